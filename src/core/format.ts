@@ -1,0 +1,70 @@
+// Quantities as printed text, and text as numbers.
+import { kinds, type KindName } from './kinds.ts';
+
+const NARROW_SPACE = '\u202f';
+const NO_BREAK_SPACE = '\u00a0';
+
+/** A number with grouped thousands, a true minus and a fixed count of decimals. */
+export function formatNumber(value: number, digits: number): string {
+  const text = value.toLocaleString('en-GB', {
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits,
+  });
+  return text.replace(/^-/, Number(text.replaceAll(',', '')) === 0 ? '' : '−');
+}
+
+/** Decimals that fit the size of a number: fewer for large ones, so that 0.23 and 1,234 both read well. */
+function fittingDigits(value: number, digits: number): number {
+  if (digits === 0 && Math.abs(value) < 10 && value % 1 !== 0) return Math.abs(value) < 1 ? 2 : 1;
+  if (digits === 1 && Math.abs(value) >= 1000) return 0;
+  return digits;
+}
+
+/** A quantity as printed in the book: number, no-break space, unit. `digits` overrides the kind's own. */
+export function format(value: number, kind: KindName, digits?: number): string {
+  const { unit, digits: own } = kinds[kind];
+  const number = formatNumber(value, digits ?? fittingDigits(value, own));
+  if (unit === '' || unit === '°') return number + unit;
+  return `${number}${unit.startsWith('%') ? NARROW_SPACE : NO_BREAK_SPACE}${unit.replaceAll(' ', NO_BREAK_SPACE)}`;
+}
+
+/**
+ * The number in a text, or undefined when there is none. Takes spaces and commas that group thousands,
+ * a decimal point or comma, a true minus. A comma before exactly three digits groups: 1,500 is fifteen hundred.
+ */
+export function parseNumber(text: string): number | undefined {
+  let plain = text
+    .trim()
+    .replace(/^[−–]/, '-')
+    .replace(/[\s_’']/g, '');
+  if (/^[+-]?\d{1,3}(,\d{3})+(\.\d+)?$/.test(plain)) plain = plain.replaceAll(',', '');
+  else if (/^[+-]?\d*,\d+$/.test(plain)) plain = plain.replace(',', '.');
+  if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain)) return undefined;
+  const number = Number(plain);
+  return Number.isFinite(number) ? number + 0 : undefined;
+}
+
+/** A text typed for a kind, as a number in the core's unit: the unit may stand behind it, and gravity may be in degrees, as 1058. */
+export function readQuantity(text: string, kind: KindName): number | undefined {
+  const { unit } = kinds[kind];
+  const bare = text.trim().toLowerCase();
+  const number = parseNumber(
+    unit !== '' && bare.endsWith(unit.toLowerCase()) ? bare.slice(0, -unit.length) : bare,
+  );
+  return kind === 'gravity' && number !== undefined && number > 500 ? number / 1000 : number;
+}
+
+/** The sentence for a number that is missing, unreadable or outside its range. */
+export function rangeProblem(
+  label: string,
+  given: unknown,
+  kind: KindName,
+  [low, high]: readonly [number, number],
+): string {
+  const ends = [low, high].map((end) => formatNumber(end, kind === 'gravity' ? 3 : end % 1 === 0 ? 0 : 2));
+  const { unit } = kinds[kind];
+  const allowed = `it can be from ${ends[0]} to ${ends[1]}${unit === '' ? '' : ` ${unit}`}.`;
+  const text = typeof given === 'string' ? given.trim() : (JSON.stringify(given) ?? 'nothing');
+  if (text === '') return `${label}: nothing was given; ${allowed}`;
+  return `${label}: “${text.length > 40 ? `${text.slice(0, 40)}…` : text}” was given; ${allowed}`;
+}

@@ -1,0 +1,45 @@
+// Where a continuous function crosses zero, found inside a bracket.
+
+const STEPS = 200; // more than any bracket of doubles needs
+
+/**
+ * The root of `f` between `low` and `high`, by Chandrupatla's method: inverse quadratic steps where they are safe, halving elsewhere.
+ * Stops when the bracket is `tolerance` wide. Refuses (throws) when `f` has one sign at both ends: it never guesses outside.
+ * Source: Chandrupatla, Advances in Engineering Software 28, 145–149 (1997), from memory.
+ */
+export function bracketedRoot(
+  f: (x: number) => number,
+  low: number,
+  high: number,
+  tolerance = 1e-14,
+): number {
+  // a is the newest point, b the other end of the bracket, c the point before.
+  let [a, b, fa, fb] = [high, low, f(high), f(low)];
+  if (fa === 0) return a;
+  if (fb === 0) return b;
+  if (fa > 0 === fb > 0 || Number.isNaN(fa + fb)) {
+    throw new RangeError(`No change of sign between ${low} and ${high}.`);
+  }
+  let part = 0.5;
+  for (let step = 0; step < STEPS; step++) {
+    const x = a + part * (b - a);
+    const fx = f(x);
+    const sameSide = fx > 0 === fa > 0;
+    const [c, fc] = sameSide ? [a, fa] : [b, fb];
+    if (!sameSide) [b, fb] = [a, fa];
+    [a, fa] = [x, fx];
+
+    const best = Math.abs(fa) < Math.abs(fb) ? a : b;
+    const least = (2 * Number.EPSILON * Math.abs(best) + tolerance) / Math.abs(b - a);
+    if (fa === 0 || least > 0.5) return best;
+
+    const xi = (a - b) / (c - b);
+    const phi = (fa - fb) / (fc - fb);
+    const safe = phi * phi < xi && (1 - phi) ** 2 < 1 - xi;
+    part = safe
+      ? (fa / (fb - fa)) * (fc / (fb - fc)) + (((c - a) / (b - a)) * fa * fb) / ((fc - fa) * (fc - fb))
+      : 0.5;
+    part = Math.min(1 - least, Math.max(least, part));
+  }
+  return a;
+}

@@ -1,0 +1,7 @@
+// Guards the doors of the core: a number outside its range stops there, with a sentence.
+
+/** Returns `value` when it is a finite number from `low` to `high`; otherwise throws a RangeError that names it. */
+export function within<N extends number>(name: string, value: N, low: number, high: number): N {
+  if (value >= low && value <= high) return value;
+  throw new RangeError(`${name} is ${value}; it must be from ${low} to ${high}.`);
+}

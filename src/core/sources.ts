@@ -1,0 +1,56 @@
+// Every authority that the handbook cites, and how each is known.
+
+/** published: read or printed; computed: arithmetic on the sources named; memory: recalled, never the only check; common practice: of the trade, no source. */
+export type Standing = 'published' | 'computed' | 'memory' | 'common practice';
+
+export interface Source {
+  /** As it stands in a sentence, in brackets. */
+  readonly short: string;
+  readonly title: string;
+  readonly where?: string;
+  readonly standing: Standing;
+}
+
+// prettier-ignore
+export const sources = {
+  'bringhurst-1996': { short: 'Bringhurst et al. 1996', title: 'Bringhurst, Brosnan, McInnes and Steele, Journal of the Institute of Brewing 102, 433–437', where: 'abstract and first page: factors 6.06 and 6.11, attenuation 81.4', standing: 'published' },
+  'oiml-r22': { short: 'OIML R 22', title: 'International Organization of Legal Metrology, R 22, International alcoholometric tables, 1973/1975', where: 'general formula, 54 coefficients: nine read in Directive 76/766/EEC, 45 from memory and checked against published densities', standing: 'published' },
+  'directive-76-766': { short: 'Directive 76/766/EEC', title: 'Council Directive 76/766/EEC on alcohol tables, OJ L 262, 27 September 1976, pp. 149–152', where: 'Annex: definition of strength by volume and by mass', standing: 'published' },
+  balling: { short: 'Balling, from memory', title: 'Balling’s relations of original extract, real extract and alcohol, 1865', where: 'coefficients 2.0665, 0.9565, 0.11, 0.1808 and 0.8192', standing: 'memory' },
+  'excise-226': { short: 'excise factor table, from memory', title: 'HMRC Excise Notice 226, section 30.3', where: 'factors by degrees of gravity fallen; confirm against the notice', standing: 'memory' },
+  'carey-lewis-1932': { short: 'Carey and Lewis 1932', title: 'Carey and Lewis, Industrial and Engineering Chemistry 24, 882, as in Perry’s Chemical Engineers’ Handbook, Table 13-1', where: 'vapour and liquid of ethanol–water at 101.325 kPa', standing: 'published' },
+  'de-nevers': { short: 'de Nevers', title: 'N. de Nevers, Physical and Chemical Equilibrium for Chemical Engineers', where: 'p. 186 van Laar constants, Table A.2 Antoine constants', standing: 'published' },
+  'sugar-tables': { short: 'sugar tables', title: 'National Bureau of Standards Circular C440 (1942), Table 114, and the cubic fitted to it', where: 'table from memory; the cubic read', standing: 'memory' },
+  'oxford-beer': { short: 'Oxford Companion to Beer', title: 'The Oxford Companion to Beer', where: 'entries “Steeping” and “Kilning”', standing: 'published' },
+  'britannica-beer': { short: 'Encyclopaedia Britannica', title: 'Encyclopaedia Britannica, “Beer”', standing: 'published' },
+  'nicol-2003': { short: 'Nicol 2003', title: 'Nicol, chapter 5, “Batch distillation”, in Russell (ed.), 2003', where: 'p. 164', standing: 'published' },
+  'conner-2003': { short: 'Conner et al. 2003', title: 'Conner, Reid and Jack, chapter 7, “Maturation and blending”, in Russell (ed.), 2003', where: 'p. 230, citing Reid and Ward 1994 and Reazin 1981', standing: 'published' },
+  'patindol-2012': { short: 'Patindol et al. 2012', title: 'Patindol, Mendez-Montealvo and Wang, Starch/Stärke 64, 517–523', where: 'abstract', standing: 'published' },
+  'rittenauer-2021': { short: 'Rittenauer et al. 2021', title: 'Rittenauer et al., Foods 10, 1733', where: 'abstract', standing: 'published' },
+  'reid-2021': { short: 'Reid et al. 2021', title: 'Reid, MacIntosh, Josey, Maskell and Speers, Fermentation 7(1), 13', standing: 'published' },
+  'flour-dust-2004': { short: 'flour dust report 2004', title: 'UK flour-millers’ trade association, explosibility of flour, gluten and wheat dust, 2004', standing: 'published' },
+  'niosh-ethanol': { short: 'NIOSH', title: 'NIOSH Pocket Guide to Chemical Hazards, ethyl alcohol', standing: 'published' },
+  'niosh-co2': { short: 'NIOSH, by an inspection reference', title: 'NIOSH limit immediately dangerous to life or health, carbon dioxide, as cited by an inspection reference page', standing: 'published' },
+  'ivhhn-co2': { short: 'IVHHN', title: 'International Volcanic Health Hazard Network, carbon dioxide table, citing Baxter 2000 and NIOSH 1981', standing: 'published' },
+  'hse-co2': { short: 'HSE', title: 'Health and Safety Executive, “General hazards of carbon dioxide”', standing: 'published' },
+  'swr-2009': { short: 'SI 2009/2890', title: 'Scotch Whisky Regulations 2009, SI 2009/2890', standing: 'published' },
+  'eu-2019-787': { short: 'Regulation (EU) 2019/787', title: 'Regulation (EU) 2019/787, Annex I, category 2', standing: 'published' },
+  'cfr-27-5': { short: '27 CFR part 5', title: 'Code of Federal Regulations, title 27, part 5, section 5.143', standing: 'published' },
+  'cfr-27-30': { short: '27 CFR part 30', title: 'Code of Federal Regulations, title 27, part 30, gauging manual', standing: 'published' },
+  'alda-1979': { short: 'Alcoholic Liquor Duties Act 1979', title: 'Alcoholic Liquor Duties Act 1979', where: 's.2 as enacted (proof), s.12 (licence)', standing: 'published' },
+  'montana-barley': { short: 'Montana State University', title: 'Montana State University barley programme, germination page', standing: 'published' },
+  'davidson-1978': { short: 'Davidson and Jangaard 1978', title: 'Davidson and Jangaard, Journal of the American Society of Brewing Chemists 36, 51', where: 'abstract', standing: 'published' },
+  'bryce-2014': { short: 'Bryce et al. 2015', title: 'Bryce et al., Worldwide Distilled Spirits Conference 2014', where: 'abstract', standing: 'published' },
+  'sissons-1995': { short: 'Sissons et al. 1995', title: 'Sissons, Taylor and Proudlove, Journal of the American Society of Brewing Chemists 53, 104–110', where: 'abstract', standing: 'published' },
+  'lee-pyler-1984': { short: 'Lee and Pyler 1984', title: 'Lee and Pyler, Journal of the American Society of Brewing Chemists 42, 11', where: 'abstract', standing: 'published' },
+  'cmo-drink': { short: 'UK Chief Medical Officers', title: 'UK Chief Medical Officers’ low-risk drinking guidelines', standing: 'published' },
+  'slaking-table': { short: 'pocket table, from memory', title: 'A printed pocket table of the trade: heat of wetting of malt, edition not seen', standing: 'memory' },
+  'cask-faq-1995': { short: 'trade FAQ 1995', title: 'A trade list of questions and answers of 1995, and later cask guides', where: 'cask sizes', standing: 'published' },
+  'dilution-table': { short: 'dilution table', title: 'Alcohol dilution reduction table, an engineering reference page, after the US Gauging Manual', where: 'at 60 °F', standing: 'published' },
+  'uk-duty-manual': { short: 'HMRC manual HMEXSH5030', title: 'HMRC manual HMEXSH5030', where: 'worked duty example, current text', standing: 'published' },
+  'common-practice': { short: 'common practice, no source', title: 'A fact of the trade for which no publication is cited', standing: 'common practice' },
+  memory: { short: 'from memory', title: 'A value recalled from textbooks or the trade, not looked up', standing: 'memory' },
+  derived: { short: 'computed', title: 'Arithmetic on figures given in the handbook', standing: 'computed' },
+} as const satisfies Record<string, Source>;
+
+export type SourceId = keyof typeof sources;
