@@ -1,0 +1,70 @@
+// Vapour over boiling ethanol–water: van Laar activities, Antoine vapour pressures.
+import { STANDARD_ATMOSPHERE } from '../constants.ts';
+import { celsius, kilopascals, moleFraction, type Quantity } from '../quantity.ts';
+import { within } from '../range.ts';
+
+const MMHG = 101.325 / 760; // kPa in a millimetre of mercury
+const A12 = 0.7292 * Math.LN10; // van Laar, ethanol in water; de Nevers, p. 186, printed for log10
+const A21 = 0.4104 * Math.LN10; // van Laar, water in ethanol; the same
+const ETHANOL = { a: 8.04494, b: 1554.3, c: 222.65 }; // Antoine, log10 mmHg and °C; de Nevers, Table A.2, p. 418
+const WATER = { a: 7.96681, b: 1668.21, c: 228.0 }; // Antoine, log10 mmHg and °C; the same
+
+/** Vapour pressure of a pure liquid, kPa. */
+function antoine({ a, b, c }: typeof ETHANOL, temperature: number): number {
+  return MMHG * Math.exp(Math.LN10 * (a - b / (c + temperature)));
+}
+
+/** Vapour pressure of pure ethanol, kPa, at −20…130 °C. Source: Antoine, de Nevers. */
+export function ethanolPressure(temperature: Quantity<'temperature'>): Quantity<'pressure'> {
+  return kilopascals(antoine(ETHANOL, within('The temperature, °C,', temperature, -20, 130)));
+}
+
+/** Vapour pressure of pure water, kPa, at −20…130 °C. Source: Antoine, de Nevers. */
+export function waterPressure(temperature: Quantity<'temperature'>): Quantity<'pressure'> {
+  return kilopascals(antoine(WATER, within('The temperature, °C,', temperature, -20, 130)));
+}
+
+/** Activities of ethanol and water, 0–1, in a liquid with mole fraction `x` of ethanol. Source: van Laar, de Nevers. */
+export function activities(x: Quantity<'moleFraction'>): { ethanol: number; water: number } {
+  const water = 1 - within('The mole fraction', x, 0, 1);
+  const total = A12 * x + A21 * water;
+  return {
+    ethanol: x * Math.exp(A12 * ((A21 * water) / total) ** 2),
+    water: water * Math.exp(A21 * ((A12 * x) / total) ** 2),
+  };
+}
+
+export interface Boiling {
+  readonly vapour: Quantity<'moleFraction'>;
+  readonly temperature: Quantity<'temperature'>;
+}
+
+/**
+ * The vapour over a boiling liquid with mole fraction `x` of ethanol (0–1), and its boiling point.
+ * `pressure` 20–150 kPa. Vapour is taken as an ideal gas.
+ * Source: modified Raoult's law, van Laar and Antoine constants of de Nevers.
+ */
+export function vapourOver(
+  x: Quantity<'moleFraction'>,
+  pressure = kilopascals(STANDARD_ATMOSPHERE),
+): Boiling {
+  within('The pressure, kPa,', pressure, 20, 150);
+  const { ethanol, water } = activities(x);
+  // Newton's method on the logarithm of the total pressure against 1/(t + 225), nearly a straight line.
+  let t = 78.3 + 21.7 * (1 - x) ** 8;
+  for (let step = 0; step < 12; step++) {
+    const pe = ethanol * antoine(ETHANOL, t);
+    const pw = water * antoine(WATER, t);
+    const slope =
+      (Math.LN10 * ((pe * ETHANOL.b) / (ETHANOL.c + t) ** 2 + (pw * WATER.b) / (WATER.c + t) ** 2)) /
+      (pe + pw);
+    const miss = Math.log((pe + pw) / pressure);
+    // In u = 1/(t + 225) the curve is almost straight, so a step taken there lands close.
+    t = 1 / (1 / (t + 225) + miss / (slope * (t + 225) ** 2)) - 225;
+    if (Math.abs(miss) < 1e-14) break;
+  }
+  return {
+    vapour: moleFraction((ethanol * antoine(ETHANOL, t)) / pressure),
+    temperature: celsius(t),
+  };
+}
