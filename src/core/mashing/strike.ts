@@ -1,0 +1,49 @@
+// How hot the first water must be.
+import { celsius, kelvins, type Quantity } from '../quantity.ts';
+import { within } from '../range.ts';
+
+/** Moisture of the malt %, its heat capacity over water's, and the rise on wetting K; a pocket table of the trade, from memory. */
+const SLAKING = [
+  [0, 0.38, 3.0],
+  [1, 0.38, 2.8],
+  [2, 0.39, 2.3],
+  [3, 0.4, 1.9],
+  [4, 0.4, 1.5],
+  [6, 0.41, 1.3],
+  [8, 0.42, 1.0],
+] as const;
+
+/** Heat capacity of malt over that of water, and the rise of temperature when it is wetted, at a moisture of 0–8 %. */
+export function slaking(moisture: Quantity<'percent'>): {
+  heat: number;
+  rise: Quantity<'temperatureDifference'>;
+} {
+  within('The moisture of the malt, %,', moisture, 0, 8);
+  const above = Math.max(
+    1,
+    SLAKING.findIndex(([m]) => m >= moisture),
+  );
+  const [[m0, h0, r0], [m1, h1, r1]] = [SLAKING[above - 1]!, SLAKING[above]!];
+  const part = (moisture - m0) / (m1 - m0);
+  return { heat: h0 + part * (h1 - h0), rise: kelvins(r0 + part * (r1 - r0)) };
+}
+
+export interface MashIn {
+  /** Water to grist, L/kg. */
+  readonly ratio: Quantity<'liquorRatio'>;
+  readonly gristTemperature: Quantity<'temperature'>;
+  readonly maltMoisture: Quantity<'percent'>;
+}
+
+/** Temperature of the mash from that of the water. Heat of the vessel is not counted. Source: see `slaking-heat`. */
+export function mashTemperature(water: Quantity<'temperature'>, mash: MashIn): Quantity<'temperature'> {
+  const { heat, rise } = slaking(mash.maltMoisture);
+  return celsius((heat * mash.gristTemperature + mash.ratio * water) / (heat + mash.ratio) + rise);
+}
+
+/** Temperature of the first water for a wanted temperature of the mash; undoes `mashTemperature`. */
+export function strikeTemperature(wanted: Quantity<'temperature'>, mash: MashIn): Quantity<'temperature'> {
+  within('The water to grist, L/kg,', mash.ratio, Number.MIN_VALUE, 20);
+  const { heat, rise } = slaking(mash.maltMoisture);
+  return celsius(((wanted - rise) * (heat + mash.ratio) - heat * mash.gristTemperature) / mash.ratio);
+}

@@ -1,0 +1,39 @@
+// Wort and draff: where the malt's extract went.
+import { kilograms, percent, type Quantity } from '../quantity.ts';
+import { within } from '../range.ts';
+import { WATER_DENSITY } from '../spirit/density.ts';
+import { platoFromGravity } from '../wort/extract.ts';
+
+export interface Wort {
+  readonly volume: Quantity<'volume20'>;
+  readonly gravity: Quantity<'gravity'>;
+}
+
+/** Mass of a wort, kg, from its volume at 20 °C and its gravity. */
+export function wortMass({ volume, gravity }: Wort): Quantity<'mass'> {
+  return kilograms((volume * gravity * WATER_DENSITY) / 1000);
+}
+
+/** Extract dissolved in a wort, kg: mass × °P ÷ 100. */
+export function wortExtract(wort: Wort): Quantity<'mass'> {
+  return kilograms((wortMass(wort) * platoFromGravity(wort.gravity)) / 100);
+}
+
+/** Extract in the wort as a share of the extract the malt's analysis promises, %. Over 100 % cannot be true. */
+export function mashEfficiency(
+  wort: Wort,
+  malt: { readonly mass: Quantity<'mass'>; readonly extract: Quantity<'percent'> },
+): Quantity<'percent'> {
+  return percent((1e4 * wortExtract(wort)) / (malt.mass * malt.extract));
+}
+
+/** Mass of wet draff, kg: the malt's dry matter that did not dissolve, at the draff's own moisture, %. */
+export function draffMass(
+  malt: { readonly mass: Quantity<'mass'>; readonly moisture: Quantity<'percent'> },
+  extract: Quantity<'mass'>,
+  draffMoisture: Quantity<'percent'>,
+): Quantity<'mass'> {
+  within('The moisture of the draff, %,', draffMoisture, 0, 99);
+  const dry = Math.max(0, malt.mass * (1 - malt.moisture / 100) - extract);
+  return kilograms(dry / (1 - draffMoisture / 100));
+}
