@@ -1,0 +1,83 @@
+// Dividing a spirit run into foreshots, heart and feints.
+import { bracketedRoot } from '../numerics/root.ts';
+import { type Portion, type Quantity } from '../quantity.ts';
+import { refuse, type Refusal } from '../refusal.ts';
+import { amountsOf, minus, portionOf, type Amounts } from '../spirit/amounts.ts';
+import { potAmounts, refuseRun, type Run } from './run.ts';
+import { POT_RANGE, stillCurve, type StillSetting } from './still.ts';
+
+/** Foreshots end at a strength, % vol, or after a share, 0–1, of the charge's alcohol has come over. */
+export type ForeshotsEnd =
+  Quantity<'strength'> | { readonly strength: Quantity<'strength'> } | { readonly share: Quantity<'share'> };
+
+export interface Cuts {
+  readonly foreshots: ForeshotsEnd;
+  /** Strength at which the heart ends, % vol. */
+  readonly heart: Quantity<'strength'>;
+  /** Strength at which the feints end and the run stops, % vol. */
+  readonly feints: Quantity<'strength'>;
+}
+
+/** The parts of a run in kilomoles; together they are the charge. */
+export interface Parts<T> {
+  readonly foreshots: T;
+  readonly heart: T;
+  readonly feints: T;
+  readonly residue: T;
+}
+
+/** Mole fraction in the pot where the foreshots end: never above the charge's own. */
+function potAfterForeshots(charge: Amounts, setting: StillSetting, end: ForeshotsEnd): number | undefined {
+  const start = charge.ethanol / (charge.ethanol + charge.water);
+  if (typeof end === 'number' || 'strength' in end) {
+    const x = stillCurve(setting).potAt(typeof end === 'number' ? end : end.strength);
+    return x === undefined ? start : Math.min(x, start);
+  }
+  if (end.share === 0) return start;
+  const kept = charge.ethanol * (1 - end.share);
+  const miss = (x: number) => potAmounts(charge, setting, x).ethanol - kept;
+  if (miss(POT_RANGE.weakest) > 0) return undefined;
+  return bracketedRoot(miss, POT_RANGE.weakest, start);
+}
+
+/** Cuts a charge in kilomoles. Refuses a heart that ends before it begins, and cuts out of order. */
+export function cutAmounts(charge: Amounts, setting: StillSetting, cuts: Cuts): Parts<Amounts> | Refusal {
+  const curve = stillCurve(setting);
+  const [heartEnd, feintsEnd] = [curve.potAt(cuts.heart), curve.potAt(cuts.feints)];
+  const reason =
+    refuseRun(charge, setting, cuts.heart, heartEnd) ?? refuseRun(charge, setting, cuts.feints, feintsEnd);
+  if (reason !== undefined) return refuse(reason);
+  const heartStart = potAfterForeshots(charge, setting, cuts.foreshots);
+  if (heartStart === undefined || heartStart <= heartEnd!) {
+    const at = heartStart === undefined ? 0 : curve.strengthOver(heartStart);
+    return refuse(
+      `The foreshots run until the spirit is down to ${at.toFixed(1)} % vol, so no heart is left above ${cuts.heart} % vol.`,
+    );
+  }
+  if (feintsEnd! >= heartEnd!) {
+    return refuse(
+      `The feints must end below the heart: ${cuts.feints} % vol is not below ${cuts.heart} % vol.`,
+    );
+  }
+  const [a, b, c] = [heartStart, heartEnd!, feintsEnd!].map((x) => potAmounts(charge, setting, x));
+  return { foreshots: minus(charge, a!), heart: minus(a!, b!), feints: minus(b!, c!), residue: c! };
+}
+
+/**
+ * Cuts a run: foreshots, heart, feints and what stays in the pot, each as volume, strength and pure alcohol.
+ * The four hold all the alcohol of the charge. Refuses cuts that the run never reaches or that are out of order.
+ */
+export function cutRun(run: Run, cuts: Cuts): Parts<Portion> | Refusal {
+  const parts = cutAmounts(amountsOf(run.charge), run.setting, cuts);
+  return 'refused' in parts ? parts : portions(parts);
+}
+
+/** The parts in kilomoles, as volumes and strengths. */
+export function portions(parts: Parts<Amounts>): Parts<Portion> {
+  return {
+    foreshots: portionOf(parts.foreshots),
+    heart: portionOf(parts.heart),
+    feints: portionOf(parts.feints),
+    residue: portionOf(parts.residue),
+  };
+}

@@ -1,0 +1,94 @@
+// One batch run of a pot still: the charge comes over until the distillate is weak enough.
+import { STANDARD_ATMOSPHERE } from '../constants.ts';
+import { kilopascals, moleFraction, share, type Portion, type Quantity, type Spirit } from '../quantity.ts';
+import { refuse, type Refusal } from '../refusal.ts';
+import { amountsOf, minus, portionOf, type Amounts } from '../spirit/amounts.ts';
+import { distillateOver, POT_RANGE, stillCurve, strengthOfVapour, type StillSetting } from './still.ts';
+
+export interface RunPlan {
+  readonly charge: Spirit;
+  /** Part of one further stage given by head and neck, 0–1. */
+  readonly reflux?: Quantity<'share'>;
+  readonly pressure?: Quantity<'pressure'>;
+  /** Strength of the distillate at which the run ends, % vol. */
+  readonly until: Quantity<'strength'>;
+}
+
+/** One moment of a run. Volume and alcohol are what has come over so far. */
+export interface RunPoint {
+  readonly strength: Quantity<'strength'>;
+  readonly temperature: Quantity<'temperature'>;
+  readonly volume: Quantity<'volume20'>;
+  readonly alcohol: Quantity<'alcohol'>;
+  /** Mole fraction of ethanol left in the pot. */
+  readonly pot: Quantity<'moleFraction'>;
+}
+
+export interface Run {
+  readonly setting: StillSetting;
+  readonly charge: Spirit;
+  readonly curve: readonly RunPoint[];
+  readonly distillate: Portion;
+  readonly residue: Portion;
+}
+
+/** Moles in the pot once its liquid has come down to mole fraction `x`. */
+export function potAmounts(charge: Amounts, setting: StillSetting, x: number): Amounts {
+  const total = charge.ethanol + charge.water;
+  const moles = total * stillCurve(setting).left(charge.ethanol / total, x);
+  return { ethanol: moles * x, water: moles * (1 - x) };
+}
+
+/** What is wrong with a charge or an end for this still, or nothing. */
+export function refuseRun(
+  charge: Amounts,
+  setting: StillSetting,
+  until: number,
+  end?: number,
+): string | undefined {
+  const x = charge.ethanol / (charge.ethanol + charge.water);
+  if (!(x >= POT_RANGE.weakest)) return 'The charge holds no alcohol worth distilling.';
+  if (x > POT_RANGE.strongest)
+    return 'The charge is stronger than 91 % vol; a pot still gains nothing more from it.';
+  if (end === undefined || end >= x) {
+    const first = stillCurve(setting).strengthOver(x);
+    return `This charge starts to come over at ${first.toFixed(1)} % vol, so a cut at ${until} % vol is never reached.`;
+  }
+  return undefined;
+}
+
+const POINTS = 96; // points of a drawn curve
+
+/**
+ * Runs a charge down to the strength `until`: the curve along the way, the whole distillate and what stays in the pot.
+ * Mass and mole balance along Rayleigh's law; no heat loss, no hold-up. Charge up to 91 % vol.
+ * Refuses a charge whose distillate is already weaker than `until`.
+ */
+export function runStill(plan: RunPlan): Run | Refusal {
+  const { charge, until } = plan;
+  const setting = {
+    reflux: plan.reflux ?? share(0),
+    pressure: plan.pressure ?? kilopascals(STANDARD_ATMOSPHERE),
+  };
+  const before = amountsOf(charge);
+  const end = stillCurve(setting).potAt(until);
+  const reason = refuseRun(before, setting, until, end);
+  if (reason !== undefined || end === undefined) return refuse(reason!);
+
+  const start = before.ethanol / (before.ethanol + before.water);
+  const residue = potAmounts(before, setting, end);
+  const curve = Array.from({ length: POINTS + 1 }, (_, i): RunPoint => {
+    const x = end + (start - end) * (1 - i / POINTS) ** 2; // closer together towards the end, where little is left to come over
+    const pot = i === 0 ? before : potAmounts(before, setting, x);
+    const { volume, alcohol } = portionOf(minus(before, pot));
+    const { vapour, temperature } = distillateOver(moleFraction(x), setting);
+    return { strength: strengthOfVapour(vapour), temperature, volume, alcohol, pot: moleFraction(x) };
+  });
+  return {
+    setting,
+    charge,
+    curve,
+    distillate: portionOf(minus(before, residue)),
+    residue: portionOf(residue),
+  };
+}
