@@ -1,0 +1,97 @@
+// A cask through the years: ethanol and water leave through the wood, each at its own pace.
+import { ETHANOL_MOLAR_MASS, WATER_MOLAR_MASS } from '../constants.ts';
+import { moleFraction, strength, years, type Portion, type Quantity, type Spirit } from '../quantity.ts';
+import { within } from '../range.ts';
+import { amountsOf, portionOf, type Amounts } from '../spirit/amounts.ts';
+import { activities } from '../vapour/equilibrium.ts';
+
+export interface Store {
+  /** Alcohol that leaves in a year at the filling strength, % of what is in the cask. */
+  readonly alcoholLoss: Quantity<'percent'>;
+  /** Relative humidity of the air, %. */
+  readonly humidity: Quantity<'percent'>;
+  /** Relative humidity at which spirit of 63.5 % vol keeps its strength, %. Fitted to a regauge; 60–70 by memory of the trade. */
+  readonly steadyHumidity: Quantity<'percent'>;
+}
+
+export interface CaskPlan extends Spirit {
+  readonly cask: { readonly size: Quantity<'volume'> };
+  readonly store: Store;
+  readonly years: Quantity<'years'>;
+}
+
+/** The cask at the end of a year; year 0 is the filling. */
+export interface CaskYear extends Portion {
+  readonly year: Quantity<'years'>;
+}
+
+const REFERENCE = strength(63.5); // % vol at which the steady humidity is stated; customary filling strength, no source
+const STEPS = 12; // Runge–Kutta steps in a year
+
+/** Vapour of ethanol and of water over the spirit in the wood, each as a share of that over the pure liquid. */
+function activitiesOf({ ethanol, water }: Amounts) {
+  return activities(moleFraction(ethanol / (ethanol + water)));
+}
+
+/**
+ * How easily the wood passes water, over how easily it passes ethanol: what keeps 63.5 % vol steady at the steady humidity.
+ */
+function waterOverEthanol(steadyHumidity: number): number {
+  const amounts = amountsOf({ volume: 1000 as Quantity<'volume20'>, strength: REFERENCE });
+  const activity = activitiesOf(amounts);
+  return amounts.water / (activity.water - steadyHumidity) / (amounts.ethanol / activity.ethanol);
+}
+
+/**
+ * Volume, strength and alcohol of a cask at the end of every year, filling included.
+ * Ethanol leaves with its own vapour pressure, for the air holds none; water with the difference between its
+ * vapour pressure in the wood and in the air, so strength falls in a damp store and rises in a dry one.
+ * Both leave through wetted wood, taken in proportion to what is left. 0–80 years; the cask must hold the filling.
+ * Source: teaching form after the published direction of the effect (Reid & Ward 1994 in Conner, Reid & Jack 2003);
+ * its two constants come from `store`, not from a publication.
+ */
+export function ageCask({ volume, strength, cask, store, years: span }: CaskPlan): readonly CaskYear[] {
+  within('The filling, L,', volume, Number.MIN_VALUE, cask.size);
+  within('The years in wood', span, 0, 80);
+  within('The alcohol lost in a year, %,', store.alcoholLoss, 0, 30);
+  within('The humidity, %,', store.humidity, 0, 100);
+  within('The steady humidity, %,', store.steadyHumidity, 0, 80);
+
+  const filled = amountsOf({ volume, strength });
+  const rate = -Math.log(1 - store.alcoholLoss / 100);
+  const ethanolPace = filled.ethanol === 0 ? 0 : (rate * filled.ethanol) / activitiesOf(filled).ethanol;
+  const waterPace = ethanolPace * waterOverEthanol(store.steadyHumidity / 100);
+  const mass = ({ ethanol, water }: Amounts) => ethanol * ETHANOL_MOLAR_MASS + water * WATER_MOLAR_MASS;
+
+  /** Kilomoles leaving in a year. */
+  const leaving = (left: Amounts): Amounts => {
+    const wetted = mass(left) / mass(filled);
+    const { ethanol, water } = activitiesOf(left);
+    return {
+      ethanol: wetted * ethanolPace * ethanol,
+      water: wetted * waterPace * (water - store.humidity / 100),
+    };
+  };
+
+  const record = [{ year: years(0), ...portionOf(filled) }];
+  let left = filled;
+  for (let year = 1; year <= span; year++) {
+    for (let i = 0; i < STEPS; i++) left = stepOn(left, leaving, 1 / STEPS);
+    record.push({ year: years(year), ...portionOf(left) });
+  }
+  return record;
+}
+
+/** One classical Runge–Kutta step of what is left. */
+function stepOn(left: Amounts, leaving: (left: Amounts) => Amounts, dt: number): Amounts {
+  const after = (out: Amounts, time: number) => ({
+    ethanol: left.ethanol - time * out.ethanol,
+    water: left.water - time * out.water,
+  });
+  const a = leaving(left);
+  const b = leaving(after(a, dt / 2));
+  const c = leaving(after(b, dt / 2));
+  const d = leaving(after(c, dt));
+  const mean = (key: keyof Amounts) => (a[key] + 2 * b[key] + 2 * c[key] + d[key]) / 6;
+  return after({ ethanol: mean('ethanol'), water: mean('water') }, dt);
+}

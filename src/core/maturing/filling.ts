@@ -1,0 +1,29 @@
+// New spirit into casks of mixed sizes, and old spirit into bottles.
+import { count, litres, type Quantity } from '../quantity.ts';
+import { refuse, type Refusal } from '../refusal.ts';
+import { within } from '../range.ts';
+
+/** Nominal capacity of the casks a house fills, L; cask guides and a trade FAQ of 1995, see `casks`. */
+export const CASK_SIZES = { barrel: litres(200), hogshead: litres(250), butt: litres(500) } as const;
+
+/** Of every hundred casks, how many are barrels and hogsheads; the rest are butts. */
+export interface CaskMix {
+  readonly barrels: Quantity<'percent'>;
+  readonly hogsheads: Quantity<'percent'>;
+}
+
+/** Mean capacity, L, of a mix of casks. Refuses more than a hundred in a hundred. */
+export function meanCask({ barrels, hogsheads }: CaskMix): Quantity<'volume'> | Refusal {
+  const butts = 100 - barrels - hogsheads;
+  if (butts < 0)
+    return refuse(`${barrels} barrels and ${hogsheads} hogsheads are more than a hundred casks.`);
+  return litres(
+    (barrels * CASK_SIZES.barrel + hogsheads * CASK_SIZES.hogshead + butts * CASK_SIZES.butt) / 100,
+  );
+}
+
+/** Bottles, in whole and part, from a volume at 20 °C; `size` in centilitres. */
+export function bottlesFrom(volume: Quantity<'volume20'>, size: number): Quantity<'count'> {
+  within('The bottle, cL,', size, 1, 1000);
+  return count((100 * volume) / size);
+}
