@@ -1,0 +1,226 @@
+// The whole house as one pure function: barley in, bottles out, every figure between.
+import { barleyForMalt } from '../malting/malt-balance.ts';
+import { predictedSpiritYield } from '../malting/spirit-yield.ts';
+import { millingTime, splitGrist, type Grist } from '../milling/grist.ts';
+import { strikeTemperature } from '../mashing/strike.ts';
+import { draffMass, mashEfficiency, wortExtract, wortMass } from '../mashing/wort.ts';
+import { fermentWort, type Fermentation } from '../fermenting/wash.ts';
+import { settleRound, type Round } from '../distilling/round.ts';
+import { ageCask, type CaskYear } from '../maturing/cask.ts';
+import { bottlesFrom, meanCask } from '../maturing/filling.ts';
+import {
+  count,
+  kilograms,
+  litres20,
+  litresOfAlcohol,
+  share,
+  strength,
+  type Portion,
+  type Quantity,
+} from '../quantity.ts';
+import { refuse, type Refusal } from '../refusal.ts';
+import { reduce } from '../spirit/mixing.ts';
+import { platoFromGravity } from '../wort/extract.ts';
+import type { House } from './house.ts';
+
+/** Every figure of a house, for one mash unless its name says otherwise. */
+export interface Line {
+  readonly house: House;
+  readonly pace: {
+    readonly mashesPerYear: Quantity<'count'>;
+    readonly maltPerWeek: Quantity<'mass'>;
+    readonly maltPerYear: Quantity<'mass'>;
+    readonly tonnesPerMash: number;
+  };
+  readonly barley: { readonly mass: Quantity<'mass'>; readonly perYear: Quantity<'mass'> };
+  readonly malt: {
+    readonly mass: Quantity<'mass'>;
+    readonly extract: Quantity<'mass'>;
+    readonly spiritYield: Quantity<'yield'>;
+    readonly alcohol: Quantity<'alcohol'>;
+  };
+  readonly grist: Grist & { readonly time: Quantity<'hours'>; readonly gritsPercent: Quantity<'percent'> };
+  readonly mash: {
+    readonly firstWater: Quantity<'volume'>;
+    readonly strike: Quantity<'temperature'>;
+    readonly efficiency: Quantity<'percent'>;
+    readonly draff: Quantity<'mass'>;
+  };
+  readonly wort: {
+    readonly volume: Quantity<'volume20'>;
+    readonly mass: Quantity<'mass'>;
+    readonly plato: Quantity<'plato'>;
+    readonly extract: Quantity<'mass'>;
+  };
+  readonly wash: Fermentation;
+  readonly round: Round;
+  readonly lowWines: Portion;
+  readonly potAle: Portion;
+  readonly charge: Portion;
+  readonly foreshots: Portion;
+  readonly heart: Portion;
+  readonly feints: Portion;
+  readonly spentLees: Portion;
+  readonly filling: Portion & { readonly water: Quantity<'volume20'> };
+  readonly casks: {
+    readonly meanSize: Quantity<'volume'>;
+    readonly perMash: Quantity<'count'>;
+    readonly perWeek: Quantity<'count'>;
+    readonly perYear: Quantity<'count'>;
+    readonly inStore: Quantity<'count'>;
+    /** The mean cask, year by year. */
+    readonly record: readonly CaskYear[];
+  };
+  readonly matured: Portion & { readonly alcoholLost: Quantity<'alcohol'> };
+  readonly bottling: Portion & {
+    readonly water: Quantity<'volume20'>;
+    readonly bottles: Quantity<'count'>;
+    readonly bottlesPerCask: Quantity<'count'>;
+    readonly bottlesPerYear: Quantity<'count'>;
+  };
+}
+
+/** Spirit brought down to a strength; spirit already weaker stays as it is, for water cannot strengthen it. */
+function letDown(spirit: Portion, wanted: Quantity<'strength'>): Portion & { water: Quantity<'volume20'> } {
+  const to = strength(Math.min(wanted, spirit.strength));
+  const { waterVolume, volume } = reduce(spirit, to);
+  return { volume, strength: to, alcohol: spirit.alcohol, water: waterVolume };
+}
+
+/** The wash and spirit runs of a house in balance, one spirit charge for each wash charge and mash. */
+function distil(house: House, wash: Fermentation): Round | Refusal {
+  return settleRound({
+    wash,
+    washStill: { until: house.washEnd },
+    spiritStill: {
+      reflux: house.spiritReflux,
+      foreshots:
+        house.foreshotsBy === 'share'
+          ? { share: share(house.foreshotsShare / 100) }
+          : { strength: house.foreshotsStrength },
+      heart: house.heartEnd,
+      feints: house.feintsEnd,
+    },
+    pressure: house.airPressure,
+    ...(house.dilution === 'when-needed' ? { diluteTo: house.chargeLimit } : {}),
+  });
+}
+
+/** Casks filled from one mash, and the mean cask followed through its years. */
+function mature(house: House, filling: Portion, size: Quantity<'volume'>, mashesPerYear: number) {
+  const record = ageCask({
+    volume: litres20(size),
+    strength: filling.strength,
+    cask: { size },
+    store: { ...house, humidity: house.storeHumidity },
+    years: house.yearsInWood,
+  });
+  const perMash = filling.volume / size;
+  const last = record.at(-1)!;
+  const matured = {
+    volume: litres20(last.volume * perMash),
+    strength: last.strength,
+    alcohol: litresOfAlcohol(last.alcohol * perMash),
+  };
+  return {
+    casks: {
+      meanSize: size,
+      perMash: count(perMash),
+      perWeek: count(perMash * house.mashesPerWeek),
+      perYear: count(perMash * mashesPerYear),
+      inStore: count(perMash * mashesPerYear * house.yearsInWood),
+      record,
+    },
+    matured: { ...matured, alcoholLost: litresOfAlcohol(filling.alcohol - matured.alcohol) },
+  };
+}
+
+/**
+ * Every figure of the house, from barley to bottle, in litres at 20 °C, kilograms and litres of pure alcohol.
+ * Each figure alone must be in the range of src/house/figures.ts; figures that contradict each other are
+ * refused with one sentence.
+ */
+export function line(house: House): Line | Refusal {
+  if (house.finalGravity >= house.originalGravity) {
+    return refuse(
+      `The final gravity ${house.finalGravity} is not below the original gravity ${house.originalGravity}; wort that ferments grows lighter.`,
+    );
+  }
+  const grist = splitGrist(house.maltPerMash, house);
+  if ('refused' in grist) return grist;
+  const size = meanCask(house);
+  if (typeof size !== 'number') return size;
+
+  const mashesPerYear = house.mashesPerWeek * house.weeksPerYear;
+  const tonnesPerMash = house.maltPerMash / 1000;
+  const spiritYield = predictedSpiritYield({
+    extract: house.solubleExtract,
+    fermentability: house.fermentability,
+  });
+  const barley = barleyForMalt(house.maltPerMash, { ...house, dryLoss: house.maltingLoss });
+  const wort = { volume: house.wortVolume, gravity: house.originalGravity };
+  const extract = wortExtract(wort);
+  const wash = fermentWort(wort, house.finalGravity);
+  const round = distil(house, wash);
+  if ('refused' in round) return round;
+  const filling = letDown(round.heart, house.fillingStrength);
+  const { casks, matured } = mature(house, filling, size, mashesPerYear);
+  const bottled = letDown(matured, house.bottlingStrength);
+  const bottles = bottlesFrom(bottled.volume, house.bottleSize);
+
+  return {
+    house,
+    pace: {
+      mashesPerYear: count(mashesPerYear),
+      maltPerWeek: kilograms(house.maltPerMash * house.mashesPerWeek),
+      maltPerYear: kilograms(house.maltPerMash * mashesPerYear),
+      tonnesPerMash,
+    },
+    barley: { mass: barley, perYear: kilograms(barley * mashesPerYear) },
+    malt: {
+      mass: house.maltPerMash,
+      extract: kilograms((house.maltPerMash * house.solubleExtract) / 100),
+      spiritYield,
+      alcohol: litresOfAlcohol(spiritYield * tonnesPerMash),
+    },
+    grist: {
+      ...grist,
+      time: millingTime(house.maltPerMash, house.millRate),
+      gritsPercent: (100 - house.husk - house.flour) as Quantity<'percent'>,
+    },
+    mash: {
+      firstWater: (house.maltPerMash * house.liquorRatio) as Quantity<'volume'>,
+      strike: strikeTemperature(house.mashTemperature, { ...house, ratio: house.liquorRatio }),
+      efficiency: mashEfficiency(wort, { mass: house.maltPerMash, extract: house.solubleExtract }),
+      draff: draffMass(
+        { mass: house.maltPerMash, moisture: house.maltMoisture },
+        extract,
+        house.draffMoisture,
+      ),
+    },
+    wort: {
+      volume: house.wortVolume,
+      mass: wortMass(wort),
+      plato: platoFromGravity(house.originalGravity),
+      extract,
+    },
+    wash,
+    round,
+    lowWines: round.lowWines,
+    potAle: round.potAle,
+    charge: round.charge,
+    foreshots: round.foreshots,
+    heart: round.heart,
+    feints: round.feints,
+    spentLees: round.residue,
+    filling,
+    casks,
+    matured,
+    bottling: {
+      ...bottled,
+      bottles,
+      bottlesPerCask: count(bottles / casks.perMash),
+      bottlesPerYear: count(bottles * mashesPerYear),
+    },
+  };
+}
