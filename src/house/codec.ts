@@ -1,0 +1,113 @@
+// A house as text and back. Reading is strict, and says what it could not use instead of dropping it.
+import { rangeProblem } from '../core/format.ts';
+import { line, type Line } from '../core/line/line.ts';
+import type { House } from '../core/line/house.ts';
+import {
+  builtInHouse,
+  builtInName,
+  choiceFigures,
+  figureNames,
+  isChoiceName,
+  isNumberName,
+  numberFigures,
+  type FigureName,
+  type NumberName,
+} from './figures.ts';
+
+export const FORMAT = 'malt-spirit-handbook/house';
+export const VERSION = 1;
+
+export interface NamedHouse {
+  readonly name: string;
+  readonly house: House;
+}
+
+/** A house read from text, with a sentence for each thing that could not be used. */
+export interface Reading extends NamedHouse {
+  readonly problems: readonly string[];
+}
+
+/** A figure's value as the reader would type it: no unit, no needless zeros. */
+export function typed(name: NumberName, value: number): string {
+  if (numberFigures[name].kind === 'gravity') return value.toFixed(4).replace(/0$/, '');
+  return String(Number(value.toFixed(4))).replace('-', '−');
+}
+
+/** What is wrong with one value of a figure on its own, or nothing: names the figure, what was given, what is allowed. */
+export function problemOf(name: FigureName, value: unknown): string | undefined {
+  if (isChoiceName(name)) {
+    const { label, options } = choiceFigures[name];
+    if (typeof value === 'string' && Object.hasOwn(options, value)) return undefined;
+    return `${label}: “${shown(value)}” is not one of ${Object.keys(options).join(', ')}.`;
+  }
+  const { label, range, kind } = numberFigures[name];
+  if (typeof value === 'number' && value >= range[0] && value <= range[1]) return undefined;
+  return rangeProblem(label, value, kind, range);
+}
+
+function shown(value: unknown): string {
+  const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? String(value));
+  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
+}
+
+export type Proposal = { readonly house: House; readonly line: Line } | { readonly problem: string };
+
+/** The house with one figure changed, when the figure is in range and the line still runs; otherwise the sentence that says why not. */
+export function propose(house: House, name: FigureName, value: unknown): Proposal {
+  const problem = problemOf(name, value);
+  if (problem !== undefined) return { problem };
+  const changed = { ...house, [name]: value };
+  const result = line(changed);
+  return 'refused' in result ? { problem: result.refused } : { house: changed, line: result };
+}
+
+/** The text that keeps a house: JSON with its format and version. */
+export function encode({ name, house }: NamedHouse): string {
+  return JSON.stringify({ format: FORMAT, version: VERSION, name, figures: house });
+}
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const unusable = (problem: string): Reading => ({
+  name: builtInName,
+  house: builtInHouse,
+  problems: [problem],
+});
+
+/**
+ * Reads a house from its text. Figures that are missing take the built-in value; a figure that is unknown,
+ * out of range or in contradiction with the others is left out and told of.
+ */
+export function decode(text: string): Reading {
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return unusable('The saved house is damaged and cannot be read.');
+  }
+  if (!isRecord(data) || data['format'] !== FORMAT || !isRecord(data['figures'])) {
+    return unusable('The saved text is not a house of this handbook.');
+  }
+  if (data['version'] !== VERSION) {
+    return unusable(
+      `The saved house is of version ${shown(data['version'])}; this handbook reads version ${VERSION}.`,
+    );
+  }
+  const given = data['figures'];
+  const known = figureNames.filter((name) => Object.hasOwn(given, name));
+  const problems = Object.keys(given)
+    .filter((name) => !isNumberName(name) && !isChoiceName(name))
+    .map((name) => `“${shown(name)}” is not a figure of this handbook.`);
+  const sound = known.filter((name) => {
+    const problem = problemOf(name, given[name]);
+    if (problem !== undefined) problems.push(problem);
+    return problem === undefined;
+  });
+  const house = { ...builtInHouse, ...Object.fromEntries(sound.map((name) => [name, given[name]])) };
+  const result = line(house);
+  const name =
+    typeof data['name'] === 'string' && data['name'].trim() !== '' ? data['name'].slice(0, 80) : builtInName;
+  if ('refused' in result) return { name, house: builtInHouse, problems: [...problems, result.refused] };
+  return { name, house, problems };
+}
