@@ -1,0 +1,4 @@
+// The calculators of fermenting.
+import strengthFromGravities from './strength-from-gravities.ts';
+
+export const fermenting = [strengthFromGravities];

@@ -1,0 +1,63 @@
+// How much spirit a malt could give, from its analysis.
+import { formatNumber as n } from '../../core/format.ts';
+import {
+  fermentableExtract,
+  predictedSpiritYield,
+  SPIRIT_YIELD_FACTOR,
+} from '../../core/malting/spirit-yield.ts';
+import { litresOfAlcohol, percent } from '../../core/quantity.ts';
+import { defineCalculator } from '../define.ts';
+
+export default defineCalculator({
+  id: 'predicted-spirit-yield',
+  stage: 'malting',
+  title: 'Spirit that a malt could give',
+  purpose: 'Turns the maltster’s analysis into litres of pure alcohol, for a tonne and for a mash.',
+  sources: ['bringhurst-1996'],
+  inputs: {
+    extract: {
+      kind: 'percent',
+      label: 'Soluble extract',
+      range: [50, 90],
+      step: 0.1,
+      house: 'solubleExtract',
+    },
+    fermentability: {
+      kind: 'percent',
+      label: 'Fermentability',
+      range: [50, 100],
+      step: 0.1,
+      house: 'fermentability',
+    },
+    malt: { kind: 'mass', label: 'Malt', range: [10, 50_000], step: 50, house: 'maltPerMash' },
+  },
+  outputs: {
+    fermentable: { kind: 'percent', label: 'Fermentable extract' },
+    yield: { kind: 'yield', label: 'Predicted spirit yield' },
+    alcohol: { kind: 'alcohol', label: 'From this malt' },
+  },
+  compute: ({ extract, fermentability, malt }) => {
+    const perTonne = predictedSpiritYield({ extract, fermentability });
+    return {
+      fermentable: percent(fermentableExtract(extract, fermentability)),
+      yield: perTonne,
+      alcohol: litresOfAlcohol((perTonne * malt) / 1000),
+    };
+  },
+  steps: (given, result) => [
+    'Fermentable extract = soluble extract × fermentability ÷ 100',
+    `${given.extract} × ${given.fermentability} ÷ 100 = ${n(result.fermentable, 2)} %`,
+    `Litres of pure alcohol from a tonne = ${SPIRIT_YIELD_FACTOR} × fermentable extract`,
+    `${SPIRIT_YIELD_FACTOR} × ${n(result.fermentable, 2)} = ${n(result.yield, 1)} L`,
+    `${n(result.yield, 1)} × ${n(given.malt / 1000, 3)} t = ${n(result.alcohol, 1)} L`,
+  ],
+  examples: [
+    {
+      given: { extract: 77.5, fermentability: 87, malt: 1000 },
+      gives: { fermentable: 67.425, yield: 408.595, alcohol: 408.595 },
+      within: 1e-5,
+      source: 'bringhurst-1996',
+      note: 'the published factor 6.06 times 67.425, by hand',
+    },
+  ],
+});

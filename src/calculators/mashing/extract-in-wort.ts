@@ -1,0 +1,65 @@
+// How much of the malt's extract is in the wort.
+import { formatNumber as n } from '../../core/format.ts';
+import { mashEfficiency, wortExtract, wortMass } from '../../core/mashing/wort.ts';
+import { platoFromGravity } from '../../core/wort/extract.ts';
+import { defineCalculator } from '../define.ts';
+
+export default defineCalculator({
+  id: 'extract-in-wort',
+  stage: 'mashing',
+  title: 'Extract in the wort',
+  purpose: 'Weighs the sugar in the wort and sets it against what the malt’s analysis promised.',
+  sources: ['sugar-tables'],
+  inputs: {
+    volume: {
+      kind: 'volume20',
+      label: 'Wort collected',
+      range: [20, 300_000],
+      step: 50,
+      house: 'wortVolume',
+    },
+    gravity: {
+      kind: 'gravity',
+      label: 'Original gravity',
+      range: [1.02, 1.12],
+      step: 0.001,
+      house: 'originalGravity',
+    },
+    malt: { kind: 'mass', label: 'Malt', range: [10, 50_000], step: 50, house: 'maltPerMash' },
+    extract: {
+      kind: 'percent',
+      label: 'Soluble extract of the malt',
+      range: [50, 90],
+      step: 0.1,
+      house: 'solubleExtract',
+    },
+  },
+  outputs: {
+    plato: { kind: 'plato', label: 'Strength of the wort' },
+    mass: { kind: 'mass', label: 'Mass of the wort' },
+    extract: { kind: 'mass', label: 'Extract in it' },
+    efficiency: { kind: 'percent', label: 'Part of the malt’s extract' },
+  },
+  compute: ({ volume, gravity, malt, extract }) => ({
+    plato: platoFromGravity(gravity),
+    mass: wortMass({ volume, gravity }),
+    extract: wortExtract({ volume, gravity }),
+    efficiency: mashEfficiency({ volume, gravity }, { mass: malt, extract }),
+  }),
+  steps: (given, result) => [
+    'Mass of the wort = volume × gravity × density of water',
+    `${n(given.volume, 0)} × ${given.gravity} × 0.9982 = ${n(result.mass, 0)} kg`,
+    `Gravity ${given.gravity} is ${n(result.plato, 2)} °P: that many kilograms of extract in 100 kg of wort`,
+    `${n(result.mass, 0)} × ${n(result.plato, 2)} ÷ 100 = ${n(result.extract, 0)} kg`,
+    `The malt promised ${n(given.malt, 0)} × ${given.extract} ÷ 100 = ${n((given.malt * given.extract) / 100, 0)} kg, so the wort has ${n(result.efficiency, 1)} % of it`,
+  ],
+  examples: [
+    {
+      given: { volume: 1000, gravity: 1.03998, malt: 150, extract: 75 },
+      gives: { plato: 10, extract: 103.81 },
+      within: 0.001,
+      source: 'sugar-tables',
+      note: '10 °P has gravity 1.03998 in the table; 1,000 L then weighs 1,038.1 kg',
+    },
+  ],
+});

@@ -1,0 +1,99 @@
+// A cask from filling to bottling, year by year.
+import { formatNumber as n } from '../../core/format.ts';
+import { ageCask, type CaskPlan } from '../../core/maturing/cask.ts';
+import { litres20, litresOfAlcohol, type Quantity } from '../../core/quantity.ts';
+import { defineCalculator } from '../define.ts';
+
+interface Given {
+  readonly size: Quantity<'volume'>;
+  readonly strength: Quantity<'strength'>;
+  readonly loss: Quantity<'percent'>;
+  readonly humidity: Quantity<'percent'>;
+  readonly steady: Quantity<'percent'>;
+  readonly years: Quantity<'years'>;
+}
+
+const plan = ({ size, strength, loss, humidity, steady, years }: Given): CaskPlan => ({
+  volume: litres20(size),
+  strength,
+  cask: { size },
+  store: { alcoholLoss: loss, humidity, steadyHumidity: steady },
+  years,
+});
+
+export default defineCalculator({
+  id: 'cask-through-years',
+  stage: 'maturing',
+  title: 'A cask through the years',
+  purpose: 'Follows volume, strength and alcohol of one full cask in the air of the store.',
+  sources: ['conner-2003', 'de-nevers', 'memory'],
+  inputs: {
+    size: { kind: 'volume', label: 'Cask, filled to', range: [1, 700], step: 10, value: 200 },
+    strength: { kind: 'strength', label: 'Filled at', range: [40, 80], step: 0.1, house: 'fillingStrength' },
+    loss: {
+      kind: 'percent',
+      label: 'Alcohol lost in a year',
+      range: [0, 15],
+      step: 0.1,
+      house: 'alcoholLoss',
+    },
+    humidity: {
+      kind: 'percent',
+      label: 'Humidity of the store',
+      range: [20, 98],
+      step: 1,
+      house: 'storeHumidity',
+    },
+    steady: {
+      kind: 'percent',
+      label: 'Humidity at which strength is steady',
+      range: [40, 80],
+      step: 1,
+      house: 'steadyHumidity',
+    },
+    years: { kind: 'years', label: 'Years', range: [1, 60], step: 1, house: 'yearsInWood' },
+  },
+  outputs: {
+    volume: { kind: 'volume20', label: 'Left in the cask', digits: 1 },
+    strength: { kind: 'strength', label: 'Strength', digits: 1 },
+    alcohol: { kind: 'alcohol', label: 'Pure alcohol left' },
+    lost: { kind: 'alcohol', label: 'Pure alcohol gone to the air' },
+  },
+  compute: (given) => {
+    const record = ageCask(plan(given));
+    const [filled, last] = [record[0]!, record.at(-1)!];
+    return {
+      volume: last.volume,
+      strength: last.strength,
+      alcohol: last.alcohol,
+      lost: litresOfAlcohol(filled.alcohol - last.alcohol),
+    };
+  },
+  steps: (given, result) => [
+    `Filled with ${n(given.size, 0)} × ${given.strength} ÷ 100 = ${n((given.size * given.strength) / 100, 1)} L of pure alcohol`,
+    `At ${given.loss} % a year for ${given.years} years, about ${n((given.size * given.strength) / 100, 1)} × ${n(1 - given.loss / 100, 3)} to the power ${given.years} = ${n(((given.size * given.strength) / 100) * (1 - given.loss / 100) ** given.years, 1)} L would be left`,
+    `The loss shifts a little as the strength does; followed month by month, ${n(result.alcohol, 1)} L are left`,
+    `Water leaves as the air is drier than the wood; at ${given.humidity} % humidity the cask is at ${n(result.strength, 1)} % vol after ${given.years} years`,
+  ],
+  chart: (given) => {
+    const record = ageCask(plan(given));
+    return {
+      caption: 'Strength of the cask, year by year',
+      columns: [
+        { kind: 'years', label: 'Year', values: record.map(({ year }) => year) },
+        { kind: 'strength', label: 'Strength', values: record.map(({ strength }) => strength) },
+        { kind: 'volume20', label: 'Volume', values: record.map(({ volume }) => volume) },
+        { kind: 'alcohol', label: 'Pure alcohol', values: record.map(({ alcohol }) => alcohol) },
+      ],
+    };
+  },
+  examples: [
+    {
+      given: { size: 200, strength: 63.5, loss: 2, humidity: 65, steady: 65, years: 10 },
+      gives: { alcohol: 103.77 },
+      within: 0.005,
+      source: 'derived',
+      note: '127 L times 0.98 to the tenth power: 2 % a year, compounded',
+    },
+  ],
+});

@@ -1,0 +1,57 @@
+// The water that brings a spirit down to a strength.
+import { formatNumber as n } from '../../core/format.ts';
+import { litresOfAlcohol } from '../../core/quantity.ts';
+import { reduce } from '../../core/spirit/mixing.ts';
+import { defineCalculator } from '../define.ts';
+
+export default defineCalculator({
+  id: 'reduce-to-strength',
+  stage: 'maturing',
+  title: 'Reduce spirit to a strength',
+  purpose: 'Finds the water to add, by mass and by volume, and the volume that vanishes in mixing.',
+  sources: ['oiml-r22'],
+  inputs: {
+    volume: { kind: 'volume20', label: 'Spirit', range: [0.1, 200_000], step: 10, from: 'heart.volume' },
+    from: { kind: 'strength', label: 'Strength now', range: [1, 97], step: 0.1, from: 'heart.strength' },
+    to: { kind: 'strength', label: 'Strength wanted', range: [40, 80], step: 0.1, house: 'fillingStrength' },
+  },
+  outputs: {
+    waterVolume: { kind: 'volume20', label: 'Water to add', digits: 1 },
+    waterMass: { kind: 'mass', label: 'The same by mass', digits: 1 },
+    volume: { kind: 'volume20', label: 'Makes', digits: 1 },
+    contraction: { kind: 'volume20', label: 'Volume lost in mixing', digits: 1 },
+    alcohol: { kind: 'alcohol', label: 'Pure alcohol, before and after' },
+  },
+  refuse: ({ from, to }) =>
+    to > from
+      ? `Adding water cannot raise the strength: ${n(to, 1)} % vol was asked for, and the spirit has ${n(from, 1)} % vol or less to give.`
+      : undefined,
+  compute: ({ volume, from, to }) => ({
+    ...reduce({ volume, strength: from }, to),
+    alcohol: litresOfAlcohol((volume * from) / 100),
+  }),
+  steps: (given, result) => [
+    'The pure alcohol stays the same: volume × strength ÷ 100',
+    `${n(given.volume, 1)} × ${n(given.from, 2)} ÷ 100 = ${n(result.alcohol, 1)} L`,
+    'Volume made = pure alcohol ÷ strength wanted × 100',
+    `${n(result.alcohol, 1)} ÷ ${given.to} × 100 = ${n(result.volume, 1)} L`,
+    'Water is found by mass: what the volume made weighs, less what the spirit weighs',
+    `${n(result.waterMass, 1)} kg, or ${n(result.waterVolume, 1)} L of water; ${n(given.volume, 1)} + ${n(result.waterVolume, 1)} − ${n(result.volume, 1)} = ${n(result.contraction, 1)} L vanish`,
+  ],
+  examples: [
+    {
+      given: { volume: 100, from: 95, to: 40 },
+      gives: { waterVolume: 144 },
+      within: 0.005,
+      source: 'dilution-table',
+      note: 'printed for 60 °F, three figures',
+    },
+    {
+      given: { volume: 100, from: 65, to: 60 },
+      gives: { waterVolume: 8.76 },
+      within: 0.005,
+      source: 'dilution-table',
+      note: 'printed for 60 °F, three figures',
+    },
+  ],
+});

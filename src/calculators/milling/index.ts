@@ -1,0 +1,4 @@
+// The calculators of milling.
+import gristSplit from './grist-split.ts';
+
+export const milling = [gristSplit];
