@@ -1,0 +1,77 @@
+// A curve with the table that says the same.
+import { For } from 'solid-js';
+import type { Chart as ChartData } from '../calculators/define.ts';
+import { format } from '../core/format.ts';
+import { kinds } from '../core/kinds.ts';
+import { axisTicks, linePath, span } from './plot.ts';
+
+const [WIDTH, HEIGHT] = [640, 300];
+const MARGIN = { left: 56, right: 16, top: 16, bottom: 44 };
+
+/** The first column along the foot, the second as the curve; all columns in the table. */
+export function Chart(props: { readonly of: ChartData }) {
+  const foot = () => props.of.columns[0]!;
+  const curve = () => props.of.columns[1]!;
+  const x = () => span(foot().values, MARGIN.left, WIDTH - MARGIN.right);
+  const y = () => span(padded(curve().values), HEIGHT - MARGIN.bottom, MARGIN.top);
+  return (
+    <figure class="chart">
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={props.of.caption}>
+        <g class="axis">
+          <For each={axisTicks(foot().values, 8)}>
+            {(tick) => (
+              <text class="tick" x={x()(tick)} y={HEIGHT - MARGIN.bottom + 20} text-anchor="middle">
+                {format(tick, foot().kind, 0).replace(/\s.*/, '')}
+              </text>
+            )}
+          </For>
+          <For each={axisTicks(padded(curve().values), 5)}>
+            {(tick) => (
+              <>
+                <line class="grid" x1={MARGIN.left} x2={WIDTH - MARGIN.right} y1={y()(tick)} y2={y()(tick)} />
+                <text class="tick" x={MARGIN.left - 8} y={y()(tick) + 4} text-anchor="end">
+                  {Number(tick.toFixed(3))}
+                </text>
+              </>
+            )}
+          </For>
+          <text class="label" x={MARGIN.left} y={HEIGHT - 6}>
+            {foot().label}
+          </text>
+        </g>
+        <path class="curve" d={linePath(foot().values, curve().values, x(), y())} />
+      </svg>
+      <figcaption>
+        {props.of.caption}, {kinds[curve().kind].unit}
+      </figcaption>
+      <details class="working">
+        <summary>The same as a table</summary>
+        <table class="series">
+          <thead>
+            <tr>
+              <For each={props.of.columns}>{(column) => <th scope="col">{column.label}</th>}</For>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={foot().values}>
+              {(_, row) => (
+                <tr>
+                  <For each={props.of.columns}>
+                    {(column) => <td class="number">{format(column.values[row()]!, column.kind)}</td>}
+                  </For>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+      </details>
+    </figure>
+  );
+}
+
+/** The values with a little room above and below, so that a level curve still shows. */
+function padded(values: readonly number[]): readonly number[] {
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  const room = Math.max((high - low) * 0.1, Math.abs(high) * 0.01, 0.1);
+  return [low - room, high + room];
+}

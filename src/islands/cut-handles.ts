@@ -1,0 +1,110 @@
+// The three cuts of the spirit run as handles: where each stands, and what moving it would mean for the house.
+import type { Line } from '../core/line/line.ts';
+import type { RunPoint } from '../core/distilling/run.ts';
+import { formatNumber as n } from '../core/format.ts';
+import type { NumberName } from '../house/figures.ts';
+
+export interface CutHandle {
+  readonly id: 'heart-begins' | 'heart-ends' | 'feints-end';
+  readonly label: string;
+  /** Litres that have come over when the cut is made. */
+  readonly volume: number;
+  readonly strength: number;
+  readonly says: string;
+  /** The house figure that this cut is, and its value if the cut were made at a point of the run. */
+  readonly figure: NumberName;
+  readonly valueAt: (point: RunPoint) => number;
+  /** The value one step later (1) or earlier (−1) along the run. */
+  readonly stepped: (direction: number) => number;
+}
+
+const tenth = (value: number) => Math.round(value * 10) / 10;
+
+/** The handles as they stand for a line, first to last along the run. */
+export function cutHandles({ house, charge, foreshots, heart, round }: Line): readonly CutHandle[] {
+  const whole = round.spiritRun.distillate.volume;
+  const [begins, ends] = [foreshots.volume, foreshots.volume + heart.volume];
+  const byShare = house.foreshotsBy === 'share';
+  const strengthBegins = byShare
+    ? strengthAt(round.spiritRun.curve, begins)
+    : Math.min(house.foreshotsStrength, round.spiritRun.curve[0]!.strength);
+  const falling = (figure: 'heartEnd' | 'feintsEnd') => ({
+    figure,
+    valueAt: ({ strength }: RunPoint) => tenth(strength),
+    stepped: (direction: number) => tenth(house[figure] - direction * 0.1),
+  });
+  const after = (volume: number) => `after ${n(volume, 0)} L`;
+  return [
+    {
+      id: 'heart-begins',
+      label: 'Heart begins',
+      volume: begins,
+      strength: strengthBegins,
+      says: byShare
+        ? `heart begins after ${n(house.foreshotsShare, 1)} % of the alcohol, at ${n(strengthBegins, 1)} % vol, ${after(begins)}`
+        : `heart begins at ${n(strengthBegins, 1)} % vol, ${after(begins)}`,
+      figure: byShare ? 'foreshotsShare' : 'foreshotsStrength',
+      valueAt: byShare
+        ? ({ alcohol }) => tenth((100 * alcohol) / charge.alcohol)
+        : ({ strength }) => tenth(strength),
+      stepped: (direction) =>
+        byShare
+          ? tenth(house.foreshotsShare + direction * 0.1)
+          : tenth(house.foreshotsStrength - direction * 0.1),
+    },
+    {
+      id: 'heart-ends',
+      label: 'Heart ends',
+      volume: ends,
+      strength: house.heartEnd,
+      says: `heart ends at ${n(house.heartEnd, 1)} % vol, ${after(ends)}`,
+      ...falling('heartEnd'),
+    },
+    {
+      id: 'feints-end',
+      label: 'Feints end',
+      volume: whole,
+      strength: house.feintsEnd,
+      says: `feints end at ${n(house.feintsEnd, 1)} % vol, ${after(whole)}`,
+      ...falling('feintsEnd'),
+    },
+  ];
+}
+
+/** Strength at a volume along a run, straight between the points of its curve. */
+export function strengthAt(curve: readonly RunPoint[], volume: number): number {
+  const next = curve.findIndex((point) => point.volume >= volume);
+  if (next <= 0) return curve[next === 0 ? 0 : curve.length - 1]!.strength;
+  const [a, b] = [curve[next - 1]!, curve[next]!];
+  return a.strength + ((volume - a.volume) / (b.volume - a.volume || 1)) * (b.strength - a.strength);
+}
+
+/** The point of a run nearest to a place on the page. */
+export function nearestPoint(
+  curve: readonly RunPoint[],
+  place: { readonly x: number; readonly y: number },
+  at: (point: RunPoint) => { readonly x: number; readonly y: number },
+): RunPoint {
+  let [best, least] = [curve[0]!, Infinity];
+  for (let i = 1; i < curve.length; i++) {
+    for (let part = 0; part < 1; part += 1 / 16) {
+      const point = between(curve[i - 1]!, curve[i]!, part);
+      const { x, y } = at(point);
+      const distance = (x - place.x) ** 2 + (y - place.y) ** 2;
+      if (distance < least) [best, least] = [point, distance];
+    }
+  }
+  return best;
+}
+
+/** A point part of the way from one point of a run to the next. */
+function between(a: RunPoint, b: RunPoint, part: number): RunPoint {
+  const mix = <N extends number>(from: N, to: N) => (from + part * (to - from)) as N;
+  return {
+    strength: mix(a.strength, b.strength),
+    temperature: mix(a.temperature, b.temperature),
+    volume: mix(a.volume, b.volume),
+    alcohol: mix(a.alcohol, b.alcohol),
+    pot: mix(a.pot, b.pot),
+  };
+}
