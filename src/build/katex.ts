@@ -1,0 +1,17 @@
+// Sets formulas as MathML at build time; a formula that does not parse fails the build.
+import katex from 'katex';
+import { defineMdastPlugin } from 'satteri';
+
+function render(tex: string, displayMode: boolean): string {
+  return katex.renderToString(tex, { displayMode, output: 'mathml', throwOnError: true, strict: 'error' });
+}
+
+export const formulas = defineMdastPlugin({
+  name: 'formulas',
+  math(node, context) {
+    context.replaceNode(node, { rawHtml: render(node.value, true) });
+  },
+  inlineMath(node, context) {
+    context.replaceNode(node, { rawHtml: render(node.value, false) });
+  },
+});
