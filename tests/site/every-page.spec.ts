@@ -1,0 +1,70 @@
+// Every page: it loads clean, reads right without scripts, fits a phone, and passes the accessibility rules.
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test } from '@playwright/test';
+import { addresses, chapters, open, watch } from './pages.ts';
+
+test('the site has its pages', () => {
+  expect(addresses).toEqual(
+    expect.arrayContaining(['/', '/sources/', ...chapters.map((chapter) => `/${chapter}/`)]),
+  );
+});
+
+for (const address of addresses) {
+  test.describe(address, () => {
+    test('loads without errors or requests to anywhere else', async ({ page }) => {
+      const wrong = watch(page);
+      await open(page, address);
+      expect(wrong).toEqual([]);
+      await expect(page.locator('h1')).toHaveCount(1);
+      expect(await page.locator('body').innerText()).not.toMatch(/NaN|undefined|Infinity|\[object/);
+    });
+
+    test('links lead somewhere', async ({ page, request }) => {
+      await page.goto(address);
+      const links = await page
+        .locator('a[href^="/"], a[href^="#"]')
+        .evaluateAll((all) => [...new Set(all.map((a) => (a as HTMLAnchorElement).href))]);
+      for (const link of links) {
+        const { pathname, hash } = new URL(link);
+        const response = await request.get(pathname);
+        expect(response.status(), link).toBe(200);
+        if (hash) expect(await response.text(), link).toContain(`id="${hash.slice(1)}"`);
+      }
+    });
+
+    test('has no id twice and no heading out of order', async ({ page }) => {
+      await open(page, address);
+      const ids = await page.locator('[id]').evaluateAll((all) => all.map((element) => element.id));
+      expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+      const levels = await page
+        .locator('h1, h2, h3, h4')
+        .evaluateAll((all) => all.map((h) => Number(h.tagName[1])));
+      levels.forEach((level, i) =>
+        expect(level, `heading ${i + 1}`).toBeLessThanOrEqual((levels[i - 1] ?? 0) + 1),
+      );
+    });
+
+    for (const width of [320, 390, 1280]) {
+      test(`fits ${width} px`, async ({ page }) => {
+        await page.setViewportSize({ width, height: 844 });
+        await open(page, address);
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+        expect(wide).toBeLessThanOrEqual(width);
+      });
+    }
+
+    for (const colorScheme of ['light', 'dark'] as const) {
+      test(`axe finds nothing, ${colorScheme}`, async ({ page }) => {
+        await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+        await open(page, address);
+        await page
+          .locator('details:not([open])')
+          .evaluateAll((all) => all.forEach((d) => d.setAttribute('open', '')));
+        const { violations } = await new AxeBuilder({ page }).analyze();
+        expect(
+          violations.map(({ id, nodes }) => [id, nodes.map(({ target }) => target.join(' ')).slice(0, 3)]),
+        ).toEqual([]);
+      });
+    }
+  });
+}

@@ -1,0 +1,95 @@
+// The main job: a reader changes one figure, and every figure in the handbook follows.
+import { expect, test, type Page } from '@playwright/test';
+import { formatNumber } from '../../src/core/format.ts';
+import { line, type Line } from '../../src/core/line/line.ts';
+import { builtInLine } from '../../src/house/built-in.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
+import { figureText } from '../../src/house/prose.ts';
+import { open } from './pages.ts';
+
+/** The line of Harrowmere with some figures changed. */
+function changed(figures: object): Line {
+  const result = line({ ...builtInHouse, ...figures });
+  if ('refused' in result) throw new Error(result.refused);
+  return result;
+}
+const figure = (page: Page, path: string) =>
+  page.locator(`[data-figure="${path}"]:not([data-per]):not([data-digits])`).first();
+const station = (page: Page, name: string) => page.locator(`.ledger [data-station="${name}"]`);
+const litres = (value: number) => `${formatNumber(value, value < 100 ? 1 : 0)} L`;
+
+test('gravity changed in fermenting changes the heart in distilling and the bottles in maturing', async ({
+  page,
+}) => {
+  const after = changed({ originalGravity: 1.062 });
+  expect(after.heart.volume).toBeGreaterThan(builtInLine.heart.volume + 30);
+
+  await open(page, '/fermenting/');
+  await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(builtInLine, 'wash.alcohol'));
+  await page.locator('#strength-from-gravities-original').fill('1.062');
+  await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(after, 'wash.alcohol'));
+  await expect(station(page, 'wash')).toHaveText(litres(after.wash.alcohol));
+
+  await page.locator('a[href="/distilling/"]').last().click();
+  await expect(figure(page, 'heart.volume')).toHaveText(figureText(after, 'heart.volume'));
+  await expect(page.locator('.run table.parts tr.heart td').first()).toHaveText(
+    formatNumber(after.heart.volume, 0),
+  );
+
+  await page.locator('a[href="/maturing/"]').last().click();
+  await expect(figure(page, 'bottling.bottles')).toHaveText(figureText(after, 'bottling.bottles'));
+  await expect(station(page, 'bottles')).toHaveText(litres(after.bottling.alcohol));
+});
+
+test('dragging the heart’s end changes the ledger while it moves', async ({ page }) => {
+  await open(page, '/distilling/');
+  const knob = page.locator('.cut.heart-ends .cut-handle');
+  await knob.scrollIntoViewIfNeeded();
+  const before = await station(page, 'charge').textContent();
+  const box = (await knob.boundingBox())!;
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  const seen = new Set([before]);
+  for (const step of [1, 2, 3, 4]) {
+    await page.mouse.move(x + 12 * step, y + 4 * step);
+    await page.waitForTimeout(40);
+    seen.add(await station(page, 'charge').textContent());
+  }
+  expect(seen.size).toBeGreaterThanOrEqual(4);
+  await page.mouse.up();
+  const end = Number(await page.locator('#house-heartEnd').inputValue());
+  expect(end).toBeLessThan(61);
+  await expect(station(page, 'charge')).toHaveText(litres(changed({ heartEnd: end }).charge.alcohol));
+});
+
+test('cuts move by keyboard, and say where they stand', async ({ page }) => {
+  await open(page, '/distilling/');
+  const knob = page.getByRole('slider', { name: 'Heart ends', exact: true });
+  await knob.focus();
+  await page.keyboard.press('PageDown');
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('ArrowLeft');
+  await expect(page.locator('#house-heartEnd')).toHaveValue('61');
+  await expect(knob).toHaveAttribute('aria-valuetext', /heart ends at 61\.0 % vol/);
+  await page.getByRole('slider', { name: 'Heart begins', exact: true }).focus();
+  await page.keyboard.press('ArrowRight');
+  await expect(page.locator('#house-foreshotsShare')).toHaveValue('3.1');
+  await expect(page.locator('.run table.parts tr.foreshots td').last()).toHaveText(
+    formatNumber(changed({ heartEnd: 61, foreshotsShare: 3.1 }).foreshots.alcohol, 1),
+  );
+});
+
+test('the ledger keeps four paces', async ({ page }) => {
+  await open(page, '/malting/');
+  await page.locator('.ledger summary').click();
+  for (const [label, factor] of [
+    ['a year', 276],
+    ['a week', 6],
+    ['a tonne of malt', 1 / 1.5],
+    ['a mash', 1],
+  ] as const) {
+    await page.locator('.ledger .pace label', { hasText: label }).click();
+    await expect(station(page, 'wash')).toHaveText(litres(builtInLine.wash.alcohol * factor));
+  }
+});

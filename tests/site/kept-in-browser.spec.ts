@@ -1,0 +1,78 @@
+// The house is kept across pages, reloads and tabs; islands never keep the built text by mistake; nothing saved is lost.
+import { expect, test } from '@playwright/test';
+import { builtInHouse } from '../../src/house/figures.ts';
+import { open, ready } from './pages.ts';
+
+const KEY = 'malt-spirit-handbook/house';
+const saved = (figures: object) =>
+  JSON.stringify({ format: KEY, version: 1, name: 'Sallowby', figures: { ...builtInHouse, ...figures } });
+
+test('a saved house is in every island and sentence after hydration', async ({ page }) => {
+  await page.addInitScript(
+    ([key, text]) => localStorage.setItem(key!, text!),
+    [KEY, saved({ originalGravity: 1.064, finalGravity: 0.997 })],
+  );
+  await open(page, '/fermenting/');
+  await expect(page.locator('#house-finalGravity')).toHaveValue('0.997');
+  await expect(page.locator('#strength-from-gravities-final')).toHaveValue('0.997');
+  await expect(page.locator('#strength-from-gravities-original')).toHaveValue('1.064');
+  await expect(page.locator('.results dd').first()).toContainText(/^9\./);
+  await expect(page.locator('[data-figure="house.originalGravity"]').first()).toHaveText('1.064');
+  await expect(page.locator('.ledger caption')).toContainText('Sallowby');
+});
+
+test('a change survives a reload', async ({ page }) => {
+  await open(page, '/maturing/');
+  await page.locator('#house-yearsInWood').fill('12');
+  await page.reload();
+  await ready(page);
+  await expect(page.locator('#house-yearsInWood')).toHaveValue('12');
+});
+
+test('two tabs stay together', async ({ context }) => {
+  const [one, two] = [await context.newPage(), await context.newPage()];
+  await open(one, '/maturing/');
+  await open(two, '/distilling/');
+  await one.locator('#house-fillingStrength').fill('62');
+  await two.locator('#house-heartEnd').fill('60.5');
+  await expect(one.locator('[data-figure="house.fillingStrength"]').first()).toHaveText(/^62\D/);
+  await expect
+    .poll(() => one.evaluate((key) => JSON.parse(localStorage.getItem(key)!).figures.heartEnd, KEY))
+    .toBe(60.5);
+  await expect
+    .poll(() => two.evaluate((key) => JSON.parse(localStorage.getItem(key)!).figures.fillingStrength, KEY))
+    .toBe(62);
+});
+
+test('saved figures that cannot be used are told of, and kept aside word for word', async ({ page }) => {
+  const text = saved({ heartEnd: 400, portions: 3, finalGravity: 0.999 });
+  await page.addInitScript(([key, value]) => localStorage.setItem(key!, value!), [KEY, text]);
+  await open(page, '/distilling/');
+  await expect(page.locator('.troubles')).toContainText(
+    'Heart ends at: “400” was given; it can be from 20 to 85 % vol.',
+  );
+  await expect(page.locator('.troubles')).toContainText('“portions” is not a figure of this handbook.');
+  await expect(page.locator('#house-heartEnd')).toHaveValue('62');
+  expect(await page.evaluate(() => localStorage.getItem('malt-spirit-handbook/kept-aside'))).toBe(text);
+});
+
+test('damaged storage is told of and does not stop the page', async ({ page }) => {
+  await page.addInitScript((key) => localStorage.setItem(key, '{"format":"malt-sp'), KEY);
+  await open(page, '/distilling/');
+  await expect(page.locator('.troubles')).toContainText('damaged');
+  await expect(page.locator('#house-heartEnd')).toHaveValue('62');
+});
+
+test('forbidden storage is told of and the page works on', async ({ page }) => {
+  await page.addInitScript(() => {
+    Object.defineProperty(window, 'localStorage', {
+      get: () => {
+        throw new DOMException('denied', 'SecurityError');
+      },
+    });
+  });
+  await open(page, '/maturing/');
+  await page.locator('#house-bottlingStrength').fill('43');
+  await expect(page.locator('[data-figure="house.bottlingStrength"]').first()).toHaveText(/^43\D/);
+  await expect(page.locator('.troubles')).toContainText('does not let the handbook keep your figures');
+});

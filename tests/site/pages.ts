@@ -1,0 +1,43 @@
+// The pages of the built site, and what a test watches for on each.
+import { readdirSync } from 'node:fs';
+import { join, sep } from 'node:path';
+import type { Page } from '@playwright/test';
+
+const dist = join(import.meta.dirname, '..', '..', 'dist');
+
+/** Every page of the built site, as an address: "/", "/malting/", … */
+export const addresses = readdirSync(dist, { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('index.html'))
+  .map(
+    (file) =>
+      `/${file
+        .split(sep)
+        .join('/')
+        .replace(/index\.html$/, '')}`,
+  )
+  .sort();
+
+export const chapters = ['malting', 'milling', 'mashing', 'fermenting', 'distilling', 'maturing'] as const;
+
+/** Collects what goes wrong on a page: console errors, exceptions, requests to anywhere else. */
+export function watch(page: Page): string[] {
+  const wrong: string[] = [];
+  page.on('console', (message) => message.type() === 'error' && wrong.push(message.text().slice(0, 300)));
+  page.on('pageerror', (error) => wrong.push(error.message));
+  page.on('request', (request) => {
+    const url = new URL(request.url());
+    if (!['127.0.0.1', ''].includes(url.hostname)) wrong.push(`a request to ${url.hostname}`);
+  });
+  return wrong;
+}
+
+/** Waits until every island of the page has taken over from the built text. */
+export async function ready(page: Page): Promise<void> {
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+}
+
+/** Opens a page and waits until it is ready. */
+export async function open(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await ready(page);
+}
