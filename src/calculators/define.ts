@@ -5,29 +5,53 @@ import type { Refusal } from '../core/refusal.ts';
 import type { SourceId } from '../core/sources.ts';
 import type { NumberName, Stage } from '../house/figures.ts';
 
-interface Field {
+/** What a number may be: its kind, its label, its range, and the step of the arrow keys. */
+export interface Field {
   readonly kind: KindName;
   readonly label: string;
   readonly range: readonly [number, number];
   readonly step: number;
 }
 /** A number the reader gives: its own value, a figure of the house (changing it changes the house), or one that follows the line until changed here. */
-export type Input = Field &
+export type NumberInput = Field &
   ({ readonly value: number } | { readonly house: NumberName } | { readonly from: string });
+
+/** One of a few things, each with its wording. */
+export interface ChoiceInput {
+  readonly label: string;
+  readonly options: Readonly<Record<string, string>>;
+  readonly value: string;
+}
+/** A short table that the reader fills: readings, sieves, casks. Each row has a number in every column. */
+export interface RowsInput {
+  readonly label: string;
+  readonly columns: Readonly<Record<string, Field>>;
+  readonly value: readonly Readonly<Record<string, number>>[];
+  /** Fewest and most rows. */
+  readonly count: readonly [number, number];
+}
+export type Input = NumberInput | ChoiceInput | RowsInput;
+type Inputs = Readonly<Record<string, Input>>;
 
 export interface Output {
   readonly kind: KindName;
   readonly label: string;
   readonly digits?: number;
 }
-
-type Inputs = Readonly<Record<string, Input>>;
 type Outputs = Readonly<Record<string, Output>>;
-export type Values<F extends Readonly<Record<string, { readonly kind: KindName }>>> = {
-  readonly [N in keyof F]: Quantity<F[N]['kind']>;
-};
 
-/** A curve to draw, with the table that says the same: columns of numbers, the first along the foot. */
+type Row<C extends RowsInput['columns']> = { readonly [N in keyof C]: Quantity<C[N]['kind']> };
+type Value<I> = I extends { readonly columns: infer C extends RowsInput['columns'] }
+  ? readonly Row<C>[]
+  : I extends { readonly options: infer O }
+    ? keyof O
+    : I extends { readonly kind: infer K extends KindName }
+      ? Quantity<K>
+      : never;
+export type Given<I extends Inputs> = { readonly [N in keyof I]: Value<I[N]> };
+export type Result<O extends Outputs> = { readonly [N in keyof O]: Quantity<O[N]['kind']> };
+
+/** A curve to draw, with the table that says the same: columns of numbers, the first along the foot, the second drawn. */
 export interface Chart {
   readonly caption: string;
   readonly columns: readonly {
@@ -35,11 +59,18 @@ export interface Chart {
     readonly label: string;
     readonly values: readonly number[];
   }[];
+  /** Points that the curve should meet: the reader's own readings, in the columns drawn. */
+  readonly points?: readonly (readonly [number, number])[];
 }
 
+type Plain<I> = I extends { readonly columns: object }
+  ? readonly Readonly<Record<string, number>>[]
+  : I extends { readonly options: infer O }
+    ? keyof O
+    : number;
 /** A worked case from outside: what comes out for what goes in, and who says so. */
 export interface Example<I extends Inputs, O extends Outputs> {
-  readonly given: { readonly [N in keyof I]: number };
+  readonly given: { readonly [N in keyof I]: Plain<I[N]> };
   readonly gives: { readonly [N in keyof O]?: number };
   /** Largest distance from each figure in `gives`, as a part of it. */
   readonly within: number;
@@ -54,19 +85,43 @@ export interface Calculator<I extends Inputs, O extends Outputs> {
   /** One sentence: what question it answers. */
   readonly purpose: string;
   readonly sources: readonly SourceId[];
+  /** Cautions, by their id in content/cautions.yaml, where the sum touches danger. */
+  readonly cautions?: readonly string[];
   readonly inputs: I;
   readonly outputs: O;
   /** One sentence on what these numbers together make impossible, or nothing. */
-  readonly refuse?: (given: Values<I>) => string | undefined;
-  readonly compute: (given: Values<I>) => Values<O> | Refusal;
+  readonly refuse?: (given: Given<I>) => string | undefined;
+  readonly compute: (given: Given<I>) => Result<O> | Refusal;
   /** The working, line by line: the rule, then the rule with these numbers. */
-  readonly steps: (given: Values<I>, result: Values<O>) => readonly string[];
-  readonly chart?: (given: Values<I>, result: Values<O>) => Chart;
+  readonly steps: (given: Given<I>, result: Result<O>) => readonly string[];
+  /** A sentence of judgement on the result, where one is called for: what to change, what it means. */
+  readonly remark?: (given: Given<I>, result: Result<O>) => string | undefined;
+  readonly chart?: (given: Given<I>, result: Result<O>) => Chart;
   readonly examples: readonly [Example<I, O>, ...Example<I, O>[]];
 }
 
+/** What goes into a calculator whose own names are forgotten. */
+export type AnyGiven = Readonly<
+  Record<string, number | string | readonly Readonly<Record<string, number>>[]>
+>;
+export type AnyResult = Readonly<Record<string, number>>;
+
 /** A calculator whose own names of inputs and outputs are forgotten: what screens and tests work with. */
-export type AnyCalculator = Calculator<Readonly<Record<string, Input>>, Readonly<Record<string, Output>>>;
+export interface AnyCalculator extends Omit<
+  Calculator<Inputs, Outputs>,
+  'refuse' | 'compute' | 'steps' | 'remark' | 'chart' | 'examples'
+> {
+  readonly refuse?: (given: AnyGiven) => string | undefined;
+  readonly compute: (given: AnyGiven) => AnyResult | Refusal;
+  readonly steps: (given: AnyGiven, result: AnyResult) => readonly string[];
+  readonly remark?: (given: AnyGiven, result: AnyResult) => string | undefined;
+  readonly chart?: (given: AnyGiven, result: AnyResult) => Chart;
+  readonly examples: readonly [AnyExample, ...AnyExample[]];
+}
+export interface AnyExample extends Omit<Example<Inputs, Outputs>, 'given' | 'gives'> {
+  readonly given: AnyGiven;
+  readonly gives: AnyResult;
+}
 
 /** Declares a calculator; one that is half made does not compile. */
 export function defineCalculator<const I extends Inputs, const O extends Outputs>(
@@ -74,3 +129,7 @@ export function defineCalculator<const I extends Inputs, const O extends Outputs
 ): AnyCalculator {
   return calculator as unknown as AnyCalculator;
 }
+
+export const isRows = (input: Input): input is RowsInput => 'columns' in input;
+export const isChoice = (input: Input): input is ChoiceInput => 'options' in input;
+export const isNumber = (input: Input): input is NumberInput => 'kind' in input;

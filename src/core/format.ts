@@ -1,5 +1,6 @@
 // Quantities as printed text, and text as numbers.
 import { kinds, type KindName } from './kinds.ts';
+import type { Unit } from './units.ts';
 
 const NARROW_SPACE = '\u202f';
 const NO_BREAK_SPACE = '\u00a0';
@@ -44,26 +45,40 @@ export function parseNumber(text: string): number | undefined {
   return Number.isFinite(number) ? number + 0 : undefined;
 }
 
-/** A text typed for a kind, as a number in the core's unit: the unit may stand behind it, and gravity may be in degrees, as 1058. */
-export function readQuantity(text: string, kind: KindName): number | undefined {
-  const { unit } = kinds[kind];
+/** A quantity shown in another unit of its kind. */
+export function formatIn(value: number, kind: KindName, unit: Unit, digits?: number): string {
+  if (unit.unit === kinds[kind].unit) return format(value, kind, digits);
+  const number = formatNumber(unit.fromCore(value), unit.digits);
+  return `${number}${NO_BREAK_SPACE}${unit.unit.replaceAll(' ', NO_BREAK_SPACE)}`;
+}
+
+/** A text typed for a kind, as a number in a unit: the unit may stand behind it, and gravity may be in degrees, as 1058. */
+export function readQuantity(
+  text: string,
+  kind: KindName,
+  unit: string = kinds[kind].unit,
+): number | undefined {
   const bare = text.trim().toLowerCase();
   const number = parseNumber(
     unit !== '' && bare.endsWith(unit.toLowerCase()) ? bare.slice(0, -unit.length) : bare,
   );
-  return kind === 'gravity' && number !== undefined && number > 500 ? number / 1000 : number;
+  return kind === 'gravity' && unit === '' && number !== undefined && number > 500 ? number / 1000 : number;
 }
 
-/** The sentence for a number that is missing, unreadable or outside its range. */
+/** The sentence for a number that is missing, unreadable or outside its range; the ends in the unit shown. */
 export function rangeProblem(
   label: string,
   given: unknown,
   kind: KindName,
-  [low, high]: readonly [number, number],
+  range: readonly [number, number],
+  unit?: Unit,
 ): string {
-  const ends = [low, high].map((end) => formatNumber(end, kind === 'gravity' ? 3 : end % 1 === 0 ? 0 : 2));
-  const { unit } = kinds[kind];
-  const allowed = `it can be from ${ends[0]} to ${ends[1]}${unit === '' ? '' : ` ${unit}`}.`;
+  const digits = (end: number) => (kind === 'gravity' && !unit?.unit ? 3 : end % 1 === 0 ? 0 : 2);
+  const ends = range
+    .map((end) => (unit ? unit.fromCore(end) : end))
+    .map((end) => formatNumber(end, digits(end)));
+  const behind = unit?.unit ?? kinds[kind].unit;
+  const allowed = `it can be from ${ends[0]} to ${ends[1]}${behind === '' ? '' : ` ${behind}`}.`;
   const text = typeof given === 'string' ? given.trim() : (JSON.stringify(given) ?? 'nothing');
   if (text === '') return `${label}: nothing was given; ${allowed}`;
   return `${label}: “${text.length > 40 ? `${text.slice(0, 40)}…` : text}” was given; ${allowed}`;

@@ -15,6 +15,7 @@ export const kinds = {
   temperature: { unit: '°C', digits: 1, meaning: 'temperature' },
   temperatureDifference: { unit: 'K', digits: 1, meaning: 'difference of two temperatures' },
   pressure: { unit: 'kPa', digits: 1, meaning: 'absolute pressure' },
+  energy: { unit: 'MJ', digits: 1, meaning: 'energy' },
   hours: { unit: 'h', digits: 1, meaning: 'time in hours' },
   years: { unit: 'years', digits: 0, meaning: 'time in years' },
   gravity: { unit: '', digits: 3, meaning: 'density over that of water, both at 20 °C' },

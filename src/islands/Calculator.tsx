@@ -1,68 +1,82 @@
 // Any calculator, drawn from its declaration.
-import { createMemo, createSignal, For, Show } from 'solid-js';
-import type { AnyCalculator, Input } from '../calculators/define.ts';
-import { format, rangeProblem, readQuantity } from '../core/format.ts';
-import { isRefusal, type Refusal } from '../core/refusal.ts';
+import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
+import {
+  isChoice,
+  isNumber,
+  isRows,
+  type AnyCalculator,
+  type AnyGiven,
+  type AnyResult,
+  type Input,
+} from '../calculators/define.ts';
+import { propagate, type PlusMinus } from '../calculators/uncertainty.ts';
+import { formatIn, formatNumber } from '../core/format.ts';
+import { kinds, type KindName } from '../core/kinds.ts';
+import { isRefusal } from '../core/refusal.ts';
 import { sources } from '../core/sources.ts';
+import type { Unit } from '../core/units.ts';
 import { figureValue } from '../house/prose.ts';
 import { changeFigure, useHouse } from '../house/store.ts';
+import { useUnits } from '../house/units-store.ts';
 import { Chart } from './Chart.tsx';
 import { NumberField } from './NumberField.tsx';
+import { RowsField } from './RowsField.tsx';
 
-type Numbers = Readonly<Record<string, number>>;
-type Given = Parameters<AnyCalculator['compute']>[0];
-type Result = Exclude<ReturnType<AnyCalculator['compute']>, Refusal>;
+type Value = AnyGiven[string];
 
 interface Answer {
-  readonly given: Given;
-  readonly result: Result;
+  readonly given: AnyGiven;
+  readonly result: AnyResult;
   /** Why the numbers as they stand have no answer; the last good one is shown then. */
   readonly trouble?: string;
 }
 
+/** An answer to start from, whatever the house says: that of the declaration's first example. */
+function firstAnswer(of: AnyCalculator): Answer {
+  const { given } = of.examples[0];
+  const result = of.compute(given);
+  if (isRefusal(result)) throw new Error(`${of.id} refuses its own example: ${result.refused}`);
+  return { given, result };
+}
+
 export function Calculator(props: { readonly of: AnyCalculator }) {
   const { house, line } = useHouse();
-  const [own, setOwn] = createSignal<Numbers>({});
+  const unitOf = useUnits();
+  const [own, setOwn] = createSignal<AnyGiven>({});
   const [wrong, setWrong] = createSignal<Readonly<Record<string, boolean>>>({});
+  const [plusMinus, setPlusMinus] = createSignal<PlusMinus>({});
+  const [unsure, setUnsure] = createSignal(false);
 
-  const valueOf = (name: string, input: Input): number => {
+  const valueOf = (name: string, input: Input): Value => {
     if ('house' in input) return house()[input.house];
     return own()[name] ?? ('from' in input ? figureValue(line(), input.from) : input.value);
   };
-  const given = createMemo(
-    () =>
-      Object.fromEntries(
-        Object.entries(props.of.inputs).map(([name, input]) => [name, valueOf(name, input)]),
-      ) as Given,
+  const given = createMemo<AnyGiven>(() =>
+    Object.fromEntries(Object.entries(props.of.inputs).map(([name, input]) => [name, valueOf(name, input)])),
   );
-  const troubleWith = (numbers: Given): string | undefined => props.of.refuse?.(numbers);
-
   const answer = createMemo<Answer>((last) => {
-    const numbers = given();
-    const trouble = troubleWith(numbers);
+    const now = given();
+    const trouble = props.of.refuse?.(now);
     if (trouble !== undefined) return { ...last, trouble };
-    const result = props.of.compute(numbers);
-    return isRefusal(result) ? { ...last, trouble: String(result.refused) } : { given: numbers, result };
+    const result = props.of.compute(now);
+    return isRefusal(result) ? { ...last, trouble: result.refused } : { given: now, result };
   }, firstAnswer(props.of));
-
-  /** Takes a text typed for one input; returns the sentence to show when it cannot be used. */
-  const take = (name: string, input: Input, text: string): string | undefined => {
-    const number = readQuantity(text, input.kind);
-    if (number === undefined || number < input.range[0] || number > input.range[1]) {
-      return rangeProblem(input.label, text, input.kind, input.range);
-    }
-    const trouble = troubleWith({ ...given(), [name]: number } as Given);
-    if (trouble !== undefined) return trouble;
-    if ('house' in input) return changeFigure(input.house, number);
-    setOwn({ ...own(), [name]: number });
-    return undefined;
-  };
-  const attempt = (name: string, input: Input) => (text: string) => {
-    const problem = take(name, input, text);
-    setWrong({ ...wrong(), [name]: problem !== undefined });
-    return problem;
-  };
+  const spread = createMemo(() => (unsure() ? propagate(props.of, answer().given, plusMinus()) : {}));
   const isStale = () => answer().trouble !== undefined || Object.values(wrong()).includes(true);
+
+  const take =
+    (name: string, input: Input) =>
+    (value: Value): string | undefined => {
+      const next = { ...given(), [name]: value };
+      const trouble = props.of.refuse?.(next);
+      if (trouble !== undefined) return trouble;
+      if ('house' in input) return changeFigure(input.house, value);
+      const result = props.of.compute(next);
+      if (isRefusal(result)) return result.refused;
+      setOwn({ ...own(), [name]: value });
+      return undefined;
+    };
+  const onState = (name: string) => (isWrong: boolean) => setWrong({ ...wrong(), [name]: isWrong });
   const followLine = (name: string, input: Input) =>
     'from' in input && name in own()
       ? () => setOwn(Object.fromEntries(Object.entries(own()).filter(([key]) => key !== name)))
@@ -75,21 +89,84 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <For each={Object.entries(props.of.inputs)}>
           {([name, input]) => (
-            <NumberField
-              id={`${props.of.id}-${name}`}
-              label={input.label}
-              kind={input.kind}
-              range={input.range}
-              step={input.step}
-              value={valueOf(name, input)}
-              attempt={attempt(name, input)}
-              ofHouse={'house' in input}
-              slider
-              reset={followLine(name, input)}
-            />
+            <Switch>
+              <Match when={isRows(input) && input}>
+                {(rows) => (
+                  <RowsField
+                    id={`${props.of.id}-${name}`}
+                    of={rows()}
+                    rows={valueOf(name, input) as readonly Readonly<Record<string, number>>[]}
+                    take={take(name, input)}
+                    onState={onState(name)}
+                  />
+                )}
+              </Match>
+              <Match when={isChoice(input) && input}>
+                {(choice) => (
+                  <div class="field">
+                    <label for={`${props.of.id}-${name}`}>{choice().label}</label>
+                    <select
+                      id={`${props.of.id}-${name}`}
+                      autocomplete="off"
+                      onChange={(event) => take(name, input)(event.currentTarget.value)}
+                    >
+                      <For each={Object.entries(choice().options)}>
+                        {([value, wording]) => (
+                          <option value={value} selected={valueOf(name, input) === value}>
+                            {wording}
+                          </option>
+                        )}
+                      </For>
+                    </select>
+                  </div>
+                )}
+              </Match>
+              <Match when={isNumber(input) && input}>
+                {(number) => (
+                  <>
+                    <NumberField
+                      id={`${props.of.id}-${name}`}
+                      label={number().label}
+                      kind={number().kind}
+                      range={number().range}
+                      step={number().step}
+                      value={valueOf(name, input) as number}
+                      take={take(name, input)}
+                      onState={onState(name)}
+                      ofHouse={'house' in input}
+                      slider
+                      reset={followLine(name, input)}
+                    />
+                    <Show when={unsure()}>
+                      <NumberField
+                        id={`${props.of.id}-${name}-plus-minus`}
+                        label={`${number().label}, ±`}
+                        kind={number().kind}
+                        range={[0, number().range[1] - number().range[0]]}
+                        step={number().step}
+                        value={plusMinus()[name] ?? 0}
+                        plain
+                        take={(value) => void setPlusMinus({ ...plusMinus(), [name]: value })}
+                      />
+                    </Show>
+                  </>
+                )}
+              </Match>
+            </Switch>
           )}
         </For>
       </form>
+      <p class="actions">
+        <label class="tick">
+          <input
+            type="checkbox"
+            autocomplete="off"
+            checked={unsure()}
+            onChange={(event) => setUnsure(event.currentTarget.checked)}
+          />
+          <span>Say how sure each figure is</span>
+        </label>
+      </p>
       <Show when={answer().trouble}>
         <p class="problem" role="alert">
           {answer().trouble}
@@ -100,11 +177,21 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
           {([name, output]) => (
             <div>
               <dt>{output.label}</dt>
-              <dd class="number">{format(answer().result[name]!, output.kind, output.digits)}</dd>
+              <dd class="number">
+                {formatIn(answer().result[name]!, output.kind, unitOf(output.kind), output.digits)}
+                <Show when={unsure()}>
+                  <span class="spread">
+                    {shownSpread(answer().result[name]!, spread()[name], output.kind, unitOf(output.kind))}
+                  </span>
+                </Show>
+              </dd>
             </div>
           )}
         </For>
       </dl>
+      <Show when={props.of.remark?.(answer().given, answer().result)}>
+        {(remark) => <p class="remark">{remark()}</p>}
+      </Show>
       <Show when={props.of.chart}>{(chart) => <Chart of={chart()(answer().given, answer().result)} />}</Show>
       <details class="working">
         <summary>The working</summary>
@@ -120,8 +207,10 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
   );
 }
 
-/** An answer to start from, whatever the house says: that of the declaration's first example. */
-function firstAnswer(of: AnyCalculator): Answer {
-  const given = of.examples[0].given as Given;
-  return { given, result: of.compute(given) as Result };
+/** "± 3.2" in the unit of the result, to two figures; or that it cannot be told. */
+function shownSpread(value: number, spread: number | undefined, kind: KindName, unit: Unit): string {
+  if (spread === undefined) return ' ± not known: a limit is too close';
+  const shown = Math.abs(unit.fromCore(value + spread) - unit.fromCore(value));
+  const digits = shown > 0 ? Math.min(6, Math.max(0, 1 - Math.floor(Math.log10(shown)))) : kinds[kind].digits;
+  return ` ± ${formatNumber(shown, digits)}`;
 }

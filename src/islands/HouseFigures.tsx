@@ -1,6 +1,5 @@
 // The figures of one stage of the house, to be changed by the reader.
 import { For, Show } from 'solid-js';
-import { readQuantity } from '../core/format.ts';
 import {
   builtInHouse,
   choiceFigures,
@@ -52,7 +51,7 @@ export default function HouseFigures(props: { readonly stage: Stage }) {
                 step={step}
                 meaning={meaning}
                 value={house()[figure]}
-                attempt={(text) => changeFigure(figure, readQuantity(text, kind) ?? text)}
+                take={(value) => changeFigure(figure, value)}
                 reset={isChanged(figure) ? () => changeFigure(figure, builtInHouse[figure]) : undefined}
               />
             );

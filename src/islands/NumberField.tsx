@@ -1,7 +1,9 @@
 // A number with its unit, its allowed range and, when something is wrong, one sentence that says what.
-import { createEffect, createSignal, on, Show } from 'solid-js';
-import { kinds, type KindName } from '../core/kinds.ts';
-import { formatNumber } from '../core/format.ts';
+import { createEffect, createSignal, For, on, Show } from 'solid-js';
+import { formatNumber, rangeProblem, readQuantity } from '../core/format.ts';
+import type { KindName } from '../core/kinds.ts';
+import { unitsOf, type Unit } from '../core/units.ts';
+import { likeUnit, useUnits } from '../house/units-store.ts';
 
 export interface NumberFieldProps {
   readonly id: string;
@@ -9,52 +11,70 @@ export interface NumberFieldProps {
   readonly kind: KindName;
   readonly range: readonly [number, number];
   readonly step: number;
+  /** In the core's unit, whatever unit is shown. */
   readonly value: number;
-  /** Takes the text just typed; returns the sentence to show when it cannot be used. */
-  readonly attempt: (text: string) => string | undefined;
+  /** Takes a number in range; returns the sentence to show when it cannot be used. */
+  readonly take: (value: number) => string | undefined;
+  /** Told whenever the text becomes wrong or right again. */
+  readonly onState?: (wrong: boolean) => void;
   readonly meaning?: string;
   /** Marks a figure of the house, which changes the whole book. */
   readonly ofHouse?: boolean;
+  /** Keeps to the core's unit: a difference or a spread does not convert as its kind does. */
+  readonly plain?: boolean;
   /** Also draws a slider, for figures that one likes to move to and fro. */
   readonly slider?: boolean;
   /** Puts the figure back to where it stood before the reader changed it; left out when it is there already. */
   readonly reset?: (() => void) | undefined;
 }
 
-/** A value as it stands in the field: as many decimals as it needs, up to the kind's own. */
-function asTyped(value: number, kind: KindName): string {
-  if (kind === 'gravity') return formatNumber(value, 3);
-  const digits = Math.max(kinds[kind].digits, 1);
-  return String(Number(value.toFixed(digits))).replace('-', '−');
+const SLIDER_STEPS = 1000; // a slider with more steps than this is no use to a thumb
+
+/** A value as it stands in the field: as many decimals as it needs, up to the unit's own. */
+function asTyped(value: number, kind: KindName, { unit, digits, fromCore }: Unit): string {
+  if (kind === 'gravity' && unit === '') return formatNumber(value, 3);
+  return String(Number(fromCore(value).toFixed(Math.max(digits, 1)))).replace('-', '−');
 }
 
 export function NumberField(props: NumberFieldProps) {
-  const [text, setText] = createSignal(asTyped(props.value, props.kind));
+  const unitOf = useUnits();
+  const unit = () => (props.plain ? unitsOf(props.kind)[0]! : unitOf(props.kind));
+  const typed = (value: number) => asTyped(value, props.kind, unit());
+  const [text, setText] = createSignal(typed(props.value));
   const [problem, setProblem] = createSignal<string>();
   let field: HTMLInputElement | undefined;
 
+  const problemOf = (next: string): string | undefined => {
+    const number = readQuantity(next, props.kind, unit().unit);
+    const value = number === undefined ? NaN : unit().toCore(number);
+    const [low, high] = props.range;
+    const slack = unit().unit === unitsOf(props.kind)[0]!.unit ? 0 : 1e-9 * Math.abs(high);
+    if (!(value >= low - slack && value <= high + slack))
+      return rangeProblem(props.label, next, props.kind, props.range, unit());
+    return props.take(Math.min(high, Math.max(low, value)));
+  };
   const tryText = (next: string) => {
     setText(next);
-    setProblem(props.attempt(next));
+    setProblem(problemOf(next));
+    props.onState?.(problem() !== undefined);
   };
-  const settle = () => problem() === undefined && setText(asTyped(props.value, props.kind));
-  const move = (steps: number) => {
-    const moved = Math.min(props.range[1], Math.max(props.range[0], props.value + steps * props.step));
-    tryText(asTyped(Number(moved.toFixed(6)), props.kind));
-  };
+  const settle = () => problem() === undefined && setText(typed(props.value));
+  const moveTo = (value: number) =>
+    tryText(typed(Math.min(props.range[1], Math.max(props.range[0], Number(value.toFixed(6))))));
   const onKeyDown = (event: KeyboardEvent) => {
     const steps = { ArrowUp: 1, ArrowDown: -1, PageUp: 10, PageDown: -10 }[event.key];
     if (steps === undefined) return;
     event.preventDefault();
-    move(steps);
+    moveTo(props.value + steps * props.step);
   };
   // When the figure changes elsewhere, a text that was refused gets another try; any other text follows the figure.
   createEffect(
     on(
-      () => props.value,
-      () => {
-        if (problem() !== undefined) setProblem(props.attempt(text()));
-        if (problem() === undefined && field !== document.activeElement) settle();
+      () => [props.value, unit()] as const,
+      ([, now], before) => {
+        if (problem() !== undefined && now === before?.[1]) tryText(text());
+        else setProblem(undefined);
+        if (problem() === undefined && (field !== document.activeElement || now !== before?.[1])) settle();
       },
       { defer: true },
     ),
@@ -91,31 +111,38 @@ export function NumberField(props: NumberFieldProps) {
           onBlur={settle}
           onKeyDown={onKeyDown}
         />
-        <span class="unit">{kinds[props.kind].unit}</span>
+        <Show when={!props.plain} fallback={<span class="unit">{unit().unit}</span>}>
+          <UnitChoice kind={props.kind} label={props.label} now={unit().unit} />
+        </Show>
         <Show when={props.reset}>
           {(reset) => (
             <button
               type="button"
               class="reset"
               title={`Put ${props.label} back`}
-              onClick={() => (reset()(), setProblem(undefined))}
+              onClick={() => {
+                setProblem(undefined);
+                props.onState?.(false);
+                reset()();
+              }}
             >
               put back
             </button>
           )}
         </Show>
       </span>
-      <Show when={props.slider && (props.range[1] - props.range[0]) / props.step <= 1000}>
+      <Show when={props.slider && (props.range[1] - props.range[0]) / props.step <= SLIDER_STEPS}>
         <input
           class="slide"
           type="range"
           aria-label={`${props.label}, slider`}
+          aria-valuetext={`${text()} ${unit().unit}`}
           autocomplete="off"
           min={props.range[0]}
           max={props.range[1]}
           step={props.step}
           value={props.value}
-          onInput={(event) => tryText(asTyped(event.currentTarget.valueAsNumber, props.kind))}
+          onInput={(event) => moveTo(event.currentTarget.valueAsNumber)}
         />
       </Show>
       <Show when={problem()}>
@@ -129,5 +156,27 @@ export function NumberField(props: NumberFieldProps) {
         </p>
       </Show>
     </div>
+  );
+}
+
+/** The unit behind a number: plain where there is one, a choice where there are more; it holds for the kind, everywhere. */
+function UnitChoice(props: { readonly kind: KindName; readonly label: string; readonly now: string }) {
+  return (
+    <Show when={unitsOf(props.kind).length > 1} fallback={<span class="unit">{props.now}</span>}>
+      <select
+        class="unit"
+        aria-label={`Unit of ${props.label}`}
+        autocomplete="off"
+        onChange={(event) => likeUnit(props.kind, event.currentTarget.value)}
+      >
+        <For each={unitsOf(props.kind)}>
+          {({ unit }) => (
+            <option value={unit} selected={props.now === unit}>
+              {unit === '' ? 'gravity' : unit}
+            </option>
+          )}
+        </For>
+      </select>
+    </Show>
   );
 }

@@ -38,7 +38,7 @@ export interface Round extends Parts<Portion> {
 
 const STRONGEST_CHARGE = 0.55; // mole fraction, about 80 % vol: a charge growing past this is not going to settle
 const REMEDY =
-  'The trade lets the charge down with water to 30 % vol or less, or lowers the strength at which the heart begins.';
+  'The trade lets the charge down with water to 30 % vol or less, or begins the heart sooner, at a higher strength.';
 
 /** The unit charge of a mole fraction: one kilomole in all. */
 const unitCharge = (x: number): Amounts => ({ ethanol: x, water: 1 - x });

@@ -59,6 +59,18 @@ export function refuseRun(
 
 const POINTS = 96; // points of a drawn curve
 
+/** The curve of a run from the charge's mole fraction down to `end`, closer together where little is left to come over. */
+function drawRun(charge: Amounts, setting: StillSetting, end: number): readonly RunPoint[] {
+  const start = charge.ethanol / (charge.ethanol + charge.water);
+  return Array.from({ length: POINTS + 1 }, (_, i) => {
+    const x = end + (start - end) * (1 - i / POINTS) ** 2;
+    const pot = i === 0 ? charge : potAmounts(charge, setting, x);
+    const { volume, alcohol } = portionOf(minus(charge, pot));
+    const { vapour, temperature } = distillateOver(moleFraction(x), setting);
+    return { strength: strengthOfVapour(vapour), temperature, volume, alcohol, pot: moleFraction(x) };
+  });
+}
+
 /**
  * Runs a charge down to the strength `until`: the curve along the way, the whole distillate and what stays in the pot.
  * Mass and mole balance along Rayleigh's law; no heat loss, no hold-up. Charge up to 91 % vol.
@@ -75,19 +87,15 @@ export function runStill(plan: RunPlan): Run | Refusal {
   const reason = refuseRun(before, setting, until, end);
   if (reason !== undefined || end === undefined) return refuse(reason!);
 
-  const start = before.ethanol / (before.ethanol + before.water);
   const residue = potAmounts(before, setting, end);
-  const curve = Array.from({ length: POINTS + 1 }, (_, i): RunPoint => {
-    const x = end + (start - end) * (1 - i / POINTS) ** 2; // closer together towards the end, where little is left to come over
-    const pot = i === 0 ? before : potAmounts(before, setting, x);
-    const { volume, alcohol } = portionOf(minus(before, pot));
-    const { vapour, temperature } = distillateOver(moleFraction(x), setting);
-    return { strength: strengthOfVapour(vapour), temperature, volume, alcohol, pot: moleFraction(x) };
-  });
+  let curve: readonly RunPoint[] | undefined;
   return {
     setting,
     charge,
-    curve,
+    // Drawn when first looked at: most callers want only the sums.
+    get curve() {
+      return (curve ??= drawRun(before, setting, end));
+    },
     distillate: portionOf(minus(before, residue)),
     residue: portionOf(residue),
   };

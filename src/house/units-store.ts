@@ -1,0 +1,49 @@
+// Which unit the reader likes for each kind, kept in the browser and shared by every field and result.
+import { createSignal, onMount } from 'solid-js';
+import { isServer } from 'solid-js/web';
+import type { KindName } from '../core/kinds.ts';
+import { unitsOf, type Unit } from '../core/units.ts';
+
+const KEY = 'malt-spirit-handbook/units';
+const [liked, setLiked] = createSignal<Readonly<Record<string, string>>>({});
+
+/** Reads the saved choice; anything that is not a unit of its kind counts for nothing. */
+function load(): void {
+  try {
+    const saved: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
+    if (typeof saved === 'object' && saved !== null) {
+      setLiked(
+        Object.fromEntries(
+          Object.entries(saved).filter((entry): entry is [string, string] => typeof entry[1] === 'string'),
+        ),
+      );
+    }
+  } catch {
+    // Without storage the choice lasts as long as the page.
+  }
+}
+
+if (!isServer) {
+  load();
+  addEventListener('storage', (event) => event.key === KEY && load());
+}
+
+/** Chooses a unit for a kind, on every page. */
+export function likeUnit(kind: KindName, unit: string): void {
+  setLiked({ ...liked(), [kind]: unit });
+  try {
+    localStorage.setItem(KEY, JSON.stringify(liked()));
+  } catch {
+    // The same.
+  }
+}
+
+/** The unit of a kind inside an island: the core's own until the island is mounted, then the reader's. */
+export function useUnits(): (kind: KindName) => Unit {
+  const [mounted, setMounted] = createSignal(false);
+  onMount(() => setMounted(true));
+  return (kind) => {
+    const units = unitsOf(kind);
+    return (mounted() && units.find(({ unit }) => unit === liked()[kind])) || units[0]!;
+  };
+}
