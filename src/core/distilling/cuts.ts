@@ -33,9 +33,9 @@ function potAfterForeshots(charge: Amounts, setting: StillSetting, end: Foreshot
     const x = stillCurve(setting).potAt(typeof end === 'number' ? end : end.strength);
     return x === undefined ? start : Math.min(x, start);
   }
-  if (end.share === 0) return start;
   const kept = charge.ethanol * (1 - end.share);
   const miss = (x: number) => potAmounts(charge, setting, x).ethanol - kept;
+  if (miss(start) <= 0) return start; // nothing, or too little to tell
   if (miss(POT_RANGE.weakest) > 0) return undefined;
   return bracketedRoot(miss, POT_RANGE.weakest, start);
 }

@@ -12,7 +12,7 @@ import {
   type Amounts,
 } from '../spirit/amounts.ts';
 import { massPercentFromStrength } from '../spirit/strength.ts';
-import { cutAmounts, portions, type Cuts, type Parts } from './cuts.ts';
+import { cutAmounts, portions, type Cuts, type ForeshotsEnd, type Parts } from './cuts.ts';
 import { runStill, type Run } from './run.ts';
 import { stillCurve, type StillSetting } from './still.ts';
 
@@ -40,47 +40,77 @@ const STRONGEST_CHARGE = 0.55; // mole fraction, about 80 % vol: a charge growin
 const REMEDY =
   'The trade lets the charge down with water to 30 % vol or less, or begins the heart sooner, at a higher strength.';
 
-/** The unit charge of a mole fraction: one kilomole in all. */
-const unitCharge = (x: number): Amounts => ({ ethanol: x, water: 1 - x });
+const neverSettles = (heartEnd: number) =>
+  refuse(
+    `The round never settles: the heart, taken down to ${heartEnd} % vol, carries off less alcohol than the low wines bring, so each charge is stronger than the last. ${REMEDY}`,
+  );
+
+/** What cannot be done with the cuts of a plan in a still, whatever the charge; or the pot's mole fractions at them. */
+function cutPots(
+  setting: StillSetting,
+  { heart, feints }: Cuts,
+): { heart: number; feints: number } | Refusal {
+  const curve = stillCurve(setting);
+  const pots = { heart: curve.potAt(heart), feints: curve.potAt(feints) };
+  if (pots.heart === undefined) return refuse(`No charge gives spirit of ${heart} % vol in this still.`);
+  if (pots.feints === undefined) return refuse(`The run cannot be followed down to ${feints} % vol.`);
+  if (pots.feints >= pots.heart) {
+    return refuse(`The feints must end below the heart: ${feints} % vol is not below ${heart} % vol.`);
+  }
+  return { heart: pots.heart, feints: pots.feints };
+}
 
 /**
- * The spirit charge, in kilomoles, that comes back unchanged: heart and spent lees together then
- * hold exactly what the low wines (and any dilution water) bring.
- *
- * A run scales with its charge, so the state is one unknown, the strength of the charge. Without dilution
- * it is where heart plus lees have the low wines' own ratio of ethanol to water; with it, the chosen strength.
+ * Mole fraction in the pot at which the heart of a balanced round begins, or undefined when there is none.
+ * From there on the still only sends out heart and lees, and keeps feints back. In balance heart and lees must hold
+ * ethanol and water as the low wines do, and that share depends on where the heart begins alone: one unknown.
  */
-function settledCharge(lowWines: Amounts, setting: StillSetting, plan: RoundPlan): Amounts | Refusal {
-  const leaving = (x: number) => {
-    const parts = cutAmounts(unitCharge(x), setting, plan.spiritStill);
-    return 'refused' in parts ? parts : plus(parts.heart, parts.residue);
-  };
-  /** Alcohol that a charge of this strength keeps back, over what it may: negative when the charge would grow stronger. */
+function balancedHeartStart(
+  lowWines: Amounts,
+  setting: StillSetting,
+  pots: { readonly heart: number; readonly feints: number },
+): number | undefined {
+  const { left } = stillCurve(setting);
+  const heldBack = left(pots.heart, pots.feints);
+  /** Ethanol that heart and lees carry off over what they may; negative when the next charge would be stronger. */
   const surplus = (x: number) => {
-    const out = leaving(x);
-    return 'refused' in out ? -1 : out.ethanol * lowWines.water - out.water * lowWines.ethanol;
+    const atHeartEnd = left(x, pots.heart);
+    const feints = atHeartEnd * (1 - heldBack);
+    const feintsEthanol = atHeartEnd * (pots.heart - heldBack * pots.feints);
+    const ethanol = x - feintsEthanol;
+    return ethanol * lowWines.water - (1 - feints - ethanol) * lowWines.ethanol;
   };
-  const scaled = (x: number): Amounts | Refusal => {
-    const out = leaving(x);
-    if ('refused' in out) return out;
-    const moles = lowWines.ethanol / out.ethanol;
-    return { ethanol: moles * x, water: moles * (1 - x) };
-  };
+  if (surplus(STRONGEST_CHARGE) < 0 || surplus(pots.heart) > 0) return undefined;
+  return bracketedRoot(surplus, pots.heart, STRONGEST_CHARGE);
+}
 
-  const limit = plan.diluteTo === undefined ? undefined : moleFractionOf(plan.diluteTo);
-  const ceiling = limit ?? STRONGEST_CHARGE;
-  if (surplus(ceiling) < 0) {
-    const atCeiling = leaving(ceiling);
-    if ('refused' in atCeiling) return atCeiling;
-    if (limit !== undefined) return scaled(limit);
-    return refuse(
-      `The round never settles: the heart, taken down to ${plan.spiritStill.heart} % vol, carries off less alcohol than the low wines bring, so each charge is stronger than the last. ${REMEDY}`,
-    );
+/** Mole fraction of the charge whose foreshots, cut as planned, end where the balanced heart begins; undefined when none does. */
+function chargeBefore(heartStart: number, setting: StillSetting, end: ForeshotsEnd): number | undefined {
+  const { left, potAt } = stillCurve(setting);
+  if (typeof end === 'number' || 'strength' in end) {
+    // Foreshots end at one place in the pot: a charge below it has none, one above it always ends there.
+    const cut = potAt(typeof end === 'number' ? end : end.strength);
+    return cut === undefined || cut >= heartStart ? heartStart : undefined;
   }
-  const floor = stillCurve(setting).potAt(plan.spiritStill.heart);
-  if (floor === undefined)
-    return refuse(`No charge gives spirit of ${plan.spiritStill.heart} % vol in this still.`);
-  return scaled(bracketedRoot(surplus, floor, ceiling));
+  if (end.share === 0) return heartStart;
+  const miss = (x: number) => left(x, heartStart) * heartStart - (1 - end.share) * x;
+  return miss(STRONGEST_CHARGE) > 0 ? undefined : bracketedRoot(miss, heartStart, STRONGEST_CHARGE);
+}
+
+/** The spirit charge, in kilomoles, that comes back unchanged; diluted to the plan's limit where it would be stronger. */
+function settledCharge(lowWines: Amounts, setting: StillSetting, plan: RoundPlan): Amounts | Refusal {
+  const pots = cutPots(setting, plan.spiritStill);
+  if ('refused' in pots) return pots;
+  const heartStart = balancedHeartStart(lowWines, setting, pots);
+  const natural = heartStart && chargeBefore(heartStart, setting, plan.spiritStill.foreshots);
+  const limit = plan.diluteTo === undefined ? Infinity : moleFractionOf(plan.diluteTo);
+  if (natural === undefined && limit === Infinity) return neverSettles(plan.spiritStill.heart);
+
+  const x = Math.min(natural ?? Infinity, limit);
+  const parts = cutAmounts({ ethanol: x, water: 1 - x }, setting, plan.spiritStill);
+  if ('refused' in parts) return parts;
+  const moles = lowWines.ethanol / (parts.heart.ethanol + parts.residue.ethanol);
+  return { ethanol: moles * x, water: moles * (1 - x) };
 }
 
 function moleFractionOf(strength: Quantity<'strength'>): Quantity<'moleFraction'> {

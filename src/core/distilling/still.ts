@@ -1,6 +1,6 @@
 // A pot still as a curve: what comes over from each strength of liquid in the pot, and how the pot empties.
 import { remember } from '../numerics/remember.ts';
-import { gaussPanel } from '../numerics/gauss.ts';
+import { gaussPanel, panelPoints } from '../numerics/gauss.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import { moleFraction, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
@@ -51,9 +51,20 @@ const PANELS = 56; // panels of the pot's range; halving them moves no strength 
 const START = logit(POT_RANGE.weakest);
 const WIDTH = (logit(POT_RANGE.strongest) - START) / PANELS;
 
+/** Where the panels look, for one pressure: the pot, the vapour over it, and the vapour over that vapour condensed. */
+const looks = remember((pressure: Quantity<'pressure'>) => {
+  const panel = (i: number) =>
+    panelPoints(START + i * WIDTH, START + (i + 1) * WIDTH).map(({ at, weight }) => {
+      const x = fromLogit(at);
+      const first = vapourOver(moleFraction(x), pressure).vapour;
+      return { x, first, second: vapourOver(first, pressure).vapour, weight: weight * x * (1 - x) };
+    });
+  return Array.from({ length: PANELS }, (_, i) => panel(i));
+}, 4);
+
 /** The curve of one still setting. Rayleigh's law: d ln(moles in the pot) = dx / (y − x). */
 function drawCurve(setting: StillSetting): StillCurve {
-  within('The reflux', setting.reflux, 0, 1);
+  const reflux = within('The reflux', setting.reflux, 0, 1);
 
   /** d ln(moles) by d logit(x): smooth over the whole range, and steady as x nears nothing. */
   const slope = (u: number) => {
@@ -62,13 +73,18 @@ function drawCurve(setting: StillSetting): StillCurve {
     return (x * (1 - x)) / (vapour - x);
   };
   const sums = [0];
-  for (let i = 0; i < PANELS; i++) {
-    sums.push(sums[i]! + gaussPanel(slope, START + i * WIDTH, START + (i + 1) * WIDTH));
+  for (const panel of looks(setting.pressure)) {
+    const whole = panel.reduce(
+      (sum, { x, first, second, weight }) => sum + weight / (first + reflux * (second - first) - x),
+      0,
+    );
+    sums.push(sums.at(-1)! + whole);
   }
-  const fromStart = (u: number) => {
+  const fromStart = remember((x: number) => {
+    const u = logit(x);
     const panel = Math.min(PANELS - 1, Math.max(0, Math.floor((u - START) / WIDTH)));
     return sums[panel]! + gaussPanel(slope, START + panel * WIDTH, u);
-  };
+  }, 16);
   const findPot = (strength: Quantity<'strength'>) => {
     const y = moleFractionFromMassPercent(massPercentFromStrength(strength));
     const miss = (u: number) => distillateOver(moleFraction(fromLogit(u)), setting).vapour - y;
@@ -80,11 +96,7 @@ function drawCurve(setting: StillSetting): StillCurve {
   return {
     strengthOver: (x) => strengthOfVapour(distillateOver(moleFraction(x), setting).vapour),
     potAt,
-    left(from, to) {
-      const [a, b] = [logit(from), logit(to)];
-      const near = Math.abs(b - a) <= WIDTH;
-      return Math.exp(near ? gaussPanel(slope, a, b) : fromStart(b) - fromStart(a));
-    },
+    left: (from, to) => Math.exp(fromStart(to) - fromStart(from)),
   };
 }
 

@@ -1,7 +1,7 @@
 // Keeps the last few answers of a slow pure function.
 
 /**
- * The same function, with its last `kept` answers remembered by a name made from the question.
+ * The same function, with the answers last asked for remembered, `kept` of them, by a name made from the question.
  * Only for pure functions: the answer must depend on the question alone.
  */
 export function remember<Question, Answer>(
@@ -12,9 +12,9 @@ export function remember<Question, Answer>(
   const answers = new Map<unknown, Answer>();
   return (question) => {
     const key = name(question);
-    const known = answers.get(key);
-    if (known !== undefined) return known;
-    const found = answer(question);
+    const known = answers.has(key);
+    const found = known ? answers.get(key)! : answer(question);
+    if (known) answers.delete(key);
     answers.set(key, found);
     if (answers.size > kept) answers.delete(answers.keys().next().value);
     return found;
