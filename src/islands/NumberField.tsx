@@ -39,7 +39,8 @@ function asTyped(value: number, kind: KindName, { unit, digits, fromCore }: Unit
 export function NumberField(props: NumberFieldProps) {
   const unitOf = useUnits();
   const unit = () => (props.plain ? unitsOf(props.kind)[0]! : unitOf(props.kind));
-  const typed = (value: number) => asTyped(value, props.kind, unit());
+  const typed = (value: number) =>
+    props.plain ? String(Number(value.toPrecision(4))) : asTyped(value, props.kind, unit());
   const [text, setText] = createSignal(typed(props.value));
   const [problem, setProblem] = createSignal<string>();
   let field: HTMLInputElement | undefined;

@@ -106,6 +106,14 @@ function distil(house: House, wash: Fermentation): Round | Refusal {
   });
 }
 
+/** The wort of a house fermented, and its round in balance: the part of the line that a stillman can check. */
+export function roundOf(house: House): Round | Refusal {
+  return distil(
+    house,
+    fermentWort({ volume: house.wortVolume, gravity: house.originalGravity }, house.finalGravity),
+  );
+}
+
 /** Casks filled from one mash, and the mean cask followed through its years. */
 function mature(house: House, filling: Portion, size: Quantity<'volume'>, mashesPerYear: number) {
   const record = ageCask({

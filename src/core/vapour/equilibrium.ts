@@ -61,10 +61,10 @@ export function vapourOver(
     const miss = Math.log((pe + pw) / pressure);
     // In u = 1/(t + 225) the curve is almost straight, so a step taken there lands close.
     t = 1 / (1 / (t + 225) + miss / (slope * (t + 225) ** 2)) - 225;
-    if (Math.abs(miss) < 1e-14) break;
+    if (Math.abs(miss) < 1e-8) break; // the step just taken squares that
   }
   return {
-    vapour: moleFraction((ethanol * antoine(ETHANOL, t)) / pressure),
+    vapour: moleFraction(Math.min(1, (ethanol * antoine(ETHANOL, t)) / pressure)),
     temperature: celsius(t),
   };
 }

@@ -1,0 +1,61 @@
+// What a house says of a spirit, as the law asks it, and one point of law to hold it against.
+import type { SourceId } from '../sources.ts';
+
+/** Facts of a spirit that a legal definition may ask for. Strengths in % vol, sizes in litres. */
+export interface Claim {
+  readonly madeIn: Country;
+  readonly grain:
+    'malted barley only' | 'malted barley and other whole grain' | 'less than 51 % malted barley';
+  readonly still: 'pot still' | 'other still';
+  readonly oneDistillery: boolean;
+  /** Strongest spirit that goes into the heart. */
+  readonly distilledAt: number;
+  readonly wood: 'new charred oak' | 'used or uncharred oak' | 'other wood';
+  readonly largestCask: number;
+  readonly filledAt: number;
+  readonly years: number;
+  readonly maturedIn: Country;
+  readonly bottledAt: number;
+  readonly added: 'water only' | 'water and plain caramel' | 'sweetening or flavouring';
+}
+
+export const countries = [
+  'Scotland',
+  'Ireland',
+  'another EU country',
+  'the United States',
+  'Canada',
+  'Japan',
+  'elsewhere',
+] as const;
+export type Country = (typeof countries)[number];
+
+/** One thing that a definition asks, where it is written, and whether a claim meets it. */
+export interface Point {
+  readonly asks: string;
+  readonly article: string;
+  readonly meets: (claim: Claim) => boolean;
+}
+
+export interface Definition {
+  readonly id: string;
+  readonly name: string;
+  readonly source: SourceId;
+  readonly points: readonly Point[];
+}
+
+export interface Verdict {
+  readonly asks: string;
+  readonly article: string;
+  readonly met: boolean;
+}
+
+/** A claim held against a definition, point by point. */
+export function judge(claim: Claim, { points }: Definition): readonly Verdict[] {
+  return points.map(({ asks, article, meets }) => ({ asks, article, met: meets(claim) }));
+}
+
+/** True when every point is met. A handbook's answer, not a lawyer's. */
+export function qualifies(claim: Claim, definition: Definition): boolean {
+  return judge(claim, definition).every(({ met }) => met);
+}

@@ -1,0 +1,121 @@
+// The house's spirit held against legal definitions, point by point.
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import { formatNumber as n } from '../core/format.ts';
+import { countries, judge, type Claim } from '../core/law/claim.ts';
+import { definitions } from '../core/law/definitions.ts';
+import type { Line } from '../core/line/line.ts';
+import { CASK_SIZES } from '../core/maturing/filling.ts';
+import { sources } from '../core/sources.ts';
+import { useHouse } from '../house/store.ts';
+import { strengthAt } from './cut-handles.ts';
+
+/** What the reader says of the spirit; the rest is computed from the house. */
+const questions = {
+  madeIn: { label: 'Made in', options: countries },
+  maturedIn: { label: 'Matured in', options: countries },
+  grain: {
+    label: 'From',
+    options: ['malted barley only', 'malted barley and other whole grain', 'less than 51 % malted barley'],
+  },
+  still: { label: 'Distilled in a', options: ['pot still', 'other still'] },
+  oneDistillery: { label: 'All at one distillery', options: ['yes', 'no'] },
+  wood: { label: 'Casks of', options: ['used or uncharred oak', 'new charred oak', 'other wood'] },
+  added: { label: 'Added', options: ['water only', 'water and plain caramel', 'sweetening or flavouring'] },
+} as const;
+type Question = keyof typeof questions;
+type Answers = Readonly<Record<Question, string>>;
+
+const START = Object.fromEntries(
+  Object.entries(questions).map(([name, { options }]) => [name, options[0]]),
+) as Answers;
+
+/** What the figures of the house say of its spirit. */
+function computed({ house, foreshots, round, filling, bottling }: Line) {
+  return {
+    distilledAt: strengthAt(round.spiritRun.curve, foreshots.volume),
+    largestCask:
+      house.barrels + house.hogsheads < 100
+        ? CASK_SIZES.butt
+        : house.hogsheads > 0
+          ? CASK_SIZES.hogshead
+          : CASK_SIZES.barrel,
+    filledAt: filling.strength,
+    years: house.yearsInWood,
+    bottledAt: bottling.strength,
+  };
+}
+
+export default function LawCheck() {
+  const { line, name } = useHouse();
+  const [answers, setAnswers] = createSignal<Answers>(START);
+  const facts = createMemo(() => computed(line()));
+  const claim = createMemo(
+    () =>
+      ({ ...answers(), ...facts(), oneDistillery: answers().oneDistillery === 'yes' }) as unknown as Claim,
+  );
+
+  return (
+    <section class="calculator" aria-labelledby="law-check-title">
+      <h2 id="law-check-title">Would this spirit qualify?</h2>
+      <p class="purpose">
+        {name()} distils its heart at up to {n(facts().distilledAt, 1)} % vol, fills at{' '}
+        {n(facts().filledAt, 1)} % vol into casks of up to {n(facts().largestCask, 0)} L, keeps them{' '}
+        {n(facts().years, 0)} years and bottles at {n(facts().bottledAt, 1)} % vol. Say the rest:
+      </p>
+      <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+        <For each={Object.keys(questions) as Question[]}>
+          {(question) => (
+            <div class="field">
+              <label for={`law-${question}`}>{questions[question].label}</label>
+              <select
+                id={`law-${question}`}
+                autocomplete="off"
+                onChange={(event) => setAnswers({ ...answers(), [question]: event.currentTarget.value })}
+              >
+                <For each={questions[question].options}>
+                  {(option) => (
+                    <option value={option} selected={answers()[question] === option}>
+                      {option}
+                    </option>
+                  )}
+                </For>
+              </select>
+            </div>
+          )}
+        </For>
+      </form>
+      <div aria-live="polite">
+        <For each={definitions}>
+          {(definition) => {
+            const verdicts = createMemo(() => judge(claim(), definition));
+            const missed = () => verdicts().filter(({ met }) => !met);
+            return (
+              <details class="definition" data-qualifies={missed().length === 0 ? 'yes' : 'no'}>
+                <summary>
+                  {definition.name}:{' '}
+                  <Show when={missed().length > 0} fallback="every point is met">
+                    {missed().length === 1 ? '1 point is not met' : `${missed().length} points are not met`}
+                  </Show>
+                </summary>
+                <ul>
+                  <For each={verdicts()}>
+                    {({ asks, article, met }) => (
+                      <li class={met ? 'met' : 'missed'}>
+                        <strong>{met ? 'Met' : 'Not met'}</strong>: {asks} ({article})
+                      </li>
+                    )}
+                  </For>
+                </ul>
+                <p class="sources">Source: {sources[definition.source].short}.</p>
+              </details>
+            );
+          }}
+        </For>
+      </div>
+      <p class="note">
+        Article numbers marked † are from memory. This is a teaching aid, not legal advice: read the law in
+        force where you are.
+      </p>
+    </section>
+  );
+}

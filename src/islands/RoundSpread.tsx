@@ -1,0 +1,123 @@
+// How sure the round is, when the house's figures carry a ±: ten thousand rounds drawn off the main thread.
+import { createSignal, For, onCleanup, Show } from 'solid-js';
+import { formatNumber } from '../core/format.ts';
+import { drawnFigures, unsureFigures, type DrawnFigure, type UnsureFigure } from '../core/line/spread.ts';
+import { numberFigures } from '../house/figures.ts';
+import { useHouse } from '../house/store.ts';
+import { NumberField } from './NumberField.tsx';
+import type { SpreadAnswer, SpreadQuestion } from './round-spread.worker.ts';
+
+const COUNT = 10_000;
+/** What a careful house might claim to know its figures to; starting values to be changed, no source. */
+const START: Readonly<Record<UnsureFigure, number>> = {
+  wortVolume: 50,
+  originalGravity: 0.0005,
+  finalGravity: 0.0005,
+  washEnd: 0.1,
+  spiritReflux: 0.03,
+  foreshotsShare: 0.3,
+  heartEnd: 0.2,
+  feintsEnd: 0.1,
+};
+
+type Finished = Extract<SpreadAnswer, { refused: number }>;
+
+export default function RoundSpread() {
+  const { house } = useHouse();
+  const [unsure, setUnsure] = createSignal(START);
+  const [done, setDone] = createSignal<number>();
+  const [answer, setAnswer] = createSignal<Finished>();
+  let worker: Worker | undefined;
+  onCleanup(() => worker?.terminate());
+
+  const draw = () => {
+    worker?.terminate();
+    worker = new Worker(new URL('./round-spread.worker.ts', import.meta.url), { type: 'module' });
+    setDone(0);
+    worker.addEventListener('message', ({ data }: MessageEvent<SpreadAnswer>) => {
+      if ('done' in data) {
+        setDone(data.done);
+      } else {
+        setAnswer(data);
+        setDone(undefined);
+      }
+    });
+    worker.postMessage({ house: { ...house() }, unsure: unsure(), count: COUNT } satisfies SpreadQuestion);
+  };
+
+  return (
+    <section class="calculator" aria-labelledby="round-spread-title">
+      <h3 id="round-spread-title">How sure the round is</h3>
+      <p class="purpose">
+        Give each figure its ±, and ten thousand rounds are drawn with figures spread so. The answer is how
+        far the heart spreads.
+      </p>
+      <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+        <For each={unsureFigures}>
+          {(name) => (
+            <NumberField
+              id={`round-spread-${name}`}
+              label={`${numberFigures[name].label}, ±`}
+              kind={numberFigures[name].kind}
+              range={[0, (numberFigures[name].range[1] - numberFigures[name].range[0]) / 10]}
+              step={numberFigures[name].step / 2}
+              value={unsure()[name]}
+              take={(value) => void setUnsure({ ...unsure(), [name]: value })}
+              plain
+            />
+          )}
+        </For>
+      </form>
+      <p class="actions">
+        <button type="button" onClick={draw} disabled={done() !== undefined}>
+          Draw {formatNumber(COUNT, 0)} rounds
+        </button>{' '}
+        <span role="status">
+          <Show when={done() !== undefined}>
+            <progress max={COUNT} value={done()} aria-label="Rounds drawn" /> {formatNumber(done()!, 0)} drawn
+          </Show>
+        </span>
+      </p>
+      <Show when={answer()}>
+        {(found) => (
+          <>
+            <table class="series">
+              <thead>
+                <tr>
+                  <th scope="col">Figure</th>
+                  <th scope="col">Mean</th>
+                  <th scope="col">±</th>
+                  <th scope="col">95 % between</th>
+                </tr>
+              </thead>
+              <tbody>
+                <For each={Object.keys(drawnFigures) as DrawnFigure[]}>
+                  {(name) => (
+                    <Show when={found().summaries[name]}>
+                      {(summary) => (
+                        <tr>
+                          <th scope="row">{drawnFigures[name]}</th>
+                          <td class="number">{formatNumber(summary().mean, 1)}</td>
+                          <td class="number">{formatNumber(summary().standard, 2)}</td>
+                          <td class="number">
+                            {formatNumber(summary().low, 1)} and {formatNumber(summary().high, 1)}
+                          </td>
+                        </tr>
+                      )}
+                    </Show>
+                  )}
+                </For>
+              </tbody>
+            </table>
+            <p class="remark">
+              {found().refused === 0
+                ? 'Every draw settled.'
+                : `${formatNumber(found().refused, 0)} of ${formatNumber(COUNT, 0)} draws had no balanced round and are left out.`}
+            </p>
+          </>
+        )}
+      </Show>
+      <p class="sources">Source: JCGM 101:2008, with independent, normally spread figures.</p>
+    </section>
+  );
+}
