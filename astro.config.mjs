@@ -6,6 +6,8 @@ import solid from '@astrojs/solid-js';
 import { defineConfig } from 'astro/config';
 import { generateHydrationScript } from 'solid-js/web';
 import { formulas } from './src/build/katex.ts';
+import { spaces } from './src/build/spaces.ts';
+import { tables } from './src/build/tables.ts';
 
 // Solid's integration puts this script on every page with an island; the policy allows it by its hash.
 const hydration = generateHydrationScript().match(/<script[^>]*>([\s\S]*?)<\/script>/)?.[1] ?? '';
@@ -30,7 +32,7 @@ export default defineConfig({
   },
   markdown: {
     syntaxHighlight: false,
-    processor: satteri({ features: { math: true }, mdastPlugins: [formulas] }),
+    processor: satteri({ features: { math: true }, mdastPlugins: [formulas, spaces], hastPlugins: [tables] }),
   },
   integrations: [solid(), mdx()],
   vite: {

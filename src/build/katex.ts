@@ -9,7 +9,9 @@ function render(tex: string, displayMode: boolean): string {
 export const formulas = defineMdastPlugin({
   name: 'formulas',
   math(node, context) {
-    context.replaceNode(node, { rawHtml: render(node.value, true) });
+    // A long formula scrolls in its own box, which the keyboard must reach.
+    const box = `<div class="formula" tabindex="0" role="group" aria-label="Formula">${render(node.value, true)}</div>`;
+    context.replaceNode(node, { rawHtml: box });
   },
   inlineMath(node, context) {
     context.replaceNode(node, { rawHtml: render(node.value, false) });

@@ -1,5 +1,5 @@
 // The alcohol ledger: litres of pure alcohol at every station, always in reach.
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { cautions } from '../core/line/cautions.ts';
 import { ledger, paces, stations, type Pace, type Station } from '../core/line/ledger.ts';
 import { formatNumber } from '../core/format.ts';
@@ -13,10 +13,15 @@ export default function Ledger() {
   const amounts = createMemo(() => ledger(line(), pace()));
   const most = () => Math.max(...Object.values(amounts()));
   const remarks = createMemo(() => cautions(line()));
+  let sheet: HTMLDetailsElement | undefined;
+  // Beside the text there is room for the whole table; over it, on a narrow screen, it opens only when asked.
+  onMount(() => {
+    if (sheet && matchMedia('(min-width: 72rem)').matches) sheet.open = true;
+  });
 
   return (
     <aside class="ledger" aria-label="Alcohol ledger">
-      <details>
+      <details ref={sheet}>
         <summary>
           <span class="ledger-title">Pure alcohol</span>{' '}
           <span class="ledger-brief">
