@@ -7,6 +7,7 @@ import { defineConfig } from 'astro/config';
 import { generateHydrationScript } from 'solid-js/web';
 import { formulas } from './src/build/katex.ts';
 import { spaces } from './src/build/spaces.ts';
+import { terms } from './src/build/terms.ts';
 import { tables } from './src/build/tables.ts';
 
 // Solid's integration puts this script on every page with an island; the policy allows it by its hash.
@@ -32,7 +33,7 @@ export default defineConfig({
   },
   markdown: {
     syntaxHighlight: false,
-    processor: satteri({ features: { math: true }, mdastPlugins: [formulas, spaces], hastPlugins: [tables] }),
+    processor: satteri({ features: { math: true }, mdastPlugins: [formulas, terms, spaces], hastPlugins: [tables] }),
   },
   integrations: [solid(), mdx()],
   vite: {

@@ -15,8 +15,9 @@ const chapters = defineCollection({
   }),
   schema: z.object({
     title: z.string(),
-    order: z.number().int().min(1),
-    stage: z.enum(stages),
+    order: z.number().int().min(0),
+    /** The stage of the line that the chapter is about; left out in the chapters beyond the six. */
+    stage: z.enum(stages).optional(),
     summary: z.string(),
   }),
 });
@@ -32,4 +33,14 @@ const cautions = defineCollection({
   }),
 });
 
-export const collections = { chapters, cautions };
+const glossary = defineCollection({
+  loader: file('./content/glossary.yaml'),
+  schema: z.object({
+    term: z.string(),
+    says: z.string(),
+    forms: z.array(z.string()).default([]),
+    stage: z.enum([...stages, 'all']),
+  }),
+});
+
+export const collections = { chapters, cautions, glossary };
