@@ -16,6 +16,7 @@ import {
 
 export const FORMAT = 'malt-spirit-handbook/house';
 export const VERSION = 1;
+const LONGEST = 100_000; // characters of a saved house that are still read; a house needs about 1,500
 
 export interface NamedHouse {
   readonly name: string;
@@ -25,6 +26,8 @@ export interface NamedHouse {
 /** A house read from text, with a sentence for each thing that could not be used. */
 export interface Reading extends NamedHouse {
   readonly problems: readonly string[];
+  /** False when the text is no house at all, or of a version that cannot be read. */
+  readonly isHouse: boolean;
 }
 
 /** A figure's value as the reader would type it: no unit, no needless zeros. */
@@ -73,6 +76,7 @@ const unusable = (problem: string): Reading => ({
   name: builtInName,
   house: builtInHouse,
   problems: [problem],
+  isHouse: false,
 });
 
 /**
@@ -80,6 +84,8 @@ const unusable = (problem: string): Reading => ({
  * out of range or in contradiction with the others is left out and told of.
  */
 export function decode(text: string): Reading {
+  if (text.length > LONGEST)
+    return unusable(`The text is ${text.length} characters long; a house has at most ${LONGEST}.`);
   let data: unknown;
   try {
     data = JSON.parse(text);
@@ -104,10 +110,11 @@ export function decode(text: string): Reading {
     if (problem !== undefined) problems.push(problem);
     return problem === undefined;
   });
-  const house = { ...builtInHouse, ...Object.fromEntries(sound.map((name) => [name, given[name]])) };
+  const house: House = { ...builtInHouse, ...Object.fromEntries(sound.map((name) => [name, given[name]])) };
   const result = line(house);
   const name =
     typeof data['name'] === 'string' && data['name'].trim() !== '' ? data['name'].slice(0, 80) : builtInName;
-  if ('refused' in result) return { name, house: builtInHouse, problems: [...problems, result.refused] };
-  return { name, house, problems };
+  if ('refused' in result)
+    return { name, house: builtInHouse, problems: [...problems, result.refused], isHouse: true };
+  return { name, house, problems, isHouse: true };
 }

@@ -6,10 +6,17 @@ import { line, type Line } from '../core/line/line.ts';
 import { builtInLine } from './built-in.ts';
 import { decode, encode, propose } from './codec.ts';
 import { builtInHouse, builtInName, type FigureName } from './figures.ts';
+import { linkOf, textOfLink } from './link.ts';
+import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from './shelf.ts';
 
 const KEY = 'malt-spirit-handbook/house';
+const SHELF = 'malt-spirit-handbook/shelf';
 const KEPT_ASIDE = 'malt-spirit-handbook/kept-aside';
+const VISIT = 'malt-spirit-handbook/visit'; // in the tab's own storage: a shared house while it is looked at
 const SAVE_AFTER = 150; // ms of quiet before a change is written
+const NOT_KEPT =
+  'This browser does not let the handbook keep your figures; they last until the page is closed.';
+const KEPT = 'The rest is in use; the text is kept aside and can be downloaded.';
 
 /** The line of a house that is known to run. */
 function running(house: House): Line {
@@ -20,49 +27,85 @@ function running(house: House): Line {
 
 const [house, setHouse] = createSignal(builtInHouse);
 const [name, setName] = createSignal(builtInName);
+const [shelf, setShelf] = createSignal<Shelf>({});
+const [visiting, setVisiting] = createSignal(false);
 const [troubles, setTroubles] = createSignal<readonly string[]>([]);
 const currentLine = createRoot(() =>
   createMemo(() => (house() === builtInHouse ? builtInLine : running(house()))),
 );
 
-/** Takes a saved text as the house; what it could not use is kept aside, word for word. */
-function take(text: string): void {
-  const reading = decode(text);
-  setHouse(reading.house);
-  setName(reading.name);
-  if (reading.problems.length > 0) localStorage.setItem(KEPT_ASIDE, text);
-  setTroubles(
-    reading.problems.length === 0
-      ? []
-      : [...reading.problems, 'The rest is in use; the saved text is kept aside and can be downloaded.'],
-  );
+/** Reads from storage, which may be forbidden; then there is nothing. */
+function stored(key: string, storage = () => localStorage): string | null {
+  try {
+    return storage().getItem(key);
+  } catch {
+    return null;
+  }
+}
+
+/** Writes to storage, or tells the reader that it cannot be. */
+function store(key: string, text: string): boolean {
+  try {
+    localStorage.setItem(key, text);
+    return true;
+  } catch {
+    setTroubles([NOT_KEPT]);
+    return false;
+  }
+}
+
+/** Takes a text as the house; what it could not use is kept aside, word for word. Returns what was wrong. */
+function take(text: string): readonly string[] {
+  const { house, name, problems } = decode(text);
+  setHouse(house);
+  setName(name);
+  if (problems.length > 0) store(KEPT_ASIDE, text);
+  setTroubles(problems.length === 0 ? [] : [...problems, KEPT]);
+  return problems;
+}
+
+let written: string | null = null;
+let timer: ReturnType<typeof setTimeout> | undefined;
+
+/** Writes the house as it stands, under its key and on the shelf; a visit is not written. */
+function save(): void {
+  clearTimeout(timer);
+  timer = undefined;
+  const text = encode({ name: name(), house: house() });
+  if (visiting() || text === written || !store(KEY, text)) return;
+  written = text;
+  putOnShelf(withHouse(readShelf(stored(SHELF)), name(), text));
+}
+
+function putOnShelf(next: Shelf): void {
+  setShelf(next);
+  store(SHELF, JSON.stringify(next));
+}
+
+/** A house shared by link, in the address or still being looked at in this tab. */
+function startVisit(): boolean {
+  const shared = textOfLink(location.hash);
+  const text = shared ?? stored(VISIT, () => sessionStorage);
+  if (text === null) return false;
+  setVisiting(true);
+  take(text);
+  try {
+    sessionStorage.setItem(VISIT, text);
+  } catch {
+    // The visit then lasts for this page.
+  }
+  return true;
 }
 
 function keepInBrowser(): void {
-  let saved: string | null = null;
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const save = () => {
-    clearTimeout(timer);
-    timer = undefined;
-    const text = encode({ name: name(), house: house() });
-    if (text === saved) return;
-    try {
-      localStorage.setItem(KEY, text);
-      saved = text;
-    } catch {
-      setTroubles([
-        'This browser does not let the handbook keep your figures; they last until the page is closed.',
-      ]);
-    }
-  };
   try {
-    saved = localStorage.getItem(KEY);
-    if (saved !== null) take(saved);
+    localStorage.getItem(KEY);
   } catch {
-    setTroubles([
-      'This browser does not let the handbook keep your figures; they last until the page is closed.',
-    ]);
+    setTroubles([NOT_KEPT]);
   }
+  written = stored(KEY);
+  setShelf(readShelf(stored(SHELF)));
+  if (!startVisit() && written !== null) take(written);
   createRoot(() =>
     createEffect(
       on(
@@ -76,10 +119,12 @@ function keepInBrowser(): void {
     ),
   );
   addEventListener('pagehide', () => timer !== undefined && save());
-  addEventListener('storage', (event) => {
-    if (event.key !== KEY || event.newValue === null) return;
-    saved = event.newValue;
-    take(event.newValue);
+  addEventListener('hashchange', () => textOfLink(location.hash) !== undefined && startVisit());
+  addEventListener('storage', ({ key, newValue }) => {
+    if (key === SHELF) setShelf(readShelf(newValue));
+    if (key !== KEY || newValue === null || visiting()) return;
+    written = newValue;
+    take(newValue);
   });
 }
 
@@ -93,20 +138,80 @@ export function changeFigure(figure: FigureName, value: unknown): string | undef
   return undefined;
 }
 
-/** What `changeFigure` would say, without changing anything. */
-export function objectionTo(figure: FigureName, value: unknown): string | undefined {
-  const proposal = propose(house(), figure, value);
-  return 'problem' in proposal ? proposal.problem : undefined;
-}
-
-/** Goes back to the built-in house, all figures at once. */
+/** Goes back to the built-in figures, all at once; the house keeps its name. */
 export function resetHouse(): void {
   setHouse(builtInHouse);
 }
 
-/** The text that could not be used in full when the house was read, if there is one. */
+/** Gives the house another name; on the shelf it moves. Refuses a name that is empty or taken. */
+export function renameHouse(wanted: string): string | undefined {
+  const next = wanted.trim().slice(0, 80);
+  if (next === '') return 'The name of the house: nothing was given; it needs at least one letter.';
+  if (next === name()) return undefined;
+  if (Object.hasOwn(shelf(), next))
+    return `The name of the house: “${next}” is on the shelf already; choose another.`;
+  putOnShelf(withoutHouse(shelf(), name()));
+  setName(next);
+  return undefined;
+}
+
+/** Leaves the house on the shelf as it is, and goes on with a copy of it. */
+export function copyHouse(): void {
+  save();
+  setName(freeName(`${name()}, copy`, shelf()));
+}
+
+/** Takes a house from the shelf; the one that was open stays there. */
+export function openHouse(wanted: string): void {
+  save();
+  const text = shelf()[wanted];
+  if (text !== undefined) take(text);
+}
+
+/** Takes a house off the shelf for good; the open one cannot be. */
+export function dropHouse(unwanted: string): void {
+  if (unwanted !== name()) putOnShelf(withoutHouse(shelf(), unwanted));
+}
+
+/** Opens a house from a file's text under a name of its own. Returns what was wrong; a text that is no house changes nothing. */
+export function loadHouse(text: string): readonly string[] {
+  const reading = decode(text);
+  if (reading.isHouse === false) return reading.problems;
+  save();
+  const problems = take(text);
+  setName(freeName(reading.name, shelf()));
+  return problems;
+}
+
+/** Keeps the house that is visited, as one of the reader's own. */
+export function keepVisit(): void {
+  endVisit();
+  setName(freeName(name(), shelf()));
+  save();
+}
+
+/** Leaves the house that is visited, and goes back to the reader's own. */
+export function leaveVisit(): void {
+  endVisit();
+  const own = stored(KEY);
+  if (own !== null) return void take(own);
+  setHouse(builtInHouse);
+  setName(builtInName);
+}
+
+function endVisit(): void {
+  setVisiting(false);
+  try {
+    sessionStorage.removeItem(VISIT);
+  } catch {
+    // It was never written.
+  }
+  if (textOfLink(location.hash) !== undefined) history.replaceState(null, '', location.pathname);
+}
+
+/** The text that could not be used in full when a house was read, if there is one. */
 export function keptAside(): string | null {
-  return isServer ? null : localStorage.getItem(KEPT_ASIDE);
+  return isServer ? null : stored(KEPT_ASIDE);
 }
 
 /** The live line for code that runs after the page is built and hydrates nothing. */
@@ -119,11 +224,17 @@ export const liveLine = currentLine;
 export function useHouse() {
   const [mounted, setMounted] = createSignal(false);
   onMount(() => setMounted(true));
+  const text = () => encode({ name: name(), house: house() });
   return {
     mounted,
     house: () => (mounted() ? house() : builtInHouse),
     name: () => (mounted() ? name() : builtInName),
     line: () => (mounted() ? currentLine() : builtInLine),
     troubles: () => (mounted() ? troubles() : []),
+    shelf: () => (mounted() ? shelf() : {}),
+    visiting: () => mounted() && visiting(),
+    /** The house as a file's text, and as the end of an address. */
+    text,
+    link: () => linkOf(text()),
   };
 }

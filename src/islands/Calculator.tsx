@@ -7,6 +7,7 @@ import {
   type AnyCalculator,
   type AnyGiven,
   type AnyResult,
+  type ChoiceInput,
   type Input,
 } from '../calculators/define.ts';
 import { propagate, type PlusMinus } from '../calculators/uncertainty.ts';
@@ -103,22 +104,12 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
               </Match>
               <Match when={isChoice(input) && input}>
                 {(choice) => (
-                  <div class="field">
-                    <label for={`${props.of.id}-${name}`}>{choice().label}</label>
-                    <select
-                      id={`${props.of.id}-${name}`}
-                      autocomplete="off"
-                      onChange={(event) => take(name, input)(event.currentTarget.value)}
-                    >
-                      <For each={Object.entries(choice().options)}>
-                        {([value, wording]) => (
-                          <option value={value} selected={valueOf(name, input) === value}>
-                            {wording}
-                          </option>
-                        )}
-                      </For>
-                    </select>
-                  </div>
+                  <ChoiceField
+                    id={`${props.of.id}-${name}`}
+                    of={choice()}
+                    value={valueOf(name, input) as string}
+                    take={take(name, input)}
+                  />
                 )}
               </Match>
               <Match when={isNumber(input) && input}>
@@ -199,11 +190,63 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
           <For each={props.of.steps(answer().given, answer().result)}>{(step) => <li>{step}</li>}</For>
         </ol>
       </details>
+      <Show when={props.of.cautions}>
+        {(cautions) => (
+          <p class="cautions">
+            Take care:{' '}
+            <For each={cautions()}>
+              {(caution, i) => (
+                <>
+                  {i() > 0 && ', '}
+                  <a href={`/safety/#${caution}`}>{caution.replaceAll('-', ' ')}</a>
+                </>
+              )}
+            </For>
+            . The site’s own procedures and local codes come first.
+          </p>
+        )}
+      </Show>
       <p class="sources">
         {props.of.sources.length === 1 ? 'Source: ' : 'Sources: '}
         {props.of.sources.map((id) => sources[id].short).join('; ')}.
       </p>
     </section>
+  );
+}
+
+/** One of a few things; a choice that cannot be is refused in a sentence, and the old one stays. */
+function ChoiceField(props: {
+  readonly id: string;
+  readonly of: ChoiceInput;
+  readonly value: string;
+  readonly take: (value: string) => string | undefined;
+}) {
+  const [problem, setProblem] = createSignal<string>();
+  return (
+    <div class="field">
+      <label for={props.id}>{props.of.label}</label>
+      <select
+        id={props.id}
+        autocomplete="off"
+        onChange={(event) => {
+          setProblem(props.take(event.currentTarget.value));
+          event.currentTarget.value = props.value;
+        }}
+      >
+        <For each={Object.entries(props.of.options)}>
+          {([value, wording]) => (
+            <option value={value} selected={props.value === value}>
+              {wording}
+            </option>
+          )}
+        </For>
+      </select>
+      <Show when={problem()}>
+        <p class="problem" role="alert">
+          {problem()}
+        </p>
+      </Show>
+    </div>
   );
 }
 

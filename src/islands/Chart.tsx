@@ -12,20 +12,23 @@ const MARGIN = { left: 56, right: 16, top: 16, bottom: 44 };
 export function Chart(props: { readonly of: ChartData }) {
   const foot = () => props.of.columns[0]!;
   const curve = () => props.of.columns[1]!;
-  const x = () => span(foot().values, MARGIN.left, WIDTH - MARGIN.right);
-  const y = () => span(padded(curve().values), HEIGHT - MARGIN.bottom, MARGIN.top);
+  const points = () => props.of.points ?? [];
+  const across = () => [...foot().values, ...points().map(([at]) => at)];
+  const up = () => padded([...curve().values, ...points().map(([, value]) => value)]);
+  const x = () => span(across(), MARGIN.left, WIDTH - MARGIN.right);
+  const y = () => span(up(), HEIGHT - MARGIN.bottom, MARGIN.top);
   return (
     <figure class="chart">
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={props.of.caption}>
         <g class="axis">
-          <For each={axisTicks(foot().values, 8)}>
+          <For each={axisTicks(across(), 8)}>
             {(tick) => (
               <text class="tick" x={x()(tick)} y={HEIGHT - MARGIN.bottom + 20} text-anchor="middle">
-                {format(tick, foot().kind, 0).replace(/\s.*/, '')}
+                {Number(tick.toFixed(6)).toLocaleString('en-GB')}
               </text>
             )}
           </For>
-          <For each={axisTicks(padded(curve().values), 5)}>
+          <For each={axisTicks(up(), 5)}>
             {(tick) => (
               <>
                 <line class="grid" x1={MARGIN.left} x2={WIDTH - MARGIN.right} y1={y()(tick)} y2={y()(tick)} />
@@ -40,6 +43,9 @@ export function Chart(props: { readonly of: ChartData }) {
           </text>
         </g>
         <path class="curve" d={linePath(foot().values, curve().values, x(), y())} />
+        <For each={points()}>
+          {([at, value]) => <circle class="reading" cx={x()(at)} cy={y()(value)} r="5" />}
+        </For>
       </svg>
       <figcaption>
         {props.of.caption}, {kinds[curve().kind].unit}

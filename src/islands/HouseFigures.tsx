@@ -1,5 +1,8 @@
 // The figures of one stage of the house, to be changed by the reader.
-import { For, Show } from 'solid-js';
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import { formatNumber } from '../core/format.ts';
+import { kinds } from '../core/kinds.ts';
+import { sources } from '../core/sources.ts';
 import {
   builtInHouse,
   choiceFigures,
@@ -8,69 +11,113 @@ import {
   type NumberName,
   type Stage,
 } from '../house/figures.ts';
-import { changeFigure, keptAside, resetHouse, useHouse } from '../house/store.ts';
+import { followsFrom } from '../house/follows.ts';
+import { changeFigure, useHouse } from '../house/store.ts';
+import { usual } from '../house/usual.ts';
 import { NumberField } from './NumberField.tsx';
+import { Troubles } from './Troubles.tsx';
 
-export default function HouseFigures(props: { readonly stage: Stage }) {
-  const { house, name, troubles } = useHouse();
-  const numbers = () =>
-    (Object.keys(numberFigures) as NumberName[]).filter((n) => numberFigures[n].stage === props.stage);
-  const choices = () =>
-    (Object.keys(choiceFigures) as ChoiceName[]).filter((n) => choiceFigures[n].stage === props.stage);
-  const isChanged = (figure: NumberName | ChoiceName) => house()[figure] !== builtInHouse[figure];
-  const changed = () => [...numbers(), ...choices()].some(isChanged);
+export interface HouseFiguresProps {
+  readonly stage: Stage;
+  /** Also tells of each figure what is usual and what follows from it. */
+  readonly full?: boolean;
+}
+
+export default function HouseFigures(props: HouseFiguresProps) {
+  const { house, name } = useHouse();
+  const numbers = (Object.keys(numberFigures) as NumberName[]).filter(
+    (n) => numberFigures[n].stage === props.stage,
+  );
+  const choices = (Object.keys(choiceFigures) as ChoiceName[]).filter(
+    (n) => choiceFigures[n].stage === props.stage,
+  );
 
   return (
     <section class="house-figures" aria-label={`Figures of ${name()}, ${props.stage}`}>
-      <Show when={troubles().length > 0}>
-        <div class="troubles" role="status">
-          <For each={troubles()}>{(trouble) => <p>{trouble}</p>}</For>
-          <Show when={keptAside()}>
-            {(text) => (
-              <a
-                download="figures-kept-aside.txt"
-                href={URL.createObjectURL(new Blob([text()], { type: 'text/plain' }))}
-              >
-                Download the text that was kept aside
-              </a>
-            )}
-          </Show>
-        </div>
+      <Show when={!props.full}>
+        <Troubles />
       </Show>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
-        <For each={choices()}>{(choice) => <ChoiceField of={choice} />}</For>
-        <For each={numbers()}>
+        <For each={choices}>{(choice) => <ChoiceField of={choice} />}</For>
+        <For each={numbers}>
           {(figure) => {
             const { label, kind, range, step, meaning } = numberFigures[figure];
+            const isChanged = () => house()[figure] !== builtInHouse[figure];
             return (
-              <NumberField
-                id={`house-${figure}`}
-                label={label}
-                kind={kind}
-                range={range}
-                step={step}
-                meaning={meaning}
-                value={house()[figure]}
-                take={(value) => changeFigure(figure, value)}
-                reset={isChanged(figure) ? () => changeFigure(figure, builtInHouse[figure]) : undefined}
-              />
+              <div class="figure-of-house">
+                <NumberField
+                  id={`house-${figure}`}
+                  label={label}
+                  kind={kind}
+                  range={range}
+                  step={step}
+                  meaning={meaning + usually(figure)}
+                  value={house()[figure]}
+                  take={(value) => changeFigure(figure, value)}
+                  reset={isChanged() ? () => changeFigure(figure, builtInHouse[figure]) : undefined}
+                />
+                <Show when={props.full}>
+                  <Follows from={figure} />
+                </Show>
+              </div>
             );
           }}
         </For>
       </form>
-      <Show when={changed()}>
+      <Show when={!props.full}>
         <p class="actions">
-          <button type="button" onClick={resetHouse}>
-            Put every figure of the house back to Harrowmere’s
-          </button>
+          <a href="/house/">All figures of the house, and your other houses</a>
         </p>
       </Show>
     </section>
   );
 }
 
+/** What is usual, as the end of a sentence. */
+function usually(figure: NumberName): string {
+  const known = usual[figure];
+  if (!known) return '';
+  const { kind } = numberFigures[figure];
+  const digits = (end: number) => (kind === 'gravity' ? 3 : end % 1 === 0 ? 0 : 1);
+  const ends = [...new Set(known.range.map((end) => formatNumber(end, digits(end))))].join('–');
+  const { unit } = kinds[kind];
+  return ` Usual: ${ends}${unit && ` ${unit}`} (${sources[known.source].short}).`;
+}
+
+/** What moves when the figure moves one step: worked out when it is opened, and live from then on. */
+function Follows(props: { readonly from: NumberName }) {
+  const { house, line } = useHouse();
+  const [open, setOpen] = createSignal(false);
+  const found = createMemo(() => (open() ? followsFrom(house(), line(), props.from) : undefined));
+  return (
+    <details class="follows" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>What follows</summary>
+      <Show when={found()}>
+        {(consequence) => (
+          <Show
+            when={consequence().moved.length > 0}
+            fallback={<p>None of the main figures of the line depends on it, or it cannot move further.</p>}
+          >
+            <p>At {consequence().step} instead:</p>
+            <ul>
+              <For each={consequence().moved}>
+                {({ what, from, to }) => (
+                  <li>
+                    {what}: {from} → {to}
+                  </li>
+                )}
+              </For>
+            </ul>
+          </Show>
+        )}
+      </Show>
+    </details>
+  );
+}
+
 function ChoiceField(props: { readonly of: ChoiceName }) {
   const { house } = useHouse();
+  const [problem, setProblem] = createSignal<string>();
   const about = () => choiceFigures[props.of];
   return (
     <div class="field">
@@ -78,7 +125,10 @@ function ChoiceField(props: { readonly of: ChoiceName }) {
       <select
         id={`house-${props.of}`}
         autocomplete="off"
-        onChange={(event) => changeFigure(props.of, event.currentTarget.value)}
+        onChange={(event) => {
+          setProblem(changeFigure(props.of, event.currentTarget.value));
+          event.currentTarget.value = house()[props.of];
+        }}
       >
         <For each={Object.entries(about().options)}>
           {([value, wording]) => (
@@ -88,6 +138,11 @@ function ChoiceField(props: { readonly of: ChoiceName }) {
           )}
         </For>
       </select>
+      <Show when={problem()}>
+        <p class="problem" role="alert">
+          {problem()}
+        </p>
+      </Show>
       <p class="meaning">{about().meaning}</p>
     </div>
   );

@@ -56,7 +56,7 @@ export default function LawCheck() {
 
   return (
     <section class="calculator" aria-labelledby="law-check-title">
-      <h2 id="law-check-title">Would this spirit qualify?</h2>
+      <h3 id="law-check-title">Would this spirit qualify?</h3>
       <p class="purpose">
         {name()} distils its heart at up to {n(facts().distilledAt, 1)} % vol, fills at{' '}
         {n(facts().filledAt, 1)} % vol into casks of up to {n(facts().largestCask, 0)} L, keeps them{' '}

@@ -1,0 +1,35 @@
+// Several houses side by side: a shelf of saved texts by name. Pure: it takes the stored text and gives the new one.
+
+/** Each house's saved text, by its name. */
+export type Shelf = Readonly<Record<string, string>>;
+
+/** Reads a shelf; anything that is not a text under a name is left out. */
+export function readShelf(text: string | null): Shelf {
+  try {
+    const data: unknown = JSON.parse(text ?? '{}');
+    if (typeof data !== 'object' || data === null || Array.isArray(data)) return {};
+    return Object.fromEntries(
+      Object.entries(data).filter((entry): entry is [string, string] => typeof entry[1] === 'string'),
+    );
+  } catch {
+    return {};
+  }
+}
+
+/** A name that the shelf does not have yet, made from one that is wanted. */
+export function freeName(wanted: string, shelf: Shelf): string {
+  if (!Object.hasOwn(shelf, wanted)) return wanted;
+  let n = 2;
+  while (Object.hasOwn(shelf, `${wanted} ${n}`)) n++;
+  return `${wanted} ${n}`;
+}
+
+/** The shelf with a house put on it, in place of one of the same name. */
+export function withHouse(shelf: Shelf, name: string, text: string): Shelf {
+  return { ...shelf, [name]: text };
+}
+
+/** The shelf without a house. */
+export function withoutHouse(shelf: Shelf, name: string): Shelf {
+  return Object.fromEntries(Object.entries(shelf).filter(([key]) => key !== name));
+}

@@ -1,0 +1,130 @@
+// The houses of the reader: name, copies, files and links.
+import { createSignal, For, Show } from 'solid-js';
+import { builtInName } from '../house/figures.ts';
+import {
+  copyHouse,
+  dropHouse,
+  loadHouse,
+  openHouse,
+  renameHouse,
+  resetHouse,
+  useHouse,
+} from '../house/store.ts';
+import { Troubles } from './Troubles.tsx';
+
+const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened; a house needs about 1,500
+
+export default function HouseDesk() {
+  const { name, shelf, text, link } = useHouse();
+  const [problem, setProblem] = createSignal<string>();
+  const [said, setSaid] = createSignal<string>();
+  const others = () => Object.keys(shelf()).filter((other) => other !== name());
+  const fileName = () =>
+    `${name()
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, '-')}.house.json`;
+
+  const save = () => {
+    const address = URL.createObjectURL(
+      new Blob([JSON.stringify(JSON.parse(text()), null, 2)], { type: 'application/json' }),
+    );
+    const anchor = Object.assign(document.createElement('a'), { href: address, download: fileName() });
+    anchor.click();
+    setTimeout(() => URL.revokeObjectURL(address), 10_000);
+    setSaid(`${name()} is saved as ${fileName()}.`);
+  };
+  const load = async (file: File | undefined) => {
+    if (!file) return;
+    if (file.size > BIGGEST_FILE) {
+      setSaid(
+        `${file.name} is ${Math.round(file.size / 1000)} kB; a house’s file has at most ${BIGGEST_FILE / 1000} kB. Nothing was changed.`,
+      );
+      return;
+    }
+    const wrong = loadHouse(await file.text());
+    setSaid(
+      wrong.length === 0 ? `${name()} is open, from ${file.name}.` : `${file.name}: ${wrong.join(' ')}`,
+    );
+  };
+  const share = async () => {
+    const address = `${location.origin}${location.pathname}${link()}`;
+    try {
+      await navigator.clipboard.writeText(address);
+      setSaid('The link is copied. It carries the figures themselves; nothing was sent anywhere.');
+    } catch {
+      history.replaceState(null, '', location.pathname);
+      setSaid(`Copy this link: ${address}`);
+    }
+  };
+
+  return (
+    <section class="calculator house-desk" aria-labelledby="house-desk-title">
+      <h2 id="house-desk-title">Your houses</h2>
+      <Troubles />
+      <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+        <div class="field" data-state={problem() ? 'wrong' : 'ok'}>
+          <label for="house-name">Name of this house</label>
+          <input
+            id="house-name"
+            class="words"
+            type="text"
+            maxlength="80"
+            autocomplete="off"
+            value={name()}
+            onChange={(event) => setProblem(renameHouse(event.currentTarget.value))}
+          />
+          <Show when={problem()}>
+            <p class="problem" role="alert">
+              {problem()}
+            </p>
+          </Show>
+        </div>
+        <div class="field">
+          <label for="house-file">Open a house from a file</label>
+          <input
+            id="house-file"
+            type="file"
+            accept=".json,application/json"
+            onChange={(event) => {
+              void load(event.currentTarget.files?.[0]);
+              event.currentTarget.value = '';
+            }}
+          />
+        </div>
+      </form>
+      <p class="actions">
+        <button type="button" onClick={copyHouse}>
+          Go on with a copy
+        </button>{' '}
+        <button type="button" onClick={save}>
+          Save to a file
+        </button>{' '}
+        <button type="button" onClick={() => void share()}>
+          Copy a link to these figures
+        </button>{' '}
+        <button type="button" onClick={resetHouse}>
+          Put all figures back to {builtInName}’s
+        </button>
+      </p>
+      <p role="status">{said()}</p>
+      <Show when={others().length > 0}>
+        <h3>On the shelf</h3>
+        <ul class="shelf">
+          <For each={others()}>
+            {(other) => (
+              <li>
+                {other}{' '}
+                <button type="button" onClick={() => openHouse(other)}>
+                  Open {other}
+                </button>{' '}
+                <button type="button" onClick={() => dropHouse(other)}>
+                  Take {other} off the shelf
+                </button>
+              </li>
+            )}
+          </For>
+        </ul>
+      </Show>
+    </section>
+  );
+}

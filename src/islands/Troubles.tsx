@@ -1,0 +1,26 @@
+// What went wrong in keeping or reading the house, and the text that was kept aside.
+import { For, Show } from 'solid-js';
+import { keptAside, useHouse } from '../house/store.ts';
+
+export function Troubles() {
+  const { troubles } = useHouse();
+  return (
+    <Show when={troubles().length > 0}>
+      <div class="troubles" role="status">
+        <For each={troubles()}>{(trouble) => <p>{trouble}</p>}</For>
+        <Show when={keptAside()}>
+          {(text) => (
+            <p>
+              <a
+                download="figures-kept-aside.txt"
+                href={URL.createObjectURL(new Blob([text()], { type: 'text/plain' }))}
+              >
+                Download the text that was kept aside
+              </a>
+            </p>
+          )}
+        </Show>
+      </div>
+    </Show>
+  );
+}
