@@ -73,7 +73,8 @@ export function rangeProblem(
   range: readonly [number, number],
   unit?: Unit,
 ): string {
-  const digits = (end: number) => (kind === 'gravity' && !unit?.unit ? 3 : end % 1 === 0 ? 0 : 2);
+  const digits = (end: number) =>
+    kind === 'gravity' && !unit?.unit ? 3 : end % 1 === 0 ? 0 : Math.max(2, unit?.digits ?? kinds[kind].digits);
   const ends = range
     .map((end) => (unit ? unit.fromCore(end) : end))
     .map((end) => formatNumber(end, digits(end)));

@@ -20,10 +20,10 @@ export type Curve = (
 
 const STEPS = 60; // far more than a fit that settles needs
 
-/** Solves the two normal equations of readings `y` against two columns of slopes. */
+/** Solves the two normal equations of readings `y` against two columns of slopes, where they fix both constants. */
 function solve(
   rows: readonly { slopes: readonly [number, number]; y: number; weight: number }[],
-): readonly [number, number] {
+): readonly [number, number] | undefined {
   let [aa, ab, bb, ay, by] = [0, 0, 0, 0, 0];
   for (const { slopes, y, weight } of rows) {
     aa += weight * slopes[0] ** 2;
@@ -33,7 +33,7 @@ function solve(
     by += weight * slopes[1] * y;
   }
   const determinant = aa * bb - ab * ab;
-  if (!(determinant > 1e-14 * aa * bb)) throw new RangeError('These readings do not fix two constants.');
+  if (!(determinant > 1e-14 * aa * bb)) return undefined;
   return [(ay * bb - by * ab) / determinant, (by * aa - ay * ab) / determinant];
 }
 
@@ -44,16 +44,16 @@ function squaresOf(curve: Curve, readings: readonly Reading[], constants: readon
   );
 }
 
-/** The straight line y = a + b·x. Needs readings at two different x at least. */
-export function fitLine(readings: readonly Reading[]): Fit {
+/** The straight line y = a + b·x; none when the readings do not fix it. */
+export function fitLine(readings: readonly Reading[]): Fit | undefined {
   const line: Curve = (x, [a, b]) => ({ value: a + b * x, slopes: [1, x] });
   const constants = solve(readings.map(({ x, y, weight = 1 }) => ({ slopes: [1, x], y, weight })));
-  return { constants, squares: squaresOf(line, readings, constants) };
+  return constants && { constants, squares: squaresOf(line, readings, constants) };
 }
 
 /**
  * The curve nearest to the readings, from constants that are near already: Gauss–Newton steps, halved until they help.
- * A curve that has no value somewhere counts as far off. Throws where the readings do not fix both constants.
+ * A curve that has no value somewhere counts as far off. Stays at the start where the readings do not fix both constants.
  */
 export function fitCurve(curve: Curve, readings: readonly Reading[], start: readonly [number, number]): Fit {
   let fit: Fit = { constants: start, squares: squaresOf(curve, readings, start) };
@@ -63,7 +63,9 @@ export function fitCurve(curve: Curve, readings: readonly Reading[], start: read
       const { value, slopes } = curve(x, [a, b]);
       return { slopes, y: y - value, weight };
     });
-    const [da, db] = solve(rows);
+    const move = solve(rows);
+    if (!move) return fit;
+    const [da, db] = move;
     let better: Fit | undefined;
     for (let part = 1; part > 1e-6 && !better; part /= 2) {
       const constants = [a + part * da, b + part * db] as const;

@@ -15,7 +15,7 @@ export interface CurveFit {
   readonly settled: boolean;
 }
 
-const MOST_STEPS = 300; // far more than a curve that points do settle has needed
+const MOST_STEPS = 150; // far more than a curve that points do settle has needed
 const STILL = 1e-12; // largest move, as a part of each parameter, that counts as none
 const MOST_DAMPING = 1e12; // so damped, a step no longer moves a double
 

@@ -65,9 +65,11 @@ export function volumeOf({ temperature, ratio, pressure }: Air): Quantity<'airVo
 export function wetBulbOf({ temperature, ratio, pressure }: Air): Quantity<'temperature'> {
   const excess = (wet: number) =>
     psychrolib.GetHumRatioFromTWetBulb(temperature, wet, pressure * PASCALS) - ratio;
-  return excess(temperature) <= 0
-    ? temperature
-    : celsius(bracketedRoot(excess, COLDEST_WET_BULB, temperature, 1e-9));
+  const nearlyBoiling = bracketedRoot((t) => saturation(t) - 0.9 * pressure, 0, 120, 1e-6);
+  const hottest = Math.min(temperature, nearlyBoiling);
+  return excess(hottest) <= 0
+    ? celsius(hottest)
+    : celsius(bracketedRoot(excess, COLDEST_WET_BULB, hottest, 1e-9));
 }
 
 /**

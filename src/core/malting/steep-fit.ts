@@ -1,0 +1,90 @@
+// The constants of the steep from the reader's own weighings.
+import { fitCurve, fitLine, type Curve, type Fit } from '../numerics/least-squares.ts';
+import { quantity, type Quantity } from '../quantity.ts';
+import { within } from '../range.ts';
+import { refuse, type Refusal } from '../refusal.ts';
+import { waterInDry } from './moisture.ts';
+import type { Uptake } from './steep.ts';
+
+/** A drained sample after some hours in water. */
+export interface Weighing {
+  readonly hours: Quantity<'hours'>;
+  readonly mass: Quantity<'grams'>;
+}
+/** The sample before it went into water. */
+export interface DrySample {
+  readonly mass: Quantity<'grams'>;
+  /** % of the whole, 0–50. */
+  readonly moisture: Quantity<'percent'>;
+}
+export interface SteepFit extends Uptake {
+  /** By how much a weighing stands off the curve: root of the squares over the readings beyond two. */
+  readonly scatter: Quantity<'grams'>;
+}
+
+const LEAST_SPREAD = 0.2; // of the longest time, between first and last weighing; less does not show the bend
+const LONGEST_HALF = 500; // hours to half of all the water; beyond, the curve is as good as straight
+const SHORTEST_HALF = 0.02; // of the first weighing's time; below, the grain was full before it was first weighed
+
+/** Water taken up, % of the dry matter, after t hours. */
+const uptake: Curve = (t, [k1, k2]) => {
+  const under = k1 + k2 * t;
+  return under > 0
+    ? { value: t / under, slopes: [-t / under ** 2, -(t * t) / under ** 2] }
+    : { value: Infinity, slopes: [0, 0] };
+};
+
+function isBent({ constants: [k1, k2] }: Fit, readings: readonly { x: number }[]): boolean {
+  const half = k1 / k2;
+  const first = Math.min(...readings.map(({ x }) => x));
+  return k1 > 0 && k2 > 0 && half < LONGEST_HALF && half > SHORTEST_HALF * first;
+}
+
+/**
+ * The constants whose curve comes nearest to the weighings, each of which counts alike. The start is the straight
+ * line t ÷ water = k1 + k2·t, weighted as weighings of equal care would be. At least three weighings.
+ * Refuses weighings that show no uptake, that lie too close together, or that do not bend.
+ */
+export function fitSteep(sample: DrySample, weighings: readonly Weighing[]): SteepFit | Refusal {
+  within('The mass of the sample, g,', sample.mass, 1, 1e6);
+  within('The moisture of the sample, %,', sample.moisture, 0, 50);
+  within('The number of weighings', weighings.length, 3, 100);
+  const dry = sample.mass * (1 - sample.moisture / 100);
+  const lighter = weighings.find(({ mass }) => mass <= sample.mass);
+  if (lighter) {
+    return refuse(
+      `After ${lighter.hours.toFixed(1)} h a weighing gave ${lighter.mass.toFixed(1)} g, which is no more than the ${sample.mass.toFixed(1)} g at the start; grain in water grows heavier.`,
+    );
+  }
+  const times = weighings.map(({ hours }) => within('The hours in water', hours, 0.05, 1000));
+  const [first, last] = [Math.min(...times), Math.max(...times)];
+  if (last - first < LEAST_SPREAD * last) {
+    return refuse(
+      `The weighings lie between ${first.toFixed(1)} and ${last.toFixed(1)} h; spread them wider, so that the bend shows.`,
+    );
+  }
+  const readings = weighings.map(({ hours, mass }) => ({
+    x: hours as number,
+    y: (100 * (mass - sample.mass)) / dry,
+  }));
+  const line = fitLine(readings.map(({ x, y }) => ({ x, y: x / y, weight: y ** 4 / x ** 2 })));
+  const fit = line && isBent(line, readings) ? fitCurve(uptake, readings, line.constants) : line;
+  if (!fit || !isBent(fit, readings)) {
+    return refuse(
+      'These weighings do not follow a curve that starts steep and flattens; check the times and masses, and weigh earlier and later.',
+    );
+  }
+  const scatter = (Math.sqrt(fit.squares / (weighings.length - 2)) * dry) / 100;
+  return {
+    startMoisture: sample.moisture,
+    k1: quantity('hoursPerPercent', fit.constants[0]),
+    k2: quantity('perPercent', fit.constants[1]),
+    scatter: quantity('grams', scatter),
+  };
+}
+
+/** Moisture, % of the whole, of a sample that now weighs `mass`, its dry matter unchanged. */
+export function moistureOfSample(sample: DrySample, mass: Quantity<'grams'>): Quantity<'percent'> {
+  const dry = sample.mass / (1 + waterInDry(sample.moisture) / 100);
+  return quantity('percent', 100 * (1 - dry / within('The mass of the sample, g,', mass, dry, 1e7)));
+}
