@@ -1,15 +1,13 @@
-// Spirit from a cask into bottles.
+// Spirit from casks into bottles and cases.
 import { formatNumber as n } from '../../core/format.ts';
-import { bottlesFrom } from '../../core/maturing/filling.ts';
-import { litresOfAlcohol } from '../../core/quantity.ts';
-import { reduce } from '../../core/spirit/mixing.ts';
+import { bottleSpirit } from '../../core/maturing/bottling.ts';
 import { defineCalculator } from '../define.ts';
 
 export default defineCalculator({
   id: 'casks-and-bottles',
   stage: 'maturing',
   title: 'Bottles from old spirit',
-  purpose: 'Lets the spirit down to bottling strength and counts the bottles.',
+  purpose: 'Lets the spirit down to bottling strength and counts whole bottles and cases.',
   sources: ['oiml-r22', 'uk-duty-manual'],
   inputs: {
     volume: {
@@ -27,40 +25,64 @@ export default defineCalculator({
       step: 0.1,
       house: 'bottlingStrength',
     },
+    lost: {
+      kind: 'percent',
+      label: 'Lost in filtering and bottling',
+      range: [0, 20],
+      step: 0.1,
+      value: 0,
+    },
     bottle: { kind: 'bottle', label: 'Bottle', range: [1, 450], step: 5, house: 'bottleSize' },
+    perCase: { kind: 'count', label: 'Bottles in a case', range: [1, 48], step: 1, value: 6 },
   },
   outputs: {
     bottles: { kind: 'count', label: 'Bottles', digits: 0 },
+    cases: { kind: 'count', label: 'Full cases', digits: 0 },
+    loose: { kind: 'count', label: 'Bottles over', digits: 0 },
     water: { kind: 'volume20', label: 'Water to add', digits: 1 },
     volume: { kind: 'volume20', label: 'Volume to bottle', digits: 1 },
-    alcohol: { kind: 'alcohol', label: 'Pure alcohol in them' },
+    alcohol: { kind: 'alcohol', label: 'Pure alcohol in the bottles' },
+    alcoholLost: { kind: 'alcohol', label: 'Pure alcohol in none', digits: 2 },
   },
   refuse: ({ from, to }) =>
     to > from
       ? `Adding water cannot raise the strength: ${n(to, 1)} % vol was asked for, and the spirit has ${n(from, 1)} % vol or less to give.`
       : undefined,
-  compute: ({ volume, from, to, bottle }) => {
-    const reduced = reduce({ volume, strength: from }, to);
-    return {
-      bottles: bottlesFrom(reduced.volume, bottle),
-      water: reduced.waterVolume,
-      volume: reduced.volume,
-      alcohol: litresOfAlcohol((volume * from) / 100),
-    };
+  compute: ({ volume, from, ...plan }) => {
+    const run = bottleSpirit({ volume, strength: from }, plan);
+    return { ...run, water: run.reduction.waterVolume, volume: run.bottled };
   },
-  steps: (given, result) => [
-    'Volume to bottle = pure alcohol ÷ bottling strength × 100',
-    `${n(result.alcohol, 1)} ÷ ${given.to} × 100 = ${n(result.volume, 1)} L`,
-    'Bottles = volume to bottle ÷ bottle',
-    `${n(result.volume, 1)} L ÷ ${n(given.bottle / 100, 2)} L = ${n(result.bottles, 0)}`,
-  ],
+  steps: (given, result) => {
+    const alcohol = (given.volume * given.from) / 100;
+    return [
+      'Volume at bottling strength = pure alcohol ÷ bottling strength × 100',
+      `${n(alcohol, 1)} ÷ ${n(given.to, 1)} × 100 = ${n((100 * alcohol) / given.to, 1)} L; less ${n(given.lost, 1)} % lost = ${n(result.volume, 1)} L`,
+      'Bottles = volume to bottle ÷ bottle, whole ones only',
+      `${n(result.volume, 1)} L ÷ ${n(given.bottle / 100, 2)} L = ${n((100 * result.volume) / given.bottle, 1)}, so ${n(result.bottles, 0)}`,
+      `${n(result.bottles, 0)} ÷ ${n(Math.floor(given.perCase), 0)} = ${n(result.cases, 0)} cases, and ${n(result.loose, 0)} over`,
+    ];
+  },
   examples: [
     {
-      given: { volume: 840, from: 40, to: 40, bottle: 70 },
-      gives: { bottles: 1200, alcohol: 336 },
+      given: { volume: 840, from: 40, to: 40, lost: 0, bottle: 70, perCase: 12 },
+      gives: { bottles: 1200, cases: 100, loose: 0, alcohol: 336 },
       within: 1e-9,
       source: 'uk-duty-manual',
       note: 'a hundred cases of twelve bottles of 70 cL at 40 % vol hold 336 L of pure alcohol',
+    },
+    {
+      given: { volume: 172, from: 60.34883721, to: 46, lost: 0, bottle: 70, perCase: 12 },
+      gives: { bottles: 322, cases: 26, loose: 10 },
+      within: 0,
+      source: 'derived',
+      note: '103.8 L of pure alcohol ÷ 0.46 ÷ 0.7 L = 322.36 bottles',
+    },
+    {
+      given: { volume: 100, from: 55, to: 40, lost: 0, bottle: 70, perCase: 6 },
+      gives: { water: 38.5 },
+      within: 0.005,
+      source: 'dilution-table',
+      note: 'printed for 60 °F, three figures',
     },
   ],
 });

@@ -1,6 +1,32 @@
 // The calculators of maturing.
+import belowForty from './below-forty.ts';
+import calibrateLoss from './calibrate-loss.ts';
+import caskInTheStore from './cask-in-the-store.ts';
 import caskThroughYears from './cask-through-years.ts';
 import casksAndBottles from './casks-and-bottles.ts';
+import duty from './duty.ts';
+import fillCasks from './fill-casks.ts';
+import lifting from './lifting.ts';
 import reduceToStrength from './reduce-to-strength.ts';
+import regaugeByDip from './regauge-by-dip.ts';
+import regaugeByWeight from './regauge-by-weight.ts';
+import surfaceToVolume from './surface-to-volume.ts';
+import vatting from './vatting.ts';
+import warehouse from './warehouse.ts';
 
-export const maturing = [caskThroughYears, casksAndBottles, reduceToStrength];
+export const maturing = [
+  reduceToStrength,
+  fillCasks,
+  caskThroughYears,
+  caskInTheStore,
+  calibrateLoss,
+  belowForty,
+  regaugeByDip,
+  regaugeByWeight,
+  surfaceToVolume,
+  vatting,
+  casksAndBottles,
+  duty,
+  warehouse,
+  lifting,
+];

@@ -1,9 +1,17 @@
 // A cask through the years: ethanol and water leave through the wood, each at its own pace.
 import { ETHANOL_MOLAR_MASS, WATER_MOLAR_MASS } from '../constants.ts';
-import { moleFraction, strength, years, type Portion, type Quantity, type Spirit } from '../quantity.ts';
+import {
+  moleFraction,
+  percent,
+  strength,
+  years,
+  type Portion,
+  type Quantity,
+  type Spirit,
+} from '../quantity.ts';
 import { within } from '../range.ts';
 import { amountsOf, portionOf, type Amounts } from '../spirit/amounts.ts';
-import { activities } from '../vapour/equilibrium.ts';
+import { activities, ethanolPressure, waterPressure } from '../vapour/equilibrium.ts';
 
 export interface Store {
   /** Alcohol that leaves in a year at the filling strength, % of what is in the cask. */
@@ -12,10 +20,18 @@ export interface Store {
   readonly humidity: Quantity<'percent'>;
   /** Relative humidity at which spirit of 63.5 % vol keeps its strength, %. Fitted to a regauge; 60–70 by memory of the trade. */
   readonly steadyHumidity: Quantity<'percent'>;
+  /** Temperature of the store, °C; left out, it is the one at which the loss was found. */
+  readonly temperature?: Quantity<'temperature'>;
+  /** Temperature at which the loss was found, °C; left out, it is that of the store. */
+  readonly measuredAt?: Quantity<'temperature'>;
 }
 
 export interface CaskPlan extends Spirit {
-  readonly cask: { readonly size: Quantity<'volume'> };
+  readonly cask: {
+    readonly size: Quantity<'volume'>;
+    /** Size of the cask on which the loss was found, L; left out, it is this one. */
+    readonly measuredOn?: Quantity<'volume'>;
+  };
   readonly store: Store;
   readonly years: Quantity<'years'>;
 }
@@ -26,41 +42,71 @@ export interface CaskYear extends Portion {
 }
 
 const REFERENCE = strength(63.5); // % vol at which the steady humidity is stated; customary filling strength, no source
-const STEPS = 12; // Runge–Kutta steps in a year
+const STEPS = 12; // fewest Runge–Kutta steps in a year
+const STEPS_TO_PACE = 73; // steps in a year for each unit of the pace, 1/year, where a cask loses faster than measured
+const MOST_LOSS = 30; // % of the alcohol in a year, as far as a cask is followed
 
 /** Vapour of ethanol and of water over the spirit in the wood, each as a share of that over the pure liquid. */
-function activitiesOf({ ethanol, water }: Amounts) {
+export function activitiesOf({ ethanol, water }: Amounts) {
   return activities(moleFraction(ethanol / (ethanol + water)));
 }
 
 /**
- * How easily the wood passes water, over how easily it passes ethanol: what keeps 63.5 % vol steady at the steady humidity.
+ * How easily the wood passes water, over how easily it passes ethanol: what keeps 63.5 % vol steady at the steady
+ * humidity, a fraction of 0–0.8.
  */
-function waterOverEthanol(steadyHumidity: number): number {
+export function waterOverEthanol(steadyHumidity: number): number {
   const amounts = amountsOf({ volume: 1000 as Quantity<'volume20'>, strength: REFERENCE });
   const activity = activitiesOf(amounts);
   return amounts.water / (activity.water - steadyHumidity) / (amounts.ethanol / activity.ethanol);
 }
 
 /**
- * Volume, strength and alcohol of a cask at the end of every year, filling included.
+ * How many times faster ethanol and water leave than where the loss was found: as their vapour pressures at the two
+ * temperatures (−20…60 °C), and as the wood to a litre of two like casks, the cube root of their sizes turned over.
+ */
+export function timesFaster({ cask, store }: Pick<CaskPlan, 'cask' | 'store'>): Amounts {
+  const wood = ((cask.measuredOn ?? cask.size) / cask.size) ** (1 / 3);
+  const [now, then] = [store.temperature, store.measuredAt];
+  if (now === undefined || then === undefined) return { ethanol: wood, water: wood };
+  within('The temperature of the store, °C,', now, -20, 60);
+  within('The temperature at which the loss was found, °C,', then, -20, 60);
+  return {
+    ethanol: (wood * ethanolPressure(now)) / ethanolPressure(then),
+    water: (wood * waterPressure(now)) / waterPressure(then),
+  };
+}
+
+/** Alcohol lost in a year by this cask in this store, %, at its filling strength: the stated loss at its own pace. */
+export function lossInStore(plan: Pick<CaskPlan, 'cask' | 'store'>): Quantity<'percent'> {
+  const loss = within('The stated loss, %,', plan.store.alcoholLoss, 0, MOST_LOSS);
+  const times = timesFaster(plan).ethanol;
+  return times === 1 ? loss : percent(100 * (1 - (1 - loss / 100) ** times));
+}
+
+/**
+ * Volume, strength and alcohol of a cask at the end of every year, filling included; a part of a year over ends the record.
  * Ethanol leaves with its own vapour pressure, for the air holds none; water with the difference between its
  * vapour pressure in the wood and in the air, so strength falls in a damp store and rises in a dry one.
- * Both leave through wetted wood, taken in proportion to what is left. 0–80 years; the cask must hold the filling.
+ * Both leave through wetted wood, taken in proportion to what is left. 0–80 years, a loss of 0–30 % a year; the cask must hold the filling.
  * Source: teaching form after the published direction of the effect (Reid & Ward 1994 in Conner, Reid & Jack 2003);
  * its two constants come from `store`, not from a publication.
  */
 export function ageCask({ volume, strength, cask, store, years: span }: CaskPlan): readonly CaskYear[] {
   within('The filling, L,', volume, Number.MIN_VALUE, cask.size);
   within('The years in wood', span, 0, 80);
-  within('The alcohol lost in a year, %,', store.alcoholLoss, 0, 30);
+  within('The alcohol lost in a year, %,', lossInStore({ cask, store }), 0, MOST_LOSS);
   within('The humidity, %,', store.humidity, 0, 100);
   within('The steady humidity, %,', store.steadyHumidity, 0, 80);
 
   const filled = amountsOf({ volume, strength });
+  const faster = timesFaster({ cask, store });
   const rate = -Math.log(1 - store.alcoholLoss / 100);
-  const ethanolPace = filled.ethanol === 0 ? 0 : (rate * filled.ethanol) / activitiesOf(filled).ethanol;
-  const waterPace = ethanolPace * waterOverEthanol(store.steadyHumidity / 100);
+  const pace = filled.ethanol === 0 ? 0 : (rate * filled.ethanol) / activitiesOf(filled).ethanol;
+  const ethanolPace = pace * faster.ethanol;
+  const waterPace = pace * waterOverEthanol(store.steadyHumidity / 100) * faster.water;
+  const fastest = Math.max(1, faster.ethanol, faster.water);
+  const steps = fastest === 1 ? STEPS : Math.max(STEPS, Math.ceil(STEPS_TO_PACE * rate * fastest));
   const mass = ({ ethanol, water }: Amounts) => ethanol * ETHANOL_MOLAR_MASS + water * WATER_MOLAR_MASS;
 
   /** Kilomoles leaving in a year. */
@@ -75,10 +121,12 @@ export function ageCask({ volume, strength, cask, store, years: span }: CaskPlan
 
   const record = [{ year: years(0), ...portionOf(filled) }];
   let left = filled;
-  for (let year = 1; year <= span; year++) {
-    for (let i = 0; i < STEPS; i++) left = stepOn(left, leaving, 1 / STEPS);
-    record.push({ year: years(year), ...portionOf(left) });
-  }
+  const follow = (until: number, time: number) => {
+    for (let i = 0; i < steps; i++) left = stepOn(left, leaving, time / steps);
+    record.push({ year: years(until), ...portionOf(left) });
+  };
+  for (let year = 1; year <= span; year++) follow(year, 1);
+  if (span % 1 > 0) follow(span, span % 1);
   return record;
 }
 

@@ -1,0 +1,145 @@
+// The two figures of a store from one cask measured twice.
+import { formatNumber as n } from '../../core/format.ts';
+import { calibrateLoss, lossAYear } from '../../core/maturing/calibrate.ts';
+import { ageCask } from '../../core/maturing/cask.ts';
+import { litres, litres20, litresOfAlcohol, type Quantity } from '../../core/quantity.ts';
+import { defineCalculator } from '../define.ts';
+
+interface Given {
+  readonly volume: Quantity<'volume20'>;
+  readonly strength: Quantity<'strength'>;
+  readonly indrink: Quantity<'percent'>;
+  readonly foundVolume: Quantity<'volume20'>;
+  readonly foundStrength: Quantity<'strength'>;
+  readonly years: Quantity<'years'>;
+  readonly humidity: Quantity<'percent'>;
+}
+
+/** The filling, less what the dry wood drank. */
+const after = ({ volume, strength, indrink }: Given) => ({
+  volume: litres20(volume * (1 - indrink / 100)),
+  strength,
+});
+
+export default defineCalculator({
+  id: 'calibrate-loss',
+  stage: 'maturing',
+  title: 'Your store’s two figures, from a regauge',
+  purpose: 'Finds the yearly loss and the steady humidity that explain one cask measured twice.',
+  sources: ['conner-2003', 'derived', 'common-practice'],
+  inputs: {
+    volume: { kind: 'volume20', label: 'Filled with', range: [10, 700], step: 1, value: 200 },
+    strength: { kind: 'strength', label: 'Filled at', range: [40, 80], step: 0.1, value: 63.5 },
+    indrink: {
+      kind: 'percent',
+      label: 'Drunk by the dry wood in the first days',
+      range: [0, 6],
+      step: 0.1,
+      value: 2,
+    },
+    years: { kind: 'years', label: 'Years until the regauge', range: [1, 60], step: 1, value: 10 },
+    foundVolume: { kind: 'volume20', label: 'Found', range: [1, 700], step: 1, value: 171 },
+    foundStrength: { kind: 'strength', label: 'Found at', range: [20, 95], step: 0.1, value: 59.3 },
+    humidity: { kind: 'percent', label: 'Humidity over those years', range: [20, 98], step: 1, value: 80 },
+  },
+  outputs: {
+    loss: { kind: 'percent', label: 'Alcohol lost in a year, at filling strength', digits: 2 },
+    steady: { kind: 'percent', label: 'Humidity at which strength is steady', digits: 1 },
+    mean: { kind: 'percent', label: 'Alcohol lost in a mean year', digits: 2 },
+    lost: { kind: 'alcohol', label: 'Pure alcohol gone, wood and air' },
+    fall: { kind: 'strength', label: 'Strength lost in a mean year', digits: 2 },
+  },
+  refuse: (given) =>
+    given.foundVolume > given.volume
+      ? `${n(given.volume, 1)} L were filled and ${n(given.foundVolume, 1)} L found; a cask cannot hold more than was put in.`
+      : undefined,
+  compute: (given) => {
+    const filled = after(given);
+    const found = { volume: given.foundVolume, strength: given.foundStrength };
+    const calibration = calibrateLoss({ filled, found, years: given.years, humidity: given.humidity });
+    if ('refused' in calibration) return calibration;
+    const left = given.foundVolume * given.foundStrength;
+    return {
+      loss: calibration.alcoholLoss,
+      steady: calibration.steadyHumidity,
+      mean: lossAYear(filled.volume * filled.strength, left, given.years),
+      lost: litresOfAlcohol((given.volume * given.strength - left) / 100),
+      fall: ((given.strength - given.foundStrength) / given.years) as Quantity<'strength'>,
+    };
+  },
+  steps: (given, result) => {
+    const filled = after(given);
+    return [
+      'Alcohol gone = (filled × its strength − found × its strength) ÷ 100',
+      `(${n(given.volume, 1)} × ${n(given.strength, 1)} − ${n(given.foundVolume, 1)} × ${n(given.foundStrength, 1)}) ÷ 100 = ${n(result.lost, 2)} L`,
+      `The wood drank ${n(given.indrink, 1)} % in the first days; ${n(filled.volume, 1)} L were left to the air`,
+      `Mean loss = 1 − (alcohol found ÷ alcohol left to the air) to the power 1 ÷ ${given.years} = ${n(result.mean, 2)} %`,
+      `The water found fixes the steady humidity: with ${n(result.steady, 1)} %, as much water has left by the time the alcohol has fallen so far`,
+      `The years fix the loss: ${n(result.loss, 2)} % a year at filling strength`,
+    ];
+  },
+  remark: (given, { loss, steady }) => {
+    const panel =
+      loss > 15 || steady < 40
+        ? 'That is outside what your panel takes: check both readings before you believe it.'
+        : 'Set both in your panel, and every later figure is of your own store.';
+    const usual =
+      steady >= 60 && steady <= 70
+        ? ''
+        : ' The trade remembers 60–70 % for a steady strength; several casks will show whether yours differs.';
+    return `${panel}${usual} One cask is one cask: take the middle of several, of the same row and ${n(given.years, 0)} years.`;
+  },
+  chart: (given, { loss, steady }) => {
+    const filled = after(given);
+    const record = ageCask({
+      ...filled,
+      cask: { size: litres(given.volume) },
+      store: { alcoholLoss: loss, humidity: given.humidity, steadyHumidity: steady },
+      years: given.years,
+    });
+    return {
+      caption: 'Strength between the two readings',
+      columns: [
+        { kind: 'years', label: 'Year', values: record.map(({ year }) => year) },
+        { kind: 'strength', label: 'Strength', values: record.map(({ strength }) => strength) },
+        { kind: 'volume20', label: 'Volume', values: record.map(({ volume }) => volume) },
+      ],
+      points: [
+        [0, given.strength],
+        [given.years, given.foundStrength],
+      ],
+    };
+  },
+  examples: [
+    {
+      given: {
+        volume: 200,
+        strength: 63.5,
+        indrink: 0,
+        years: 10,
+        foundVolume: 172,
+        foundStrength: 60.3,
+        humidity: 80,
+      },
+      gives: { lost: 23.284, mean: 2.00494, fall: 0.32 },
+      within: 1e-5,
+      source: 'derived',
+      note: '(200 × 63.5 − 172 × 60.3) ÷ 100; the mean loss is 1 − (103.716 ÷ 127) to the power 0.1, by logarithms, six figures',
+    },
+    {
+      given: {
+        volume: 200,
+        strength: 63.5,
+        indrink: 0,
+        years: 10,
+        foundVolume: 163.4146,
+        foundStrength: 63.5,
+        humidity: 65,
+      },
+      gives: { loss: 2, steady: 65 },
+      within: 1e-5,
+      source: 'derived',
+      note: '200 L × 0.98 to the tenth power at an unchanged strength: 2 % a year, and the store’s own humidity is the steady one; the volume has seven figures',
+    },
+  ],
+});

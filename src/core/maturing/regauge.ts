@@ -1,0 +1,55 @@
+// A cask measured again: what should be in it, what is, and what the difference means.
+import {
+  litres,
+  litres20,
+  litresOfAlcohol,
+  percent,
+  type Portion,
+  type Quantity,
+  type Spirit,
+} from '../quantity.ts';
+import { within } from '../range.ts';
+import { ageCask, type Store } from './cask.ts';
+
+export interface Regauged {
+  readonly filled: Spirit;
+  /** Part of the filling that the dry wood drank in its first days, %. */
+  readonly indrink: Quantity<'percent'>;
+  readonly store: Store;
+  readonly years: Quantity<'years'>;
+}
+
+/** What the cask should hold now: the filling, less what the wood drank, aged in its store. */
+export function expectedNow({ filled, indrink, store, years }: Regauged): Portion {
+  within('The part that the wood drank, %,', indrink, 0, 20);
+  return ageCask({
+    volume: litres20(filled.volume * (1 - indrink / 100)),
+    strength: filled.strength,
+    cask: { size: litres(filled.volume) },
+    store,
+    years,
+  }).at(-1)!;
+}
+
+export type Verdict = 'as expected' | 'too little' | 'too much';
+
+export interface Difference {
+  /** Alcohol that should be there and is not; below 0 when there is more than expected. */
+  readonly missing: Quantity<'alcohol'>;
+  /** The same, % of the alcohol expected. */
+  readonly part: Quantity<'percent'>;
+  readonly verdict: Verdict;
+}
+
+/** Sets what was found against what was expected; a difference of up to `allowed` %, either way, is as expected. */
+export function compare(
+  found: Quantity<'alcohol'>,
+  expected: Quantity<'alcohol'>,
+  allowed: Quantity<'percent'>,
+): Difference {
+  within('The alcohol expected, L,', expected, Number.MIN_VALUE, Infinity);
+  const missing = expected - found;
+  const part = (100 * missing) / expected;
+  const verdict = part > allowed ? 'too little' : part < -allowed ? 'too much' : 'as expected';
+  return { missing: litresOfAlcohol(missing), part: percent(part), verdict };
+}
