@@ -38,7 +38,7 @@ export function parseNumber(text: string): number | undefined {
     .trim()
     .replace(/^[−–]/, '-')
     .replace(/[\s_’']/g, '');
-  if (/^[+-]?\d{1,3}(,\d{3})+(\.\d+)?$/.test(plain)) plain = plain.replaceAll(',', '');
+  if (/^[+-]?[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/.test(plain)) plain = plain.replaceAll(',', '');
   else if (/^[+-]?\d*,\d+$/.test(plain)) plain = plain.replace(',', '.');
   if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain)) return undefined;
   const number = Number(plain);
@@ -74,7 +74,11 @@ export function rangeProblem(
   unit?: Unit,
 ): string {
   const digits = (end: number) =>
-    kind === 'gravity' && !unit?.unit ? 3 : end % 1 === 0 ? 0 : Math.max(2, unit?.digits ?? kinds[kind].digits);
+    kind === 'gravity' && !unit?.unit
+      ? 3
+      : end % 1 === 0
+        ? 0
+        : Math.max(2, unit?.digits ?? kinds[kind].digits);
   const ends = range
     .map((end) => (unit ? unit.fromCore(end) : end))
     .map((end) => formatNumber(end, digits(end)));

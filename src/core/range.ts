@@ -1,5 +1,8 @@
 // Guards the doors of the core: a number outside its range stops there, with a sentence.
 
+/** The largest amount that a sum still takes: beyond any house, and far from where doubles overflow. */
+export const VERY_MUCH = 1e12;
+
 /** Returns `value` when it is a finite number from `low` to `high`; otherwise throws a RangeError that names it. */
 export function within<N extends number>(name: string, value: N, low: number, high: number): N {
   if (value >= low && value <= high) return value;

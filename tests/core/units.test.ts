@@ -32,7 +32,7 @@ test.each([
     '27 CFR 19.1 with ethanol brought from 60 °F to 20 °C, computed',
   ],
   ['gravity', '°P', 1.03998, 10, 0.002, 'National Bureau of Standards sugar table, from memory'],
-] as const)('%s in %s: %d is %d', (kind, name, core, shown, within) => {
+] as const)('%s in %s: %d is %d', (kind, name, core, shown, within, _source) => {
   expect(Math.abs(unit(kind, name).fromCore(core) - shown)).toBeLessThanOrEqual(within);
 });
 

@@ -71,7 +71,7 @@ export interface Trace {
 }
 
 const LONGEST_PANEL = 0.3; // as a step of ln(x / (1 − x)); a third of it moves no share by 1e-9, see tests/core/congeners.test.ts
-const FEWEST_PANELS = 6; // in each part of the run, so that its curve is drawn smoothly
+const FEWEST_PANELS = 16; // in each part of the run, so that its curve is drawn smoothly
 const fractionOf = ({ ethanol, water }: Amounts) => ethanol / (ethanol + water);
 const logit = (x: number) => Math.log(x / (1 - x));
 const fromLogit = (u: number) => 1 / (1 + Math.exp(-u));

@@ -2,6 +2,7 @@
 import { bracketedRoot } from '../numerics/root.ts';
 import { type Portion, type Quantity } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
+import { within } from '../range.ts';
 import { amountsOf, minus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import { potAmounts, refuseRun, type Run } from './run.ts';
 import { POT_RANGE, stillCurve, type StillSetting } from './still.ts';
@@ -26,13 +27,24 @@ export interface Parts<T> {
   readonly residue: T;
 }
 
-/** Mole fraction in the pot where the foreshots end: never above the charge's own. */
+/** Mole fraction of ethanol in an amount. */
+const potFraction = ({ ethanol, water }: Amounts) => ethanol / (ethanol + water);
+
+/** Mole fraction in the pot where the foreshots end: never above the charge's own; undefined when the whole run is foreshots. */
 function potAfterForeshots(charge: Amounts, setting: StillSetting, end: ForeshotsEnd): number | undefined {
-  const start = charge.ethanol / (charge.ethanol + charge.water);
+  const start = potFraction(charge);
   if (typeof end === 'number' || 'strength' in end) {
-    const x = stillCurve(setting).potAt(typeof end === 'number' ? end : end.strength);
-    return x === undefined ? start : Math.min(x, start);
+    const strength = within(
+      'The end of the foreshots, % vol,',
+      typeof end === 'number' ? end : end.strength,
+      0,
+      100,
+    );
+    const { potAt, strengthOver } = stillCurve(setting);
+    if (strength >= strengthOver(start)) return start;
+    return potAt(strength);
   }
+  within('The share of the foreshots', end.share, 0, 1);
   const kept = charge.ethanol * (1 - end.share);
   const miss = (x: number) => potAmounts(charge, setting, x).ethanol - kept;
   if (miss(start) <= 0) return start; // nothing, or too little to tell
@@ -59,8 +71,9 @@ export function cutAmounts(charge: Amounts, setting: StillSetting, cuts: Cuts): 
       `The feints must end below the heart: ${cuts.feints} % vol is not below ${cuts.heart} % vol.`,
     );
   }
-  const [a, b, c] = [heartStart, heartEnd!, feintsEnd!].map((x) => potAmounts(charge, setting, x));
-  return { foreshots: minus(charge, a!), heart: minus(a!, b!), feints: minus(b!, c!), residue: c! };
+  const atStart = heartStart === potFraction(charge) ? charge : potAmounts(charge, setting, heartStart);
+  const [b, c] = [heartEnd!, feintsEnd!].map((x) => potAmounts(charge, setting, x));
+  return { foreshots: minus(charge, atStart), heart: minus(atStart, b!), feints: minus(b!, c!), residue: c! };
 }
 
 /**

@@ -2,6 +2,7 @@
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
 import { kilopascals, moleFraction, share, type Portion, type Quantity, type Spirit } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
+import { VERY_MUCH, within } from '../range.ts';
 import { amountsOf, minus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import { distillateOver, POT_RANGE, stillCurve, strengthOfVapour, type StillSetting } from './still.ts';
 
@@ -35,7 +36,9 @@ export interface Run {
 /** Moles in the pot once its liquid has come down to mole fraction `x`. */
 export function potAmounts(charge: Amounts, setting: StillSetting, x: number): Amounts {
   const total = charge.ethanol + charge.water;
-  const moles = total * stillCurve(setting).left(charge.ethanol / total, x);
+  const start = charge.ethanol / total;
+  if (x === start) return charge; // exactly, so that nothing has come over
+  const moles = total * stillCurve(setting).left(start, x);
   return { ethanol: moles * x, water: moles * (1 - x) };
 }
 
@@ -49,7 +52,7 @@ export function refuseRun(
   const x = charge.ethanol / (charge.ethanol + charge.water);
   if (!(x >= POT_RANGE.weakest)) return 'The charge holds no alcohol worth distilling.';
   if (x > POT_RANGE.strongest)
-    return 'The charge is stronger than 91 % vol; a pot still gains nothing more from it.';
+    return 'The charge is stronger than 92 % vol; a pot still gains nothing more from it.';
   if (end === undefined || end >= x) {
     const first = stillCurve(setting).strengthOver(x);
     return `This charge starts to come over at ${first.toFixed(1)} % vol, so a cut at ${until} % vol is never reached.`;
@@ -73,11 +76,12 @@ function drawRun(charge: Amounts, setting: StillSetting, end: number): readonly 
 
 /**
  * Runs a charge down to the strength `until`: the curve along the way, the whole distillate and what stays in the pot.
- * Mass and mole balance along Rayleigh's law; no heat loss, no hold-up. Charge up to 91 % vol.
+ * Mass and mole balance along Rayleigh's law; no heat loss, no hold-up. Charge up to 92 % vol.
  * Refuses a charge whose distillate is already weaker than `until`.
  */
 export function runStill(plan: RunPlan): Run | Refusal {
   const { charge, until } = plan;
+  within('The charge, L,', charge.volume, 0, VERY_MUCH);
   const setting = {
     reflux: plan.reflux ?? share(0),
     pressure: plan.pressure ?? kilopascals(STANDARD_ATMOSPHERE),

@@ -14,7 +14,7 @@ export interface StillSetting {
   readonly pressure: Quantity<'pressure'>;
 }
 
-/** Mole fractions in the pot between which a still can be followed: 0.0033 to 91 % vol. */
+/** Mole fractions in the pot between which a still can be followed: 0.0033 to 92 % vol. */
 export const POT_RANGE = { weakest: 1e-5, strongest: 0.75 } as const;
 
 /**

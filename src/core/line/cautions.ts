@@ -33,6 +33,11 @@ export function cautions({
       weight: 'unusual',
       says: `Only ${mash.efficiency.toFixed(1)} % of the malt's extract is in the wort; 97 to 99 % is what the trade expects (from memory).`,
     },
+    wash.attenuation.realExtract < 0 && {
+      stage: 'fermenting',
+      weight: 'impossible',
+      says: `The gravities leave ${wash.attenuation.realExtract.toFixed(1)} °P of extract in the wash, less than none. The final gravity is too low for such a wort.`,
+    },
     wash.alcohol > malt.alcohol * MODEL_SPREAD && {
       stage: 'fermenting',
       weight: 'impossible',

@@ -1,6 +1,6 @@
 // Barley and malt: the dry matter that goes in, what growing takes, what comes out.
 import { kilograms, type Quantity } from '../quantity.ts';
-import { within } from '../range.ts';
+import { VERY_MUCH, within } from '../range.ts';
 
 export interface Malting {
   /** Water in the barley as stored, % of wet mass, 0–50. */
@@ -21,10 +21,10 @@ function maltPerBarley({ barleyMoisture, maltMoisture, dryLoss }: Malting): numb
 
 /** Malt, kg, from a mass of barley, kg. Dry matter in, less the loss, is dry matter out. */
 export function maltFromBarley(barley: Quantity<'mass'>, malting: Malting): Quantity<'mass'> {
-  return kilograms(barley * maltPerBarley(malting));
+  return kilograms(within('The barley, kg,', barley, 0, VERY_MUCH) * maltPerBarley(malting));
 }
 
 /** Barley, kg, for a mass of malt, kg. */
 export function barleyForMalt(malt: Quantity<'mass'>, malting: Malting): Quantity<'mass'> {
-  return kilograms(malt / maltPerBarley(malting));
+  return kilograms(within('The malt, kg,', malt, 0, VERY_MUCH) / maltPerBarley(malting));
 }

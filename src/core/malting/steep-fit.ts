@@ -4,7 +4,7 @@ import { quantity, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { waterInDry } from './moisture.ts';
-import type { Uptake } from './steep.ts';
+import type { Uptake, UPTAKE_LIMITS } from './steep.ts';
 
 /** A drained sample after some hours in water. */
 export interface Weighing {
@@ -74,11 +74,18 @@ export function fitSteep(sample: DrySample, weighings: readonly Weighing[]): Ste
       'These weighings do not follow a curve that starts steep and flattens; check the times and masses, and weigh earlier and later.',
     );
   }
+  const [k1, k2] = fit.constants;
+  const isIn = (value: number, [low, high]: readonly [number, number]) => value >= low && value <= high;
+  if (!isIn(k1, UPTAKE_LIMITS.k1) || !isIn(k2, UPTAKE_LIMITS.k2)) {
+    return refuse(
+      'No grain takes up water as these weighings say; check the masses, and whether all are in grams.',
+    );
+  }
   const scatter = (Math.sqrt(fit.squares / (weighings.length - 2)) * dry) / 100;
   return {
     startMoisture: sample.moisture,
-    k1: quantity('hoursPerPercent', fit.constants[0]),
-    k2: quantity('perPercent', fit.constants[1]),
+    k1: quantity('hoursPerPercent', k1),
+    k2: quantity('perPercent', k2),
     scatter: quantity('grams', scatter),
   };
 }

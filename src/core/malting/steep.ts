@@ -42,10 +42,13 @@ export function k1At(
   return quantity('hoursPerPercent', k1 * Math.exp((energy / GAS_CONSTANT) * inverse));
 }
 
+/** The constants between which the curve is followed; any grain's lie far inside. */
+export const UPTAKE_LIMITS = { k1: [1e-6, 1e4], k2: [1e-6, 1] } as const;
+
 function checked({ startMoisture, k1, k2 }: Uptake): Uptake {
   within('The moisture at the start, %,', startMoisture, 0, 50);
-  within('k1, h/%,', k1, 1e-6, 1e4);
-  within('k2, 1/%,', k2, 1e-6, 1);
+  within('k1, h/%,', k1, ...UPTAKE_LIMITS.k1);
+  within('k2, 1/%,', k2, ...UPTAKE_LIMITS.k2);
   return { startMoisture, k1, k2 };
 }
 

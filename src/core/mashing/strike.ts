@@ -35,15 +35,23 @@ export interface MashIn {
   readonly maltMoisture: Quantity<'percent'>;
 }
 
+/** Stops a ratio or a temperature that no mash has. */
+function checkMash(water: Quantity<'temperature'>, { ratio, gristTemperature }: MashIn): void {
+  within('The temperature, °C,', water, -20, 150);
+  within('The temperature of the grist, °C,', gristTemperature, -40, 100);
+  within('The water to grist, L/kg,', ratio, 0.1, 20);
+}
+
 /** Temperature of the mash from that of the water. Heat of the vessel is not counted. Source: see `slaking-heat`. */
 export function mashTemperature(water: Quantity<'temperature'>, mash: MashIn): Quantity<'temperature'> {
+  checkMash(water, mash);
   const { heat, rise } = slaking(mash.maltMoisture);
   return celsius((heat * mash.gristTemperature + mash.ratio * water) / (heat + mash.ratio) + rise);
 }
 
 /** Temperature of the first water for a wanted temperature of the mash; undoes `mashTemperature`. */
 export function strikeTemperature(wanted: Quantity<'temperature'>, mash: MashIn): Quantity<'temperature'> {
-  within('The water to grist, L/kg,', mash.ratio, Number.MIN_VALUE, 20);
+  checkMash(wanted, mash);
   const { heat, rise } = slaking(mash.maltMoisture);
   return celsius(((wanted - rise) * (heat + mash.ratio) - heat * mash.gristTemperature) / mash.ratio);
 }

@@ -1,6 +1,6 @@
 // Wort and draff: where the malt's extract went.
 import { kilograms, percent, type Quantity } from '../quantity.ts';
-import { within } from '../range.ts';
+import { VERY_MUCH, within } from '../range.ts';
 import { WATER_DENSITY } from '../spirit/density.ts';
 import { platoFromGravity } from '../wort/extract.ts';
 
@@ -11,6 +11,7 @@ export interface Wort {
 
 /** Mass of a wort, kg, from its volume at 20 °C and its gravity. */
 export function wortMass({ volume, gravity }: Wort): Quantity<'mass'> {
+  within('The wort, L,', volume, 0, VERY_MUCH);
   return kilograms((volume * gravity * WATER_DENSITY) / 1000);
 }
 
@@ -24,6 +25,7 @@ export function mashEfficiency(
   wort: Wort,
   malt: { readonly mass: Quantity<'mass'>; readonly extract: Quantity<'percent'> },
 ): Quantity<'percent'> {
+  within('The malt, kg,', malt.mass, Number.MIN_VALUE, VERY_MUCH);
   return percent((1e4 * wortExtract(wort)) / (malt.mass * malt.extract));
 }
 
@@ -33,6 +35,7 @@ export function draffMass(
   extract: Quantity<'mass'>,
   draffMoisture: Quantity<'percent'>,
 ): Quantity<'mass'> {
+  within('The malt, kg,', malt.mass, 0, VERY_MUCH);
   within('The moisture of the draff, %,', draffMoisture, 0, 99);
   const dry = Math.max(0, malt.mass * (1 - malt.moisture / 100) - extract);
   return kilograms(dry / (1 - draffMoisture / 100));

@@ -1,7 +1,7 @@
 // Malt through the mill: the split of the grist and the time it takes.
 import { hours, kilograms, type Quantity } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
-import { within } from '../range.ts';
+import { VERY_MUCH, within } from '../range.ts';
 
 export interface Grist {
   readonly husk: Quantity<'mass'>;
@@ -14,6 +14,7 @@ export function splitGrist(
   malt: Quantity<'mass'>,
   { husk, flour }: { readonly husk: Quantity<'percent'>; readonly flour: Quantity<'percent'> },
 ): Grist | Refusal {
+  within('The malt, kg,', malt, 0, VERY_MUCH);
   within('The husk, %,', husk, 0, 100);
   within('The flour, %,', flour, 0, 100);
   if (husk + flour > 100) return refuse(`Husk ${husk} % and flour ${flour} % are more than the whole grist.`);
@@ -23,6 +24,7 @@ export function splitGrist(
 
 /** Hours to mill a mass of malt, kg, at a rate in tonnes an hour. */
 export function millingTime(malt: Quantity<'mass'>, rate: Quantity<'milling'>): Quantity<'hours'> {
+  within('The malt, kg,', malt, 0, VERY_MUCH);
   within('The rate of the mill, t/h,', rate, Number.MIN_VALUE, Infinity);
   return hours(malt / 1000 / rate);
 }

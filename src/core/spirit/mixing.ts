@@ -1,7 +1,7 @@
 // Adding water and blending: masses add, volumes at 20 °C do not.
 import { ETHANOL_MOLAR_MASS, WATER_MOLAR_MASS } from '../constants.ts';
 import { kilograms, litres20, type Portion, type Quantity, type Spirit } from '../quantity.ts';
-import { within } from '../range.ts';
+import { VERY_MUCH, within } from '../range.ts';
 import { WATER_DENSITY } from './density.ts';
 import { amountsOf, plus, portionOf } from './amounts.ts';
 import { massPercentFromStrength } from './strength.ts';
@@ -20,7 +20,7 @@ export interface Reduction {
  * Source: mass balance on OIML R 22 densities.
  */
 export function reduce({ volume, strength }: Spirit, to: Quantity<'strength'>): Reduction {
-  within('The volume, L,', volume, 0, Infinity);
+  within('The volume, L,', volume, 0, VERY_MUCH);
   within('The strength wanted, % vol,', to, Number.MIN_VALUE, strength);
   const before = amountsOf({ volume, strength });
   const spiritMass = before.ethanol * ETHANOL_MOLAR_MASS + before.water * WATER_MOLAR_MASS;
@@ -45,6 +45,6 @@ export interface Blend extends Portion {
  */
 export function blend(parts: readonly Spirit[]): Blend {
   const together = portionOf(parts.map(amountsOf).reduce(plus, { ethanol: 0, water: 0 }));
-  const poured = parts.reduce((sum, part) => sum + part.volume, 0);
+  const poured = parts.reduce((sum, { volume }) => sum + within('The volume, L,', volume, 0, VERY_MUCH), 0);
   return { ...together, contraction: litres20(poured - together.volume) };
 }

@@ -1,0 +1,72 @@
+// What the calculators of several waters ask about the bed, in the same words.
+import type { Bed, Water } from '../../core/mashing/waters.ts';
+import type { Quantity } from '../../core/quantity.ts';
+
+export const bedInputs = {
+  malt: { kind: 'mass', label: 'Grist', range: [10, 50_000], step: 50, house: 'maltPerMash' },
+  moisture: {
+    kind: 'percent',
+    label: 'Moisture of the malt',
+    range: [1, 8],
+    step: 0.1,
+    house: 'maltMoisture',
+  },
+  extract: {
+    kind: 'percent',
+    label: 'Soluble extract of the malt',
+    range: [50, 90],
+    step: 0.1,
+    house: 'solubleExtract',
+  },
+  ratio: { kind: 'liquorRatio', label: 'First water', range: [2, 8], step: 0.1, house: 'liquorRatio' },
+  strike: { kind: 'temperature', label: 'First water at', range: [5, 100], step: 0.5, from: 'mash.strike' },
+  later: {
+    label: 'Waters after the first',
+    columns: {
+      ratio: { kind: 'liquorRatio', label: 'Later water', range: [0.1, 8], step: 0.05 },
+      temperature: { kind: 'temperature', label: 'Temperature', range: [5, 100], step: 1 },
+    },
+    value: [
+      { ratio: 1.3, temperature: 75 },
+      { ratio: 2, temperature: 85 },
+    ],
+    count: [1, 5],
+  },
+  collected: { kind: 'count', label: 'Runoffs taken to the washback', range: [1, 6], step: 1, value: 2 },
+  // About what draff of 78 % moisture holds; computed.
+  held: {
+    kind: 'liquorRatio',
+    label: 'Water the drained grains keep',
+    range: [0.3, 1.5],
+    step: 0.01,
+    value: 0.7,
+  },
+  // An assumption, to be fitted to a house’s own gravities; with it the built-in figures agree.
+  washing: {
+    kind: 'share',
+    label: 'Part of it that each later water washes',
+    range: [0, 1],
+    step: 0.05,
+    value: 0.85,
+  },
+} as const;
+
+export interface BedGiven extends Bed {
+  readonly ratio: Quantity<'liquorRatio'>;
+  readonly strike: Quantity<'temperature'>;
+  readonly later: readonly Water[];
+  readonly collected: Quantity<'count'>;
+}
+
+/** All waters in their order, the first among them. */
+export function allWaters({ ratio, strike, later }: BedGiven): readonly [Water, ...Water[]] {
+  return [{ ratio, temperature: strike }, ...later];
+}
+
+/** The sentence for a number of runoffs that cannot be. */
+export function refuseRunoffs({ later, collected }: BedGiven): string | undefined {
+  if (!Number.isInteger(collected)) return `${collected} runoffs were given; they are whole.`;
+  return collected > later.length + 1
+    ? `${collected} runoffs were to be taken, and there are only ${later.length + 1}; take fewer, or add a water.`
+    : undefined;
+}

@@ -1,0 +1,117 @@
+// Several waters through one bed, one after another.
+import { formatNumber as n } from '../../core/format.ts';
+import {
+  asWort,
+  draffMoistureOf,
+  drainWaters,
+  together,
+  waterMasses,
+  type Drained,
+} from '../../core/mashing/waters.ts';
+import { isRefusal, type Refusal } from '../../core/refusal.ts';
+import { percent } from '../../core/quantity.ts';
+import { defineCalculator } from '../define.ts';
+import { allWaters, bedInputs, refuseRunoffs, type BedGiven } from './bed.ts';
+
+const drain = (given: BedGiven) => drainWaters(given, allWaters(given)) as Drained;
+const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'];
+
+export default defineCalculator({
+  id: 'successive-waters',
+  stage: 'mashing',
+  title: 'One water after another',
+  purpose:
+    'Follows the extract through each water: what it carries off, how strong it runs, and what the draff keeps.',
+  sources: ['derived', 'sugar-tables', 'memory'],
+  cautions: ['hot-liquor'],
+  inputs: bedInputs,
+  outputs: {
+    volume: { kind: 'volume20', label: 'Wort collected' },
+    gravity: { kind: 'gravity', label: 'Its gravity' },
+    extract: { kind: 'mass', label: 'Extract in it' },
+    part: { kind: 'percent', label: 'Part of the malt’s extract' },
+    weak: { kind: 'mass', label: 'Extract in the waters after it' },
+    left: { kind: 'mass', label: 'Extract left in the draff', digits: 1 },
+    leftPart: { kind: 'percent', label: 'Part of the malt’s extract left' },
+    draffMoisture: { kind: 'percent', label: 'Moisture of that draff' },
+  },
+  refuse: refuseRunoffs,
+  compute: (given) => {
+    const drained: Drained | Refusal = drainWaters(given, allWaters(given));
+    if (isRefusal(drained)) return drained;
+    const wort = together(drained.runoffs.slice(0, given.collected));
+    const strength = asWort(wort);
+    if (isRefusal(strength)) return strength;
+    const promised = (given.malt * given.extract) / 100;
+    return {
+      volume: strength.volume,
+      gravity: strength.gravity,
+      extract: wort.extract,
+      part: percent((100 * wort.extract) / promised),
+      weak: together(drained.runoffs.slice(given.collected)).extract,
+      left: drained.left.extract,
+      leftPart: percent((100 * drained.left.extract) / promised),
+      draffMoisture: draffMoistureOf(given, drained.left),
+    };
+  },
+  steps: (given, result) => {
+    const { runoffs } = drain(given);
+    const masses = waterMasses(given, allWaters(given));
+    const held = given.malt * given.held;
+    let sofar = (given.malt * given.extract) / 100;
+    return [
+      `The malt brings ${n(given.malt, 0)} × ${n(given.extract, 1)} ÷ 100 = ${n(sofar, 0)} kg of extract; drained grains keep ${n(given.malt, 0)} × ${n(given.held, 2)} = ${n(held, 0)} kg of water`,
+      'A water carries off the part runoff ÷ (runoff + kept) of the extract it mixes with; the first mixes with all, a later one with the part washed',
+      ...runoffs.map((runoff, i) => {
+        const mixed = i === 0 ? 1 : given.washing;
+        const said = `The ${ORDINALS[i]} water weighs ${n(masses[i]!, 0)} kg and ${n(runoff.water, 0)} kg run off: ${n(mixed, 2)} × ${n(sofar, 1)} × ${n(runoff.water, 0)} ÷ (${n(runoff.water, 0)} + ${n(mixed, 2)} × ${n(held, 0)}) = ${n(runoff.extract, 1)} kg of extract`;
+        sofar -= runoff.extract;
+        return said;
+      }),
+      `${n(result.left, 1)} kg stay in the draff`,
+    ];
+  },
+  remark: (given, { leftPart }) => {
+    const waters = allWaters(given);
+    const last = waters.at(-1)!;
+    const more = drainWaters(given, [...waters, last]) as Drained;
+    const worth = more.runoffs.at(-1)!.extract;
+    return `${leftPart > 5 ? 'The draff keeps a good deal. ' : ''}One more water like the last would fetch ${n(worth, 1)} kg, ${n((1e4 * worth) / (given.malt * given.extract), 1)} % of the malt’s extract. Set the part washed so that the gravities agree with those you read.`;
+  },
+  chart: (given) => {
+    const { runoffs } = drain(given);
+    const worts = runoffs.map((runoff) => asWort(runoff) as Exclude<ReturnType<typeof asWort>, Refusal>);
+    return {
+      caption: 'Extract that each water carries off',
+      columns: [
+        { kind: 'count', label: 'Water', values: runoffs.map((_, i) => i + 1) },
+        { kind: 'mass', label: 'Extract', values: runoffs.map(({ extract }) => extract) },
+        { kind: 'plato', label: 'Strength', values: worts.map(({ plato }) => plato) },
+        { kind: 'gravity', label: 'Gravity', values: worts.map(({ gravity }) => gravity) },
+        { kind: 'volume20', label: 'Runoff', values: worts.map(({ volume }) => volume) },
+      ],
+    };
+  },
+  examples: [
+    {
+      given: {
+        malt: 1000,
+        moisture: 4,
+        extract: 77,
+        ratio: 3.96711,
+        strike: 20,
+        later: [
+          { ratio: 3.00539, temperature: 20 },
+          { ratio: 3.00539, temperature: 20 },
+        ],
+        collected: 3,
+        held: 1,
+        washing: 1,
+      },
+      gives: { leftPart: 1.5625, part: 98.4375 },
+      within: 1e-4,
+      source: 'derived',
+      note: '0.25 to the third power: 4 t of water at first, then 3 t twice, at 20 °C, and 1 t kept each time',
+    },
+  ],
+});

@@ -1,0 +1,68 @@
+// Weak worts that become the next mash's first water, in balance.
+import { formatNumber as n } from '../format.ts';
+import { kilograms, type Quantity } from '../quantity.ts';
+import { within } from '../range.ts';
+import { refuse, type Refusal } from '../refusal.ts';
+import {
+  drainWaters,
+  together,
+  waterMasses,
+  type Bed,
+  type Drained,
+  type Liquid,
+  type Water,
+} from './waters.ts';
+
+export interface Returned {
+  /** What is drained when the house is in balance: the same at every mash. */
+  readonly drained: Drained;
+  readonly wort: Liquid;
+  readonly weak: Liquid;
+  /** Extract in the wort of a house that lets its weak worts go, kg. */
+  readonly withoutReturn: Quantity<'mass'>;
+  /** Fresh water that fills up the first water, kg. */
+  readonly fresh: Quantity<'mass'>;
+  /** Part of the extract in the tun that one mash passes on to the next, 0–1. */
+  readonly passedOn: number;
+}
+
+/**
+ * The balance of a house that returns every runoff after the first `collected`. All that a mash does to its
+ * extract is in proportion: of extract E in the grist and y in the first water, a part s is passed on. In balance
+ * y = s (E + y), so y = s E ÷ (1 − s). The first water holds as much water as it would if it were fresh.
+ * Refuses when there is nothing to return, or more than the first water takes.
+ */
+export function returnWeakWorts(bed: Bed, waters: readonly Water[], collected: number): Returned | Refusal {
+  within('The runoffs collected', collected, 1, Infinity);
+  if (collected >= waters.length) {
+    return refuse(
+      `All ${waters.length} runoffs go to the washback, so none is left to return; take fewer, or add a water.`,
+    );
+  }
+  const once = drainWaters(bed, waters);
+  if ('refused' in once) return once;
+  const weakOnce = together(once.runoffs.slice(collected));
+  const fresh = waterMasses(bed, waters)[0]! - weakOnce.water;
+  if (fresh < 0) {
+    return refuse(
+      `The weak worts hold ${n(-fresh, 0)} kg more water than the first water takes; make the later waters smaller.`,
+    );
+  }
+  const grist = (bed.malt * bed.extract) / 100;
+  const passedOn = weakOnce.extract / grist;
+  const drained = drainWaters(bed, waters, kilograms((passedOn * grist) / (1 - passedOn)));
+  if ('refused' in drained) return drained;
+  return {
+    drained,
+    wort: together(drained.runoffs.slice(0, collected)),
+    weak: together(drained.runoffs.slice(collected)),
+    withoutReturn: together(once.runoffs.slice(0, collected)).extract,
+    fresh: kilograms(fresh),
+    passedOn,
+  };
+}
+
+/** Extract in the wort of the first, second and each later mash, kg, when the very first begins with fresh water. */
+export function firstMashes({ wort, passedOn }: Returned, mashes: number): readonly Quantity<'mass'>[] {
+  return Array.from({ length: mashes }, (_, i) => kilograms(wort.extract * (1 - passedOn ** (i + 1))));
+}

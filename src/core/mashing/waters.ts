@@ -1,0 +1,104 @@
+// Several waters through one bed: what each carries off, and what the grains keep.
+import { formatNumber as n } from '../format.ts';
+import { kilograms, litres, litres20, percent, type Quantity } from '../quantity.ts';
+import { within } from '../range.ts';
+import { refuse, type Refusal } from '../refusal.ts';
+import { WATER_DENSITY } from '../spirit/density.ts';
+import { gravityFromPlato } from '../wort/extract.ts';
+import { massOfWater } from './hot-water.ts';
+
+/** The grist in its tun. */
+export interface Bed {
+  readonly malt: Quantity<'mass'>;
+  readonly moisture: Quantity<'percent'>;
+  readonly extract: Quantity<'percent'>;
+  /** Water that the drained grains keep, kg for each kg of grist. */
+  readonly held: Quantity<'liquorRatio'>;
+  /** Part of what the grains hold that a later water mixes with, 0–1. */
+  readonly washing: Quantity<'share'>;
+}
+export interface Water {
+  /** Litres, at its own temperature, for each kg of grist. */
+  readonly ratio: Quantity<'liquorRatio'>;
+  readonly temperature: Quantity<'temperature'>;
+}
+/** A runoff, or any mixture of runoffs: its water and its extract. */
+export interface Liquid {
+  readonly water: Quantity<'mass'>;
+  readonly extract: Quantity<'mass'>;
+}
+export interface Drained {
+  readonly runoffs: readonly Liquid[];
+  /** What stays in the draff. */
+  readonly left: Liquid;
+}
+
+/** What each of the waters weighs, kg. */
+export function waterMasses({ malt }: Bed, waters: readonly Water[]): readonly Quantity<'mass'>[] {
+  return waters.map(({ ratio, temperature }) => massOfWater(litres(malt * ratio), temperature));
+}
+
+/**
+ * Drains one water after another. The first dissolves all extract, is stirred evenly and leaves the grains full.
+ * Each later water mixes evenly with the part `washing` of what they hold; the rest stays as it is, and the
+ * grains are full again. `borrowed` is extract, kg, that the first water brings along. Water taken up as starch
+ * becomes sugar is not counted. Water and extract are conserved.
+ */
+export function drainWaters(
+  bed: Bed,
+  waters: readonly Water[],
+  borrowed: Quantity<'mass'> = kilograms(0),
+): Drained | Refusal {
+  within('The part washed', bed.washing, 0, 1);
+  within('The water held by the grains, kg/kg,', bed.held, Number.MIN_VALUE, 10);
+  const held = bed.malt * bed.held;
+  const own = (bed.malt * bed.moisture) / 100;
+  let extract = (bed.malt * bed.extract) / 100 + borrowed;
+  const runoffs: Liquid[] = [];
+  for (const [i, water] of waterMasses(bed, waters).entries()) {
+    const first = i === 0;
+    const drained = first ? water + own - held : water;
+    if (drained <= 0) {
+      return refuse(
+        `The first water and the malt’s own moisture are ${n(water + own, 0)} kg, and the grains keep ${n(held, 0)} kg; nothing runs off.`,
+      );
+    }
+    const mixed = first ? 1 : bed.washing;
+    const carried = (mixed * extract * drained) / (drained + mixed * held);
+    runoffs.push({ water: kilograms(drained), extract: kilograms(carried) });
+    extract -= carried;
+  }
+  return { runoffs, left: { water: kilograms(held), extract: kilograms(extract) } };
+}
+
+/** Several runoffs run together. */
+export function together(runoffs: readonly Liquid[]): Liquid {
+  const sum = (of: keyof Liquid) => kilograms(runoffs.reduce((total, runoff) => total + runoff[of], 0));
+  return { water: sum('water'), extract: sum('extract') };
+}
+
+const STRONGEST = 34; // °P, where the sugar tables end
+
+/** Strength, gravity and volume at 20 °C of a liquid; refused above 34 °P, where the tables of sugar end. */
+export function asWort({ water, extract }: Liquid):
+  | {
+      readonly plato: Quantity<'plato'>;
+      readonly gravity: Quantity<'gravity'>;
+      readonly volume: Quantity<'volume20'>;
+    }
+  | Refusal {
+  const plato = ((100 * extract) / (water + extract)) as Quantity<'plato'>;
+  if (plato > STRONGEST) {
+    return refuse(
+      `So little water would make a wort of ${n(plato, 1)} °P; the tables of sugar end at ${STRONGEST}.`,
+    );
+  }
+  const gravity = gravityFromPlato(plato);
+  return { plato, gravity, volume: litres20(((water + extract) / gravity / WATER_DENSITY) * 1000) };
+}
+
+/** Moisture of the draff, %, when the grains hold what is left. */
+export function draffMoistureOf({ malt, moisture, extract }: Bed, left: Liquid): Quantity<'percent'> {
+  const husks = (malt * (100 - moisture - extract)) / 100;
+  return percent((100 * left.water) / (left.water + left.extract + husks));
+}

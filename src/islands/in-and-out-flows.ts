@@ -1,0 +1,160 @@
+// What goes into each stage and what comes out of it, for one mash, in one unit for each balance.
+import type { KindName } from '../core/kinds.ts';
+import type { Line } from '../core/line/line.ts';
+import type { Stage } from '../house/figures.ts';
+
+/** How a part is drawn: a fill and a stroke pattern, so that parts differ without colour as well. */
+export type Mark = 'grain' | 'husk' | 'liquid' | 'water' | 'spirit' | 'round' | 'lost';
+
+export interface Part {
+  readonly name: string;
+  readonly amount: number;
+  readonly mark: Mark;
+}
+export interface Flow {
+  readonly title: string;
+  readonly kind: KindName;
+  readonly into: readonly Part[];
+  readonly out: readonly Part[];
+}
+
+/** A part; figures that contradict each other never draw less than nothing. */
+const part = (name: string, amount: number, mark: Mark): Part => ({
+  name,
+  amount: Math.max(0, amount),
+  mark,
+});
+
+function malting({ house, barley, malt }: Line): Flow[] {
+  const dry = barley.mass * (1 - house.barleyMoisture / 100);
+  const lost = (dry * house.maltingLoss) / 100;
+  return [
+    {
+      title: 'From barley to malt',
+      kind: 'mass',
+      into: [part('Barley', barley.mass, 'grain')],
+      out: [
+        part('Malt', malt.mass, 'grain'),
+        part('Dry matter lost', lost, 'lost'),
+        part('Water of the barley, given up', barley.mass - malt.mass - lost, 'water'),
+      ],
+    },
+  ];
+}
+
+function milling({ malt, grist }: Line): Flow[] {
+  return [
+    {
+      title: 'From malt to grist',
+      kind: 'mass',
+      into: [part('Malt', malt.mass, 'grain')],
+      out: [
+        part('Husk', grist.husk, 'husk'),
+        part('Grits', grist.grits, 'grain'),
+        part('Flour', grist.flour, 'liquid'),
+      ],
+    },
+  ];
+}
+
+function mashing({ malt, mash, wort }: Line): Flow[] {
+  return [
+    {
+      title: 'From grist to wort',
+      kind: 'mass',
+      into: [
+        part('Grist', malt.mass, 'grain'),
+        part('Water that stays in wort and draff', wort.mass + mash.draff - malt.mass, 'water'),
+      ],
+      out: [part('Wort', wort.mass, 'liquid'), part('Wet draff', mash.draff, 'husk')],
+    },
+  ];
+}
+
+function fermenting({ wort, wash }: Line): Flow[] {
+  return [
+    {
+      title: 'From wort to wash',
+      kind: 'mass',
+      into: [part('Wort', wort.mass, 'liquid')],
+      out: [
+        part('Wash', wash.washMass, 'liquid'),
+        part('Carbon dioxide', wash.carbonDioxide, 'lost'),
+        part('New yeast', wash.yeastGrown, 'husk'),
+      ],
+    },
+  ];
+}
+
+function distilling({ wash, potAle, lowWines, foreshots, heart, feints, spentLees, round }: Line): Flow[] {
+  return [
+    {
+      title: 'The wash still',
+      kind: 'volume20',
+      into: [part('Wash', wash.volume, 'liquid')],
+      out: [part('Low wines', lowWines.volume, 'spirit'), part('Pot ale', potAle.volume, 'lost')],
+    },
+    {
+      title: 'The spirit still',
+      kind: 'volume20',
+      into: [
+        part('Low wines', lowWines.volume, 'spirit'),
+        part('Foreshots and feints of the round before', foreshots.volume + feints.volume, 'round'),
+        ...(round.dilution >= 0.5 ? [part('Water', round.dilution, 'water')] : []),
+      ],
+      out: [
+        part('Foreshots', foreshots.volume, 'round'),
+        part('Heart', heart.volume, 'spirit'),
+        part('Feints', feints.volume, 'round'),
+        part('Spent lees', spentLees.volume, 'lost'),
+      ],
+    },
+    {
+      title: 'The alcohol, through both stills',
+      kind: 'alcohol',
+      into: [part('Wash', wash.alcohol, 'liquid')],
+      out: [
+        part('Heart', heart.alcohol, 'spirit'),
+        part('Pot ale', potAle.alcohol, 'lost'),
+        part('Spent lees', spentLees.alcohol, 'lost'),
+      ],
+    },
+  ];
+}
+
+function maturing({ heart, filling, matured, bottling, house }: Line): Flow[] {
+  const years = `${house.yearsInWood} ${house.yearsInWood === 1 ? 'year' : 'years'}`;
+  return [
+    {
+      title: 'Letting down to fill',
+      kind: 'volume20',
+      into: [part('Heart', heart.volume, 'spirit'), part('Water', filling.water, 'water')],
+      out: [part('Into casks', filling.volume, 'spirit')],
+    },
+    {
+      title: `The alcohol, through ${years} in wood`,
+      kind: 'alcohol',
+      into: [part('Into casks', filling.alcohol, 'spirit')],
+      out: [
+        part('Left in the casks', matured.alcohol, 'spirit'),
+        part('Lost to the air', matured.alcoholLost, 'lost'),
+      ],
+    },
+    {
+      title: 'Letting down to bottle',
+      kind: 'volume20',
+      into: [part('Out of the casks', matured.volume, 'spirit'), part('Water', bottling.water, 'water')],
+      out: [part('In bottles', bottling.volume, 'spirit')],
+    },
+  ];
+}
+
+/** The balances of every stage, drawn one after another. */
+export const flowsOf: Readonly<Record<Stage, (line: Line) => Flow[]>> = {
+  malting,
+  milling,
+  mashing,
+  fermenting,
+  distilling,
+  maturing,
+};

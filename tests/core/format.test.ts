@@ -1,0 +1,81 @@
+// Figures as text and text as figures, and the table of kinds.
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { format, formatNumber, parseNumber } from '../../src/core/format.ts';
+import { kinds, type KindName } from '../../src/core/kinds.ts';
+import { numberFigures } from '../../src/house/figures.ts';
+import { typed } from '../../src/house/codec.ts';
+import { always, between } from './draw.ts';
+
+const digits = fc.integer({ min: 0, max: 6 });
+
+test('a printed number reads back as itself, to the last place printed', () => {
+  always(fc.tuple(between(-1e6, 1e6), digits), ([n, places]) => {
+    expect(Math.abs(parseNumber(formatNumber(n, places))! - n)).toBeLessThanOrEqual(
+      0.5 * 10 ** -places + 1e-9,
+    );
+  });
+});
+
+test('printing what was read prints the same', () => {
+  always(fc.tuple(between(-1e4, 1e4), digits), ([n, places]) => {
+    const text = formatNumber(n, places);
+    expect(formatNumber(parseNumber(text)!, places)).toBe(text);
+  });
+});
+
+test.each<[string, number | undefined]>([
+  ['1,500', 1500],
+  ['1,234,567.5', 1234567.5],
+  ['1 500', 1500],
+  ['1\u202f500', 1500],
+  ['62,5', 62.5],
+  ['.5', 0.5],
+  ['5.', 5],
+  [' 12 ', 12],
+  ['−3', -3],
+  ['-3', -3],
+  ['0', 0],
+  ['-0', 0],
+  ['', undefined],
+  ['-', undefined],
+  ['.', undefined],
+  ['1.2.3', undefined],
+  ['1,2,3', undefined],
+  ['12 kg', undefined],
+  ['1e5', undefined],
+  ['Infinity', undefined],
+  ['0x10', undefined],
+])('“%s” reads as %s', (text, number) => {
+  expect(parseNumber(text)).toBe(number);
+});
+
+test('a small negative number prints no minus before nothing', () => {
+  expect(formatNumber(-0.004, 2)).toBe('0.00');
+  expect(formatNumber(-0.006, 2)).toBe('−0.01');
+});
+
+test('a printed quantity is its number, then a space that does not break, then its unit', () => {
+  for (const kind of Object.keys(kinds) as KindName[]) {
+    const { unit, digits: own } = kinds[kind];
+    const text = format(1234.5, kind, own);
+    const [number, rest] = [formatNumber(1234.5, own), text.slice(formatNumber(1234.5, own).length)];
+    expect(text.startsWith(number)).toBe(true);
+    expect(text).not.toContain(' ');
+    expect(rest.replace(/\u00a0|\u202f/g, ' ').trim()).toBe(unit);
+  }
+});
+
+test('no two kinds mean the same', () => {
+  expect(new Set(Object.values(kinds).map(({ meaning }) => meaning)).size).toBe(Object.keys(kinds).length);
+});
+
+test('a house figure as typed reads back as itself over its whole range', () => {
+  for (const name of Object.keys(numberFigures) as (keyof typeof numberFigures)[]) {
+    const [low, high] = numberFigures[name].range;
+    for (let i = 0; i <= 20; i++) {
+      const value = Number((low + ((high - low) * i) / 20).toFixed(4));
+      expect(parseNumber(typed(name, value))).toBe(value);
+    }
+  }
+});

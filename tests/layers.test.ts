@@ -1,0 +1,127 @@
+// Who may import whom, read from the imports of every file under src.
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { expect, test } from 'vitest';
+
+interface Layer {
+  /** Which files under src belong to it; the first layer that matches counts. */
+  readonly files: RegExp;
+  /** Layers it may import. */
+  readonly imports: readonly string[];
+  /** Layers of which it may import types only. */
+  readonly types?: readonly string[];
+  /** Packages it may import. */
+  readonly packages: RegExp;
+}
+const none = /^$/;
+const below = ['core', 'house', 'calculators', 'exercises', 'talk'];
+
+const layers: Readonly<Record<string, Layer>> = {
+  core: { files: /^core\//, imports: ['core'], packages: /^psychrolib$/ },
+  store: { files: /^house\/(.*store|live-prose)\.ts$/, imports: [...below, 'store'], packages: /^solid-js/ },
+  house: { files: /^house\//, imports: ['core', 'house', 'content'], packages: none },
+  calculators: { files: /^calculators\//, imports: ['core', 'calculators'], types: ['house'], packages: none },
+  exercises: { files: /^exercises\//, imports: ['core', 'calculators', 'exercises'], types: ['house'], packages: none },
+  talk: { files: /^talk\//, imports: ['core', 'calculators', 'talk'], types: ['house'], packages: none },
+  islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^solid-js/ },
+  components: { files: /^components\//, imports: [...below, 'store', 'islands', 'components', 'content'], packages: /^astro/ },
+  pages: { files: /^(pages|layouts)\/|^content\.config\.ts$/, imports: [...below, 'store', 'islands', 'components', 'pages', 'styles', 'content', 'published'], packages: /./ },
+  build: { files: /^build\//, imports: [...below, 'build'], packages: /./ },
+}; // prettier-ignore
+
+const src = join(import.meta.dirname, '..', 'src');
+const files = readdirSync(src, { recursive: true, encoding: 'utf8' })
+  .filter((file) => /\.(ts|tsx|astro)$/.test(file))
+  .map((file) => file.replaceAll('\\', '/'));
+const withoutComments = (text: string) => text.replace(/\/\*[^]*?\*\/|(?<=^|\s)\/\/.*$/gm, '');
+const code = new Map(files.map((file) => [file, withoutComments(readFileSync(join(src, file), 'utf8'))]));
+
+function layerOf(path: string): string {
+  if (path.startsWith('../content/')) return 'content';
+  if (path === '../tests/published.ts') return 'published';
+  if (/^styles\/|\.css$/.test(path)) return 'styles';
+  return Object.keys(layers).find((name) => layers[name]!.files.test(path)) ?? 'nothing';
+}
+
+interface Import {
+  readonly from: string;
+  readonly typesOnly: boolean;
+}
+function importsOf(text: string): Import[] {
+  const found = [
+    ...text.matchAll(/\b(?:import|export)\s+(type\s)?([^'"();=]*?)\bfrom\s*['"]([^'"]+)['"]/g),
+  ].map(([, type, names, from]) => ({
+    from: from!,
+    typesOnly: type !== undefined || /^\{(\s*type\s[^,]*,?)+\s*\}$/.test(names!.trim()),
+  }));
+  const bare = [...text.matchAll(/\bimport\s*\(?\s*['"]([^'"]+)['"]/g)].map(([, from]) => ({
+    from: from!,
+    typesOnly: false,
+  }));
+  return [...found, ...bare];
+}
+
+/** What is wrong with one import of a file, or nothing. */
+function objection(file: string, { from, typesOnly }: Import): string | undefined {
+  const own = layers[layerOf(file)]!;
+  if (!from.startsWith('.'))
+    return own.packages.test(from) ? undefined : `${file} imports the package ${from}`;
+  const target = layerOf(
+    relative(src, join(src, dirname(file), from.replace(/\?.*$/, ''))).replaceAll('\\', '/'),
+  );
+  if (own.imports.includes(target) || (typesOnly && own.types?.includes(target))) return undefined;
+  return `${file} imports ${from} (${layerOf(file)} may not import ${target}${own.types?.includes(target) ? ' but its types' : ''})`;
+}
+
+test('every file belongs to a layer', () => {
+  expect(files.length).toBeGreaterThan(40);
+  expect(files.filter((file) => layerOf(file) === 'nothing')).toEqual([]);
+});
+
+test('imports point downwards only', () => {
+  const broken = files.flatMap((file) => importsOf(code.get(file)!).map((each) => objection(file, each)));
+  expect(broken.filter((each) => each !== undefined)).toEqual([]);
+});
+
+test('imports of code that plain Node runs name their file with its ending', () => {
+  const plain = files.filter((file) => /^(core|house|calculators|exercises|talk)\//.test(file));
+  const vague = plain.flatMap((file) =>
+    importsOf(code.get(file)!)
+      .filter(({ from }) => from.startsWith('.') && !/\.(tsx?|json)$/.test(from))
+      .map(({ from }) => `${file}: ${from}`),
+  );
+  expect(vague).toEqual([]);
+});
+
+test('the core knows no page, no clock and no chance', () => {
+  const worldly =
+    /\b(document|window|localStorage|sessionStorage|navigator|fetch|process|Date|performance)\b(?!:)|Math\.random|console\./;
+  const broken = files.filter(
+    (file) => file.startsWith('core/') && worldly.test(code.get(file)!.replace(/'[^'\n]*'|`[^`]*`/g, '')),
+  );
+  expect(broken).toEqual([]);
+});
+
+test('the reading of imports is awake', () => {
+  const text =
+    "import { a } from './a.ts';\nimport type { B } from '../b.ts';\nimport { type C, type D } from './c.ts';\nimport { type E, f } from './e.ts';\nimport './g.css';\nconst h = await import('./h.ts');\nexport { i } from './i.ts';";
+  expect(importsOf(text).map(({ from, typesOnly }) => `${from}${typesOnly ? ' types' : ''}`)).toEqual([
+    './a.ts',
+    '../b.ts types',
+    './c.ts types',
+    './e.ts',
+    './i.ts',
+    './g.css',
+    './h.ts',
+  ]);
+  expect(objection('core/spirit/density.ts', { from: '../../house/figures.ts', typesOnly: true })).toContain(
+    'core may not import house',
+  );
+  expect(
+    objection('calculators/malting/x.ts', { from: '../../house/figures.ts', typesOnly: false }),
+  ).toContain('but its types');
+  expect(objection('house/figures.ts', { from: './store.ts', typesOnly: false })).toContain(
+    'house may not import store',
+  );
+  expect(objection('core/x.ts', { from: 'solid-js', typesOnly: false })).toContain('package');
+});

@@ -1,0 +1,42 @@
+// One printed figure beside the computed one.
+import type { Standing } from '../../src/core/sources.ts';
+
+export interface Row {
+  readonly id: string;
+  readonly source: string;
+  readonly standing: Standing;
+  readonly what: string;
+  readonly printed: number;
+  readonly computed: number;
+  /** Computed less printed. */
+  readonly deviation: number;
+  /** Largest distance allowed, in the group's unit. */
+  readonly tolerance: number;
+  /** Why this tolerance and not a smaller one. */
+  readonly reason: string;
+}
+
+export interface Group {
+  readonly title: string;
+  readonly unit: string;
+  readonly rows: readonly Row[];
+}
+
+export function row(given: Omit<Row, 'deviation'>): Row {
+  return { ...given, deviation: given.computed - given.printed };
+}
+
+/** The standing of a row from the first word of its provenance. */
+export function standingOf(provenance: string): Standing {
+  if (/^(read|published)/.test(provenance)) return 'published';
+  if (/^(computed|derived)/.test(provenance)) return 'computed';
+  if (/^memory/.test(provenance)) return 'memory';
+  throw new Error(`“${provenance}” is not a standing.`);
+}
+
+/** The one entry of a list whose item, name or id is `name`. */
+export function entry<T extends object>(list: readonly T[], name: string): T {
+  const found = list.filter((one) => ['item', 'name', 'id'].some((key) => Reflect.get(one, key) === name));
+  if (found.length !== 1) throw new Error(`${found.length} entries are named “${name}”.`);
+  return found[0]!;
+}

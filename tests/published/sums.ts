@@ -1,0 +1,73 @@
+// Worked sums and cask sizes.
+import { ETHANOL_MOLAR_MASS, STANDARD_ATMOSPHERE, WATER_MOLAR_MASS } from '../../src/core/constants.ts';
+import { maltFromBarley } from '../../src/core/malting/malt-balance.ts';
+import { predictedSpiritYield } from '../../src/core/malting/spirit-yield.ts';
+import { draffMass } from '../../src/core/mashing/wort.ts';
+import { bottlesFrom, CASK_SIZES } from '../../src/core/maturing/filling.ts';
+import { millingTime } from '../../src/core/milling/grist.ts';
+import { kilograms, litres20, percent, quantity, strength } from '../../src/core/quantity.ts';
+import { amountsOf, portionOf } from '../../src/core/spirit/amounts.ts';
+import { reduce } from '../../src/core/spirit/mixing.ts';
+import atoms from '../reference/atomic-weights.json' with { type: 'json' };
+import casks from '../reference/casks.json' with { type: 'json' };
+import sums from '../reference/exercises.json' with { type: 'json' };
+import { entry, row, standingOf, type Group } from './row.ts';
+
+const barley = { barleyMoisture: percent(12), maltMoisture: percent(5), dryLoss: percent(10.4) };
+const worked: Readonly<Record<string, number>> = {
+  M1: maltFromBarley(kilograms(1000), barley),
+  M7: predictedSpiritYield({ extract: percent(77.5), fermentability: percent(87) }),
+  L2: millingTime(kilograms(9000), quantity('milling', 3.5)),
+  D1: portionOf(amountsOf({ volume: litres20(4000), strength: strength(23) })).alcohol,
+  D5: reduce({ volume: litres20(1000), strength: strength(70) }, strength(63.5)).waterVolume,
+  U3: draffMass({ mass: kilograms(1000), moisture: percent(4.5) }, kilograms(770), percent(78)),
+  T6: bottlesFrom(litres20(103.8 / 0.46), 70),
+};
+const loose: Readonly<Record<string, [number, string]>> = {
+  D5: [0.02, 'the sum takes densities to 0.01 kg/m³'],
+};
+const exercises = sums.rows.map(({ id, question, answer }) => {
+  const computed = worked[id];
+  if (computed === undefined) throw new Error(`Nothing is worked for ${id}.`);
+  const [tolerance, reason] = loose[id] ?? [6e-6 * answer, 'the answer has six figures'];
+  return row({
+    id,
+    source: sums.source,
+    standing: standingOf(sums.provenance),
+    what: question,
+    printed: answer,
+    computed,
+    tolerance,
+    reason,
+  });
+});
+
+const sizes = { barrel: 'American standard barrel', hogshead: 'hogshead', butt: 'butt' } as const;
+const held = (Object.keys(sizes) as (keyof typeof sizes)[]).map((cask) => {
+  const { nominal_L, prov, src } = entry(casks, sizes[cask]);
+  return row({
+    id: cask,
+    source: src,
+    standing: standingOf(prov),
+    what: `${cask}, L`,
+    printed: nominal_L,
+    computed: CASK_SIZES[cask],
+    tolerance: 0,
+    reason: 'a table is copied exactly',
+  });
+});
+
+const [H, C, O] = atoms.rows.map(({ weight }) => weight) as [number, number, number];
+const of = { source: atoms.source, standing: standingOf(atoms.provenance) };
+const rounded = 'the abridged weights add up to the third decimal';
+const constants = [
+  row({ ...of, id: 'ethanol', what: 'molar mass of C₂H₆O', printed: 2 * C + 6 * H + O, computed: ETHANOL_MOLAR_MASS, tolerance: 1e-3, reason: rounded }),
+  row({ ...of, id: 'water', what: 'molar mass of H₂O', printed: 2 * H + O, computed: WATER_MOLAR_MASS, tolerance: 1e-3, reason: rounded }),
+  row({ ...of, id: 'atmosphere', source: 'standard atmosphere, by definition', what: 'kPa', printed: atoms.atmosphere_kPa, computed: STANDARD_ATMOSPHERE, tolerance: 0, reason: 'a definition is copied exactly' }),
+]; // prettier-ignore
+
+export const small: readonly Group[] = [
+  { title: 'Worked sums', unit: 'of the row', rows: exercises },
+  { title: 'Cask sizes', unit: 'L', rows: held },
+  { title: 'Constants', unit: 'of the row', rows: constants },
+];
