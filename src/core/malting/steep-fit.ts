@@ -4,7 +4,7 @@ import { quantity, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { waterInDry } from './moisture.ts';
-import type { Uptake, UPTAKE_LIMITS } from './steep.ts';
+import { UPTAKE_LIMITS, type Uptake } from './steep.ts';
 
 /** A drained sample after some hours in water. */
 export interface Weighing {
