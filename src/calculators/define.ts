@@ -3,7 +3,7 @@ import type { KindName } from '../core/kinds.ts';
 import type { Quantity } from '../core/quantity.ts';
 import type { Refusal } from '../core/refusal.ts';
 import type { SourceId } from '../core/sources.ts';
-import type { NumberName, Stage } from '../house/figures.ts';
+import type { ChoiceName, NumberName, Stage } from '../house/figures.ts';
 
 /** What a number may be: its kind, its label, its range, and the step of the arrow keys. */
 export interface Field {
@@ -16,12 +16,10 @@ export interface Field {
 export type NumberInput = Field &
   ({ readonly value: number } | { readonly house: NumberName } | { readonly from: string });
 
-/** One of a few things, each with its wording. */
-export interface ChoiceInput {
-  readonly label: string;
-  readonly options: Readonly<Record<string, string>>;
-  readonly value: string;
-}
+/** One of a few things, each with its wording; its own, or a choice of the house. */
+export type ChoiceInput = { readonly label: string; readonly options: Readonly<Record<string, string>> } & (
+  { readonly value: string } | { readonly house: ChoiceName }
+);
 /** A short table that the reader fills: readings, sieves, casks. Each row has a number in every column. */
 export interface RowsInput {
   readonly label: string;

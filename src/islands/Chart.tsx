@@ -48,7 +48,8 @@ export function Chart(props: { readonly of: ChartData }) {
         </For>
       </svg>
       <figcaption>
-        {props.of.caption}, {kinds[curve().kind].unit}
+        {props.of.caption}
+        {kinds[curve().kind].unit && `, ${kinds[curve().kind].unit}`}
       </figcaption>
       <details class="working">
         <summary>The same as a table</summary>

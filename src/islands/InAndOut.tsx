@@ -116,7 +116,7 @@ function Patterns() {
 
 export default function InAndOut(props: { stage: Stage }) {
   const { line } = useHouse();
-  const flows = createMemo(() => flowsOf[props.stage](line()));
+  const flows = createMemo(() => flowsOf(props.stage, line()));
   return (
     <figure class="drawing-figure in-and-out" aria-label="What goes in and what comes out, drawn to scale">
       <Patterns />
@@ -150,7 +150,10 @@ export default function InAndOut(props: { stage: Stage }) {
           );
         }}
       </For>
-      <figcaption>Both bars of a pair have one scale, and follow the house’s figures.</figcaption>
+      <figcaption>
+        Both bars of a pair have one scale and follow the house’s figures. Per cent is of all that goes in.
+        Where spirit and water mix, the whole is a little less than its parts.
+      </figcaption>
     </figure>
   );
 }

@@ -149,8 +149,18 @@ function maturing({ heart, filling, matured, bottling, house }: Line): Flow[] {
   ];
 }
 
-/** The balances of every stage, drawn one after another. */
-export const flowsOf: Readonly<Record<Stage, (line: Line) => Flow[]>> = {
+const total = (parts: readonly Part[]) => parts.reduce((sum, { amount }) => sum + amount, 0);
+
+/** A balance of volumes with what shrinks in mixing, or swells in parting, named on the side that is short of it. */
+function withShrinkage(flow: Flow): Flow {
+  if (flow.kind !== 'volume20') return flow;
+  const shrunk = total(flow.into) - total(flow.out);
+  return shrunk >= 0
+    ? { ...flow, out: [...flow.out, part('Volume lost in mixing', shrunk, 'lost')] }
+    : { ...flow, into: [...flow.into, part('Volume gained in parting', -shrunk, 'lost')] };
+}
+
+const stageFlows: Readonly<Record<Stage, (line: Line) => Flow[]>> = {
   malting,
   milling,
   mashing,
@@ -158,3 +168,8 @@ export const flowsOf: Readonly<Record<Stage, (line: Line) => Flow[]>> = {
   distilling,
   maturing,
 };
+
+/** The balances of a stage, drawn one after another: what goes in is what comes out. */
+export function flowsOf(stage: Stage, line: Line): readonly Flow[] {
+  return stageFlows[stage](line).map(withShrinkage);
+}

@@ -6,7 +6,7 @@ import { calculators } from '../../src/calculators/index.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { sources } from '../../src/core/sources.ts';
 import { builtInLine } from '../../src/house/built-in.ts';
-import { builtInHouse, numberFigures } from '../../src/house/figures.ts';
+import { builtInHouse, choiceFigures, numberFigures } from '../../src/house/figures.ts';
 import { figureValue } from '../../src/house/prose.ts';
 import { anyGiven, corners } from './any-given.ts';
 
@@ -54,6 +54,9 @@ describe.each(calculators.map((calculator) => [calculator.id, calculator] as con
 
     test('takes the house’s figures as the house’s table has them', () => {
       for (const input of Object.values(calculator.inputs)) {
+        if (isChoice(input) && 'house' in input) {
+          expect(input.options).toEqual(choiceFigures[input.house].options);
+        }
         if (isNumber(input) && 'house' in input) {
           const { kind, range, step } = numberFigures[input.house];
           expect({ kind: input.kind, range: input.range, step: input.step }).toEqual({ kind, range, step });
@@ -64,7 +67,8 @@ describe.each(calculators.map((calculator) => [calculator.id, calculator] as con
     test('has an answer as it stands for the built-in house', () => {
       const given: AnyGiven = Object.fromEntries(
         Object.entries(calculator.inputs).map(([name, input]) => {
-          if (isRows(input) || isChoice(input)) return [name, input.value];
+          if (isRows(input)) return [name, input.value];
+          if (isChoice(input)) return [name, 'house' in input ? builtInHouse[input.house] : input.value];
           return [
             name,
             'house' in input

@@ -37,7 +37,7 @@ export const houseCuts = {
   foreshotsBy: {
     label: 'Foreshots end',
     options: { share: 'after a share of the alcohol', strength: 'at a strength' },
-    value: 'share',
+    house: 'foreshotsBy',
   },
   foreshotsShare: {
     kind: 'percent',
@@ -75,7 +75,7 @@ export const houseLimit = {
   dilution: {
     label: 'A charge that is too strong',
     options: { 'when-needed': 'is let down with water', never: 'is run as it is' },
-    value: 'when-needed',
+    house: 'dilution',
   },
   chargeLimit: {
     kind: 'strength',

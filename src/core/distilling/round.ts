@@ -37,6 +37,7 @@ export interface Round extends Parts<Portion> {
 }
 
 const STRONGEST_CHARGE = 0.55; // mole fraction, about 80 % vol: a charge growing past this is not going to settle
+const ROUNDING = 1e-9; // of the charge's water: less than this was not poured but rounded
 const REMEDY =
   'The trade lets the charge down with water to 30 % vol or less, or begins the heart sooner, at a higher strength.';
 
@@ -143,7 +144,7 @@ export function settleRound(plan: RoundPlan): Round | Refusal {
     lowWines: washRun.distillate,
     potAle: washRun.residue,
     charge: portionOf(charge),
-    dilution: litres20(plan.diluteTo === undefined ? 0 : portionOf({ ethanol: 0, water }).volume),
+    dilution: litres20(water > ROUNDING * charge.water ? portionOf({ ethanol: 0, water }).volume : 0),
     spiritRun,
     ...portions(parts),
   };

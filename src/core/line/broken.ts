@@ -1,0 +1,99 @@
+// Which relation a figure breaks, with the numbers of both sides, so that a sentence can be made of it.
+import type { Fit } from './fit-quoted.ts';
+import type { QuotableName } from './quoted.ts';
+import type { JudgedFigure } from './reconcile.ts';
+import { relationNames, relations, type Relation, type RelationName, type Values } from './relations.ts';
+
+export interface Broken {
+  readonly figure: QuotableName;
+  /** The quoted figure, or the end of a quoted range, that breaks the relation. */
+  readonly quoted: number;
+  readonly end?: 'low' | 'high';
+  readonly relation: RelationName;
+  /** The two sides of the relation with the figure as quoted and all others as they agree without it. */
+  readonly left: number;
+  readonly right: number;
+  /** What the left side would be if the relation held. */
+  readonly expected: number;
+  /** True when the left side cannot be above the right at all, and is. */
+  readonly impossible: boolean;
+  /** What would fit, from … to … */
+  readonly fits: readonly [low: number, high: number];
+}
+
+/** Relations whose left side can never be above the right: nothing is made out of nothing. */
+const conserving: readonly RelationName[] = [
+  'mash',
+  'extract',
+  'washStill',
+  'chargeHoldsLowWines',
+  'charge',
+  'spiritStill',
+  'throughBothStills',
+  'fromTheMalt',
+  'filling',
+];
+const DETERMINED = 0.1; // part of a figure to which it must be known before a relation is told with it
+const TELLING = 2; // spreads by which a relation must fail to be told
+
+/** Distance of a relation from holding, in spreads that hold the doubt of the figures too; with its sides. */
+function failure(relation: Relation, values: Values, { sure }: Fit, figure: QuotableName) {
+  const { sides, times = 1, spread, as, only } = relation;
+  const [left, right] = sides(values);
+  const gap = as === 'own' ? left - times * right : Math.log(left / (times * right));
+  if (only === 'ceiling' && gap < 0) return { left, right, by: 0 };
+  const doubt = relation.figures
+    .filter((name) => name !== figure)
+    .map((name) => (as === 'own' ? sure[name].own : sure[name].own / values[name]));
+  return { left, right, by: Math.abs(gap) / Math.hypot(spread, Math.max(...doubt)) };
+}
+
+/** The relation that shows best what is wrong with one figure at one value. */
+function tellingRelation(
+  figure: QuotableName,
+  quoted: number,
+  without: Fit,
+  known: ReadonlySet<QuotableName>,
+): Omit<Broken, 'fits' | 'end'> | undefined {
+  const values = { ...without.values, [figure]: quoted };
+  const candidates = relationNames
+    .filter((name) => (relations[name].figures as readonly QuotableName[]).includes(figure))
+    .map((name) => {
+      const relation: Relation = relations[name];
+      const others = relation.figures.filter((other) => other !== figure);
+      const vague = others.some(
+        (other) => without.sure[other].own > DETERMINED * Math.abs(without.values[other]),
+      );
+      const { left, right, by } = failure(relation, values, without, figure);
+      const impossible = conserving.includes(name) && left > right;
+      const heard = others.filter((other) => known.has(other)).length / others.length;
+      return { name, relation, left, right, by: vague ? 0 : by, impossible, heard };
+    })
+    .filter(({ by }) => by > TELLING);
+  candidates.sort((a, b) => Number(b.impossible) - Number(a.impossible) || b.heard - a.heard || b.by - a.by);
+  const best = candidates[0];
+  if (!best) return undefined;
+  const { name, relation, left, right, impossible } = best;
+  return { figure, quoted, relation: name, left, right, expected: (relation.times ?? 1) * right, impossible };
+}
+
+/** For each suspect, and each end of a range that does not fit, the relation that it breaks. */
+export function brokenBy(
+  figures: readonly JudgedFigure[],
+  without: ReadonlyMap<QuotableName, Fit>,
+  all: Fit,
+): readonly Broken[] {
+  const known = new Set(figures.filter(({ finding }) => finding !== 'disagrees').map(({ figure }) => figure));
+  return figures.flatMap(({ figure, said, value, fits, ends, finding }): Broken[] => {
+    if (!fits) return [];
+    const fit = without.get(figure) ?? all;
+    const range = [fits.low, fits.high] as const;
+    const told = (quoted: number, end?: 'low' | 'high'): Broken[] => {
+      const found = tellingRelation(figure, quoted, fit, known);
+      return found ? [{ ...found, ...(end && { end }), fits: range }] : [];
+    };
+    if (said.as === 'range' && ends)
+      return (['low', 'high'] as const).flatMap((end) => (ends[end] === 'fits' ? [] : told(said[end], end)));
+    return finding === 'agrees' ? [] : told(value);
+  });
+}

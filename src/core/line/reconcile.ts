@@ -1,0 +1,253 @@
+// Do the figures that a guide quotes agree? Each is judged by what the others, and the balances, say of it.
+import { chanceAbove, normalLimit } from '../numerics/chi-square.ts';
+import type { Refusal } from '../refusal.ts';
+import { brokenBy, type Broken } from './broken.ts';
+import { fitQuoted, knownAt, startOf, usualFor, type Fit } from './fit-quoted.ts';
+import {
+  measure,
+  NINETY_FIVE,
+  quotableFigures,
+  quotableNames,
+  type Measured,
+  type Quoted,
+  type QuotableName,
+} from './quoted.ts';
+
+/** A figure with its standard uncertainty and the range that holds it 95 times in a hundred. */
+export interface Estimate {
+  readonly value: number;
+  readonly standard: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * "disagrees": the others show it wrong, and it alone. "doubtful": it, or another with it, is likely wrong, and they
+ * cannot be told apart; or most of a quoted range does not fit. "not checkable": nothing else quoted bears on it.
+ */
+export type Finding = 'agrees' | 'doubtful' | 'disagrees' | 'not checkable';
+export type End = 'fits' | 'too low' | 'too high';
+
+export interface JudgedFigure extends Measured {
+  readonly finding: Finding;
+  /** What to quote instead; of a figure that disagrees, what the others say it is. */
+  readonly adjusted: Estimate;
+  /** What the other figures say it is; left out where it is not checkable. */
+  readonly fits?: Estimate;
+  /** Adjustment over its own standard deviation; left out where it is not checkable. */
+  readonly test?: number;
+  /** Fall of chi-square when the figure is left out. */
+  readonly fall?: number;
+  /** Of a quoted range: does each end fit what the others say? */
+  readonly ends?: { readonly low: End; readonly high: End };
+}
+
+/** The chi-square test: chance is how often sound figures would lie this far apart or farther; 1 when nothing is tested. */
+export interface Test {
+  readonly statistic: number;
+  readonly freedom: number;
+  readonly chance: number;
+}
+
+export interface Suspect {
+  readonly figure: QuotableName;
+  /** Fall of chi-square when it is left out, after those before it that disagree. */
+  readonly fall: number;
+  /** What it would have to be. */
+  readonly needed: Estimate;
+  /** The test of all the rest without it. */
+  readonly without: Test;
+}
+
+export interface FilledFigure extends Estimate {
+  readonly figure: QuotableName;
+}
+
+export interface Reconciliation {
+  /** The quoted figures, in the order of the line. */
+  readonly figures: readonly JudgedFigure[];
+  /** The test of all that was quoted. */
+  readonly overall: Test;
+  /** The test without the figures that disagree. */
+  readonly rest: Test;
+  /** The figure whose change would mend most comes first. */
+  readonly suspects: readonly Suspect[];
+  /** Which relation each suspect, or the end of a range, breaks, with both sides' numbers. */
+  readonly broken: readonly Broken[];
+  /** Figures not quoted that those quoted determine. */
+  readonly filled: readonly FilledFigure[];
+  /** False when the search did not come to rest; the findings are then not to be trusted. */
+  readonly settled: boolean;
+}
+
+const DOUBT = 0.05; // chance of a false alarm, of the whole and of all figures together; usual in statistics
+const APART = 6; // by how much the fall of the first suspect must lead the next: odds of e³, 20 to 1, under the normal law
+const MOST_WRONG = 3; // figures left out one after another; beyond that nothing is left to stand on
+const MOST_SUSPECTS = 5; // told of at once
+const LEAST_FREE = 1e-9; // of a row: below this rounding drowns it
+const VAGUE = 0.25; // a prediction wider than this part of the figure checks nothing
+const VAGUE_OWN: Partial<Record<QuotableName, number>> = { finalGravity: 0.005, alcoholLoss: 1 }; // the same for figures that may be near nothing
+const TOLD = 0.1; // a figure not quoted is told of when it is known to this part
+const NARROWED = 0.7; // or, where it is known what it usually is, to this part of that spread
+
+function estimate(value: number, standard: number): Estimate {
+  return { value, standard, low: value - NINETY_FIVE * standard, high: value + NINETY_FIVE * standard };
+}
+
+/** The same for a figure that is positive and has a spread in parts: its ends are in proportion. */
+function estimateOf(figure: QuotableName, value: number, standard: number): Estimate {
+  if (quotableFigures[figure].spread.as === 'own') return estimate(value, standard);
+  const times = Math.exp((NINETY_FIVE * standard) / value);
+  return { value, standard, low: value / times, high: value * times };
+}
+
+const estimateIn = ({ values, sure }: Fit, figure: QuotableName): Estimate =>
+  estimateOf(figure, values[figure], sure[figure].own);
+
+function testOf({ squares, freedom }: Fit): Test {
+  return { statistic: squares, freedom, chance: freedom === 0 ? 1 : chanceAbove(squares, freedom) };
+}
+
+const vague = (figure: QuotableName, { value, standard }: Estimate) =>
+  standard > (VAGUE_OWN[figure] ?? VAGUE * Math.abs(value));
+
+interface Checked {
+  readonly measured: Measured;
+  readonly test: number;
+  readonly fits: Estimate;
+}
+
+/** The measurement test of one figure, and what the others say it is; nothing when they say too little. */
+function check(measured: Measured, fit: Fit): Checked | undefined {
+  const { figure, value, spread } = measured;
+  const free = 1 - (fit.sure[figure].own / (partly(figure) ? (spread / value) * fit.values[figure] : spread)) ** 2;
+  if (!(free > LEAST_FREE)) return undefined;
+  const off = partly(figure) ? Math.log(fit.values[figure] / value) : fit.values[figure] - value;
+  const unit = partly(figure) ? spread / value : spread;
+  const standard = unit * Math.sqrt(1 / free - 1);
+  const middle = partly(figure) ? value * Math.exp(off / free) : value + off / free;
+  const fits = estimateOf(figure, middle, partly(figure) ? middle * standard : standard);
+  if (vague(figure, fits)) return undefined;
+  return { measured, test: off / unit / Math.sqrt(free), fits };
+} // prettier-ignore
+const partly = (figure: QuotableName) => quotableFigures[figure].spread.as === 'part';
+
+const descending = (checked: readonly Checked[]) => checked.toSorted((a, b) => b.test ** 2 - a.test ** 2);
+
+/** One round of judging: what is checked, and whether the whole or any figure is beyond chance. */
+function round(current: readonly Measured[], fit: Fit) {
+  const checked = current.flatMap((each) => check(each, fit) ?? []);
+  const limit = checked.length === 0 ? Infinity : normalLimit(1 - (1 - DOUBT) ** (1 / checked.length)); // Šidák's share for each of them
+  const [first, second] = descending(checked);
+  const strange =
+    first !== undefined && (testOf(fit).chance < DOUBT || Math.abs(first.test) > limit);
+  const alone =
+    first !== undefined &&
+    Math.abs(first.test) > limit &&
+    first.test ** 2 - (second?.test ?? 0) ** 2 > APART;
+  return { checked, strange, wrong: alone ? first : undefined };
+} // prettier-ignore
+
+/** True when the other quoted figures say more of a figure than what is usual of any house says. */
+function judgedByOthers(figure: QuotableName, without: Fit, known: readonly Measured[]): boolean {
+  return without.sure[figure].own < 0.9 * knownAt(known, without.at)[figure].own;
+}
+
+/** Leaves out, one after another, figures that the others show wrong. */
+function setAside(measured: readonly Measured[], known: readonly Measured[], whole: Fit) {
+  let [current, fit] = [measured, whole];
+  const aside: { readonly measured: Measured; readonly checked: Checked; readonly fall: number; readonly without: Fit }[] = [];
+  let judged = round(current, fit);
+  while (judged.wrong && aside.length < MOST_WRONG) {
+    const { measured: wrong } = judged.wrong;
+    const rest = current.filter((each) => each !== wrong);
+    const without = fitQuoted([...rest, ...known], fit.at);
+    if (!judgedByOthers(wrong.figure, without, known)) break;
+    aside.push({ measured: wrong, checked: judged.wrong, fall: fit.squares - without.squares, without });
+    [current, fit] = [rest, without];
+    judged = round(current, fit);
+  }
+  return { aside, current, fit, judged };
+} // prettier-ignore
+
+function endsOf({ said }: Measured, fits: Estimate): JudgedFigure['ends'] {
+  if (said.as !== 'range') return undefined;
+  const fit = (end: number): End => (end < fits.low ? 'too low' : end > fits.high ? 'too high' : 'fits');
+  return { low: fit(said.low), high: fit(said.high) };
+}
+
+/** Figures that were not quoted and that those quoted determine. */
+function fill(fit: Fit, quoted: ReadonlySet<QuotableName>, known: readonly Measured[]): FilledFigure[] {
+  return quotableNames.flatMap((figure) => {
+    if (quoted.has(figure)) return [];
+    const found = estimateIn(fit, figure);
+    const usual = known.find((each) => each.figure === figure);
+    const sure = usual ? found.standard < NARROWED * usual.spread : found.standard < (VAGUE_OWN[figure] ?? TOLD * found.value); // prettier-ignore
+    return sure ? [{ figure, ...found }] : [];
+  });
+}
+
+/**
+ * Holds quoted figures against each other: weighted least squares under the relations of the line, the chi-square test
+ * of the whole, the measurement test of each figure, and each suspect's value as the others have it. In the units of
+ * `kinds.ts`. A figure on which nothing else bears is never called wrong. Refuses a figure that cannot be, by name.
+ * Source: adjustment of measurements by least squares with the tests of Almásy and Sztanó (1975) and of Mah and
+ * Tamhane, AIChE Journal 28, 828–830 (1982), from memory; leaving out one figure after another, as is common practice.
+ */
+export function reconcile(quoted: Quoted): Reconciliation | Refusal {
+  const measured = measure(quoted);
+  if ('refused' in measured) return measured;
+  const names = new Set(measured.map(({ figure }) => figure));
+  const known = usualFor(names);
+  const whole = fitQuoted([...measured, ...known], startOf(measured));
+  const { aside, current, fit, judged } = setAside(measured, known, whole);
+  const checkedNow = new Map(judged.checked.map((each) => [each.measured.figure, each]));
+
+  const doubtful = ({ measured: { said, value }, test, fits }: Checked) =>
+    (judged.strange && Math.abs(test) > NINETY_FIVE) ||
+    (said.as === 'range' && (value < fits.low || value > fits.high));
+  const left = descending(judged.checked)
+    .filter(doubtful)
+    .slice(0, MOST_SUSPECTS)
+    .map(({ measured: each }) => {
+      const without = fitQuoted([...current.filter((other) => other !== each), ...known], fit.at);
+      return { measured: each, fall: fit.squares - without.squares, without };
+    });
+  const suspected = [...aside, ...left.toSorted((a, b) => b.fall - a.fall)];
+  const resolved = new Map(
+    suspected.map(({ measured: { figure }, without }) => [figure, estimateIn(without, figure)]),
+  );
+
+  const figures = measured.map((each): JudgedFigure => {
+    const { figure } = each;
+    const wrong = aside.find((other) => other.measured === each);
+    const found = wrong?.checked ?? checkedNow.get(figure);
+    const adjusted = estimateIn(fit, figure);
+    if (!found) return { ...each, finding: 'not checkable', adjusted };
+    const fits = wrong ? adjusted : (resolved.get(figure) ?? found.fits);
+    const ends = endsOf(each, fits);
+    const finding = wrong ? 'disagrees' : doubtful(found) ? 'doubtful' : 'agrees';
+    const fall = suspected.find((other) => other.measured === each)?.fall ?? found.test ** 2;
+    return { ...each, finding, adjusted, fits, test: found.test, fall, ...(ends && { ends }) };
+  });
+
+  const suspects = suspected.map(({ measured: { figure }, fall, without }) => ({
+    figure,
+    fall: Math.max(0, fall),
+    needed: estimateIn(without, figure),
+    without: testOf(without),
+  }));
+  return {
+    figures,
+    overall: testOf(whole),
+    rest: testOf(fit),
+    suspects,
+    broken: brokenBy(
+      figures,
+      new Map(suspected.map(({ measured: { figure }, without }) => [figure, without])),
+      fit,
+    ),
+    filled: fill(fit, names, known),
+    settled: whole.settled && fit.settled,
+  };
+}
