@@ -5,7 +5,7 @@ import type { House } from '../core/line/house.ts';
 import { line, type Line } from '../core/line/line.ts';
 import { builtInLine } from './built-in.ts';
 import { decode, encode, propose } from './codec.ts';
-import { builtInHouse, builtInName, type FigureName } from './figures.ts';
+import { builtInHouse, builtInName, figureNames, type FigureName } from './figures.ts';
 import { linkOf, textOfLink } from './link.ts';
 import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from './shelf.ts';
 
@@ -64,7 +64,7 @@ function take(text: string): readonly string[] {
   return problems;
 }
 
-let written: string | null = null;
+let written: string | null = null; // the text under the key, as this tab last wrote or read it
 let timer: ReturnType<typeof setTimeout> | undefined;
 
 /** Writes the house as it stands, under its key and on the shelf; a visit is not written. */
@@ -80,6 +80,16 @@ function save(): void {
 function putOnShelf(next: Shelf): void {
   setShelf(next);
   store(SHELF, JSON.stringify(next));
+}
+
+/** Takes what another tab wrote, and keeps on top of it what was changed here and is not yet written. */
+function joinOtherTab(text: string): void {
+  const before = written === null ? builtInHouse : decode(written).house;
+  const here = house();
+  const changedHere = figureNames.filter((figure) => here[figure] !== before[figure]);
+  written = text;
+  take(text);
+  for (const figure of changedHere) changeFigure(figure, here[figure]);
 }
 
 /** A house shared by link, in the address or still being looked at in this tab. */
@@ -122,9 +132,7 @@ function keepInBrowser(): void {
   addEventListener('hashchange', () => textOfLink(location.hash) !== undefined && startVisit());
   addEventListener('storage', ({ key, newValue }) => {
     if (key === SHELF) setShelf(readShelf(newValue));
-    if (key !== KEY || newValue === null || visiting()) return;
-    written = newValue;
-    take(newValue);
+    if (key === KEY && newValue !== null && !visiting()) joinOtherTab(newValue);
   });
 }
 
@@ -132,6 +140,7 @@ if (!isServer) keepInBrowser();
 
 /** Changes one figure, or says in a sentence why it cannot be so. Only readers call this; results never do. */
 export function changeFigure(figure: FigureName, value: unknown): string | undefined {
+  if (house()[figure] === value) return undefined;
   const proposal = propose(house(), figure, value);
   if ('problem' in proposal) return proposal.problem;
   setHouse(proposal.house);

@@ -122,6 +122,7 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
                       range={number().range}
                       step={number().step}
                       value={valueOf(name, input) as number}
+                      among={given()}
                       take={take(name, input)}
                       onState={onState(name)}
                       ofHouse={'house' in input}

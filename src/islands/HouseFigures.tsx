@@ -53,6 +53,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
                   step={step}
                   meaning={meaning + usually(figure)}
                   value={house()[figure]}
+                  among={house()}
                   take={(value) => changeFigure(figure, value)}
                   reset={isChanged() ? () => changeFigure(figure, builtInHouse[figure]) : undefined}
                 />

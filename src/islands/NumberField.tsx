@@ -13,6 +13,8 @@ export interface NumberFieldProps {
   readonly step: number;
   /** In the core's unit, whatever unit is shown. */
   readonly value: number;
+  /** Whatever else decides whether a text can be used: when it changes, a refused text gets another try. */
+  readonly among?: unknown;
   /** Takes a number in range; returns the sentence to show when it cannot be used. */
   readonly take: (value: number) => string | undefined;
   /** Told whenever the text becomes wrong or right again. */
@@ -30,17 +32,20 @@ export interface NumberFieldProps {
 
 const SLIDER_STEPS = 1000; // a slider with more steps than this is no use to a thumb
 
-/** A value as it stands in the field: as many decimals as it needs, up to the unit's own. */
-function asTyped(value: number, kind: KindName, { unit, digits, fromCore }: Unit): string {
+/** Decimals of a step: 0.005 has three. */
+const decimalsOf = (step: number) => String(step).split('.')[1]?.length ?? 0;
+
+/** A value as it stands in the field: as many decimals as it needs, up to the unit's own or those of its step. */
+function asTyped(value: number, kind: KindName, step: number, { unit, digits, fromCore }: Unit): string {
   if (kind === 'gravity' && unit === '') return formatNumber(value, 3);
-  return String(Number(fromCore(value).toFixed(Math.max(digits, 1)))).replace('-', '−');
+  return String(Number(fromCore(value).toFixed(Math.max(digits, decimalsOf(step), 1)))).replace('-', '−');
 }
 
 export function NumberField(props: NumberFieldProps) {
   const unitOf = useUnits();
   const unit = () => (props.plain ? unitsOf(props.kind)[0]! : unitOf(props.kind));
   const typed = (value: number) =>
-    props.plain ? String(Number(value.toPrecision(4))) : asTyped(value, props.kind, unit());
+    props.plain ? String(Number(value.toPrecision(4))) : asTyped(value, props.kind, props.step, unit());
   const [text, setText] = createSignal(typed(props.value));
   const [problem, setProblem] = createSignal<string>();
   let field: HTMLInputElement | undefined;
@@ -68,16 +73,16 @@ export function NumberField(props: NumberFieldProps) {
     event.preventDefault();
     moveTo(props.value + steps * props.step);
   };
+  // Runs at once too: the house may have taken the reader's saved figures while this field was hydrating.
   // When the figure changes elsewhere, a text that was refused gets another try; any other text follows the figure.
   createEffect(
     on(
-      () => [props.value, unit()] as const,
+      () => [props.value, unit(), props.among] as const,
       ([, now], before) => {
         if (problem() !== undefined && now === before?.[1]) tryText(text());
         else setProblem(undefined);
         if (problem() === undefined && (field !== document.activeElement || now !== before?.[1])) settle();
       },
-      { defer: true },
     ),
   );
 

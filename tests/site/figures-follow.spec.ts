@@ -82,7 +82,7 @@ test('cuts move by keyboard, and say where they stand', async ({ page }) => {
 
 test('the ledger keeps four paces', async ({ page }) => {
   await open(page, '/malting/');
-  await page.locator('.ledger summary').click();
+  await expect(page.locator('.ledger details')).toHaveAttribute('open', '');
   for (const [label, factor] of [
     ['a year', 276],
     ['a week', 6],

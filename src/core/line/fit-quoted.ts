@@ -1,7 +1,7 @@
 // The line that comes nearest to quoted figures: weighted least squares, with the relations as rows of known spread.
 import { leastSquares } from '../numerics/orthogonal.ts';
 import { quotableFigures, quotableNames, type Measured, type QuotableName } from './quoted.ts';
-import { gapOf, relationNames, relations, usual, type Relation, type Values } from './relations.ts';
+import { AT_CEILING, FAR_BELOW, gapOf, relationNames, relations, usual, type Relation, type Values } from './relations.ts';
 
 /** How a figure stands in the search: as its logarithm, so that balances are straight lines, or as it is. */
 interface Scale {
@@ -16,6 +16,7 @@ interface Scale {
 
 const AMOUNT = 100; // of a logarithm: any size of house
 const QUALITY = 1; // of a logarithm: a strength or a share is not known to a factor of 2.7
+const CUT = 0.5; // of a logarithm: no heart ends at half the usual strength
 const logarithm = (loose: number): Scale => ({
   to: Math.log,
   from: Math.exp,
@@ -43,6 +44,7 @@ function scaleOf(figure: QuotableName): Scale {
   if (figure === 'originalGravity') return degrees;
   if (figure === 'finalGravity') return straight(1000, 20);
   if (figure === 'alcoholLoss') return straight(1, 5);
+  if (figure === 'heartBegins' || figure === 'heartEnds') return logarithm(CUT);
   const amount = amounts.includes(quotableFigures[figure].kind) && figure !== 'weeksPerYear';
   return logarithm(amount ? AMOUNT : QUALITY);
 }
@@ -65,6 +67,8 @@ export interface Fit {
 interface Rows {
   readonly slopes: number[][];
   readonly misses: number[];
+  /** Rows that count for the degrees of freedom: a ceiling does once it is passed. */
+  bearing: number;
 }
 
 const valuesAt = (at: readonly number[]) =>
@@ -109,30 +113,43 @@ function squaresAt(measured: readonly Measured[], at: readonly number[]): number
 /** All rows at a place: quoted and usual figures, relations that bear, and the loose rows that hold what nothing fixes. */
 function rowsAt(measured: readonly Measured[], at: readonly number[]): Rows {
   const values = valuesAt(at);
-  const rows: Rows = { slopes: [], misses: [] };
+  const rows: Rows = { slopes: [], misses: [], bearing: 0 };
   for (const each of measured) {
     const i = place[each.figure];
     const [miss, slope] = quotedRow(each, at[i]!);
     rows.slopes.push(quotableNames.map((_, j) => (j === i ? slope : 0)));
     rows.misses.push(-miss);
+    rows.bearing++;
   }
   for (const relation of weighed) {
     const gap = gapOf(relation, values);
-    if (relation.only === 'ceiling' && gap === 0) continue;
+    if (relation.only === 'ceiling' && gap < FAR_BELOW) continue;
+    if (relation.only !== 'ceiling' || gap > AT_CEILING) rows.bearing++;
     rows.slopes.push(slopesOf(relation, at, values));
     rows.misses.push(-gap);
   }
   return rows;
 }
 
-/** The rows solved with the loose ones added, which pull to where the search stands. */
-function solve({ slopes, misses }: Rows) {
-  const loose = scales.map(({ loose }, i) => scales.map((_, j) => (j === i ? 1 / loose : 0)));
-  return leastSquares([...slopes, ...loose], [...misses, ...loose.map(() => 0)]);
+/**
+ * The rows solved with the loose ones added, which hold what nothing fixes near `centre`; `damping` adds rows that
+ * hold the search where it stands.
+ */
+function solve({ slopes, misses }: Rows, off: readonly number[], damping = 0) {
+  const stiff = Math.sqrt(1 + damping);
+  const loose = scales.map(({ loose }, i) => scales.map((_, j) => (j === i ? stiff / loose : 0)));
+  return leastSquares(
+    [...slopes, ...loose],
+    [...misses, ...scales.map(({ loose }, i) => -off[i]! / loose / stiff)],
+  );
 }
+const offFrom = (centre: readonly number[], at: readonly number[]) => at.map((x, i) => x - centre[i]!);
+const pull = (off: readonly number[]) => off.reduce((sum, x, i) => sum + (x / scales[i]!.loose) ** 2, 0);
 
 const MOST_STEPS = 60;
-const STILL = 1e-7; // a move, as a part of what is loose, that counts as none
+const MOST_DAMPING = 1e6; // a search held back so hard has lost its way
+const STILL = 1e-6; // a fall of the sum of squares that counts as none: it moves no figure by a hundredth of its uncertainty
+const NEARLY_STILL = 1e-3; // and one that no finding turns on
 
 /** Where the search begins: figures as quoted, all others typical. */
 export function startOf(measured: readonly Measured[]): readonly number[] {
@@ -153,14 +170,14 @@ export function usualFor(quoted: ReadonlySet<QuotableName>): readonly Measured[]
 /** What is known at a place, when the rows there are all there is. */
 function describe(rows: readonly Measured[], at: readonly number[], squares: number, settled: boolean): Fit {
   const there = rowsAt(rows, at);
-  const { covariance } = solve(there);
+  const { covariance } = solve(there, scales.map(() => 0));
   const variance = scales.map((_, i) => covariance[i]![i]!);
   const fixed = variance.reduce((sum, v, i) => sum + 1 - v / scales[i]!.loose ** 2, 0);
   return {
     at,
     values: valuesAt(at),
     squares,
-    freedom: Math.max(0, Math.round(there.misses.length - fixed)),
+    freedom: Math.max(0, Math.round(there.bearing - fixed)),
     sure: Object.fromEntries(
       quotableNames.map((name, i) => {
         const standard = Math.sqrt(variance[i]!);
@@ -176,23 +193,41 @@ export function knownAt(rows: readonly Measured[], at: readonly number[]): Fit['
   return describe(rows, at, 0, true).sure;
 }
 
-/** Gauss’s and Newton’s steps from `start`, each halved until the sum of squares no longer rises. */
-export function fitQuoted(rows: readonly Measured[], start: readonly number[] = startOf(rows)): Fit {
+/** Fall of the sum of squares that a step would bring, were all rows straight. */
+function promised({ slopes, misses }: Rows, off: readonly number[], move: readonly number[]): number {
+  const fall = slopes.reduce((sum, row, i) => {
+    const along = row.reduce((part, slope, j) => part + slope * move[j]!, 0);
+    return sum + misses[i]! ** 2 - (misses[i]! - along) ** 2;
+  }, 0);
+  return fall + pull(off) - pull(off.map((x, i) => x + move[i]!));
+}
+
+/**
+ * Gauss’s and Newton’s steps from `start`, held back harder where one would raise the sum of squares. What nothing
+ * fixes stays near `centre`: the figures as quoted, and typical ones.
+ * Source: Marquardt, Journal of the Society for Industrial and Applied Mathematics 11, 431–441 (1963), from memory.
+ */
+export function fitQuoted(
+  rows: readonly Measured[],
+  centre: readonly number[] = startOf(rows),
+  start: readonly number[] = centre,
+): Fit {
   let at = start;
-  let squares = squaresAt(rows, at);
-  let settled = false;
-  for (let step = 0; step < MOST_STEPS && !settled; step++) {
-    const { solution } = solve(rowsAt(rows, at));
-    settled = solution.every((move, i) => Math.abs(move) < STILL * scales[i]!.loose);
-    let part = 1;
-    let [next, there] = [at, Infinity];
-    while (part > 1e-4 && !(there <= squares * (1 + 1e-12))) {
-      next = at.map((x, i) => x + part * solution[i]!);
-      there = squaresAt(rows, next);
-      part /= 2;
-    }
-    if (!(there <= squares * (1 + 1e-12))) break;
-    [at, squares] = [next, there];
+  let here = rowsAt(rows, at);
+  let off = offFrom(centre, at);
+  let squares = squaresAt(rows, at) + pull(off);
+  let damping = 0;
+  let left = Infinity;
+  for (let step = 0; step < MOST_STEPS && !(left < STILL && damping <= 1); step++) {
+    const { solution } = solve(here, off, damping);
+    const next = at.map((x, i) => x + solution[i]!);
+    const nextOff = offFrom(centre, next);
+    const there = squaresAt(rows, next) + pull(nextOff);
+    left = promised(here, off, solution) / (1 + squares);
+    if (there <= squares) {
+      [at, off, squares, here] = [next, nextOff, there, rowsAt(rows, next)];
+      damping = damping < 1 ? 0 : damping / 10;
+    } else damping = Math.max(1, damping * 10);
   }
-  return describe(rows, at, squares, settled);
+  return describe(rows, at, squaresAt(rows, at), left < NEARLY_STILL && damping < MOST_DAMPING);
 }

@@ -154,14 +154,14 @@ function judgedByOthers(figure: QuotableName, without: Fit, known: readonly Meas
 }
 
 /** Leaves out, one after another, figures that the others show wrong. */
-function setAside(measured: readonly Measured[], known: readonly Measured[], whole: Fit) {
+function setAside(measured: readonly Measured[], known: readonly Measured[], whole: Fit, centre: readonly number[]) {
   let [current, fit] = [measured, whole];
   const aside: { readonly measured: Measured; readonly checked: Checked; readonly fall: number; readonly without: Fit }[] = [];
   let judged = round(current, fit);
   while (judged.wrong && aside.length < MOST_WRONG) {
     const { measured: wrong } = judged.wrong;
     const rest = current.filter((each) => each !== wrong);
-    const without = fitQuoted([...rest, ...known], fit.at);
+    const without = fitQuoted([...rest, ...known], centre, fit.at);
     if (!judgedByOthers(wrong.figure, without, known)) break;
     aside.push({ measured: wrong, checked: judged.wrong, fall: fit.squares - without.squares, without });
     [current, fit] = [rest, without];
@@ -199,8 +199,9 @@ export function reconcile(quoted: Quoted): Reconciliation | Refusal {
   if ('refused' in measured) return measured;
   const names = new Set(measured.map(({ figure }) => figure));
   const known = usualFor(names);
-  const whole = fitQuoted([...measured, ...known], startOf(measured));
-  const { aside, current, fit, judged } = setAside(measured, known, whole);
+  const centre = startOf(measured);
+  const whole = fitQuoted([...measured, ...known], centre);
+  const { aside, current, fit, judged } = setAside(measured, known, whole, centre);
   const checkedNow = new Map(judged.checked.map((each) => [each.measured.figure, each]));
 
   const doubtful = ({ measured: { said, value }, test, fits }: Checked) =>
@@ -210,7 +211,7 @@ export function reconcile(quoted: Quoted): Reconciliation | Refusal {
     .filter(doubtful)
     .slice(0, MOST_SUSPECTS)
     .map(({ measured: each }) => {
-      const without = fitQuoted([...current.filter((other) => other !== each), ...known], fit.at);
+      const without = fitQuoted([...current.filter((other) => other !== each), ...known], centre, fit.at);
       return { measured: each, fall: fit.squares - without.squares, without };
     });
   const suspected = [...aside, ...left.toSorted((a, b) => b.fall - a.fall)];

@@ -286,9 +286,16 @@ export const usual: Partial<
   finalGravity: { value: 0.998, spread: 0.003, why: '0.996 to 1.000 (recalled), and fermentations cut short', source: 'memory' },
 }; // prettier-ignore
 
-/** How far a relation is from holding, in its spread: 0 when it holds, or when it is a ceiling that is kept. */
+const BEND = 0.3; // spreads over which a ceiling begins to bear, so that it has no corner for a search to catch on
+/** What `gapOf` gives for a ceiling that is just reached. */
+export const AT_CEILING = BEND * Math.LN2;
+/** A gap so small that a ceiling bears on nothing. */
+export const FAR_BELOW = 1e-6;
+
+/** How far a relation is from holding, in its spread: near 0 when it holds, and for a ceiling that is kept. */
 export function gapOf({ sides, times = 1, spread, as, only }: Relation, values: Values): number {
   const [left, right] = sides(values);
   const gap = (as === 'own' ? left - times * right : Math.log(left / (times * right))) / spread;
-  return only === 'ceiling' ? Math.max(0, gap) : gap;
+  if (only !== 'ceiling') return gap;
+  return gap > 30 * BEND ? gap : BEND * Math.log1p(Math.exp(gap / BEND));
 }

@@ -1,0 +1,140 @@
+// What the cross-check found, in plain sentences.
+import { formatNumber } from '../format.ts';
+import { kinds } from '../kinds.ts';
+import type { Broken } from './broken.ts';
+import { plain, quotableFigures, type QuotableName } from './quoted.ts';
+import type { JudgedFigure, Reconciliation, Suspect } from './reconcile.ts';
+import type { RelationName } from './relations.ts';
+
+/** A number with as many decimals as it is worth. */
+function round(value: number): string {
+  return formatNumber(value, value >= 100 ? 0 : value >= 10 ? 1 : 2);
+}
+
+/** Both ends of a range, rounded outwards by no more than a fifth of its width, with the unit. */
+export function rangeInWords(figure: QuotableName, low: number, high: number): string {
+  const { kind } = quotableFigures[figure];
+  const [bottom, top] = limits(figure, low, high);
+  const width = Math.max(top - bottom, 1e-6);
+  const size = 10 ** Math.floor(Math.log10(width / 5));
+  const step = [5, 2, 1].map((times) => times * size).find((each) => each <= width / 5) ?? size;
+  const digits = Math.max(kind === 'gravity' ? 3 : 0, -Math.floor(Math.log10(step) + 1e-9));
+  const [from, to] = [Math.ceil(bottom / step - 1e-9) * step, Math.floor(top / step + 1e-9) * step];
+  const unit = kinds[kind].unit;
+  return `${formatNumber(from, digits)} to ${formatNumber(to, digits)}${unit === '' ? '' : ` ${unit}`}`;
+}
+
+/** A range cut to what the figure can be at all. */
+function limits(figure: QuotableName, low: number, high: number): readonly [number, number] {
+  const [least, most] = quotableFigures[figure].range;
+  return [Math.min(most, Math.max(least, low)), Math.max(least, Math.min(most, high))];
+}
+
+/** What each relation says when its left side is too much, and when it is too little. */
+const clauses: Readonly<Record<RelationName, (b: Broken) => string>> = {
+  maltPerWeek: compare('the week’s malt is', 'the week’s mashes take', 'kg'),
+  maltPerYear: compare('the year’s malt is', 'the year’s mashes take', 'kg'),
+  mash: ({ left, right, impossible }) =>
+    `the wort would hold ${round((100 * left) / right)} % of the extract in the malt${impossible ? ', more than there is' : '; a mash brings about 97 %'}`,
+  extract: ({ left, right }) =>
+    `the wort would hold ${round(left)} kg of extract, more than the ${round(right)} kg in the malt`,
+  fermentable: compare('the wash holds', 'the wort’s fermentable extract gives', 'L of pure alcohol'),
+  balling: compare('the wash is', 'the fall of gravity gives', '% vol'),
+  washVolume: compare('the wash is', 'the wort makes', 'L'),
+  washStill: through('the low wines', 'the wash'),
+  lowWines: compare('the low wines are', 'this wash gives, run to the end,', '% vol'),
+  charge: ({ left, right, impossible }) =>
+    impossible
+      ? `the heart would hold ${round(left)} L of pure alcohol, more than the ${round(right)} L in the charge`
+      : `the heart would be ${round((100 * left) / right)} % of the charge’s alcohol; 45 to 60 % is usual`,
+  chargeHoldsLowWines: ({ left, right }) =>
+    `the spirit charge, ${round(right)} L, would be less than the low wines that go into it, ${round(left)} L`,
+  spiritStill: through('the heart', 'the low wines'),
+  pureAlcohol: compare('the pure alcohol is', 'volume times strength makes', 'L'),
+  cuts: compare('the heart as a whole is', 'its cuts make', '% vol'),
+  spiritYield: compare('the yield is', 'the spirit and the malt make', 'L of pure alcohol a tonne'),
+  throughBothStills: through('the new spirit', 'the wash'),
+  fromTheMalt: through('the new spirit', 'all the malt could give'),
+  alcoholPerWeek: compare('the week’s pure alcohol is', 'the week’s mashes make', 'L'),
+  alcoholPerYear: compare('the year’s pure alcohol is', 'the year’s mashes make', 'L'),
+  filling: ({ left, right }) =>
+    `spirit of ${round(right)} % vol would be filled at ${round(left)} % vol; water cannot strengthen it`,
+  casks: compare('the casks of a week hold', 'the spirit let down makes', 'L'),
+  casksPerYear: compare('the year’s casks are', 'its weeks make', ''),
+  store: compare('the store holds', 'the years of filling make', 'casks'),
+  bottles: compare('the bottles from a cask hold', 'the years leave in it', 'L of pure alcohol'),
+  bottlesPerYear: compare('the year’s bottles are', 'its casks make', ''),
+};
+
+/** Two sides that should be alike. */
+function compare(one: string, other: string, unit: string) {
+  const behind = unit === '' ? '' : ` ${unit}`;
+  return ({ left, expected }: Broken) => `${one} ${round(left)}${behind}, but ${other} ${round(expected)}`;
+}
+
+/** Alcohol that goes from one vessel to another. */
+function through(after: string, before: string) {
+  return ({ left, right, impossible }: Broken) =>
+    impossible
+      ? `${after} would hold more alcohol than ${before === 'the wash' ? 'the wash did' : before === 'the low wines' ? 'the low wines did' : before}, ${round(left)} L against ${round(right)} L`
+      : `${after} would hold ${round(left)} L of pure alcohol of ${before}’s ${round(right)} L`.replace('give’s', 'give,');
+}
+
+/** The sentence on one broken relation: what was said, what follows, what would fit. */
+export function sentenceOf(broken: Broken): string {
+  const { figure, quoted, end, fits } = broken;
+  const head = `${quotableFigures[figure].label}: ${end === 'low' ? 'at the low end, ' : end === 'high' ? 'at the high end, ' : 'at '}${plain(figure, quoted)}`;
+  return `${head}, ${clauses[broken.relation](broken)}; ${rangeInWords(figure, ...fits)} would fit.`;
+}
+
+const named = (figure: QuotableName) => {
+  const { label } = quotableFigures[figure];
+  return label[0]!.toLowerCase() + label.slice(1);
+};
+
+function list(figures: readonly QuotableName[]): string {
+  const names = figures.map(named);
+  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}
+
+/** A suspect on which no relation was told. */
+function needs({ figure, needed }: Suspect): string {
+  return `${quotableFigures[figure].label}: the other figures ask for ${rangeInWords(figure, needed.low, needed.high)}.`;
+}
+
+function opening({ figures, overall, rest, suspects }: Reconciliation): string {
+  const wrong = figures.filter(({ finding }) => finding === 'disagrees').map(({ figure }) => figure);
+  const unsure = suspects.map(({ figure }) => figure).filter((figure) => !wrong.includes(figure));
+  const checked = figures.filter(({ finding }) => finding !== 'not checkable').length;
+  if (figures.length === 0) return 'No figure was quoted.';
+  if (checked === 0 && overall.chance >= 0.05) return 'None of these figures can be checked against the others.';
+  if (wrong.length === 0 && unsure.length === 0)
+    return overall.chance < 0.05
+      ? 'Taken together the figures lie further apart than their spreads allow, but none stands out.'
+      : `The ${checked} figures that can be checked agree.`;
+  const first = wrong.length === 0 ? '' : `The others agree without ${list(wrong)}.`;
+  const then =
+    unsure.length === 0
+      ? ''
+      : unsure.length === 1
+        ? `Have a second look at ${list(unsure)}.`
+        : `One of these is likely wrong, and nothing else quoted tells which: ${list(unsure)}.`;
+  return [rest.chance < 0.05 && unsure.length === 0 ? first.replace('The others agree', 'The others agree better') : first, then].filter((part) => part !== '').join(' '); // prettier-ignore
+}
+
+/** Figures that nothing bears on, in one sentence. */
+function unchecked(figures: readonly JudgedFigure[]): string[] {
+  const left = figures.filter(({ finding }) => finding === 'not checkable').map(({ figure }) => figure);
+  return left.length === 0 || left.length === figures.length ? [] : [`Nothing else quoted bears on ${list(left)}.`];
+}
+
+/** The findings in plain sentences: the whole first, then each suspect, then what could not be checked. */
+export function sentences(result: Reconciliation): readonly string[] {
+  const told = result.broken.map(sentenceOf);
+  const untold = result.suspects.filter(({ figure }) => !result.broken.some((each) => each.figure === figure));
+  const restless = result.settled ? [] : ['The search for figures that agree did not come to rest, so take these findings with care.'];
+  const first = [...result.suspects.map(({ figure }) => figure)];
+  const rank = (figure: QuotableName) => (first.includes(figure) ? first.indexOf(figure) : first.length);
+  const ordered = result.broken.map((each, i) => ({ each, says: told[i]! })).sort((a, b) => rank(a.each.figure) - rank(b.each.figure));
+  return [opening(result), ...ordered.map(({ says }) => says), ...untold.map(needs), ...unchecked(result.figures), ...restless];
+} // prettier-ignore

@@ -1,0 +1,104 @@
+// Whole numbers in words: "a hundred and fifty", "ten fifty-eight", "nine nine eight", "eighteen hundred".
+import type { Token } from './tokens.ts';
+
+const ones = 'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(' '); // prettier-ignore
+const tens = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
+const small = new Map<string, number>([
+  ...ones.map((word, i) => [word, i] as const),
+  ...tens.map((word, i) => [word, 20 + 10 * i] as const),
+  ['nought', 0],
+  ['naught', 0],
+  ['fourty', 40],
+  ['ninty', 90],
+  ['fourtyfive', 45],
+]);
+const digits = new Map([...ones.slice(0, 10).map((word, i) => [word, i] as const), ['oh', 0], ['o', 0], ['nought', 0]] as [string, number][]); // prettier-ignore
+const scales: Readonly<Record<string, number>> = { thousand: 1e3, thousands: 1e3, million: 1e6, millions: 1e6, billion: 1e9 }; // prettier-ignore
+
+export interface Counted {
+  readonly value: number;
+  /** The token after the number. */
+  readonly next: number;
+}
+
+const word = (tokens: readonly Token[], i: number) =>
+  tokens[i]?.kind === 'word' ? tokens[i].text : undefined;
+const skip = (tokens: readonly Token[], i: number) =>
+  tokens[i]?.text === '-' && tokens[i].joined && tokens[i + 1]?.joined ? i + 1 : i;
+
+/** A number below a hundred: twenty-two, twenty two, seventeen. */
+export function belowHundred(tokens: readonly Token[], i: number): Counted | undefined {
+  const first = small.get(word(tokens, i) ?? '');
+  if (first === undefined) return undefined;
+  if (first < 20) return { value: first, next: i + 1 };
+  const at = skip(tokens, i + 1);
+  const second = small.get(word(tokens, at) ?? '');
+  return second !== undefined && second > 0 && second < 10
+    ? { value: first + second, next: at + 1 }
+    : { value: first, next: i + 1 };
+}
+
+/** Digits said one by one, three or more: nine nine eight, one oh five eight. */
+export function saidByDigit(tokens: readonly Token[], i: number): Counted | undefined {
+  let value = 0;
+  let next = i;
+  for (; next - i < 6; next++) {
+    const digit = digits.get(word(tokens, next) ?? '');
+    if (digit === undefined) break;
+    value = 10 * value + digit;
+  }
+  return next - i >= 3 ? { value, next } : undefined;
+}
+
+/** Two pairs of digits, as years and gravities are said: ten fifty-eight, nineteen eleven, ten oh four. */
+function saidInPairs(tokens: readonly Token[], i: number): Counted | undefined {
+  const first = belowHundred(tokens, i);
+  if (!first || first.value < 10 || first.value > 20) return undefined;
+  const at = skip(tokens, first.next);
+  const oh = ['oh', 'o'].includes(word(tokens, at) ?? '');
+  const second = belowHundred(tokens, oh ? at + 1 : at);
+  if (!second || (oh ? second.value > 9 : second.value < 10)) return undefined;
+  return { value: 100 * first.value + second.value, next: second.next };
+}
+
+/** Below a thousand, or so many hundreds: a hundred and fifty, eighteen hundred and forty. */
+function hundreds(tokens: readonly Token[], i: number): Counted | undefined {
+  const article = ['a', 'an'].includes(word(tokens, i) ?? '');
+  const lead = article ? { value: 1, next: i + 1 } : belowHundred(tokens, i);
+  if (!lead) return undefined;
+  const at = skip(tokens, lead.next);
+  if (word(tokens, at) !== 'hundred' && word(tokens, at) !== 'hundreds') return article ? undefined : lead;
+  const rest = belowHundred(tokens, joiner(tokens, at + 1));
+  const value = 100 * lead.value;
+  return rest ? { value: value + rest.value, next: rest.next } : { value, next: at + 1 };
+}
+
+const joiner = (tokens: readonly Token[], i: number) => (word(tokens, i) === 'and' ? i + 1 : skip(tokens, i));
+
+/** A whole number in words that starts at a token, or nothing. */
+export function cardinal(tokens: readonly Token[], i: number): Counted | undefined {
+  const said = saidByDigit(tokens, i) ?? saidInPairs(tokens, i);
+  if (said) return said;
+  const article = ['a', 'an'].includes(word(tokens, i) ?? '');
+  let total = 0;
+  let scale = Infinity;
+  let next = i;
+  for (let at = i; ;) {
+    const part = hundreds(tokens, at) ?? (article && at === i ? { value: 1, next: i + 1 } : undefined);
+    if (!part) break;
+    const own = scales[word(tokens, skip(tokens, part.next)) ?? ''];
+    if (own === undefined || own >= scale) {
+      if (article && part.value === 1 && at === i) return undefined;
+      if (own === undefined && (scale === Infinity || part.value < scale)) {
+        total += part.value;
+        next = part.next;
+      }
+      break;
+    }
+    total += part.value * own;
+    scale = own;
+    next = skip(tokens, part.next) + 1;
+    at = word(tokens, next) === 'and' ? next + 1 : next;
+  }
+  return next > i ? { value: total, next } : undefined;
+}

@@ -1,0 +1,90 @@
+// How near each trade word is to each quantity, 0 to 1: in letters, commas, sentences, and other quantities between.
+import type { Quantity } from './quantities.ts';
+import type { ConceptName, Mention } from './words.ts';
+
+const REACH = 260; // characters beyond which a word is not near
+const linkBefore = /^[\s,]*(?:(?:is|are|was|were|be|that['’]?s|that is|which is|['’]?s|at|of|with|has|have|about|around|roughly|some|nearly|almost|just|over|under|near|an?|the|by|amounts?|amounting|lies|comes|it['’]?s|we have|there are|they['’]?re|and|sits|stands|as|only|up|to|like|between|from|goes|go|in|on|strength|content|temperature|volume|reading|@|[:=–—-])[\s,:]*){0,5}$/i;
+const linkAfter = /^[\s-]*(?:(?:of|our|the|this|is|are|it|for|as|pure|good|new|lovely)\s+){0,3}$/i;
+
+/** Words that belong to one quantity only, the nearest: rates, and what says that a figure is not the house's own. */
+const ofOne = new Set<ConceptName>(['perWeek', 'perYear', 'perMash', 'perCask', 'perTonne', 'perHour', 'law', 'elsewhere', 'delivery', 'capacity', 'weighs', 'thisOne', 'limit', 'built', 'average', 'gas']); // prettier-ignore
+
+/** Places where a sentence ends. A line's end counts when the line is short, or a blank line or a list point follows. */
+function sentenceEnds(text: string): number[] {
+  const ends: number[] = [];
+  let lineStart = 0;
+  for (const { 0: found, index } of text.matchAll(/[!?;]|\.(?=\s+["“‘(]?[A-Z0-9]|\s*$)|\r?\n/g)) {
+    if (found.endsWith('\n')) {
+      const blank = /^(?:[^\S\n]*\n|[^\S\n]*[-*•])/.test(text.slice(index + found.length, index + found.length + 40));
+      if (blank || index - lineStart < 60) ends.push(index);
+      lineStart = index + found.length;
+    } else ends.push(index);
+  }
+  return ends;
+}
+
+/** How many of sorted places lie below a place. */
+function below(places: readonly number[], at: number): number {
+  let [low, high] = [0, places.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (places[middle]! < at) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** A function that gives, for the quantity of an index, the words near it with their nearness. */
+export function surroundings(
+  text: string,
+  mentions: readonly Mention[],
+  quantities: readonly Quantity[],
+): (index: number) => ReadonlyMap<ConceptName, number> {
+  const sentences = sentenceEnds(text);
+  const commas = [...text.matchAll(/[,:()]|\s[–—-]\s/g)].map(({ index }) => index);
+  const starts = quantities.map(({ start }) => start);
+  const mentionStarts = mentions.map(({ start }) => start);
+  const crossings = (from: number, to: number) => below(sentences, to) - below(sentences, from);
+
+  /** The quantity that a word stands nearest to, a sentence's end between them counting as 60 letters. */
+  function owner({ start, end }: Mention): number {
+    const after = below(starts, start);
+    const apart = (i: number) => {
+      const quantity = quantities[i];
+      if (!quantity) return Infinity;
+      const [from, to] = quantity.start >= end ? [end, quantity.start] : [quantity.end, start];
+      return to - from + 60 * crossings(Math.min(from, to), to);
+    };
+    return apart(after - 1) <= apart(after) ? after - 1 : after;
+  }
+  const owners = mentions.map((mention) => (ofOne.has(mention.concept) ? owner(mention) : -1));
+
+  function nearness(mention: Mention, index: number): number {
+    const { start, end, dimension } = quantities[index]!;
+    const later = mention.start >= end;
+    if (!later && mention.end > start) return 1;
+    const [from, to] = later ? [end, mention.start] : [mention.end, start];
+    const letters = to - from;
+    const crossed = crossings(from, to);
+    if (later && crossed > 0) return 0;
+    if (crossed === 0 && letters <= 40 && (later ? linkAfter : linkBefore).test(text.slice(from, to))) return 1;
+    let between = 1;
+    for (let i = index + (later ? 1 : -1); later ? i < quantities.length && starts[i]! < to : i >= 0 && quantities[i]!.start >= from; i += later ? 1 : -1)
+      between *= quantities[i]!.dimension === dimension ? 0.58 : 0.8;
+    const clauses = below(commas, to) - below(commas, from);
+    return 0.9 * Math.exp(-letters / 70) * 0.8 ** clauses * between * (letters < 8 ? 0.75 : 0.5) ** crossed;
+  } // prettier-ignore
+
+  return (index) => {
+    const quantity = quantities[index]!;
+    const near = new Map<ConceptName, number>();
+    for (let i = below(mentionStarts, quantity.start - REACH); i < mentions.length; i++) {
+      const mention = mentions[i]!;
+      if (mention.start > quantity.end + REACH) break;
+      if (owners[i] !== -1 && owners[i] !== index) continue;
+      const factor = nearness(mention, index);
+      if (factor > 0.02 && factor > (near.get(mention.concept) ?? 0)) near.set(mention.concept, factor);
+    }
+    return near;
+  };
+}

@@ -1,0 +1,142 @@
+// Numbers in a text, in digits or in words, as they are said: five and a half thousand, 63.5, two thirds, 1,058.
+import { cardinal } from './cardinals.ts';
+import { tokensOf, type Token } from './tokens.ts';
+
+export interface Said {
+  readonly value: number;
+  /** Tokens from `first` up to, not including, `next`. */
+  readonly first: number;
+  readonly next: number;
+  /** What the last word multiplied by: 1000 in "six thousand". */
+  readonly scale: number;
+  /** A fraction with nothing before it: two thirds, a fifth. */
+  readonly fraction: boolean;
+}
+
+const scales: Readonly<Record<string, number>> = { hundred: 100, thousand: 1e3, million: 1e6, billion: 1e9, k: 1e3, dozen: 12, grand: 1e3 }; // prettier-ignore
+const parts: Readonly<Record<string, number>> = { half: 2, halves: 2, third: 3, thirds: 3, quarter: 4, quarters: 4, fifth: 5, fifths: 5, sixth: 6, sixths: 6, eighth: 8, eighths: 8, tenth: 10, tenths: 10 }; // prettier-ignore
+const pairs: Readonly<Record<string, number>> = { dozen: 12, couple: 2, pair: 2 };
+
+const text = (tokens: readonly Token[], i: number) => tokens[i]?.text ?? '';
+const isArticle = (word: string) => word === 'a' || word === 'an';
+const hyphen = (tokens: readonly Token[], i: number) =>
+  text(tokens, i) === '-' && tokens[i + 1]?.joined ? i + 1 : i;
+
+/** "and a half", "and three quarters", "½" after a number: what it adds, and the token after it. */
+function addition(tokens: readonly Token[], i: number): { adds: number; next: number } | undefined {
+  const fraction = tokens[i];
+  if (fraction?.kind === 'figure' && fraction.value !== undefined && /^[½-¾⅓-⅞]$/.test(fraction.text))
+    return { adds: fraction.value, next: i + 1 };
+  if (text(tokens, i) !== 'and') return undefined;
+  const many = isArticle(text(tokens, i + 1)) ? 1 : (cardinal(tokens, i + 1)?.value ?? 0);
+  const at = isArticle(text(tokens, i + 1)) ? i + 2 : (cardinal(tokens, i + 1)?.next ?? i + 1);
+  const part = parts[text(tokens, hyphen(tokens, at))];
+  return part !== undefined && many > 0 && many < part
+    ? { adds: many / part, next: hyphen(tokens, at) + 1 }
+    : undefined;
+}
+
+/** "point five", "point oh five eight" after a number. */
+function decimals(tokens: readonly Token[], i: number): { adds: number; next: number } | undefined {
+  if (text(tokens, i) !== 'point') return undefined;
+  let said = '';
+  let next = i + 1;
+  for (; said.length < 6; next++) {
+    if (text(tokens, next) === 'oh' || text(tokens, next) === 'o') said += '0';
+    else {
+      const digit =
+        tokens[next]?.kind === 'figure' ? tokens[next] : cardinal(tokens.slice(next, next + 1), 0);
+      if (digit?.value === undefined || !Number.isInteger(digit.value) || digit.value < 0) break;
+      said += String(digit.value);
+    }
+  }
+  return said === '' ? undefined : { adds: Number(`0.${said.slice(0, 9)}`), next };
+}
+
+/** Half a million, three quarters of a million, two thirds, 1/2. */
+function fractionAt(tokens: readonly Token[], i: number): Said | undefined {
+  const ratio = slashed(tokens, i);
+  if (ratio) return ratio;
+  const word = text(tokens, i);
+  const many = word === 'half' || isArticle(word) ? { value: 1, next: word === 'half' ? i : i + 1 } : cardinal(tokens, i); // prettier-ignore
+  if (!many) return undefined;
+  const at = hyphen(tokens, many.next);
+  const part = parts[text(tokens, at)];
+  if (part === undefined || many.value < 1 || many.value >= part) return undefined;
+  let next = at + 1;
+  const value = many.value / part;
+  const of = text(tokens, next) === 'of' ? next + 1 : next;
+  if (!isArticle(text(tokens, of))) {
+    const plain = many.value === 1 && (part === 2 || (part === 3 && of === next && !/^(?:husks?|grits|flour|full)$/.test(text(tokens, of))));
+    return plain ? undefined : { value, first: i, next, scale: 1, fraction: true };
+  }
+  const scale = scales[text(tokens, of + 1)];
+  if (scale !== undefined) {
+    next = of + 2;
+    return { value: value * scale, first: i, next, scale, fraction: false };
+  }
+  return { value, first: i, next: of + 1, scale: 1, fraction: false };
+}
+
+function slashed(tokens: readonly Token[], i: number): Said | undefined {
+  const [over, slash, under, after] = tokens.slice(i, i + 4);
+  if (over?.kind !== 'figure' || slash?.text !== '/' || under?.kind !== 'figure') return undefined;
+  if (after?.text === '/' || text(tokens, i - 1) === '/') return undefined;
+  const sound = [2, 3, 4, 5, 8].includes(under.value ?? 0) && Number.isInteger(over.value) && over.value! < under.value!; // prettier-ignore
+  return sound && over.value! > 0
+    ? { value: over.value! / under.value!, first: i, next: i + 3, scale: 1, fraction: true }
+    : undefined;
+}
+
+/** The number that starts at a token, or nothing. */
+export function numberAt(tokens: readonly Token[], i: number): Said | undefined {
+  const fraction = fractionAt(tokens, i);
+  if (fraction) return fraction;
+  const token = tokens[i]!;
+  const after = isArticle(token.text) ? pairs[text(tokens, i + 1)] : undefined;
+  if (after !== undefined) return { value: after, first: i, next: i + 2, scale: 1, fraction: false };
+  const whole =
+    token.kind === 'figure'
+      ? token.value === undefined
+        ? undefined
+        : { value: token.value, next: i + 1 }
+      : token.text === 'point' && text(tokens, i - 1) !== 'this'
+        ? { value: 0, next: i }
+        : cardinal(tokens, i);
+  if (!whole) return undefined;
+  let { value, next } = whole;
+  const more = decimals(tokens, next) ?? addition(tokens, next);
+  if (next === i && (!more || more.next - i < 4)) return undefined; // "point" alone is no number
+  if (more) {
+    value += more.adds;
+    next = more.next;
+  }
+  let scale = token.kind === 'word' && value >= 1000 && value % 1000 === 0 ? 1000 : 1;
+  const word = text(tokens, hyphen(tokens, next));
+  if (Object.hasOwn(scales, word) && (word !== 'k' || tokens[next]?.joined)) {
+    scale = scales[word]!;
+    value *= scale;
+    next = hyphen(tokens, next) + 1;
+    const half = addition(tokens, next); // two million and a half
+    if (half && scale === 1e6) {
+      value += half.adds * scale;
+      next = half.next;
+    }
+  }
+  return value < 1e15 ? { value: tidy(value), first: i, next, scale, fraction: false } : undefined;
+}
+
+/** Away with the last bits that 0.1 + 0.2 leaves. */
+export const tidy = (value: number): number => Number(value.toPrecision(12));
+
+/** Every number of a text, in order, with the text's tokens. */
+export function numbersIn(whole: string): { tokens: readonly Token[]; numbers: readonly Said[] } {
+  const tokens = tokensOf(whole);
+  const numbers: Said[] = [];
+  for (let i = 0; i < tokens.length;) {
+    const found = tokens[i]!.kind === 'sign' ? undefined : numberAt(tokens, i);
+    if (found) numbers.push(found);
+    i = found ? found.next : i + 1;
+  }
+  return { tokens, numbers };
+}
