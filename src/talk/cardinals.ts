@@ -15,6 +15,9 @@ const small = new Map<string, number>([
 const digits = new Map([...ones.slice(0, 10).map((word, i) => [word, i] as const), ['oh', 0], ['o', 0], ['nought', 0]] as [string, number][]); // prettier-ignore
 const scales: Readonly<Record<string, number>> = { thousand: 1e3, thousands: 1e3, million: 1e6, millions: 1e6, billion: 1e9 }; // prettier-ignore
 
+/** True for a word that a number can begin with. */
+export const isNumberWord = (word: string): boolean => small.has(word) || digits.has(word);
+
 export interface Counted {
   readonly value: number;
   /** The token after the number. */

@@ -33,7 +33,15 @@ const strong: readonly Dimension[] = ['percent', 'strength', 'bare'];
 const degrees: readonly Dimension[] = ['temperature', 'bare'];
 const away = { elsewhere: -1.5, law: -1.5, shop: -3, built: -1 } as const;
 const notMalt = { delivery: -4, weighs: -4, draff: -4, gas: -4, yeast: -4, barley: 0, perHour: -4 } as const;
-const notWater = { malting: -3, cooled: -3, store: -2, air: -3, condenser: -3, cutOn: 0, limit: -0.6 } as const;
+const notWater = {
+  malting: -3,
+  cooled: -3,
+  store: -2,
+  air: -3,
+  condenser: -3,
+  cutOn: 0,
+  limit: -0.6,
+} as const;
 const notFlow = { capacity: -2, yeast: -3, water: -1.5, condenser: -2 } as const;
 
 // prettier-ignore

@@ -3,7 +3,7 @@ import { figureIds, talkFigures, type FigureId, type TalkFigure, type TalkKind }
 import { surroundings } from './nearby.ts';
 import type { Quantity } from './quantities.ts';
 import { topics } from './stages.ts';
-import { inUnit } from './units.ts';
+import { inUnit, type Dimension } from './units.ts';
 import { mentionsIn, type ConceptName } from './words.ts';
 
 export interface Proposal {
@@ -20,9 +20,16 @@ export interface Matched {
   readonly unit: string;
 }
 
-const ENOUGH = 2.9; // a score from which a figure is proposed
+const ENOUGH = 2.2; // a score from which a figure is proposed
 const LEAD = 0.25; // how far it must lead the next
 const figures: Readonly<Record<FigureId, TalkFigure>> = talkFigures;
+const takenBy = new Map<Dimension, readonly FigureId[]>();
+for (const dimension of new Set(figureIds.flatMap((id) => figures[id].takes)))
+  takenBy.set(
+    dimension,
+    figureIds.filter((id) => figures[id].takes.includes(dimension)),
+  );
+
 /** Words that a figure is somebody else's: they forbid a proposal, but not its kind. */
 const othersOwn: readonly ConceptName[] = ['elsewhere', 'law', 'built', 'limit'];
 
@@ -54,7 +61,9 @@ function gristOrder(text: string, quantities: readonly Quantity[]): Map<Quantity
     const sum = three.reduce((total, { value }) => total + (value ?? Infinity), 0);
     const [a, b, c] = three;
     const [first, second] = [text.slice(a!.end, b!.start), text.slice(b!.end, c!.start)];
-    const listed = [first, second].every((gap) => gap.length < 9 && /^\s*(?:[,/:–—-]|and|, ?and)?\s*$/.test(gap));
+    const listed = [first, second].every(
+      (gap) => gap.length < 9 && /^\s*(?:[,/:–—-]|and|, ?and)?\s*$/.test(gap),
+    );
     if (listed && Math.abs(sum - 100) <= 1 && three.every(({ dimension }) => parts.includes(dimension)))
       three.forEach((each, place) => order.set(each, (['husk', 'grits', 'flour'] as const)[place]!));
   }
@@ -67,13 +76,18 @@ const again = /^[\s,(]*(?:which|that|or|i\.e|in (?:other|new)|so|call it|=|it['�
 /** After a bare number: it counts something else, or a part of the whole. */
 const apart = /^\s+(?:pairs?\b|of\s+(?!them|those|these|it\b))/i;
 
+/** A bare number before another noun counts that: "nine warehouses". */
+const otherThings =
+  /^\s+(?!(?:of|in|and|or|a|an|at|to|is|was|per|each|every|times)\b)(?:[a-z]+\s)?(?!(?:is|was|this|has|its|as|across|times)\b)[a-z]{2,}s\b/i;
+
 interface Told {
   readonly figure: FigureId;
   readonly end: number;
   readonly values: readonly number[];
 }
 
-const differ = (a: readonly number[], b: readonly number[]) => Math.abs(a[0]! - b[0]!) > 0.03 * Math.abs(a[0]!);
+const differ = (a: readonly number[], b: readonly number[]) =>
+  Math.abs(a[0]! - b[0]!) > 0.03 * Math.abs(a[0]!);
 
 /** Proposes a figure for each quantity of a text. */
 export function matchFigures(text: string, quantities: readonly Quantity[]): Matched[] {
@@ -91,13 +105,15 @@ export function matchFigures(text: string, quantities: readonly Quantity[]): Mat
     const unitFor = (kind: TalkKind) =>
       bare && (kind === 'strength' || kind === 'temperature') ? units[i]![kind] : quantity.unit;
     const near = nearTo(i);
+    if (bare && near.size === 0) return { proposals: [], certain: false, unit: quantity.unit };
     const topic = topicAt(start);
-    const resaid = before !== undefined && start - before.end < 45 && again.test(text.slice(before.end, start));
+    const resaid =
+      before !== undefined && start - before.end < 45 && again.test(text.slice(before.end, start));
     const led = bare && /\b(?:the|those|these|other)\s+$/i.test(text.slice(Math.max(0, start - 8), start));
 
-    const scored = figureIds.flatMap((figure) => {
-      const { takes, range, usual, kind, cues, after, fall, stage, also } = figures[figure];
-      if (!takes.includes(dimension)) return [];
+    const scored = (takenBy.get(dimension) ?? []).flatMap((figure) => {
+      const { range, usual, kind, cues, after, fall, stage, also, unit } = figures[figure];
+      
       const values = valuesFor(quantity, figure, unitFor(kind));
       if (!values.every((value) => value >= range[0] && value <= range[1])) return [];
       const here = Math.max(topic[stage], ...(also ?? []).map((other) => topic[other]));
@@ -114,7 +130,10 @@ export function matchFigures(text: string, quantities: readonly Quantity[]): Mat
       else if (bare && kind !== 'count') score -= 0.6;
       if (kind === 'alcohol' && dimension === 'volume') score -= 1.5;
       if (bare && kind === 'count' && (led || apart.test(text.slice(end, end + 12)))) score -= 2;
+      if (bare && kind === 'count' && otherThings.test(text.slice(end, end + 40))) score -= 2;
       if (dimension === 'yield') score += 2;
+      if (figure === 'bottleSize' && /^[cm]L$/.test(quantity.unit)) score += 1;
+      if (((cues.perWeek ?? 0) >= 4 && !near.has('perWeek')) || ((cues.perYear ?? 0) >= 4 && unit !== 'weeks' && !near.has('perYear'))) score -= 1.2;
       if (before && start - before.end < 220 && after?.includes(before.figure)) score += 1.1;
       if (before?.figure === figure && resaid && !differ(before.values, values)) score += 2.5;
       const earlier = told.get(figure);

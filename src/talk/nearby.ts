@@ -3,20 +3,27 @@ import type { Quantity } from './quantities.ts';
 import type { ConceptName, Mention } from './words.ts';
 
 const REACH = 260; // characters beyond which a word is not near
-const linkBefore = /^[\s,]*(?:(?:is|are|was|were|be|that['’]?s|that is|which is|['’]?s|at|of|with|has|have|about|around|roughly|some|nearly|almost|just|over|under|near|an?|the|by|amounts?|amounting|lies|comes|it['’]?s|we have|there are|they['’]?re|and|sits|stands|as|only|up|to|like|between|from|goes|go|in|on|strength|content|temperature|volume|reading|@|[:=–—-])[\s,:]*){0,5}$/i;
+const linkBefore =
+  /^[\s,]*(?:(?:is|are|was|were|be|that['’]?s|that is|which is|['’]?s|at|of|with|has|have|about|around|roughly|some|nearly|almost|just|over|under|near|an?|the|by|amounts?|amounting|lies|comes|it['’]?s|we have|there are|they['’]?re|and|sits|stands|as|only|up|to|like|between|from|goes|go|in|on|strength|content|temperature|volume|reading|@|[:=–—-])[\s,:]*){0,5}$/i;
 const linkAfter = /^[\s-]*(?:(?:of|our|the|this|is|are|it|for|as|pure|good|new|lovely)\s+){0,3}$/i;
 
 /** Words that belong to one quantity only, the nearest: rates, and what says that a figure is not the house's own. */
 const ofOne = new Set<ConceptName>(['perWeek', 'perYear', 'perMash', 'perCask', 'perTonne', 'perHour', 'law', 'elsewhere', 'delivery', 'capacity', 'weighs', 'thisOne', 'limit', 'built', 'average', 'gas']); // prettier-ignore
 
-/** Places where a sentence ends. A line's end counts when the line is short, or a blank line or a list point follows. */
+/** Places where a sentence ends. A line's end counts before a blank line or a list point, and after a short line unless the next goes on in small letters. */
 function sentenceEnds(text: string): number[] {
   const ends: number[] = [];
   let lineStart = 0;
-  for (const { 0: found, index } of text.matchAll(/[!?;]|\.(?=\s+["“‘(]?[A-Z0-9]|\s*$)|\r?\n/g)) {
+  for (const { 0: found, index } of text.matchAll(
+    /[!;]|(?<![\s.][a-z])\.(?=\s+["“‘(]?[A-Z0-9]|\s*$)|\r?\n/g,
+  )) {
     if (found.endsWith('\n')) {
-      const blank = /^(?:[^\S\n]*\n|[^\S\n]*[-*•])/.test(text.slice(index + found.length, index + found.length + 40));
-      if (blank || index - lineStart < 60) ends.push(index);
+      const blank = /^(?:[^\S\n]*\n|[^\S\n]*[-*•])/.test(
+        text.slice(index + found.length, index + found.length + 40),
+      );
+      const goesOn = /^[^\S\n]*[a-zà-ÿ\d]/.test(text.slice(index + found.length, index + found.length + 8));
+      const asks = /\?\s*$/.test(text.slice(Math.max(0, index - 3), index));
+      if (blank || (index - lineStart < 60 && !goesOn && !asks)) ends.push(index);
       lineStart = index + found.length;
     } else ends.push(index);
   }
@@ -42,6 +49,7 @@ export function surroundings(
 ): (index: number) => ReadonlyMap<ConceptName, number> {
   const sentences = sentenceEnds(text);
   const commas = [...text.matchAll(/[,:()]|\s[–—-]\s/g)].map(({ index }) => index);
+  const questions = [...text.matchAll(/\?/g)].map(({ index }) => index);
   const starts = quantities.map(({ start }) => start);
   const mentionStarts = mentions.map(({ start }) => start);
   const crossings = (from: number, to: number) => below(sentences, to) - below(sentences, from);
@@ -66,13 +74,14 @@ export function surroundings(
     const [from, to] = later ? [end, mention.start] : [mention.end, start];
     const letters = to - from;
     const crossed = crossings(from, to);
-    if (later && crossed > 0) return 0;
-    if (crossed === 0 && letters <= 40 && (later ? linkAfter : linkBefore).test(text.slice(from, to))) return 1;
+    const asked = below(questions, to) - below(questions, from);
+    if (later && crossed + asked > 0) return 0;
+    if (crossed + asked === 0 && letters <= 40 && (later ? linkAfter : linkBefore).test(text.slice(from, to))) return 1;
     let between = 1;
     for (let i = index + (later ? 1 : -1); later ? i < quantities.length && starts[i]! < to : i >= 0 && quantities[i]!.start >= from; i += later ? 1 : -1)
       between *= quantities[i]!.dimension === dimension ? 0.58 : 0.8;
     const clauses = below(commas, to) - below(commas, from);
-    return 0.9 * Math.exp(-letters / 70) * 0.8 ** clauses * between * (letters < 8 ? 0.75 : 0.5) ** crossed;
+    return 0.9 * Math.exp(-letters / 70) * 0.8 ** clauses * between * (letters < 8 ? 0.75 : 0.5) ** crossed * 0.85 ** asked;
   } // prettier-ignore
 
   return (index) => {

@@ -1,5 +1,5 @@
 // Numbers in a text, in digits or in words, as they are said: five and a half thousand, 63.5, two thirds, 1,058.
-import { cardinal } from './cardinals.ts';
+import { cardinal, isNumberWord } from './cardinals.ts';
 import { tokensOf, type Token } from './tokens.ts';
 
 export interface Said {
@@ -67,7 +67,9 @@ function fractionAt(tokens: readonly Token[], i: number): Said | undefined {
   const value = many.value / part;
   const of = text(tokens, next) === 'of' ? next + 1 : next;
   if (!isArticle(text(tokens, of))) {
-    const plain = many.value === 1 && (part === 2 || (part === 3 && of === next && !/^(?:husks?|grits|flour|full)$/.test(text(tokens, of))));
+    const plain =
+      many.value === 1 &&
+      (part === 2 || (part === 3 && of === next && !/^(?:husks?|grits|flour|full)$/.test(text(tokens, of))));
     return plain ? undefined : { value, first: i, next, scale: 1, fraction: true };
   }
   const scale = scales[text(tokens, of + 1)];
@@ -108,7 +110,7 @@ export function numberAt(tokens: readonly Token[], i: number): Said | undefined 
   const more = decimals(tokens, next) ?? addition(tokens, next);
   if (next === i && (!more || more.next - i < 4)) return undefined; // "point" alone is no number
   if (more) {
-    value += more.adds;
+    value += more.adds * (token.kind === 'word' && value >= 1e6 && value % 1e6 === 0 ? 1e6 : 1); // a million and a quarter
     next = more.next;
   }
   let scale = token.kind === 'word' && value >= 1000 && value % 1000 === 0 ? 1000 : 1;
@@ -129,12 +131,17 @@ export function numberAt(tokens: readonly Token[], i: number): Said | undefined 
 /** Away with the last bits that 0.1 + 0.2 leaves. */
 export const tidy = (value: number): number => Number(value.toPrecision(12));
 
+const others = new Set(['a', 'an', 'half', 'point']);
+/** Whether a number can begin with a token at all; most words are told apart here. */
+const mayBegin = ({ kind, text: word }: Token) =>
+  kind === 'figure' || (kind === 'word' && (others.has(word) || isNumberWord(word)));
+
 /** Every number of a text, in order, with the text's tokens. */
 export function numbersIn(whole: string): { tokens: readonly Token[]; numbers: readonly Said[] } {
   const tokens = tokensOf(whole);
   const numbers: Said[] = [];
   for (let i = 0; i < tokens.length;) {
-    const found = tokens[i]!.kind === 'sign' ? undefined : numberAt(tokens, i);
+    const found = mayBegin(tokens[i]!) ? numberAt(tokens, i) : undefined;
     if (found) numbers.push(found);
     i = found ? found.next : i + 1;
   }

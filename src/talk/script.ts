@@ -29,16 +29,23 @@ export interface ReadScript {
 
 const kinds: Partial<Record<Dimension, TalkKind>> = { percent: 'percentage', bare: 'number', share: 'number', times: 'count', mashes: 'count', washbacks: 'count', stills: 'count', casks: 'count', bottles: 'count', people: 'count' }; // prettier-ignore
 
-const thingsAfter = /^\s+(?:of\s+(?:you|them|us|those|these)\b|(?:[a-z]+\s)?(?!(?:is|was|this|has|us|its|as|does|across|years)\b)[a-z]{2,}s\b)/i;
+const thingsAfter =
+  /^\s+(?:of\s+(?:you|them|us|those|these)\b|(?:[a-z]+\s)?(?!(?:is|was|this|has|us|its|as|does|across|years)\b)[a-z]{2,}s\b)/i;
 
 function kindOf(text: string, { dimension, end, value }: Quantity, { kind, certain }: Matched): TalkKind {
   if (kind && (certain || dimension === 'percent')) return kind;
-  if (dimension === 'bare' && Number.isInteger(value) && thingsAfter.test(text.slice(end, end + 40))) return 'count';
+  if (dimension === 'bare' && Number.isInteger(value) && thingsAfter.test(text.slice(end, end + 40)))
+    return 'count';
   return kinds[dimension] ?? (dimension as TalkKind);
 }
 
 /** The unit as the handbook prints it; a bare number takes that of its figure. */
-function unitOf({ dimension, unit }: Quantity, kind: TalkKind, matched: Matched, own: string | undefined): string {
+function unitOf(
+  { dimension, unit }: Quantity,
+  kind: TalkKind,
+  matched: Matched,
+  own: string | undefined,
+): string {
   if (kind === 'alcohol' && unit === 'L') return 'L pure alcohol';
   if (kind === 'strength' && unit === '%') return '% vol';
   if (dimension !== 'bare' || own === undefined || own === 'gravity') return unit;

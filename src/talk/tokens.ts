@@ -13,7 +13,7 @@ export interface Token {
 }
 
 const LONGEST = 15; // digits that a double keeps
-const fractions: Readonly<Record<string, number>> = { '½': 1 / 2, '¼': 1 / 4, '¾': 3 / 4, '⅓': 1 / 3, '⅔': 2 / 3, '⅛': 1 / 8 }; // prettier-ignore
+const fractions = new Map([['½', 1 / 2], ['¼', 1 / 4], ['¾', 3 / 4], ['⅓', 1 / 3], ['⅔', 2 / 3], ['⅛', 1 / 8]]); // prettier-ignore
 
 /** True when a text writes two and a half as 2,5: more such figures in it than figures with a point. */
 export function hasDecimalComma(text: string): boolean {
@@ -22,48 +22,64 @@ export function hasDecimalComma(text: string): boolean {
   return commas > points;
 }
 
+/** Words, figures with their grouping and decimals, single signs; the first that fits counts. */
 const pieces = (grouping: string, decimal: string) =>
   new RegExp(
     [
-      `(?<spaced>[1-9]\\d{0,2}(?:[ \\u00a0\\u202f]\\d{3})+(?![\\d-])(?:${decimal}\\d+)?)`,
-      `(?<grouped>[1-9]\\d{0,2}(?:${grouping}\\d{3})+(?!\\d)(?:${decimal}\\d+)?)`,
-      `(?<million>[1-9]\\d{0,2}(?:\\.\\d{3}){2,}(?!\\d)|[1-9]\\d{0,2}(?:,\\d{3}){2,}(?!\\d))`,
-      `(?<zero>(?<![\\d.,])0,\\d+(?!\\d|,\\d))`,
-      `(?<plain>\\d+(?:(?:${decimal}|·)\\d+(?!\\d|${decimal}\\d))?)`,
-      `(?<fraction>[½¼¾⅓⅔⅛])`,
-      `(?<word>[a-zà-öø-ÿ]+(?:['’][a-z]+)*)`,
-      `(?<sign>\\S)`,
+      `[a-zà-öø-ÿ]+(?:['’][a-z]+)*`,
+      `[1-9]\\d{0,2}(?:[ \\u00a0\\u202f]\\d{3})+(?![\\d-])(?:${decimal}\\d+)?`, // 12 000
+      `[1-9]\\d{0,2}(?:${grouping}\\d{3})+(?!\\d)(?:${decimal}\\d+)?`, // 12,000.5
+      `[1-9]\\d{0,2}(?:\\.\\d{3}){2,}(?!\\d)|[1-9]\\d{0,2}(?:,\\d{3}){2,}(?!\\d)`, // 1.000.000
+      `(?<![\\d.,])0,\\d+(?!\\d|,\\d)`, // 0,998
+      `\\d+(?:(?:${decimal}|·)\\d+(?!\\d|${decimal}\\d))?`,
+      `\\S`,
     ].join('|'),
     'gi',
   );
 const english = pieces(',', '\\.');
 const continental = pieces('\\.', ',');
 
+/** Which signs of a figure group its thousands. */
+function groupingOf(figure: string, decimalComma: boolean): RegExp {
+  if (/^0,/.test(figure)) return /\s/g;
+  if (/[.,]\d+[.,]\d{3}$/.test(figure)) return /[.,\s]/g;
+  return decimalComma ? /[.\s]/g : /[,\s]/g;
+}
+
 function valueOf(figure: string, decimalComma: boolean): number | undefined {
-  const grouping = /^0,/.test(figure) ? /\s/g : /[.,]\d+[.,]\d{3}$/.test(figure) ? /[.,\s]/g : decimalComma ? /[.\s]/g : /[,\s]/g; // prettier-ignore
-  const ungrouped = figure.replace(grouping, '');
-  const plain = ungrouped.replace(/[,·]/, '.');
+  const plain = /\D/.test(figure)
+    ? figure.replace(groupingOf(figure, decimalComma), '').replace(/[,·]/, '.')
+    : figure;
   if (plain.length > LONGEST + 1) return undefined;
   const value = Number(plain);
   return Number.isFinite(value) ? value : undefined;
 }
 
+const isDigit = (code: number) => code >= 48 && code <= 57;
+const isLetter = (code: number) =>
+  (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || (code >= 0xc0 && code !== 0xd7 && code !== 0xf7 && code <= 0xff); // prettier-ignore
+
 /** Every word, figure and sign of a text, in order. Takes any text; whole and broken characters alike. */
 export function tokensOf(text: string): Token[] {
   const decimalComma = hasDecimalComma(text);
+  const piece = decimalComma ? continental : english;
   const tokens: Token[] = [];
   let last = -1;
-  for (const match of text.matchAll(decimalComma ? continental : english)) {
+  piece.lastIndex = 0;
+  for (let match = piece.exec(text); match; match = piece.exec(text)) {
     const [found] = match;
-    const place = { start: match.index, end: match.index + found.length, joined: match.index === last };
-    last = place.end;
-    const groups = match.groups!;
-    if (groups['word'] !== undefined) tokens.push({ ...place, text: found.toLowerCase(), kind: 'word' });
-    else if (groups['sign'] !== undefined) tokens.push({ ...place, text: found, kind: 'sign' });
+    const start = match.index;
+    const end = start + found.length;
+    const joined = start === last;
+    last = end;
+    const code = found.charCodeAt(0);
+    if (isLetter(code)) tokens.push({ start, end, text: found.toLowerCase(), kind: 'word', joined });
     else {
-      const value = fractions[found] ?? valueOf(found, decimalComma);
-      tokens.push({ ...place, text: found, kind: 'figure', ...(value === undefined ? {} : { value }) });
-    }
+      const fraction = fractions.get(found);
+      const value = isDigit(code) ? valueOf(found, decimalComma) : fraction;
+      if (!isDigit(code) && fraction === undefined) tokens.push({ start, end, text: found, kind: 'sign', joined });
+      else tokens.push({ start, end, text: found, kind: 'figure', joined, ...(value === undefined ? {} : { value }) });
+    } // prettier-ignore
   }
   return tokens;
 }

@@ -18,6 +18,9 @@ interface Spelling extends SaidUnit {
   readonly says: RegExp;
 }
 
+const US_GALLON = 3.785411784; // litres; 231 cubic inches, NIST Handbook 44
+const UK_GALLON = 4.54609; // litres; Weights and Measures Act 1985
+
 const litre = 'l|lit(?:re|er)s?|ltrs?|lt|litters?|leaders?|leeters?|lighters';
 const tonne = 't|tonnes?|tons?';
 const alcohol = '(?:(?:pure|absolute|straight)\\s+)?alcohol';
@@ -51,10 +54,11 @@ const spellings: readonly Spelling[] = [
   spelling('cL', 'volume', 'cls?|centilit(?:re|er)s?|centileaders?', 0.01),
   spelling('mL', 'volume', 'mls?|millilit(?:re|er)s?', 0.001),
   spelling('L', 'volume', `(?:bulk\\s+)?(?:${litre})`, 1),
-  spelling('US gal', 'volume', '(?:us|u\\.s\\.|american|wine)\\s+gal(?:lon)?s?', 3.785411784), // 231 cubic inches, NIST Handbook 44
-  spelling('UK gal', 'volume', '(?:(?:imperial|english|british|bulk|uk)\\s+)?gal(?:lon)?s?', 4.54609), // Weights and Measures Act 1985
-  spelling('fl oz', 'volume', '(?:fluid\\s+|fl\\.?\\s*)?(?:ounces?|oz)', 4.54609 / 160), // 160 to the imperial gallon
-  spelling('pints', 'volume', 'pints?', 4.54609 / 8),
+  spelling('US gal', 'volume', '(?:us|u\\.s\\.|american|wine)\\s+gal(?:lon)?s?', US_GALLON),
+  spelling('UK gal', 'volume', '(?:imperial|english|british|uk)\\s+gal(?:lon)?s?', UK_GALLON),
+  spelling('gal', 'volume', '(?:bulk\\s+)?gal(?:lon)?s?', UK_GALLON),
+  spelling('fl oz', 'volume', '(?:fluid\\s+|fl\\.?\\s*)?(?:ounces?|oz)', UK_GALLON / 160), // 160 to the imperial gallon
+  spelling('pints', 'volume', 'pints?', UK_GALLON / 8),
   spelling('m³', 'volume', 'cubic\\s+met(?:re|er)s?|m3|m³', 1000),
   spelling('US tons', 'mass', '(?:short|us|american)\\s+tons?', 907.18474), // 2,000 lb
   spelling('UK tons', 'mass', '(?:long|imperial|english)\\s+tons?', 1016.0469088), // 2,240 lb
@@ -74,7 +78,7 @@ const spellings: readonly Spelling[] = [
   spelling('°P', 'gravity', '(?:°|º)\\s*p|(?:degrees?\\s+)?plato'),
   spelling('°F', 'temperature', '(?:°|º|deg(?:ree)?s?\\.?)?\\s*(?:fahrenheit|f)'),
   spelling('°C', 'temperature', '(?:°|º|deg(?:ree)?s?\\.?)?\\s*(?:celsius|centigrade|c)|℃'),
-  sign('°C', 'temperature', '°|º|deg(?:ree)?s?(?![a-z])\\.?'),
+  sign('°', 'temperature', '°|º|deg(?:ree)?s?(?![a-z])\\.?'),
   spelling('min', 'time', 'min(?:ute)?s?', 1 / 60),
   spelling('s', 'time', 'secs|seconds', 1 / 3600),
   spelling('h', 'time', 'h|hrs?|hours?', 1),

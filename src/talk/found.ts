@@ -1,0 +1,147 @@
+// Each number of a text with the unit that it is said in.
+import { tidy, type Said } from './numbers.ts';
+import type { Token } from './tokens.ts';
+import { unitAt, type Dimension } from './units.ts';
+
+/** A number with its unit while the text is being read. */
+export interface Found {
+  start: number;
+  end: number;
+  value: number;
+  low?: number;
+  said: Said;
+  unit: string;
+  dimension: Dimension;
+  fall?: 'from' | 'to';
+  year: boolean;
+}
+
+const money: Readonly<Record<string, string>> = { '£': '£', $: '$', '€': '€' };
+const yearBefore = new Set('in since from until till by of early late founded established est built opened around about circa spring summer autumn winter january february march april may june july august september october november december year to and between before after'.split(' ')); // prettier-ignore
+
+const oneIn =
+  /^\s+(?:in|out\s+of)\s+(?:every\s+)?(?:\d{1,2}\b|five|six|eight|ten|twelve|twenty|thirty|forty|fifty|a\s+hundred)/i;
+
+/** A part of a time of day, or a mark beside the text, as 12:34. */
+const stamped = (tokens: readonly Token[], i: number) =>
+  (tokens[i + 1]?.text === ':' &&
+    tokens[i + 1]!.joined &&
+    tokens[i + 2]?.joined &&
+    tokens[i + 2]!.kind === 'figure') ||
+  (tokens[i]!.joined &&
+    tokens[i - 1]?.text === ':' &&
+    tokens[i - 1]!.joined &&
+    tokens[i - 2]?.kind === 'figure');
+
+/** Numbers that count nothing: "one of the best", "the 1st", "CO2", "that one". */
+function idle(
+  text: string,
+  tokens: readonly Token[],
+  { first, next, value }: Said,
+  dimension: Dimension,
+): boolean {
+  const [before, token, after] = [tokens[first - 1], tokens[first]!, tokens[next]];
+  if (token.kind === 'figure' && token.joined && before?.kind === 'word') return true;
+  if (token.kind === 'figure' && after?.joined && /^(?:st|nd|rd|th)$/.test(after.text)) return true;
+  if (token.kind === 'figure' && stamped(tokens, first)) return true;
+  if (tokens[first + 1]?.text === 'couple' && dimension === 'bare') return true;
+  if (token.text !== 'one' || next !== first + 1 || value !== 1) return false;
+  if (oneIn.test(text.slice(token.end, token.end + 24))) return false;
+  if (dimension === 'casks' || dimension === 'bottles' || dimension === 'mashes') return true;
+  return dimension === 'bare'
+    ? !(
+        /^(?:number|#)$/.test(before?.text ?? '') ||
+        (before?.text === '.' && tokens[first - 2]?.text === 'no')
+      )
+    : /^days?$/.test(after?.text ?? '');
+}
+
+function attach(text: string, tokens: readonly Token[], said: Said): Found | undefined {
+  const first = tokens[said.first]!;
+  const numberEnd = tokens[said.next - 1]!.end;
+  const of = /^\s+of\s+(?:a\s+|an\s+)?/iy;
+  of.lastIndex = numberEnd;
+  const skipped = said.fraction || tokens[said.first + 1]?.text === 'couple' ? of.exec(text) : null;
+  const unit = unitAt(text, numberEnd + (skipped?.[0].length ?? 0));
+  const found: Found = {
+    start: first.start,
+    end: unit?.end ?? numberEnd,
+    value: said.value,
+    said,
+    unit: unit?.unit ?? '',
+    dimension: unit?.dimension ?? (said.fraction ? 'share' : 'bare'),
+    year: false,
+  };
+  if (idle(text, tokens, said, found.dimension)) return undefined;
+  const before = tokens[said.first - 1];
+  if (found.unit === '° over proof') Object.assign(found, { unit: '° proof', value: 100 + found.value });
+  if (found.unit === '° under proof') Object.assign(found, { unit: '° proof', value: 100 - found.value });
+  const sign = before && money[before.text];
+  if (sign) return { ...found, start: before.start, end: numberEnd, unit: sign, dimension: 'money' };
+  if (found.unit === 'lb' && (said.scale >= 1e6 || found.value >= 1e5))
+    return { ...found, unit: '£', dimension: 'money' };
+  if (found.dimension === 'clock')
+    return { ...found, value: clock(first, found.value, text.slice(numberEnd, found.end)) };
+  if (before?.text === 'past' && found.dimension === 'bare')
+    return tokens[said.first - 2]?.text === 'half'
+      ? { ...found, start: tokens[said.first - 2]!.start, value: found.value + 0.5, dimension: 'clock' }
+      : { ...found, dimension: 'clock' };
+  found.year =
+    found.dimension === 'bare' && Number.isInteger(found.value) && found.value >= 1500 && found.value <= 2100 &&
+    (first.kind === 'word' ? tokens[said.first]!.text !== 'a' && said.scale === 1 : /^\d{4}$/.test(first.text)) &&
+    (yearBefore.has(before?.text ?? '') || before?.text === '('); // prettier-ignore
+  return found;
+}
+
+/** 5.30 pm as 17.5 hours. */
+function clock(figure: Token, value: number, after: string): number {
+  const [, hours, minutes] = /^(\d{1,2})[.:](\d{2})$/.exec(figure.text) ?? [];
+  const hour = hours === undefined ? value : Number(hours) + Number(minutes) / 60;
+  return tidy(/p/i.test(after) && hour < 12 ? hour + 12 : hour);
+}
+
+/** "A tonne and a half", "an hour and a half", "six tonnes and a half". */
+function andAHalf(text: string, at: number): { adds: number; end: number } | undefined {
+  const tail = /\s+and\s+an?\s+(half|quarter)\b(?!\s+(?:million|thousand|hundred))/iy;
+  tail.lastIndex = at;
+  const found = tail.exec(text);
+  return found
+    ? { adds: found[1]!.toLowerCase() === 'half' ? 0.5 : 0.25, end: at + found[0].length }
+    : undefined;
+}
+const halfSoon = /\sand\s+an?\s+(?:half|quarter)\b/i;
+const measured = new Set<Dimension>(['mass', 'volume', 'time', 'length']);
+
+const inHundred = /\s+(?:in|out\s+of)\s+(?:the|a|every|each|one)\s+hundred\b/iy;
+
+/** Every number that counts or measures something, with its unit, in order. */
+export function gather(text: string, tokens: readonly Token[], numbers: readonly Said[]): Found[] {
+  const found: Found[] = [];
+  let taken = 0;
+  let at = 0;
+  for (let i = 0; i < tokens.length; i++) {
+    const said = numbers[at]?.first === i ? numbers[at++] : undefined;
+    const token = tokens[i]!;
+    if (token.start < taken) continue;
+    if (said) {
+      const one = attach(text, tokens, said);
+      if (!one) continue;
+      const half = measured.has(one.dimension) ? andAHalf(text, one.end) : undefined;
+      if (half) Object.assign(one, { value: one.value + half.adds, end: half.end });
+      inHundred.lastIndex = one.end;
+      const share = inHundred.exec(text);
+      if (share) Object.assign(one, { end: one.end + share[0].length, unit: '%', dimension: 'percent' });
+      taken = one.end;
+      found.push(one);
+    } else if (token.text === 'a' || token.text === 'an') {
+      if (!halfSoon.test(text.slice(token.end, token.end + 40))) continue;
+      const unit = unitAt(text, token.end);
+      const half = unit && measured.has(unit.dimension) ? andAHalf(text, unit.end) : undefined;
+      if (!unit || !half) continue;
+      const said = { value: 1 + half.adds, first: i, next: i + 1, scale: 1, fraction: false };
+      found.push({ ...unit, start: token.start, end: half.end, value: said.value, said, year: false }); // prettier-ignore
+      taken = half.end;
+    }
+  }
+  return found;
+}

@@ -1,0 +1,87 @@
+// Two numbers that are one: the ends of a range, a fall from one to the other, one in so many.
+import type { Found } from './found.ts';
+import type { Token } from './tokens.ts';
+
+const scaleOf = ({ said, value }: Found) =>
+  said.scale > 1
+    ? said.scale
+    : value >= 1000 && value % 1000 === 0
+      ? 1000
+      : value >= 1000 && value % 100 === 0
+        ? 1000
+        : 1;
+
+/** Whether two neighbours are the ends of one range, a fall, or apart. */
+function relation(text: string, tokens: readonly Token[], a: Found, b: Found): 'range' | 'fall' | undefined {
+  const between = text.slice(a.end, b.start);
+  if (between.length > 24) return undefined;
+  const word = between.replace(/[\s,]+/g, ' ').trim().toLowerCase(); // prettier-ignore
+  const before = tokens[a.said.first - 1]?.text;
+  const sameUnit = a.dimension === b.dimension && a.unit === b.unit;
+  const fits = sameUnit || a.dimension === 'bare';
+  if (!fits || b.dimension === 'clock') return undefined;
+  if (/^(?:(?:right |all the way )?down to|falling to|dropping to|to|until|till|-|–|—)$/.test(word)) {
+    if (word === '-' && a.said.first > 0 && before === '-') return undefined;
+    if (b.value < a.value && word !== '-' && b.dimension !== 'time') return 'fall';
+  }
+  const ascending = lifted(a, b) < b.value;
+  if (/^(?:to|up to|till|until|-|–|—)$/.test(word)) return ascending ? 'range' : undefined;
+  if (word === 'or') return ascending && b.value <= 2.5 * lifted(a, b) ? 'range' : undefined;
+  if (word === 'and' && before === 'between') return ascending ? 'range' : undefined;
+  return undefined;
+}
+
+/** The first end of a range as meant: the 5 of "5-6,000" is five thousand. */
+function lifted(a: Found, b: Found): number {
+  const scale = scaleOf(b);
+  return a.dimension === 'bare' && a.said.scale === 1 && scale > 1 && a.value < 1000 && a.value * scale < b.value && a.value < b.value / 50
+    ? a.value * scale
+    : a.value; // prettier-ignore
+}
+
+/** Ranges joined into one, falls marked. */
+export function joinRanges(text: string, tokens: readonly Token[], found: readonly Found[]): Found[] {
+  const joined: Found[] = [];
+  for (const next of found) {
+    const last = joined.at(-1);
+    const how = last && last.low === undefined ? relation(text, tokens, last, next) : undefined;
+    if (last && how === 'range') {
+      joined[joined.length - 1] = { ...next, start: last.start, low: lifted(last, next), said: { ...next.said, first: last.said.first }, year: last.year }; // prettier-ignore
+    } else if (last && how === 'fall') {
+      if (last.dimension === 'bare') Object.assign(last, { unit: next.unit, dimension: next.dimension });
+      last.fall = 'from';
+      joined.push({ ...next, fall: 'to' });
+    } else joined.push(next);
+  }
+  return joined;
+}
+
+const chance = /^\s*(?:in|out of)\s*$/i;
+
+/** "One in thirty" is one share, not two numbers. */
+export function joinShares(text: string, found: readonly Found[]): Found[] {
+  const joined: Found[] = [];
+  for (const next of found) {
+    const last = joined.at(-1);
+    if (
+      last &&
+      last.dimension === 'bare' &&
+      next.dimension === 'bare' &&
+      !next.year &&
+      last.value < next.value &&
+      Number.isInteger(next.value) &&
+      next.start - last.end < 9 &&
+      chance.test(text.slice(last.end, next.start))
+    ) {
+      const hundred = next.value === 100;
+      joined[joined.length - 1] = {
+        ...last,
+        end: next.end,
+        value: hundred ? last.value : last.value / next.value,
+        unit: hundred ? '%' : '',
+        dimension: hundred ? 'percent' : 'share',
+      };
+    } else joined.push(next);
+  }
+  return joined; // prettier-ignore
+}
