@@ -84,7 +84,7 @@ export function brokenBy(
   all: Fit,
 ): readonly Broken[] {
   const known = new Set(figures.filter(({ finding }) => finding !== 'disagrees').map(({ figure }) => figure));
-  return figures.flatMap(({ figure, said, value, fits, ends, finding }): Broken[] => {
+  return figures.flatMap(({ figure, said, value, fits, ends }): Broken[] => {
     if (!fits) return [];
     const fit = without.get(figure) ?? all;
     const range = [fits.low, fits.high] as const;
@@ -94,6 +94,6 @@ export function brokenBy(
     };
     if (said.as === 'range' && ends)
       return (['low', 'high'] as const).flatMap((end) => (ends[end] === 'fits' ? [] : told(said[end], end)));
-    return finding === 'agrees' ? [] : told(value);
+    return without.has(figure) ? told(value) : [];
   });
 }

@@ -1,7 +1,16 @@
 // The line that comes nearest to quoted figures: weighted least squares, with the relations as rows of known spread.
 import { leastSquares } from '../numerics/orthogonal.ts';
 import { quotableFigures, quotableNames, type Measured, type QuotableName } from './quoted.ts';
-import { AT_CEILING, FAR_BELOW, gapOf, relationNames, relations, usual, type Relation, type Values } from './relations.ts';
+import {
+  AT_CEILING,
+  FAR_BELOW,
+  gapOf,
+  relationNames,
+  relations,
+  usual,
+  type Relation,
+  type Values,
+} from './relations.ts';
 
 /** How a figure stands in the search: as its logarithm, so that balances are straight lines, or as it is. */
 interface Scale {
@@ -146,7 +155,7 @@ function solve({ slopes, misses }: Rows, off: readonly number[], damping = 0) {
 const offFrom = (centre: readonly number[], at: readonly number[]) => at.map((x, i) => x - centre[i]!);
 const pull = (off: readonly number[]) => off.reduce((sum, x, i) => sum + (x / scales[i]!.loose) ** 2, 0);
 
-const MOST_STEPS = 60;
+const MOST_STEPS = 40;
 const MOST_DAMPING = 1e6; // a search held back so hard has lost its way
 const STILL = 1e-6; // a fall of the sum of squares that counts as none: it moves no figure by a hundredth of its uncertainty
 const NEARLY_STILL = 1e-3; // and one that no finding turns on
@@ -170,7 +179,10 @@ export function usualFor(quoted: ReadonlySet<QuotableName>): readonly Measured[]
 /** What is known at a place, when the rows there are all there is. */
 function describe(rows: readonly Measured[], at: readonly number[], squares: number, settled: boolean): Fit {
   const there = rowsAt(rows, at);
-  const { covariance } = solve(there, scales.map(() => 0));
+  const { covariance } = solve(
+    there,
+    scales.map(() => 0),
+  );
   const variance = scales.map((_, i) => covariance[i]![i]!);
   const fixed = variance.reduce((sum, v, i) => sum + 1 - v / scales[i]!.loose ** 2, 0);
   return {

@@ -64,7 +64,7 @@ export const quotableFigures = {
   heartBegins: { kind: 'strength', label: 'Strength at which the heart begins', range: [40, 88], typical: 73, spread: spreads.strength },
   heartEnds: { kind: 'strength', label: 'Strength at which the heart ends', range: [25, 85], typical: 62, spread: spreads.strength },
   heartVolume: { kind: 'volume20', label: 'New spirit from a mash', range: [1, 150_000], typical: 4600, spread: spreads.volume },
-  heartStrength: { kind: 'strength', label: 'Strength of the new spirit', range: [35, 90], typical: 68.7, spread: spreads.strength },
+  heartStrength: { kind: 'strength', label: 'Strength of the new spirit', range: [45, 88], typical: 68.7, spread: spreads.strength },
   heartAlcohol: { kind: 'alcohol', label: 'Pure alcohol from a mash', range: [1, 100_000], typical: 3160, spread: spreads.alcohol },
   alcoholPerWeek: { kind: 'alcohol', label: 'Pure alcohol a week', range: [1, 5e6], typical: 31_600, spread: spreads.alcohol },
   alcoholPerYear: { kind: 'alcohol', label: 'Pure alcohol a year', range: [1, 2e8], typical: 1.45e6, spread: spreads.alcohol },
@@ -169,6 +169,25 @@ const order = [
   ['heartEnds', 'heartBegins', 'the strength falls as the heart runs'],
   ['finalGravity', 'originalGravity', 'wort that ferments grows lighter'],
 ] as const satisfies readonly (readonly [QuotableName, QuotableName, string])[];
+
+/** True when a figure could lie between two ends, beside the others as quoted: within what it can be, and in order. */
+export function canBe(
+  figure: QuotableName,
+  [low, high]: readonly [number, number],
+  measured: readonly Measured[],
+): boolean {
+  const [least, most] = quotableFigures[figure].range;
+  const valueOf = (name: QuotableName) => measured.find((each) => each.figure === name)?.value;
+  return (
+    high >= least &&
+    low <= most &&
+    order.every(
+      ([below, above]) =>
+        (figure !== below || low < (valueOf(above) ?? Infinity)) &&
+        (figure !== above || high > (valueOf(below) ?? -Infinity)),
+    )
+  );
+}
 
 /** The quoted figures as measurements, always in the order of the table; or the sentence that says what cannot be used. */
 export function measure(quoted: Quoted): readonly Measured[] | Refusal {

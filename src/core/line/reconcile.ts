@@ -4,6 +4,7 @@ import type { Refusal } from '../refusal.ts';
 import { brokenBy, type Broken } from './broken.ts';
 import { fitQuoted, knownAt, startOf, usualFor, type Fit } from './fit-quoted.ts';
 import {
+  canBe,
   measure,
   NINETY_FIVE,
   quotableFigures,
@@ -87,6 +88,7 @@ const MOST_SUSPECTS = 5; // told of at once
 const LEAST_FREE = 1e-9; // of a row: below this rounding drowns it
 const VAGUE = 0.25; // a prediction wider than this part of the figure checks nothing
 const VAGUE_OWN: Partial<Record<QuotableName, number>> = { finalGravity: 0.005, alcoholLoss: 1 }; // the same for figures that may be near nothing
+const FARTHEST = 20; // of a logarithm: as far as a straight line is followed to what others say of a figure
 const TOLD = 0.1; // a figure not quoted is told of when it is known to this part
 const NARROWED = 0.7; // or, where it is known what it usually is, to this part of that spread
 
@@ -115,20 +117,22 @@ interface Checked {
   readonly measured: Measured;
   readonly test: number;
   readonly fits: Estimate;
+  /** False when no value that the figure can have would mend the rest. */
+  readonly mendable: boolean;
 }
 
 /** The measurement test of one figure, and what the others say it is; nothing when they say too little. */
-function check(measured: Measured, fit: Fit): Checked | undefined {
+function check(measured: Measured, fit: Fit, current: readonly Measured[]): Checked | undefined {
   const { figure, value, spread } = measured;
   const free = 1 - (fit.sure[figure].own / (partly(figure) ? (spread / value) * fit.values[figure] : spread)) ** 2;
   if (!(free > LEAST_FREE)) return undefined;
   const off = partly(figure) ? Math.log(fit.values[figure] / value) : fit.values[figure] - value;
   const unit = partly(figure) ? spread / value : spread;
   const standard = unit * Math.sqrt(1 / free - 1);
-  const middle = partly(figure) ? value * Math.exp(off / free) : value + off / free;
+  const middle = partly(figure) ? value * Math.exp(Math.max(-FARTHEST, Math.min(FARTHEST, off / free))) : value + off / free;
   const fits = estimateOf(figure, middle, partly(figure) ? middle * standard : standard);
   if (vague(figure, fits)) return undefined;
-  return { measured, test: off / unit / Math.sqrt(free), fits };
+  return { measured, test: off / unit / Math.sqrt(free), fits, mendable: canBe(figure, [fits.low, fits.high], current) };
 } // prettier-ignore
 const partly = (figure: QuotableName) => quotableFigures[figure].spread.as === 'part';
 
@@ -136,11 +140,11 @@ const descending = (checked: readonly Checked[]) => checked.toSorted((a, b) => b
 
 /** One round of judging: what is checked, and whether the whole or any figure is beyond chance. */
 function round(current: readonly Measured[], fit: Fit) {
-  const checked = current.flatMap((each) => check(each, fit) ?? []);
+  const checked = current.flatMap((each) => check(each, fit, current) ?? []);
   const limit = checked.length === 0 ? Infinity : normalLimit(1 - (1 - DOUBT) ** (1 / checked.length)); // Šidák's share for each of them
-  const [first, second] = descending(checked);
-  const strange =
-    first !== undefined && (testOf(fit).chance < DOUBT || Math.abs(first.test) > limit);
+  const [most] = descending(checked);
+  const [first, second] = descending(checked.filter(({ mendable }) => mendable));
+  const strange = most !== undefined && (testOf(fit).chance < DOUBT || Math.abs(most.test) > limit);
   const alone =
     first !== undefined &&
     Math.abs(first.test) > limit &&
@@ -204,9 +208,10 @@ export function reconcile(quoted: Quoted): Reconciliation | Refusal {
   const { aside, current, fit, judged } = setAside(measured, known, whole, centre);
   const checkedNow = new Map(judged.checked.map((each) => [each.measured.figure, each]));
 
-  const doubtful = ({ measured: { said, value }, test, fits }: Checked) =>
-    (judged.strange && Math.abs(test) > NINETY_FIVE) ||
-    (said.as === 'range' && (value < fits.low || value > fits.high));
+  const doubtful = ({ measured: { said, value }, test, fits, mendable }: Checked) =>
+    mendable &&
+    ((judged.strange && Math.abs(test) > NINETY_FIVE) ||
+      (said.as === 'range' && (value < fits.low || value > fits.high)));
   const left = descending(judged.checked)
     .filter(doubtful)
     .slice(0, MOST_SUSPECTS)

@@ -69,7 +69,7 @@ const alcoholInLowWines = (v: Values) => (v.lowWinesVolume * v.lowWinesStrength)
 const alcoholInCharge = (v: Values) => (v.chargeVolume * v.chargeStrength) / 100;
 const extractInMalt = (v: Values) => (v.maltPerMash * v.solubleExtract) / 100;
 const maltCouldGive = (v: Values) =>
-  (SPIRIT_YIELD_FACTOR * v.maltPerMash * v.solubleExtract * v.fermentability) / 1e7;
+  (SPIRIT_YIELD_FACTOR * v.maltPerMash * v.solubleExtract * v.fermentability) / 1e5; // L a tonne, from kg and two percentages
 const alcoholLeft = (v: Values) => (1 - keep(0, v.alcoholLoss, 90) / 100) ** v.yearsInWood;
 
 /** The relations, in the order of the line. */
@@ -148,8 +148,8 @@ export const relations = {
     figures: ['heartAlcohol', 'chargeVolume', 'chargeStrength'],
     sides: (v) => [v.heartAlcohol, alcoholInCharge(v)],
     times: 0.525,
-    spread: 0.1,
-    why: 'the heart is 45 to 60 % of the charge’s alcohol; the rest is foreshots and feints, which come back',
+    spread: 0.13,
+    why: 'the heart is 45 to 60 % of the charge’s alcohol, up to 70 % where it is cut late; the rest is foreshots and feints, which come back',
     source: 'memory',
   },
   chargeHoldsLowWines: {
@@ -283,7 +283,6 @@ export const usual: Partial<
 > = {
   solubleExtract: { value: 77.5, spread: 2.5, why: 'distilling malt is sold at 76 to 79 % (recalled), other malts from about 72', source: 'memory' },
   fermentability: { value: 87, spread: 2, why: '86 to 88.5 % (recalled), and poorer worts', source: 'memory' },
-  finalGravity: { value: 0.998, spread: 0.003, why: '0.996 to 1.000 (recalled), and fermentations cut short', source: 'memory' },
 }; // prettier-ignore
 
 const BEND = 0.3; // spreads over which a ceiling begins to bear, so that it has no corner for a search to catch on

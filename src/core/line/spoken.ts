@@ -26,7 +26,7 @@ const words = ['nought', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 
 /** How a rounded number lies to the true one, in words; parts of the true one. */
 const SAME = 0.001; // nearer than this the figure is simply said
 const NEAR = 0.012; // nearer than this it is “just” under or over; common practice of speech
-const ROUND = 0.03; // a half or a whole thousand is said when it is this near
+const ROUND = 0.02; // a half or a whole thousand is said when it is this near
 
 /** The number that is said, the nearest to `value` among multiples of `step`. */
 const nearest = (value: number, step: number) => Math.round(value / step) * step;
@@ -97,7 +97,12 @@ function mass(kilograms: number): string {
   if (kilograms < 1000) return amount(kilograms, () => 'kilos');
   const tonnes = kilograms / 1000;
   const half = nearest(tonnes, 0.5);
-  if (half >= 1 && half <= 12.5 && (half === tonnes || !isShort(tonnes)) && Math.abs(tonnes / half - 1) <= ROUND) {
+  if (
+    half >= 1 &&
+    half <= 12.5 &&
+    (half === tonnes || !isShort(tonnes)) &&
+    Math.abs(tonnes / half - 1) <= ROUND
+  ) {
     const whole = Math.floor(half);
     const text = `${words[whole]}${half > whole ? ' and a half' : ''}`;
     return `${lead(tonnes, half)}${text} ${half === 1 ? 'tonne' : 'tonnes'}`;

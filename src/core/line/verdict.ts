@@ -11,11 +11,11 @@ function round(value: number): string {
   return formatNumber(value, value >= 100 ? 0 : value >= 10 ? 1 : 2);
 }
 
-/** Both ends of a range, rounded outwards by no more than a fifth of its width, with the unit. */
+/** Both ends of a range, rounded inwards by no more than a fifth of its width, with the unit. */
 export function rangeInWords(figure: QuotableName, low: number, high: number): string {
   const { kind } = quotableFigures[figure];
   const [bottom, top] = limits(figure, low, high);
-  const width = Math.max(top - bottom, 1e-6);
+  const width = Math.max(top - bottom, 1e-3 * top);
   const size = 10 ** Math.floor(Math.log10(width / 5));
   const step = [5, 2, 1].map((times) => times * size).find((each) => each <= width / 5) ?? size;
   const digits = Math.max(kind === 'gravity' ? 3 : 0, -Math.floor(Math.log10(step) + 1e-9));
@@ -54,7 +54,7 @@ const clauses: Readonly<Record<RelationName, (b: Broken) => string>> = {
   cuts: compare('the heart as a whole is', 'its cuts make', '% vol'),
   spiritYield: compare('the yield is', 'the spirit and the malt make', 'L of pure alcohol a tonne'),
   throughBothStills: through('the new spirit', 'the wash'),
-  fromTheMalt: through('the new spirit', 'all the malt could give'),
+  fromTheMalt: through('the new spirit', '', 'the malt could give', 'all the malt could give'),
   alcoholPerWeek: compare('the week’s pure alcohol is', 'the week’s mashes make', 'L'),
   alcoholPerYear: compare('the year’s pure alcohol is', 'the year’s mashes make', 'L'),
   filling: ({ left, right }) =>
@@ -73,18 +73,25 @@ function compare(one: string, other: string, unit: string) {
 }
 
 /** Alcohol that goes from one vessel to another. */
-function through(after: string, before: string) {
+function through(after: string, before: string, held = `${before} held`, more = `${before} did`) {
   return ({ left, right, impossible }: Broken) =>
     impossible
-      ? `${after} would hold more alcohol than ${before === 'the wash' ? 'the wash did' : before === 'the low wines' ? 'the low wines did' : before}, ${round(left)} L against ${round(right)} L`
-      : `${after} would hold ${round(left)} L of pure alcohol of ${before}’s ${round(right)} L`.replace('give’s', 'give,');
+      ? `${after} would hold more alcohol than ${more}, ${round(left)} L against ${round(right)} L`
+      : `${after} would hold ${round(left)} L of pure alcohol where ${held} ${round(right)} L`;
+}
+
+/** What would fit: a range, or the limit where the relation is a ceiling. */
+function fitting({ figure, relation, left, right, fits }: Broken): string {
+  if (relation !== 'filling' && relation !== 'chargeHoldsLowWines') return rangeInWords(figure, ...fits);
+  const above = figure === 'fillingStrength' || figure === 'lowWinesVolume';
+  return above ? `no more than ${plain(figure, right)}` : `no less than ${plain(figure, left)}`;
 }
 
 /** The sentence on one broken relation: what was said, what follows, what would fit. */
 export function sentenceOf(broken: Broken): string {
-  const { figure, quoted, end, fits } = broken;
+  const { figure, quoted, end } = broken;
   const head = `${quotableFigures[figure].label}: ${end === 'low' ? 'at the low end, ' : end === 'high' ? 'at the high end, ' : 'at '}${plain(figure, quoted)}`;
-  return `${head}, ${clauses[broken.relation](broken)}; ${rangeInWords(figure, ...fits)} would fit.`;
+  return `${head}, ${clauses[broken.relation](broken)}; ${fitting(broken)} would fit.`;
 }
 
 const named = (figure: QuotableName) => {
@@ -99,7 +106,7 @@ function list(figures: readonly QuotableName[]): string {
 
 /** A suspect on which no relation was told. */
 function needs({ figure, needed }: Suspect): string {
-  return `${quotableFigures[figure].label}: the other figures ask for ${rangeInWords(figure, needed.low, needed.high)}.`;
+  return `${quotableFigures[figure].label}: the other figures, and what is known of malt, ask for ${rangeInWords(figure, needed.low, needed.high)}.`;
 }
 
 function opening({ figures, overall, rest, suspects }: Reconciliation): string {
@@ -107,7 +114,8 @@ function opening({ figures, overall, rest, suspects }: Reconciliation): string {
   const unsure = suspects.map(({ figure }) => figure).filter((figure) => !wrong.includes(figure));
   const checked = figures.filter(({ finding }) => finding !== 'not checkable').length;
   if (figures.length === 0) return 'No figure was quoted.';
-  if (checked === 0 && overall.chance >= 0.05) return 'None of these figures can be checked against the others.';
+  if (checked === 0 && overall.chance >= 0.05)
+    return 'None of these figures can be checked against the others.';
   if (wrong.length === 0 && unsure.length === 0)
     return overall.chance < 0.05
       ? 'Taken together the figures lie further apart than their spreads allow, but none stands out.'
@@ -125,7 +133,9 @@ function opening({ figures, overall, rest, suspects }: Reconciliation): string {
 /** Figures that nothing bears on, in one sentence. */
 function unchecked(figures: readonly JudgedFigure[]): string[] {
   const left = figures.filter(({ finding }) => finding === 'not checkable').map(({ figure }) => figure);
-  return left.length === 0 || left.length === figures.length ? [] : [`Nothing else quoted bears on ${list(left)}.`];
+  return left.length === 0 || left.length === figures.length
+    ? []
+    : [`Nothing else quoted bears on ${list(left)}.`];
 }
 
 /** The findings in plain sentences: the whole first, then each suspect, then what could not be checked. */
