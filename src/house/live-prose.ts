@@ -1,24 +1,33 @@
-// Keeps every figure in the text right: one effect for the whole page, from one line.
+// Keeps every figure and every conditional sentence in the text right: one effect for the whole page, from one line.
 import { createEffect, createRoot } from 'solid-js';
 import { paces, type Pace } from '../core/line/ledger.ts';
+import type { Line } from '../core/line/line.ts';
+import { conditions, isCondition } from './conditions.ts';
 import { figureText } from './prose.ts';
 import { liveLine } from './store.ts';
 
 const isPace = (text: string | undefined): text is Pace => text !== undefined && Object.hasOwn(paces, text);
 
+function setFigure(element: HTMLElement | SVGElement, line: Line): void {
+  const { figure, per, digits } = element.dataset;
+  const text = figureText(
+    line,
+    figure!,
+    isPace(per) ? per : 'mash',
+    digits === undefined ? undefined : Number(digits),
+  );
+  if (element.textContent !== text) element.textContent = text;
+}
+
 createRoot(() => {
   const figures = document.querySelectorAll<HTMLElement | SVGElement>('[data-figure]');
+  const sentences = document.querySelectorAll<HTMLElement>('[data-when]');
   createEffect(() => {
     const line = liveLine();
-    for (const element of figures) {
-      const { figure, per, digits } = element.dataset;
-      const text = figureText(
-        line,
-        figure!,
-        isPace(per) ? per : 'mash',
-        digits === undefined ? undefined : Number(digits),
-      );
-      if (element.textContent !== text) element.textContent = text;
+    for (const element of figures) setFigure(element, line);
+    for (const sentence of sentences) {
+      const { when } = sentence.dataset;
+      if (isCondition(when)) sentence.hidden = !conditions[when](line);
     }
   });
 });

@@ -1,0 +1,163 @@
+// Pocket cards for rooms where no phone may go: chosen figures and questions, to print, cut and fold.
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import type { Piece, VisitorQuestion } from '../house/visitor-questions.ts';
+import { spoken } from '../core/line/spoken.ts';
+import type { Line } from '../core/line/line.ts';
+import { cardFigures, type CardFigure } from '../house/card-figures.ts';
+import { stages } from '../house/figures.ts';
+import { figureText, figureValue } from '../house/prose.ts';
+import { useHouse } from '../house/store.ts';
+
+const FIGURES_ON_A_CARD = 6;
+
+const text = (pieces: readonly Piece[], line: Line) =>
+  pieces
+    .map((piece) =>
+      typeof piece === 'string' ? piece : figureText(line, piece.figure, piece.per, piece.digits),
+    )
+    .join('');
+
+export default function Cards(props: { readonly questions: readonly VisitorQuestion[] }) {
+  const { line, name } = useHouse();
+  const [left, setLeft] = createSignal<ReadonlySet<string>>(new Set());
+  const [asked, setAsked] = createSignal<ReadonlySet<string>>(new Set());
+  const [today, setToday] = createSignal('');
+  onMount(() =>
+    setToday(new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' })),
+  );
+  const toggled = (set: ReadonlySet<string>, id: string) => {
+    const next = new Set(set);
+    if (!next.delete(id)) next.add(id);
+    return next;
+  };
+
+  const chosen = createMemo(() => cardFigures.filter(({ path }) => !left().has(path)));
+  const sets = createMemo(() =>
+    Array.from({ length: Math.ceil(chosen().length / FIGURES_ON_A_CARD) }, (_, i) =>
+      chosen().slice(i * FIGURES_ON_A_CARD, (i + 1) * FIGURES_ON_A_CARD),
+    ),
+  );
+  const questions = () => props.questions.filter(({ id }) => asked().has(id));
+  const foot = () => `${name()}, ${today()}. Computed from the figures of the house.`;
+
+  return (
+    <>
+      <section class="calculator choices" aria-labelledby="cards-title">
+        <h2 id="cards-title">Choose</h2>
+        <p class="purpose">
+          Tick what the cards shall carry, print the page, cut along the lines and fold: one side to say, one
+          to know.
+        </p>
+        <details open>
+          <summary>Figures ({chosen().length})</summary>
+          <For each={stages}>
+            {(stage) => (
+              <fieldset>
+                <legend>{stage}</legend>
+                <For each={cardFigures.filter((figure) => figure.stage === stage)}>
+                  {({ path, label }) => (
+                    <label class="tick">
+                      <input
+                        type="checkbox"
+                        autocomplete="off"
+                        checked={!left().has(path)}
+                        onChange={() => setLeft(toggled(left(), path))}
+                      />
+                      <span>{label}</span>
+                    </label>
+                  )}
+                </For>
+              </fieldset>
+            )}
+          </For>
+        </details>
+        <details>
+          <summary>Questions ({questions().length})</summary>
+          <For each={stages}>
+            {(stage) => (
+              <fieldset>
+                <legend>{stage}</legend>
+                <For each={props.questions.filter((question) => question.stage === stage)}>
+                  {({ id, question }) => (
+                    <label class="tick">
+                      <input
+                        type="checkbox"
+                        autocomplete="off"
+                        checked={asked().has(id)}
+                        onChange={() => setAsked(toggled(asked(), id))}
+                      />
+                      <span>{question}</span>
+                    </label>
+                  )}
+                </For>
+              </fieldset>
+            )}
+          </For>
+        </details>
+        <p class="actions">
+          <button type="button" onClick={() => print()}>
+            Print the cards
+          </button>
+        </p>
+      </section>
+      <div class="cards">
+        <For each={sets()}>{(figures) => <FigureCard figures={figures} line={line()} foot={foot()} />}</For>
+        <For each={questions()}>
+          {({ question, say, know }) => (
+            <article class="card">
+              <div class="side">
+                <h3>{question}</h3>
+                <p>{text(say, line())}</p>
+                <p class="foot">Say · {foot()}</p>
+              </div>
+              <div class="side">
+                <p>{text(know, line())}</p>
+                <p class="foot">Know · {foot()}</p>
+              </div>
+            </article>
+          )}
+        </For>
+        <Show when={chosen().length + questions().length === 0}>
+          <p>Nothing is chosen yet.</p>
+        </Show>
+      </div>
+    </>
+  );
+}
+
+function FigureCard(props: {
+  readonly figures: readonly CardFigure[];
+  readonly line: Line;
+  readonly foot: string;
+}) {
+  return (
+    <article class="card">
+      <div class="side">
+        <dl>
+          <For each={props.figures}>
+            {({ label, path, spoken: figure }) => (
+              <div>
+                <dt>{label}</dt>
+                <dd>{spoken(figure, figureValue(props.line, path))}</dd>
+              </div>
+            )}
+          </For>
+        </dl>
+        <p class="foot">Say · {props.foot}</p>
+      </div>
+      <div class="side">
+        <dl>
+          <For each={props.figures}>
+            {({ label, path }) => (
+              <div>
+                <dt>{label}</dt>
+                <dd>{figureText(props.line, path)}</dd>
+              </div>
+            )}
+          </For>
+        </dl>
+        <p class="foot">Know · {props.foot}</p>
+      </div>
+    </article>
+  );
+}

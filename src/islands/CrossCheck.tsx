@@ -1,0 +1,162 @@
+// Do the figures that a guide quotes agree? Each is typed as it is said; the answer follows at once.
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { kinds } from '../core/kinds.ts';
+import { quotableFigures, quotableNames, type Quoted, type QuotableName } from '../core/line/quoted.ts';
+import { reconcile, type Finding, type JudgedFigure, type Reconciliation } from '../core/line/reconcile.ts';
+import { spoken } from '../core/line/spoken.ts';
+import { rangeInWords } from '../core/line/verdict.ts';
+import { isRefusal } from '../core/refusal.ts';
+import { readSaid } from '../talk/said.ts';
+import { Answer } from './CrossCheckAnswer.tsx';
+
+const KEY = 'malt-spirit-handbook/quoted';
+const findings: Readonly<Record<Finding, string>> = {
+  agrees: 'agrees',
+  doubtful: 'doubtful',
+  disagrees: 'disagrees',
+  'not checkable': 'nothing else quoted bears on it',
+};
+type Texts = Readonly<Partial<Record<QuotableName, string>>>;
+const isName = (name: string): name is QuotableName => Object.hasOwn(quotableFigures, name);
+
+/** Texts kept in the browser; anything that is not a text of a known figure counts for nothing. */
+function kept(): Texts {
+  try {
+    const data: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
+    if (typeof data !== 'object' || data === null) return {};
+    return Object.fromEntries(
+      Object.entries(data).filter(([name, text]) => isName(name) && typeof text === 'string'),
+    ) as Texts;
+  } catch {
+    return {};
+  }
+}
+
+export default function CrossCheck() {
+  const [texts, setTexts] = createSignal<Texts>({});
+  onMount(() => setTexts(kept()));
+  const change = (next: Texts) => {
+    setTexts(next);
+    try {
+      localStorage.setItem(KEY, JSON.stringify(next));
+    } catch {
+      // Without storage the figures last as long as the page.
+    }
+  };
+  const names = () => quotableNames.filter((name) => name in texts());
+  const rest = () => quotableNames.filter((name) => !(name in texts()));
+  const said = createMemo<Quoted>(() =>
+    Object.fromEntries(
+      names().flatMap((name) => {
+        const read = readSaid(texts()[name]!, quotableFigures[name].kind);
+        return read ? [[name, read]] : [];
+      }),
+    ),
+  );
+  const unreadable = (name: QuotableName) => texts()[name]!.trim() !== '' && !(name in said());
+  const answer = createMemo<{ found?: Reconciliation; trouble?: string }>((last) => {
+    if (Object.keys(said()).length === 0) return {};
+    const result = reconcile(said());
+    return isRefusal(result) ? { ...last, trouble: result.refused } : { found: result };
+  }, {});
+  const judged = (name: QuotableName) => answer().found?.figures.find(({ figure }) => figure === name);
+
+  return (
+    <section class="calculator cross-check" aria-labelledby="cross-check-title">
+      <h2 id="cross-check-title">The figures you quote</h2>
+      <p class="purpose">
+        Choose a figure and type it as you say it: 42,500, or about 9, or 5,500 to 6,000. Any few will do.
+        What you type stays in this browser.
+      </p>
+      <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+        <For each={names()}>
+          {(name) => (
+            <div
+              class="field"
+              data-state={unreadable(name) ? 'wrong' : 'ok'}
+              data-finding={judged(name)?.finding}
+            >
+              <label for={`quoted-${name}`}>{quotableFigures[name].label}</label>
+              <span class="with-unit">
+                <input
+                  id={`quoted-${name}`}
+                  class="number"
+                  type="text"
+                  autocomplete="off"
+                  value={texts()[name] ?? ''}
+                  aria-invalid={unreadable(name) ? 'true' : 'false'}
+                  aria-describedby={`quoted-${name}-finding`}
+                  onInput={(event) => change({ ...texts(), [name]: event.currentTarget.value })}
+                />
+                <span class="unit">{kinds[quotableFigures[name].kind].unit}</span>
+                <button
+                  type="button"
+                  class="reset"
+                  title={`Leave ${quotableFigures[name].label} out`}
+                  onClick={() =>
+                    change(Object.fromEntries(Object.entries(texts()).filter(([other]) => other !== name)))
+                  }
+                >
+                  leave out
+                </button>
+              </span>
+              <p class="meaning" id={`quoted-${name}-finding`}>
+                <Show
+                  when={!unreadable(name)}
+                  fallback={`“${texts()[name]}” says no number; type it as 42,500, about 9, or 5,500 to 6,000.`}
+                >
+                  <Show when={judged(name)} fallback="Not quoted yet.">
+                    {(figure) => <FindingText of={figure()} />}
+                  </Show>
+                </Show>
+              </p>
+            </div>
+          )}
+        </For>
+        <div class="field">
+          <label for="quoted-add">Add a figure</label>
+          <select
+            id="quoted-add"
+            autocomplete="off"
+            onChange={(event) => {
+              const name = event.currentTarget.value;
+              if (isName(name)) {
+                change({ ...texts(), [name]: '' });
+                queueMicrotask(() => document.getElementById(`quoted-${name}`)?.focus());
+              }
+              event.currentTarget.value = '';
+            }}
+          >
+            <option value="">Choose …</option>
+            <For each={rest()}>{(name) => <option value={name}>{quotableFigures[name].label}</option>}</For>
+          </select>
+        </div>
+      </form>
+      <Show when={answer().trouble}>
+        <p class="problem" role="alert">
+          {answer().trouble}
+        </p>
+      </Show>
+      <div aria-live="polite" data-stale={answer().trouble ? '' : undefined}>
+        <Show when={answer().found}>{(found) => <Answer of={found()} />}</Show>
+      </div>
+      <p class="actions">
+        <button type="button" onClick={() => change({})} disabled={names().length === 0}>
+          Leave every figure out
+        </button>
+      </p>
+    </section>
+  );
+}
+
+function FindingText(props: { readonly of: JudgedFigure }) {
+  const better = () => props.of.fits ?? props.of.adjusted;
+  return (
+    <>
+      <strong class={`finding ${props.of.finding.replace(' ', '-')}`}>{findings[props.of.finding]}</strong>
+      <Show when={props.of.finding === 'doubtful' || props.of.finding === 'disagrees'}>
+        {`; ${rangeInWords(props.of.figure, better().low, better().high)} would fit: say “${spoken(props.of.figure, better().value)}”`}
+      </Show>
+    </>
+  );
+}

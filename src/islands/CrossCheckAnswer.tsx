@@ -1,0 +1,71 @@
+// What quoted figures say together: sentences, what follows from them, and the test behind a fold.
+import { For, Show } from 'solid-js';
+import { formatNumber } from '../core/format.ts';
+import { quotableFigures } from '../core/line/quoted.ts';
+import type { Reconciliation } from '../core/line/reconcile.ts';
+import { spoken } from '../core/line/spoken.ts';
+import { rangeInWords, sentences } from '../core/line/verdict.ts';
+
+export function Answer(props: { readonly of: Reconciliation }) {
+  const chance = () => Math.round(100 * props.of.overall.chance);
+  return (
+    <>
+      <h3>What they say together</h3>
+      <ul class="sentences">
+        <For each={sentences(props.of)}>{(sentence) => <li>{sentence}</li>}</For>
+      </ul>
+      <Show when={props.of.filled.length > 0}>
+        <h3>What follows, though you did not say it</h3>
+        <dl class="results">
+          <For each={props.of.filled}>
+            {({ figure, value, low, high }) => (
+              <div>
+                <dt>{quotableFigures[figure].label}</dt>
+                <dd class="number">
+                  {spoken(figure, value)} <span class="spread">({rangeInWords(figure, low, high)})</span>
+                </dd>
+              </div>
+            )}
+          </For>
+        </dl>
+      </Show>
+      <details class="working">
+        <summary>The test behind it</summary>
+        <p>
+          {props.of.overall.freedom === 0
+            ? 'No balance ties these figures together, so there is nothing to test.'
+            : `Together: chi-square ${formatNumber(props.of.overall.statistic, 1)} with ${props.of.overall.freedom} degrees of freedom. Sound figures would lie this far apart or farther ${chance() < 1 ? 'less than once in a hundred times' : `about ${chance()} times in a hundred`}.`}
+        </p>
+        <table class="series">
+          <thead>
+            <tr>
+              <th scope="col">Figure</th>
+              <th scope="col">Quoted</th>
+              <th scope="col">To quote instead</th>
+              <th scope="col">Off by, in its own spread</th>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={props.of.figures}>
+              {({ figure, value, adjusted, test }) => (
+                <tr>
+                  <th scope="row">{quotableFigures[figure].label}</th>
+                  <td class="number">
+                    {formatNumber(value, quotableFigures[figure].kind === 'gravity' ? 4 : 1)}
+                  </td>
+                  <td class="number">{rangeInWords(figure, adjusted.low, adjusted.high)}</td>
+                  <td class="number">{test === undefined ? 'not checkable' : formatNumber(test, 1)}</td>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+        <p>
+          The figures are adjusted by weighted least squares under the balances of the line. Alcohol, extract,
+          casks and years balance exactly; Balling’s relation, the still and the store are models with a
+          spread of their own.
+        </p>
+      </details>
+    </>
+  );
+}

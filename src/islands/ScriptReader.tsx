@@ -1,0 +1,264 @@
+// Reads a guide's own script: finds its figures, checks them against each other, and marks the text.
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import { quotableFigures, type Quoted, type QuotableName, type Said } from '../core/line/quoted.ts';
+import { reconcile, type Finding } from '../core/line/reconcile.ts';
+import { spoken } from '../core/line/spoken.ts';
+import { isRefusal } from '../core/refusal.ts';
+import type { VisitorQuestion } from '../house/visitor-questions.ts';
+import { figureIds, talkFigures, type FigureId } from '../talk/figures.ts';
+import { readScript, type ReadQuantity } from '../talk/script.ts';
+import { unanswered } from '../talk/unanswered.ts';
+import { Answer } from './CrossCheckAnswer.tsx';
+
+const LONGEST = 100_000; // characters of a script that are read; a tour has some 15,000
+const NONE = 'none';
+
+/** What the reader settled a quantity to be, by its place in the text; the proposal stands where nothing was settled. */
+type Settled = Readonly<Record<number, FigureId | typeof NONE>>;
+
+const quotableOf = (figure: FigureId): QuotableName | undefined => {
+  return Object.hasOwn(quotableFigures, figure) ? (figure as QuotableName) : undefined;
+};
+const labelOf = (figure: FigureId): string => {
+  const name = quotableOf(figure);
+  return name ? quotableFigures[name].label : figure.replace(/([A-Z])/g, ' $1').toLowerCase();
+};
+
+/** A quantity as it is quoted: its value in the figure's own unit. */
+function saidOf({ inFigure, value, range, approximate }: ReadQuantity): Said | undefined {
+  const [low, high] = inFigure ?? range ?? (value === undefined ? [] : [value]);
+  if (low === undefined) return undefined;
+  if (high !== undefined && high !== low)
+    return { as: 'range', low: Math.min(low, high), high: Math.max(low, high) };
+  return approximate ? { as: 'about', value: low } : { as: 'rounded', value: low };
+}
+
+const wordsOf = (question: string) =>
+  question
+    .toLowerCase()
+    .split(/[^a-z]+/)
+    .filter(
+      (word) =>
+        word.length > 3 &&
+        !['what', 'does', 'this', 'that', 'with', 'your', 'have', 'into', 'from', 'here', 'when'].includes(
+          word,
+        ),
+    );
+
+export default function ScriptReader(props: { readonly questions: readonly VisitorQuestion[] }) {
+  const [text, setText] = createSignal('');
+  const [settled, setSettled] = createSignal<Settled>({});
+  const read = (next: string) => {
+    setText(next.slice(0, LONGEST));
+    setSettled({});
+  };
+  const quantities = createMemo(() => readScript(text()).quantities);
+  const figureOf = (quantity: ReadQuantity): FigureId | undefined => {
+    const own = settled()[quantity.start];
+    return own === NONE ? undefined : (own ?? quantity.figure);
+  };
+  const quoted = createMemo<Quoted>(() => {
+    const found: Partial<Record<QuotableName, Said>> = {};
+    for (const quantity of quantities()) {
+      const figure = figureOf(quantity);
+      const name = figure && quotableOf(figure);
+      const said = saidOf(quantity);
+      if (name && said && !(name in found)) found[name] = said;
+    }
+    return found;
+  });
+  const answer = createMemo(() => (Object.keys(quoted()).length === 0 ? undefined : reconcile(quoted())));
+  const found = () => {
+    const result = answer();
+    return result && !isRefusal(result) ? result : undefined;
+  };
+  const trouble = () => {
+    const result = answer();
+    return result && isRefusal(result) ? result.refused : undefined;
+  };
+  const findingOf = (quantity: ReadQuantity): Finding => {
+    const figure = figureOf(quantity);
+    const name = figure && quotableOf(figure);
+    return found()?.figures.find((each) => each.figure === name)?.finding ?? 'not checkable';
+  };
+  const open = createMemo(() =>
+    unanswered(
+      text(),
+      props.questions.map(({ id, stage, question }) => ({ id, stage, question, words: wordsOf(question) })),
+    ),
+  );
+
+  return (
+    <section class="calculator script-reader" aria-labelledby="script-title">
+      <h2 id="script-title">Your own script</h2>
+      <p class="purpose">
+        Paste what you say on a tour, or open it from a file. It is read here, in this browser, and goes
+        nowhere else.
+      </p>
+      <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+        <div class="field">
+          <label for="script-text">The script</label>
+          <textarea
+            id="script-text"
+            rows="10"
+            autocomplete="off"
+            spellcheck={false}
+            onInput={(event) => read(event.currentTarget.value)}
+          >
+            {text()}
+          </textarea>
+        </div>
+        <div class="field">
+          <label for="script-file">Or a text file</label>
+          <input
+            id="script-file"
+            type="file"
+            accept=".txt,.md,text/plain"
+            onChange={(event) =>
+              void event.currentTarget.files?.[0]
+                ?.slice(0, 4 * LONGEST)
+                .text()
+                .then(read)
+            }
+          />
+        </div>
+      </form>
+      <p role="status">
+        <Show when={text().trim() !== ''} fallback="Nothing is read yet.">
+          {`${quantities().length} quantities found; ${Object.keys(quoted()).length} figures of the line that can be checked.`}
+        </Show>
+      </p>
+      <Show when={trouble()}>
+        <p class="problem" role="alert">
+          {trouble()}
+        </p>
+      </Show>
+      <Show when={quantities().length > 0}>
+        <h3>The script, marked</h3>
+        <p class="note">
+          Underlined once: agrees. Twice: doubtful. Boxed: disagrees. Dotted: nothing checks it.
+        </p>
+        <Marked text={text()} quantities={quantities()} findingOf={findingOf} />
+        <h3>What each number is</h3>
+        <p class="note">Put right what was taken for the wrong figure.</p>
+        <ul class="proposals">
+          <For each={quantities()}>
+            {(quantity) => (
+              <li>
+                <label for={`is-${quantity.start}`}>{excerpt(text(), quantity)}</label>
+                <select
+                  id={`is-${quantity.start}`}
+                  autocomplete="off"
+                  onChange={(event) =>
+                    setSettled({
+                      ...settled(),
+                      [quantity.start]: event.currentTarget.value as FigureId | typeof NONE,
+                    })
+                  }
+                >
+                  <option value={NONE} selected={figureOf(quantity) === undefined}>
+                    no figure of the line
+                  </option>
+                  <For each={choices(quantity)}>
+                    {(figure) => (
+                      <option value={figure} selected={figureOf(quantity) === figure}>
+                        {labelOf(figure)}
+                      </option>
+                    )}
+                  </For>
+                </select>
+              </li>
+            )}
+          </For>
+        </ul>
+      </Show>
+      <div aria-live="polite">
+        <Show when={found()}>
+          {(result) => (
+            <>
+              <Answer of={result()} />
+              <h3>A card whose figures agree</h3>
+              <article class="card">
+                <div class="side">
+                  <dl>
+                    <For each={result().figures}>
+                      {({ figure, adjusted }) => (
+                        <div>
+                          <dt>{quotableFigures[figure].label}</dt>
+                          <dd>{spoken(figure, Math.max(0, adjusted.value))}</dd>
+                        </div>
+                      )}
+                    </For>
+                  </dl>
+                  <p class="foot">From your script, brought into agreement.</p>
+                </div>
+              </article>
+              <p class="actions">
+                <button type="button" onClick={() => print()}>
+                  Print this page
+                </button>
+              </p>
+            </>
+          )}
+        </Show>
+      </div>
+      <Show when={text().trim() !== '' && open().length > 0}>
+        <details class="working">
+          <summary>Questions that visitors will ask and the script does not answer ({open().length})</summary>
+          <ul>
+            <For each={open()}>
+              {({ question }) => (
+                <li>
+                  {question.question} <a href={`/${question.stage}/`}>{question.stage}</a>
+                </li>
+              )}
+            </For>
+          </ul>
+        </details>
+      </Show>
+    </section>
+  );
+}
+
+/** The proposal first, then those that ran it close, then every figure there is. */
+function choices({ figure, runnersUp }: ReadQuantity): readonly FigureId[] {
+  const near = [...(figure ? [figure] : []), ...runnersUp];
+  return [...near, ...figureIds.filter((other) => !near.includes(other))].filter((id) =>
+    Object.hasOwn(talkFigures, id),
+  );
+}
+
+/** A quantity with a few words either side. */
+function excerpt(text: string, { start, end }: ReadQuantity): string {
+  const before = text.slice(Math.max(0, start - 40), start).replace(/^\S*\s/, '');
+  const after = text.slice(end, end + 30).replace(/\s\S*$/, '');
+  return `… ${before}${text.slice(start, end)}${after} …`.replace(/\s+/g, ' ');
+}
+
+function Marked(props: {
+  readonly text: string;
+  readonly quantities: readonly ReadQuantity[];
+  readonly findingOf: (quantity: ReadQuantity) => Finding;
+}) {
+  const parts = () =>
+    props.quantities.map((quantity, i) => ({
+      before: props.text.slice(props.quantities[i - 1]?.end ?? 0, quantity.start),
+      quantity,
+    }));
+  const last = () => props.text.slice(props.quantities.at(-1)?.end ?? 0);
+  return (
+    <div class="marked">
+      <For each={parts()}>
+        {({ before, quantity }) => (
+          <>
+            {before}
+            <mark class={props.findingOf(quantity).replace(' ', '-')} title={props.findingOf(quantity)}>
+              {props.text.slice(quantity.start, quantity.end)}
+            </mark>
+          </>
+        )}
+      </For>
+      {last()}
+    </div>
+  );
+}
