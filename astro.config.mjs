@@ -33,7 +33,11 @@ export default defineConfig({
   },
   markdown: {
     syntaxHighlight: false,
-    processor: satteri({ features: { math: true }, mdastPlugins: [formulas, terms, spaces], hastPlugins: [tables] }),
+    processor: satteri({
+      features: { math: true },
+      mdastPlugins: [formulas, terms, spaces],
+      hastPlugins: [tables],
+    }),
   },
   integrations: [solid(), mdx()],
   vite: {

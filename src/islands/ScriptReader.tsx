@@ -11,6 +11,7 @@ import { unanswered } from '../talk/unanswered.ts';
 import { Answer } from './CrossCheckAnswer.tsx';
 
 const LONGEST = 100_000; // characters of a script that are read; a tour has some 15,000
+const QUIET = 250; // ms without typing before the script is read anew
 const NONE = 'none';
 
 /** What the reader settled a quantity to be, by its place in the text; the proposal stands where nothing was settled. */
@@ -48,9 +49,13 @@ const wordsOf = (question: string) =>
 export default function ScriptReader(props: { readonly questions: readonly VisitorQuestion[] }) {
   const [text, setText] = createSignal('');
   const [settled, setSettled] = createSignal<Settled>({});
-  const read = (next: string) => {
-    setText(next.slice(0, LONGEST));
-    setSettled({});
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const read = (next: string, after = 0) => {
+    clearTimeout(timer);
+    timer = setTimeout(() => {
+      setText(next.slice(0, LONGEST));
+      setSettled({});
+    }, after);
   };
   const quantities = createMemo(() => readScript(text()).quantities);
   const figureOf = (quantity: ReadQuantity): FigureId | undefined => {
@@ -103,7 +108,7 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
             rows="10"
             autocomplete="off"
             spellcheck={false}
-            onInput={(event) => read(event.currentTarget.value)}
+            onInput={(event) => read(event.currentTarget.value, QUIET)}
           >
             {text()}
           </textarea>

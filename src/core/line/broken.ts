@@ -1,6 +1,6 @@
 // Which relation a figure breaks, with the numbers of both sides, so that a sentence can be made of it.
 import type { Fit } from './fit-quoted.ts';
-import type { QuotableName } from './quoted.ts';
+import { vagueOwn, type QuotableName } from './quoted.ts';
 import type { JudgedFigure } from './reconcile.ts';
 import { relationNames, relations, type Relation, type RelationName, type Values } from './relations.ts';
 
@@ -62,7 +62,8 @@ function tellingRelation(
       const relation: Relation = relations[name];
       const others = relation.figures.filter((other) => other !== figure);
       const vague = others.some(
-        (other) => without.sure[other].own > DETERMINED * Math.abs(without.values[other]),
+        (other) =>
+          without.sure[other].own > (vagueOwn[other] ?? DETERMINED * Math.abs(without.values[other])),
       );
       const { left, right, by } = failure(relation, values, without, figure);
       const impossible = conserving.includes(name) && left > right;
@@ -70,7 +71,7 @@ function tellingRelation(
       return { name, relation, left, right, by: vague ? 0 : by, impossible, heard };
     })
     .filter(({ by }) => by > TELLING);
-  candidates.sort((a, b) => Number(b.impossible) - Number(a.impossible) || b.heard - a.heard || b.by - a.by);
+  candidates.sort((a, b) => b.heard - a.heard || Number(b.impossible) - Number(a.impossible) || b.by - a.by);
   const best = candidates[0];
   if (!best) return undefined;
   const { name, relation, left, right, impossible } = best;

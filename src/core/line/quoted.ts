@@ -76,8 +76,8 @@ export const quotableFigures = {
   casksInStore: { kind: 'count', label: 'Casks in store', range: [1, 5e7], typical: 100_000, spread: spreads.casks },
   alcoholLoss: { kind: 'percent', label: 'Alcohol lost in a year', range: [0, 15], typical: 2, spread: spreads.loss },
   bottlingStrength: { kind: 'strength', label: 'Bottling strength', range: [35, 75], typical: 43, spread: spreads.strength },
-  bottleSize: { kind: 'bottle', label: 'Bottle', range: [1, 500], typical: 70, spread: spreads.bottle },
-  bottlesPerCask: { kind: 'count', label: 'Bottles from a cask', range: [1, 70_000], typical: 390, spread: spreads.bottles },
+  bottleSize: { kind: 'bottle', label: 'Bottle', range: [2, 500], typical: 70, spread: spreads.bottle },
+  bottlesPerCask: { kind: 'count', label: 'Bottles from a cask', range: [5, 10_000], typical: 390, spread: spreads.bottles },
   bottlesPerYear: { kind: 'count', label: 'Bottles a year', range: [1, 2e9], typical: 3.9e6, spread: spreads.bottles },
 } as const satisfies Record<string, QuotableFigure>;
 
@@ -169,6 +169,13 @@ const order = [
   ['heartEnds', 'heartBegins', 'the strength falls as the heart runs'],
   ['finalGravity', 'originalGravity', 'wort that ferments grows lighter'],
 ] as const satisfies readonly (readonly [QuotableName, QuotableName, string])[];
+
+/** Standard uncertainty beyond which a figure that may be near nothing, or is all but 1, counts as not known; others go by a part. */
+export const vagueOwn: Partial<Readonly<Record<QuotableName, number>>> = {
+  originalGravity: 0.006,
+  finalGravity: 0.005,
+  alcoholLoss: 1,
+};
 
 /** True when a figure could lie between two ends, beside the others as quoted: within what it can be, and in order. */
 export function canBe(

@@ -9,6 +9,7 @@ import {
   NINETY_FIVE,
   quotableFigures,
   quotableNames,
+  vagueOwn,
   type Measured,
   type Quoted,
   type QuotableName,
@@ -87,10 +88,9 @@ const MOST_WRONG = 3; // figures left out one after another; beyond that nothing
 const MOST_SUSPECTS = 5; // told of at once
 const LEAST_FREE = 1e-9; // of a row: below this rounding drowns it
 const VAGUE = 0.25; // a prediction wider than this part of the figure checks nothing
-const VAGUE_OWN: Partial<Record<QuotableName, number>> = { finalGravity: 0.005, alcoholLoss: 1 }; // the same for figures that may be near nothing
 const FARTHEST = 20; // of a logarithm: as far as a straight line is followed to what others say of a figure
 const TOLD = 0.1; // a figure not quoted is told of when it is known to this part
-const NARROWED = 0.7; // or, where it is known what it usually is, to this part of that spread
+const NARROWED = 0.7; // and to this part of what would be known with nothing quoted
 
 function estimate(value: number, standard: number): Estimate {
   return { value, standard, low: value - NINETY_FIVE * standard, high: value + NINETY_FIVE * standard };
@@ -111,7 +111,7 @@ function testOf({ squares, freedom }: Fit): Test {
 }
 
 const vague = (figure: QuotableName, { value, standard }: Estimate) =>
-  standard > (VAGUE_OWN[figure] ?? VAGUE * Math.abs(value));
+  standard > (vagueOwn[figure] ?? VAGUE * Math.abs(value));
 
 interface Checked {
   readonly measured: Measured;
@@ -180,14 +180,15 @@ function endsOf({ said }: Measured, fits: Estimate): JudgedFigure['ends'] {
   return { low: fit(said.low), high: fit(said.high) };
 }
 
-/** Figures that were not quoted and that those quoted determine. */
+/** Figures that were not quoted and that those quoted determine: well, and far better than what is usual of any house. */
 function fill(fit: Fit, quoted: ReadonlySet<QuotableName>, known: readonly Measured[]): FilledFigure[] {
+  const bare = knownAt(known, fit.at);
   return quotableNames.flatMap((figure) => {
-    if (quoted.has(figure)) return [];
     const found = estimateIn(fit, figure);
-    const usual = known.find((each) => each.figure === figure);
-    const sure = usual ? found.standard < NARROWED * usual.spread : found.standard < (VAGUE_OWN[figure] ?? TOLD * found.value); // prettier-ignore
-    return sure ? [{ figure, ...found }] : [];
+    const sure =
+      found.standard < (vagueOwn[figure] ?? TOLD * found.value) &&
+      found.standard < NARROWED * bare[figure].own;
+    return sure && !quoted.has(figure) ? [{ figure, ...found }] : [];
   });
 }
 

@@ -1,0 +1,51 @@
+// Sums that live beside the calculators: the law, the random rounds, the unit that a reader likes, the ± of a result.
+import { expect, test } from '@playwright/test';
+import { open } from './pages.ts';
+
+test('the house is held against the law, point by point', async ({ page }) => {
+  await open(page, '/law/');
+  const scotch = page.locator('.definition', { hasText: 'Single malt Scotch whisky' });
+  await expect(scotch).toHaveAttribute('data-qualifies', 'yes');
+  await page.locator('#law-wood').selectOption('other wood');
+  await expect(scotch).toHaveAttribute('data-qualifies', 'no');
+  await expect(scotch.locator('summary')).toContainText('1 point is not met');
+  await expect(
+    page.locator('.definition', { hasText: 'Whisky or whiskey in the European Union' }),
+  ).toHaveAttribute('data-qualifies', 'yes');
+});
+
+test('ten thousand rounds are drawn off the main thread, with progress', async ({ page }) => {
+  test.setTimeout(90_000);
+  await open(page, '/distilling/');
+  await page.getByRole('button', { name: /Draw 10,000 rounds/ }).click();
+  await expect(page.locator('progress')).toBeVisible();
+  const row = page.locator('section[aria-labelledby="round-spread-title"] tr', {
+    hasText: 'Heart, L pure alcohol',
+  });
+  await expect(row).toBeVisible({ timeout: 80_000 });
+  await expect(row).toContainText(/59\d\.\d/);
+});
+
+test('a unit once chosen holds for its kind, on every page', async ({ page }) => {
+  await open(page, '/maturing/');
+  const field = page.locator('.field:has(#reduce-to-strength-to)');
+  await field.locator('select.unit').selectOption('° US proof');
+  await expect(field.locator('input.number')).toHaveValue(/^126\.\d/); // twice 63.5 % vol, less the change from 20 °C to 60 °F
+  await page.reload();
+  await expect(field.locator('input.number')).toHaveValue(/^126\.\d/);
+  await field.locator('input.number').fill('120');
+  await expect(page.locator('#house-fillingStrength')).toHaveValue(/^120/);
+  await open(page, '/fermenting/');
+  await expect(
+    page.locator('section[aria-labelledby="strength-from-gravities-title"] .results dd').first(),
+  ).toContainText('US proof');
+});
+
+test('a ± on a figure shows on every result', async ({ page }) => {
+  await open(page, '/malting/');
+  const calculator = page.locator('section[aria-labelledby="predicted-spirit-yield-title"]');
+  await calculator.getByText('Say how sure each figure is').click();
+  await calculator.locator('#predicted-spirit-yield-extract-plus-minus').fill('0.5');
+  // 408.6 × 0.5 ÷ 77.5 = 2.6: the rule for products in JCGM 100, by hand.
+  await expect(calculator.locator('dd', { hasText: 'L pure alcohol/t' })).toContainText('± 2.6');
+});
