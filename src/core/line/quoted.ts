@@ -58,7 +58,7 @@ export const quotableFigures = {
   washVolume: { kind: 'volume20', label: 'Wash a mash', range: [20, 600_000], typical: 40_000, spread: spreads.volume },
   washStrength: { kind: 'strength', label: 'Wash strength', range: [2, 15], typical: 8.3, spread: spreads.strength },
   lowWinesVolume: { kind: 'volume20', label: 'Low wines from a mash', range: [5, 300_000], typical: 15_000, spread: spreads.volume },
-  lowWinesStrength: { kind: 'strength', label: 'Low-wines strength', range: [8, 45], typical: 22, spread: spreads.strength },
+  lowWinesStrength: { kind: 'strength', label: 'Low-wines strength', range: [8, 35], typical: 22, spread: spreads.strength },
   chargeVolume: { kind: 'volume20', label: 'Spirit charge for a mash', range: [5, 400_000], typical: 24_000, spread: spreads.volume },
   chargeStrength: { kind: 'strength', label: 'Spirit-charge strength', range: [10, 60], typical: 27, spread: spreads.strength },
   heartBegins: { kind: 'strength', label: 'Strength at which the heart begins', range: [40, 88], typical: 73, spread: spreads.strength },
