@@ -21,6 +21,8 @@ export interface HouseFiguresProps {
   readonly stage: Stage;
   /** Also tells of each figure what is usual and what follows from it. */
   readonly full?: boolean;
+  /** Titles of the calculators that take each figure. */
+  readonly uses?: Readonly<Record<string, readonly string[]>>;
 }
 
 export default function HouseFigures(props: HouseFiguresProps) {
@@ -58,7 +60,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
                   reset={isChanged() ? () => changeFigure(figure, builtInHouse[figure]) : undefined}
                 />
                 <Show when={props.full}>
-                  <Follows from={figure} />
+                  <Follows from={figure} uses={props.uses?.[figure] ?? []} />
                 </Show>
               </div>
             );
@@ -86,13 +88,16 @@ function usually(figure: NumberName): string {
 }
 
 /** What moves when the figure moves one step: worked out when it is opened, and live from then on. */
-function Follows(props: { readonly from: NumberName }) {
+function Follows(props: { readonly from: NumberName; readonly uses: readonly string[] }) {
   const { house, line } = useHouse();
   const [open, setOpen] = createSignal(false);
   const found = createMemo(() => (open() ? followsFrom(house(), line(), props.from) : undefined));
   return (
     <details class="follows" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>What follows</summary>
+      <summary>What follows, and where it is used</summary>
+      <p>
+        {props.uses.length > 0 ? `Used in the line and in: ${props.uses.join('; ')}.` : 'Used in the line.'}
+      </p>
       <Show when={found()}>
         {(consequence) => (
           <Show

@@ -20,7 +20,7 @@ export interface Script {
   readonly answers: readonly Answer[];
 }
 
-const folder = join(import.meta.dirname, 'scripts');
+const folder = join(process.cwd(), 'tests', 'talk', 'scripts');
 
 /** Every script of the folder, by name. */
 export function scripts(): Script[] {

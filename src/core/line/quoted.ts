@@ -64,7 +64,7 @@ export const quotableFigures = {
   heartBegins: { kind: 'strength', label: 'Strength at which the heart begins', range: [40, 88], typical: 73, spread: spreads.strength },
   heartEnds: { kind: 'strength', label: 'Strength at which the heart ends', range: [25, 85], typical: 62, spread: spreads.strength },
   heartVolume: { kind: 'volume20', label: 'New spirit from a mash', range: [1, 150_000], typical: 4600, spread: spreads.volume },
-  heartStrength: { kind: 'strength', label: 'Strength of the new spirit', range: [45, 88], typical: 68.7, spread: spreads.strength },
+  heartStrength: { kind: 'strength', label: 'Strength of the new spirit', range: [50, 87], typical: 68.7, spread: spreads.strength },
   heartAlcohol: { kind: 'alcohol', label: 'Pure alcohol from a mash', range: [1, 100_000], typical: 3160, spread: spreads.alcohol },
   alcoholPerWeek: { kind: 'alcohol', label: 'Pure alcohol a week', range: [1, 5e6], typical: 31_600, spread: spreads.alcohol },
   alcoholPerYear: { kind: 'alcohol', label: 'Pure alcohol a year', range: [1, 2e8], typical: 1.45e6, spread: spreads.alcohol },

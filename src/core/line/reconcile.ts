@@ -88,6 +88,7 @@ const MOST_WRONG = 3; // figures left out one after another; beyond that nothing
 const MOST_SUSPECTS = 5; // told of at once
 const LEAST_FREE = 1e-9; // of a row: below this rounding drowns it
 const VAGUE = 0.25; // a prediction wider than this part of the figure checks nothing
+const NOTHING_NEW = 0.9; // of what is known with nothing quoted: a prediction no better is no check
 const FARTHEST = 20; // of a logarithm: as far as a straight line is followed to what others say of a figure
 const TOLD = 0.1; // a figure not quoted is told of when it is known to this part
 const NARROWED = 0.7; // and to this part of what would be known with nothing quoted
@@ -121,14 +122,18 @@ interface Checked {
   readonly mendable: boolean;
 }
 
-/** The measurement test of one figure, and what the others say it is; nothing when they say too little. */
-function check(measured: Measured, fit: Fit, current: readonly Measured[]): Checked | undefined {
+/**
+ * The measurement test of one figure, and what the others say it is; nothing when they say too little, or no more
+ * than `bare`, what is known of any house.
+ */
+function check(measured: Measured, fit: Fit, current: readonly Measured[], bare: Fit['sure']): Checked | undefined {
   const { figure, value, spread } = measured;
   const free = 1 - (fit.sure[figure].own / (partly(figure) ? (spread / value) * fit.values[figure] : spread)) ** 2;
   if (!(free > LEAST_FREE)) return undefined;
   const off = partly(figure) ? Math.log(fit.values[figure] / value) : fit.values[figure] - value;
   const unit = partly(figure) ? spread / value : spread;
   const standard = unit * Math.sqrt(1 / free - 1);
+  if (!(standard < NOTHING_NEW * bare[figure].own / (partly(figure) ? fit.values[figure] : 1))) return undefined;
   const middle = partly(figure) ? value * Math.exp(Math.max(-FARTHEST, Math.min(FARTHEST, off / free))) : value + off / free;
   const fits = estimateOf(figure, middle, partly(figure) ? middle * standard : standard);
   if (vague(figure, fits)) return undefined;
@@ -139,37 +144,35 @@ const partly = (figure: QuotableName) => quotableFigures[figure].spread.as === '
 const descending = (checked: readonly Checked[]) => checked.toSorted((a, b) => b.test ** 2 - a.test ** 2);
 
 /** One round of judging: what is checked, and whether the whole or any figure is beyond chance. */
-function round(current: readonly Measured[], fit: Fit) {
-  const checked = current.flatMap((each) => check(each, fit, current) ?? []);
+function round(current: readonly Measured[], fit: Fit, known: readonly Measured[]) {
+  const bare = knownAt(known, fit.at);
+  const found = current.flatMap((each) => check(each, fit, current, bare) ?? []);
+  const mends = found.some(({ mendable, test }) => mendable && Math.abs(test) > NINETY_FIVE);
+  const checked = mends ? found : found.map((each) => ({ ...each, mendable: true })); // where none would do, all stay in doubt
   const limit = checked.length === 0 ? Infinity : normalLimit(1 - (1 - DOUBT) ** (1 / checked.length)); // Šidák's share for each of them
   const [most] = descending(checked);
   const [first, second] = descending(checked.filter(({ mendable }) => mendable));
   const strange = most !== undefined && (testOf(fit).chance < DOUBT || Math.abs(most.test) > limit);
   const alone =
+    mends &&
     first !== undefined &&
     Math.abs(first.test) > limit &&
     first.test ** 2 - (second?.test ?? 0) ** 2 > APART;
   return { checked, strange, wrong: alone ? first : undefined };
 } // prettier-ignore
 
-/** True when the other quoted figures say more of a figure than what is usual of any house says. */
-function judgedByOthers(figure: QuotableName, without: Fit, known: readonly Measured[]): boolean {
-  return without.sure[figure].own < 0.9 * knownAt(known, without.at)[figure].own;
-}
-
 /** Leaves out, one after another, figures that the others show wrong. */
 function setAside(measured: readonly Measured[], known: readonly Measured[], whole: Fit, centre: readonly number[]) {
   let [current, fit] = [measured, whole];
   const aside: { readonly measured: Measured; readonly checked: Checked; readonly fall: number; readonly without: Fit }[] = [];
-  let judged = round(current, fit);
+  let judged = round(current, fit, known);
   while (judged.wrong && aside.length < MOST_WRONG) {
     const { measured: wrong } = judged.wrong;
     const rest = current.filter((each) => each !== wrong);
     const without = fitQuoted([...rest, ...known], centre, fit.at);
-    if (!judgedByOthers(wrong.figure, without, known)) break;
     aside.push({ measured: wrong, checked: judged.wrong, fall: fit.squares - without.squares, without });
     [current, fit] = [rest, without];
-    judged = round(current, fit);
+    judged = round(current, fit, known);
   }
   return { aside, current, fit, judged };
 } // prettier-ignore

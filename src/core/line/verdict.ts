@@ -106,7 +106,7 @@ function list(figures: readonly QuotableName[]): string {
 
 /** A suspect on which no relation was told. */
 function needs({ figure, needed }: Suspect): string {
-  return `${quotableFigures[figure].label}: the other figures, and what is known of malt, ask for ${rangeInWords(figure, needed.low, needed.high)}.`;
+  return `${quotableFigures[figure].label}: the other figures ask for ${rangeInWords(figure, needed.low, needed.high)}.`;
 }
 
 function opening({ figures, overall, rest, suspects }: Reconciliation): string {
@@ -114,8 +114,10 @@ function opening({ figures, overall, rest, suspects }: Reconciliation): string {
   const unsure = suspects.map(({ figure }) => figure).filter((figure) => !wrong.includes(figure));
   const checked = figures.filter(({ finding }) => finding !== 'not checkable').length;
   if (figures.length === 0) return 'No figure was quoted.';
-  if (checked === 0 && overall.chance >= 0.05)
-    return 'None of these figures can be checked against the others.';
+  if (checked === 0)
+    return overall.chance < 0.05
+      ? 'None of these figures can be checked against the others, but they are far from what malt is known to give.'
+      : 'None of these figures can be checked against the others.';
   if (wrong.length === 0 && unsure.length === 0)
     return overall.chance < 0.05
       ? 'Taken together the figures lie further apart than their spreads allow, but none stands out.'
