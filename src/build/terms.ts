@@ -36,7 +36,7 @@ export const terms = () => {
       const says = escaped(glossary[id]!.says);
       context.replaceNode(node, {
         rawHtml:
-          `<span class="term"><button type="button" class="term-name" aria-describedby="term-${id}">${escaped(only.value)}</button>` +
+          `<span class="term"><dfn class="term-name" tabindex="0" aria-describedby="term-${id}">${escaped(only.value)}</dfn>` +
           `<span class="term-says" id="term-${id}">${says} <a href="/glossary/#${id}">Glossary</a></span></span>`,
       });
     },

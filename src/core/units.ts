@@ -75,7 +75,11 @@ const own = (kind: KindName): Unit => ({
   toCore: (value) => value,
 });
 
-/** Every unit of a kind, the core's own first. */
+const all = Object.fromEntries(
+  (Object.keys(kinds) as KindName[]).map((kind) => [kind, [own(kind), ...(others[kind] ?? [])]]),
+) as unknown as Readonly<Record<KindName, readonly Unit[]>>;
+
+/** Every unit of a kind, the core's own first; the same objects each time. */
 export function unitsOf(kind: KindName): readonly Unit[] {
-  return [own(kind), ...(others[kind] ?? [])];
+  return all[kind];
 }

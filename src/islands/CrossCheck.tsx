@@ -10,6 +10,7 @@ import { readSaid } from '../talk/said.ts';
 import { Answer } from './CrossCheckAnswer.tsx';
 
 const KEY = 'malt-spirit-handbook/quoted';
+const QUIET = 200; // ms without typing before the figures are held against each other
 const findings: Readonly<Record<Finding, string>> = {
   agrees: 'agrees',
   doubtful: 'doubtful',
@@ -34,9 +35,17 @@ function kept(): Texts {
 
 export default function CrossCheck() {
   const [texts, setTexts] = createSignal<Texts>({});
-  onMount(() => setTexts(kept()));
-  const change = (next: Texts) => {
+  /** The texts once the reader has stopped typing: the adjustment may take a tenth of a second. */
+  const [quiet, setQuiet] = createSignal<Texts>({});
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const show = (next: Texts) => {
     setTexts(next);
+    clearTimeout(timer);
+    timer = setTimeout(() => setQuiet(next), QUIET);
+  };
+  onMount(() => show(kept()));
+  const change = (next: Texts) => {
+    show(next);
     try {
       localStorage.setItem(KEY, JSON.stringify(next));
     } catch {
@@ -47,13 +56,14 @@ export default function CrossCheck() {
   const rest = () => quotableNames.filter((name) => !(name in texts()));
   const said = createMemo<Quoted>(() =>
     Object.fromEntries(
-      names().flatMap((name) => {
-        const read = readSaid(texts()[name]!, quotableFigures[name].kind);
+      quotableNames.flatMap((name) => {
+        const read = readSaid(quiet()[name] ?? '', quotableFigures[name].kind);
         return read ? [[name, read]] : [];
       }),
     ),
   );
-  const unreadable = (name: QuotableName) => texts()[name]!.trim() !== '' && !(name in said());
+  const unreadable = (name: QuotableName) =>
+    texts()[name]!.trim() !== '' && readSaid(texts()[name]!, quotableFigures[name].kind) === undefined;
   const answer = createMemo<{ found?: Reconciliation; trouble?: string }>((last) => {
     if (Object.keys(said()).length === 0) return {};
     const result = reconcile(said());

@@ -156,8 +156,8 @@ function withShrinkage(flow: Flow): Flow {
   if (flow.kind !== 'volume20') return flow;
   const shrunk = total(flow.into) - total(flow.out);
   return shrunk >= 0
-    ? { ...flow, out: [...flow.out, part('Volume lost in mixing', shrunk, 'lost')] }
-    : { ...flow, into: [...flow.into, part('Volume gained in parting', -shrunk, 'lost')] };
+    ? { ...flow, out: [...flow.out, part('Volume lost as strengths change', shrunk, 'lost')] }
+    : { ...flow, into: [...flow.into, part('Volume gained as strengths change', -shrunk, 'lost')] };
 }
 
 const stageFlows: Readonly<Record<Stage, (line: Line) => Flow[]>> = {
