@@ -7,6 +7,9 @@ const PORT = 4399;
 export default defineConfig({
   testDir: './site',
   outputDir: '../node_modules/.cache/site-tests',
+  timeout: 90_000, // a chapter hydrates dozens of calculators, and the machine may be slow
+  expect: { timeout: 15_000 },
+  retries: process.env['CI'] ? 1 : 0, // a browser that did not start is tried once more; what fails twice has failed
   fullyParallel: true,
   workers: 2,
   reporter: 'list',

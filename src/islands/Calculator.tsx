@@ -7,7 +7,6 @@ import {
   type AnyCalculator,
   type AnyGiven,
   type AnyResult,
-  type ChoiceInput,
   type Input,
 } from '../calculators/define.ts';
 import { propagate, type PlusMinus } from '../calculators/uncertainty.ts';
@@ -20,6 +19,7 @@ import { figureValue } from '../house/prose.ts';
 import { changeFigure, useHouse } from '../house/store.ts';
 import { useUnits } from '../house/units-store.ts';
 import { Chart } from './Chart.tsx';
+import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';
 import { RowsField } from './RowsField.tsx';
 
@@ -106,7 +106,8 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
                 {(choice) => (
                   <ChoiceField
                     id={`${props.of.id}-${name}`}
-                    of={choice()}
+                    label={choice().label}
+                    options={choice().options}
                     value={valueOf(name, input) as string}
                     take={take(name, input)}
                   />
@@ -212,42 +213,6 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
         {props.of.sources.map((id) => sources[id].short).join('; ')}.
       </p>
     </section>
-  );
-}
-
-/** One of a few things; a choice that cannot be is refused in a sentence, and the old one stays. */
-function ChoiceField(props: {
-  readonly id: string;
-  readonly of: ChoiceInput;
-  readonly value: string;
-  readonly take: (value: string) => string | undefined;
-}) {
-  const [problem, setProblem] = createSignal<string>();
-  return (
-    <div class="field">
-      <label for={props.id}>{props.of.label}</label>
-      <select
-        id={props.id}
-        autocomplete="off"
-        onChange={(event) => {
-          setProblem(props.take(event.currentTarget.value));
-          event.currentTarget.value = props.value;
-        }}
-      >
-        <For each={Object.entries(props.of.options)}>
-          {([value, wording]) => (
-            <option value={value} selected={props.value === value}>
-              {wording}
-            </option>
-          )}
-        </For>
-      </select>
-      <Show when={problem()}>
-        <p class="problem" role="alert">
-          {problem()}
-        </p>
-      </Show>
-    </div>
   );
 }
 

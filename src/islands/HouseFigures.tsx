@@ -14,6 +14,7 @@ import {
 import { followsFrom } from '../house/follows.ts';
 import { changeFigure, useHouse } from '../house/store.ts';
 import { usual } from '../house/usual.ts';
+import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';
 import { Troubles } from './Troubles.tsx';
 
@@ -40,7 +41,18 @@ export default function HouseFigures(props: HouseFiguresProps) {
         <Troubles />
       </Show>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
-        <For each={choices}>{(choice) => <ChoiceField of={choice} />}</For>
+        <For each={choices}>
+          {(choice) => (
+            <ChoiceField
+              id={`house-${choice}`}
+              label={choiceFigures[choice].label}
+              options={choiceFigures[choice].options}
+              meaning={choiceFigures[choice].meaning}
+              value={house()[choice]}
+              take={(value) => changeFigure(choice, value)}
+            />
+          )}
+        </For>
         <For each={numbers}>
           {(figure) => {
             const { label, kind, range, step, meaning } = numberFigures[figure];
@@ -118,38 +130,5 @@ function Follows(props: { readonly from: NumberName; readonly uses: readonly str
         )}
       </Show>
     </details>
-  );
-}
-
-function ChoiceField(props: { readonly of: ChoiceName }) {
-  const { house } = useHouse();
-  const [problem, setProblem] = createSignal<string>();
-  const about = () => choiceFigures[props.of];
-  return (
-    <div class="field">
-      <label for={`house-${props.of}`}>{about().label}</label>
-      <select
-        id={`house-${props.of}`}
-        autocomplete="off"
-        onChange={(event) => {
-          setProblem(changeFigure(props.of, event.currentTarget.value));
-          event.currentTarget.value = house()[props.of];
-        }}
-      >
-        <For each={Object.entries(about().options)}>
-          {([value, wording]) => (
-            <option value={value} selected={house()[props.of] === value}>
-              {wording}
-            </option>
-          )}
-        </For>
-      </select>
-      <Show when={problem()}>
-        <p class="problem" role="alert">
-          {problem()}
-        </p>
-      </Show>
-      <p class="meaning">{about().meaning}</p>
-    </div>
   );
 }

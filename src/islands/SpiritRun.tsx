@@ -5,21 +5,11 @@ import { formatNumber as n } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import { numberFigures } from '../house/figures.ts';
 import { changeFigure, useHouse } from '../house/store.ts';
-import { cutHandles, nearestPoint, strengthAt, type CutHandle } from './cut-handles.ts';
+import { cutHandles, strengthAt, type CutHandle } from './cut-handles.ts';
 import { axisTicks, linePath, span } from './plot.ts';
-
-const [WIDTH, HEIGHT] = [720, 400];
-const MARGIN = { left: 52, right: 20, top: 28, bottom: 52 };
-const STRONGEST = 90; // % vol at the top of the drawing: stronger than any pot still gives
-const FOOT = HEIGHT - MARGIN.bottom;
-const TABLE_ROWS = 12;
-
-const parts = {
-  foreshots: 'Foreshots',
-  heart: 'Heart',
-  feints: 'Feints',
-  spentLees: 'Left in the still',
-} as const;
+import { FOOT, HEIGHT, MARGIN, runParts, STRONGEST, WIDTH } from './run-frame.ts';
+import { Cut } from './SpiritRunCut.tsx';
+import { PartsTable, RunTable } from './SpiritRunTables.tsx';
 
 export default function SpiritRun() {
   const { line } = useHouse();
@@ -75,7 +65,7 @@ export default function SpiritRun() {
                   y={FOOT - 12}
                   text-anchor="middle"
                 >
-                  {parts[area.part]}
+                  {runParts[area.part]}
                 </text>
               </Show>
             </>
@@ -153,145 +143,6 @@ function Axes(props: {
         litres come over
       </text>
     </g>
-  );
-}
-
-interface CutProps {
-  readonly handle: CutHandle;
-  readonly curve: readonly RunPoint[];
-  readonly x: (volume: number) => number;
-  readonly y: (strength: number) => number;
-  readonly end: number;
-  readonly move: (handle: CutHandle, value: number) => void;
-}
-
-function Cut(props: CutProps) {
-  // While a cut is dragged the round settles anew and the curve shifts; the pointer keeps to the curve as it was taken hold of.
-  let held: { point: (place: { x: number; y: number }) => RunPoint } | undefined;
-  const take = (event: PointerEvent & { currentTarget: SVGElement }) => {
-    const [curve, x] = [props.curve, props.x];
-    held = {
-      point: (place) => nearestPoint(curve, place, (p) => ({ x: x(p.volume), y: props.y(p.strength) })),
-    };
-    event.currentTarget.setPointerCapture(event.pointerId);
-    event.preventDefault();
-    event.currentTarget.focus();
-  };
-  const drag = (event: PointerEvent & { currentTarget: SVGElement }) => {
-    if (!held) return;
-    const box = event.currentTarget.ownerSVGElement!.getBoundingClientRect();
-    const scale = WIDTH / box.width;
-    props.move(
-      props.handle,
-      props.handle.valueAt(
-        held.point({ x: (event.clientX - box.left) * scale, y: (event.clientY - box.top) * scale }),
-      ),
-    );
-  };
-  const drop = () => (held = undefined);
-  const press = (event: KeyboardEvent) => {
-    const steps = { ArrowRight: 1, ArrowDown: 1, PageDown: 10, ArrowLeft: -1, ArrowUp: -1, PageUp: -10 }[
-      event.key
-    ];
-    if (steps === undefined) return;
-    event.preventDefault();
-    props.move(props.handle, props.handle.stepped(steps));
-  };
-  const cx = () => props.x(props.handle.volume);
-  const cy = () => props.y(props.handle.strength);
-  return (
-    <g class={`cut ${props.handle.id}`}>
-      <line class="cut-line" x1={cx()} x2={cx()} y1={FOOT} y2={cy()} />
-      <g
-        class="cut-handle"
-        role="slider"
-        tabindex="0"
-        aria-label={props.handle.label}
-        aria-valuemin={0}
-        aria-valuemax={Math.round(props.end)}
-        aria-valuenow={Math.round(props.handle.volume)}
-        aria-valuetext={props.handle.says}
-        onPointerDown={take}
-        onPointerMove={drag}
-        onPointerUp={drop}
-        onPointerCancel={drop}
-        onKeyDown={press}
-      >
-        <circle class="cut-reach" cx={cx()} cy={cy()} r="26" />
-        <circle class="cut-knob" cx={cx()} cy={cy()} r="9" />
-      </g>
-    </g>
-  );
-}
-
-function PartsTable(props: { readonly line: Line }) {
-  return (
-    <table class="parts">
-      <caption>What the cuts make of the charge</caption>
-      <thead>
-        <tr>
-          <th scope="col">Part</th>
-          <th scope="col">Volume, L</th>
-          <th scope="col">Strength, % vol</th>
-          <th scope="col">Pure alcohol, L</th>
-        </tr>
-      </thead>
-      <tbody>
-        <For each={Object.keys(parts) as (keyof typeof parts)[]}>
-          {(part) => (
-            <tr class={part}>
-              <th scope="row">{parts[part]}</th>
-              <td class="number">{n(props.line[part].volume, 0)}</td>
-              <td class="number">{n(props.line[part].strength, 1)}</td>
-              <td class="number">{n(props.line[part].alcohol, 1)}</td>
-            </tr>
-          )}
-        </For>
-      </tbody>
-      <tfoot>
-        <tr>
-          <th scope="row">Together, the charge</th>
-          <td class="number">{n(props.line.charge.volume, 0)}</td>
-          <td class="number">{n(props.line.charge.strength, 1)}</td>
-          <td class="number">{n(props.line.charge.alcohol, 1)}</td>
-        </tr>
-      </tfoot>
-    </table>
-  );
-}
-
-function RunTable(props: { readonly curve: readonly RunPoint[] }) {
-  const rows = () =>
-    Array.from(
-      { length: TABLE_ROWS + 1 },
-      (_, i) => props.curve[Math.round((i * (props.curve.length - 1)) / TABLE_ROWS)]!,
-    );
-  return (
-    <details class="working">
-      <summary>The curve as a table</summary>
-      <table class="series">
-        <thead>
-          <tr>
-            <th scope="col">Come over, L</th>
-            <th scope="col">Strength, % vol</th>
-            <th scope="col">Still boils at, °C</th>
-            <th scope="col">Pure alcohol so far, L</th>
-          </tr>
-        </thead>
-        <tbody>
-          <For each={rows()}>
-            {(point) => (
-              <tr>
-                <td class="number">{n(point.volume, 0)}</td>
-                <td class="number">{n(point.strength, 1)}</td>
-                <td class="number">{n(point.temperature, 1)}</td>
-                <td class="number">{n(point.alcohol, 1)}</td>
-              </tr>
-            )}
-          </For>
-        </tbody>
-      </table>
-    </details>
   );
 }
 

@@ -59,6 +59,7 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))('%s', (
       'accuracy',
       'cross-check',
       'cards',
+      'script',
     ];
     for (const [, address] of body.matchAll(/\]\((\/[^)]*)\)/g))
       expect(pages).toContain(address!.split('/')[1]);

@@ -55,7 +55,7 @@ for (const address of addresses) {
 
     for (const colorScheme of ['light', 'dark'] as const) {
       test(`axe finds nothing, ${colorScheme}`, async ({ page }) => {
-        test.setTimeout(120_000);
+        test.setTimeout(180_000);
         await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
         await open(page, address);
         await page

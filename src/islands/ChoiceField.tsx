@@ -1,0 +1,45 @@
+// One of a few things; a choice that cannot be is refused in a sentence, and the old one stays.
+import { createSignal, For, Show } from 'solid-js';
+
+export interface ChoiceFieldProps {
+  readonly id: string;
+  readonly label: string;
+  readonly options: Readonly<Record<string, string>>;
+  readonly value: string;
+  readonly meaning?: string;
+  /** Takes the option; returns the sentence to show when it cannot be chosen. */
+  readonly take: (value: string) => string | undefined;
+}
+
+export function ChoiceField(props: ChoiceFieldProps) {
+  const [problem, setProblem] = createSignal<string>();
+  return (
+    <div class="field">
+      <label for={props.id}>{props.label}</label>
+      <select
+        id={props.id}
+        autocomplete="off"
+        onChange={(event) => {
+          setProblem(props.take(event.currentTarget.value));
+          event.currentTarget.value = props.value;
+        }}
+      >
+        <For each={Object.entries(props.options)}>
+          {([value, wording]) => (
+            <option value={value} selected={props.value === value}>
+              {wording}
+            </option>
+          )}
+        </For>
+      </select>
+      <Show when={problem()}>
+        <p class="problem" role="alert">
+          {problem()}
+        </p>
+      </Show>
+      <Show when={props.meaning}>
+        <p class="meaning">{props.meaning}</p>
+      </Show>
+    </div>
+  );
+}

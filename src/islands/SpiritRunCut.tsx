@@ -1,0 +1,72 @@
+// One cut of the spirit run, moved along the curve by pointer, touch and keyboard.
+import type { RunPoint } from '../core/distilling/run.ts';
+import { nearestPoint, type CutHandle } from './cut-handles.ts';
+import { FOOT, WIDTH } from './run-frame.ts';
+
+interface CutProps {
+  readonly handle: CutHandle;
+  readonly curve: readonly RunPoint[];
+  readonly x: (volume: number) => number;
+  readonly y: (strength: number) => number;
+  readonly end: number;
+  readonly move: (handle: CutHandle, value: number) => void;
+}
+
+export function Cut(props: CutProps) {
+  // While a cut is dragged the round settles anew and the curve shifts; the pointer keeps to the curve as it was taken hold of.
+  let held: { point: (place: { x: number; y: number }) => RunPoint } | undefined;
+  const take = (event: PointerEvent & { currentTarget: SVGElement }) => {
+    const [curve, x] = [props.curve, props.x];
+    held = {
+      point: (place) => nearestPoint(curve, place, (p) => ({ x: x(p.volume), y: props.y(p.strength) })),
+    };
+    event.currentTarget.setPointerCapture(event.pointerId);
+    event.preventDefault();
+    event.currentTarget.focus();
+  };
+  const drag = (event: PointerEvent & { currentTarget: SVGElement }) => {
+    if (!held) return;
+    const box = event.currentTarget.ownerSVGElement!.getBoundingClientRect();
+    const scale = WIDTH / box.width;
+    props.move(
+      props.handle,
+      props.handle.valueAt(
+        held.point({ x: (event.clientX - box.left) * scale, y: (event.clientY - box.top) * scale }),
+      ),
+    );
+  };
+  const drop = () => (held = undefined);
+  const press = (event: KeyboardEvent) => {
+    const steps = { ArrowRight: 1, ArrowDown: 1, PageDown: 10, ArrowLeft: -1, ArrowUp: -1, PageUp: -10 }[
+      event.key
+    ];
+    if (steps === undefined) return;
+    event.preventDefault();
+    props.move(props.handle, props.handle.stepped(steps));
+  };
+  const cx = () => props.x(props.handle.volume);
+  const cy = () => props.y(props.handle.strength);
+  return (
+    <g class={`cut ${props.handle.id}`}>
+      <line class="cut-line" x1={cx()} x2={cx()} y1={FOOT} y2={cy()} />
+      <g
+        class="cut-handle"
+        role="slider"
+        tabindex="0"
+        aria-label={props.handle.label}
+        aria-valuemin={0}
+        aria-valuemax={Math.round(props.end)}
+        aria-valuenow={Math.round(props.handle.volume)}
+        aria-valuetext={props.handle.says}
+        onPointerDown={take}
+        onPointerMove={drag}
+        onPointerUp={drop}
+        onPointerCancel={drop}
+        onKeyDown={press}
+      >
+        <circle class="cut-reach" cx={cx()} cy={cy()} r="26" />
+        <circle class="cut-knob" cx={cx()} cy={cy()} r="9" />
+      </g>
+    </g>
+  );
+}

@@ -1,0 +1,79 @@
+// The spirit run as tables: what the cuts make of the charge, and the curve point by point.
+import { For } from 'solid-js';
+import type { RunPoint } from '../core/distilling/run.ts';
+import { formatNumber as n } from '../core/format.ts';
+import type { Line } from '../core/line/line.ts';
+import { runParts, type RunPart } from './run-frame.ts';
+
+const TABLE_ROWS = 12;
+
+export function PartsTable(props: { readonly line: Line }) {
+  return (
+    <table class="parts">
+      <caption>What the cuts make of the charge</caption>
+      <thead>
+        <tr>
+          <th scope="col">Part</th>
+          <th scope="col">Volume, L</th>
+          <th scope="col">Strength, % vol</th>
+          <th scope="col">Pure alcohol, L</th>
+        </tr>
+      </thead>
+      <tbody>
+        <For each={Object.keys(runParts) as RunPart[]}>
+          {(part) => (
+            <tr class={part}>
+              <th scope="row">{runParts[part]}</th>
+              <td class="number">{n(props.line[part].volume, 0)}</td>
+              <td class="number">{n(props.line[part].strength, 1)}</td>
+              <td class="number">{n(props.line[part].alcohol, 1)}</td>
+            </tr>
+          )}
+        </For>
+      </tbody>
+      <tfoot>
+        <tr>
+          <th scope="row">Together, the charge</th>
+          <td class="number">{n(props.line.charge.volume, 0)}</td>
+          <td class="number">{n(props.line.charge.strength, 1)}</td>
+          <td class="number">{n(props.line.charge.alcohol, 1)}</td>
+        </tr>
+      </tfoot>
+    </table>
+  );
+}
+
+export function RunTable(props: { readonly curve: readonly RunPoint[] }) {
+  const rows = () =>
+    Array.from(
+      { length: TABLE_ROWS + 1 },
+      (_, i) => props.curve[Math.round((i * (props.curve.length - 1)) / TABLE_ROWS)]!,
+    );
+  return (
+    <details class="working">
+      <summary>The curve as a table</summary>
+      <table class="series">
+        <thead>
+          <tr>
+            <th scope="col">Come over, L</th>
+            <th scope="col">Strength, % vol</th>
+            <th scope="col">Still boils at, °C</th>
+            <th scope="col">Pure alcohol so far, L</th>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={rows()}>
+            {(point) => (
+              <tr>
+                <td class="number">{n(point.volume, 0)}</td>
+                <td class="number">{n(point.strength, 1)}</td>
+                <td class="number">{n(point.temperature, 1)}</td>
+                <td class="number">{n(point.alcohol, 1)}</td>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+    </details>
+  );
+}
