@@ -1,10 +1,10 @@
-// Keeps every figure and every conditional sentence in the text right: one effect for the whole page, from one line.
+// Keeps every figure, conditional sentence and name of the house in the text right, for the whole page, from one line.
 import { createEffect, createRoot } from 'solid-js';
 import { paces, type Pace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
 import { conditions, isCondition } from './conditions.ts';
 import { figureText } from './prose.ts';
-import { liveLine } from './store.ts';
+import { liveLine, liveName } from './store.ts';
 
 const isPace = (text: string | undefined): text is Pace => text !== undefined && Object.hasOwn(paces, text);
 
@@ -22,6 +22,8 @@ function setFigure(element: HTMLElement | SVGElement, line: Line): void {
 createRoot(() => {
   const figures = document.querySelectorAll<HTMLElement | SVGElement>('[data-figure]');
   const sentences = document.querySelectorAll<HTMLElement>('[data-when]');
+  const names = document.querySelectorAll<HTMLElement>('[data-house-name]');
+  createEffect(() => names.forEach((element) => (element.textContent = liveName())));
   createEffect(() => {
     const line = liveLine();
     for (const element of figures) setFigure(element, line);

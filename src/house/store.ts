@@ -223,8 +223,9 @@ export function keptAside(): string | null {
   return isServer ? null : stored(KEPT_ASIDE);
 }
 
-/** The live line for code that runs after the page is built and hydrates nothing. */
+/** The live line, and the house's name, for code that runs after the page is built and hydrates nothing. */
 export const liveLine = currentLine;
+export const liveName = name;
 
 /**
  * The house inside an island. Until the island is mounted it answers with the built-in house, as the page was

@@ -25,6 +25,8 @@ test('a saved house is in every island and sentence after hydration', async ({ p
   );
   await expect(page.locator('[data-figure="house.originalGravity"]').first()).toHaveText('1.064');
   await expect(page.locator('.ledger caption')).toContainText('Sallowby');
+  await open(page, '/');
+  await expect(page.locator('[data-house-name]').first()).toHaveText('Sallowby');
 });
 
 test('a change survives a reload', async ({ page }) => {
