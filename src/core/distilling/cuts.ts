@@ -48,8 +48,10 @@ function potAfterForeshots(charge: Amounts, setting: StillSetting, end: Foreshot
   const kept = charge.ethanol * (1 - end.share);
   const miss = (x: number) => potAmounts(charge, setting, x).ethanol - kept;
   if (miss(start) <= 0) return start; // nothing, or too little to tell
-  if (miss(POT_RANGE.weakest) > 0) return undefined;
-  return bracketedRoot(miss, POT_RANGE.weakest, start);
+  // The pot loses water too, so its share of ethanol falls by less than the ethanol does.
+  const least = Math.max(POT_RANGE.weakest, start * (1 - end.share));
+  if (miss(least) > 0) return undefined;
+  return bracketedRoot(miss, least, start);
 }
 
 /** Cuts a charge in kilomoles. Refuses a heart that ends before it begins, and cuts out of order. */

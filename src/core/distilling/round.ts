@@ -98,8 +98,12 @@ function chargeBefore(heartStart: number, setting: StillSetting, end: ForeshotsE
   return miss(STRONGEST_CHARGE) > 0 ? undefined : bracketedRoot(miss, heartStart, STRONGEST_CHARGE);
 }
 
-/** The spirit charge, in kilomoles, that comes back unchanged; diluted to the plan's limit where it would be stronger. */
-function settledCharge(lowWines: Amounts, setting: StillSetting, plan: RoundPlan): Amounts | Refusal {
+/** The spirit charge, in kilomoles, that comes back unchanged, and its parts; diluted to the plan's limit where it would be stronger. */
+function settledCharge(
+  lowWines: Amounts,
+  setting: StillSetting,
+  plan: RoundPlan,
+): { readonly charge: Amounts; readonly parts: Parts<Amounts> } | Refusal {
   const pots = cutPots(setting, plan.spiritStill);
   if ('refused' in pots) return pots;
   const heartStart = balancedHeartStart(lowWines, setting, pots);
@@ -111,7 +115,16 @@ function settledCharge(lowWines: Amounts, setting: StillSetting, plan: RoundPlan
   const parts = cutAmounts({ ethanol: x, water: 1 - x }, setting, plan.spiritStill);
   if ('refused' in parts) return parts;
   const moles = lowWines.ethanol / (parts.heart.ethanol + parts.residue.ethanol);
-  return { ethanol: moles * x, water: moles * (1 - x) };
+  const scaled = ({ ethanol, water }: Amounts) => ({ ethanol: moles * ethanol, water: moles * water });
+  return {
+    charge: scaled({ ethanol: x, water: 1 - x }),
+    parts: {
+      foreshots: scaled(parts.foreshots),
+      heart: scaled(parts.heart),
+      feints: scaled(parts.feints),
+      residue: scaled(parts.residue),
+    },
+  };
 }
 
 function moleFractionOf(strength: Quantity<'strength'>): Quantity<'moleFraction'> {
@@ -130,10 +143,9 @@ export function settleRound(plan: RoundPlan): Round | Refusal {
 
   const setting = { reflux: plan.spiritStill.reflux ?? share(0), pressure };
   const lowWines = amountsOf(washRun.distillate);
-  const charge = settledCharge(lowWines, setting, plan);
-  if ('refused' in charge) return charge;
-  const parts = cutAmounts(charge, setting, plan.spiritStill);
-  if ('refused' in parts) return parts;
+  const settled = settledCharge(lowWines, setting, plan);
+  if ('refused' in settled) return settled;
+  const { charge, parts } = settled;
 
   const spiritRun = runStill({ ...setting, charge: portionOf(charge), until: plan.spiritStill.feints });
   if ('refused' in spiritRun) return spiritRun;
