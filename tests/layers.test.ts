@@ -21,7 +21,7 @@ const layers: Readonly<Record<string, Layer>> = {
   store: { files: /^house\/(.*store|live-prose)\.ts$/, imports: [...below, 'store'], packages: /^solid-js/ },
   house: { files: /^house\//, imports: ['core', 'house', 'content'], packages: none },
   calculators: { files: /^calculators\//, imports: ['core', 'calculators'], types: ['house'], packages: none },
-  exercises: { files: /^exercises\//, imports: ['core', 'calculators', 'exercises'], types: ['house'], packages: none },
+  exercises: { files: /^exercises\//, imports: ['core', 'house', 'calculators', 'exercises'], packages: /^fflate$/ },
   talk: { files: /^talk\//, imports: ['core', 'calculators', 'talk'], types: ['house'], packages: none },
   islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^solid-js/ },
   components: { files: /^components\//, imports: [...below, 'store', 'islands', 'components', 'content'], packages: /^astro/ },

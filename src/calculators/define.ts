@@ -29,14 +29,14 @@ export interface RowsInput {
   readonly count: readonly [number, number];
 }
 export type Input = NumberInput | ChoiceInput | RowsInput;
-type Inputs = Readonly<Record<string, Input>>;
+export type Inputs = Readonly<Record<string, Input>>;
 
 export interface Output {
   readonly kind: KindName;
   readonly label: string;
   readonly digits?: number;
 }
-type Outputs = Readonly<Record<string, Output>>;
+export type Outputs = Readonly<Record<string, Output>>;
 
 type Row<C extends RowsInput['columns']> = { readonly [N in keyof C]: Quantity<C[N]['kind']> };
 type Value<I> = I extends { readonly columns: infer C extends RowsInput['columns'] }
@@ -61,7 +61,8 @@ export interface Chart {
   readonly points?: readonly (readonly [number, number])[];
 }
 
-type Plain<I> = I extends { readonly columns: object }
+/** What an input takes as plain numbers and words. */
+export type Plain<I> = I extends { readonly columns: object }
   ? readonly Readonly<Record<string, number>>[]
   : I extends { readonly options: infer O }
     ? keyof O
@@ -121,11 +122,16 @@ export interface AnyExample extends Omit<Example<Inputs, Outputs>, 'given' | 'gi
   readonly gives: AnyResult;
 }
 
+/** A declared calculator that still knows, for the compiler alone, the names of what goes in and comes out. */
+export type Declared<I extends Inputs, O extends Outputs> = AnyCalculator & {
+  readonly names?: (inputs: I, outputs: O) => readonly [I, O];
+};
+
 /** Declares a calculator; one that is half made does not compile. */
 export function defineCalculator<const I extends Inputs, const O extends Outputs>(
   calculator: Calculator<I, O>,
-): AnyCalculator {
-  return calculator as unknown as AnyCalculator;
+): Declared<I, O> {
+  return calculator as unknown as Declared<I, O>;
 }
 
 export const isRows = (input: Input): input is RowsInput => 'columns' in input;

@@ -1,0 +1,137 @@
+// A kind of question drawn from a calculator's own declaration: its inputs, its sum, its steps.
+import {
+  isChoice,
+  isRows,
+  type AnyGiven,
+  type AnyResult,
+  type Declared,
+  type Given,
+  type Input,
+  type Inputs,
+  type Outputs,
+  type Plain,
+  type Result,
+} from '../calculators/define.ts';
+import { format } from '../core/format.ts';
+import { kinds } from '../core/kinds.ts';
+import type { House } from '../core/line/house.ts';
+import { line } from '../core/line/line.ts';
+import { isRefusal } from '../core/refusal.ts';
+import { figureValue } from '../house/prose.ts';
+import type { Chance } from './chance.ts';
+import type { Family } from './families.ts';
+import type { NumberQuestion, QuestionKind } from './question.ts';
+import { isSound } from './sound.ts';
+import type { Level, Topic } from './topics.ts';
+
+/** Each input as a prompt says it: number and unit, or the choice in words. */
+export type Shown<I extends Inputs> = { readonly [N in keyof I]: string };
+
+export interface SlipOf<I extends Inputs, O extends Outputs> {
+  readonly family: Family;
+  /** The number that the mistake leads to, in the unit of what is asked. */
+  readonly gives: (given: Given<I>, result: Result<O>) => number;
+  /** What probably happened, in one sentence. */
+  readonly say: string;
+}
+
+export interface Exercise<I extends Inputs, O extends Outputs> {
+  /** Its own id, when a calculator has several; the calculator's otherwise. */
+  readonly id?: string;
+  readonly title?: string;
+  readonly topic?: Topic;
+  readonly form?: NumberQuestion['form'];
+  readonly level: Level;
+  /** Which result is asked for. */
+  readonly ask: keyof O & string;
+  /** Clean values to draw from; an input that is not here is the house's, or stands as declared. */
+  readonly vary: { readonly [N in keyof I]?: readonly Plain<I[N]>[] };
+  /** Decimals asked for; those of the result otherwise. */
+  readonly to?: number;
+  /** Part of the answer by which another may differ and be right: 0.01, and for an estimate 0.3, if not said. */
+  readonly within?: number;
+  /** The question, worded as on the job. Every number that the sum needs stands in it, or in the curve. */
+  readonly prompt: (show: Shown<I>, given: Given<I>) => string;
+  readonly slips: readonly SlipOf<I, O>[];
+  /** The working, where the calculator's own steps say too much or too little. */
+  readonly working?: (given: Given<I>, result: Result<O>) => readonly string[];
+}
+
+/** Decimals that a number needs, up to six. */
+export function decimalsOf(value: number): number {
+  for (let digits = 0; digits < 6; digits++)
+    if (Math.abs(value * 10 ** digits - Math.round(value * 10 ** digits)) < 1e-6) return digits;
+  return 6;
+}
+
+/** The figure of the house or line that an input follows, rounded as it will be printed. */
+function ofHouse(input: Input, house: House): AnyGiven[string] {
+  if (isRows(input)) return input.value;
+  if (isChoice(input)) return 'house' in input ? house[input.house] : input.value;
+  if ('value' in input) return input.value;
+  if ('house' in input) return Number(house[input.house].toFixed(6));
+  const now = line(house);
+  if (isRefusal(now)) return NaN;
+  const [low, high] = input.range;
+  const digits = decimalsOf(input.step);
+  return Math.min(high, Math.max(low, Number(figureValue(now, input.from).toFixed(digits))));
+}
+
+function shown(input: Input, value: AnyGiven[string]): string {
+  if (isRows(input)) return '';
+  if (isChoice(input)) return input.options[value as string]!;
+  const number = value as number;
+  const least = input.kind === 'gravity' ? 3 : 0;
+  return format(number, input.kind, Math.max(least, decimalsOf(number)));
+}
+
+const asIs = <T>(value: unknown) => value as T;
+
+/** Declares a kind of question on a calculator. Names that the calculator does not have do not compile. */
+export function exercise<I extends Inputs, O extends Outputs>(
+  calculator: Declared<I, O>,
+  of: Exercise<I, O>,
+): QuestionKind {
+  const inputs = Object.entries(calculator.inputs);
+  const vary: Readonly<Record<string, readonly AnyGiven[string][] | undefined>> = asIs(of.vary);
+  const output = calculator.outputs[of.ask]!;
+  const about = {
+    title: of.title ?? calculator.title,
+    topic: of.topic ?? calculator.stage,
+    form: of.form ?? ('calculation' as const),
+    level: of.level,
+  };
+  const id = of.id ?? calculator.id;
+  const digits = of.to ?? output.digits ?? kinds[output.kind].digits;
+  const within = of.within ?? (about.form === 'estimate' ? 0.3 : 0.01);
+
+  function draw(chance: Chance, house: House): NumberQuestion | undefined {
+    const plain: AnyGiven = Object.fromEntries(
+      inputs.map(([name, input]) => [name, vary[name] ? chance.pick(vary[name]) : ofHouse(input, house)]),
+    );
+    if (Object.values(plain).some((value) => Number.isNaN(value)) || calculator.refuse?.(plain))
+      return undefined;
+    const answered = calculator.compute(plain);
+    if (isRefusal(answered)) return undefined;
+    const [given, result] = [asIs<Given<I>>(plain), asIs<Result<O>>(answered)];
+    const show: Shown<I> = asIs(
+      Object.fromEntries(inputs.map(([name, input]) => [name, shown(input, plain[name]!)])),
+    );
+    const answer = (answered as AnyResult)[of.ask]!;
+    const question: NumberQuestion = {
+      ...about,
+      kind: id,
+      prompt: of.prompt(show, given),
+      answer,
+      of: output.kind,
+      digits,
+      tolerance: Math.max(within * Math.abs(answer), 0.6 * 10 ** -digits),
+      slips: of.slips.map(({ family, gives, say }) => ({ family, value: gives(given, result), say })),
+      working: of.working?.(given, result) ?? calculator.steps(plain, answered),
+      sources: calculator.sources,
+      ...(about.form === 'curve' ? { curve: calculator.chart!(plain, answered) } : {}),
+    };
+    return isSound(question) ? question : undefined;
+  }
+  return { id, ...about, since: 1, draw };
+}

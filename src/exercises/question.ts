@@ -1,0 +1,76 @@
+// What a question is: what is asked, what answers it, which mistakes are known, and the working.
+import type { Chart } from '../calculators/define.ts';
+import type { KindName } from '../core/kinds.ts';
+import type { House } from '../core/line/house.ts';
+import type { SourceId } from '../core/sources.ts';
+import type { Chance } from './chance.ts';
+import type { Family } from './families.ts';
+import type { Form, Level, Topic } from './topics.ts';
+
+/** A known mistake: the number that it leads to, and what probably happened. */
+export interface Slip {
+  readonly family: Family;
+  readonly value: number;
+  /** One sentence, said to whoever made it. */
+  readonly say: string;
+}
+
+interface Asked {
+  readonly kind: string;
+  readonly title: string;
+  readonly topic: Topic;
+  readonly level: Level;
+  readonly prompt: string;
+  /** The full working, with the question's own numbers; or the reasons. */
+  readonly working: readonly string[];
+  readonly sources: readonly SourceId[];
+}
+
+/** A question answered by a number. */
+export interface NumberQuestion extends Asked {
+  readonly form: 'calculation' | 'estimate' | 'curve';
+  readonly answer: number;
+  readonly of: KindName;
+  /** Decimals asked for. */
+  readonly digits: number;
+  /** Largest distance from the answer that still counts as right, in the kind's own unit. */
+  readonly tolerance: number;
+  readonly slips: readonly Slip[];
+  /** The curve to read. */
+  readonly curve?: Chart;
+}
+
+/** A question answered by one of a few options. */
+export interface ChoiceQuestion extends Asked {
+  readonly form: 'impossible' | 'judgement';
+  readonly options: readonly { readonly text: string; readonly why: string }[];
+  /** Place of the right option, from 0. */
+  readonly answer: number;
+}
+
+/** A question answered by putting steps in order. */
+export interface OrderQuestion extends Asked {
+  readonly form: 'order';
+  /** The steps as shown. */
+  readonly items: readonly string[];
+  /** Places in `items`, from 0, in the right order. */
+  readonly answer: readonly number[];
+}
+
+export type Question = NumberQuestion | ChoiceQuestion | OrderQuestion;
+export const isNumberQuestion = (question: Question): question is NumberQuestion => 'tolerance' in question;
+export const isOrderQuestion = (question: Question): question is OrderQuestion => question.form === 'order';
+export const isChoiceQuestion = (question: Question): question is ChoiceQuestion => 'options' in question;
+
+/** A kind of question, which draws as many as there are seeds. Its id never changes its meaning: links depend on it. */
+export interface QuestionKind {
+  readonly id: string;
+  readonly title: string;
+  readonly topic: Topic;
+  readonly form: Form;
+  readonly level: Level;
+  /** The generator's version from which it is drawn. */
+  readonly since: number;
+  /** A question with numbers by chance, and those of the house where it speaks of the house; undefined when these numbers will not do. */
+  readonly draw: (chance: Chance, house: House) => Question | undefined;
+}

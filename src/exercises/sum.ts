@@ -1,0 +1,75 @@
+// A kind of question whose sum is a line or two of the core's and belongs to no calculator.
+import type { KindName } from '../core/kinds.ts';
+import { format } from '../core/format.ts';
+import type { House } from '../core/line/house.ts';
+import { line, type Line } from '../core/line/line.ts';
+import { isRefusal } from '../core/refusal.ts';
+import type { SourceId } from '../core/sources.ts';
+import type { Chart } from '../calculators/define.ts';
+import { decimalsOf } from './exercise.ts';
+import type { Family } from './families.ts';
+import type { NumberQuestion, QuestionKind } from './question.ts';
+import type { Level, Topic } from './topics.ts';
+
+type Values = Readonly<Record<string, number>>;
+
+export interface Sum<V extends Values> {
+  readonly id: string;
+  readonly title: string;
+  readonly topic: Topic;
+  readonly form?: NumberQuestion['form'];
+  readonly level: Level;
+  readonly sources: readonly SourceId[];
+  readonly of: KindName;
+  readonly to: number;
+  /** As in `Exercise`. */
+  readonly within?: number;
+  /** Clean values to draw from, each with its kind. */
+  readonly vary: { readonly [N in keyof V]: readonly [kind: KindName, values: readonly number[]] };
+  readonly answer: (v: V, line: Line) => number;
+  readonly prompt: (show: { readonly [N in keyof V]: string }, line: Line, v: V) => string;
+  readonly working: (v: V, answer: number, line: Line) => readonly string[];
+  readonly slips: readonly {
+    readonly family: Family;
+    readonly gives: (v: V, answer: number, line: Line) => number;
+    readonly say: string;
+  }[];
+  readonly curve?: (v: V, line: Line) => Chart;
+}
+
+/** Declares a kind of question by its own sum. The line is that of the house; figures quoted from it must be rounded before they are used. */
+export function sum<const V extends Values>(of: Sum<V>): QuestionKind {
+  const { id, title, topic, level, sources, vary } = of;
+  const form = of.form ?? 'calculation';
+  const names = Object.keys(vary) as (keyof V & string)[];
+  const within = of.within ?? (form === 'estimate' ? 0.3 : 0.01);
+  const draw: QuestionKind['draw'] = (chance, house: House) => {
+    const now = line(house);
+    if (isRefusal(now)) return undefined;
+    const v = Object.fromEntries(names.map((name) => [name, chance.pick(vary[name][1])])) as V;
+    const show = Object.fromEntries(
+      names.map((name) => [
+        name,
+        format(v[name]!, vary[name][0], Math.max(vary[name][0] === 'gravity' ? 3 : 0, decimalsOf(v[name]!))),
+      ]),
+    ) as { readonly [N in keyof V]: string };
+    const answer = of.answer(v, now);
+    return {
+      kind: id,
+      title,
+      topic,
+      form,
+      level,
+      sources,
+      prompt: of.prompt(show, now, v),
+      answer,
+      of: of.of,
+      digits: of.to,
+      tolerance: Math.max(within * Math.abs(answer), 0.6 * 10 ** -of.to),
+      slips: of.slips.map(({ family, gives, say }) => ({ family, value: gives(v, answer, now), say })),
+      working: of.working(v, answer, now),
+      ...(of.curve ? { curve: of.curve(v, now) } : {}),
+    };
+  };
+  return { id, title, topic, form, level, since: 1, draw };
+}
