@@ -1,6 +1,14 @@
 // The water to add to spirit for the strength wanted.
 import reduceToStrength from '../../../calculators/maturing/reduce-to-strength.ts';
+import { formatNumber as n } from '../../../core/format.ts';
+import { celsius, strength } from '../../../core/quantity.ts';
+import { densityOfSpirit } from '../../../core/spirit/density.ts';
+import { massPercentFromStrength } from '../../../core/spirit/strength.ts';
 import { exercise } from '../../exercise.ts';
+
+/** Density at 20 °C of a strength, as a table prints it. */
+const tabled = (percent: number) =>
+  n(densityOfSpirit(massPercentFromStrength(strength(percent)), celsius(20)), 1);
 
 export default exercise(reduceToStrength, {
   topic: 'strength',
@@ -12,8 +20,8 @@ export default exercise(reduceToStrength, {
     to: [63.5, 62, 60, 58, 55],
   },
   within: 0.015,
-  prompt: (show) =>
-    `The receiver holds ${show.volume} of spirit at ${show.from}, all at 20 °C. How much water brings it to ${show.to}?`,
+  prompt: (show, { from, to }) =>
+    `The receiver holds ${show.volume} of spirit at ${show.from}, all at 20 °C. How much water brings it to ${show.to}? The table gives ${tabled(from)} kg/m³ for the one strength, ${tabled(to)} for the other and ${tabled(0)} for water.`,
   slips: [
     {
       family: 'contraction',
@@ -25,5 +33,11 @@ export default exercise(reduceToStrength, {
       gives: ({ volume, from, to }) => (volume * (from - to)) / from,
       say: 'The fall in strength was taken as a part of the old strength; the new volume is found from the new strength.',
     },
+  ],
+  working: ({ volume, from, to }, { waterMass, waterVolume, alcohol, volume: made }) => [
+    `Pure alcohol stays the same: ${volume} × ${from} ÷ 100 = ${n(alcohol, 1)} L`,
+    `Volume made: ${n(alcohol, 1)} ÷ ${to} × 100 = ${n(made, 1)} L`,
+    `It weighs ${n(made, 1)} × ${tabled(to)} ÷ 1,000, the spirit ${volume} × ${tabled(from)} ÷ 1,000; the rest is water, about ${n(waterMass, 1)} kg`,
+    `${n(waterMass, 1)} kg ÷ ${tabled(0)} × 1,000 = ${n(waterVolume, 1)} L of water`,
   ],
 });
