@@ -11,9 +11,7 @@ import type { Family } from './families.ts';
 import type { NumberQuestion, QuestionKind } from './question.ts';
 import type { Level, Topic } from './topics.ts';
 
-type Values = Readonly<Record<string, number>>;
-
-export interface Sum<V extends Values> {
+export interface Sum<N extends string, V = Readonly<Record<N, number>>> {
   readonly id: string;
   readonly title: string;
   readonly topic: Topic;
@@ -25,9 +23,9 @@ export interface Sum<V extends Values> {
   /** As in `Exercise`. */
   readonly within?: number;
   /** Clean values to draw from, each with its kind. */
-  readonly vary: { readonly [N in keyof V]: readonly [kind: KindName, values: readonly number[]] };
+  readonly vary: Readonly<Record<N, readonly [kind: KindName, values: readonly number[]]>>;
   readonly answer: (v: V, line: Line) => number;
-  readonly prompt: (show: { readonly [N in keyof V]: string }, line: Line, v: V) => string;
+  readonly prompt: (show: Readonly<Record<N, string>>, line: Line, v: V) => string;
   readonly working: (v: V, answer: number, line: Line) => readonly string[];
   readonly slips: readonly {
     readonly family: Family;
@@ -38,21 +36,23 @@ export interface Sum<V extends Values> {
 }
 
 /** Declares a kind of question by its own sum. The line is that of the house; figures quoted from it must be rounded before they are used. */
-export function sum<const V extends Values>(of: Sum<V>): QuestionKind {
+export function sum<const N extends string>(of: Sum<N>): QuestionKind {
   const { id, title, topic, level, sources, vary } = of;
   const form = of.form ?? 'calculation';
-  const names = Object.keys(vary) as (keyof V & string)[];
+  const names = Object.keys(vary) as N[];
   const within = of.within ?? (form === 'estimate' ? 0.3 : 0.01);
   const draw: QuestionKind['draw'] = (chance, house: House) => {
     const now = line(house);
     if (isRefusal(now)) return undefined;
-    const v = Object.fromEntries(names.map((name) => [name, chance.pick(vary[name][1])])) as V;
+    const v = Object.fromEntries(names.map((name) => [name, chance.pick(vary[name][1])])) as Readonly<
+      Record<N, number>
+    >;
     const show = Object.fromEntries(
       names.map((name) => [
         name,
         format(v[name]!, vary[name][0], Math.max(vary[name][0] === 'gravity' ? 3 : 0, decimalsOf(v[name]!))),
       ]),
-    ) as { readonly [N in keyof V]: string };
+    ) as Readonly<Record<N, string>>;
     const answer = of.answer(v, now);
     return {
       kind: id,
