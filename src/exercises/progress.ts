@@ -1,0 +1,100 @@
+// What a reader has practised: the standing of each kind, and a log for the record sheet; and its text form.
+import { type Standing, after } from './spacing.ts';
+import type { Verdict } from './mark.ts';
+
+export interface Practised {
+  readonly kind: string;
+  /** Day, as 2026-05-14. */
+  readonly day: string;
+  readonly verdict: Verdict;
+}
+export interface Progress {
+  readonly standing: Readonly<Record<string, Standing>>;
+  readonly log: readonly Practised[];
+}
+export const noProgress: Progress = { standing: {}, log: [] };
+
+const FORMAT = 'malt-spirit-handbook/practice';
+const VERSION = 1;
+const LONGEST_LOG = 2000; // answers kept; the oldest go first
+const LONGEST = 1_000_000; // characters that are read
+const MS_IN_DAY = 86_400_000;
+
+/** The number of a day written as 2026-05-14. */
+export const dayNumber = (day: string): number => Math.round(Date.parse(`${day}T00:00:00Z`) / MS_IN_DAY);
+
+const outcome = (verdict: Verdict) =>
+  verdict === 'right' ? 'right' : verdict === 'rounded' || verdict === 'unit' ? 'nearly' : 'missed';
+
+/** Progress after an answer. One that was not given or cannot be read changes nothing. */
+export function practised(progress: Progress, kind: string, verdict: Verdict, day: string): Progress {
+  if (verdict === 'unanswered' || verdict === 'unreadable') return progress;
+  return {
+    standing: {
+      ...progress.standing,
+      [kind]: after(progress.standing[kind], outcome(verdict), dayNumber(day)),
+    },
+    log: [...progress.log, { kind, day, verdict }].slice(-LONGEST_LOG),
+  };
+}
+
+/** The text that keeps progress in the browser or a file. */
+export const encodeProgress = (progress: Progress): string =>
+  JSON.stringify({ format: FORMAT, version: VERSION, ...progress });
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+const isId = (text: unknown): text is string => typeof text === 'string' && /^[a-z0-9-]{1,60}$/.test(text);
+const isDay = (text: unknown): text is string =>
+  typeof text === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(text) && Number.isFinite(dayNumber(text));
+const isWhole = (value: unknown, low: number, high: number): value is number =>
+  Number.isInteger(value) && (value as number) >= low && (value as number) <= high;
+const logged: readonly unknown[] = ['right', 'rounded', 'unit', 'wrong'] satisfies Verdict[];
+
+export interface ProgressReading {
+  readonly progress: Progress;
+  /** What could not be used, in sentences. */
+  readonly problems: readonly string[];
+}
+const unusable = (problem: string): ProgressReading => ({ progress: noProgress, problems: [problem] });
+
+/** Reads progress from its text; what cannot be used is left out and told of. */
+export function decodeProgress(text: string): ProgressReading {
+  if (text.length > LONGEST)
+    return unusable(`The text is ${text.length} characters long; practice has at most ${LONGEST}.`);
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return unusable('The saved practice is damaged and cannot be read.');
+  }
+  if (!isRecord(data) || data['format'] !== FORMAT)
+    return unusable('The text is not practice saved by this handbook.');
+  if (data['version'] !== VERSION)
+    return unusable(`The saved practice is of another version than ${VERSION}, which this handbook reads.`);
+  const standings = isRecord(data['standing']) ? Object.entries(data['standing']) : [];
+  const sound = standings.filter(
+    (entry): entry is [string, Standing] =>
+      isId(entry[0]) &&
+      isRecord(entry[1]) &&
+      isWhole(entry[1]['box'], 1, 5) &&
+      isWhole(entry[1]['due'], 0, 1e6),
+  );
+  const entries: readonly unknown[] = Array.isArray(data['log']) ? data['log'] : [];
+  const log = entries
+    .filter(
+      (entry): entry is Practised & Record<string, unknown> =>
+        isRecord(entry) && isId(entry['kind']) && isDay(entry['day']) && logged.includes(entry['verdict']),
+    )
+    .map(({ kind, day, verdict }) => ({ kind, day, verdict }))
+    .slice(-LONGEST_LOG);
+  const lost =
+    standings.length - sound.length + Math.max(0, Math.min(entries.length, LONGEST_LOG) - log.length);
+  return {
+    progress: { standing: Object.fromEntries(sound.map(([id, { box, due }]) => [id, { box, due }])), log },
+    problems:
+      lost === 0
+        ? []
+        : [`${lost} ${lost === 1 ? 'entry' : 'entries'} of the saved practice could not be read.`],
+  };
+}

@@ -1,0 +1,76 @@
+// A sheet's result as a short code that is copied or read out, and back; the trainer's table of them.
+import { seedOf } from './chance.ts';
+import { familyNames, type Family } from './families.ts';
+import { pointsOf, type Mark, type Verdict } from './mark.ts';
+
+export interface Result {
+  /** The sheet's fingerprint and the version taken. */
+  readonly sheet: string;
+  readonly version: number;
+  readonly name: string;
+  readonly marks: readonly { readonly verdict: Verdict; readonly family?: Family }[];
+}
+
+const verdicts: readonly Verdict[] = ['unanswered', 'right', 'rounded', 'unit', 'wrong', 'unreadable'];
+const FIRST_FAMILY = 10; // a letter stands for a wrong answer of a known family
+const LONGEST_NAME = 60;
+const LONGEST = 1000; // characters of a code that are read
+
+const sign = ({ verdict, family }: Pick<Mark, 'verdict' | 'family'>) =>
+  (family === undefined ? verdicts.indexOf(verdict) : FIRST_FAMILY + familyNames.indexOf(family)).toString(
+    36,
+  );
+const check = (text: string) => (seedOf(text) % 36 ** 3).toString(36).padStart(3, '0');
+
+/** The code of a result: sheet, version, a sign for each question, a check, the name. */
+export function resultCode({ sheet, version, name, marks }: Result): string {
+  const plain = name.toWellFormed().replace(/\s+/g, ' ').trim().slice(0, LONGEST_NAME);
+  const body = `${sheet}-${version}-${marks.map(sign).join('')}`;
+  return `${body}-${check(`${body}-${plain}`)}-${encodeURIComponent(plain).replaceAll('%20', '_').replaceAll('.', '%2E')}`;
+}
+
+/** What a sign stands for; undefined for one that stands for nothing. */
+function markOf(each: string): Result['marks'][number] | undefined {
+  const place = parseInt(each, 36);
+  const family = familyNames[place - FIRST_FAMILY];
+  if (family) return { verdict: 'wrong', family };
+  const verdict = verdicts[place];
+  return verdict && { verdict };
+}
+
+/** Reads a code; a sentence when it is damaged. */
+export function readResult(code: string): Result | string {
+  const shown = code.trim().length > 40 ? `${code.trim().slice(0, 40)}…` : code.trim();
+  const damaged = `“${shown}” is not a whole result code; ask for it once more.`;
+  const found = /^([0-9a-z]{7})-([1-9]\d?)-([0-9a-z]{1,60})-([0-9a-z]{3})-(\S*)$/.exec(code.trim());
+  if (!found || code.length > LONGEST) return damaged;
+  const [, sheet, version, signs, sum, written] = found as unknown as [
+    string,
+    string,
+    string,
+    string,
+    string,
+    string,
+  ];
+  let name: string;
+  try {
+    name = decodeURIComponent(written.replaceAll('_', '%20'));
+  } catch {
+    return damaged;
+  }
+  if (check(`${sheet}-${version}-${signs}-${name}`) !== sum) return damaged;
+  const marks = [...signs].map(markOf);
+  if (marks.includes(undefined)) return damaged;
+  return { sheet, version: Number(version), name, marks: marks.filter((each) => each !== undefined) };
+}
+
+/** Points of a result. */
+export const scoreOf = ({ marks }: Pick<Result, 'marks'>): number =>
+  marks.reduce((sum, { verdict }) => sum + pointsOf(verdict), 0);
+
+/** How often each family of mistake was met, the most frequent first. */
+export function missesOf(marks: Result['marks']): readonly (readonly [Family, number])[] {
+  const met = new Map<Family, number>();
+  for (const { family } of marks) if (family) met.set(family, (met.get(family) ?? 0) + 1);
+  return [...met].sort((a, b) => b[1] - a[1]);
+}

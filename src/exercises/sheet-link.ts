@@ -1,0 +1,100 @@
+// A sheet as the end of an address, and back: strict, and the same in every release of one major number.
+import { decode, encode } from '../house/codec.ts';
+import { linkOf, textOfLink } from '../house/link.ts';
+import { GENERATOR } from './draw.ts';
+import { forms, levels, topics } from './topics.ts';
+import { MOST_QUESTIONS, MOST_VERSIONS, type SheetHouse, type Worksheet } from './worksheet.ts';
+
+const MARK = '#sheet=';
+const LONGEST = 24_000; // characters of a link that are read; a house of one's own takes about 3,000
+const PARTS = 8;
+const SEED = /^[a-z0-9-]{1,24}$/;
+
+/** Names as their places in the published lists, which only ever grow at the end. */
+const placesOf = <T>(list: readonly T[], chosen: readonly T[]) =>
+  list.flatMap((each, i) => (chosen.includes(each) ? i.toString(36) : [])).join('');
+const houseText = (house: SheetHouse) => (typeof house === 'string' ? house : linkOf(encode(house)).slice(1));
+
+/** The part of an address that carries a sheet; with a version when it is meant for one trainee. */
+export function sheetLink(sheet: Worksheet, version?: number): string {
+  const { generator, count, seed, versions, house } = sheet;
+  const parts = [
+    generator,
+    placesOf(topics, sheet.topics),
+    placesOf(forms, sheet.forms),
+    placesOf(levels, sheet.levels),
+    count,
+    seed,
+    versions,
+    houseText(house),
+  ];
+  return `${MARK}${parts.join('.')}${version === undefined ? '' : `&version=${version}`}`;
+}
+
+export type SheetReading =
+  { readonly sheet: Worksheet; readonly version?: number } | { readonly problem: string };
+
+function chosen<T>(list: readonly T[], places: string): readonly T[] | undefined {
+  const found = [...places].map((place) => list[parseInt(place, 36)]);
+  return places !== '' && new Set(places).size === places.length && found.every((each) => each !== undefined)
+    ? (found as T[])
+    : undefined;
+}
+
+function houseRead(text: string): SheetHouse | string {
+  if (text === 'built-in' || text === 'random') return text;
+  const { house, name, problems } = decode(textOfLink(`#${text}`) ?? '');
+  return problems.length === 0 ? { house, name } : `The house in this link cannot be used: ${problems[0]}`;
+}
+
+const whole = (text: string, most: number) =>
+  /^[1-9]\d{0,3}$/.test(text) && Number(text) <= most ? Number(text) : undefined;
+
+/** Reads a sheet from an address; undefined when it carries none, a sentence when it cannot be drawn. */
+export function readSheetLink(hash: string): SheetReading | undefined {
+  if (!hash.startsWith(MARK)) return undefined;
+  const damaged = { problem: 'This link to a sheet is damaged; ask whoever sent it to send it once more.' };
+  if (hash.length > LONGEST) return damaged;
+  const [body, tail, ...rest] = hash.slice(MARK.length).split('&');
+  const parts = body!.split('.');
+  if (parts.length !== PARTS || rest.length > 0) return damaged;
+  const [by, topicPlaces, formPlaces, levelPlaces, countText, seed, versionsText, houseName] = parts as [
+    string,
+    string,
+    string,
+    string,
+    string,
+    string,
+    string,
+    string,
+  ];
+  const generator = whole(by, 9999);
+  if (generator === undefined) return damaged;
+  if (generator > GENERATOR)
+    return {
+      problem: `This sheet was made by a newer handbook (generator ${generator}; this one has ${GENERATOR}). Open it where it was made, or bring this handbook up to date.`,
+    };
+  const count = whole(countText, MOST_QUESTIONS);
+  const versions = whole(versionsText, MOST_VERSIONS);
+  const [someTopics, someForms, someLevels] = [
+    chosen(topics, topicPlaces),
+    chosen(forms, formPlaces),
+    chosen(levels, levelPlaces),
+  ];
+  if (!count || !versions || !someTopics || !someForms || !someLevels || !SEED.test(seed)) return damaged;
+  const house = houseRead(houseName);
+  if (typeof house === 'string' && house !== 'built-in' && house !== 'random') return { problem: house };
+  const sheet: Worksheet = {
+    generator,
+    topics: someTopics,
+    forms: someForms,
+    levels: someLevels,
+    count,
+    seed,
+    versions,
+    house: house as SheetHouse,
+  };
+  if (tail === undefined) return { sheet };
+  const version = whole(tail.replace(/^version=/, ''), versions);
+  return version === undefined ? damaged : { sheet, version };
+}

@@ -1,0 +1,87 @@
+// The spacing rule and kept progress, against the rule as told and against damage.
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import {
+  dayNumber,
+  decodeProgress,
+  encodeProgress,
+  noProgress,
+  practised,
+} from '../../src/exercises/progress.ts';
+import { after, nextKind } from '../../src/exercises/spacing.ts';
+
+test('right answers are asked again after 1, 2, 4, 8 and 16 days, and stay at 16', () => {
+  let standing = after(undefined, 'right', 100);
+  const due = [standing.due - 100];
+  for (let i = 0; i < 5; i++) {
+    const today = standing.due;
+    standing = after(standing, 'right', today);
+    due.push(standing.due - today);
+  }
+  expect(due).toEqual([1, 2, 4, 8, 16, 16]);
+});
+
+test('a miss takes a kind back to the first compartment, due the same day', () => {
+  expect(after({ box: 4, due: 100 }, 'missed', 100)).toEqual({ box: 1, due: 100 });
+  expect(after({ box: 4, due: 100 }, 'nearly', 100)).toEqual({ box: 4, due: 108 });
+});
+
+test('what is due comes before what is new, and what is new before what is not yet due', () => {
+  const pool = ['a', 'b', 'c'];
+  expect(nextKind(pool, { a: { box: 1, due: 9 }, c: { box: 2, due: 8 } }, 10)).toBe('c');
+  expect(nextKind(pool, { a: { box: 1, due: 11 }, c: { box: 2, due: 12 } }, 10)).toBe('b');
+  expect(nextKind(pool, { a: { box: 1, due: 11 }, b: { box: 1, due: 13 }, c: { box: 2, due: 12 } }, 10)).toBe(
+    'a',
+  );
+  expect(nextKind(pool, { a: { box: 1, due: 9 } }, 10, 'a')).toBe('b');
+  expect(nextKind(['a'], {}, 10, 'a')).toBe('a');
+  expect(nextKind([], {}, 10)).toBeUndefined();
+});
+
+test('days are counted from 1970', () => {
+  expect(dayNumber('1970-01-01')).toBe(0);
+  expect(dayNumber('2000-01-01')).toBe(30 * 365 + 7); // seven leap years: 1972 to 1996
+});
+
+test('progress is kept and read again', () => {
+  let progress = practised(noProgress, 'strike-water', 'right', '2026-05-14');
+  progress = practised(progress, 'strike-water', 'unanswered', '2026-05-14');
+  progress = practised(progress, 'draff', 'wrong', '2026-05-15');
+  expect(progress.log).toHaveLength(2);
+  expect(decodeProgress(encodeProgress(progress))).toEqual({ progress, problems: [] });
+});
+
+test('damage is told and the rest is used', () => {
+  const text = encodeProgress(practised(noProgress, 'draff', 'right', '2026-05-15')).replace(
+    '"log":[',
+    '"log":[7,{"kind":"<b>","day":"x","verdict":"right"},',
+  );
+  const { progress, problems } = decodeProgress(text);
+  expect(progress.log).toHaveLength(1);
+  expect(problems).toEqual(['2 entries of the saved practice could not be read.']);
+  expect(decodeProgress('{').problems[0]).toMatch(/damaged/);
+  expect(decodeProgress('[]').problems[0]).toMatch(/not practice/);
+  expect(
+    decodeProgress(encodeProgress(noProgress).replace('"version":1', '"version":2')).problems[0],
+  ).toMatch(/another version/);
+});
+
+test('no text whatever makes the reading of progress fail', () => {
+  fc.assert(
+    fc.property(
+      fc.oneof(
+        fc.string(),
+        fc.json(),
+        fc
+          .json()
+          .map(
+            (log) => `{"format":"malt-spirit-handbook/practice","version":1,"standing":${log},"log":${log}}`,
+          ),
+      ),
+      (text) => {
+        const { progress } = decodeProgress(text);
+        expect(Array.isArray(progress.log)).toBe(true);
+      },
+    ),
+  );
+});

@@ -1,0 +1,93 @@
+// Result codes there and back, damaged codes, points, misses, and tables for spreadsheets.
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { csvOf } from '../../src/exercises/csv.ts';
+import { familyNames } from '../../src/exercises/families.ts';
+import { missesOf, readResult, resultCode, scoreOf, type Result } from '../../src/exercises/result.ts';
+
+const anyMark: fc.Arbitrary<Result['marks'][number]> = fc.oneof(
+  fc
+    .constantFrom('unanswered', 'right', 'rounded', 'unit', 'wrong', 'unreadable')
+    .map((verdict) => ({ verdict })),
+  fc.constantFrom(...familyNames).map((family) => ({ verdict: 'wrong' as const, family })),
+);
+const anyResult: fc.Arbitrary<Result> = fc.record({
+  sheet: fc.stringMatching(/^[0-9a-z]{7}$/),
+  version: fc.integer({ min: 1, max: 60 }),
+  name: fc
+    .string({ unit: 'grapheme', maxLength: 20 })
+    .map((name) => name.toWellFormed().replace(/\s+/g, ' ').trim().slice(0, 60).toWellFormed().trim()),
+  marks: fc.array(anyMark, { minLength: 1, maxLength: 40 }),
+});
+
+test('a code gives back the result it was made from', () => {
+  fc.assert(
+    fc.property(anyResult, (result) => {
+      expect(readResult(resultCode(result))).toEqual(result);
+    }),
+    { numRuns: 500 },
+  );
+});
+
+test('a code with one sign changed is refused', () => {
+  fc.assert(
+    fc.property(anyResult, fc.nat(), fc.constantFrom(...'0123456789abcxyz-'), (result, at, sign) => {
+      const code = resultCode(result);
+      const body = code.slice(
+        0,
+        code.lastIndexOf('-', code.length - encodeURIComponent(result.name).length - 1) + 1,
+      );
+      const place = at % Math.max(1, body.length - 1);
+      if (code[place] === sign) return;
+      const damaged = readResult(code.slice(0, place) + sign + code.slice(place + 1));
+      // A check of three signs lets one change in 46,656 through; it must then differ in what was changed.
+      if (typeof damaged !== 'string') expect(damaged).not.toEqual(result);
+    }),
+    { numRuns: 500 },
+  );
+});
+
+test.each(['', 'hello', 'abcdefg-1-1-zzz-Ada', 'abcdefg-0-1-000-', '<script>', 'x'.repeat(5000)])(
+  'refuses “%s” with a sentence',
+  (code) => {
+    expect(readResult(code)).toMatch(/^“.*” is not a whole result code; ask for it once more\.$/);
+  },
+);
+
+test('a code is short: twenty questions take under fifty signs and the name', () => {
+  const code = resultCode({
+    sheet: '0abcdef',
+    version: 12,
+    name: 'Una Thornwath',
+    marks: Array.from({ length: 20 }, () => ({ verdict: 'right' as const })),
+  });
+  expect(code.length).toBeLessThan(50 + 'Una Thornwath'.length);
+  expect(code).toContain('Una_Thornwath');
+});
+
+test('points and misses are counted', () => {
+  const marks = [
+    { verdict: 'right' },
+    { verdict: 'unit' },
+    { verdict: 'wrong', family: 'percent' },
+    { verdict: 'wrong', family: 'sign' },
+    { verdict: 'wrong', family: 'percent' },
+    { verdict: 'unanswered' },
+  ] as const;
+  expect(scoreOf({ marks })).toBe(1.5);
+  expect(missesOf(marks)).toEqual([
+    ['percent', 2],
+    ['sign', 1],
+  ]);
+});
+
+test('tables are quoted as RFC 4180 asks, and no cell is a formula', () => {
+  expect(
+    csvOf([
+      ['name', 'score'],
+      ['Marsh, Ada', 3.5],
+      ['say "ah"', 0],
+      ['=1+1', -1],
+    ]),
+  ).toBe('name,score\r\n"Marsh, Ada",3.5\r\n"say ""ah""",0\r\n\'=1+1,-1\r\n');
+});

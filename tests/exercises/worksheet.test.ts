@@ -1,0 +1,107 @@
+// Sheets: links there and back, hostile links, no two questions alike, every trainee with other numbers.
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { gravity } from '../../src/core/quantity.ts';
+import { mark } from '../../src/exercises/mark.ts';
+import { isNumberQuestion } from '../../src/exercises/question.ts';
+import { readSheetLink, sheetLink } from '../../src/exercises/sheet-link.ts';
+import { forms, levels, topics } from '../../src/exercises/topics.ts';
+import { poolOf, questionsOf, type Worksheet } from '../../src/exercises/worksheet.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
+
+const everything: Worksheet = {
+  generator: 1,
+  topics,
+  forms,
+  levels,
+  count: 20,
+  house: 'built-in',
+  seed: 'spring-7',
+  versions: 12,
+};
+const some = <T>(list: readonly T[]) => fc.subarray([...list], { minLength: 1 });
+const anySheet: fc.Arbitrary<Worksheet> = fc.record({
+  generator: fc.constant(1),
+  topics: some(topics),
+  forms: some(forms),
+  levels: some(levels),
+  count: fc.integer({ min: 1, max: 40 }),
+  house: fc.constantFrom('built-in' as const, 'random' as const, {
+    name: 'Sallowby',
+    house: { ...builtInHouse, originalGravity: gravity(1.06) },
+  }),
+  seed: fc.stringMatching(/^[a-z0-9-]{1,24}$/),
+  versions: fc.integer({ min: 1, max: 60 }),
+});
+
+test('a link gives back the sheet it was made from', () => {
+  fc.assert(
+    fc.property(
+      anySheet,
+      fc.option(fc.integer({ min: 1, max: 60 }), { nil: undefined }),
+      (sheet, version) => {
+        const wanted = version !== undefined && version <= sheet.versions ? version : undefined;
+        expect(readSheetLink(sheetLink(sheet, wanted))).toEqual(
+          wanted === undefined ? { sheet } : { sheet, version: wanted },
+        );
+      },
+    ),
+  );
+});
+
+test.each([
+  '#sheet=', '#sheet=1.0.0.0.0.x.1.built-in', '#sheet=1.0.0.0.5.x.99.built-in', '#sheet=1.zz.0.0.5.x.1.built-in', '#sheet=1.00.0.0.5.x.1.built-in',
+  '#sheet=1.0.0.0.5.<script>.1.built-in', '#sheet=1.0.0.0.5.x.1.house=AAAA', '#sheet=1.0.0.0.5.x.1.__proto__', '#sheet=1.0.0.0.5.x.1.built-in&version=0',
+  '#sheet=1.0.0.0.5.x.1.built-in&version=2', '#sheet=1.0.0.0.1e1.x.1.built-in', `#sheet=${'1.'.repeat(20_000)}`,
+])('refuses the link %s', (hash) => {
+  expect(readSheetLink(hash)).toEqual({ problem: expect.stringMatching(/\.$/) as string });
+}); // prettier-ignore
+
+test('a link from a newer generator says so', () => {
+  expect(readSheetLink('#sheet=2.0.0.0.5.x.1.built-in')).toEqual({
+    problem: expect.stringContaining('newer handbook') as string,
+  });
+  expect(readSheetLink('#house=abc')).toBeUndefined();
+});
+
+test('twelve trainees get the same kinds with numbers of their own, and no two questions alike', () => {
+  const versions = Array.from({ length: 12 }, (_, i) => questionsOf(everything, i + 1));
+  for (const questions of versions) {
+    expect(questions).toHaveLength(20);
+    expect(new Set(questions.map(({ prompt }) => prompt)).size).toBe(20);
+    expect(questions.map(({ kind }) => kind)).toEqual(versions[0]!.map(({ kind }) => kind));
+  }
+  const numbers = versions.map((questions) => questions.filter(isNumberQuestion).map(({ prompt }) => prompt));
+  for (const [i, prompt] of numbers[0]!.entries()) {
+    expect(new Set(numbers.map((each) => each[i])).size, prompt).toBeGreaterThan(6);
+  }
+});
+
+test('a sheet takes from every topic chosen, and asks nothing that was not chosen', () => {
+  fc.assert(
+    fc.property(anySheet, (sheet) => {
+      const pool = poolOf(sheet);
+      const questions = questionsOf(sheet, 1);
+      expect(questions.length).toBeLessThanOrEqual(sheet.count);
+      for (const { topic, form, level } of questions)
+        expect([
+          sheet.topics.includes(topic),
+          sheet.forms.includes(form),
+          sheet.levels.includes(level),
+        ]).toEqual([true, true, true]);
+      const held = new Set(pool.map(({ topic }) => topic));
+      if (questions.length === sheet.count && sheet.count >= 2 * held.size)
+        expect(new Set(questions.map(({ topic }) => topic)).size).toBe(held.size);
+    }),
+    { numRuns: 40 },
+  );
+});
+
+test('the same link gives the same questions, each marked right by its own answer', () => {
+  const reading = readSheetLink(sheetLink({ ...everything, house: 'random' }, 5));
+  if (!reading || 'problem' in reading) throw new Error('unread');
+  const questions = questionsOf(reading.sheet, 5);
+  expect(questions).toEqual(questionsOf({ ...everything, house: 'random' }, 5));
+  for (const question of questions.filter(isNumberQuestion))
+    expect(mark(question, String(question.answer)).verdict).toBe('right');
+});
