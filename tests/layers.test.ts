@@ -18,12 +18,12 @@ const below = ['core', 'house', 'calculators', 'exercises', 'talk'];
 
 const layers: Readonly<Record<string, Layer>> = {
   core: { files: /^core\//, imports: ['core'], packages: /^psychrolib$/ },
-  store: { files: /^house\/(.*store|live-prose)\.ts$/, imports: [...below, 'store'], packages: /^solid-js/ },
+  store: { files: /^(house\/(.*store|live-prose)|exercises\/[^/]*store)\.ts$/, imports: [...below, 'store'], packages: /^solid-js/ },
   house: { files: /^house\//, imports: ['core', 'house', 'content'], packages: none },
   calculators: { files: /^calculators\//, imports: ['core', 'calculators'], types: ['house'], packages: none },
-  exercises: { files: /^exercises\//, imports: ['core', 'house', 'calculators', 'exercises'], packages: /^fflate$/ },
+  exercises: { files: /^exercises\//, imports: ['core', 'house', 'calculators', 'exercises'], packages: none },
   talk: { files: /^talk\//, imports: ['core', 'calculators', 'talk'], types: ['house'], packages: none },
-  islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^solid-js/ },
+  islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^(solid-js|fflate)/ },
   components: { files: /^components\//, imports: [...below, 'store', 'islands', 'components', 'content'], packages: /^astro/ },
   pages: { files: /^(pages|layouts)\/|^content\.config\.ts$/, imports: [...below, 'store', 'islands', 'components', 'pages', 'styles', 'content', 'published'], packages: /./ },
   build: { files: /^build\//, imports: [...below, 'build'], packages: /./ },

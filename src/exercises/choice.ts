@@ -1,9 +1,9 @@
 // Kinds of question with options: which figure cannot be true, and what would you do.
 import type { House } from '../core/line/house.ts';
-import { line, type Line } from '../core/line/line.ts';
-import { isRefusal } from '../core/refusal.ts';
+import type { Line } from '../core/line/line.ts';
 import type { SourceId } from '../core/sources.ts';
 import type { Chance } from './chance.ts';
+import { lineOf } from './line-of.ts';
 import type { ChoiceQuestion, QuestionKind } from './question.ts';
 import type { Level, Topic } from './topics.ts';
 
@@ -33,8 +33,8 @@ const OTHERS = 3; // wrong options shown
 /** Declares a kind of question with options, shown in an order drawn by chance. */
 export function choice({ id, title, topic, form, level, sources, ask }: Choice): QuestionKind {
   const draw: QuestionKind['draw'] = (chance, house) => {
-    const now = line(house);
-    if (isRefusal(now)) return undefined;
+    const now = lineOf(house);
+    if (!now) return undefined;
     const { prompt, right, others } = ask(chance, now, house);
     const options = chance.shuffle([right, ...chance.shuffle(others).slice(0, OTHERS)]);
     return {
@@ -47,7 +47,7 @@ export function choice({ id, title, topic, form, level, sources, ask }: Choice):
       prompt,
       options,
       answer: options.indexOf(right),
-      working: [`${right.text} ${right.why}`],
+      working: [`${right.text.replace(/\.?$/, '.')} ${right.why}`],
     };
   };
   return { id, title, topic, form, level, since: 1, draw };

@@ -4,6 +4,7 @@ import {
   isRows,
   type AnyGiven,
   type AnyResult,
+  type Chart,
   type Declared,
   type Given,
   type Input,
@@ -15,12 +16,12 @@ import {
 import { format } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import type { House } from '../core/line/house.ts';
-import { line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { figureValue } from '../house/prose.ts';
 import type { Chance } from './chance.ts';
 import type { Family } from './families.ts';
-import type { NumberQuestion, QuestionKind } from './question.ts';
+import { lineOf } from './line-of.ts';
+import { toleranceOf, type NumberQuestion, type QuestionKind } from './question.ts';
 import { isSound } from './sound.ts';
 import type { Level, Topic } from './topics.ts';
 
@@ -51,7 +52,7 @@ export interface Exercise<I extends Inputs, O extends Outputs> {
   /** Part of the answer by which another may differ and be right: 0.01, and for an estimate 0.3, if not said. */
   readonly within?: number;
   /** The question, worded as on the job. Every number that the sum needs stands in it, or in the curve. */
-  readonly prompt: (show: Shown<I>, given: Given<I>) => string;
+  readonly prompt: (show: Shown<I>, given: Given<I>, result: Result<O>) => string;
   readonly slips: readonly SlipOf<I, O>[];
   /** The working, where the calculator's own steps say too much or too little. */
   readonly working?: (given: Given<I>, result: Result<O>) => readonly string[];
@@ -70,8 +71,8 @@ function ofHouse(input: Input, house: House): AnyGiven[string] {
   if (isChoice(input)) return 'house' in input ? house[input.house] : input.value;
   if ('value' in input) return input.value;
   if ('house' in input) return Number(house[input.house].toFixed(6));
-  const now = line(house);
-  if (isRefusal(now)) return NaN;
+  const now = lineOf(house);
+  if (!now) return NaN;
   const [low, high] = input.range;
   const digits = decimalsOf(input.step);
   return Math.min(high, Math.max(low, Number(figureValue(now, input.from).toFixed(digits))));
@@ -84,6 +85,9 @@ function shown(input: Input, value: AnyGiven[string]): string {
   const least = input.kind === 'gravity' ? 3 : 0;
   return format(number, input.kind, Math.max(least, decimalsOf(number)));
 }
+
+/** The curve alone: a calculator’s points may mark the answer. */
+const withoutPoints = ({ caption, columns }: Chart): Chart => ({ caption, columns });
 
 const asIs = <T>(value: unknown) => value as T;
 
@@ -121,17 +125,17 @@ export function exercise<I extends Inputs, O extends Outputs>(
     const question: NumberQuestion = {
       ...about,
       kind: id,
-      prompt: of.prompt(show, given),
+      prompt: of.prompt(show, given, result),
       answer,
       of: output.kind,
       digits,
-      tolerance: Math.max(within * Math.abs(answer), 0.6 * 10 ** -digits),
+      tolerance: toleranceOf(answer, within, output.kind, digits),
       slips: of.slips.map(({ family, gives, say }) => ({ family, value: gives(given, result), say })),
       working: of.working?.(given, result) ?? calculator.steps(plain, answered),
       sources: calculator.sources,
-      ...(about.form === 'curve' ? { curve: calculator.chart!(plain, answered) } : {}),
+      ...(about.form === 'curve' ? { curve: withoutPoints(calculator.chart!(plain, answered)) } : {}),
     };
     return isSound(question) ? question : undefined;
   }
-  return { id, ...about, since: 1, draw };
+  return { id, ...about, since: 1, calculator: calculator.id, draw };
 }

@@ -1,10 +1,8 @@
 // Marking: not answered, unreadable, right, right but for rounding or unit, wrong — and what probably happened.
 import { format } from '../core/format.ts';
-import { kinds } from '../core/kinds.ts';
-import { answerUnits } from './answer-units.ts';
-import { readAnswer, type Reading } from './answer.ts';
 import type { Family } from './families.ts';
-import { isNumberQuestion, isOrderQuestion, type NumberQuestion, type Question } from './question.ts';
+import { markNumber } from './mark-number.ts';
+import { isNumberQuestion, isOrderQuestion, type Question } from './question.ts';
 
 export type Verdict = 'unanswered' | 'unreadable' | 'right' | 'rounded' | 'unit' | 'wrong';
 
@@ -42,85 +40,14 @@ export function keyOf(question: Question): string {
   return isOrderQuestion(question) ? question.answer.map(letter).join(' ') : letter(question.answer);
 }
 
-const inOwnUnit = ({ number, unit }: Reading) => (typeof unit === 'string' ? number : unit.toCore(number));
-const near = (a: number, b: number, tolerance: number) => Math.abs(a - b) <= tolerance * (1 + 1e-9);
-
-function markNumber(question: NumberQuestion, text: string): Mark {
-  const { answer, of, tolerance, digits, slips } = question;
-  const readings = readAnswer(text, of);
-  if (readings.length === 0)
-    return unreadable(text, 'write a number, with a unit if you like: 1,250 L, 12,5 or 3/4.');
-  const said = kinds[of].unit === '' ? 'a plain number' : `in ${kinds[of].unit}`;
-  const exact = readings.find((reading) => near(inOwnUnit(reading), answer, tolerance));
-  if (exact && exact.unit !== 'other') return { verdict: 'right', say: 'Right.' };
-  if (exact)
-    return {
-      verdict: 'unit',
-      say: `The number is right, but “${exact.unitText}” is not its unit: it is ${said}.`,
-    };
-
-  if (readings.some((reading) => typeof reading.unit !== 'string' && near(reading.number, answer, tolerance)))
-    return { verdict: 'unit', say: `The number is right ${said}, but another unit stands behind it.` };
-
-  const values = readings.map(inOwnUnit);
-  const recognised = slips
-    .flatMap((slip) => values.map((value) => ({ slip, off: Math.abs(value - slip.value) })))
-    .filter(
-      ({ slip, off }) =>
-        off <= Math.max(Math.min(tolerance, 0.01 * Math.abs(slip.value)), 0.6 * 10 ** -digits),
-    )
-    .sort((a, b) => a.off - b.off)[0]?.slip;
-  if (recognised) return { verdict: 'wrong', family: recognised.family, say: recognised.say };
-
-  const rounded = readings.some(
-    (reading) =>
-      reading.place < Math.abs(answer) &&
-      near(
-        inOwnUnit(reading),
-        answer,
-        0.5 * (inOwnUnit({ ...reading, number: reading.place }) || reading.place),
-      ),
-  );
-  if (rounded && readings.some((reading) => near(inOwnUnit(reading), answer, 0.25 * Math.abs(answer))))
-    return {
-      verdict: 'rounded',
-      say: `Right, but rounded too far: to ${digits === 0 ? 'the whole number' : `${digits} decimal${digits === 1 ? '' : 's'}`} it is ${format(answer, of, digits)}.`,
-    };
-
-  const elsewhere = answerUnits(of)
-    .slice(1)
-    .find((unit) => readings.some(({ number }) => near(unit.toCore(number), answer, tolerance)));
-  if (elsewhere)
-    return { verdict: 'unit', say: `That is right in ${elsewhere.unit}; say so, or give it ${said}.` };
-  for (const value of values) {
-    const tens = Math.log10(Math.abs(value / answer));
-    if (
-      value * answer > 0 &&
-      Math.round(tens) !== 0 &&
-      near(value / 10 ** Math.round(tens), answer, tolerance)
-    )
-      return {
-        verdict: 'wrong',
-        family: 'thousand',
-        say: `The digits are right, but the size is ${Math.round(tens) > 0 ? 'too large' : 'too small'} by a factor of ${(10 ** Math.abs(Math.round(tens))).toLocaleString('en-GB')}: look at the units.`,
-      };
-    if (near(-value, answer, tolerance))
-      return {
-        verdict: 'wrong',
-        family: 'sign',
-        say: 'The size is right and the sign is not: look at which is taken from which.',
-      };
-  }
-  return {
-    verdict: 'wrong',
-    say: 'That is not it. Follow the working step by step, and find where yours parts from it.',
-  };
-}
-
 /** Marks a written answer: a number with or without its unit, a letter, or letters in order. */
 export function mark(question: Question, text: string): Mark {
   if (text.trim() === '') return UNANSWERED;
-  if (isNumberQuestion(question)) return markNumber(question, text);
+  if (isNumberQuestion(question))
+    return (
+      markNumber(question, text) ??
+      unreadable(text, 'write a number, with a unit if you like: 1,250 L, 12,5 or 3/4.')
+    );
   const letters = [...text.toUpperCase().replace(/[^A-Z]/g, '')].map((each) => LETTERS.indexOf(each));
   if (isOrderQuestion(question)) {
     const { items, answer } = question;

@@ -40,6 +40,12 @@ export interface NumberQuestion extends Asked {
   readonly curve?: Chart;
 }
 
+/** The tolerance of an answer: a part of it, and room for rounding to the decimals asked for; whole things must be told from one more. */
+export function toleranceOf(answer: number, within: number, of: KindName, digits: number): number {
+  const rounding = (of === 'count' && digits === 0 ? 0.4 : 0.6) * 10 ** -digits;
+  return Math.max(within * Math.abs(answer), rounding);
+}
+
 /** A question answered by one of a few options. */
 export interface ChoiceQuestion extends Asked {
   readonly form: 'impossible' | 'judgement';
@@ -71,6 +77,8 @@ export interface QuestionKind {
   readonly level: Level;
   /** The generator's version from which it is drawn. */
   readonly since: number;
+  /** The calculator whose declaration it reads, if it does. */
+  readonly calculator?: string;
   /** A question with numbers by chance, and those of the house where it speaks of the house; undefined when these numbers will not do. */
   readonly draw: (chance: Chance, house: House) => Question | undefined;
 }

@@ -26,7 +26,7 @@ const check = (text: string) => (seedOf(text) % 36 ** 3).toString(36).padStart(3
 export function resultCode({ sheet, version, name, marks }: Result): string {
   const plain = name.toWellFormed().replace(/\s+/g, ' ').trim().slice(0, LONGEST_NAME);
   const body = `${sheet}-${version}-${marks.map(sign).join('')}`;
-  return `${body}-${check(`${body}-${plain}`)}-${encodeURIComponent(plain).replaceAll('%20', '_').replaceAll('.', '%2E')}`;
+  return `${body}-${check(`${body}-${plain}`)}-${encodeURIComponent(plain).replaceAll('_', '%5F').replaceAll('%20', '_').replaceAll('.', '%2E')}`;
 }
 
 /** What a sign stands for; undefined for one that stands for nothing. */

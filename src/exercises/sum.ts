@@ -2,13 +2,13 @@
 import type { KindName } from '../core/kinds.ts';
 import { format } from '../core/format.ts';
 import type { House } from '../core/line/house.ts';
-import { line, type Line } from '../core/line/line.ts';
-import { isRefusal } from '../core/refusal.ts';
+import type { Line } from '../core/line/line.ts';
 import type { SourceId } from '../core/sources.ts';
 import type { Chart } from '../calculators/define.ts';
 import { decimalsOf } from './exercise.ts';
 import type { Family } from './families.ts';
-import type { NumberQuestion, QuestionKind } from './question.ts';
+import { lineOf } from './line-of.ts';
+import { toleranceOf, type NumberQuestion, type QuestionKind } from './question.ts';
 import type { Level, Topic } from './topics.ts';
 
 export interface Sum<N extends string, V = Readonly<Record<N, number>>> {
@@ -42,8 +42,8 @@ export function sum<const N extends string>(of: Sum<N>): QuestionKind {
   const names = Object.keys(vary) as N[];
   const within = of.within ?? (form === 'estimate' ? 0.3 : 0.01);
   const draw: QuestionKind['draw'] = (chance, house: House) => {
-    const now = line(house);
-    if (isRefusal(now)) return undefined;
+    const now = lineOf(house);
+    if (!now) return undefined;
     const v = Object.fromEntries(names.map((name) => [name, chance.pick(vary[name][1])])) as Readonly<
       Record<N, number>
     >;
@@ -65,7 +65,7 @@ export function sum<const N extends string>(of: Sum<N>): QuestionKind {
       answer,
       of: of.of,
       digits: of.to,
-      tolerance: Math.max(within * Math.abs(answer), 0.6 * 10 ** -of.to),
+      tolerance: toleranceOf(answer, within, of.of, of.to),
       slips: of.slips.map(({ family, gives, say }) => ({ family, value: gives(v, answer, now), say })),
       working: of.working(v, answer, now),
       ...(of.curve ? { curve: of.curve(v, now) } : {}),

@@ -3,6 +3,7 @@ import { createEffect, createMemo, createRoot, createSignal, on, onMount } from 
 import { isServer } from 'solid-js/web';
 import type { House } from '../core/line/house.ts';
 import { line, type Line } from '../core/line/line.ts';
+import { keepText, keptText } from './browser-store.ts';
 import { builtInLine } from './built-in.ts';
 import { decode, encode, propose } from './codec.ts';
 import { builtInHouse, builtInName, figureNames, type FigureName } from './figures.ts';
@@ -34,24 +35,11 @@ const currentLine = createRoot(() =>
   createMemo(() => (house() === builtInHouse ? builtInLine : running(house()))),
 );
 
-/** Reads from storage, which may be forbidden; then there is nothing. */
-function stored(key: string, storage = () => localStorage): string | null {
-  try {
-    return storage().getItem(key);
-  } catch {
-    return null;
-  }
-}
-
 /** Writes to storage, or tells the reader that it cannot be. */
 function store(key: string, text: string): boolean {
-  try {
-    localStorage.setItem(key, text);
-    return true;
-  } catch {
-    setTroubles([NOT_KEPT]);
-    return false;
-  }
+  const isKept = keepText(key, text);
+  if (!isKept) setTroubles([NOT_KEPT]);
+  return isKept;
 }
 
 /** Takes a text as the house; what it could not use is kept aside, word for word. Returns what was wrong. */
@@ -74,7 +62,7 @@ function save(): void {
   const text = encode({ name: name(), house: house() });
   if (visiting() || text === written || !store(KEY, text)) return;
   written = text;
-  putOnShelf(withHouse(readShelf(stored(SHELF)), name(), text));
+  putOnShelf(withHouse(readShelf(keptText(SHELF)), name(), text));
 }
 
 function putOnShelf(next: Shelf): void {
@@ -95,15 +83,11 @@ function joinOtherTab(text: string): void {
 /** A house shared by link, in the address or still being looked at in this tab. */
 function startVisit(): boolean {
   const shared = textOfLink(location.hash);
-  const text = shared ?? stored(VISIT, () => sessionStorage);
+  const text = shared ?? keptText(VISIT, () => sessionStorage);
   if (text === null) return false;
   setVisiting(true);
   take(text);
-  try {
-    sessionStorage.setItem(VISIT, text);
-  } catch {
-    // The visit then lasts for this page.
-  }
+  keepText(VISIT, text, () => sessionStorage); // where that is forbidden, the visit lasts for this page
   return true;
 }
 
@@ -113,8 +97,8 @@ function keepInBrowser(): void {
   } catch {
     setTroubles([NOT_KEPT]);
   }
-  written = stored(KEY);
-  setShelf(readShelf(stored(SHELF)));
+  written = keptText(KEY);
+  setShelf(readShelf(keptText(SHELF)));
   if (!startVisit() && written !== null) take(written);
   createRoot(() =>
     createEffect(
@@ -202,7 +186,7 @@ export function keepVisit(): void {
 /** Leaves the house that is visited, and goes back to the reader's own. */
 export function leaveVisit(): void {
   endVisit();
-  const own = stored(KEY);
+  const own = keptText(KEY);
   if (own !== null) return void take(own);
   setHouse(builtInHouse);
   setName(builtInName);
@@ -220,7 +204,7 @@ function endVisit(): void {
 
 /** The text that could not be used in full when a house was read, if there is one. */
 export function keptAside(): string | null {
-  return isServer ? null : stored(KEPT_ASIDE);
+  return isServer ? null : keptText(KEPT_ASIDE);
 }
 
 /** The live line, and the house's name, for code that runs after the page is built and hydrates nothing. */

@@ -1,0 +1,46 @@
+// What to say to somebody who wants to distil at home.
+import { choice } from '../../choice.ts';
+
+export default choice({
+  id: 'a-still-at-home',
+  title: 'Somebody wants to try it at home',
+  topic: 'law',
+  form: 'judgement',
+  level: 1,
+  sources: ['alda-1979', 'notice-39'],
+  ask: (chance) => {
+    const who = chance.pick(['A friend', 'A visitor', 'A neighbour', 'A cousin', 'A guest on a tour']);
+    const size = chance.pick([1, 2, 3, 5, 10, 20]);
+    const plea = chance.pick([
+      'only for the family',
+      'only to see how it is done',
+      'with nothing for sale',
+      'as a hobby in winter',
+    ]);
+    return {
+      prompt: `${who} asks how to make malt spirit at home in a still of ${size} L, ${plea}. What do you say?`,
+      right: {
+        text: 'No: that needs a licence nearly everywhere, in any amount.',
+        why: 'In the United Kingdom own use is not licensed at all, and few countries are kinder. And the vapour burns.',
+      },
+      others: [
+        {
+          text: 'It is allowed as long as nothing is sold.',
+          why: 'Making is what the law forbids without a licence, and not only selling.',
+        },
+        {
+          text: `It is allowed, for a still of ${size} L is too small for the law.`,
+          why: 'There is no such lower limit. In the United Kingdom a small largest still is a reason to refuse a licence.',
+        },
+        {
+          text: 'It is allowed up to the low wines; only the second distilling needs a licence.',
+          why: 'Even to hold wash or low wines without a licence is an offence in the United Kingdom.',
+        },
+        {
+          text: 'It is allowed if the spirit is kept for three years.',
+          why: 'The three years are for the name of whisky. They make no licence.',
+        },
+      ],
+    };
+  },
+});

@@ -1,0 +1,60 @@
+// Which of four names a spirit may carry.
+import { judge, qualifies, type Claim, type Definition } from '../../../core/law/claim.ts';
+import { definitions } from '../../../core/law/definitions.ts';
+import type { Chance } from '../../chance.ts';
+import { choice } from '../../choice.ts';
+import { soundSpirit, told } from './claims.ts';
+
+const COUNTRIES = [
+  'Scotland',
+  'Ireland',
+  'another EU country',
+  'the United States',
+  'the United States',
+  'Canada',
+  'Japan',
+] as const;
+const OTHERS = 3;
+
+const missed = (claim: Claim, definition: Definition) => judge(claim, definition).filter(({ met }) => !met);
+
+/** A spirit that meets some names and misses at least three. */
+function drawn(chance: Chance): Claim {
+  for (;;) {
+    const made = soundSpirit(chance, chance.pick(COUNTRIES));
+    const claim = { ...made, years: chance.pick([2, made.years, made.years, made.years]) };
+    const met = definitions.filter((definition) => qualifies(claim, definition)).length;
+    if (met > 0 && definitions.length - met >= OTHERS) return claim;
+  }
+}
+
+export default choice({
+  id: 'name-it-may-carry',
+  title: 'Which name may it carry?',
+  topic: 'law',
+  form: 'judgement',
+  level: 2,
+  sources: ['swr-2009', 'eu-2019-787', 'cfr-27-5', 'ttb-199', 'beverages-2024', 'japan-standard'],
+  ask: (chance) => {
+    const claim = drawn(chance);
+    const right = chance.pick(definitions.filter((definition) => qualifies(claim, definition)));
+    // The names that it only just misses, first.
+    const others = chance
+      .shuffle(definitions.filter((definition) => !qualifies(claim, definition)))
+      .sort((a, b) => missed(claim, a).length - missed(claim, b).length)
+      .slice(0, OTHERS);
+    return {
+      prompt: `${told(claim)} Which of these names may it carry, as this handbook’s check has it?`,
+      right: {
+        text: `${right.name}.`,
+        why: `Every point is met: ${right.points.map(({ asks }) => asks).join('; ')}.`,
+      },
+      others: others.map((definition) => ({
+        text: `${definition.name}.`,
+        why: `Not met: ${missed(claim, definition)
+          .map(({ asks }) => asks)
+          .join('; ')}.`,
+      })),
+    };
+  },
+});

@@ -1,0 +1,73 @@
+// Which point of a definition a spirit misses.
+import { judge, type Claim, type Country } from '../../../core/law/claim.ts';
+import { definitions } from '../../../core/law/definitions.ts';
+import type { Chance } from '../../chance.ts';
+import { choice } from '../../choice.ts';
+import { soundSpirit, told } from './claims.ts';
+
+type Change = (chance: Chance) => Partial<Claim>;
+
+const weak: Change = (chance) => ({ bottledAt: chance.pick([38, 39, 39.5, 39.8]) });
+const young: Change = (chance) => ({ years: chance.pick([2, 2.5]) });
+const large: Change = (chance) => ({ largestCask: chance.pick([720, 750, 800]) });
+const strong: Change = (chance) => ({ distilledAt: chance.pick([80.5, 81, 82, 83]) });
+const fullStrength: Change = (chance) => ({ filledAt: chance.pick([63, 63.5, 64, 65]) });
+const sweet: Change = () => ({ added: 'sweetening or flavouring' });
+const twoHouses: Change = () => ({ oneDistillery: false });
+const away: Change = () => ({ maturedIn: 'Canada' });
+const chestnut: Change = () => ({ wood: 'other wood' });
+const usedOak: Change = () => ({ wood: 'used or uncharred oak' });
+
+interface Case {
+  readonly id: string;
+  readonly country: Country;
+  /** What makes a spirit of that country meet the definition, where it might not. */
+  readonly meets: Partial<Claim>;
+  readonly misses: readonly Change[];
+}
+
+const cases: readonly Case[] = [
+  {
+    id: 'scotland-single-malt',
+    country: 'Scotland',
+    meets: {},
+    misses: [weak, young, large, sweet, twoHouses, away, chestnut],
+  },
+  { id: 'eu-whisky', country: 'another EU country', meets: {}, misses: [weak, young, large, sweet] },
+  {
+    id: 'us-malt',
+    country: 'the United States',
+    meets: { wood: 'new charred oak', filledAt: 62 },
+    misses: [weak, strong, fullStrength, usedOak],
+  },
+  {
+    id: 'us-single-malt',
+    country: 'the United States',
+    meets: {},
+    misses: [weak, strong, large, twoHouses, away],
+  },
+];
+
+export default choice({
+  id: 'point-it-misses',
+  title: 'Which point does it miss?',
+  topic: 'law',
+  form: 'judgement',
+  level: 2,
+  sources: ['swr-2009', 'eu-2019-787', 'cfr-27-5', 'ttb-199'],
+  ask: (chance) => {
+    const { id, country, meets, misses } = chance.pick(cases);
+    const definition = definitions.find((each) => each.id === id)!;
+    const claim = { ...soundSpirit(chance, country), ...meets, ...chance.pick(misses)(chance) };
+    const verdicts = judge(claim, definition);
+    const option = ({ asks, met }: (typeof verdicts)[number]) => ({
+      text: `${asks[0]!.toUpperCase()}${asks.slice(1)}.`,
+      why: met ? 'That point is met.' : 'That is the point it misses, and no other makes up for it.',
+    });
+    return {
+      prompt: `${told(claim)} It misses one point of the definition “${definition.name}”. Which?`,
+      right: option(verdicts.find(({ met }) => !met)!),
+      others: verdicts.filter(({ met }) => met).map(option),
+    };
+  },
+});

@@ -1,0 +1,84 @@
+// Draff with more in it than the malt left behind.
+import { formatNumber as n } from '../../../core/format.ts';
+import { impossible, told } from './impossible.ts';
+import { said } from './quoted.ts';
+
+export default impossible({
+  id: 'impossible-draff',
+  title: 'Figures of the draff',
+  topic: 'mashing',
+  level: 2,
+  sources: ['derived'],
+  scenes: [
+    'The haulier and the mash house compare what they wrote down.',
+    'A sheet on draff lies in the office.',
+    'Somebody reckons up the draff before the lorry comes.',
+  ],
+  spans: true,
+  claims: (line, chance, mashes) => {
+    const { house, malt, mash, wort } = line;
+    const mass = (kilograms: number) => said(kilograms * mashes, 'mass');
+    const wet = house.draffMoisture;
+    const dryMalt = malt.mass * (1 - house.maltMoisture / 100);
+    const dryDraff = mash.draff * (1 - wet / 100);
+    const less = chance.pick([6, 8, 10]);
+    const pressed = (dryDraff * 100) / (100 - wet + less);
+    const kept = chance.pick([95, 96, 97]);
+    const also = chance.pick([6, 8, 9]);
+    const more = chance.pick([1.2, 1.3, 1.4]);
+    return [
+      {
+        can: told(
+          `Of ${mass(dryMalt)} of dry malt ${mass(wort.extract)} went into the wort and ${mass(dryDraff)} stayed in the draff.`,
+          'It can be: the two parts make the whole.',
+        ),
+        cannot: [
+          told(
+            `Of ${mass(dryMalt)} of dry malt ${mass(wort.extract)} went into the wort and ${mass(dryDraff + 0.08 * dryMalt)} stayed in the draff.`,
+            'The two parts would be more than the dry malt that there was.',
+          ),
+        ],
+      },
+      {
+        can: told(
+          `${mass(mash.draff)} of wet draff at ${said(wet, 'percent')} moisture hold ${mass((mash.draff * wet) / 100)} of water.`,
+          `It can be: that is ${said(wet, 'percent')} of the whole.`,
+        ),
+        cannot: [
+          told(
+            `${mass(mash.draff)} of wet draff at ${said(wet, 'percent')} moisture hold ${mass(dryDraff * more)} of dry matter.`,
+            `At ${said(wet, 'percent')} moisture only ${n(100 - wet, 1)} % are dry, which is ${mass(dryDraff)}.`,
+          ),
+        ],
+      },
+      {
+        can: told(
+          `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, ${mass(mash.draff)} of draff became ${mass(pressed)}.`,
+          'It can be: the dry matter stayed, and water ran off.',
+        ),
+        cannot: [
+          told(
+            `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, with nothing added, ${mass(mash.draff)} of draff became ${mass(mash.draff * 1.02)}.`,
+            'Pressing takes water away, so what is left must weigh less.',
+          ),
+          told(
+            `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, ${mass(mash.draff)} of draff lost ${mass((mash.draff * wet * 1.05) / 100)} of water.`,
+            `It held ${mass((mash.draff * wet) / 100)} of water in all, and is still wet.`,
+          ),
+        ],
+      },
+      {
+        can: told(
+          `The wort took ${kept} % of the extract, and the draff has the other ${100 - kept} %.`,
+          'It can be: what is not in the wort stayed behind.',
+        ),
+        cannot: [
+          told(
+            `The wort took ${kept} % of the extract, and the draff still has ${also} % of it.`,
+            `That makes ${kept + also} % of what the malt had.`,
+          ),
+        ],
+      },
+    ];
+  },
+});

@@ -1,0 +1,109 @@
+// Too few hours, too much malt from a field, more casks than were filled: years that no house has.
+import { formatNumber as n } from '../../../core/format.ts';
+import { impossible, told } from './impossible.ts';
+import { quoted, said } from './quoted.ts';
+
+const HOURS = 168; // in a week
+const kept = (share: number) => n(share, 1);
+
+export default impossible({
+  id: 'impossible-in-a-year',
+  title: 'A house and its year',
+  topic: 'line',
+  level: 3,
+  sources: ['derived', 'memory'],
+  scenes: [
+    'A leaflet about the house is checked before it is printed.',
+    'A guide has learnt some figures of the house by heart.',
+    'Someone wants to plan next year and writes down what is known.',
+  ],
+  claims: ({ house, pace, barley, malt, casks, wash, heart }, chance) => {
+    const busy = house.mashesPerWeek * house.fermentationHours;
+    const fewest = Math.ceil(busy / HOURS);
+    const harvest = chance.pick([5.5, 5.8, 6, 6.3, 6.5]);
+    const dryHarvest = harvest * (1 - house.barleyMoisture / 100);
+    const tooMuchMalt = (dryHarvest / (1 - house.maltMoisture / 100)) * chance.pick([1.04, 1.07, 1.12]);
+    const maltOf = (harvest * malt.mass) / barley.mass;
+    const years = chance.pick([3, 5, 8, 10, 12]);
+    const filled = quoted(casks.perYear, 3);
+    const mashes = Math.round(house.mashesPerWeek);
+    const weeks = Math.round(house.weeksPerYear);
+    const fewer = Math.max(1, Math.floor(weeks * chance.pick([0.8, 0.85, 0.9])));
+    const share = (100 * heart.alcohol) / wash.alcohol;
+    return [
+      {
+        can: told(
+          `Each of the ${mashes} mashes of a week stays ${n(house.fermentationHours, 0)} hours in one of ${fewest + 1} washbacks.`,
+          `It can be: they need ${n(busy, 0)} washback hours, and ${fewest + 1} washbacks have ${n((fewest + 1) * HOURS, 0)} in a week.`,
+        ),
+        cannot:
+          fewest > 1
+            ? [
+                told(
+                  `Week after week, each of the ${mashes} mashes stays ${n(house.fermentationHours, 0)} hours in one of ${fewest - 1} ${fewest === 2 ? 'washback' : 'washbacks'}.`,
+                  `They need ${n(busy, 0)} washback hours, and a week has ${n((fewest - 1) * HOURS, 0)} in that many.`,
+                ),
+              ]
+            : [],
+      },
+      {
+        can: told(
+          `A hectare with ${n(harvest, 1)} t of barley at ${said(house.barleyMoisture, 'percent')} moisture gave ${n(maltOf, 2)} t of malt at ${said(house.maltMoisture, 'percent')}.`,
+          'It can be: malting takes a part of the dry matter, and the kiln most of the water.',
+        ),
+        cannot: [
+          told(
+            `A hectare with ${n(harvest, 1)} t of barley at ${said(house.barleyMoisture, 'percent')} moisture gave ${n(tooMuchMalt, 2)} t of malt at ${said(house.maltMoisture, 'percent')}.`,
+            `The barley held ${n(dryHarvest, 2)} t of dry matter, and this malt would hold more. Malting adds none.`,
+          ),
+        ],
+      },
+      {
+        can: told(
+          `In its first ${years} years a house filled ${n(filled, 0)} casks a year, and ${n(quoted(filled * years * 0.96), 0)} lie in its store.`,
+          'It can be: some were already emptied.',
+        ),
+        cannot: [
+          told(
+            `In its first ${years} years a house filled ${n(filled, 0)} casks a year and bought none, and ${n(quoted(filled * years * 1.08), 0)} full ones lie in its store.`,
+            `It has filled ${n(filled * years, 0)} in all.`,
+          ),
+        ],
+      },
+      {
+        can: told(
+          `At ${mashes} mashes a week the house made ${n(mashes * weeks, 0)} mashes in ${weeks} weeks.`,
+          'It can be: mashes times weeks.',
+        ),
+        cannot:
+          fewer < weeks
+            ? [
+                told(
+                  `At ${mashes} mashes a week and no more, the house made ${n(mashes * weeks, 0)} mashes in ${fewer} weeks.`,
+                  `${mashes} × ${fewer} are ${n(mashes * fewer, 0)}.`,
+                ),
+              ]
+            : [],
+      },
+      {
+        can: told(
+          `Over a year ${kept(share)} % of the alcohol in the washes came over as heart.`,
+          'It can be: the rest stayed in pot ale and lees.',
+        ),
+        cannot: [
+          told(
+            `Over a year ${kept(chance.pick([101.5, 102.4, 103.2, 104]))} % of the alcohol in the washes came over as heart, with no stock of feints used up.`,
+            'Stills make no alcohol. Over a year, with the same stock at both ends, no more comes over than was in the wash.',
+          ),
+        ],
+      },
+      {
+        can: told(
+          `The house takes ${n(quoted(pace.maltPerYear / 1000), pace.maltPerYear < 100_000 ? 1 : 0)} t of malt a year, and ${n(quoted(barley.perYear / 1000), barley.perYear < 100_000 ? 1 : 0)} t of barley were steeped for it.`,
+          'It can be: malt weighs less than the barley that it was.',
+        ),
+        cannot: [],
+      },
+    ];
+  },
+});

@@ -1,0 +1,105 @@
+// More extract than the malt had, a mash hotter than its water, and other figures that no mash can have.
+import { formatNumber as n } from '../../../core/format.ts';
+import { impossible, told } from './impossible.ts';
+import { said } from './quoted.ts';
+
+export default impossible({
+  id: 'impossible-in-the-mash',
+  title: 'Figures of the mash',
+  topic: 'mashing',
+  level: 2,
+  sources: ['sugar-tables', 'slaking-table', 'derived'],
+  scenes: [
+    'The mash sheet is read out in the morning.',
+    'A mashman shows a visitor from another house the record.',
+    'Figures of the mash house are copied from the board into the book.',
+  ],
+  spans: true,
+  claims: (line, chance, mashes) => {
+    const { house, malt, mash, wort } = line;
+    const mass = (kilograms: number) => said(kilograms * mashes, 'mass');
+    const volume = said(wort.volume * mashes, 'volume20');
+    const water = wort.mass + mash.draff - malt.mass;
+    const moreExtract = malt.extract * chance.pick([1.03, 1.05, 1.08, 1.12]);
+    const moreOut = chance.pick([1.06, 1.08, 1.1]);
+    const light = wort.volume * chance.pick([0.93, 0.95, 0.97]);
+    const hotter = mash.strike + chance.pick([3, 4, 5]);
+    const [part, left] = chance.pick([
+      ['a quarter', 0.25],
+      ['a fifth', 0.2],
+      ['a third', 1 / 3],
+    ] as const);
+    const times = Math.round(1 / (1 - left)) + 2;
+    return [
+      {
+        can: mash.efficiency <= 99.5 &&
+          told(
+            `The malt held ${mass(malt.extract)} of extract and the wort holds ${mass(wort.extract)}.`,
+            `It can be: the wort has ${n(mash.efficiency, 1)} % of what was there.`,
+          ),
+        cannot: [
+          told(
+            `The malt held ${mass(malt.extract)} of extract and the wort holds ${mass(moreExtract)}.`,
+            'Mashing dissolves the malt’s extract and adds none, so the wort cannot hold more than there was.',
+          ),
+        ],
+      },
+      {
+        can: told(
+          `${volume} of wort at ${said(house.originalGravity, 'gravity')} weigh ${mass(wort.mass)}, at 20 °C.`,
+          'It can be: wort is heavier than water, and a litre of water weighs 0.998 kg.',
+        ),
+        cannot: [
+          told(
+            `${volume} of wort at ${said(house.originalGravity, 'gravity')} weigh ${mass(light)}, at 20 °C.`,
+            'As many litres of water would weigh more, and wort of this gravity is heavier than water.',
+          ),
+        ],
+      },
+      {
+        can: mash.strike > house.mashTemperature &&
+          told(
+            `Grist at ${said(house.gristTemperature, 'temperature')} and water at ${said(mash.strike, 'temperature', 3)} made a mash at ${said(house.mashTemperature, 'temperature')}.`,
+            'It can be: the grist cools the water, and wetting gives a little heat back.',
+          ),
+        cannot:
+          mash.strike > house.gristTemperature + 20
+            ? [
+                told(
+                  `Grist at ${said(house.gristTemperature, 'temperature')} and water at ${said(mash.strike, 'temperature', 3)} made a mash at ${said(hotter, 'temperature', 3)}, with no other heat.`,
+                  'The mash would be hotter than the water and the grist. Wetting malt gives a degree or two at most, less than such grist takes.',
+                ),
+              ]
+            : [],
+      },
+      {
+        can: water > 0 &&
+          told(
+            `${mass(malt.mass)} of malt and ${mass(water)} of water gave ${mass(wort.mass)} of wort and ${mass(mash.draff)} of wet draff.`,
+            'It can be: as much came out as went in.',
+          ),
+        cannot:
+          water > 0
+            ? [
+                told(
+                  `${mass(malt.mass)} of malt and ${mass(water)} of water gave ${mass(wort.mass * moreOut)} of wort and ${mass(mash.draff * moreOut)} of wet draff, with nothing else added.`,
+                  'Wort and draff together would weigh more than the malt and the water.',
+                ),
+              ]
+            : [],
+      },
+      {
+        can: told(
+          `Each draining leaves ${part} of what was dissolved; after ${times} of them ${n(100 * left ** times, 1)} % are left.`,
+          'It can be: each takes its part of what the one before left.',
+        ),
+        cannot: [
+          told(
+            `Each draining leaves ${part} of what was dissolved; after ${times} of them exactly nothing is left.`,
+            'A part of something is never nothing. Each draining takes its part of a smaller rest, so there is always some left.',
+          ),
+        ],
+      },
+    ];
+  },
+});

@@ -1,0 +1,52 @@
+// A kind that tells several figures, most of them the house’s own, of which one breaks a limit.
+import type { Line } from '../../../core/line/line.ts';
+import type { SourceId } from '../../../core/sources.ts';
+import type { Chance } from '../../chance.ts';
+import { choice, type Option } from '../../choice.ts';
+import type { QuestionKind } from '../../question.ts';
+import type { Level, Topic } from '../../topics.ts';
+
+/** One thing told: as it can be, if this house allows it, and the ways in which it could never be. */
+export interface Claim {
+  readonly can: Option | false;
+  readonly cannot: readonly Option[];
+}
+
+export interface Impossible {
+  readonly id: string;
+  readonly title: string;
+  readonly topic: Topic;
+  readonly level: Level;
+  readonly sources: readonly SourceId[];
+  /** Where the figures are heard, one by chance. */
+  readonly scenes: readonly string[];
+  /** Whether the amounts are told for one mash, a week or a year of the house. */
+  readonly spans?: boolean;
+  /** What is told; `mashes` is how many a span has. */
+  readonly claims: (line: Line, chance: Chance, mashes: number) => readonly Claim[];
+}
+
+/** An option from a sentence and its reason. */
+export const told = (text: string, why: string): Option => ({ text, why });
+
+/** The claim made untrue is never shown as it can be, so that no option gives another away. */
+export function impossible({ scenes, spans, claims, ...about }: Impossible): QuestionKind {
+  return choice({
+    ...about,
+    form: 'impossible',
+    ask: (chance, line) => {
+      const [span, mashes] = chance.pick([
+        ['one mash', 1],
+        ['a week', line.house.mashesPerWeek],
+        ['a year', line.pace.mashesPerYear],
+      ] as const);
+      const all = claims(line, chance, mashes);
+      const wrong = chance.pick(all.filter(({ cannot }) => cannot.length > 0));
+      return {
+        prompt: `${chance.pick(scenes)} ${spans ? `Amounts are for ${span}, unless said otherwise. ` : ''}Which of these figures cannot be true?`,
+        right: chance.pick(wrong.cannot),
+        others: all.flatMap(({ can }, i) => (can && all[i] !== wrong ? [can] : [])),
+      };
+    },
+  });
+}

@@ -1,0 +1,16 @@
+// Figures of the line as a question prints them: rounded, so that a sum on paper can use them.
+import { format } from '../../../core/format.ts';
+import type { KindName } from '../../../core/kinds.ts';
+import { decimalsOf } from '../../exercise.ts';
+
+/** A figure rounded to some figures that count. */
+export const quoted = (value: number, figures = 4) => Number(value.toPrecision(figures));
+
+/** The same in print, with its unit. */
+export function said(value: number, kind: KindName, figures = 4): string {
+  const rounded = quoted(value, figures);
+  return format(rounded, kind, decimalsOf(rounded));
+}
+
+/** Pure alcohol in print, as it stands within a sentence. */
+export const alcoholSaid = (value: number) => `${said(value, 'volume20')} of pure alcohol`;

@@ -1,0 +1,47 @@
+// The wet draff of a mash.
+import draff from '../../../calculators/mashing/draff.ts';
+import { formatNumber as n } from '../../../core/format.ts';
+import { exercise } from '../../exercise.ts';
+
+export default exercise(draff, {
+  title: 'Wet draff of a mash',
+  level: 2,
+  ask: 'wet',
+  vary: {
+    malt: [1000, 1200, 1500, 1800, 2000, 3000, 4500],
+    moisture: [4, 4.5, 5],
+    extract: [76, 76.5, 77, 77.5, 78],
+    efficiency: [96, 97, 98, 99],
+    draffMoisture: [76, 77, 78, 79, 80],
+    mashes: [6],
+    weeks: [46],
+  },
+  prompt: (show) =>
+    `A mash of ${show.malt} of malt, with ${show.moisture} moisture and ${show.extract} soluble extract, gives ${show.efficiency} of that extract to the wort. The draff leaves at ${show.draffMoisture} moisture. What does the wet draff weigh?`,
+  slips: [
+    {
+      family: 'wetForDry',
+      gives: ({ malt, extract, efficiency, draffMoisture }) =>
+        (malt * (1 - (extract * efficiency) / 1e4)) / (1 - draffMoisture / 100),
+      say: 'The malt’s own water was counted as solids; take it off first.',
+    },
+    {
+      family: 'forgotten',
+      gives: (_, { dry }) => dry,
+      say: 'That is the dry matter of the draff; most of the load is water.',
+    },
+    {
+      family: 'wrongWhole',
+      gives: ({ draffMoisture }, { dry }) => dry / (draffMoisture / 100),
+      say: 'The dry matter was divided by the water’s part; divide it by its own part, which is what the moisture leaves.',
+    },
+  ],
+  working: ({ malt, moisture, extract, efficiency, draffMoisture }, { dry, wet }) => {
+    const dissolved = (malt * extract * efficiency) / 1e4;
+    return [
+      `Dry malt: ${n(malt, 0)} × (100 − ${moisture}) ÷ 100 = ${n(malt * (1 - moisture / 100), 1)} kg; extract in the wort: ${n(malt, 0)} × ${extract} ÷ 100 × ${efficiency} ÷ 100 = ${n(dissolved, 1)} kg`,
+      `Dry matter of the draff: the difference, ${n(dry, 1)} kg`,
+      `${n(dry, 1)} ÷ (100 − ${draffMoisture}) × 100 = ${n(wet, 0)} kg`,
+    ];
+  },
+});

@@ -1,0 +1,46 @@
+// Bottles from a vat of old spirit let down.
+import casksAndBottles from '../../../calculators/maturing/casks-and-bottles.ts';
+import { formatNumber as n } from '../../../core/format.ts';
+import { exercise } from '../../exercise.ts';
+
+export default exercise(casksAndBottles, {
+  level: 2,
+  ask: 'bottles',
+  vary: {
+    volume: [520, 640, 750, 860, 980, 1100, 1250, 1400],
+    from: [55.5, 56.8, 58, 59.3, 60.3],
+    to: [40, 43, 46, 48, 50],
+    lost: [0],
+    bottle: [50, 70, 75],
+  },
+  within: 0.002,
+  prompt: (show) =>
+    `A vat of ${show.volume} at ${show.from} is let down to ${show.to} and filled into bottles of ${show.bottle}, with nothing lost on the way. How many bottles are there?`,
+  slips: [
+    {
+      family: 'forgotten',
+      gives: ({ volume, bottle }) => (100 * volume) / bottle,
+      say: 'The spirit was bottled as it lay in the vat. Let down with water there is more of it.',
+    },
+    {
+      family: 'bulkForAlcohol',
+      gives: ({ volume, from, bottle }) => (volume * from) / bottle,
+      say: 'The pure alcohol was poured into the bottles. Divide by the bottling strength first: a bottle holds water too.',
+    },
+    {
+      family: 'upsideDown',
+      gives: ({ volume, from, to, bottle }) => (100 * volume * to) / from / bottle,
+      say: 'The two strengths changed places. Weaker spirit takes more room: the old strength goes on top.',
+    },
+    {
+      family: 'thousand',
+      gives: ({ volume, from, to, bottle }) => (10 * volume * from) / to / bottle,
+      say: 'Centilitres went astray: there are a hundred in a litre, so put the bottle in litres first.',
+    },
+  ],
+  working: ({ volume, from, to, bottle }, { bottles }) => [
+    `Pure alcohol: ${n(volume, 0)} × ${n(from, 1)} ÷ 100 = ${n((volume * from) / 100, 1)} L`,
+    `At bottling strength: ${n((volume * from) / 100, 1)} ÷ ${n(to, 1)} × 100 = ${n((volume * from) / to, 1)} L`,
+    `${n((volume * from) / to, 1)} ÷ ${n(bottle / 100, 2)} = ${n((100 * volume * from) / to / bottle, 1)}, so ${n(bottles, 0)} whole bottles`,
+  ],
+});

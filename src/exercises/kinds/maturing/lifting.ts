@@ -1,0 +1,42 @@
+// What a full cask weighs, before anyone is asked to help.
+import lifting from '../../../calculators/maturing/lifting.ts';
+import { formatNumber as n } from '../../../core/format.ts';
+import { exercise } from '../../exercise.ts';
+import { tabled } from '../strength/tabled.ts';
+
+export default exercise(lifting, {
+  topic: 'safety',
+  level: 1,
+  ask: 'total',
+  vary: {
+    cask: ['other'],
+    size: [100, 125, 180, 190, 200, 225, 250, 500],
+    wood: [28, 35, 45, 50, 55, 60, 70],
+    strength: [58, 60, 62.5, 63.5, 65],
+    temperature: [20],
+  },
+  prompt: (show, { strength }) =>
+    `A cask holds ${show.size} of spirit at ${show.strength}, which weighs ${n(tabled(strength) / 1000, 3)} kg to the litre, and its wood weighs about ${show.wood}. What does it weigh full, before you send for gear and help?`,
+  slips: [
+    {
+      family: 'massForVolume',
+      gives: ({ size, wood }) => size + wood,
+      say: 'A litre was counted as a kilogram, as for water. Spirit is lighter, by its density.',
+    },
+    {
+      family: 'forgotten',
+      gives: ({ size, strength }) => (size * tabled(strength)) / 1000,
+      say: 'The wood was left out. It has to be moved as well.',
+    },
+    {
+      family: 'upsideDown',
+      gives: ({ size, wood, strength }) => (1000 * size) / tabled(strength) + wood,
+      say: 'The litres were divided by the density. Kilograms of spirit are fewer than its litres: multiply.',
+    },
+  ],
+  working: ({ size, wood, strength }, { total }) => [
+    'Full cask = litres × kilograms to the litre + wood',
+    `${n(size, 0)} × ${n(tabled(strength) / 1000, 3)} + ${n(wood, 0)} = ${n(total, 0)} kg`,
+    'Wood that has drunk is heavier. What may be moved, and how, is for your site’s procedures and local code to say',
+  ],
+});

@@ -1,0 +1,50 @@
+// Pure alcohol in a cask from its weight.
+import regaugeByWeight from '../../../calculators/maturing/regauge-by-weight.ts';
+import { formatNumber as n } from '../../../core/format.ts';
+import { exercise } from '../../exercise.ts';
+import { tabled } from '../strength/tabled.ts';
+
+export default exercise(regaugeByWeight, {
+  title: 'A cask on the scales',
+  level: 2,
+  ask: 'alcohol',
+  vary: {
+    gross: [192, 196, 200.5, 203, 205.5, 208, 212],
+    tare: [46, 48, 50, 52, 54],
+    strength: [57, 58, 59, 59.5, 60, 61],
+    temperature: [20],
+    filled: [200],
+    filledAt: [63.5],
+    years: [10],
+  },
+  within: 0.008,
+  prompt: (show, { strength }) =>
+    `On the scales a cask and its spirit show ${show.gross}, and the empty cask ${show.tare}. A sample is at ${show.strength}, for which the table gives ${n(tabled(strength), 1)} kg/m³ at 20 °C. How much pure alcohol is in the cask?`,
+  slips: [
+    {
+      family: 'forgotten',
+      gives: ({ gross, strength }) => ((1000 * gross) / tabled(strength)) * (strength / 100),
+      say: 'The wood was weighed as if it were spirit. Take the empty cask off first.',
+    },
+    {
+      family: 'massForVolume',
+      gives: ({ gross, tare, strength }) => ((gross - tare) * strength) / 100,
+      say: 'Kilograms were taken for litres. Divide by the density before you multiply by the strength.',
+    },
+    {
+      family: 'upsideDown',
+      gives: ({ gross, tare, strength }) => (((gross - tare) * tabled(strength)) / 1000) * (strength / 100),
+      say: 'The kilograms were multiplied by the density. Spirit is lighter than water, so there are more litres than kilograms: divide.',
+    },
+    {
+      family: 'bulkForAlcohol',
+      gives: ({ gross, tare, strength }) => (1000 * (gross - tare)) / tabled(strength),
+      say: 'Those are the litres of spirit. Multiply by the strength for the pure alcohol.',
+    },
+  ],
+  working: ({ gross, tare, strength }, { found, alcohol }) => [
+    `Spirit: ${n(gross, 1)} − ${n(tare, 1)} = ${n(gross - tare, 1)} kg`,
+    `${n(gross - tare, 1)} ÷ ${n(tabled(strength), 1)} × 1,000 = ${n((1000 * (gross - tare)) / tabled(strength), 1)} L; with what the air carries of it, ${n(found, 1)} L`,
+    `${n(found, 1)} × ${n(strength, 1)} ÷ 100 = ${n(alcohol, 1)} L of pure alcohol`,
+  ],
+});

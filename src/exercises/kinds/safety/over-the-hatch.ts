@@ -1,0 +1,50 @@
+// Someone bends over the open hatch of a washback.
+import { choice } from '../../choice.ts';
+
+export default choice({
+  id: 'over-the-hatch',
+  title: 'Bending over the hatch',
+  topic: 'safety',
+  form: 'judgement',
+  level: 1,
+  sources: ['hse-co2', 'ivhhn-co2'],
+  ask: (chance) => {
+    const who = chance.pick(['a visitor', 'a new colleague', 'a photographer', 'the student on your tour']);
+    const hours = chance.pick([12, 18, 20, 24, 30, 36]);
+    const why = chance.pick([
+      'to smell the wash',
+      'to see the froth',
+      'to fetch a pen that fell in',
+      'to listen to it',
+    ]);
+    return {
+      prompt: `A washback has been working for ${hours} hours. While you talk to the others, ${who} climbs its step and bends over the open hatch ${why}. What do you do?`,
+      right: {
+        text: 'Call them back at once, lead everyone away, then close the hatch.',
+        why: 'Above the wash may lie nearly pure carbon dioxide, which fells a person in a breath. If they are dizzy: fresh air, and help as your site lays down. Then report it.',
+      },
+      others: [
+        {
+          text: 'Let them have one quick sniff, and hold their jacket.',
+          why: 'One breath can be enough: at 25 % carbon dioxide in air a person drops almost at once.',
+        },
+        {
+          text: 'Ask them to hold their nose, to be quick, and only to look.',
+          why: 'They would still breathe what lies over the wash. The head does not belong there.',
+        },
+        {
+          text: 'Go up beside them and show how to fan the gas towards the nose by hand.',
+          why: 'Then two heads are over the hatch. Offer the smell in a glass, well away from it.',
+        },
+        {
+          text: 'Nothing, for a little carbon dioxide is in every fizzy drink too.',
+          why: 'In air it poisons. At 10 % one is unconscious within 10 to 15 minutes, and at 25 % at once.',
+        },
+        {
+          text: 'Finish your sentence, then explain the danger to the whole group.',
+          why: 'The explanation can wait and the person cannot. Stop first, explain later.',
+        },
+      ],
+    };
+  },
+});

@@ -1,0 +1,98 @@
+// Marking a number: right, right but for rounding or unit, or wrong, with the mistake that leads to it.
+import { format } from '../core/format.ts';
+import { kinds } from '../core/kinds.ts';
+import { answerUnits } from './answer-units.ts';
+import { readAnswer, type Reading } from './answer.ts';
+import type { Mark } from './mark.ts';
+import type { NumberQuestion, Slip } from './question.ts';
+
+const ROUNDED_BY = 0.25; // part of the answer by which a rounded one may be off and still be taken for it
+
+const near = (a: number, b: number, tolerance: number) => Math.abs(a - b) <= tolerance * (1 + 1e-9);
+const inOwnUnit = ({ number, unit }: Reading) => (typeof unit === 'string' ? number : unit.toCore(number));
+
+/** How far from a known mistake's number an answer may lie and be taken for it. */
+export const reachOf = ({ tolerance, digits }: NumberQuestion, { value }: Slip): number =>
+  Math.max(Math.min(tolerance, 0.01 * Math.abs(value)), 0.6 * 10 ** -digits);
+
+/** The known mistake that a reading comes from, the nearest when there are several. */
+function slipOf(question: NumberQuestion, reading: Reading): Slip | undefined {
+  const off = (slip: Slip) => Math.abs(inOwnUnit(reading) - slip.value);
+  return question.slips
+    .filter((slip) => off(slip) <= reachOf(question, slip))
+    .sort((a, b) => off(a) - off(b))[0];
+}
+
+/** A right number with another unit behind it, or one that is right in a unit that was not named. */
+function unitFault({ answer, of, tolerance }: NumberQuestion, reading: Reading): Mark | undefined {
+  const said = kinds[of].unit === '' ? 'a plain number' : `in ${kinds[of].unit}`;
+  if (reading.unit !== 'none')
+    return near(reading.number, answer, tolerance)
+      ? {
+          verdict: 'unit',
+          say:
+            reading.unit === 'other'
+              ? `The number is right, but “${reading.unitText}” is not its unit: it is ${said}.`
+              : `The number is right ${said}, but another unit stands behind it.`,
+        }
+      : undefined;
+  const other = answerUnits(of)
+    .slice(1)
+    .find((unit) => near(unit.toCore(reading.number), answer, tolerance));
+  return other && { verdict: 'unit', say: `That is right in ${other.unit}; say so, or give it ${said}.` };
+}
+
+function roundingFault({ answer, of, digits }: NumberQuestion, reading: Reading): Mark | undefined {
+  const given = inOwnUnit(reading);
+  const half = Math.abs(inOwnUnit({ ...reading, number: reading.number + reading.place / 2 }) - given);
+  if (!near(given, answer, half) || !near(given, answer, ROUNDED_BY * Math.abs(answer))) return undefined;
+  const asked = digits === 0 ? 'the whole number' : `${digits} decimal${digits === 1 ? '' : 's'}`;
+  return {
+    verdict: 'rounded',
+    say: `Right, but rounded too far: to ${asked} it is ${format(answer, of, digits)}.`,
+  };
+}
+
+/** The right digits in the wrong size, or with the wrong sign. */
+function sizeFault({ answer, tolerance }: NumberQuestion, reading: Reading): Mark | undefined {
+  const given = inOwnUnit(reading);
+  if (near(-given, answer, tolerance))
+    return {
+      verdict: 'wrong',
+      family: 'sign',
+      say: 'The size is right and the sign is not: look at which is taken from which.',
+    };
+  const tens = Math.round(Math.log10(Math.abs(given / answer)));
+  if (!Number.isFinite(tens) || tens === 0 || !near(given / 10 ** tens, answer, tolerance)) return undefined;
+  return {
+    verdict: 'wrong',
+    family: 'thousand',
+    say: `The digits are right, but the size is too ${tens > 0 ? 'large' : 'small'} by a factor of ${(10 ** Math.abs(tens)).toLocaleString('en-GB')}: look at the units.`,
+  };
+}
+
+/** What one reading of an answer is worth; undefined when nothing is recognised in it. */
+function markReading(question: NumberQuestion, reading: Reading): Mark | undefined {
+  if (reading.unit !== 'other' && near(inOwnUnit(reading), question.answer, question.tolerance))
+    return { verdict: 'right', say: 'Right.' };
+  const isUnitWritten = reading.unit !== 'none';
+  const unit = unitFault(question, reading);
+  if (unit && isUnitWritten) return unit;
+  const slip = slipOf(question, reading);
+  if (slip) return { verdict: 'wrong', family: slip.family, say: slip.say };
+  return roundingFault(question, reading) ?? unit ?? sizeFault(question, reading);
+}
+
+/** Marks a written number, in the likeliest of its meanings that is right or a known mistake; undefined when there is no number in it. */
+export function markNumber(question: NumberQuestion, text: string): Mark | undefined {
+  const readings = readAnswer(text, question.of);
+  if (readings.length === 0) return undefined;
+  const marks = readings.map((reading) => markReading(question, reading));
+  const isSlip = question.slips.some(({ say }) => say === marks[0]?.say);
+  const best = isSlip ? marks[0] : (marks.find((each) => each?.verdict === 'right') ?? marks.find(Boolean));
+  if (best) return best;
+  return {
+    verdict: 'wrong',
+    say: 'That is not it. Follow the working step by step, and find where yours parts from it.',
+  };
+}

@@ -1,0 +1,51 @@
+// Practice summed up by topic and kind: what a progress table and a record sheet show.
+import type { Progress } from './progress.ts';
+import type { QuestionKind } from './question.ts';
+import type { Verdict } from './mark.ts';
+import { topics, type Topic } from './topics.ts';
+
+const KNOWN_FROM = 4; // compartment from which a kind counts as known well: it rests eight days or more
+
+export interface KindRecord {
+  readonly title: string;
+  readonly answers: number;
+  readonly right: number;
+  /** The last answer, and its day. */
+  readonly last: Verdict;
+  readonly day: string;
+}
+export interface TopicRecord {
+  readonly topic: Topic;
+  /** Kinds of question that there are. */
+  readonly kinds: number;
+  readonly practised: readonly KindRecord[];
+  readonly answers: number;
+  readonly right: number;
+  readonly known: number;
+}
+
+/** The records of all topics, in the book's order. */
+export function recordOf(
+  { log, standing }: Progress,
+  kinds: readonly QuestionKind[],
+): readonly TopicRecord[] {
+  return topics.map((topic) => {
+    const own = kinds.filter((kind) => kind.topic === topic);
+    const practised = own.flatMap(({ id, title }): KindRecord[] => {
+      const entries = log.filter((entry) => entry.kind === id);
+      const last = entries.at(-1);
+      const right = entries.filter(({ verdict }) => verdict === 'right').length;
+      return last ? [{ title, answers: entries.length, right, last: last.verdict, day: last.day }] : [];
+    });
+    const sum = (of: (record: KindRecord) => number) =>
+      practised.reduce((total, record) => total + of(record), 0);
+    return {
+      topic,
+      kinds: own.length,
+      practised,
+      answers: sum(({ answers }) => answers),
+      right: sum(({ right }) => right),
+      known: own.filter(({ id }) => (standing[id]?.box ?? 0) >= KNOWN_FROM).length,
+    };
+  });
+}

@@ -1,0 +1,42 @@
+// How a question asks for its answer, and how a key gives it.
+import { format, formatNumber } from '../core/format.ts';
+import { kinds } from '../core/kinds.ts';
+import { letter } from './mark.ts';
+import { isNumberQuestion, isOrderQuestion, type Question } from './question.ts';
+
+const decimals = (digits: number) =>
+  digits === 0
+    ? 'to the whole number'
+    : digits === 1
+      ? 'to one decimal'
+      : digits === 2
+        ? 'to two decimals'
+        : `to ${digits} decimals`;
+
+/** "Answer in L, to one decimal." */
+export function askFor(question: Question): string {
+  if (isNumberQuestion(question)) {
+    const { unit } = kinds[question.of];
+    const where = unit === '' ? '' : ` in ${unit}`;
+    if (question.form === 'curve')
+      return `As near as the curve can be read${where === '' ? '' : `,${where}`}.`;
+    return question.form === 'estimate'
+      ? `About how much? Answer${where}.`
+      : `Answer${where}, ${decimals(question.digits)}.`;
+  }
+  return isOrderQuestion(question) ? 'Answer with the letters in order.' : 'Answer with one letter.';
+}
+
+/** The answers that count as right, for a key: "from 1,230 to 1,240 L". */
+export function allowedBy(question: Question): string {
+  if (!isNumberQuestion(question)) return '';
+  const { answer, tolerance, of, digits } = question;
+  return `from ${formatNumber(answer - tolerance, digits)} to ${format(answer + tolerance, of, digits)}`;
+}
+
+/** What stands behind a letter of the answer, for a key. */
+export function answerInWords(question: Question): string {
+  if (isNumberQuestion(question)) return format(question.answer, question.of, question.digits);
+  if (isOrderQuestion(question)) return question.answer.map(letter).join(' ');
+  return `${letter(question.answer)}: ${question.options[question.answer]!.text}`;
+}

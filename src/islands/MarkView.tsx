@@ -1,0 +1,49 @@
+// What an answer was worth, what probably happened, the answer, and the full working.
+import { For, Show } from 'solid-js';
+import { families } from '../exercises/families.ts';
+import type { Mark, Verdict } from '../exercises/mark.ts';
+import type { Question } from '../exercises/question.ts';
+import { answerInWords } from '../exercises/wording.ts';
+import { sources } from '../core/sources.ts';
+
+const verdictNames: Readonly<Record<Verdict, string>> = {
+  unanswered: 'Not answered',
+  unreadable: 'Cannot be read',
+  right: 'Right',
+  rounded: 'Right, but for the rounding',
+  unit: 'Right, but for the unit',
+  wrong: 'Not right',
+};
+
+/** A mark; with the answer and its working once the question is done. */
+export function MarkView(props: {
+  readonly question: Question;
+  readonly mark: Mark;
+  readonly done: boolean;
+}) {
+  const familyName = () => {
+    const { family } = props.mark;
+    return family && family !== 'choice' && family !== 'order' ? lowerFirst(families[family]) : undefined;
+  };
+  return (
+    <div class="mark-of" data-verdict={props.mark.verdict}>
+      <p class="verdict">
+        <b>{verdictNames[props.mark.verdict]}.</b> {props.mark.say.replace(/^(Right|Not answered)\.\s*/, '')}
+      </p>
+      <Show when={familyName()}>
+        <p class="family">A known mistake: {familyName()}.</p>
+      </Show>
+      <Show when={props.done}>
+        <p>
+          The answer: <b class="number">{answerInWords(props.question)}</b>
+        </p>
+        <ol class="steps">
+          <For each={props.question.working}>{(step) => <li>{step}</li>}</For>
+        </ol>
+        <p class="sources">Source: {props.question.sources.map((id) => sources[id].short).join('; ')}.</p>
+      </Show>
+    </div>
+  );
+}
+
+const lowerFirst = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);

@@ -1,0 +1,234 @@
+// Practice: one question after another, marked at once; each kind comes round again by the spacing rule.
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { drawQuestion } from '../exercises/draw.ts';
+import { kinds } from '../exercises/kinds/index.ts';
+import { mark, type Mark } from '../exercises/mark.ts';
+import { dayNumber } from '../exercises/progress.ts';
+import { answered, loadProgress, practiceKeptAside, useProgress } from '../exercises/progress-store.ts';
+import type { Question } from '../exercises/question.ts';
+import { nextKind } from '../exercises/spacing.ts';
+import {
+  formTitles,
+  levels,
+  levelTitles,
+  topics,
+  topicTitles,
+  type Level,
+  type Topic,
+} from '../exercises/topics.ts';
+import { useHouse } from '../house/store.ts';
+import { MarkView } from './MarkView.tsx';
+import { QuestionView } from './QuestionView.tsx';
+import { RecordSheet } from './RecordSheet.tsx';
+import { saveFile } from './save-file.ts';
+import { today } from './today.ts';
+
+const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened
+
+export default function Practice() {
+  const { mounted, progress, troubles, text } = useProgress();
+  const { house } = useHouse();
+  const [topic, setTopic] = createSignal<Topic | 'all'>('all');
+  const [level, setLevel] = createSignal<Level | 'all'>('all');
+  const [question, setQuestion] = createSignal<Question>();
+  const [answer, setAnswer] = createSignal('');
+  const [marked, setMarked] = createSignal<Mark>();
+  const [said, setSaid] = createSignal('');
+  let nextButton: HTMLButtonElement | undefined;
+
+  const pool = createMemo(() =>
+    kinds.filter(
+      (kind) =>
+        (topic() === 'all' || kind.topic === topic()) && (level() === 'all' || kind.level === level()),
+    ),
+  );
+  const isDone = () =>
+    marked() !== undefined && marked()!.verdict !== 'unanswered' && marked()!.verdict !== 'unreadable';
+
+  /** The next question: kinds in turn of difficulty, by the spacing rule; one that the house does not allow is passed over. */
+  function next(): void {
+    const day = today();
+    let left = [...pool()].sort((a, b) => a.level - b.level);
+    setAnswer('');
+    setMarked(undefined);
+    while (left.length > 0) {
+      const id = nextKind(
+        left.map((kind) => kind.id),
+        progress().standing,
+        dayNumber(day),
+        question()?.kind,
+      );
+      const kind = left.find((each) => each.id === id)!;
+      const drawn = drawQuestion(kind, `practice/${day}/${progress().log.length}`, house());
+      if (drawn) return void setQuestion(drawn);
+      left = left.filter((each) => each !== kind);
+    }
+    setQuestion(undefined);
+  }
+  function handIn(): void {
+    const asked = question();
+    if (!asked || isDone()) return;
+    const result = mark(asked, answer());
+    setMarked(result);
+    answered(asked.kind, result.verdict, today());
+    if (isDone()) queueMicrotask(() => nextButton?.focus());
+  }
+  function choose(chosen: string): void {
+    setTopic(topics.find((each) => each === chosen) ?? 'all');
+    next();
+  }
+  const load = async (file: File | undefined) => {
+    if (!file) return;
+    if (file.size > BIGGEST_FILE)
+      return void setSaid(
+        `${file.name} is ${Math.round(file.size / 1000)} kB; a file of practice has at most ${BIGGEST_FILE / 1000} kB. Nothing was changed.`,
+      );
+    const wrong = loadProgress(await file.text());
+    setSaid(
+      wrong.length === 0 ? `Your practice is read from ${file.name}.` : `${file.name}: ${wrong.join(' ')}`,
+    );
+    next();
+  };
+  const fromAddress = () => choose(location.hash.slice(1));
+  onMount(() => {
+    fromAddress();
+    addEventListener('hashchange', fromAddress);
+  });
+
+  return (
+    <>
+      <section class="calculator practice screen-only" aria-labelledby="practice-title">
+        <h2 id="practice-title">{topic() === 'all' ? 'Mixed practice' : topicTitles[topic() as Topic]}</h2>
+        <form class="choose" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+          <div class="field">
+            <label for="practice-topic">Practise</label>
+            <select
+              id="practice-topic"
+              autocomplete="off"
+              value={topic()}
+              onChange={(event) => choose(event.currentTarget.value)}
+            >
+              <option value="all">everything, mixed</option>
+              <For each={topics}>{(each) => <option value={each}>{topicTitles[each]}</option>}</For>
+            </select>
+          </div>
+          <div class="field">
+            <label for="practice-level">Level</label>
+            <select
+              id="practice-level"
+              autocomplete="off"
+              value={String(level())}
+              onChange={(event) => {
+                setLevel(levels.find((each) => String(each) === event.currentTarget.value) ?? 'all');
+                next();
+              }}
+            >
+              <option value="all">all three</option>
+              <For each={levels}>
+                {(each) => <option value={String(each)}>{`${each}: ${levelTitles[each]}`}</option>}
+              </For>
+            </select>
+          </div>
+        </form>
+        <Show when={troubles().length > 0}>
+          <p class="problem" role="alert">
+            {troubles().join(' ')}
+          </p>
+        </Show>
+        <Show
+          when={mounted() && question()}
+          fallback={
+            <p>
+              {mounted()
+                ? 'No question fits this choice; choose another level.'
+                : 'The first question comes as soon as the page is ready.'}
+            </p>
+          }
+        >
+          {(asked) => (
+            <form
+              class="asking"
+              autocomplete="off"
+              onSubmit={(event) => {
+                event.preventDefault();
+                handIn();
+              }}
+            >
+              <p class="about">
+                {topicTitles[asked().topic]} · {formTitles[asked().form]} · level {asked().level}
+              </p>
+              <Show when={asked()} keyed>
+                {(each) => (
+                  <QuestionView
+                    question={each}
+                    id="practice-answer"
+                    answer={answer()}
+                    onAnswer={setAnswer}
+                    done={isDone()}
+                  />
+                )}
+              </Show>
+              <p class="actions">
+                <Show
+                  when={isDone()}
+                  fallback={
+                    <>
+                      <button type="submit">Mark my answer</button>{' '}
+                      <button type="button" onClick={next}>
+                        Another question
+                      </button>
+                    </>
+                  }
+                >
+                  <button type="button" ref={nextButton} onClick={next}>
+                    Next question
+                  </button>
+                </Show>
+              </p>
+              <div aria-live="polite">
+                <Show when={marked()}>
+                  {(result) => <MarkView question={asked()} mark={result()} done={isDone()} />}
+                </Show>
+              </div>
+            </form>
+          )}
+        </Show>
+      </section>
+      <RecordSheet />
+      <section class="screen-only keep" aria-labelledby="keep-title">
+        <h2 id="keep-title">Keep your practice</h2>
+        <p>
+          It is kept in this browser only, and sent nowhere. Save it to a file to take it to another machine.
+        </p>
+        <p class="actions">
+          <button type="button" onClick={() => saveFile('practice.json', text(), 'application/json')}>
+            Save to a file
+          </button>{' '}
+          <Show when={mounted() && practiceKeptAside()}>
+            {(kept) => (
+              <button
+                type="button"
+                onClick={() => saveFile('practice-kept-aside.json', kept(), 'application/json')}
+              >
+                Save what was kept aside
+              </button>
+            )}
+          </Show>
+        </p>
+        <div class="field">
+          <label for="practice-file">Open practice from a file</label>
+          <input
+            id="practice-file"
+            type="file"
+            accept=".json,application/json"
+            onChange={(event) => {
+              void load(event.currentTarget.files?.[0]);
+              event.currentTarget.value = '';
+            }}
+          />
+        </div>
+        <p role="status">{said()}</p>
+      </section>
+    </>
+  );
+}

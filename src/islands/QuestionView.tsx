@@ -1,0 +1,122 @@
+// A question with the way to answer it: a field for a number, letters to choose or to put in order.
+import { For, Match, Show, Switch } from 'solid-js';
+import { letter } from '../exercises/mark.ts';
+import {
+  isChoiceQuestion,
+  isNumberQuestion,
+  isOrderQuestion,
+  type ChoiceQuestion,
+  type NumberQuestion,
+  type OrderQuestion,
+  type Question,
+} from '../exercises/question.ts';
+import { askFor } from '../exercises/wording.ts';
+import { Chart } from './Chart.tsx';
+
+export interface QuestionViewProps<Q extends Question = Question> {
+  readonly question: Q;
+  readonly id: string;
+  /** The answer as text: a number, a letter, letters in order. */
+  readonly answer: string;
+  readonly onAnswer: (text: string) => void;
+  /** Marked already: it can be read and no longer changed. */
+  readonly done: boolean;
+}
+
+export function QuestionView(props: QuestionViewProps) {
+  return (
+    <div class="question">
+      <p class="prompt" id={`${props.id}-prompt`}>
+        {props.question.prompt}
+      </p>
+      <Switch>
+        <Match when={isNumberQuestion(props.question) && props.question}>
+          {(question) => <NumberAnswer {...props} question={question()} />}
+        </Match>
+        <Match when={isChoiceQuestion(props.question) && props.question}>
+          {(question) => <ChoiceAnswer {...props} question={question()} />}
+        </Match>
+        <Match when={isOrderQuestion(props.question) && props.question}>
+          {(question) => <OrderAnswer {...props} question={question()} />}
+        </Match>
+      </Switch>
+    </div>
+  );
+}
+
+function NumberAnswer(props: QuestionViewProps<NumberQuestion>) {
+  return (
+    <>
+      <Show when={props.question.curve}>{(curve) => <Chart of={curve()} />}</Show>
+      <div class="field answer">
+        <label for={props.id}>{askFor(props.question)}</label>
+        <input
+          id={props.id}
+          class="words"
+          type="text"
+          autocomplete="off"
+          maxlength="200"
+          aria-describedby={`${props.id}-prompt`}
+          readOnly={props.done}
+          value={props.answer}
+          onInput={(event) => props.onAnswer(event.currentTarget.value)}
+        />
+      </div>
+    </>
+  );
+}
+
+function ChoiceAnswer(props: QuestionViewProps<ChoiceQuestion>) {
+  return (
+    <fieldset class="options" aria-describedby={`${props.id}-prompt`}>
+      <legend>{askFor(props.question)}</legend>
+      <For each={props.question.options}>
+        {(option, i) => (
+          <label class="tick">
+            <input
+              type="radio"
+              name={props.id}
+              id={i() === 0 ? props.id : undefined}
+              autocomplete="off"
+              disabled={props.done}
+              checked={props.answer === letter(i())}
+              onChange={() => props.onAnswer(letter(i()))}
+            />
+            <span>
+              <b>{letter(i())}</b> {option.text}
+            </span>
+          </label>
+        )}
+      </For>
+    </fieldset>
+  );
+}
+
+function OrderAnswer(props: QuestionViewProps<OrderQuestion>) {
+  const place = (i: number) => props.answer.indexOf(letter(i));
+  const take = (i: number) =>
+    props.onAnswer(place(i) < 0 ? props.answer + letter(i) : props.answer.replace(letter(i), ''));
+  return (
+    <fieldset class="options" aria-describedby={`${props.id}-prompt`}>
+      <legend>Press the steps in order; press one again to take it back.</legend>
+      <For each={props.question.items}>
+        {(item, i) => (
+          <button
+            type="button"
+            class="step"
+            id={i() === 0 ? props.id : undefined}
+            disabled={props.done}
+            aria-pressed={place(i()) >= 0}
+            onClick={() => take(i())}
+          >
+            <b>{letter(i())}</b> <span>{item}</span>
+            <span class="place">{place(i()) < 0 ? '' : place(i()) + 1}</span>
+          </button>
+        )}
+      </For>
+      <p role="status" class="so-far">
+        {props.answer === '' ? 'No step chosen yet.' : `So far: ${[...props.answer].join(' ')}`}
+      </p>
+    </fieldset>
+  );
+}

@@ -1,0 +1,114 @@
+// The trainer's table of results, from the codes that trainees hand in; saved as CSV.
+import { createSignal, For, onMount, Show } from 'solid-js';
+import { csvOf } from '../exercises/csv.ts';
+import { families } from '../exercises/families.ts';
+import { missesOf, readResult, scoreOf, type Result } from '../exercises/result.ts';
+import { keepText, keptText } from '../house/browser-store.ts';
+import { saveFile } from './save-file.ts';
+
+const KEY = 'malt-spirit-handbook/result-codes';
+const LONGEST = 200_000; // characters of codes that are read: some thousand
+
+const inWords = (result: Result) =>
+  missesOf(result.marks)
+    .map(([family, times]) => `${families[family]}${times > 1 ? ` (${times})` : ''}`)
+    .join('; ');
+const blanks = ({ marks }: Result) =>
+  marks.filter(({ verdict }) => verdict === 'unanswered' || verdict === 'unreadable').length;
+
+export function ResultTable(props: { readonly mark: string }) {
+  const [text, setText] = createSignal('');
+  onMount(() => setText(keptText(KEY) ?? ''));
+  const readings = () =>
+    text()
+      .slice(0, LONGEST)
+      .split(/\s+/)
+      .filter((line) => line !== '')
+      .map(readResult);
+  const results = () => readings().filter((each) => typeof each !== 'string');
+  const problems = () => readings().filter((each) => typeof each === 'string');
+  const take = (next: string) => {
+    setText(next);
+    keepText(KEY, next);
+  };
+  const save = () =>
+    saveFile(
+      'results.csv',
+      csvOf([
+        ['Name', 'Sheet', 'Version', 'Points', 'Questions', 'Not answered', 'Misses'],
+        ...results().map((result) => [
+          result.name,
+          result.sheet,
+          result.version,
+          scoreOf(result),
+          result.marks.length,
+          blanks(result),
+          inWords(result),
+        ]),
+      ]),
+      'text/csv;charset=utf-8',
+    );
+
+  return (
+    <section class="screen-only results-in" aria-labelledby="results-title">
+      <h2 id="results-title">Results that came back</h2>
+      <p>Paste the codes that trainees hand in, one below another. They are kept in this browser only.</p>
+      <div class="field codes">
+        <label for="result-codes">Result codes</label>
+        <textarea
+          id="result-codes"
+          rows="5"
+          autocomplete="off"
+          spellcheck={false}
+          value={text()}
+          onInput={(event) => take(event.currentTarget.value)}
+        />
+      </div>
+      <For each={problems()}>
+        {(problem) => (
+          <p class="problem" role="alert">
+            {problem}
+          </p>
+        )}
+      </For>
+      <Show when={results().length > 0}>
+        <div class="table" tabindex="0" role="group" aria-label="Results">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Name</th>
+                <th scope="col">Version</th>
+                <th scope="col">Points</th>
+                <th scope="col">Not answered</th>
+                <th scope="col">Misses</th>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={results()}>
+                {(result) => (
+                  <tr>
+                    <th scope="row">{result.name || 'no name'}</th>
+                    <td class="number">
+                      {result.version}
+                      {result.sheet === props.mark ? '' : `, of another sheet (${result.sheet})`}
+                    </td>
+                    <td class="number">
+                      {scoreOf(result)} of {result.marks.length}
+                    </td>
+                    <td class="number">{blanks(result)}</td>
+                    <td>{inWords(result)}</td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </div>
+        <p class="actions">
+          <button type="button" onClick={save}>
+            Save the table as CSV
+          </button>
+        </p>
+      </Show>
+    </section>
+  );
+}

@@ -1,0 +1,285 @@
+// A trainer's desk: choose a sheet, see it at once, print it, share it, save it for a learning system.
+import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { GENERATOR } from '../exercises/draw.ts';
+import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
+import { forms, formTitles, levels, levelTitles, topics, topicTitles } from '../exercises/topics.ts';
+import {
+  fingerprint,
+  MOST_QUESTIONS,
+  MOST_VERSIONS,
+  poolOf,
+  questionsOf,
+  type Worksheet,
+} from '../exercises/worksheet.ts';
+import { useHouse } from '../house/store.ts';
+import { NumberField } from './NumberField.tsx';
+import { printPart } from './print-part.ts';
+import { ResultTable } from './ResultTable.tsx';
+import { saveSheetForLearningSystem } from './save-sheet.ts';
+import { Paper, type Part } from './SheetPaper.tsx';
+
+const start: Worksheet = {
+  generator: GENERATOR,
+  topics,
+  forms,
+  levels,
+  count: 10,
+  house: 'built-in',
+  seed: 'first-sheet',
+  versions: 12,
+};
+const partTitles: Readonly<Record<Part, string>> = {
+  questions: 'Print the questions',
+  answers: 'Print the answers with working',
+  key: 'Print the marking key',
+};
+
+/** A choice with one more or one less in it; never empty, and in the list's own order. */
+function toggled<T>(list: readonly T[], chosen: readonly T[], each: T): readonly T[] {
+  const next = list.filter((one) => (one === each ? !chosen.includes(one) : chosen.includes(one)));
+  return next.length === 0 ? chosen : next;
+}
+
+export default function SheetDesk() {
+  const { mounted, house, name } = useHouse();
+  const [sheet, setSheet] = createSignal<Worksheet>(start);
+  const [shown, setShown] = createSignal(1);
+  const [withAnswers, setWithAnswers] = createSignal(false);
+  const [printing, setPrinting] = createSignal<Part>();
+  const [problem, setProblem] = createSignal<string>();
+  const [said, setSaid] = createSignal('');
+
+  const change = (part: Partial<Worksheet>) => {
+    setSheet({ ...sheet(), ...part });
+    setShown(Math.min(shown(), sheet().versions));
+  };
+  const pool = createMemo(() => poolOf(sheet()));
+  const questions = createMemo(() => questionsOf(sheet(), shown()));
+  const link = () => sheetLink(sheet());
+  const mark = () => fingerprint(link());
+  const allVersions = () => Array.from({ length: sheet().versions }, (_, i) => i + 1);
+
+  onMount(() => {
+    const reading = readSheetLink(location.hash);
+    if (reading && 'problem' in reading) setProblem(reading.problem);
+    else if (reading) setSheet(reading.sheet);
+    createEffect(() => history.replaceState(null, '', link()));
+  });
+
+  const printOut = (part: Part) => {
+    setPrinting(part);
+    printPart('sheet');
+    addEventListener('afterprint', () => setPrinting(undefined), { once: true });
+  };
+  const share = async () => {
+    const address = `${location.origin}${location.pathname.replace(/sheets\/$/, 'sheet/')}${link()}`;
+    try {
+      await navigator.clipboard.writeText(address);
+      setSaid(
+        'The link is copied. Whoever opens it chooses a version and takes the same sheet; add &version=3 for one version.',
+      );
+    } catch {
+      setSaid(`Copy this link: ${address}`);
+    }
+  };
+
+  return (
+    <>
+      <section class="calculator sheet-desk screen-only" aria-labelledby="sheet-desk-title">
+        <h2 id="sheet-desk-title">Make a sheet</h2>
+        <Show when={problem()}>
+          <p class="problem" role="alert">
+            {problem()}
+          </p>
+        </Show>
+        <form class="choices" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+          <Ticks
+            legend="Stages"
+            list={topics}
+            titles={topicTitles}
+            chosen={sheet().topics}
+            take={(each) => change({ topics: toggled(topics, sheet().topics, each) })}
+          />
+          <Ticks
+            legend="Kinds of question"
+            list={forms}
+            titles={formTitles}
+            chosen={sheet().forms}
+            take={(each) => change({ forms: toggled(forms, sheet().forms, each) })}
+          />
+          <Ticks
+            legend="Levels"
+            list={levels}
+            titles={levelTitles}
+            chosen={sheet().levels}
+            take={(each) => change({ levels: toggled(levels, sheet().levels, each) })}
+          />
+          <NumberField
+            id="sheet-count"
+            label="Questions"
+            kind="count"
+            range={[1, MOST_QUESTIONS]}
+            step={1}
+            value={sheet().count}
+            take={(count) => void change({ count: Math.round(count) })}
+          />
+          <NumberField
+            id="sheet-versions"
+            label="Versions, one for each trainee"
+            kind="count"
+            range={[1, MOST_VERSIONS]}
+            step={1}
+            value={sheet().versions}
+            take={(versions) => void change({ versions: Math.round(versions) })}
+          />
+          <div class="field">
+            <label for="sheet-house">Figures of which house</label>
+            <select
+              id="sheet-house"
+              autocomplete="off"
+              value={typeof sheet().house === 'string' ? (sheet().house as string) : 'own'}
+              onChange={(event) => {
+                const wanted = event.currentTarget.value;
+                change({
+                  house:
+                    wanted === 'built-in' || wanted === 'random' ? wanted : { name: name(), house: house() },
+                });
+              }}
+            >
+              <option value="built-in">Harrowmere</option>
+              <option value="own">{`${mounted() && typeof sheet().house !== 'string' ? (sheet().house as { name: string }).name : name()}, as it stands now`}</option>
+              <option value="random">a house by chance for each version</option>
+            </select>
+          </div>
+          <div class="field">
+            <label for="sheet-seed">Seed: the same seed draws the same sheet</label>
+            <input
+              id="sheet-seed"
+              class="words"
+              type="text"
+              maxlength="24"
+              autocomplete="off"
+              value={sheet().seed}
+              onChange={(event) => {
+                const seed = event.currentTarget.value
+                  .toLowerCase()
+                  .replace(/[^a-z0-9]+/g, '-')
+                  .replace(/^-|-$/g, '')
+                  .slice(0, 24);
+                if (seed !== '') change({ seed });
+                event.currentTarget.value = sheet().seed;
+              }}
+            />
+          </div>
+          <p class="actions">
+            <button type="button" onClick={() => change({ seed: `sheet-${Date.now().toString(36)}` })}>
+              Another seed
+            </button>
+          </p>
+        </form>
+        <p role="status" class="fits">
+          {pool().length} kinds of question fit.{' '}
+          {questions().length < sheet().count
+            ? `They give ${questions().length} questions that differ; choose more stages or kinds for ${sheet().count}.`
+            : ''}
+        </p>
+        <p class="actions">
+          <For each={Object.entries(partTitles) as [Part, string][]}>
+            {([part, title]) => (
+              <button type="button" onClick={() => printOut(part)}>
+                {title}
+              </button>
+            )}
+          </For>
+          <button type="button" onClick={() => void share()}>
+            Copy the link for trainees
+          </button>
+          <button type="button" onClick={() => setSaid(saveSheetForLearningSystem(sheet(), shown()))}>
+            Save version {shown()} for a learning system (QTI 3.0)
+          </button>
+        </p>
+        <p role="status">{said()}</p>
+      </section>
+      <section class="screen-only preview" aria-labelledby="preview-title">
+        <h2 id="preview-title">The sheet</h2>
+        <form class="choose" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+          <div class="field">
+            <label for="sheet-shown">Version</label>
+            <select
+              id="sheet-shown"
+              autocomplete="off"
+              value={String(shown())}
+              onChange={(event) => setShown(Number(event.currentTarget.value))}
+            >
+              <For each={allVersions()}>
+                {(version) => <option value={String(version)}>{version}</option>}
+              </For>
+            </select>
+          </div>
+          <label class="tick">
+            <input
+              type="checkbox"
+              autocomplete="off"
+              checked={withAnswers()}
+              onChange={(event) => setWithAnswers(event.currentTarget.checked)}
+            />
+            <span>Show the answers</span>
+          </label>
+        </form>
+        <Paper
+          part={withAnswers() ? 'answers' : 'questions'}
+          questions={questions()}
+          version={shown()}
+          mark={mark()}
+        />
+      </section>
+      <Show when={printing()}>
+        {(part) => (
+          <div class="paper sheet">
+            <For each={allVersions()}>
+              {(version) => (
+                <Paper
+                  part={part()}
+                  questions={questionsOf(sheet(), version)}
+                  version={version}
+                  mark={mark()}
+                />
+              )}
+            </For>
+          </div>
+        )}
+      </Show>
+      <ResultTable mark={mark()} />
+    </>
+  );
+}
+
+function Ticks<T extends string | number>(props: {
+  readonly legend: string;
+  readonly list: readonly T[];
+  readonly titles: Readonly<Record<T, string>>;
+  readonly chosen: readonly T[];
+  readonly take: (each: T) => void;
+}) {
+  return (
+    <fieldset>
+      <legend>{props.legend}</legend>
+      <For each={props.list}>
+        {(each) => (
+          <label class="tick">
+            <input
+              type="checkbox"
+              autocomplete="off"
+              checked={props.chosen.includes(each)}
+              onChange={(event) => {
+                props.take(each);
+                event.currentTarget.checked = props.chosen.includes(each);
+              }}
+            />
+            <span>{typeof each === 'number' ? `${each}: ${props.titles[each]}` : props.titles[each]}</span>
+          </label>
+        )}
+      </For>
+    </fieldset>
+  );
+}

@@ -1,0 +1,126 @@
+// One version of a sheet as it is printed: the questions, the answers with working, or the marking key.
+import { For, Show } from 'solid-js';
+import { kinds } from '../core/kinds.ts';
+import { letter } from '../exercises/mark.ts';
+import { isChoiceQuestion, isNumberQuestion, isOrderQuestion, type Question } from '../exercises/question.ts';
+import { topicTitles } from '../exercises/topics.ts';
+import { allowedBy, answerInWords, askFor } from '../exercises/wording.ts';
+import { Chart } from './Chart.tsx';
+
+export type Part = 'questions' | 'answers' | 'key';
+const partNames: Readonly<Record<Part, string>> = {
+  questions: 'Questions',
+  answers: 'Answers with working',
+  key: 'Marking key',
+};
+
+export function Paper(props: {
+  readonly part: Part;
+  readonly questions: readonly Question[];
+  readonly version: number;
+  readonly mark: string;
+}) {
+  return (
+    <article class="sheet-paper" data-part={props.part}>
+      <header>
+        <h3>
+          {partNames[props.part]}, version {props.version}
+        </h3>
+        <Show when={props.part === 'questions'}>
+          <p class="who">
+            <span>Name</span> <span>Date</span>
+          </p>
+        </Show>
+      </header>
+      <Show when={props.part === 'key'} fallback={<Questions {...props} />}>
+        <Key {...props} />
+      </Show>
+      <p class="small">
+        Sheet {props.mark}, version {props.version}. Harrowmere and other houses named are invented.
+      </p>
+    </article>
+  );
+}
+
+function Questions(props: { readonly part: Part; readonly questions: readonly Question[] }) {
+  return (
+    <ol class="questions">
+      <For each={props.questions}>
+        {(question) => (
+          <li>
+            <p class="about">
+              {topicTitles[question.topic]}, level {question.level}
+            </p>
+            <p class="prompt">{question.prompt}</p>
+            <Show when={isNumberQuestion(question) && question.curve}>
+              {(curve) => <Chart of={curve()} />}
+            </Show>
+            <Show when={isChoiceQuestion(question) && question.options}>
+              {(options) => <Lettered of={options().map(({ text }) => text)} />}
+            </Show>
+            <Show when={isOrderQuestion(question) && question.items}>
+              {(items) => <Lettered of={items()} />}
+            </Show>
+            <Show
+              when={props.part === 'answers'}
+              fallback={
+                <p class="answer-line">
+                  <span>{askFor(question)}</span> <span class="rule" />{' '}
+                  {isNumberQuestion(question) ? kinds[question.of].unit : ''}
+                </p>
+              }
+            >
+              <p>
+                Answer: <b class="number">{answerInWords(question)}</b>
+              </p>
+              <ol class="steps">
+                <For each={question.working}>{(step) => <li>{step}</li>}</For>
+              </ol>
+            </Show>
+          </li>
+        )}
+      </For>
+    </ol>
+  );
+}
+
+function Lettered(props: { readonly of: readonly string[] }) {
+  return (
+    <ul class="lettered">
+      <For each={props.of}>
+        {(text, i) => (
+          <li>
+            <b>{letter(i())}</b> {text}
+          </li>
+        )}
+      </For>
+    </ul>
+  );
+}
+
+function Key(props: { readonly questions: readonly Question[] }) {
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">No.</th>
+          <th scope="col">Question</th>
+          <th scope="col">Answer</th>
+          <th scope="col">Counts as right</th>
+        </tr>
+      </thead>
+      <tbody>
+        <For each={props.questions}>
+          {(question, i) => (
+            <tr>
+              <td class="number">{i() + 1}</td>
+              <th scope="row">{question.title}</th>
+              <td>{answerInWords(question)}</td>
+              <td>{allowedBy(question)}</td>
+            </tr>
+          )}
+        </For>
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,203 @@
+// A sheet taken on the screen: answers are kept while one works; handing in marks them and gives the result code.
+import { createSignal, For, onMount, Show } from 'solid-js';
+import { mark, pointsOf, type Mark } from '../exercises/mark.ts';
+import type { Question } from '../exercises/question.ts';
+import { resultCode } from '../exercises/result.ts';
+import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
+import { fingerprint, questionsOf, type Worksheet } from '../exercises/worksheet.ts';
+import { keepText, keptText } from '../house/browser-store.ts';
+import { topicTitles } from '../exercises/topics.ts';
+import { MarkView } from './MarkView.tsx';
+import { NumberField } from './NumberField.tsx';
+import { QuestionView } from './QuestionView.tsx';
+
+/** Answers on their way, kept under the sheet's name and version. */
+interface Kept {
+  readonly name: string;
+  readonly answers: readonly string[];
+  readonly handedIn: boolean;
+}
+const keyOf = (sheet: Worksheet, version: number) =>
+  `malt-spirit-handbook/sheet/${fingerprint(sheetLink(sheet))}/${version}`;
+
+function keptAnswers(key: string, count: number): Kept {
+  const fresh: Kept = { name: '', answers: Array.from({ length: count }, () => ''), handedIn: false };
+  try {
+    const data = JSON.parse(keptText(key) ?? 'null') as Partial<Kept> | null;
+    const { name, answers, handedIn } = data ?? {};
+    const isWhole =
+      typeof name === 'string' &&
+      Array.isArray(answers) &&
+      answers.length === count &&
+      answers.every((each) => typeof each === 'string');
+    return isWhole ? { name, answers, handedIn: handedIn === true } : fresh;
+  } catch {
+    return fresh;
+  }
+}
+
+export default function TakeSheet() {
+  const [sheet, setSheet] = createSignal<Worksheet>();
+  const [version, setVersion] = createSignal<number>();
+  const [questions, setQuestions] = createSignal<readonly Question[]>([]);
+  const [work, setWork] = createSignal<Kept>({ name: '', answers: [], handedIn: false });
+  const [problem, setProblem] = createSignal<string>();
+  const [ready, setReady] = createSignal(false);
+  const [said, setSaid] = createSignal('');
+  const [chosenVersion, setChosen] = createSignal(1);
+
+  function open(version: number): void {
+    const now = sheet()!;
+    setQuestions(questionsOf(now, version));
+    setWork(keptAnswers(keyOf(now, version), questions().length));
+    setVersion(version);
+  }
+  function read(): void {
+    const reading = readSheetLink(location.hash);
+    setProblem(reading && 'problem' in reading ? reading.problem : undefined);
+    setVersion(undefined);
+    setSheet(reading && 'sheet' in reading ? reading.sheet : undefined);
+    if (reading && 'sheet' in reading && (reading.version !== undefined || reading.sheet.versions === 1))
+      open(reading.version ?? 1);
+    setReady(true);
+  }
+  onMount(() => {
+    read();
+    addEventListener('hashchange', read);
+  });
+  const change = (part: Partial<Kept>) => {
+    setWork({ ...work(), ...part });
+    if (!keepText(keyOf(sheet()!, version()!), JSON.stringify(work())))
+      setSaid('This browser does not keep your answers; hand in before you close the page.');
+  };
+  const marks = (): readonly Mark[] =>
+    questions().map((question, i) => mark(question, work().answers[i] ?? ''));
+  const points = () => marks().reduce((sum, { verdict }) => sum + pointsOf(verdict), 0);
+  const answeredCount = () => work().answers.filter((answer) => answer.trim() !== '').length;
+  const code = () =>
+    resultCode({
+      sheet: fingerprint(sheetLink(sheet()!)),
+      version: version()!,
+      name: work().name,
+      marks: marks(),
+    });
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(code());
+      setSaid('The code is copied. Send it to your trainer, or read it out.');
+    } catch {
+      setSaid('Copy the code by hand, and send it to your trainer.');
+    }
+  };
+
+  return (
+    <section class="taking" aria-label="The sheet">
+      <Show when={problem()}>
+        <p class="problem" role="alert">
+          {problem()}
+        </p>
+      </Show>
+      <Show when={ready() && !sheet() && !problem()}>
+        <p>
+          This page opens a sheet from the link that your trainer gave you. To practise without one, go to{' '}
+          <a href="/practice/">Practice</a>; to make one, to <a href="/sheets/">Sheets</a>.
+        </p>
+      </Show>
+      <Show when={sheet() && version() === undefined && sheet()}>
+        {(now) => (
+          <form class="calculator" onSubmit={(event) => event.preventDefault()}>
+            <h2>Which version is yours?</h2>
+            <NumberField
+              id="take-version"
+              label="Version"
+              kind="count"
+              range={[1, now().versions]}
+              step={1}
+              value={chosenVersion()}
+              take={(value) => void setChosen(Math.round(value))}
+            />
+            <p class="actions">
+              <button type="button" onClick={() => open(chosenVersion())}>
+                Begin
+              </button>
+            </p>
+          </form>
+        )}
+      </Show>
+      <Show when={version() !== undefined}>
+        <form class="calculator asking" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+          <h2>Version {version()}</h2>
+          <Show when={work().handedIn}>
+            <div
+              class="handed-in"
+              role="status"
+              tabindex="-1"
+              ref={(box) => queueMicrotask(() => box.focus())}
+            >
+              <p class="verdict">
+                <b>
+                  {points()} of {questions().length} points.
+                </b>{' '}
+                Your result code:
+              </p>
+              <p class="code">
+                <output>{code()}</output>
+              </p>
+              <p class="actions">
+                <button type="button" onClick={() => void copy()}>
+                  Copy the code
+                </button>
+              </p>
+            </div>
+          </Show>
+          <div class="field">
+            <label for="take-name">Your name</label>
+            <input
+              id="take-name"
+              class="words"
+              type="text"
+              maxlength="60"
+              autocomplete="off"
+              value={work().name}
+              onInput={(event) => change({ name: event.currentTarget.value })}
+            />
+          </div>
+          <ol class="questions">
+            <For each={questions()}>
+              {(question, i) => (
+                <li>
+                  <p class="about">
+                    {topicTitles[question.topic]}, level {question.level}
+                  </p>
+                  <QuestionView
+                    question={question}
+                    id={`answer-${i() + 1}`}
+                    answer={work().answers[i()] ?? ''}
+                    done={work().handedIn}
+                    onAnswer={(text) =>
+                      change({ answers: work().answers.map((each, j) => (j === i() ? text : each)) })
+                    }
+                  />
+                  <Show when={work().handedIn}>
+                    <MarkView question={question} mark={marks()[i()]!} done />
+                  </Show>
+                </li>
+              )}
+            </For>
+          </ol>
+          <Show when={!work().handedIn}>
+            <p role="status">
+              {answeredCount()} of {questions().length} answered.
+            </p>
+            <p class="actions">
+              <button type="button" onClick={() => change({ handedIn: true })}>
+                Hand in and mark
+              </button>
+            </p>
+          </Show>
+          <p role="status">{said()}</p>
+        </form>
+      </Show>
+    </section>
+  );
+}
