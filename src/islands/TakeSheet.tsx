@@ -51,6 +51,7 @@ export default function TakeSheet() {
     setQuestions(questionsOf(now, version));
     setWork(keptAnswers(keyOf(now, version), questions().length));
     setVersion(version);
+    history.replaceState(null, '', sheetLink(now, version)); // a reload opens the same version
   }
   function read(): void {
     const reading = readSheetLink(location.hash);

@@ -1,0 +1,216 @@
+// Practice from the first question to a record to sign; sheets from a trainer's desk to the table of results.
+import { readFileSync } from 'node:fs';
+import { expect, test, type Page } from '@playwright/test';
+import { drawQuestion } from '../../src/exercises/draw.ts';
+import { kinds } from '../../src/exercises/kinds/index.ts';
+import { keyOf } from '../../src/exercises/mark.ts';
+import { isNumberQuestion, type Question } from '../../src/exercises/question.ts';
+import { readSheetLink } from '../../src/exercises/sheet-link.ts';
+import { questionsOf } from '../../src/exercises/worksheet.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
+import { open, watch } from './pages.ts';
+
+const KEY = 'malt-spirit-handbook/practice';
+const marks = (page: Page) => page.locator('.mark-of');
+
+/** The question on the practice page, drawn again from the same kinds and the same seed. */
+async function asked(page: Page, topic: string, answers: number): Promise<Question> {
+  const prompt = await page.locator('.question .prompt').innerText();
+  const day = await page.evaluate(() => {
+    const now = new Date();
+    return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`;
+  });
+  const drawn = kinds
+    .filter((kind) => kind.topic === topic)
+    .map((kind) => drawQuestion(kind, `practice/${day}/${answers}`, builtInHouse));
+  const found = drawn.find((question) => question?.prompt === prompt);
+  if (!found) throw new Error(`No kind draws: ${prompt}`);
+  return found;
+}
+
+async function answer(page: Page, id: string, question: Question, text: string): Promise<void> {
+  if (isNumberQuestion(question)) return page.locator(`#${id}`).fill(text);
+  const box = page.locator('.question').filter({ has: page.locator(`#${id}`) });
+  if (question.form === 'order') {
+    for (const letter of text.replace(/\s/g, ''))
+      await box
+        .locator('.step')
+        .nth(letter.charCodeAt(0) - 65)
+        .click();
+  } else
+    await box
+      .locator('.tick')
+      .nth(text.charCodeAt(0) - 65)
+      .click();
+}
+
+test('an answer is marked, a mistake is named, and the full working follows', async ({ page }) => {
+  const wrong = watch(page);
+  await open(page, '/practice/#fermenting');
+  const question = await asked(page, 'fermenting', 0);
+  await page.getByRole('button', { name: 'Mark my answer' }).click();
+  await expect(marks(page)).toContainText('Not answered');
+  await expect(marks(page)).not.toContainText('The answer');
+  if (!isNumberQuestion(question)) throw new Error('the first question of fermenting is a sum');
+  await page.locator('#practice-answer').fill('a bucketful');
+  await page.locator('#practice-answer').press('Enter');
+  await expect(marks(page)).toContainText('“a bucketful” cannot be read');
+  const slip = question.slips[0]!;
+  await page.locator('#practice-answer').fill(String(slip.value));
+  await page.locator('#practice-answer').press('Enter');
+  await expect(marks(page)).toContainText(slip.say.slice(0, 40));
+  await expect(marks(page).locator('.steps li')).toHaveCount(question.working.length);
+  await expect(page.getByRole('button', { name: 'Next question' })).toBeFocused();
+  expect(wrong).toEqual([]);
+});
+
+test('a starter goes from the first question to a signed record, and nothing is lost on the way', async ({
+  page,
+}) => {
+  await open(page, '/practice/');
+  await page.locator('#practice-topic').selectOption('safety');
+  for (let i = 0; i < 3; i++) {
+    const question = await asked(page, 'safety', i);
+    await answer(page, 'practice-answer', question, keyOf(question));
+    await page.getByRole('button', { name: 'Mark my answer' }).click();
+    await expect(marks(page)).toContainText('Right');
+    await page.getByRole('button', { name: 'Next question' }).click();
+  }
+  await page.locator('#record-name').fill('Una Thornwath');
+  await page.reload();
+  const row = page.locator('.record-so-far tr', { hasText: 'Safety' });
+  await expect(row).toContainText('3 of 3');
+  await page.evaluate(() => (window.print = () => undefined));
+  await page.getByRole('button', { name: 'Print the record to sign' }).click();
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.paper.record')).toBeVisible();
+  await expect(page.locator('.paper.record')).toContainText('Una Thornwath');
+  await expect(page.locator('.paper.record tbody tr')).toHaveCount(3);
+  await expect(page.locator('.paper.record')).toContainText('Trainer, name and date');
+  await expect(page.locator('.practice')).toBeHidden();
+});
+
+test('practice goes to a file and comes back, and a damaged one is refused', async ({ page }) => {
+  await open(page, '/practice/#law');
+  const question = await asked(page, 'law', 0);
+  await answer(page, 'practice-answer', question, keyOf(question));
+  await page.getByRole('button', { name: 'Mark my answer' }).click();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save to a file' }).click(),
+  ]);
+  const text = readFileSync((await download.path())!, 'utf8');
+  expect(JSON.parse(text)).toMatchObject({ version: 1, log: [{ kind: question.kind, verdict: 'right' }] });
+  const give = (content: string) =>
+    page
+      .locator('#practice-file')
+      .setInputFiles({ name: 'p.json', mimeType: 'application/json', buffer: Buffer.from(content) });
+  await give('{"format":');
+  await expect(page.locator('.keep [role=status]')).toContainText('damaged');
+  expect(await page.evaluate((key) => localStorage.getItem(key), KEY)).toBe(text);
+  await page.evaluate((key) => localStorage.removeItem(key), KEY);
+  await give(text);
+  await expect(page.locator('.record-so-far tr', { hasText: 'Law' })).toContainText('1 of 1');
+});
+
+test('damaged practice in the browser is told, and kept aside', async ({ page }) => {
+  await page.goto('/practice/');
+  await page.evaluate(
+    (key) => localStorage.setItem(key, '{"format":"malt-spirit-handbook/practice","version":1,"log":[1]}'),
+    KEY,
+  );
+  await open(page, '/practice/');
+  await expect(page.getByRole('alert')).toContainText('1 entry of the saved practice could not be read');
+  await expect(page.getByRole('button', { name: 'Save what was kept aside' })).toBeVisible();
+});
+
+test('a sheet goes from the desk by link to a trainee, and its result into the table', async ({
+  page,
+  context,
+}) => {
+  const wrong = watch(page);
+  await open(page, '/sheets/');
+  await page.locator('#sheet-count').fill('6');
+  await page.locator('#sheet-seed').fill('Spring 7');
+  await page.locator('#sheet-seed').press('Tab');
+  await expect(page.locator('#sheet-seed')).toHaveValue('spring-7');
+  await expect(page.locator('.preview .questions > li')).toHaveCount(6);
+  await expect.poll(() => page.url()).toContain('.6.spring-7.');
+  const hash = new URL(page.url()).hash;
+
+  const trainee = await context.newPage();
+  await open(trainee, `/sheet/${hash}`);
+  await trainee.locator('#take-version').fill('4');
+  await trainee.getByRole('button', { name: 'Begin' }).click();
+  const reading = readSheetLink(hash);
+  if (!reading || 'problem' in reading) throw new Error('the link is unread');
+  const questions = questionsOf(reading.sheet, 4);
+  await trainee.locator('#take-name').fill('Una Thornwath');
+  for (const [i, question] of questions.entries()) {
+    await expect(trainee.locator('.prompt').nth(i)).toHaveText(question.prompt);
+    if (i < 5) await answer(trainee, `answer-${i + 1}`, question, keyOf(question));
+  }
+  await trainee.reload();
+  await expect(trainee.getByText('5 of 6 answered')).toBeVisible();
+  await trainee.getByRole('button', { name: 'Hand in and mark' }).click();
+  await expect(trainee.locator('.handed-in')).toContainText('5 of 6 points');
+  const code = await trainee.locator('.code output').innerText();
+
+  await page.locator('#result-codes').fill(`${code}\n<img src=x onerror=alert(1)>`);
+  const row = page.locator('.results-in tbody tr');
+  await expect(row).toHaveCount(1);
+  await expect(row).toContainText('Una Thornwath');
+  await expect(row).toContainText('5 of 6');
+  await expect(page.locator('.results-in .problem').first()).toContainText('is not a whole result code');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the table as CSV' }).click(),
+  ]);
+  expect(readFileSync((await download.path())!, 'utf8')).toMatch(
+    /^Name,Sheet,Version,Points,Questions,Not answered,Misses\r\nUna Thornwath,[0-9a-z]{7},4,5,6,1,/,
+  );
+  expect(wrong).toEqual([]);
+});
+
+test('twelve papers print in one go: questions, answers, key', async ({ page }) => {
+  await open(page, '/sheets/');
+  await page.evaluate(() => (window.print = () => undefined));
+  for (const [button, part] of [
+    ['Print the questions', 'questions'],
+    ['Print the answers with working', 'answers'],
+    ['Print the marking key', 'key'],
+  ] as const) {
+    await page.getByRole('button', { name: button }).click();
+    await expect(page.locator(`.paper.sheet .sheet-paper[data-part=${part}]`)).toHaveCount(12);
+    await page.emulateMedia({ media: 'print' });
+    await expect(page.locator('.paper.sheet')).toBeVisible();
+    await expect(page.locator('.sheet-desk')).toBeHidden();
+    await page.emulateMedia({ media: 'screen' });
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    await expect(page.locator('.paper.sheet')).toHaveCount(0);
+  }
+});
+
+test('a version is saved for learning systems as a package', async ({ page }) => {
+  await open(page, '/sheets/');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: /QTI 3.0/ }).click(),
+  ]);
+  expect(download.suggestedFilename()).toMatch(/^sheet-[0-9a-z]{7}-version-1\.qti\.zip$/);
+  const bytes = readFileSync((await download.path())!);
+  expect(bytes.subarray(0, 2).toString()).toBe('PK');
+  expect(bytes.includes('imsmanifest.xml') && bytes.includes('items/question-10.xml')).toBe(true);
+});
+
+for (const hash of [
+  '#sheet=9.0.0.0.5.x.1.built-in',
+  '#sheet=1.0.0.0.5.%3Cscript%3E.1.built-in',
+  '#sheet=nonsense',
+]) {
+  test(`the link ${hash} is refused in a sentence`, async ({ page }) => {
+    await open(page, `/sheet/${hash}`);
+    await expect(page.getByRole('alert')).toHaveText(/\.$/);
+    await expect(page.locator('.question')).toHaveCount(0);
+  });
+}
