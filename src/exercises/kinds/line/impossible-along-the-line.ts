@@ -1,7 +1,8 @@
 // Pure alcohol that grows on its way from washback to bottle.
 import { ledger, mashesIn } from '../../../core/line/ledger.ts';
+import { formatNumber } from '../../../core/format.ts';
 import { impossible, told } from './impossible.ts';
-import { alcoholSaid, quoted, said } from './quoted.ts';
+import { alcoholSaid, many, quoted, said } from './quoted.ts';
 
 export default impossible({
   id: 'impossible-along-the-line',
@@ -21,7 +22,7 @@ export default impossible({
     const litres = (alcohol: number) => said(alcohol, 'volume20', 3);
     const more = chance.pick([1.04, 1.06, 1.09]);
     const returned = year.charge - year.lowWines;
-    const mashed = Math.round(times);
+    const mashed = formatNumber(times, 0);
     return [
       {
         can: told(
@@ -37,12 +38,12 @@ export default impossible({
       },
       {
         can: told(
-          `Casks filled with ${alcoholSaid(quoted(year.casks, 3))} gave bottles with ${litres(year.bottles)} after ${house.yearsInWood} years.`,
+          `Casks filled with ${alcoholSaid(quoted(year.casks, 3))} gave bottles with ${litres(year.bottles)} after ${many(house.yearsInWood, 'year')}.`,
           'It can be: the air of the store took the rest.',
         ),
         cannot: [
           told(
-            `Casks filled with ${alcoholSaid(quoted(year.casks, 3))} gave bottles with ${litres(year.casks * more)} after ${house.yearsInWood} years.`,
+            `Casks filled with ${alcoholSaid(quoted(year.casks, 3))} gave bottles with ${litres(year.casks * more)} after ${many(house.yearsInWood, 'year')}.`,
             'Alcohol leaves through the wood, and none comes in. The bottles cannot hold more than was filled.',
           ),
         ],

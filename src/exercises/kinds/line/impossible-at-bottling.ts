@@ -19,7 +19,7 @@ export default impossible({
     const strength = (percent: number) => said(percent, 'strength', 3);
     const bottled = strength(bottling.strength);
     const volume = (litres: number) => said(litres * mashes, 'volume20');
-    const count = (bottles: number) => said(bottles * mashes, 'count');
+    const count = (bottles: number) => n(Math.floor(bottles * mashes), 0);
     const size = said(house.bottleSize, 'bottle');
     const more = chance.pick([1.03, 1.05, 1.08]);
     const weaker = bottling.strength - chance.pick([1.5, 2.1, 2.8]);
@@ -77,12 +77,12 @@ export default impossible({
       },
       {
         can: told(
-          `Casks filled with ${alcoholSaid(filledPerCask)} each gave ${said(bottling.bottlesPerCask, 'count', 3)} bottles of ${size} at ${bottled} each.`,
+          `Casks filled with ${alcoholSaid(filledPerCask)} each gave ${n(Math.floor(bottling.bottlesPerCask), 0)} bottles of ${size} at ${bottled} each.`,
           'It can be: the rest of the alcohol left through the wood.',
         ),
         cannot: [
           told(
-            `Casks filled with ${alcoholSaid(filledPerCask)} each gave ${said(tooMany, 'count', 3)} bottles of ${size} at ${bottled} each.`,
+            `Casks filled with ${alcoholSaid(filledPerCask)} each gave ${n(Math.ceil(tooMany), 0)} bottles of ${size} at ${bottled} each.`,
             `Those bottles would hold ${said((tooMany * inBottle) / 100, 'volume20')} of pure alcohol, more than was ever filled.`,
           ),
         ],

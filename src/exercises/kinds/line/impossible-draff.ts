@@ -16,11 +16,13 @@ export default impossible({
   ],
   spans: true,
   claims: (line, chance, mashes) => {
-    const { house, malt, mash, wort } = line;
+    const { house, malt, mash } = line;
     const mass = (kilograms: number) => said(kilograms * mashes, 'mass');
     const wet = house.draffMoisture;
     const dryMalt = malt.mass * (1 - house.maltMoisture / 100);
-    const dryDraff = mash.draff * (1 - wet / 100);
+    // A house whose wort has more than the malt gave leaves no draff; it is told an ordinary one.
+    const draff = mash.efficiency <= 100 ? mash.draff : 0.9 * malt.mass;
+    const dryDraff = draff * (1 - wet / 100);
     const less = chance.pick([6, 8, 10]);
     const pressed = (dryDraff * 100) / (100 - wet + less);
     const kept = chance.pick([95, 96, 97]);
@@ -29,41 +31,41 @@ export default impossible({
     return [
       {
         can: told(
-          `Of ${mass(dryMalt)} of dry malt ${mass(wort.extract)} went into the wort and ${mass(dryDraff)} stayed in the draff.`,
+          `Of ${mass(dryMalt)} of dry malt ${mass(dryMalt - dryDraff)} went into the wort and ${mass(dryDraff)} stayed in the draff.`,
           'It can be: the two parts make the whole.',
         ),
         cannot: [
           told(
-            `Of ${mass(dryMalt)} of dry malt ${mass(wort.extract)} went into the wort and ${mass(dryDraff + 0.08 * dryMalt)} stayed in the draff.`,
+            `Of ${mass(dryMalt)} of dry malt ${mass(dryMalt - dryDraff)} went into the wort and ${mass(dryDraff + 0.08 * dryMalt)} stayed in the draff.`,
             'The two parts would be more than the dry malt that there was.',
           ),
         ],
       },
       {
         can: told(
-          `${mass(mash.draff)} of wet draff at ${said(wet, 'percent')} moisture hold ${mass((mash.draff * wet) / 100)} of water.`,
+          `${mass(draff)} of wet draff at ${said(wet, 'percent')} moisture hold ${mass((draff * wet) / 100)} of water.`,
           `It can be: that is ${said(wet, 'percent')} of the whole.`,
         ),
         cannot: [
           told(
-            `${mass(mash.draff)} of wet draff at ${said(wet, 'percent')} moisture hold ${mass(dryDraff * more)} of dry matter.`,
+            `${mass(draff)} of wet draff at ${said(wet, 'percent')} moisture hold ${mass(dryDraff * more)} of dry matter.`,
             `At ${said(wet, 'percent')} moisture only ${n(100 - wet, 1)} % are dry, which is ${mass(dryDraff)}.`,
           ),
         ],
       },
       {
         can: told(
-          `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, ${mass(mash.draff)} of draff became ${mass(pressed)}.`,
+          `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, ${mass(draff)} of draff became ${mass(pressed)}.`,
           'It can be: the dry matter stayed, and water ran off.',
         ),
         cannot: [
           told(
-            `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, with nothing added, ${mass(mash.draff)} of draff became ${mass(mash.draff * 1.02)}.`,
+            `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, with nothing added, ${mass(draff)} of draff became ${mass(draff * 1.02)}.`,
             'Pressing takes water away, so what is left must weigh less.',
           ),
           told(
-            `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, ${mass(mash.draff)} of draff lost ${mass((mash.draff * wet * 1.05) / 100)} of water.`,
-            `It held ${mass((mash.draff * wet) / 100)} of water in all, and is still wet.`,
+            `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, ${mass(draff)} of draff lost ${mass((draff * wet * 1.05) / 100)} of water.`,
+            `It held ${mass((draff * wet) / 100)} of water in all, and is still wet.`,
           ),
         ],
       },

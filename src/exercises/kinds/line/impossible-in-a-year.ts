@@ -1,7 +1,7 @@
 // Too few hours, too much malt from a field, more casks than were filled: years that no house has.
 import { formatNumber as n } from '../../../core/format.ts';
 import { impossible, told } from './impossible.ts';
-import { quoted, said } from './quoted.ts';
+import { many, quoted, said } from './quoted.ts';
 
 const HOURS = 168; // in a week
 const kept = (share: number) => n(share, 1);
@@ -25,7 +25,7 @@ export default impossible({
     const tooMuchMalt = (dryHarvest / (1 - house.maltMoisture / 100)) * chance.pick([1.04, 1.07, 1.12]);
     const maltOf = (harvest * malt.mass) / barley.mass;
     const years = chance.pick([3, 5, 8, 10, 12]);
-    const filled = quoted(casks.perYear, 3);
+    const filled = Math.max(12, Math.round(quoted(casks.perYear, 3)));
     const mashes = Math.round(house.mashesPerWeek);
     const weeks = Math.round(house.weeksPerYear);
     const fewer = Math.max(1, Math.floor(weeks * chance.pick([0.8, 0.85, 0.9])));
@@ -33,14 +33,14 @@ export default impossible({
     return [
       {
         can: told(
-          `Each of the ${mashes} mashes of a week stays ${n(house.fermentationHours, 0)} hours in one of ${fewest + 1} washbacks.`,
+          `With ${many(mashes, 'mash', 'mashes')} a week, each stays ${n(house.fermentationHours, 0)} hours in one of ${fewest + 1} washbacks.`,
           `It can be: they need ${n(busy, 0)} washback hours, and ${fewest + 1} washbacks have ${n((fewest + 1) * HOURS, 0)} in a week.`,
         ),
         cannot:
           fewest > 1
             ? [
                 told(
-                  `Week after week, each of the ${mashes} mashes stays ${n(house.fermentationHours, 0)} hours in one of ${fewest - 1} ${fewest === 2 ? 'washback' : 'washbacks'}.`,
+                  `Week after week, with ${many(mashes, 'mash', 'mashes')} in each, every mash stays ${n(house.fermentationHours, 0)} hours in one of ${many(fewest - 1, 'washback')}.`,
                   `They need ${n(busy, 0)} washback hours, and a week has ${n((fewest - 1) * HOURS, 0)} in that many.`,
                 ),
               ]
@@ -60,26 +60,26 @@ export default impossible({
       },
       {
         can: told(
-          `In its first ${years} years a house filled ${n(filled, 0)} casks a year, and ${n(quoted(filled * years * 0.96), 0)} lie in its store.`,
+          `In its first ${years} years a house filled ${n(filled, 0)} casks a year, and ${n(Math.floor(quoted(filled * years * 0.96)), 0)} lie in its store.`,
           'It can be: some were already emptied.',
         ),
         cannot: [
           told(
-            `In its first ${years} years a house filled ${n(filled, 0)} casks a year and bought none, and ${n(quoted(filled * years * 1.08), 0)} full ones lie in its store.`,
+            `In its first ${years} years a house filled ${n(filled, 0)} casks a year and bought none, and ${n(Math.ceil(quoted(filled * years * 1.08)), 0)} full ones lie in its store.`,
             `It has filled ${n(filled * years, 0)} in all.`,
           ),
         ],
       },
       {
         can: told(
-          `At ${mashes} mashes a week the house made ${n(mashes * weeks, 0)} mashes in ${weeks} weeks.`,
+          `At ${many(mashes, 'mash', 'mashes')} a week the house made ${n(mashes * weeks, 0)} in ${many(weeks, 'week')}.`,
           'It can be: mashes times weeks.',
         ),
         cannot:
           fewer < weeks
             ? [
                 told(
-                  `At ${mashes} mashes a week and no more, the house made ${n(mashes * weeks, 0)} mashes in ${fewer} weeks.`,
+                  `At ${many(mashes, 'mash', 'mashes')} a week and no more, the house made ${n(mashes * weeks, 0)} in ${many(fewer, 'week')}.`,
                   `${mashes} × ${fewer} are ${n(mashes * fewer, 0)}.`,
                 ),
               ]

@@ -71,10 +71,7 @@ export default impossible({
         ],
       },
       {
-        can: told(
-          `Of one dish of 100 grains, ${grains} % sprouted.`,
-          `It can be: that is ${grains} grains.`,
-        ),
+        can: told(`Of one dish of 100 grains, ${grains} % sprouted.`, `It can be: that is ${grains} grains.`),
         cannot: [
           told(
             `Of one dish of 100 grains, ${grains}.5 % sprouted.`,

@@ -3,7 +3,7 @@ import { celsius, strength as percentVol } from '../../../core/quantity.ts';
 import { densityFromStrength } from '../../../core/spirit/strength.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 import { impossible, told } from './impossible.ts';
-import { alcoholSaid, said } from './quoted.ts';
+import { alcoholSaid, many, said } from './quoted.ts';
 
 export default impossible({
   id: 'impossible-in-the-cask',
@@ -40,10 +40,12 @@ export default impossible({
     const inIt = (cask * filled.strength) / 100;
     return [
       {
-        can: told(
-          `Filled with ${volume(filled.volume)} at ${strength(filled.strength)}, a cask now holds ${volume(now.volume)} at ${strength(now.strength)}, after ${n(house.yearsInWood, 0)} years.`,
-          `It can be: ${alcoholSaid(filled.alcohol)} were filled and ${volume(now.alcohol)} are left.`,
-        ),
+        can:
+          now.strength < 95 &&
+          told(
+            `Filled with ${volume(filled.volume)} at ${strength(filled.strength)}, a cask now holds ${volume(now.volume)} at ${strength(now.strength)}, after ${many(house.yearsInWood, 'year')}.`,
+            `It can be: ${alcoholSaid(filled.alcohol)} were filled and ${volume(now.alcohol)} are left.`,
+          ),
         cannot:
           stronger < 95
             ? [
@@ -95,10 +97,12 @@ export default impossible({
         ],
       },
       {
-        can: told(
-          `In a cask lie ${volume(now.volume)} of spirit at ${strength(now.strength)}, and they weigh ${said(now.volume * kilogram, 'mass', 3)} at 20 °C.`,
-          'It can be: a litre of spirit weighs less than one of water and more than one of pure alcohol.',
-        ),
+        can:
+          now.strength < 95 &&
+          told(
+            `In a cask lie ${volume(now.volume)} of spirit at ${strength(now.strength)}, and they weigh ${said(now.volume * kilogram, 'mass', 3)} at 20 °C.`,
+            'It can be: a litre of spirit weighs less than one of water and more than one of pure alcohol.',
+          ),
         cannot: [
           told(
             `In a cask lie ${volume(now.volume)} of spirit at ${strength(now.strength)}, and they weigh ${said(now.volume * 1.03, 'mass', 3)} at 20 °C.`,

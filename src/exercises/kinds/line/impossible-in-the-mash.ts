@@ -19,11 +19,12 @@ export default impossible({
     const { house, malt, mash, wort } = line;
     const mass = (kilograms: number) => said(kilograms * mashes, 'mass');
     const volume = said(wort.volume * mashes, 'volume20');
-    const water = wort.mass + mash.draff - malt.mass;
+    const water = mash.efficiency <= 100 ? wort.mass + mash.draff - malt.mass : 0;
     const moreExtract = malt.extract * chance.pick([1.03, 1.05, 1.08, 1.12]);
     const moreOut = chance.pick([1.06, 1.08, 1.1]);
     const light = wort.volume * chance.pick([0.93, 0.95, 0.97]);
     const hotter = mash.strike + chance.pick([3, 4, 5]);
+    const over = chance.pick([3, 4, 6]);
     const [part, left] = chance.pick([
       ['a quarter', 0.25],
       ['a fifth', 0.2],
@@ -32,7 +33,8 @@ export default impossible({
     const times = Math.round(1 / (1 - left)) + 2;
     return [
       {
-        can: mash.efficiency <= 99.5 &&
+        can:
+          mash.efficiency <= 99.5 &&
           told(
             `The malt held ${mass(malt.extract)} of extract and the wort holds ${mass(wort.extract)}.`,
             `It can be: the wort has ${n(mash.efficiency, 1)} % of what was there.`,
@@ -57,7 +59,8 @@ export default impossible({
         ],
       },
       {
-        can: mash.strike > house.mashTemperature &&
+        can:
+          mash.strike > house.mashTemperature &&
           told(
             `Grist at ${said(house.gristTemperature, 'temperature')} and water at ${said(mash.strike, 'temperature', 3)} made a mash at ${said(house.mashTemperature, 'temperature')}.`,
             'It can be: the grist cools the water, and wetting gives a little heat back.',
@@ -73,7 +76,8 @@ export default impossible({
             : [],
       },
       {
-        can: water > 0 &&
+        can:
+          water > 0 &&
           told(
             `${mass(malt.mass)} of malt and ${mass(water)} of water gave ${mass(wort.mass)} of wort and ${mass(mash.draff)} of wet draff.`,
             'It can be: as much came out as went in.',
@@ -87,6 +91,18 @@ export default impossible({
                 ),
               ]
             : [],
+      },
+      {
+        can: told(
+          `Wort at ${said(wort.plato, 'plato', 3)} has ${said(wort.plato, 'mass', 3)} of extract in 100 kg of it.`,
+          'It can be: that is what the degree means.',
+        ),
+        cannot: [
+          told(
+            `In 100 kg of wort at ${said(wort.plato, 'plato', 3)} there are ${said(wort.plato, 'mass', 3)} of extract and ${said(100 - wort.plato + over, 'mass', 3)} of water.`,
+            `Extract and water are the two parts of those 100 kg, and here they make ${100 + over} kg.`,
+          ),
+        ],
       },
       {
         can: told(

@@ -51,10 +51,12 @@ export default impossible({
         ],
       },
       {
-        can: foreshots.alcohol > 0 && told(
-          `The heart was run down to ${strength(house.heartEnd)}, and what had come over before it, the foreshots, is at ${strength(foreshots.strength)}.`,
-          'It can be: the strength falls all through the run.',
-        ),
+        can:
+          foreshots.alcohol > 0 &&
+          told(
+            `The heart was run down to ${strength(house.heartEnd)}, and what had come over before it, the foreshots, is at ${strength(foreshots.strength)}.`,
+            'It can be: the strength falls all through the run.',
+          ),
         cannot: [
           told(
             `The heart was run down to ${strength(house.heartEnd)}, and as a whole it is at ${strength(weakHeart)}.`,

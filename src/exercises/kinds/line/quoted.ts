@@ -1,5 +1,5 @@
 // Figures of the line as a question prints them: rounded, so that a sum on paper can use them.
-import { format } from '../../../core/format.ts';
+import { format, formatNumber } from '../../../core/format.ts';
 import type { KindName } from '../../../core/kinds.ts';
 import { decimalsOf } from '../../exercise.ts';
 
@@ -8,9 +8,14 @@ export const quoted = (value: number, figures = 4) => Number(value.toPrecision(f
 
 /** The same in print, with its unit. */
 export function said(value: number, kind: KindName, figures = 4): string {
+  if (kind === 'gravity') return format(value, kind);
   const rounded = quoted(value, figures);
   return format(rounded, kind, decimalsOf(rounded));
 }
+
+/** How many of a thing, in words that fit one and many. */
+export const many = (count: number, one: string, more = `${one}s`) =>
+  `${formatNumber(count, 0)} ${count === 1 ? one : more}`;
 
 /** Pure alcohol in print, as it stands within a sentence. */
 export const alcoholSaid = (value: number) => `${said(value, 'volume20')} of pure alcohol`;

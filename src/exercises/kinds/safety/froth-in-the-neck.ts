@@ -15,7 +15,7 @@ export default choice({
       'the low wines in the safe turn milky',
       'froth knocks in the neck',
     ]);
-    const minutes = chance.pick([10, 20, 30, 40]);
+    const minutes = chance.pick([5, 10, 15, 20]);
     const who = chance.pick([
       'The stillman has just gone to the other still.',
       'A visitor asks you a question.',
@@ -23,7 +23,7 @@ export default choice({
       'The next charge is waiting.',
     ]);
     return {
-      prompt: `The wash has been heating for ${minutes} minutes, and ${seen}. ${who} What do you do?`,
+      prompt: `The wash has been boiling for ${minutes} minutes, and ${seen}. ${who} What do you do?`,
       right: {
         text: 'Ease the heat at once by the site’s procedure, and watch until the froth falls.',
         why: 'Wash boils up like milk. Carried over, it fouls the low wines, and a still that is choked with froth is a danger.',

@@ -31,12 +31,12 @@ export default impossible({
     return [
       {
         can: told(
-          `Ordinary air into which ${share} % carbon dioxide has come still holds ${n(oxygen(share), 1)} % oxygen.`,
+          `Ordinary air, mixed with carbon dioxide until that is ${share} % of the whole, still holds ${n(oxygen(share), 1)} % oxygen.`,
           'It can be, and that is the danger: an oxygen alarm may stay silent in air that is already harmful.',
         ),
         cannot: [
           told(
-            `Ordinary air into which ${much} % carbon dioxide has come still holds ${n(oxygen(much / 10), 1)} % oxygen.`,
+            `Ordinary air, mixed with carbon dioxide until that is ${much} % of the whole, still holds ${n(oxygen(much / 10), 1)} % oxygen.`,
             `Only ${100 - much} % of it is still air, of which 20.9 % is oxygen: ${n(oxygen(much), 1)} %.`,
           ),
         ],

@@ -26,8 +26,8 @@ export default choice({
     return {
       prompt: `${cause}, and about ${litres} L of spirit at ${strength} % vol have run out ${place}. What do you do first?`,
       right: {
-        text: 'Keep people and every spark away, raise the alarm, and follow the site’s procedure for spills.',
-        why: 'At this strength it gives off vapour that can burn at room temperature. Who clears it, how, and where it goes, is laid down.',
+        text: 'Keep people and sparks away, raise the alarm, and follow the spill procedure.',
+        why: 'At this strength it gives off vapour that can burn at room temperature. Who clears it, how, and where it goes, is laid down by the site.',
       },
       others: [
         {

@@ -1,4 +1,5 @@
 // Bonding a hose before spirit flows.
+import { formatNumber as n } from '../../../core/format.ts';
 import { choice } from '../../choice.ts';
 
 export default choice({
@@ -24,7 +25,7 @@ export default choice({
       'it lies in the other building',
     ]);
     return {
-      prompt: `You are to pump ${litres.toLocaleString('en-GB')} L of new spirit into ${what}. The hose is ready, but the earthing cable cannot be put on: ${why}. What do you do?`,
+      prompt: `You are to pump ${n(litres, 0)} L of new spirit into ${what}. The hose is ready, but the earthing cable cannot be put on: ${why}. What do you do?`,
       right: {
         text: 'Do not pump until vessel and hose are earthed as the procedure says; report it.',
         why: 'Liquid that flows can charge a hose and a vessel, and the spark falls where the vapour is. Earthing comes before the flow.',

@@ -21,7 +21,7 @@ export default choice({
       'It was tested only yesterday.',
       'There was a false alarm last week.',
       'You can see no smoke.',
-      'The cut is due in five minutes.',
+      'The next step is due in five minutes.',
     ]);
     return {
       prompt: `The fire alarm sounds ${during}. ${guests} people are with you. ${thought} What do you do?`,

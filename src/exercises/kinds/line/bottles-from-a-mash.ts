@@ -1,0 +1,55 @@
+// Bottles that come, years later, from one mash.
+import { formatNumber as n } from '../../../core/format.ts';
+import { sum } from '../../sum.ts';
+import { quoted, said } from './quoted.ts';
+
+export default sum({
+  id: 'bottles-from-a-mash',
+  title: 'Bottles from a mash',
+  topic: 'line',
+  level: 3,
+  sources: ['derived'],
+  of: 'count',
+  to: 0,
+  within: 0.005,
+  vary: {
+    lost: ['percent', [15, 16, 18, 20, 22, 24, 25]],
+    strength: ['strength', [40, 43, 46, 48, 50, 55]],
+    bottle: ['bottle', [50, 70, 75]],
+  },
+  answer: (v, { filling }) => (quoted(filling.alcohol, 3) * (100 - v.lost) * 100) / (v.strength * v.bottle),
+  prompt: (show, { filling }) =>
+    `The spirit of one mash goes into casks with ${said(filling.alcohol, 'volume20', 3)} of pure alcohol. Of that ${show.lost} is lost before bottling. How many bottles of ${show.bottle} at ${show.strength} does the mash end as?`,
+  slips: [
+    {
+      family: 'bulkForAlcohol',
+      gives: (v, answer) => (answer * v.strength) / 100,
+      say: 'Pure alcohol was bottled without water. A bottle at this strength holds only that part of its volume as alcohol.',
+    },
+    {
+      family: 'forgotten',
+      gives: (v, answer) => (100 * answer) / (100 - v.lost),
+      say: 'The loss in the casks was not taken off.',
+    },
+    {
+      family: 'otherFigure',
+      gives: (v, answer) => (answer * v.lost) / (100 - v.lost),
+      say: 'That is what is lost, counted in bottles. What is left was asked for.',
+    },
+    {
+      family: 'thousand',
+      gives: (_, answer) => answer / 100,
+      say: 'The bottle’s centilitres were taken as litres.',
+    },
+  ],
+  working: (v, answer, { filling }) => {
+    const filled = quoted(filling.alcohol, 3);
+    const left = (filled * (100 - v.lost)) / 100;
+    const inBottle = (v.bottle * v.strength) / 1e4;
+    return [
+      `Pure alcohol left: ${filled} × (100 − ${v.lost}) ÷ 100 = ${n(left, 1)} L`,
+      `In a bottle: ${v.bottle} ÷ 100 × ${v.strength} ÷ 100 = ${n(inBottle, 3)} L`,
+      `Bottles: ${n(left, 1)} ÷ ${n(inBottle, 3)} = ${n(answer, 0)}`,
+    ];
+  },
+});

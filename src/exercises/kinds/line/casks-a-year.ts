@@ -1,0 +1,47 @@
+// Casks filled in a year, from the mashes of a week.
+import { formatNumber as n } from '../../../core/format.ts';
+import { sum } from '../../sum.ts';
+import { quoted, said } from './quoted.ts';
+
+export default sum({
+  id: 'casks-a-year',
+  title: 'Casks in a year',
+  topic: 'line',
+  level: 2,
+  sources: ['derived'],
+  of: 'count',
+  to: 0,
+  vary: {
+    mashes: ['count', [4, 5, 6, 8, 10, 12, 14]],
+    weeks: ['count', [40, 42, 44, 45, 46, 48]],
+    size: ['volume', [190, 200, 225, 230, 250]],
+  },
+  answer: (v, { filling }) => (quoted(filling.volume, 3) * v.mashes * v.weeks) / v.size,
+  prompt: (show, { filling }) =>
+    `Each mash ends as ${said(filling.volume, 'volume20', 3)} of spirit at filling strength. The house will mash ${show.mashes} times a week for ${show.weeks} weeks and fill casks of ${show.size}. How many casks are needed for the year?`,
+  slips: [
+    {
+      family: 'forgotten',
+      gives: (v, answer) => answer / v.weeks,
+      say: 'That is a week’s casks. The year has as many times that as it has working weeks.',
+    },
+    {
+      family: 'forgotten',
+      gives: (v, answer) => answer / v.mashes,
+      say: 'One mash a week was reckoned with.',
+    },
+    {
+      family: 'upsideDown',
+      gives: (v, _, { filling }) => (quoted(filling.volume, 3) * v.size) / (v.mashes * v.weeks),
+      say: 'Multiplied where one divides: litres divided by the litres of a cask are casks.',
+    },
+  ],
+  working: (v, answer, { filling }) => {
+    const mash = quoted(filling.volume, 3);
+    return [
+      `Mashes a year: ${v.mashes} × ${v.weeks} = ${n(v.mashes * v.weeks, 0)}`,
+      `Spirit a year: ${n(v.mashes * v.weeks, 0)} × ${mash} = ${n(mash * v.mashes * v.weeks, 0)} L`,
+      `Casks: ${n(mash * v.mashes * v.weeks, 0)} ÷ ${v.size} = ${n(answer, 0)}`,
+    ];
+  },
+});
