@@ -23,9 +23,9 @@ const layers: Readonly<Record<string, Layer>> = {
   calculators: { files: /^calculators\//, imports: ['core', 'calculators'], types: ['house'], packages: none },
   exercises: { files: /^exercises\//, imports: ['core', 'house', 'calculators', 'exercises'], packages: none },
   talk: { files: /^talk\//, imports: ['core', 'calculators', 'talk'], types: ['house'], packages: none },
-  islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^(solid-js|fflate)/ },
+  islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^(solid-js|fflate|minisearch)/ },
   components: { files: /^components\//, imports: [...below, 'store', 'islands', 'components', 'content'], packages: /^astro/ },
-  pages: { files: /^(pages|layouts)\/|^content\.config\.ts$/, imports: [...below, 'store', 'islands', 'components', 'pages', 'styles', 'content', 'published'], packages: /./ },
+  pages: { files: /^(pages|layouts)\/|^(content\.config|env\.d)\.ts$/, imports: [...below, 'store', 'islands', 'components', 'pages', 'build', 'styles', 'content', 'published'], packages: /./ },
   build: { files: /^build\//, imports: [...below, 'build'], packages: /./ },
 }; // prettier-ignore
 

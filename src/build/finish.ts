@@ -1,0 +1,80 @@
+// Finishes the built site: no inline script or style, every address relative so that any folder can hold the site, and the offline worker.
+import { createHash } from 'node:crypto';
+import { readFile, readdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { workerOf } from './offline.ts';
+
+const ASSETS = '_astro';
+const hashOf = (text: string) => createHash('sha256').update(text).digest('hex').slice(0, 12);
+
+/** A page without inline scripts and styles, and what must stand in files instead, by file name. */
+export function withoutInline(page: string): {
+  readonly page: string;
+  readonly files: Readonly<Record<string, string>>;
+} {
+  const scripts = [...page.matchAll(/<script>([^]*?)<\/script>/g)].map((found) => found[1]!);
+  const styles = [...page.matchAll(/<style>([^]*?)<\/style>/g)].map((found) => found[1]!);
+  // The script that Solid's islands hydrate with comes last on the page and must run first.
+  const script = scripts.sort((a, b) => Number(b.includes('_$HY')) - Number(a.includes('_$HY'))).join('\n');
+  const style = styles.join('\n');
+  const [scriptFile, styleFile] = [
+    `${ASSETS}/islands.${hashOf(script)}.js`,
+    `${ASSETS}/islands.${hashOf(style)}.css`,
+  ];
+  const tags = `${style && `<link rel="stylesheet" href="/${styleFile}">`}${script && `<script defer src="/${scriptFile}"></script>`}`;
+  return {
+    page: page
+      .replace(/<(script|style)>[^]*?<\/\1>/g, '')
+      .replace('</head>', `${tags}</head>`)
+      .replace(/ 'sha256-[^']+'/g, ''),
+    files: { ...(script && { [scriptFile]: script }), ...(style && { [styleFile]: style }) },
+  };
+}
+
+/** A page whose addresses are relative to where it stands, `depth` folders down; islands look from the folder of their script. */
+export function relative(page: string, depth: number): string {
+  const up = '../'.repeat(depth) || './';
+  return page
+    .replace(new RegExp(`(component-url|renderer-url|before-hydration-url)="/${ASSETS}/`, 'g'), '$1="./')
+    .replace(/ (href|src)="\/(?!\/)/g, ` $1="${up}`);
+}
+
+/** A style sheet in the folder of assets whose addresses are relative. */
+const relativeStyle = (style: string) =>
+  style.replace(new RegExp(`url\\((["']?)/${ASSETS}/`, 'g'), 'url($1./');
+
+export const finish = (): AstroIntegration => ({
+  name: 'finish',
+  hooks: {
+    'astro:config:setup': ({ addClientDirective }) => {
+      addClientDirective({ name: 'needed', entrypoint: './src/build/needed.ts' });
+    },
+    'astro:build:done': async ({ dir }) => {
+      const root = fileURLToPath(dir);
+      const files = (await readdir(root, { recursive: true, withFileTypes: true }))
+        .filter((entry) => entry.isFile())
+        .map((entry) => join(entry.parentPath, entry.name).slice(root.length).replaceAll('\\', '/'));
+      for (const file of files.filter((each) => each.endsWith('.html'))) {
+        const finished = withoutInline(await readFile(join(root, file), 'utf8'));
+        for (const [name, content] of Object.entries(finished.files)) {
+          await writeFile(join(root, name), content);
+          if (!files.includes(name)) files.push(name);
+        }
+        await writeFile(join(root, file), relative(finished.page, file.split('/').length - 1));
+      }
+      for (const file of files.filter((each) => each.endsWith('.css'))) {
+        await writeFile(join(root, file), relativeStyle(await readFile(join(root, file), 'utf8')));
+      }
+      const contents = await Promise.all(
+        files
+          .sort()
+          .map(
+            async (file) => [file, hashOf((await readFile(join(root, file))).toString('base64'))] as const,
+          ),
+      );
+      await writeFile(join(root, 'offline.js'), workerOf(contents));
+    },
+  },
+});

@@ -1,0 +1,85 @@
+// Everything that the book can be searched for: sections, terms, calculators, questions; gathered when the site is built.
+import type { MarkdownHeading } from 'astro';
+import { calculators } from '../calculators/index.ts';
+import { kinds } from '../exercises/kinds/index.ts';
+import { topicTitles } from '../exercises/topics.ts';
+
+export interface SearchEntry {
+  readonly id: number;
+  readonly title: string;
+  /** What it is and where it stands: "Section of Malting". */
+  readonly where: string;
+  /** Address from the root of the site. */
+  readonly at: string;
+  readonly text: string;
+}
+
+interface Chapter {
+  readonly id: string;
+  readonly title: string;
+  readonly body: string;
+  readonly headings: readonly MarkdownHeading[];
+}
+interface Term {
+  readonly id: string;
+  readonly term: string;
+  readonly says: string;
+}
+type Found = Omit<SearchEntry, 'id'>;
+
+/** MDX as plain words, without its components and formulas. */
+export const plainWords = (mdx: string): string =>
+  mdx
+    .replace(/<[^>]*>/g, ' ')
+    .replace(/\$\$?[^$]*\$\$?/g, ' ')
+    .replace(/\[([^\]]+)\]\([^)]*\)/g, '$1')
+    .replace(/[*_`|#]|^\s*[-:]+\s*$/gm, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
+
+function sectionsOf({ id, title, body, headings }: Chapter): Found[] {
+  const slugs = headings.filter(({ depth }) => depth === 2 || depth === 3);
+  const [opening, ...parts] = body.split(/^#{2,3} /m);
+  const sections = parts.flatMap((part, i): Found[] => {
+    const [heading = '', ...rest] = part.split('\n');
+    const slug = slugs[i];
+    if (!slug) throw new Error(`${id}: the heading “${heading}” has no place on the page.`);
+    const isAsked = heading.trim().endsWith('?');
+    return [
+      {
+        title: slug.text,
+        where: isAsked ? `A visitor’s question, ${title}` : `Section of ${title}`,
+        at: `${id}/#${slug.slug}`,
+        text: plainWords(rest.join('\n')),
+      },
+    ];
+  });
+  return [{ title, where: 'Chapter', at: `${id}/`, text: plainWords(opening ?? '') }, ...sections];
+}
+
+const calculatorsOf = (chapters: readonly Chapter[]): Found[] =>
+  calculators.flatMap(({ id, title, purpose, outputs }) => {
+    const chapter = chapters.find(({ body }) => body.includes(`<Calculator of="${id}"`));
+    const text = `${purpose} ${Object.values(outputs)
+      .map(({ label }) => label)
+      .join(', ')}`;
+    return chapter
+      ? [{ title, where: `Calculator in ${chapter.title}`, at: `${chapter.id}/#${id}-title`, text }]
+      : [];
+  });
+
+/** All that can be found, in a steady order. */
+export function searchEntries(chapters: readonly Chapter[], terms: readonly Term[]): readonly SearchEntry[] {
+  const found: Found[] = [
+    ...chapters.flatMap(sectionsOf),
+    ...calculatorsOf(chapters),
+    ...terms.map(({ id, term, says }) => ({ title: term, where: 'Term', at: `glossary/#${id}`, text: says })),
+    ...kinds.map(({ title, topic }) => ({
+      title,
+      where: `Question to practise, ${topicTitles[topic]}`,
+      at: `practice/#${topic}`,
+      text: '',
+    })),
+  ];
+  return found.map((entry, id) => ({ id, ...entry }));
+}

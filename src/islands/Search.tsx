@@ -1,0 +1,98 @@
+// The search page: results as one types, all of them links that the Tab and arrow keys reach.
+import MiniSearch, { type SearchResult } from 'minisearch';
+import { createSignal, For, onMount, Show } from 'solid-js';
+import { searchOptions, type Shown } from './search-options.ts';
+
+const SHOWN = 30; // results listed at most
+
+export default function Search(props: { readonly index: string }) {
+  const [words, setWords] = createSignal('');
+  const [index, setIndex] = createSignal<MiniSearch>();
+  const [problem, setProblem] = createSignal<string>();
+  let field: HTMLInputElement | undefined;
+  let list: HTMLOListElement | undefined;
+
+  const results = () =>
+    (words().trim() === '' ? [] : (index()?.search(words()) ?? [])) as (SearchResult & Shown)[];
+  const say = () => {
+    if (problem()) return problem();
+    if (words().trim() === '') return '';
+    if (!index()) return 'The index is on its way.';
+    const count = results().length;
+    if (count === 0) return `Nothing is found for “${words().trim()}”. Try fewer or shorter words.`;
+    return `${count} ${count === 1 ? 'place' : 'places'} found${count > SHOWN ? `; the first ${SHOWN} are listed` : ''}.`;
+  };
+
+  onMount(() => {
+    const asked = new URLSearchParams(location.hash.slice(1)).get('for');
+    if (asked) setWords(asked);
+    field?.focus();
+    fetch(props.index)
+      .then((answer) => (answer.ok ? answer.text() : Promise.reject(new Error(String(answer.status)))))
+      .then((text) => setIndex(MiniSearch.loadJSON(text, searchOptions)))
+      .catch(() =>
+        setProblem(
+          'The index could not be fetched. Load the page once with a network; the glossary and the chapters can be read all the same.',
+        ),
+      );
+  });
+
+  /** Up and down walk through field and results. */
+  const walk = (event: KeyboardEvent) => {
+    if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return;
+    const stops = [field!, ...(list?.querySelectorAll('a') ?? [])] as HTMLElement[];
+    const now = stops.indexOf(document.activeElement as HTMLElement);
+    const next = stops[now + (event.key === 'ArrowDown' ? 1 : -1)];
+    if (now < 0 || !next) return;
+    event.preventDefault();
+    next.focus();
+  };
+  const take = (text: string) => {
+    setWords(text);
+    history.replaceState(
+      null,
+      '',
+      text.trim() === '' ? location.pathname : `#for=${encodeURIComponent(text)}`,
+    );
+  };
+
+  return (
+    <form
+      class="search"
+      role="search"
+      autocomplete="off"
+      onKeyDown={walk}
+      onSubmit={(event) => {
+        event.preventDefault();
+        list?.querySelector('a')?.focus();
+      }}
+    >
+      <label for="search-words">Words to look for</label>
+      <input
+        id="search-words"
+        class="words"
+        type="search"
+        ref={field}
+        autocomplete="off"
+        maxlength="100"
+        value={words()}
+        onInput={(event) => take(event.currentTarget.value)}
+      />
+      <p role="status">{say()}</p>
+      <Show when={results().length > 0}>
+        <ol ref={list} class="found">
+          <For each={results().slice(0, SHOWN)}>
+            {(result) => (
+              <li>
+                <a href={`../${result.at}`}>{result.title}</a> <span class="where">{result.where}</span>
+                <Show when={result.opening}>
+                  <p>{result.opening}</p>
+                </Show>
+              </li>
+            )}
+          </For>
+        </ol>
+      </Show>
+    </form>
+  );
+}

@@ -1,0 +1,30 @@
+// The search's index, made when the site is built.
+import { getCollection, render } from 'astro:content';
+import MiniSearch from 'minisearch';
+import { searchEntries } from '../build/search-entries.ts';
+import { searchOptions } from '../islands/search-options.ts';
+
+const OPENING = 140; // characters of a text that are shown under its title
+
+const opening = (text: string) =>
+  text.length <= OPENING ? text : `${text.slice(0, text.lastIndexOf(' ', OPENING))} …`;
+
+export async function GET(): Promise<Response> {
+  const chapters = (await getCollection('chapters')).sort((a, b) => a.data.order - b.data.order);
+  const read = await Promise.all(
+    chapters.map(async (chapter) => ({
+      id: chapter.id,
+      title: chapter.data.title,
+      body: chapter.body ?? '',
+      headings: (await render(chapter)).headings,
+    })),
+  );
+  const terms = (await getCollection('glossary')).map(({ id, data }) => ({
+    id,
+    term: data.term,
+    says: data.says,
+  }));
+  const index = new MiniSearch(searchOptions);
+  index.addAll(searchEntries(read, terms).map((entry) => ({ ...entry, opening: opening(entry.text) })));
+  return new Response(JSON.stringify(index));
+}
