@@ -13,8 +13,24 @@ export interface Field {
   readonly step: number;
 }
 /** A number the reader gives: its own value, a figure of the house (changing it changes the house), or one that follows the line until changed here. */
-export type NumberInput = Field &
-  ({ readonly value: number } | { readonly house: NumberName } | { readonly from: string });
+export type NumberInput = Field & {
+  /** Counts only while a choice is one of these; a field that does not count says so. */
+  readonly usedWhen?: { readonly choice: string; readonly is: readonly string[] };
+} & (
+    | {
+        readonly value: number;
+        /** The value is for the built-in house; one of another size begins with its own share of it. */
+        readonly sized?: Sized;
+      }
+    | { readonly house: NumberName }
+    | { readonly from: string }
+  );
+
+/** By which figure of the house a value grows, and with which power of it: two thirds for a surface. */
+export interface Sized {
+  readonly by: NumberName;
+  readonly power?: number;
+}
 
 /** One of a few things, each with its wording; its own, or a choice of the house. */
 export type ChoiceInput = { readonly label: string; readonly options: Readonly<Record<string, string>> } & (
@@ -35,6 +51,8 @@ export interface Output {
   readonly kind: KindName;
   readonly label: string;
   readonly digits?: number;
+  /** Cut down to its digits and not rounded: rounding up would be to the dangerous side. */
+  readonly down?: true;
 }
 export type Outputs = Readonly<Record<string, Output>>;
 
@@ -56,6 +74,8 @@ export interface Chart {
     readonly kind: KindName;
     readonly label: string;
     readonly values: readonly number[];
+    /** Rows of the table that this column leaves empty at its head. */
+    readonly empty?: number;
   }[];
   /** Points that the curve should meet: the reader's own readings, in the columns drawn. */
   readonly points?: readonly (readonly [number, number])[];
@@ -84,6 +104,8 @@ export interface Calculator<I extends Inputs, O extends Outputs> {
   /** One sentence: what question it answers. */
   readonly purpose: string;
   readonly sources: readonly SourceId[];
+  /** Inputs that are readings: until one is the reader’s own, the verdict says that they are the example’s. */
+  readonly readings?: readonly string[];
   /** Cautions, by their id in content/cautions.yaml, where the sum touches danger. */
   readonly cautions?: readonly string[];
   readonly inputs: I;
@@ -132,6 +154,27 @@ export function defineCalculator<const I extends Inputs, const O extends Outputs
   calculator: Calculator<I, O>,
 ): Declared<I, O> {
   return calculator as unknown as Declared<I, O>;
+}
+
+/** Where a value of the calculator’s own begins in a house of this size: rounded to two figures, and in range. */
+export function startOf(input: NumberInput, house: Sizes, builtIn: Sizes): number | undefined {
+  if (!('value' in input)) return undefined;
+  if (!input.sized) return input.value;
+  const times = (house[input.sized.by] / builtIn[input.sized.by]) ** (input.sized.power ?? 1);
+  const [low, high] = input.range;
+  return times === 1
+    ? input.value
+    : Math.min(high, Math.max(low, Number((input.value * times).toPrecision(2))));
+}
+type Sizes = Readonly<Record<NumberName, number>>;
+
+/** True for a field that the choices leave without effect. */
+export function isIdle(input: Input, given: AnyGiven): boolean {
+  return (
+    isNumber(input) &&
+    input.usedWhen !== undefined &&
+    !input.usedWhen.is.includes(String(given[input.usedWhen.choice]))
+  );
 }
 
 export const isRows = (input: Input): input is RowsInput => 'columns' in input;

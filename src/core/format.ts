@@ -4,6 +4,7 @@ import type { Unit } from './units.ts';
 
 const NARROW_SPACE = '\u202f';
 const NO_BREAK_SPACE = '\u00a0';
+const SINGULAR: Readonly<Record<string, string>> = { years: 'year', days: 'day', points: 'point' };
 
 /** A number with grouped thousands, a true minus and a fixed count of decimals. */
 export function formatNumber(value: number, digits: number): string {
@@ -12,6 +13,34 @@ export function formatNumber(value: number, digits: number): string {
     maximumFractionDigits: digits,
   });
   return text.replace(/^-/, Number(text.replaceAll(',', '')) === 0 ? '' : '−');
+}
+
+/** A whole number with the thing counted: 1 year, 2 years. */
+export function formatCount(value: number, one: string, many = `${one}s`): string {
+  return `${formatNumber(value, value % 1 === 0 ? 0 : 1)} ${value === 1 ? one : many}`;
+}
+
+/** A number as a working prints it: enough digits that the sum comes out by hand, and none that only pad it. */
+export function formatWorking(value: number, figures = 6): string {
+  const before = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value))) + 1;
+  const digits = Math.min(9, Math.max(0, figures - before));
+  const text = formatNumber(value, digits);
+  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+}
+
+const decimalsIn = (step: number) => String(step).split('.')[1]?.length ?? 0;
+const FIELD_FIGURES = 5; // of a figure of the line in a field: it then gives the book's printed figures again
+const FIELD_DECIMALS = 4;
+
+/** Most decimals that a field shows; it shows no more than the number needs. */
+export function fieldDecimals(kind: KindName, step: number): number {
+  return Math.max(FIELD_DECIMALS, kinds[kind].digits + 1, decimalsIn(step) + 1);
+}
+
+/** A figure of the line as a field shows it, and as a sum then takes it: what is printed is what is reckoned with. */
+export function asShown(value: number): number {
+  const before = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value))) + 1;
+  return Number(value.toFixed(Math.min(FIELD_DECIMALS, Math.max(0, FIELD_FIGURES - before))));
 }
 
 /** Decimals that fit the size of a number: fewer for large ones, so that 0.23 and 1,234 both read well. */
@@ -26,7 +55,8 @@ export function format(value: number, kind: KindName, digits?: number): string {
   const { unit, digits: own } = kinds[kind];
   const number = formatNumber(value, digits ?? fittingDigits(value, own));
   if (unit === '' || unit === '°') return number + unit;
-  return `${number}${unit.startsWith('%') ? NARROW_SPACE : NO_BREAK_SPACE}${unit.replaceAll(' ', NO_BREAK_SPACE)}`;
+  const behind = number === '1' ? (SINGULAR[unit] ?? unit) : unit;
+  return `${number}${unit.startsWith('%') ? NARROW_SPACE : NO_BREAK_SPACE}${behind.replaceAll(' ', NO_BREAK_SPACE)}`;
 }
 
 /**

@@ -6,6 +6,7 @@ export const kinds = {
   moleFraction: { unit: '', digits: 4, meaning: 'moles of ethanol in all moles, 0–1' },
   share: { unit: '', digits: 2, meaning: 'a part of a whole, 0–1' },
   percent: { unit: '%', digits: 1, meaning: 'a part of a whole, 0–100' },
+  points: { unit: 'points', digits: 1, meaning: 'difference of two percentages' },
   nitrogen: { unit: '%', digits: 2, meaning: 'nitrogen in the dry matter, 0–100' },
   volume: { unit: 'L', digits: 0, meaning: 'volume as measured' },
   volume20: { unit: 'L', digits: 0, meaning: 'volume brought to 20 °C' },

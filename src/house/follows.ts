@@ -34,19 +34,18 @@ export function followsFrom(
   house: House,
   before: Line,
   name: NumberName,
-): { readonly step: string; readonly moved: readonly Consequence[] } {
+): { readonly step: string; readonly moved: readonly Consequence[]; readonly refused?: string } {
   const { range, step, kind } = numberFigures[name];
   const value = house[name] + step <= range[1] ? house[name] + step : house[name] - step;
   const after = line({ ...house, [name]: value });
   const shown = formatNumber(value, kind === 'gravity' ? 3 : (String(step).split('.')[1]?.length ?? 0));
-  if ('refused' in after) return { step: shown, moved: [] };
+  if ('refused' in after) return { step: shown, moved: [], refused: after.refused };
   const moved = Object.entries(watched).flatMap(([path, what]) => {
     const [a, b] = [figureValue(before, path), figureValue(after, path)];
     if (Math.abs(b - a) <= LEAST * Math.abs(a)) return [];
     const digits = Math.min(3, Math.max(0, 1 - Math.floor(Math.log10(Math.abs(b - a)))));
-    return [
-      { what, from: figureText(before, path, 'mash', digits), to: figureText(after, path, 'mash', digits) },
-    ];
+    const [from, to] = [before, after].map((at) => figureText(at, path, 'mash', digits)) as [string, string];
+    return from === to ? [] : [{ what, from, to }];
   });
   return { step: shown, moved };
 }

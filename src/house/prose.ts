@@ -5,12 +5,15 @@ import { mashesIn, type Pace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
 import { choiceFigures, isChoiceName, isNumberName, numberFigures } from './figures.ts';
 
-/** The kind of every figure of a line that prose may quote, and whether it is an amount that grows with the number of mashes. */
-const lineFigures: Readonly<Record<string, readonly [kind: KindName, 'amount'?]>> = {
+/** The kind of every figure of a line that prose may quote, whether it is an amount that grows with the number of mashes, and decimals where the kind’s own would mislead. */
+const lineFigures: Readonly<
+  Record<string, readonly [kind: KindName, grows?: 'amount' | undefined, digits?: number]>
+> = {
   'pace.mashesPerYear': ['count'],
   'pace.maltPerWeek': ['mass'],
   'pace.maltPerYear': ['mass'],
   'barley.mass': ['mass', 'amount'],
+  'barley.perBottle': ['mass', undefined, 1],
   'malt.mass': ['mass', 'amount'],
   'malt.extract': ['mass', 'amount'],
   'malt.spiritYield': ['yield'],
@@ -31,6 +34,8 @@ const lineFigures: Readonly<Record<string, readonly [kind: KindName, 'amount'?]>
   'wash.volume': ['volume20', 'amount'],
   'wash.strength': ['strength'],
   'wash.alcohol': ['alcohol', 'amount'],
+  'wash.fermented': ['percent'],
+  'wash.attenuation.extractUsed': ['percent'],
   'wash.washMass': ['mass', 'amount'],
   'wash.carbonDioxide': ['mass', 'amount'],
   'wash.yeastGrown': ['mass', 'amount'],
@@ -55,7 +60,7 @@ const lineFigures: Readonly<Record<string, readonly [kind: KindName, 'amount'?]>
   'filling.water': ['volume20', 'amount'],
   'round.dilution': ['volume20', 'amount'],
   'casks.meanSize': ['volume'],
-  'casks.perMash': ['count', 'amount'],
+  'casks.perMash': ['count', 'amount', 1], // times the mashes of a year it must give the casks of a year
   'casks.perWeek': ['count'],
   'casks.perYear': ['count'],
   'casks.inStore': ['count'],
@@ -107,6 +112,13 @@ export function figureText(line: Line, path: string, per: Pace = 'mash', digits?
   const value = figureValue(line, path);
   if (per !== 'mash' && !about.amount)
     throw new RangeError(`"${path}" is not an amount, so it has no figure ${per}.`);
-  const own = path === choice || per !== 'mash' ? undefined : givenDigits(value, about.kind);
+  const own =
+    path === choice
+      ? per === 'mash' && value >= 1
+        ? lineFigures[path]?.[2]
+        : undefined
+      : per === 'mash'
+        ? givenDigits(value, about.kind)
+        : undefined;
   return format(value * mashesIn(per, line), about.kind, digits ?? own);
 }

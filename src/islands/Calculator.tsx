@@ -3,18 +3,24 @@ import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import {
   isChoice,
   isNumber,
+  isIdle,
   isRows,
+  startOf,
   type AnyCalculator,
   type AnyGiven,
   type AnyResult,
+  type ChoiceInput,
   type Input,
+  type NumberInput,
+  type Output,
 } from '../calculators/define.ts';
 import { propagate, type PlusMinus } from '../calculators/uncertainty.ts';
-import { formatIn, formatNumber } from '../core/format.ts';
+import { asShown, formatIn, formatNumber } from '../core/format.ts';
 import { kinds, type KindName } from '../core/kinds.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { sources } from '../core/sources.ts';
 import type { Unit } from '../core/units.ts';
+import { builtInHouse } from '../house/figures.ts';
 import { figureValue } from '../house/prose.ts';
 import { changeFigure, useHouse } from '../house/store.ts';
 import { useUnits } from '../house/units-store.ts';
@@ -50,7 +56,11 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
 
   const valueOf = (name: string, input: Input): Value => {
     if ('house' in input) return house()[input.house];
-    return own()[name] ?? ('from' in input ? figureValue(line(), input.from) : input.value);
+    if (own()[name] !== undefined) return own()[name]!;
+    if (!isNumber(input)) return input.value;
+    return 'from' in input
+      ? asShown(figureValue(line(), input.from))
+      : startOf(input, house(), builtInHouse)!;
   };
   const given = createMemo<AnyGiven>(() =>
     Object.fromEntries(Object.entries(props.of.inputs).map(([name, input]) => [name, valueOf(name, input)])),
@@ -78,10 +88,33 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
       return undefined;
     };
   const onState = (name: string) => (isWrong: boolean) => setWrong({ ...wrong(), [name]: isWrong });
-  const followLine = (name: string, input: Input) =>
-    'from' in input && name in own()
+  /** Puts a number back to where it stood: to the line, to the built-in house, or to its own beginning. */
+  const putBack = (name: string, input: NumberInput): (() => void) | undefined => {
+    if ('house' in input) {
+      const before = builtInHouse[input.house];
+      return house()[input.house] === before ? undefined : () => changeFigure(input.house, before);
+    }
+    return name in own()
       ? () => setOwn(Object.fromEntries(Object.entries(own()).filter(([key]) => key !== name)))
       : undefined;
+  };
+  /** Why a field counts for nothing now: a choice beside it says otherwise. */
+  const idle = (input: NumberInput): { meaning?: string } => {
+    if (!isIdle(input, given())) return {};
+    const { choice } = input.usedWhen!;
+    const beside = props.of.inputs[choice] as ChoiceInput;
+    return {
+      meaning: `Not used while “${beside.label}” is “${beside.options[String(given()[choice])]}”.`,
+    };
+  };
+  /** The verdict; over readings that nobody has taken it says so. */
+  const remark = () => {
+    const said = props.of.remark?.(answer().given, answer().result);
+    const theirs = props.of.readings?.every((name) => !(name in own())) ?? false;
+    return said !== undefined && theirs
+      ? `The readings are the example’s until you type your own. ${said}`
+      : said;
+  };
 
   return (
     <section class="calculator" aria-labelledby={`${props.of.id}-title`}>
@@ -128,7 +161,8 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
                       onState={onState(name)}
                       ofHouse={'house' in input}
                       slider
-                      reset={followLine(name, input)}
+                      reset={putBack(name, number())}
+                      {...idle(number())}
                     />
                     <Show when={unsure()}>
                       <NumberField
@@ -171,10 +205,16 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
             <div>
               <dt>{output.label}</dt>
               <dd class="number">
-                {formatIn(answer().result[name]!, output.kind, unitOf(output.kind), output.digits)}
+                {formatIn(
+                  output.down ? cutDown(answer().result[name]!, output) : answer().result[name]!,
+                  output.kind,
+                  unitOf(output.kind),
+                  output.digits,
+                )}
                 <Show when={unsure()}>
                   <span class="spread">
-                    {shownSpread(answer().result[name]!, spread()[name], output.kind, unitOf(output.kind))}
+                    {Object.values(plusMinus()).some((value) => value > 0) &&
+                      shownSpread(answer().result[name]!, spread()[name], output.kind, unitOf(output.kind))}
                   </span>
                 </Show>
               </dd>
@@ -182,9 +222,7 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
           )}
         </For>
       </dl>
-      <Show when={props.of.remark?.(answer().given, answer().result)}>
-        {(remark) => <p class="remark">{remark()}</p>}
-      </Show>
+      <Show when={remark()}>{(said) => <p class="remark">{said()}</p>}</Show>
       <Show when={props.of.chart}>{(chart) => <Chart of={chart()(answer().given, answer().result)} />}</Show>
       <details class="working">
         <summary>The working</summary>
@@ -214,6 +252,11 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
       </p>
     </section>
   );
+}
+
+/** A result cut down to the digits it is shown with. */
+function cutDown(value: number, { kind, digits = kinds[kind].digits }: Output): number {
+  return Math.floor(value * 10 ** digits + 1e-9) / 10 ** digits;
 }
 
 /** "± 3.2" in the unit of the result, to two figures; or that it cannot be told. */

@@ -5,8 +5,9 @@ import { format } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { axisTicks, linePath, span } from './plot.ts';
 
-const [WIDTH, HEIGHT] = [640, 300];
-const MARGIN = { left: 56, right: 16, top: 16, bottom: 44 };
+const [WIDTH, HEIGHT] = [640, 308];
+const MARGIN = { right: 16, top: 16, bottom: 52 };
+const CHARACTER = 12.5; // widest mean width of a figure in the margin, as on a narrow screen
 
 /** The first column along the foot, the second as the curve; all columns in the table. */
 export function Chart(props: { readonly of: ChartData }) {
@@ -15,7 +16,18 @@ export function Chart(props: { readonly of: ChartData }) {
   const points = () => props.of.points ?? [];
   const across = () => [...foot().values, ...points().map(([at]) => at)];
   const up = () => padded([...curve().values, ...points().map(([, value]) => value)]);
-  const x = () => span(across(), MARGIN.left, WIDTH - MARGIN.right);
+  /** The table, without a row that would print like the one above it. */
+  const rows = () =>
+    foot()
+      .values.map((_, row) =>
+        props.of.columns.map((column) =>
+          row < (column.empty ?? 0) ? '' : format(column.values[row]!, column.kind),
+        ),
+      )
+      .filter((cells, row, all) => row === 0 || cells.join('|') !== all[row - 1]!.join('|'));
+  const left = () =>
+    Math.max(56, 12 + CHARACTER * Math.max(...axisTicks(up(), 5).map((tick) => tickText(tick).length)));
+  const x = () => span(across(), left(), WIDTH - MARGIN.right);
   const y = () => span(up(), HEIGHT - MARGIN.bottom, MARGIN.top);
   return (
     <figure class="chart">
@@ -24,21 +36,21 @@ export function Chart(props: { readonly of: ChartData }) {
           <For each={axisTicks(across(), 8)}>
             {(tick) => (
               <text class="tick" x={x()(tick)} y={HEIGHT - MARGIN.bottom + 20} text-anchor="middle">
-                {Number(tick.toFixed(6)).toLocaleString('en-GB')}
+                {tickText(tick)}
               </text>
             )}
           </For>
           <For each={axisTicks(up(), 5)}>
             {(tick) => (
               <>
-                <line class="grid" x1={MARGIN.left} x2={WIDTH - MARGIN.right} y1={y()(tick)} y2={y()(tick)} />
-                <text class="tick" x={MARGIN.left - 8} y={y()(tick) + 4} text-anchor="end">
-                  {Number(tick.toFixed(3))}
+                <line class="grid" x1={left()} x2={WIDTH - MARGIN.right} y1={y()(tick)} y2={y()(tick)} />
+                <text class="tick" x={left() - 8} y={y()(tick) + 4} text-anchor="end">
+                  {tickText(tick)}
                 </text>
               </>
             )}
           </For>
-          <text class="label" x={MARGIN.left} y={HEIGHT - 6}>
+          <text class="label" x={WIDTH - MARGIN.right} y={HEIGHT - 6} text-anchor="end">
             {foot().label}
           </text>
         </g>
@@ -60,12 +72,10 @@ export function Chart(props: { readonly of: ChartData }) {
             </tr>
           </thead>
           <tbody>
-            <For each={foot().values}>
-              {(_, row) => (
+            <For each={rows()}>
+              {(cells) => (
                 <tr>
-                  <For each={props.of.columns}>
-                    {(column) => <td class="number">{format(column.values[row()]!, column.kind)}</td>}
-                  </For>
+                  <For each={cells}>{(cell) => <td class="number">{cell}</td>}</For>
                 </tr>
               )}
             </For>
@@ -75,6 +85,10 @@ export function Chart(props: { readonly of: ChartData }) {
     </figure>
   );
 }
+
+/** A number of an axis, with no more decimals than it needs. */
+const tickText = (tick: number) =>
+  Number(tick.toFixed(6)).toLocaleString('en-GB', { maximumFractionDigits: 6 });
 
 /** The values with a little room above and below, so that a level curve still shows. */
 function padded(values: readonly number[]): readonly number[] {

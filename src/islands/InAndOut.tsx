@@ -152,7 +152,11 @@ export default function InAndOut(props: { stage: Stage }) {
       </For>
       <figcaption>
         Both bars of a pair have one scale and follow the house’s figures. Per cent is of all that goes in.
-        Where spirit and water mix, the whole is a little less than its parts.
+        <Show when={flows().some(({ kind }) => kind === 'volume20')}>
+          {' '}
+          Where spirit and water mix, the whole is a little less than its parts; where a still takes them
+          apart, the parts are a little more.
+        </Show>
       </figcaption>
     </figure>
   );

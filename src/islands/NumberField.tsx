@@ -1,6 +1,6 @@
 // A number with its unit, its allowed range and, when something is wrong, one sentence that says what.
 import { createEffect, createSignal, For, on, Show } from 'solid-js';
-import { formatNumber, rangeProblem, readQuantity } from '../core/format.ts';
+import { fieldDecimals, formatNumber, rangeProblem, readQuantity } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
 import { likeUnit, useUnits } from '../house/units-store.ts';
@@ -35,10 +35,13 @@ const SLIDER_STEPS = 1000; // a slider with more steps than this is no use to a 
 /** Decimals of a step: 0.005 has three. */
 const decimalsOf = (step: number) => String(step).split('.')[1]?.length ?? 0;
 
-/** A value as it stands in the field: as many decimals as it needs, up to the unit's own or those of its step. */
+/** A value as it stands in the field: as many decimals as it needs, up to a few more than its kind or its step has. */
 function asTyped(value: number, kind: KindName, step: number, { unit, digits, fromCore }: Unit): string {
-  if (kind === 'gravity' && unit === '') return formatNumber(value, 3);
-  return String(Number(fromCore(value).toFixed(Math.max(digits, decimalsOf(step), 1)))).replace('-', '−');
+  if (kind === 'gravity' && unit === '')
+    return formatNumber(value, Math.abs(1000 * value - Math.round(1000 * value)) < 1e-6 ? 3 : 4);
+  const most =
+    unit === unitsOf(kind)[0]!.unit ? fieldDecimals(kind, step) : Math.max(digits, decimalsOf(step), 1);
+  return String(Number(fromCore(value).toFixed(most))).replace('-', '−');
 }
 
 export function NumberField(props: NumberFieldProps) {

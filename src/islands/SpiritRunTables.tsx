@@ -1,5 +1,5 @@
 // The spirit run as tables: what the cuts make of the charge, and the curve point by point.
-import { For } from 'solid-js';
+import { For, Show } from 'solid-js';
 import type { RunPoint } from '../core/distilling/run.ts';
 import { formatNumber as n } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
@@ -8,38 +8,49 @@ import { runParts, type RunPart } from './run-frame.ts';
 const TABLE_ROWS = 12;
 
 export function PartsTable(props: { readonly line: Line }) {
+  const more = () =>
+    (Object.keys(runParts) as RunPart[]).reduce((sum, part) => sum + props.line[part].volume, 0) -
+    props.line.charge.volume;
   return (
-    <table class="parts">
-      <caption>What the cuts make of the charge</caption>
-      <thead>
-        <tr>
-          <th scope="col">Part</th>
-          <th scope="col">Volume, L</th>
-          <th scope="col">Strength, % vol</th>
-          <th scope="col">Pure alcohol, L</th>
-        </tr>
-      </thead>
-      <tbody>
-        <For each={Object.keys(runParts) as RunPart[]}>
-          {(part) => (
-            <tr class={part}>
-              <th scope="row">{runParts[part]}</th>
-              <td class="number">{n(props.line[part].volume, 0)}</td>
-              <td class="number">{n(props.line[part].strength, 1)}</td>
-              <td class="number">{n(props.line[part].alcohol, 1)}</td>
-            </tr>
-          )}
-        </For>
-      </tbody>
-      <tfoot>
-        <tr>
-          <th scope="row">Together, the charge</th>
-          <td class="number">{n(props.line.charge.volume, 0)}</td>
-          <td class="number">{n(props.line.charge.strength, 1)}</td>
-          <td class="number">{n(props.line.charge.alcohol, 1)}</td>
-        </tr>
-      </tfoot>
-    </table>
+    <>
+      <table class="parts">
+        <caption>What the cuts make of the charge</caption>
+        <thead>
+          <tr>
+            <th scope="col">Part</th>
+            <th scope="col">Volume, L</th>
+            <th scope="col">Strength, % vol</th>
+            <th scope="col">Pure alcohol, L</th>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={Object.keys(runParts) as RunPart[]}>
+            {(part) => (
+              <tr class={part}>
+                <th scope="row">{runParts[part]}</th>
+                <td class="number">{n(props.line[part].volume, 0)}</td>
+                <td class="number">{n(props.line[part].strength, 1)}</td>
+                <td class="number">{n(props.line[part].alcohol, 1)}</td>
+              </tr>
+            )}
+          </For>
+        </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row">Together, the charge</th>
+            <td class="number">{n(props.line.charge.volume, 0)}</td>
+            <td class="number">{n(props.line.charge.strength, 1)}</td>
+            <td class="number">{n(props.line.charge.alcohol, 1)}</td>
+          </tr>
+        </tfoot>
+      </table>
+      <Show when={more() >= 0.5}>
+        <p class="note">
+          Caught apart, the parts take {n(more(), 0)} L more than the charge did. Litres come over, on the
+          curve and above, are counted as if all so far stood in one vessel. Only the pure alcohol adds up.
+        </p>
+      </Show>
+    </>
   );
 }
 

@@ -8,6 +8,7 @@ import { ETHANOL_DENSITY } from '../../src/core/spirit/density.ts';
 import {
   attenuate,
   exciseFactor,
+  fermentabilityFromGravities,
   strengthByExciseFactor,
   strengthFromGravities,
 } from '../../src/core/wort/attenuation.ts';
@@ -16,6 +17,17 @@ import { always, apart, between, ordered } from './draw.ts';
 const falls = ordered(0.985, 1.12, 1e-4)
   .filter(([, original]) => original > 1.001)
   .map(([final, original]) => ({ original: gravity(original), final: gravity(final) }));
+
+test('the rule of the gravities: 81.4 × 64 ÷ 60 and 81.4 × 60 ÷ 58, by hand', () => {
+  expect(fermentabilityFromGravities({ original: gravity(1.06), final: gravity(0.996) })).toBeCloseTo(
+    86.827,
+    3,
+  );
+  expect(fermentabilityFromGravities({ original: gravity(1.058), final: gravity(0.998) })).toBeCloseTo(
+    84.207,
+    3,
+  );
+});
 
 test('mass in is mass out: wort = wash + carbon dioxide + yeast', () => {
   always(falls, (gravities) => {

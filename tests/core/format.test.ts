@@ -1,11 +1,49 @@
 // Figures as text and text as figures, and the table of kinds.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { format, formatNumber, parseNumber } from '../../src/core/format.ts';
+import {
+  asShown,
+  format,
+  formatCount,
+  formatNumber,
+  formatWorking,
+  parseNumber,
+} from '../../src/core/format.ts';
 import { kinds, type KindName } from '../../src/core/kinds.ts';
 import { numberFigures } from '../../src/house/figures.ts';
 import { typed } from '../../src/house/codec.ts';
 import { always, between } from './draw.ts';
+
+test.each<[number, string]>([
+  [0.817_072_8, '0.817073'],
+  [12.796_4, '12.7964'],
+  [1500, '1,500'],
+  [163_199.4, '163,199'],
+  [-0.523_7, '−0.5237'],
+  [0, '0'],
+])('a working prints %s as %s: six figures, and no zeros to pad it', (value, text) =>
+  expect(formatWorking(value)).toBe(text),
+);
+
+test('a working loses no more than a part in a hundred thousand', () => {
+  always(between(1e-3, 1e9), (value) => {
+    expect(Math.abs(parseNumber(formatWorking(value))! / value - 1)).toBeLessThanOrEqual(5.1e-6);
+  });
+});
+
+test('one year is no “years”, and a figure of the line stands in its field as it is reckoned with', () => {
+  expect(
+    [format(1, 'years'), format(2, 'years'), format(1, 'years', 1)].map((text) => text.slice(-4)),
+  ).toEqual(['year', 'ears', 'ears']);
+  expect([formatCount(1, 'year'), formatCount(12, 'year'), formatCount(1.5, 'year')]).toEqual([
+    '1 year',
+    '12 years',
+    '1.5 years',
+  ]);
+  expect([69.04894, 0.085_12, 856.347, 51_567.4, 0].map(asShown)).toEqual([
+    69.049, 0.0851, 856.35, 51_567, 0,
+  ]);
+});
 
 const digits = fc.integer({ min: 0, max: 6 });
 

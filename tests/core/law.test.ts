@@ -7,6 +7,7 @@ import { sources } from '../../src/core/sources.ts';
 const scottish: Claim = {
   madeIn: 'Scotland',
   maturedIn: 'Scotland',
+  bottledIn: 'Scotland',
   grain: 'malted barley only',
   still: 'pot still',
   oneDistillery: true,
@@ -44,6 +45,7 @@ test.each([
   [{ added: 'water and plain caramel' }, []],
   [{ added: 'sweetening or flavouring' }, ['with nothing added but water and plain caramel']],
   [{ still: 'other still' }, ['batch distilled in pot stills']],
+  [{ bottledIn: 'elsewhere' }, ['bottled in Scotland']],
 ] as const)('SI 2009/2890, single malt: %j misses %j', (change, points) => {
   expect(missed({ ...scottish, ...change }, 'scotland-single-malt')).toEqual(points);
 });
@@ -61,5 +63,21 @@ test('27 CFR 5.143, American single malt: used oak passes, and there is no short
   expect(qualifies({ ...american, years: 1 }, named('us-single-malt'))).toBe(true);
   expect(missed({ ...american, distilledAt: 80.1 }, 'us-single-malt')).toEqual([
     'at 80 % vol (160 proof) or less',
+  ]);
+});
+
+test('SI 2009/2890, Scotch whisky without more may be bottled elsewhere, from any still and other grain besides', () => {
+  const claim = { ...scottish, bottledIn: 'elsewhere', still: 'other still', grain: 'less than 51 % malted barley' } as const; // prettier-ignore
+  expect(missed(claim, 'scotland')).toEqual([]);
+  expect(missed(claim, 'scotland-single-malt')).toHaveLength(3);
+});
+
+test('the Japanese standard, recalled, asks for bottling there; the American class for less than 95 % vol and oak', () => {
+  const japanese: Claim = { ...scottish, madeIn: 'Japan', maturedIn: 'Japan', bottledIn: 'Japan' };
+  expect(qualifies(japanese, named('japan'))).toBe(true);
+  expect(missed({ ...japanese, bottledIn: 'Scotland' }, 'japan')).toEqual(['bottled in Japan']);
+  expect(missed({ ...american, distilledAt: 95, wood: 'other wood' }, 'us-whisky')).toEqual([
+    'distilled below 95 % vol (190 proof)',
+    'in oak barrels',
   ]);
 });

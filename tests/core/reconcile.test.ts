@@ -176,7 +176,7 @@ describe('houses whose figures are true', () => {
         const quoted = { ...all(truth, names), heartVolume: exact(truth.heartVolume * by) };
         const before = answer(reconcile(quoted));
         expect(judged(before, 'heartVolume').finding === 'agrees').toBe(by === 1);
-        const adjusted = before.filled.find(({ figure }) => figure === 'maltPerWeek')!.value;
+        const adjusted = judged(before, 'maltPerMash').adjusted.value * judged(before, 'mashesPerWeek').adjusted.value;
         const after = answer(reconcile({ ...quoted, maltPerWeek: exact(adjusted) }));
         expect(findings(after)).toMatchObject(findings(before));
         expect(judged(after, 'maltPerWeek').finding).toBe('agrees');
@@ -258,6 +258,33 @@ describe('a whole line as it is told', () => {
       washStrength: 'agrees',
       wortVolume: 'agrees',
     });
+  });
+});
+
+describe('a script whose store, years and bottles do not go together', () => {
+  const rounded = (value: number): Said => ({ as: 'rounded', value });
+  const found = answer(
+    reconcile({
+      casksPerYear: about(17_000),
+      casksInStore: about(150_000),
+      yearsInWood: rounded(12),
+      bottlesPerCask: about(380),
+      bottlesPerYear: about(9_000_000),
+    }),
+  );
+  const said = sentences(found).join('\n');
+  test('the sentences reckon with the figures as they were said', () => {
+    // By hand: 17,000 × 12 = 204,000; 380 × 17,000 = 6,460,000.
+    expect(said).toMatch(/150,000/);
+    expect(said).toMatch(/204,000|6,460,000/);
+    expect(said).not.toMatch(/150,0[1-9]|8,99\d,/);
+  });
+  test('a figure that the house sets is sent back to be checked, not put right by a sum', () => {
+    expect(said).not.toMatch(/Years in wood: .* would fit/);
+  });
+  test('nothing follows from figures that are in doubt', () => {
+    expect(found.figures.some(({ finding }) => finding !== 'agrees')).toBe(true);
+    expect(found.filled.map(({ figure }) => figure)).not.toContain('bottleSize');
   });
 });
 

@@ -33,8 +33,8 @@ test('a unit once chosen holds for its kind, on every page', async ({ page }) =>
   await expect(field.locator('input.number')).toHaveValue(/^126\.\d/); // twice 63.5 % vol, less the change from 20 °C to 60 °F
   await page.reload();
   await expect(field.locator('input.number')).toHaveValue(/^126\.\d/);
-  await field.locator('input.number').fill('120');
-  await expect(page.locator('#house-fillingStrength')).toHaveValue(/^120/);
+  await page.locator('#house-fillingStrength').fill('120');
+  await expect(field.locator('input.number')).toHaveValue(/^120/);
   await open(page, '/fermenting/');
   await expect(
     page.locator('section[aria-labelledby="strength-from-gravities-title"] .results dd').first(),

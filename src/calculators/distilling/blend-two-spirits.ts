@@ -1,5 +1,5 @@
 // What two spirits make together.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { blend } from '../../core/spirit/mixing.ts';
 import { defineCalculator } from '../define.ts';
 
@@ -53,10 +53,10 @@ export default defineCalculator({
     ]),
   steps: (given, result) => [
     'Pure alcohol = volume × strength ÷ 100, for each, and added',
-    `${n(given.volume, 1)} × ${n(given.strength, 2)} ÷ 100 + ${n(given.otherVolume, 1)} × ${n(given.otherStrength, 2)} ÷ 100 = ${n(result.alcohol, 1)} L`,
-    `The masses add too; the mixture’s own density makes ${n(result.volume, 1)} L of them, ${n(result.contraction, 1)} L less than was poured`,
+    `${w(given.volume)} × ${w(given.strength)} ÷ 100 + ${w(given.otherVolume)} × ${w(given.otherStrength)} ÷ 100 = ${w(result.alcohol)} L`,
+    `The masses add too; the mixture’s own density makes ${w(result.volume)} L of them, ${n(result.contraction, 1)} L less than was poured`,
     'Strength = pure alcohol ÷ volume together × 100',
-    `${n(result.alcohol, 1)} ÷ ${n(result.volume, 1)} × 100 = ${n(result.strength, 2)} % vol`,
+    `${w(result.alcohol)} ÷ ${w(result.volume)} × 100 = ${n(result.strength, 2)} % vol`,
   ],
   examples: [
     {

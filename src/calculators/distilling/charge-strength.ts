@@ -1,7 +1,7 @@
 // What the strength of the charge does to the heart of a single run.
 import { cutRun } from '../../core/distilling/cuts.ts';
 import { runStill } from '../../core/distilling/run.ts';
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { percent, strength as percentVol, type Portion, type Spirit } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 import { chargeOf, cutsOf, houseCuts, spiritCharge, stillOf, type GivenCuts } from './house-cuts.ts';
@@ -49,10 +49,10 @@ export default defineCalculator({
     };
   },
   steps: (given, result) => [
-    `The charge holds ${n(given.volume, 0)} × ${n(given.strength, 1)} ÷ 100 = ${n((given.volume * given.strength) / 100, 1)} L of pure alcohol`,
+    `The charge holds ${w(given.volume)} × ${w(given.strength)} ÷ 100 = ${w((given.volume * given.strength) / 100)} L of pure alcohol`,
     'It comes over by Rayleigh’s law, stronger at first the stronger the charge; the heart ends at one strength, whatever the charge',
-    `Heart = ${n(result.heart, 0)} × ${n(result.heartStrength, 1)} ÷ 100 = ${n((result.heart * result.heartStrength) / 100, 1)} L of pure alcohol`,
-    `Its part of the charge’s alcohol = ${n((result.heart * result.heartStrength) / 100, 1)} ÷ ${n((given.volume * given.strength) / 100, 1)} × 100 = ${n(result.heartShare, 1)} %`,
+    `Heart = ${w(result.heart)} × ${w(result.heartStrength)} ÷ 100 = ${w((result.heart * result.heartStrength) / 100, 5)} L of pure alcohol`,
+    `Its part of the charge’s alcohol = ${w((result.heart * result.heartStrength) / 100, 5)} ÷ ${w((given.volume * given.strength) / 100)} × 100 = ${n(result.heartShare, 1)} %`,
     `Foreshots ${n(result.foreshotsShare, 1)} %, feints ${n(result.feintsShare, 1)} %; the rest stays in the spent lees`,
   ],
   remark: ({ strength }, { heartShare, heartVolumeShare }) =>
@@ -70,17 +70,21 @@ export default defineCalculator({
     return {
       caption: 'Part of the charge’s alcohol that is heart, by the strength of the charge',
       columns: [
-        { kind: 'strength', label: 'Charge', values: rows.map(({ at }) => at) },
-        { kind: 'percent', label: 'Heart', values: rows.map(({ heart, charge }) => partOf(heart, charge)) },
-        { kind: 'strength', label: 'Heart', values: rows.map(({ heart }) => heart.strength) },
+        { kind: 'strength', label: 'Strength of the charge, % vol', values: rows.map(({ at }) => at) },
         {
           kind: 'percent',
-          label: 'Foreshots',
+          label: 'Heart, part of the alcohol',
+          values: rows.map(({ heart, charge }) => partOf(heart, charge)),
+        },
+        { kind: 'strength', label: 'Strength of the heart', values: rows.map(({ heart }) => heart.strength) },
+        {
+          kind: 'percent',
+          label: 'Foreshots, part of the alcohol',
           values: rows.map(({ foreshots, charge }) => partOf(foreshots, charge)),
         },
         {
           kind: 'percent',
-          label: 'Feints',
+          label: 'Feints, part of the alcohol',
           values: rows.map(({ feints, charge }) => partOf(feints, charge)),
         },
       ],

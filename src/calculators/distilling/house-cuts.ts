@@ -45,6 +45,7 @@ export const houseCuts = {
     range: [0, 40],
     step: 0.1,
     house: 'foreshotsShare',
+    usedWhen: { choice: 'foreshotsBy', is: ['share'] },
   },
   foreshotsStrength: {
     kind: 'strength',
@@ -52,6 +53,7 @@ export const houseCuts = {
     range: [20, 90],
     step: 0.1,
     house: 'foreshotsStrength',
+    usedWhen: { choice: 'foreshotsBy', is: ['strength'] },
   },
   heartEnd: { kind: 'strength', label: 'Heart ends at', range: [20, 85], step: 0.1, house: 'heartEnd' },
   feintsEnd,
@@ -83,6 +85,7 @@ export const houseLimit = {
     range: [15, 60],
     step: 0.5,
     house: 'chargeLimit',
+    usedWhen: { choice: 'dilution', is: ['when-needed'] },
   },
 } as const;
 

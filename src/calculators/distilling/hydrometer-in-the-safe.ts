@@ -85,6 +85,7 @@ export default defineCalculator({
       range: [760, 1010],
       step: 0.1,
       value: 900.1,
+      usedWhen: { choice: 'marked', is: ['air', 'vacuo'] },
     },
     strengthReading: {
       kind: 'strength',
@@ -92,6 +93,7 @@ export default defineCalculator({
       range: [0, 100],
       step: 0.1,
       value: 63.5,
+      usedWhen: { choice: 'marked', is: ['strength'] },
     },
     temperature: { kind: 'temperature', label: 'Temperature', range: [-10, 40], step: 0.1, value: 14 },
   },

@@ -1,7 +1,7 @@
 // A season of rounds from an empty receiver until they repeat themselves, and what one missed recycle does.
 import { settleRound } from '../../core/distilling/round.ts';
 import { roundsToSettle, runSeason, type Season } from '../../core/distilling/season.ts';
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { count, litresOfAlcohol, type Quantity } from '../../core/quantity.ts';
 import { isRefusal, refuse } from '../../core/refusal.ts';
 import { defineCalculator } from '../define.ts';
@@ -84,13 +84,13 @@ export default defineCalculator({
     const told = asPlanned(given);
     if (isRefusal(told)) return [];
     const lees = told.rounds.reduce((sum, { residue }) => sum + residue.alcohol, 0);
-    const rounds = whole(given.rounds);
+    const [rounds, missed] = [whole(given.rounds), whole(given.missed)];
     return [
       'Charge = low wines + foreshots and feints of the round before, let down with water where it would be too strong',
-      `Round 1: ${n(told.lowWines.alcohol, 1)} L of pure alcohol go in, ${n(result.first, 1)} are heart, ${n(told.rounds[0]!.back.alcohol, 1)} go to the receiver`,
-      `In balance from round ${result.settled}: every heart from then on is within a thousandth of ${n(result.balanced, 1)} L`,
+      `Round 1: ${w(told.lowWines.alcohol)} L of pure alcohol go in, ${n(result.first, 1)} are heart, ${n(told.rounds[0]!.back.alcohol, 1)} go to the receiver`,
+      `In balance from round ${result.settled}: every heart from then on${missed > 0 && missed >= result.settled ? `, until the recycle is missed in round ${missed},` : missed > 0 ? ', were none kept out,' : ''} is within a thousandth of ${n(result.balanced, 1)} L`,
       'Over the season: low wines = hearts + spent lees + kept out + left in the receiver',
-      `${rounds} × ${n(told.lowWines.alcohol, 1)} = ${n(result.total, 1)} + ${n(lees, 1)} + ${n(result.keptOut, 1)} + ${n(result.left, 1)} = ${n(result.total + lees + result.keptOut + result.left, 1)} L`,
+      `Low wines: ${rounds} × ${w(told.lowWines.alcohol, 8)} = ${n(rounds * told.lowWines.alcohol, 1)} L; the rest: ${n(result.total, 2)} + ${n(lees, 2)} + ${n(result.keptOut, 2)} + ${n(result.left, 2)} = ${n(result.total + lees + result.keptOut + result.left, 1)} L`,
     ];
   },
   remark: (given, result) => {

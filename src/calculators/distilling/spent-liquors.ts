@@ -1,5 +1,5 @@
 // Pot ale and spent lees: how much, and what alcohol leaves with them.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { litres20, litresOfAlcohol, percent, quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 
@@ -90,15 +90,15 @@ export default defineCalculator({
   },
   steps: (given, result) => [
     'Alcohol = volume × strength ÷ 100, for each, and added',
-    `${n(given.potAle, 0)} × ${n(given.potAleStrength, 3)} ÷ 100 + ${n(given.lees, 0)} × ${n(given.leesStrength, 3)} ÷ 100 = ${n(result.alcohol, 1)} L`,
-    `Pot ale to a litre of pure alcohol in the heart = ${n(given.potAle, 0)} ÷ ${n(given.heart, 1)} = ${n(result.potAlePerAlcohol, 1)} L; lees ${n(given.lees, 0)} ÷ ${n(given.heart, 1)} = ${n(result.leesPerAlcohol, 1)} L`,
+    `${w(given.potAle)} × ${w(given.potAleStrength)} ÷ 100 + ${w(given.lees)} × ${w(given.leesStrength)} ÷ 100 = ${w(result.alcohol)} L`,
+    `Pot ale to a litre of pure alcohol in the heart = ${w(given.potAle)} ÷ ${w(given.heart)} = ${n(result.potAlePerAlcohol, 1)} L; lees ${w(given.lees)} ÷ ${w(given.heart)} = ${n(result.leesPerAlcohol, 1)} L`,
     `In a year, × ${given.mashesPerWeek} × ${given.weeksPerYear}: ${n(result.potAleYear, 0)} L and ${n(result.leesYear, 0)} L`,
-    `Lost = ${n(result.alcohol, 1)} ÷ (${n(given.heart, 1)} + ${n(result.alcohol, 1)}) × 100 = ${n(result.lost, 2)} %`,
+    `Lost = ${w(result.alcohol)} ÷ (${w(given.heart)} + ${w(result.alcohol)}) × 100 = ${n(result.lost, 2)} %`,
   ],
   remark: (_, { lost, ratio, potAlePerAlcohol }) =>
     lost > 2
       ? `${n(lost, 1)} % of the alcohol is left behind; 98–99.5 % kept is recalled as good. Run the stills down further, and weigh the heat of the last litres against it.`
-      : `About two thirds of the wash is common practice for pot ale, and 7.5–8 L to a litre of pure alcohol follow from a wash of 8.5 % vol and low wines of 23; here it is ${n(ratio, 0)} % and ${n(potAlePerAlcohol, 1)} L. Both leave hot, and are wet, sour and rich: where they may go is settled by the site’s consents.`,
+      : `About two thirds of the wash is common practice for pot ale, and 7.5–8 L to a litre of pure alcohol follow from a wash of 8.5 % vol and low wines of 23; here it is ${n(ratio, 1)} % and ${n(potAlePerAlcohol, 1)} L. Both leave hot, and are wet, sour and rich: where they may go is settled by the site’s consents.`,
   examples: [
     {
       given: {

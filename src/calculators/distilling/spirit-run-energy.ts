@@ -8,7 +8,7 @@ import {
   steamFor,
 } from '../../core/distilling/run-heat.ts';
 import { runStill } from '../../core/distilling/run.ts';
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { quantity } from '../../core/quantity.ts';
 import { amountsOf } from '../../core/spirit/amounts.ts';
 import { LATENT_HEAT, massesOf } from '../../core/vapour/latent-heat.ts';
@@ -38,7 +38,14 @@ export default defineCalculator({
     feintsEnd,
     spiritReflux,
     filledAt: { kind: 'temperature', label: 'Charge goes in at', range: [5, 80], step: 1, value: 25 },
-    power: { kind: 'power', label: 'Heat put to the still', range: [0.5, 20_000], step: 10, value: 200 },
+    power: {
+      kind: 'power',
+      label: 'Heat put to the still',
+      range: [0.5, 20_000],
+      step: 10,
+      value: 200,
+      sized: { by: 'wortVolume' },
+    },
     ...houseWash,
     washFilledAt: { kind: 'temperature', label: 'Wash goes in at', range: [5, 95], step: 1, value: 30 },
     airPressure,
@@ -109,11 +116,11 @@ export default defineCalculator({
     const charge = massesOf(amountsOf(given));
     return [
       `The charge is ${n(charge.ethanol, 0)} kg of alcohol and ${n(charge.water, 0)} kg of water; all but the spent lees comes over, by Rayleigh’s law`,
-      `Boiling off = kg of alcohol that come over × ${LATENT_HEAT.ethanol} + kg of water × ${LATENT_HEAT.water}, without heat of mixing: ${n(result.boilOff, 0)} MJ`,
-      `Heat put to the still = (${n(result.heatUp, 0)} + ${n(result.boilOff, 0)}) × 100 ÷ ${n(given.efficiency, 0)} = ${n(result.energy, 0)} MJ; what head and neck send back must be boiled again, and counts as not reaching the liquid`,
-      `Hours = ${n(result.energy, 0)} × 1000 ÷ ${n(given.power, 0)} ÷ 3600 = ${n(result.hours, 1)} h`,
+      `Boiling off = kg of alcohol that come over × ${LATENT_HEAT.ethanol} + kg of water × ${LATENT_HEAT.water}, without heat of mixing: ${w(result.boilOff)} MJ`,
+      `Heat put to the still = (${w(result.heatUp)} + ${w(result.boilOff)}) × 100 ÷ ${n(given.efficiency, 0)} = ${n(result.energy, 0)} MJ; what head and neck send back must be boiled again, and counts as not reaching the liquid`,
+      `Hours = ${w(result.energy)} × 1000 ÷ ${n(given.power, 0)} ÷ 3600 = ${n(result.hours, 1)} h`,
       'Both stills = (heat of the wash still + heat of the spirit still) ÷ alcohol in the heart',
-      `(${n(result.washEnergy, 0)} + ${n(result.energy, 0)}) ÷ ${n(given.heart, 1)} = ${n(result.perAlcohol, 1)} MJ, or ${n(result.perAlcohol / MEGAJOULES_IN_KWH, 2)} kWh, for a litre`,
+      `(${w(result.washEnergy)} + ${w(result.energy)}) ÷ ${w(given.heart)} = ${n(result.perAlcohol, 1)} MJ, or ${n(result.perAlcohol / MEGAJOULES_IN_KWH, 2)} kWh, for a litre`,
     ];
   },
   remark: (_, result) =>

@@ -1,5 +1,5 @@
 // The strength of a spirit from its density at a temperature.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { celsius, massPercent } from '../../core/quantity.ts';
 import { densityOfSpirit } from '../../core/spirit/density.ts';
 import { massPercentFromStrength, strengthFromDensity } from '../../core/spirit/strength.ts';
@@ -33,9 +33,9 @@ export default defineCalculator({
   },
   steps: (given, result) => [
     'Find the share of alcohol by mass whose density at this temperature is the one measured',
-    `At ${given.temperature} °C, ${n(result.mass, 2)} % by mass has ${n(given.density, 2)} kg/m³`,
+    `At ${given.temperature} °C, ${w(result.mass)} % by mass has ${n(given.density, 2)} kg/m³`,
     'Strength at 20 °C = share by mass × density at 20 °C ÷ density of pure alcohol at 20 °C',
-    `${n(result.mass, 2)} × ${n(result.at20, 2)} ÷ 789.24 = ${n(result.strength, 2)} % vol`,
+    `${w(result.mass)} × ${w(result.at20)} ÷ 789.24 = ${n(result.strength, 2)} % vol`,
   ],
   examples: [
     {

@@ -9,7 +9,7 @@ import {
   STEAM_HEAT,
 } from '../../core/distilling/run-heat.ts';
 import { runStill } from '../../core/distilling/run.ts';
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { percent, quantity } from '../../core/quantity.ts';
 import { amountsOf } from '../../core/spirit/amounts.ts';
 import { HEAT_CAPACITY, LATENT_HEAT, massesOf } from '../../core/vapour/latent-heat.ts';
@@ -30,7 +30,14 @@ export default defineCalculator({
     airPressure,
     filledAt: { kind: 'temperature', label: 'Wash goes in at', range: [5, 95], step: 1, value: 30 },
     ...heating,
-    power: { kind: 'power', label: 'Heat put to the still', range: [0.5, 20_000], step: 10, value: 350 },
+    power: {
+      kind: 'power',
+      label: 'Heat put to the still',
+      range: [0.5, 20_000],
+      step: 10,
+      value: 350,
+      sized: { by: 'wortVolume' },
+    },
     leavesAt: { kind: 'temperature', label: 'Low wines leave at', range: [5, 60], step: 1, value: 20 },
     ...cooling,
   },
@@ -85,11 +92,11 @@ export default defineCalculator({
       'Low wines come over by Rayleigh’s law until they are down to the strength at which the run ends; the rest is pot ale',
       `${n(result.volume, 0)} L at ${n(result.strength, 1)} % vol are ${n(over.ethanol, 0)} kg of alcohol and ${n(over.water, 0)} kg of water`,
       'Boiling off = kg of alcohol × its latent heat + kg of water × its own; heat of mixing is left out',
-      `${n(over.ethanol, 1)} × ${LATENT_HEAT.ethanol} + ${n(over.water, 1)} × ${LATENT_HEAT.water} = ${n(result.boilOff, 0)} MJ`,
-      `Warming = mass × heat capacity × rise, for the charge from ${given.filledAt} °C to its boil, and for the pot ale from there to its own: ${n(result.heatUp, 0)} MJ, with ${HEAT_CAPACITY.ethanol} kJ/(kg K) for alcohol and ${HEAT_CAPACITY.water} for water`,
-      `Heat put to the still = (${n(result.heatUp, 0)} + ${n(result.boilOff, 0)}) × 100 ÷ ${n(given.efficiency, 0)} = ${n(result.energy, 0)} MJ; ÷ ${STEAM_HEAT} MJ/kg = ${n(result.steam, 0)} kg of steam`,
-      `Hours = MJ × 1000 ÷ kW ÷ 3600 = ${n(result.energy, 0)} × 1000 ÷ ${n(given.power, 0)} ÷ 3600 = ${n(result.hours, 1)} h`,
-      `Cooling water takes the latent heat and what the low wines give up on the way to ${given.leavesAt} °C: ${n(taken, 0)} MJ × 1000 ÷ (${HEAT_CAPACITY.water} × ${n(given.rise, 1)}) = ${n(result.water, 0)} L`,
+      `${w(over.ethanol)} × ${LATENT_HEAT.ethanol} + ${w(over.water)} × ${LATENT_HEAT.water} = ${n(result.boilOff, 0)} MJ`,
+      `Warming = mass × heat capacity × rise, for the charge from ${given.filledAt} °C to its boil, and for the pot ale from there to its own: ${w(result.heatUp)} MJ, with ${HEAT_CAPACITY.ethanol} kJ/(kg K) for alcohol and ${HEAT_CAPACITY.water} for water`,
+      `Heat put to the still = (${w(result.heatUp)} + ${w(result.boilOff)}) × 100 ÷ ${n(given.efficiency, 0)} = ${n(result.energy, 0)} MJ; as steam, ${w(result.energy)} ÷ ${STEAM_HEAT} = ${n(result.steam, 0)} kg`,
+      `Hours = MJ × 1000 ÷ kW ÷ 3600 = ${w(result.energy)} × 1000 ÷ ${n(given.power, 0)} ÷ 3600 = ${n(result.hours, 1)} h`,
+      `Cooling water takes the latent heat and what the low wines give up on the way to ${given.leavesAt} °C: ${w(taken, 7)} MJ × 1000 ÷ (${HEAT_CAPACITY.water} × ${n(given.rise, 1)}) = ${n(result.water, 0)} L`,
     ];
   },
   remark: (_, result) =>

@@ -1,6 +1,6 @@
 // What a changed cut or more reflux would do to the balanced round, beside the house as it is.
 import { settleRound } from '../../core/distilling/round.ts';
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { litres20, litresOfAlcohol, quantity, share, strength, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 import { houseCuts, houseLimit, houseWash, planOf, type GivenRound } from './house-cuts.ts';
@@ -38,8 +38,22 @@ export default defineCalculator({
       },
       value: 'earlier',
     },
-    cutBy: { kind: 'strengthDifference', label: 'The cut moved by', range: [0, 20], step: 0.1, value: 2 },
-    refluxBy: { kind: 'share', label: 'The reflux raised by', range: [0, 1], step: 0.01, value: 0.1 },
+    cutBy: {
+      kind: 'strengthDifference',
+      label: 'The cut moved by',
+      range: [0, 20],
+      step: 0.1,
+      value: 2,
+      usedWhen: { choice: 'change', is: ['earlier', 'later'] },
+    },
+    refluxBy: {
+      kind: 'share',
+      label: 'The reflux raised by',
+      range: [0, 1],
+      step: 0.01,
+      value: 0.1,
+      usedWhen: { choice: 'change', is: ['reflux'] },
+    },
     ...houseWash,
     ...houseCuts,
     ...houseLimit,
@@ -87,7 +101,7 @@ export default defineCalculator({
       ? `Reflux from ${n(given.spiritReflux, 2)} to ${n(after(given).spiritReflux, 2)}; the cuts stay`
       : `The heart ends at ${said(given).to} instead of ${said(given).from} % vol; all else stays`,
     'Each round is solved for the charge that comes back unchanged: low wines in, heart and spent lees out',
-    `Heart: ${n(result.heart, 1)} × ${n(result.strength, 2)} ÷ 100 = ${n(result.alcohol, 1)} L of pure alcohol; now it is ${n(result.alcohol - result.alcoholMore, 1)}`,
+    `Heart: ${w(result.heart)} × ${w(result.strength)} ÷ 100 = ${n(result.alcohol, 1)} L of pure alcohol; now it is ${n(result.alcohol - result.alcoholMore, 1)}`,
     `Charge: ${n(result.charge, 1)} L of pure alcohol, now ${n(result.charge - result.chargeMore, 1)}; feints: ${n(result.feints, 1)} L, now ${n(result.feints - result.feintsMore, 1)}`,
   ],
   remark: (given, { alcohol, alcoholMore, feintsMore, strengthMore }) => {

@@ -1,7 +1,7 @@
 // What the gas of a washback at its height would do to the air of a room, were that air mixed.
 import { FRESH_AIR, gasVolume, hoursBefore, levelAfter, steadyLevel } from '../../core/fermenting/gas.ts';
 import { releaseRate } from '../../core/fermenting/release.ts';
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { hours, quantity, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 
@@ -49,16 +49,30 @@ export default defineCalculator({
     steepness: { kind: 'perHour', label: 'Steepness of the fall', range: [0.05, 1], step: 0.01, value: 0.2 },
     temperature: { kind: 'temperature', label: 'Room at', range: [0, 40], step: 1, value: 20 },
     escapes: { kind: 'percent', label: 'Gas that gets into the room', range: [1, 100], step: 1, value: 100 },
-    room: { kind: 'space', label: 'Room', range: [5, 100_000], step: 10, value: 600 },
-    freshAir: { kind: 'flow', label: 'Fresh air', range: [0, 500_000], step: 100, value: 600 },
+    room: {
+      kind: 'space',
+      label: 'Room',
+      range: [5, 100_000],
+      step: 10,
+      value: 600,
+      sized: { by: 'wortVolume' },
+    },
+    freshAir: {
+      kind: 'flow',
+      label: 'Fresh air',
+      range: [0, 500_000],
+      step: 100,
+      value: 600,
+      sized: { by: 'wortVolume' },
+    },
     watched: { kind: 'hours', label: 'Time looked at', range: [0.5, 24], step: 0.5, value: 4 },
   },
   outputs: {
     flow: { kind: 'flow', label: 'Gas into the room', digits: 1 },
     steady: { kind: 'ppm', label: 'Level where it would settle', digits: 0 },
-    below5000: { kind: 'minutes', label: 'Mixed air below 5,000 ppm for' },
-    below15000: { kind: 'minutes', label: 'Mixed air below 15,000 ppm for' },
-    below40000: { kind: 'minutes', label: 'Mixed air below 40,000 ppm for' },
+    below5000: { kind: 'minutes', label: 'Mixed air below 5,000 ppm for', down: true },
+    below15000: { kind: 'minutes', label: 'Mixed air below 15,000 ppm for', down: true },
+    below40000: { kind: 'minutes', label: 'Mixed air below 40,000 ppm for', down: true },
   },
   compute: (given) => {
     const room = roomOf(given);
@@ -74,10 +88,10 @@ export default defineCalculator({
   },
   steps: ({ room, freshAir, watched }, { flow, steady, below5000 }) => [
     `Where it settles, gas and fresh air leave mixed as they come: (1,000,000 × gas + ${FRESH_AIR} × fresh air) ÷ (gas + fresh air)`,
-    `(1,000,000 × ${n(flow, 1)} + ${FRESH_AIR} × ${n(freshAir, 0)}) ÷ (${n(flow, 1)} + ${n(freshAir, 0)}) = ${n(steady, 0)} ppm`,
-    `On the way there the gap closes by the part (gas + fresh air) ÷ room in an hour: (${n(flow, 1)} + ${n(freshAir, 0)}) ÷ ${n(room, 0)} = ${n((flow + freshAir) / room, 3)}`,
+    `(1,000,000 × ${w(flow, 9)} + ${FRESH_AIR} × ${w(freshAir)}) ÷ (${w(flow, 9)} + ${w(freshAir)}) = ${n(steady, 0)} ppm`,
+    `On the way there the gap closes by the part (gas + fresh air) ÷ room in an hour: (${w(flow, 9)} + ${w(freshAir)}) ÷ ${w(room)} = ${n((flow + freshAir) / room, 4)}`,
     steady > EIGHT_HOURS && below5000 < 60 * watched
-      ? `5,000 ppm: ln((${n(steady, 0)} − ${FRESH_AIR}) ÷ (${n(steady, 0)} − 5,000)) ÷ ${n((flow + freshAir) / room, 3)} × 60 = ${n(below5000, 1)} min`
+      ? `5,000 ppm: ln((${n(steady, 0)} − ${FRESH_AIR}) ÷ (${n(steady, 0)} − 5,000)) ÷ ${n((flow + freshAir) / room, 4)} × 60 = ${n(below5000, 1)} min, which is cut down to whole minutes`
       : `5,000 ppm is not passed in the ${n(watched, 1)} h looked at, by this sum of mixed air alone`,
   ],
   remark: (given) => {

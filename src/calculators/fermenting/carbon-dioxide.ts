@@ -1,7 +1,7 @@
 // How much carbon dioxide a washback gives off, and how fast at its height.
 import { gasVolume } from '../../core/fermenting/gas.ts';
 import { releaseRate } from '../../core/fermenting/release.ts';
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 
@@ -43,10 +43,10 @@ export default defineCalculator({
     };
   },
   steps: ({ gas, temperature, half, steepness }, result) => [
-    'Volume = mass ÷ 44.01 × 8.314 × (273.15 + temperature) ÷ 101.325, at one atmosphere',
-    `${n(gas, 1)} ÷ 44.01 × 8.314 × ${n(273.15 + temperature, 2)} ÷ 101.325 = ${n(result.volume, 1)} m³`,
+    'Volume = mass ÷ 44.01 × 8.314463 × (273.15 + temperature) ÷ 101.325, at one atmosphere',
+    `${w(gas)} ÷ 44.01 × 8.314463 × ${n(273.15 + temperature, 2)} ÷ 101.325 = ${n(result.volume, 1)} m³`,
     'The gas comes as the extract falls: fastest at half the fall, a quarter of the steepness in an hour',
-    `At ${n(half, 1)} h: ${n(gas, 1)} × ${n(steepness, 3)} ÷ 4 = ${n((gas * steepness) / 4, 2)} kg/h; with the share that the S has before the start left out, ${n(result.peak, 2)} kg/h, or ${n(result.peakFlow, 1)} m³/h`,
+    `At ${n(half, 1)} h: ${w(gas)} × ${steepness} ÷ 4 = ${n((gas * steepness) / 4, 2)} kg/h; with the share that the S has before the start left out, ${n(result.peak, 2)} kg/h, or ${n(result.peakFlow, 1)} m³/h`,
   ],
   remark: ({ half }, { volume, peakFlow }) =>
     `At about ${n(half, 0)} h this washback pours out ${n(peakFlow, 1)} m³ in an hour, and ${n(volume, 0)} m³ in all, unseen and heavier than air. Know where it goes: to the lowest place it can reach.`,

@@ -1,7 +1,7 @@
 // The S of a fermentation, fitted to the reader's own gravity readings.
 import { extractAt, hourOf } from '../../core/fermenting/fall.ts';
 import { fitFall, type Reading } from '../../core/fermenting/fit-fall.ts';
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { plato, type Quantity } from '../../core/quantity.ts';
 import { isRefusal } from '../../core/refusal.ts';
 import { gravityFromPlato, platoFromGravity } from '../../core/wort/extract.ts';
@@ -31,6 +31,7 @@ export default defineCalculator({
   purpose: 'Fits the S along which gravity falls to your own readings, and tells when the fall is done.',
   sources: ['reid-2021', 'sugar-tables', 'common-practice'],
   cautions: ['carbon-dioxide'],
+  readings: ['readings'],
   inputs: {
     readings: {
       label: 'Readings of one washback',
@@ -82,9 +83,9 @@ export default defineCalculator({
     const curve = extractAt(fallOf(result), near.hour);
     return [
       'P = Pe + (Pi − Pe) ÷ (1 + e^(b (t − m))), with P the apparent extract after t hours',
-      `Least sum of squared distances from ${readings.length} readings: Pi = ${n(result.initialExtract, 2)}, Pe = ${n(result.finalExtract, 2)} °P, m = ${n(result.half, 1)} h, b = ${n(result.steepness, 3)} an hour`,
+      `Least sum of squared distances from ${readings.length} readings: Pi = ${n(result.initialExtract, 2)}, Pe = ${n(result.finalExtract, 2)} °P, m = ${w(result.half)} h, b = ${w(result.steepness)} an hour`,
       `At ${n(near.hour, 1)} h: ${n(result.finalExtract, 2)} + ${n(result.initialExtract - result.finalExtract, 2)} ÷ (1 + e^(${n(result.steepness * (near.hour - result.half), 2)})) = ${n(curve, 2)} °P; you read ${n(platoFromGravity(near.gravity), 2)}`,
-      `95 % is done when e^(b (t − m)) is 0.95 ÷ 0.05 = 19: t = ${n(result.half, 1)} + ln 19 ÷ ${n(result.steepness, 3)} = ${n(result.done, 1)} h`,
+      `95 % is done when e^(b (t − m)) is 0.95 ÷ 0.05 = 19: t = ${w(result.half)} + ln(19) ÷ ${w(result.steepness)} = ${n(result.done, 1)} h`,
     ];
   },
   remark: ({ readings }, result) => {

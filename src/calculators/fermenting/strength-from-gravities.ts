@@ -1,5 +1,5 @@
 // How strong the wash is, from its two gravities.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { fermentWort } from '../../core/fermenting/wash.ts';
 import { exciseFactor, strengthByExciseFactor } from '../../core/wort/attenuation.ts';
 import { platoFromGravity } from '../../core/wort/extract.ts';
@@ -65,10 +65,10 @@ export default defineCalculator({
     const { attenuation: a } = fermentWort({ volume: given.volume, gravity: given.original }, given.final);
     const fall = 1000 * (given.original - given.final);
     return [
-      `The wort is ${n(a.originalExtract, 2)} °P; the wash reads ${n(platoFromGravity(given.final), 2)} °P, lightened by its alcohol`,
-      `Real extract = 0.1808 × ${n(a.originalExtract, 2)} + 0.8192 × (${n(platoFromGravity(given.final), 2)}) = ${n(a.realExtract, 2)} °P`,
-      `Alcohol by mass = (${n(a.originalExtract, 2)} − ${n(a.realExtract, 2)}) ÷ (2.0665 − 0.010665 × ${n(a.originalExtract, 2)}) = ${n(a.alcoholByMass, 3)} %`,
-      `Strength = ${n(a.alcoholByMass, 3)} × ${given.final} × 998.2 ÷ 789.24 = ${n(result.strength, 2)} % vol`,
+      `The wort is ${w(a.originalExtract)} °P; the wash reads ${w(platoFromGravity(given.final))} °P, lightened by its alcohol`,
+      `Real extract = 0.1808 × ${w(a.originalExtract)} + 0.8192 × (${w(platoFromGravity(given.final))}) = ${n(a.realExtract, 4)} °P`,
+      `Alcohol by mass = (${w(a.originalExtract)} − ${n(a.realExtract, 4)}) ÷ (2.0665 − 0.010665 × ${w(a.originalExtract)}) = ${n(a.alcoholByMass, 4)} %`,
+      `Strength = ${n(a.alcoholByMass, 4)} × ${given.final} × 998.2 ÷ 789.24 = ${n(result.strength, 2)} % vol`,
       `Excise table: the gravity fell ${n(fall, 1)} degrees, at ${n(result.excise / fall, 3)} % vol each: ${n(result.excise, 2)} % vol`,
     ];
   },

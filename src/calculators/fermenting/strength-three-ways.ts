@@ -1,5 +1,5 @@
 // The strength of one wash by density, by Balling and by the excise table, side by side.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { litresOfAlcohol, massPercent, quantity, type Quantity } from '../../core/quantity.ts';
 import { densityOfSpirit } from '../../core/spirit/density.ts';
 import { strengthFromDensity } from '../../core/spirit/strength.ts';
@@ -18,6 +18,7 @@ export default defineCalculator({
     'Sets the strength measured by distilling a sample beside the two that are reckoned from the gravities.',
   sources: ['oiml-r22', 'balling', 'excise-226', 'sugar-tables'],
   cautions: ['ethanol-vapour'],
+  readings: ['density'],
   inputs: {
     original: {
       kind: 'gravity',
@@ -91,10 +92,10 @@ export default defineCalculator({
   steps: (given, result) => {
     const fall = 1000 * (given.original - given.final);
     return [
-      `Density: spirit of ${n(given.density, 2)} kg/m³ at ${given.temperature} °C has ${n(result.byDensity, 2)} % vol; made up to the sample’s own volume, it is as strong as the wash`,
-      `Balling: from ${given.original} to ${given.final} the extract used gives ${n(result.byBalling, 2)} % vol`,
-      `Excise table: ${n(fall, 1)} degrees × ${n(result.byExcise / fall, 3)} = ${n(result.byExcise, 2)} % vol`,
-      `Against density: ${n(result.byBalling, 2)} − ${n(result.byDensity, 2)} = ${signed(result.ballingAbove)}, and ${n(result.byExcise, 2)} − ${n(result.byDensity, 2)} = ${signed(result.exciseAbove)} % vol`,
+      `Density: spirit of ${n(given.density, 2)} kg/m³ at ${given.temperature} °C has ${n(result.byDensity, 3)} % vol; made up to the sample’s own volume, it is as strong as the wash`,
+      `Balling: from ${given.original} to ${given.final} the extract used gives ${n(result.byBalling, 3)} % vol`,
+      `Excise table: ${w(fall)} degrees × ${n(result.byExcise / fall, 3)} = ${n(result.byExcise, 3)} % vol`,
+      `Against density: ${n(result.byBalling, 3)} − ${n(result.byDensity, 3)} = ${signed(result.ballingAbove)}, and ${n(result.byExcise, 3)} − ${n(result.byDensity, 3)} = ${signed(result.exciseAbove)} % vol`,
     ];
   },
   remark: ({ density, temperature }, { byDensity, byBalling, byExcise }) => {

@@ -7,7 +7,7 @@ import {
   warmWashback,
 } from '../../core/fermenting/heat.ts';
 import { fermentWort } from '../../core/fermenting/wash.ts';
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { wortExtract } from '../../core/mashing/wort.ts';
 import { kilograms, quantity, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
@@ -94,8 +94,22 @@ export default defineCalculator({
     half: { kind: 'hours', label: 'Half the fall is done at', range: [4, 60], step: 1, value: 16 },
     steepness: { kind: 'perHour', label: 'Steepness of the fall', range: [0.05, 1], step: 0.01, value: 0.2 },
     air: { kind: 'temperature', label: 'Air round the washback', range: [-10, 40], step: 1, value: 15 },
-    loss: { kind: 'heatLoss', label: 'Heat lost to the air', range: [0, 5000], step: 10, value: 60 },
-    power: { kind: 'power', label: 'Cooling', range: [0, 1000], step: 1, value: 10 },
+    loss: {
+      kind: 'heatLoss',
+      label: 'Heat lost to the air',
+      range: [0, 5000],
+      step: 10,
+      value: 60,
+      sized: { by: 'wortVolume', power: 2 / 3 },
+    },
+    power: {
+      kind: 'power',
+      label: 'Cooling',
+      range: [0, 1000],
+      step: 1,
+      value: 10,
+      sized: { by: 'wortVolume' },
+    },
     from: { kind: 'temperature', label: 'Cooling comes on at', range: [10, 40], step: 0.5, value: 32 },
   },
   outputs: {
@@ -129,8 +143,8 @@ export default defineCalculator({
     const { mass, used } = washOf(given);
     const last = follow(given).at(-1)!;
     return [
-      `Heat = extract used × heat from a kilogram: ${n(used, 0)} × ${n(given.perKilogram, 0)} ÷ 1,000 = ${n(result.heat, 0)} MJ`,
-      `Rise if none left = heat ÷ (mass × heat capacity): 1,000 × ${n(result.heat, 0)} ÷ (${n(mass, 0)} × ${n(WASH_HEAT_CAPACITY, 1)}) = ${n(result.rise, 1)} K`,
+      `Heat = extract used × heat from a kilogram: ${w(used, 8)} × ${n(given.perKilogram, 0)} ÷ 1,000 = ${w(result.heat)} MJ`,
+      `Rise if none left = heat ÷ (mass × heat capacity): 1,000 × ${w(result.heat)} ÷ (${w(mass)} × ${n(WASH_HEAT_CAPACITY, 1)}) = ${n(result.rise, 1)} K`,
       `The heat comes as the extract falls; each small step of time warms by what is given off, less ${n(given.loss, 0)} W for each degree above the air, less what cooling takes`,
       `To the end: ${n(last.released, 0)} MJ given off − ${n(last.lost, 0)} lost to the air − ${n(last.cooled, 0)} taken by cooling = ${n(last.released - last.lost - last.cooled, 0)} MJ left, a change of ${n(result.end - given.start, 1)} K`,
     ];

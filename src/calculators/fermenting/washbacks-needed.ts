@@ -1,6 +1,6 @@
 // The least number of washbacks for the week's mashes.
 import { washbacksNeeded } from '../../core/fermenting/washbacks.ts';
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { hours, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 
@@ -47,12 +47,12 @@ export default defineCalculator({
   steps: (given, { needed, taken, longest }) => {
     const each = given.hours + given.turnRound;
     const [open, mashes] = given.pattern === 'five' ? [120, Math.ceil(given.mashes)] : [168, given.mashes];
-    const whole = `${given.mashes} × ${n(each, 1)} ÷ 168 = ${n((given.mashes * each) / 168, 2)}`;
+    const whole = `${given.mashes} × ${n(each, 1)} ÷ 168 = ${w((given.mashes * each) / 168)}`;
     return [
       `Each mash takes a washback for ${n(given.hours, 1)} + ${n(given.turnRound, 1)} = ${n(each, 1)} h, and one is mashed every ${open} ÷ ${mashes} = ${n(open / mashes, 1)} h`,
       `On average ${whole} washbacks are taken, so fewer than ${n(Math.ceil((given.mashes * each) / 168 - 1e-9), 0)} cannot do`,
       `The washback that has been free longest takes the next mash. With ${n(needed, 0)}, each is wanted again after ${n(longest + given.turnRound, 1)} h at the soonest, and it is taken for ${n(each, 1)}${needed > 1 ? `; with ${n(needed - 1, 0)} it would be wanted after ${n(planOf(given).longestWithOneFewer, 1)} h, too soon` : ''}`,
-      `Taken: ${n((given.mashes * each) / 168, 2)} ÷ ${n(needed, 0)} × 100 = ${n(taken, 1)} %`,
+      `Taken: ${w((given.mashes * each) / 168)} ÷ ${n(needed, 0)} × 100 = ${n(taken, 1)} %`,
     ];
   },
   remark: (given, { needed, longest }) => {

@@ -1,5 +1,5 @@
 // Malt, the barley behind it, and the fields behind that.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import {
   alcoholFromMalt,
   harvestForMalt,
@@ -28,9 +28,24 @@ export default defineCalculator({
       range: [10, 160_000_000],
       step: 1000,
       from: 'pace.maltPerYear',
+      usedWhen: { choice: 'known', is: ['malt'] },
     },
-    barley: { kind: 'mass', label: 'Barley bought', range: [10, 400_000_000], step: 1000, value: 500_000 },
-    land: { kind: 'land', label: 'Land sown', range: [0.01, 100_000], step: 1, value: 100 },
+    barley: {
+      kind: 'mass',
+      label: 'Barley bought',
+      range: [10, 400_000_000],
+      step: 1000,
+      value: 500_000,
+      usedWhen: { choice: 'known', is: ['barley'] },
+    },
+    land: {
+      kind: 'land',
+      label: 'Land sown',
+      range: [0.01, 100_000],
+      step: 1,
+      value: 100,
+      usedWhen: { choice: 'known', is: ['land'] },
+    },
     screenings: { kind: 'percent', label: 'Thrown out by the sieves', range: [0, 40], step: 0.5, value: 7 },
     barleyMoisture: {
       kind: 'percent',
@@ -86,13 +101,14 @@ export default defineCalculator({
     const part = ((1 - given.barleyMoisture / 100) * (1 - given.loss / 100)) / (1 - given.maltMoisture / 100);
     return [
       'A kilogram of barley steeped makes (100 − its moisture) × (100 − loss) ÷ (100 − moisture of the malt) ÷ 100 kg of malt',
-      `(100 − ${given.barleyMoisture}) × (100 − ${given.loss}) ÷ (100 − ${given.maltMoisture}) ÷ 100 = ${n(part, 4)} kg; so ${n(result.steeped, 0)} kg of barley and ${n(result.maltMade, 0)} kg of malt belong together`,
+      `(100 − ${given.barleyMoisture}) × (100 − ${given.loss}) ÷ (100 − ${given.maltMoisture}) ÷ 100 = ${w(part)} kg; so ${n(result.steeped, 0)} kg of barley and ${n(result.maltMade, 0)} kg of malt belong together`,
       'Barley bought = barley steeped ÷ (100 − thrown out) × 100',
-      `${n(result.steeped, 0)} ÷ (100 − ${given.screenings}) × 100 = ${n(result.bought, 0)} kg`,
+      `${w(result.steeped, 8)} ÷ (100 − ${given.screenings}) × 100 = ${n(result.bought, 0)} kg`,
       'Land = barley bought, in tonnes, ÷ harvest of a hectare',
-      `${n(result.bought / 1000, 2)} ÷ ${given.harvest} = ${n(result.area, 2)} ha`,
+      `${w(result.bought / 1000, 8)} ÷ ${given.harvest} = ${w(result.area)} ha`,
       'Pure alcohol = malt, in tonnes, × spirit yield; a hectare’s share is that ÷ land',
-      `${n(result.maltMade / 1000, 2)} × ${n(given.spiritYield, 1)} = ${n(result.alcohol, 0)} L; ÷ ${n(result.area, 2)} = ${n(result.perHectare, 0)} L from a hectare`,
+      `${w(result.maltMade / 1000, 8)} × ${w(given.spiritYield)} = ${n(result.alcohol, 0)} L`,
+      `A hectare gives ${w(result.alcohol, 7)} ÷ ${w(result.area, 7)} = ${n(result.perHectare, 0)} L`,
     ];
   },
   remark: (given, { bought, maltMade }) => {

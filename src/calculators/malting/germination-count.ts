@@ -10,6 +10,7 @@ export default defineCalculator({
   purpose:
     'Turns a count of grown corns into a percentage, with the exact limits between which the lot itself lies.',
   sources: ['clopper-pearson-1934', 'montana-barley'],
+  readings: ['counted', 'grown'],
   inputs: {
     counted: { kind: 'count', label: 'Corns counted', range: [10, 5000], step: 100, value: 400 },
     grown: { kind: 'count', label: 'Corns that grew', range: [0, 5000], step: 1, value: 388 },

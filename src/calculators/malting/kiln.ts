@@ -79,7 +79,14 @@ export default defineCalculator({
     airOn: { kind: 'temperature', label: 'Air on to the malt', range: [35, 90], step: 1, value: 60 },
     airOff: { kind: 'percent', label: 'Humidity of the air off', range: [50, 100], step: 1, value: 95 },
     curing: { kind: 'temperature', label: 'Air on after the break', range: [50, 110], step: 1, value: 72 },
-    flow: { kind: 'flow', label: 'Air from outside', range: [10, 2_000_000], step: 100, value: 4000 },
+    flow: {
+      kind: 'flow',
+      label: 'Air from outside',
+      range: [10, 2_000_000],
+      step: 100,
+      value: 4000,
+      sized: { by: 'maltPerMash' },
+    },
   },
   outputs: {
     water: { kind: 'mass', label: 'Water to drive off' },

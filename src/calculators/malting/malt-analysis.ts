@@ -1,5 +1,5 @@
 // From nitrogen and corn size to the spirit that a malt could give.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import {
   estimatedExtract,
   EXTRACT_FROM_SIZE,
@@ -13,7 +13,7 @@ import {
   predictedSpiritYield,
   SPIRIT_YIELD_FACTOR,
 } from '../../core/malting/spirit-yield.ts';
-import { percent } from '../../core/quantity.ts';
+import { percent, quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 
 const USUAL_NITROGEN = [1.4, 1.65] as const; // % of the dry matter; barley for distilling, from memory
@@ -25,6 +25,7 @@ export default defineCalculator({
   purpose:
     'Estimates a malt’s extract from the nitrogen and the size of the corn, and sets it beside the extract that was measured.',
   sources: ['bishop-1930', 'memory', 'bringhurst-1996'],
+  readings: ['nitrogen', 'thousandCorns'],
   inputs: {
     nitrogen: {
       kind: 'nitrogen',
@@ -63,7 +64,7 @@ export default defineCalculator({
     asIs: { kind: 'percent', label: 'Extract of the malt as it is' },
     fermentable: { kind: 'percent', label: 'Fermentable extract' },
     yield: { kind: 'yield', label: 'Predicted spirit yield' },
-    over: { kind: 'percent', label: 'Measured extract, less the estimate' },
+    over: { kind: 'points', label: 'Measured extract, less the estimate' },
   },
   compute: ({ moisture, fermentability, measured, ...barley }) => {
     const dryExtract = estimatedExtract(barley);
@@ -74,15 +75,16 @@ export default defineCalculator({
       asIs,
       fermentable: percent(fermentableExtract(asIs, fermentability)),
       yield: predictedSpiritYield({ extract: asIs, fermentability }),
-      over: percent(measured - asIs),
+      over: quantity('points', measured - asIs),
     };
   },
   steps: (given, result) => [
-    `Protein = ${PROTEIN_PER_NITROGEN} × nitrogen (from memory) = ${PROTEIN_PER_NITROGEN} × ${given.nitrogen} = ${n(result.protein, 3)} %`,
+    `Protein = ${PROTEIN_PER_NITROGEN} × nitrogen (from memory) = ${PROTEIN_PER_NITROGEN} × ${given.nitrogen} = ${w(result.protein)} %`,
     `Extract of the dry matter = constant − ${EXTRACT_LOST_TO_PROTEIN} × protein + ${EXTRACT_FROM_SIZE} × weight of a thousand corns: Bishop’s equation, from memory`,
-    `${given.constant} − ${EXTRACT_LOST_TO_PROTEIN} × ${n(result.protein, 3)} + ${EXTRACT_FROM_SIZE} × ${given.thousandCorns} = ${n(result.dryExtract, 2)} %`,
-    `As it is = that × (100 − moisture) ÷ 100 = ${n(result.dryExtract, 2)} × (100 − ${given.moisture}) ÷ 100 = ${n(result.asIs, 2)} %`,
-    `Fermentable extract = ${n(result.asIs, 2)} × ${given.fermentability} ÷ 100 = ${n(result.fermentable, 2)} %; × ${SPIRIT_YIELD_FACTOR} = ${n(result.yield, 1)} L a tonne`,
+    `${given.constant} − ${EXTRACT_LOST_TO_PROTEIN} × ${w(result.protein)} + ${EXTRACT_FROM_SIZE} × ${given.thousandCorns} = ${w(result.dryExtract, 8)} %`,
+    `As it is = that × (100 − moisture) ÷ 100 = ${w(result.dryExtract, 8)} × (100 − ${given.moisture}) ÷ 100 = ${w(result.asIs)} %`,
+    `Fermentable extract = ${w(result.asIs)} × ${given.fermentability} ÷ 100 = ${w(result.fermentable)} %`,
+    `Yield = ${SPIRIT_YIELD_FACTOR} × ${w(result.fermentable)} = ${n(result.yield, 1)} L of pure alcohol a tonne`,
   ],
   remark: ({ nitrogen }, { over }) => {
     const gap =

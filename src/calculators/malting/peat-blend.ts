@@ -1,5 +1,5 @@
 // Plain and peated malt for a level of smoke.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { blendPeat } from '../../core/malting/peat.ts';
 import { percent, quantity } from '../../core/quantity.ts';
 import { isRefusal } from '../../core/refusal.ts';
@@ -38,9 +38,9 @@ export default defineCalculator({
   },
   steps: (given, result) => [
     'Part of peated malt = (wanted − plain) ÷ (peated − plain)',
-    `(${given.wanted} − ${given.plain}) ÷ (${given.peated} − ${given.plain}) = ${n(result.share / 100, 4)}`,
-    `${n(given.malt, 0)} × ${n(result.share / 100, 4)} = ${n(result.peatedMass, 1)} kg peated; the rest, ${n(result.plainMass, 1)} kg, plain`,
-    `A part in a million is a milligram to a kilogram: ${n(result.peatedMass, 1)} × ${given.peated} + ${n(result.plainMass, 1)} × ${given.plain} = ${n(1000 * result.phenols, 0)} mg, ${n(result.phenols, 1)} g`,
+    `(${given.wanted} − ${given.plain}) ÷ (${given.peated} − ${given.plain}) = ${w(result.share / 100)}`,
+    `${w(given.malt)} × ${w(result.share / 100)} = ${n(result.peatedMass, 1)} kg peated; the rest, ${n(result.plainMass, 1)} kg, plain`,
+    `A part in a million is a milligram to a kilogram: ${w(result.peatedMass, 8)} × ${given.peated} + ${w(result.plainMass, 8)} × ${given.plain} = ${n(1000 * result.phenols, 0)} mg, ${n(result.phenols, 1)} g`,
   ],
   remark: ({ wanted }) =>
     `On malt, ${n(wanted, 1)} ppm counts as ${

@@ -1,5 +1,5 @@
 // How much spirit a malt could give, from its analysis.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import {
   fermentableExtract,
   predictedSpiritYield,
@@ -46,10 +46,10 @@ export default defineCalculator({
   },
   steps: (given, result) => [
     'Fermentable extract = soluble extract × fermentability ÷ 100',
-    `${given.extract} × ${given.fermentability} ÷ 100 = ${n(result.fermentable, 2)} %`,
+    `${given.extract} × ${given.fermentability} ÷ 100 = ${w(result.fermentable)} %`,
     `Litres of pure alcohol from a tonne = ${SPIRIT_YIELD_FACTOR} × fermentable extract`,
-    `${SPIRIT_YIELD_FACTOR} × ${n(result.fermentable, 2)} = ${n(result.yield, 1)} L`,
-    `${n(result.yield, 1)} × ${n(given.malt / 1000, 3)} t = ${n(result.alcohol, 1)} L`,
+    `${SPIRIT_YIELD_FACTOR} × ${w(result.fermentable)} = ${w(result.yield, 7)} L`,
+    `${w(result.yield, 7)} × ${w(given.malt / 1000)} t = ${n(result.alcohol, 1)} L`,
   ],
   examples: [
     {

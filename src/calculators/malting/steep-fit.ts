@@ -17,6 +17,7 @@ export default defineCalculator({
     'Finds the two constants of a lot from three to six weighings of a sample in a net, drained each time.',
   sources: ['peleg-1988', 'derived'],
   cautions: ['carbon-dioxide', 'confined-space'],
+  readings: ['weighings'],
   inputs: {
     mass: { kind: 'grams', label: 'Sample before the steep', range: [20, 20_000], step: 1, value: 500 },
     moisture: { kind: 'percent', label: 'Its moisture', range: [8, 20], step: 0.5, house: 'barleyMoisture' },

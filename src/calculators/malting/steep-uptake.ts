@@ -1,5 +1,5 @@
 // Water into the grain, wetting by wetting.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { waterInDry } from '../../core/malting/moisture.ts';
 import {
   hourOfWet,
@@ -66,8 +66,20 @@ export default defineCalculator({
       ],
       count: [1, 6],
     },
-    k1: { kind: 'hoursPerPercent', label: 'k1 of the lot', range: [0.01, 2], step: 0.005, value: 0.1 },
-    k2: { kind: 'perPercent', label: 'k2 of the lot', range: [0.002, 0.05], step: 0.0005, value: 0.009 },
+    k1: {
+      kind: 'hoursPerPercent',
+      label: 'k1 of the lot, how slowly it begins',
+      range: [0.01, 2],
+      step: 0.005,
+      value: 0.1,
+    },
+    k2: {
+      kind: 'perPercent',
+      label: 'k2 of the lot, how soon it is full',
+      range: [0.002, 0.05],
+      step: 0.0005,
+      value: 0.009,
+    },
     fitted: {
       kind: 'temperature',
       label: 'Water in which k1 was found',
@@ -77,7 +89,7 @@ export default defineCalculator({
     },
     energy: {
       kind: 'molarEnergy',
-      label: 'Activation energy',
+      label: 'Activation energy, how warmth hurries it',
       range: [0, 100],
       step: 0.5,
       value: HYDRATION_ENERGY,
@@ -115,10 +127,10 @@ export default defineCalculator({
     );
     return [
       'k1 falls as the water is warmer: k1 × exp(energy ÷ 0.0083145 × (1 ÷ water − 1 ÷ water of the fit)), both in kelvins',
-      `${n(given.k1, 4)} at ${n(given.fitted, 1)} °C is ${n(result.k1Now, 4)} at ${n(given.water, 1)} °C`,
+      `${given.k1} at ${n(given.fitted, 1)} °C is ${w(result.k1Now)} at ${n(given.water, 1)} °C`,
       `Moisture ${n(given.startMoisture, 1)} % of the whole is ${n(from!, 2)} % of the dry matter: moisture ÷ (100 − moisture) × 100`,
       'After t hours in water the grain has taken up t ÷ (k1 + k2 × t), in % of the dry matter; in air it takes up nothing here',
-      `${n(result.soaked, 1)} ÷ (${n(result.k1Now, 4)} + ${n(given.k2, 5)} × ${n(result.soaked, 1)}) = ${n(to! - from!, 2)} %; with ${n(from!, 2)} that is ${n(to!, 2)} % of the dry matter, ${n(result.reached, 2)} % of the whole`,
+      `${w(result.soaked)} ÷ (${w(result.k1Now)} + ${given.k2} × ${w(result.soaked)}) = ${n(to! - from!, 2)} %; with ${n(from!, 2)} that is ${n(to!, 2)} % of the dry matter, ${n(result.reached, 2)} % of the whole`,
       'Hours in water for an uptake W = k1 × W ÷ (1 − k2 × W)',
       `${n(wanted! - from!, 2)} % asks for ${n(result.needed, 2)} h in water; counted through the plan, that is hour ${n(result.clock, 1)}`,
     ];

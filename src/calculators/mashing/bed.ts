@@ -3,7 +3,7 @@ import type { Bed, Water } from '../../core/mashing/waters.ts';
 import type { Quantity } from '../../core/quantity.ts';
 
 export const bedInputs = {
-  malt: { kind: 'mass', label: 'Grist', range: [10, 50_000], step: 50, house: 'maltPerMash' },
+  malt: { kind: 'mass', label: 'Mass of the grist', range: [10, 50_000], step: 50, house: 'maltPerMash' },
   moisture: {
     kind: 'percent',
     label: 'Moisture of the malt',

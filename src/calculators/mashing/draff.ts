@@ -1,7 +1,7 @@
 // The draff of a mash, a tonne and a year, and the extract lost with it.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { draffOf } from '../../core/mashing/draff.ts';
-import { kilograms, percent, quantity } from '../../core/quantity.ts';
+import { kilograms, quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 
 export default defineCalculator({
@@ -72,11 +72,12 @@ export default defineCalculator({
   },
   steps: ({ malt, moisture, extract, efficiency, draffMoisture, mashes, weeks }, result) => [
     'Dry matter of the draff = dry malt − extract in the wort',
-    `${n(malt, 0)} × (1 − ${n(moisture, 1)} ÷ 100) − ${n(malt, 0)} × ${n(extract, 1)} ÷ 100 × ${n(efficiency, 1)} ÷ 100 = ${n(result.dry, 1)} kg`,
+    `${w(malt)} × (1 − ${moisture} ÷ 100) − ${w(malt)} × ${extract} ÷ 100 × ${w(efficiency)} ÷ 100 = ${w(result.dry)} kg`,
     'Wet draff = dry matter ÷ (1 − moisture of the draff ÷ 100)',
-    `${n(result.dry, 1)} ÷ (1 − ${n(draffMoisture, 1)} ÷ 100) = ${n(result.wet, 0)} kg, in a year × ${n(mashes, 0)} × ${n(weeks, 0)} = ${n(result.year, 0)} kg`,
+    `${w(result.dry)} ÷ (1 − ${draffMoisture} ÷ 100) = ${n(result.wet, 0)} kg`,
+    `In a year, ${w(result.wet, 9)} × ${n(mashes, 0)} × ${n(weeks, 0)} = ${n(result.year, 0)} kg`,
     'Extract lost = what the malt had − what the wort has',
-    `${n(malt, 0)} × ${n(extract, 1)} ÷ 100 × ${n(percent(100 - efficiency), 1)} ÷ 100 = ${n(result.lost, 1)} kg`,
+    `${w(malt)} × ${extract} ÷ 100 × (100 − ${w(efficiency)}) ÷ 100 = ${n(result.lost, 1)} kg`,
   ],
   remark: ({ extract }, { lostYear }) =>
     lostYear === 0

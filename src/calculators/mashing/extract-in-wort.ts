@@ -1,5 +1,5 @@
 // How much of the malt's extract is in the wort.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { mashEfficiency, wortExtract, wortMass } from '../../core/mashing/wort.ts';
 import { platoFromGravity } from '../../core/wort/extract.ts';
 import { defineCalculator } from '../define.ts';
@@ -48,10 +48,10 @@ export default defineCalculator({
   }),
   steps: (given, result) => [
     'Mass of the wort = volume × gravity × density of water',
-    `${n(given.volume, 0)} × ${given.gravity} × 0.9982 = ${n(result.mass, 0)} kg`,
-    `Gravity ${given.gravity} is ${n(result.plato, 2)} °P: that many kilograms of extract in 100 kg of wort`,
-    `${n(result.mass, 0)} × ${n(result.plato, 2)} ÷ 100 = ${n(result.extract, 0)} kg`,
-    `The malt promised ${n(given.malt, 0)} × ${given.extract} ÷ 100 = ${n((given.malt * given.extract) / 100, 0)} kg, so the wort has ${n(result.efficiency, 1)} % of it`,
+    `${w(given.volume)} × ${given.gravity} × 0.9982 = ${n(result.mass, 0)} kg`,
+    `Gravity ${given.gravity} is ${w(result.plato)} °P: that many kilograms of extract in 100 kg of wort`,
+    `${w(result.mass)} × ${w(result.plato)} ÷ 100 = ${n(result.extract, 0)} kg`,
+    `The malt promised ${w(given.malt)} × ${given.extract} ÷ 100 = ${w((given.malt * given.extract) / 100)} kg, so the wort has ${n(result.efficiency, 1)} % of it`,
   ],
   examples: [
     {

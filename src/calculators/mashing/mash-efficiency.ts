@@ -11,6 +11,7 @@ export default defineCalculator({
     'Counts the weak wort that a mash was given and the one that it passes on, so that one good or poor day is judged fairly.',
   sources: ['sugar-tables', 'derived'],
   cautions: ['hot-liquor'],
+  readings: ['givenVolume', 'givenGravity', 'passedVolume', 'passedGravity'],
   inputs: {
     malt: { kind: 'mass', label: 'Malt', range: [10, 50_000], step: 50, house: 'maltPerMash' },
     extract: {
@@ -34,7 +35,14 @@ export default defineCalculator({
       step: 0.001,
       house: 'originalGravity',
     },
-    givenVolume: { kind: 'volume20', label: 'Weak wort given', range: [0, 300_000], step: 50, value: 2900 },
+    givenVolume: {
+      kind: 'volume20',
+      label: 'Weak wort given',
+      range: [0, 300_000],
+      step: 50,
+      value: 2900,
+      sized: { by: 'wortVolume' },
+    },
     givenGravity: {
       kind: 'gravity',
       label: 'Gravity of the weak wort given',
@@ -48,6 +56,7 @@ export default defineCalculator({
       range: [0, 300_000],
       step: 50,
       value: 2900,
+      sized: { by: 'wortVolume' },
     },
     passedGravity: {
       kind: 'gravity',

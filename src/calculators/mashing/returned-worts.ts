@@ -1,5 +1,5 @@
 // Weak worts that become the first water of the next mash.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { firstMashes, returnWeakWorts, type Returned } from '../../core/mashing/returned-worts.ts';
 import { asWort } from '../../core/mashing/waters.ts';
 import { isRefusal } from '../../core/refusal.ts';
@@ -54,9 +54,9 @@ export default defineCalculator({
     const { passedOn, wort, weak, fresh } = balance(given) as Returned;
     const promised = (given.malt * given.extract) / 100;
     return [
-      `Of the extract in the tun, the weak worts take the part s = ${n(passedOn, 4)} to the next mash; the working of “One water after another” shows how`,
+      `Of the extract in the tun, the weak worts take the part s = ${w(passedOn)} to the next mash; the working of “One water after another” shows how`,
       'In balance, what is passed on is what was brought: y = s × (E + y), so y = s × E ÷ (1 − s)',
-      `${n(passedOn, 4)} × ${n(promised, 0)} ÷ (1 − ${n(passedOn, 4)}) = ${n(result.weakExtract, 1)} kg`,
+      `${w(passedOn)} × ${w(promised)} ÷ (1 − ${w(passedOn)}) = ${n(result.weakExtract, 1)} kg`,
       `In ${n(weak.water, 0)} kg of water that is ${n(result.plato, 2)} °P; ${n(fresh, 0)} kg of fresh water fill up the first water`,
       `The wort then holds ${n(wort.extract, 0)} of the malt’s ${n(promised, 0)} kg: ${n(result.recovered, 1)} %, and ${n(result.left, 1)} % is in the draff`,
     ];

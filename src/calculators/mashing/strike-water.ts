@@ -1,5 +1,5 @@
 // How hot the first water must be for the mash wanted.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { slaking, strikeTemperature } from '../../core/mashing/strike.ts';
 import { litres } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
@@ -10,8 +10,9 @@ export default defineCalculator({
   title: 'The first water',
   purpose: 'Finds how hot the first water must be, allowing for cool grist and for the heat of wetting.',
   sources: ['slaking-table'],
+  cautions: ['hot-liquor'],
   inputs: {
-    malt: { kind: 'mass', label: 'Grist', range: [10, 50_000], step: 50, house: 'maltPerMash' },
+    malt: { kind: 'mass', label: 'Mass of the grist', range: [10, 50_000], step: 50, house: 'maltPerMash' },
     ratio: { kind: 'liquorRatio', label: 'Water to grist', range: [2, 8], step: 0.1, house: 'liquorRatio' },
     wanted: {
       kind: 'temperature',
@@ -20,7 +21,13 @@ export default defineCalculator({
       step: 0.5,
       house: 'mashTemperature',
     },
-    grist: { kind: 'temperature', label: 'Grist', range: [-5, 40], step: 1, house: 'gristTemperature' },
+    grist: {
+      kind: 'temperature',
+      label: 'Temperature of the grist',
+      range: [-5, 40],
+      step: 1,
+      house: 'gristTemperature',
+    },
     moisture: {
       kind: 'percent',
       label: 'Moisture of the malt',
@@ -42,9 +49,9 @@ export default defineCalculator({
   steps: (given, result) => {
     const { heat } = slaking(given.moisture);
     return [
-      `Malt at ${given.moisture} % moisture takes ${n(heat, 3)} of the heat that as much water takes, and warms the mash by ${n(result.rise, 2)} K when wetted.`,
-      'First water = ((mash − rise) × (S + R) − S × grist) ÷ R, with S that part and R the litres of water to a kilogram',
-      `((${given.wanted} − ${n(result.rise, 2)}) × (${n(heat, 3)} + ${given.ratio}) − ${n(heat, 3)} × ${given.grist}) ÷ ${given.ratio} = ${n(result.strike, 1)} °C`,
+      `Malt at ${given.moisture} % moisture takes ${w(heat)} of the heat that as much water takes, and warms the mash by ${w(result.rise)} K when wetted.`,
+      'First water = ((mash − R) × (S + r) − S × grist) ÷ r, with R the rise, S that part, and r the litres of water to a kilogram of grist',
+      `((${given.wanted} − ${w(result.rise)}) × (${w(heat)} + ${given.ratio}) − ${w(heat)} × ${given.grist < 0 ? `(${n(given.grist, 0)})` : given.grist}) ÷ ${given.ratio} = ${n(result.strike, 1)} °C`,
     ];
   },
   examples: [

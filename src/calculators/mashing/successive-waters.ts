@@ -1,5 +1,5 @@
 // Several waters through one bed, one after another.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import {
   asWort,
   draffMoistureOf,
@@ -58,13 +58,15 @@ export default defineCalculator({
     const { runoffs } = drain(given);
     const masses = waterMasses(given, allWaters(given));
     const held = given.malt * given.held;
+    const own = (given.malt * given.moisture) / 100;
     let sofar = (given.malt * given.extract) / 100;
     return [
-      `The malt brings ${n(given.malt, 0)} × ${n(given.extract, 1)} ÷ 100 = ${n(sofar, 0)} kg of extract; drained grains keep ${n(given.malt, 0)} × ${n(given.held, 2)} = ${n(held, 0)} kg of water`,
+      `The malt brings ${w(given.malt)} × ${given.extract} ÷ 100 = ${w(sofar)} kg of extract; drained grains keep ${w(given.malt)} × ${given.held} = ${w(held)} kg of water`,
+      `It brings water of its own too: ${w(given.malt)} × ${given.moisture} ÷ 100 = ${w(own)} kg. So of the first water ${w(masses[0]!)} + ${w(own)} − ${w(held)} = ${w(runoffs[0]!.water)} kg run off`,
       'A water carries off the part runoff ÷ (runoff + kept) of the extract it mixes with; the first mixes with all, a later one with the part washed',
       ...runoffs.map((runoff, i) => {
         const mixed = i === 0 ? 1 : given.washing;
-        const said = `The ${ORDINALS[i]} water weighs ${n(masses[i]!, 0)} kg and ${n(runoff.water, 0)} kg run off: ${n(mixed, 2)} × ${n(sofar, 1)} × ${n(runoff.water, 0)} ÷ (${n(runoff.water, 0)} + ${n(mixed, 2)} × ${n(held, 0)}) = ${n(runoff.extract, 1)} kg of extract`;
+        const said = `The ${ORDINALS[i]} water weighs ${w(masses[i]!)} kg and ${w(runoff.water)} kg run off: ${mixed} × ${w(sofar)} × ${w(runoff.water)} ÷ (${w(runoff.water)} + ${mixed} × ${w(held)}) = ${n(runoff.extract, 1)} kg of extract`;
         sofar -= runoff.extract;
         return said;
       }),
@@ -84,7 +86,7 @@ export default defineCalculator({
     return {
       caption: 'Extract that each water carries off',
       columns: [
-        { kind: 'count', label: 'Water', values: runoffs.map((_, i) => i + 1) },
+        { kind: 'count', label: 'Which water', values: runoffs.map((_, i) => i + 1) },
         { kind: 'mass', label: 'Extract', values: runoffs.map(({ extract }) => extract) },
         { kind: 'plato', label: 'Strength', values: worts.map(({ plato }) => plato) },
         { kind: 'gravity', label: 'Gravity', values: worts.map(({ gravity }) => gravity) },

@@ -1,5 +1,5 @@
 // When a cask becomes too weak to be called whisky.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatCount, formatNumber as n } from '../../core/format.ts';
 import { fallsBelow, fallsEvenly, LONGEST } from '../../core/maturing/falls-below.ts';
 import { litres20, years, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
@@ -53,6 +53,7 @@ export default defineCalculator({
       range: [0.05, 3],
       step: 0.05,
       value: 0.4,
+      usedWhen: { choice: 'by', is: ['evenly'] },
     },
   },
   outputs: {
@@ -93,7 +94,7 @@ export default defineCalculator({
     if (year >= LONGEST)
       return `It does not fall below ${n(given.limit, 1)} % vol within 60 years: ${n(strength, 1)} % vol then.`;
     const law = given.limit === 40 ? ', and may then no longer be sold as whisky where 40 is the floor' : '';
-    return `After ${n(year, 1)} years it passes below ${n(given.limit, 1)} % vol${law}. Regauge from ${n(Math.max(0, Math.floor(year * 0.8)), 0)} years on, or put it together with stronger casks in time.`;
+    return `After ${n(year, 1)} years it passes below ${n(given.limit, 1)} % vol${law}. Regauge it from four fifths of that time on, ${formatCount(Math.max(0, Math.floor(year * 0.8)), 'year')}, or put it together with stronger casks in time.`;
   },
   chart: (given) => {
     const ages = Array.from({ length: LONGEST + 1 }, (_, year) => year);

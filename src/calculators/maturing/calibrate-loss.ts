@@ -1,5 +1,5 @@
 // The two figures of a store from one cask measured twice.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { calibrateLoss, lossAYear } from '../../core/maturing/calibrate.ts';
 import { ageCask } from '../../core/maturing/cask.ts';
 import { litres, litres20, litresOfAlcohol, type Quantity } from '../../core/quantity.ts';
@@ -27,6 +27,7 @@ export default defineCalculator({
   title: 'Your store’s two figures, from a regauge',
   purpose: 'Finds the yearly loss and the steady humidity that explain one cask measured twice.',
   sources: ['conner-2003', 'derived', 'common-practice'],
+  readings: ['foundVolume', 'foundStrength'],
   inputs: {
     volume: { kind: 'volume20', label: 'Filled with', range: [10, 700], step: 1, value: 200 },
     strength: { kind: 'strength', label: 'Filled at', range: [40, 80], step: 0.1, value: 63.5 },
@@ -71,14 +72,14 @@ export default defineCalculator({
     const filled = after(given);
     return [
       'Alcohol gone = (filled × its strength − found × its strength) ÷ 100',
-      `(${n(given.volume, 1)} × ${n(given.strength, 1)} − ${n(given.foundVolume, 1)} × ${n(given.foundStrength, 1)}) ÷ 100 = ${n(result.lost, 2)} L`,
+      `(${w(given.volume)} × ${w(given.strength)} − ${w(given.foundVolume)} × ${w(given.foundStrength)}) ÷ 100 = ${n(result.lost, 2)} L`,
       `The wood drank ${n(given.indrink, 1)} % in the first days; ${n(filled.volume, 1)} L were left to the air`,
-      `Mean loss = 1 − (alcohol found ÷ alcohol left to the air) to the power 1 ÷ ${given.years} = ${n(result.mean, 2)} %`,
+      `Mean loss = 100 × (1 − (alcohol found ÷ alcohol left to the air) to the power (1 ÷ years)): 100 × (1 − (${w((given.foundVolume * given.foundStrength) / 100)} ÷ ${w((filled.volume * given.strength) / 100)}) to the power (1 ÷ ${given.years})) = ${n(result.mean, 2)} %`,
       `The water found fixes the steady humidity: with ${n(result.steady, 1)} %, as much water has left by the time the alcohol has fallen so far`,
       `The years fix the loss: ${n(result.loss, 2)} % a year at filling strength`,
     ];
   },
-  remark: (given, { loss, steady }) => {
+  remark: (_, { loss, steady }) => {
     const panel =
       loss > 15 || steady < 40
         ? 'That is outside what your panel takes: check both readings before you believe it.'
@@ -87,7 +88,7 @@ export default defineCalculator({
       steady >= 60 && steady <= 70
         ? ''
         : ' The trade remembers 60–70 % for a steady strength; several casks will show whether yours differs.';
-    return `${panel}${usual} One cask is one cask: take the middle of several, of the same row and ${n(given.years, 0)} years.`;
+    return `${panel}${usual} One cask is one cask: take the middle of several, of the same row and age.`;
   },
   chart: (given, { loss, steady }) => {
     const filled = after(given);

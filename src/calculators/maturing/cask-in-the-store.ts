@@ -1,5 +1,5 @@
 // A cask in another store, and of another size, than the one on which the loss was found.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatCount, formatNumber as n } from '../../core/format.ts';
 import { ageCask, lossInStore, timesFaster, type CaskPlan } from '../../core/maturing/cask.ts';
 import { vapourInTheStore } from '../../core/maturing/vapour-in-the-store.ts';
 import { litres20, litresOfAlcohol, type Quantity } from '../../core/quantity.ts';
@@ -35,7 +35,7 @@ export default defineCalculator({
   cautions: ['ethanol-vapour'],
   inputs: {
     size: { kind: 'volume', label: 'Cask, filled to', range: [20, 700], step: 10, from: 'casks.meanSize' },
-    strength: { kind: 'strength', label: 'Filled at', range: [40, 80], step: 0.1, house: 'fillingStrength' },
+    strength: { kind: 'strength', label: 'Filled at', range: [1, 80], step: 0.1, from: 'filling.strength' },
     temperature: {
       kind: 'temperature',
       label: 'Temperature of this store',
@@ -102,11 +102,11 @@ export default defineCalculator({
       'Pace = stated pace × vapour pressure here ÷ vapour pressure where the loss was found × (size there ÷ size here) to the power ⅓',
       `From ${n(given.measuredAt, 0)} to ${n(given.temperature, 0)} °C: × ${n(times.ethanol / wood, 3)} for alcohol, × ${n(times.water / wood, 3)} for water; from ${n(given.measuredOn, 0)} to ${n(given.size, 0)} L: × ${n(wood, 3)} for both`,
       `So ${n(given.loss, 2)} % a year becomes 100 × (1 − ${n(1 - given.loss / 100, 4)} to the power ${n(times.ethanol, 3)}) = ${n(result.lossHere, 2)} %`,
-      `Followed step by step for ${given.years} years: ${n(result.volume, 1)} L at ${n(result.strength, 1)} % vol`,
+      `Followed step by step for ${formatCount(given.years, 'year')}: ${n(result.volume, 1)} L at ${n(result.strength, 1)} % vol`,
     ];
   },
   remark: (given, result) => {
-    const after = `over ${given.years} ${given.years === 1 ? 'year' : 'years'}`;
+    const after = `over ${formatCount(given.years, 'year')}`;
     if (result.volume > given.size)
       return 'With these figures the cask would take up more from the air than it loses, and overflow: the two humidities cannot both be right for it.';
     if (result.volume < 0.01 * given.size) return `The cask is all but empty ${after}.`;

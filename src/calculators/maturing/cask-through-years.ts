@@ -1,5 +1,5 @@
 // A cask from filling to bottling, year by year.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatCount, formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { ageCask, type CaskPlan } from '../../core/maturing/cask.ts';
 import { litres20, litresOfAlcohol, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
@@ -25,11 +25,12 @@ export default defineCalculator({
   id: 'cask-through-years',
   stage: 'maturing',
   title: 'A cask through the years',
-  purpose: 'Follows volume, strength and alcohol of one full cask in the air of the store.',
+  purpose:
+    'Follows volume, strength and alcohol of one full cask in the air of the store; the dry wood’s first drink is not counted.',
   sources: ['conner-2003', 'de-nevers', 'memory'],
   inputs: {
     size: { kind: 'volume', label: 'Cask, filled to', range: [1, 700], step: 10, value: 200 },
-    strength: { kind: 'strength', label: 'Filled at', range: [40, 80], step: 0.1, house: 'fillingStrength' },
+    strength: { kind: 'strength', label: 'Filled at', range: [1, 80], step: 0.1, from: 'filling.strength' },
     loss: {
       kind: 'percent',
       label: 'Alcohol lost in a year',
@@ -70,10 +71,10 @@ export default defineCalculator({
     };
   },
   steps: (given, result) => [
-    `Filled with ${n(given.size, 0)} × ${given.strength} ÷ 100 = ${n((given.size * given.strength) / 100, 1)} L of pure alcohol`,
-    `At ${given.loss} % a year for ${given.years} years, about ${n((given.size * given.strength) / 100, 1)} × ${n(1 - given.loss / 100, 3)} to the power ${given.years} = ${n(((given.size * given.strength) / 100) * (1 - given.loss / 100) ** given.years, 1)} L would be left`,
-    `The loss shifts a little as the strength does; followed month by month, ${n(result.alcohol, 1)} L are left`,
-    `Water leaves as the air is drier than the wood; at ${given.humidity} % humidity the cask is at ${n(result.strength, 1)} % vol after ${given.years} years`,
+    `Filled with ${w(given.size)} × ${w(given.strength)} ÷ 100 = ${w((given.size * given.strength) / 100)} L of pure alcohol`,
+    `At ${given.loss} % a year for ${formatCount(given.years, 'year')}, about ${w((given.size * given.strength) / 100)} × ${w(1 - given.loss / 100)} to the power ${given.years} = ${n(((given.size * given.strength) / 100) * (1 - given.loss / 100) ** given.years, 1)} L would be left`,
+    `The loss shifts a little as the strength does, and both losses are taken in proportion to the mass left in the cask; followed month by month, ${n(result.alcohol, 1)} L are left`,
+    `Water leaves as the air is drier than the wood; at ${given.humidity} % humidity the cask is at ${n(result.strength, 1)} % vol after ${formatCount(given.years, 'year')}`,
   ],
   chart: (given) => {
     const record = ageCask(plan(given));

@@ -1,5 +1,5 @@
 // Spirit from casks into bottles and cases.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { bottleSpirit } from '../../core/maturing/bottling.ts';
 import { defineCalculator } from '../define.ts';
 
@@ -21,9 +21,9 @@ export default defineCalculator({
     to: {
       kind: 'strength',
       label: 'Bottling strength',
-      range: [37, 70],
+      range: [1, 70],
       step: 0.1,
-      house: 'bottlingStrength',
+      from: 'bottling.strength',
     },
     lost: {
       kind: 'percent',
@@ -55,11 +55,12 @@ export default defineCalculator({
   steps: (given, result) => {
     const alcohol = (given.volume * given.from) / 100;
     return [
+      `Pure alcohol = ${w(given.volume)} × ${w(given.from)} ÷ 100 = ${w(alcohol)} L`,
       'Volume at bottling strength = pure alcohol ÷ bottling strength × 100',
-      `${n(alcohol, 1)} ÷ ${n(given.to, 1)} × 100 = ${n((100 * alcohol) / given.to, 1)} L; less ${n(given.lost, 1)} % lost = ${n(result.volume, 1)} L`,
+      `${w(alcohol)} ÷ ${w(given.to)} × 100 = ${n((100 * alcohol) / given.to, 1)} L; less ${n(given.lost, 1)} % lost = ${n(result.volume, 1)} L`,
       'Bottles = volume to bottle ÷ bottle, whole ones only',
-      `${n(result.volume, 1)} L ÷ ${n(given.bottle / 100, 2)} L = ${n((100 * result.volume) / given.bottle, 1)}, so ${n(result.bottles, 0)}`,
-      `${n(result.bottles, 0)} ÷ ${n(Math.floor(given.perCase), 0)} = ${n(result.cases, 0)} cases, and ${n(result.loose, 0)} over`,
+      `${w(result.volume)} L ÷ ${w(given.bottle / 100)} L = ${n((100 * result.volume) / given.bottle, 1)}, so ${n(result.bottles, 0)}`,
+      `${n(result.bottles, 0)} bottles, ${n(Math.floor(given.perCase), 0)} to a case, fill ${n(result.cases, 0)} cases; ${n(result.loose, 0)} are over`,
     ];
   },
   examples: [

@@ -26,7 +26,7 @@ export default defineCalculator({
       label: 'Strength',
       range: [0.5, 97],
       step: 0.01,
-      from: 'house.bottlingStrength',
+      from: 'bottling.strength',
     },
     rounding: {
       label: 'Strength for duty',

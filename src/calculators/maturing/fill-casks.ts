@@ -1,5 +1,5 @@
 // A vat of new spirit into casks of several sizes.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { fillCasks } from '../../core/maturing/fill-casks.ts';
 import { count, litresOfAlcohol, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
@@ -30,7 +30,7 @@ export default defineCalculator({
       from: 'heart.volume',
     },
     from: { kind: 'strength', label: 'Its strength', range: [1, 97], step: 0.1, from: 'heart.strength' },
-    to: { kind: 'strength', label: 'Filled at', range: [40, 80], step: 0.1, house: 'fillingStrength' },
+    to: { kind: 'strength', label: 'Filled at', range: [1, 80], step: 0.1, from: 'filling.strength' },
     casks: {
       label: 'Empty casks, in the order they are filled',
       columns: {
@@ -75,7 +75,7 @@ export default defineCalculator({
   },
   steps: (given, result) => [
     'Volume at filling strength = pure alcohol ÷ filling strength × 100; the water follows by mass',
-    `${n(given.volume, 1)} × ${n(given.from, 2)} ÷ ${n(given.to, 1)} = ${n(result.made, 1)} L, with ${n(result.water, 1)} L of water; ${n(result.contraction, 1)} L vanish in mixing`,
+    `${w(given.volume)} × ${w(given.from)} ÷ ${w(given.to)} = ${n(result.made, 1)} L, with ${n(result.water, 1)} L of water; ${n(result.contraction, 1)} L vanish in mixing`,
     ...filling(given).groups.map(
       ({ size, filled, count: all, alcohol, left }) =>
         `${n(filled, 0)} of ${n(Math.floor(all), 0)} casks of ${n(size, 0)} L, with ${n(alcohol, 1)} L of pure alcohol; ${n(left, 1)} L stay in the vat`,
@@ -84,7 +84,7 @@ export default defineCalculator({
   remark: (_, { filled, empty, left }) => {
     if (empty === 0 && left < 0.05) return 'Every cask is full and the vat is empty.';
     if (empty === 0)
-      return `Every cask is full and ${n(left, 1)} L stay in the vat: find one more cask for them, or keep them for the next filling.`;
+      return `Every cask is full and ${n(left, 1)} L stay in the vat: ${left > 700 ? 'find more casks' : 'find one more cask'} for them, or keep them for the next filling.`;
     return `${n(empty, 0)} of ${n(filled + empty, 0)} casks ${empty === 1 ? 'stays' : 'stay'} empty: the ${n(left, 1)} L in the vat fill none of them whole. A smaller cask would take them, or they wait for the next filling.`;
   },
   chart: (given) => {
@@ -99,11 +99,22 @@ export default defineCalculator({
           label: 'In the vat',
           values: [reduction.volume, ...groups.map((group) => group.left)],
         },
-        { kind: 'volume', label: 'Size of these', values: [0, ...groups.map((group) => group.size)] },
-        { kind: 'count', label: 'Of them filled', values: [0, ...groups.map((group) => group.filled)] },
+        {
+          kind: 'volume',
+          label: 'Size of these',
+          empty: 1,
+          values: [0, ...groups.map((group) => group.size)],
+        },
+        {
+          kind: 'count',
+          label: 'Of them filled',
+          empty: 1,
+          values: [0, ...groups.map((group) => group.filled)],
+        },
         {
           kind: 'alcohol',
           label: 'Pure alcohol in them',
+          empty: 1,
           values: [0, ...groups.map((group) => group.alcohol)],
         },
       ],

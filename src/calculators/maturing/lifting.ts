@@ -1,5 +1,5 @@
 // What a full cask weighs, before anyone thinks of moving it.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { fullCask, WOOD } from '../../core/maturing/full-cask.ts';
 import { kilograms, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
@@ -30,8 +30,22 @@ export default defineCalculator({
       },
       value: 'barrel',
     },
-    size: { kind: 'volume', label: 'Another cask holds', range: [1, 700], step: 5, value: 125 },
-    wood: { kind: 'mass', label: 'and its wood weighs', range: [0, 400], step: 1, value: 35 },
+    size: {
+      kind: 'volume',
+      label: 'Another cask holds',
+      range: [1, 700],
+      step: 5,
+      value: 125,
+      usedWhen: { choice: 'cask', is: ['other'] },
+    },
+    wood: {
+      kind: 'mass',
+      label: 'and its wood weighs',
+      range: [0, 400],
+      step: 1,
+      value: 35,
+      usedWhen: { choice: 'cask', is: ['other'] },
+    },
     strength: {
       kind: 'strength',
       label: 'Strength of the spirit',
@@ -57,8 +71,8 @@ export default defineCalculator({
     const { size, wood } = caskOf(given);
     return [
       'Full cask = litres × density + wood',
-      `${n(size, 0)} L × ${n(result.spirit / size, 3)} kg/L + ${n(wood, 0)} kg = ${n(result.total, 0)} kg`,
-      `× ${n(Math.floor(given.casks), 0)} = ${n(result.together, 0)} kg`,
+      `${n(size, 0)} L × ${n(result.spirit / size, 4)} kg/L + ${n(wood, 0)} kg = ${n(result.total, 0)} kg`,
+      `${w(result.total)} kg × ${n(Math.floor(given.casks), 0)} = ${n(result.together, 0)} kg`,
     ];
   },
   remark: (_, { total, together }) =>

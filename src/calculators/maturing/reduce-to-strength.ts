@@ -1,5 +1,5 @@
 // The water that brings a spirit down to a strength.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { litresOfAlcohol } from '../../core/quantity.ts';
 import { reduce } from '../../core/spirit/mixing.ts';
 import { defineCalculator } from '../define.ts';
@@ -13,7 +13,7 @@ export default defineCalculator({
   inputs: {
     volume: { kind: 'volume20', label: 'Spirit', range: [0.1, 200_000], step: 10, from: 'heart.volume' },
     from: { kind: 'strength', label: 'Strength now', range: [1, 97], step: 0.1, from: 'heart.strength' },
-    to: { kind: 'strength', label: 'Strength wanted', range: [40, 80], step: 0.1, house: 'fillingStrength' },
+    to: { kind: 'strength', label: 'Strength wanted', range: [1, 80], step: 0.1, from: 'filling.strength' },
   },
   outputs: {
     waterVolume: { kind: 'volume20', label: 'Water to add', digits: 1 },
@@ -32,11 +32,11 @@ export default defineCalculator({
   }),
   steps: (given, result) => [
     'The pure alcohol stays the same: volume × strength ÷ 100',
-    `${n(given.volume, 1)} × ${n(given.from, 2)} ÷ 100 = ${n(result.alcohol, 1)} L`,
+    `${w(given.volume)} × ${w(given.from)} ÷ 100 = ${w(result.alcohol)} L`,
     'Volume made = pure alcohol ÷ strength wanted × 100',
-    `${n(result.alcohol, 1)} ÷ ${given.to} × 100 = ${n(result.volume, 1)} L`,
+    `${w(result.alcohol)} ÷ ${given.to} × 100 = ${n(result.volume, 1)} L`,
     'Water is found by mass: what the volume made weighs, less what the spirit weighs',
-    `${n(result.waterMass, 1)} kg, or ${n(result.waterVolume, 1)} L of water; ${n(given.volume, 1)} + ${n(result.waterVolume, 1)} − ${n(result.volume, 1)} = ${n(result.contraction, 1)} L vanish`,
+    `${n(result.waterMass, 1)} kg, or ${n(result.waterVolume, 1)} L of water; ${w(given.volume)} + ${n(result.waterVolume, 2)} − ${n(result.volume, 2)} = ${n(result.contraction, 1)} L vanish`,
   ],
   examples: [
     {

@@ -1,5 +1,5 @@
 // A cask measured again with a rod through its bung.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { capacity, dippedVolume, type CaskShape } from '../../core/maturing/shape.ts';
 import { volumeAt20 } from '../../core/maturing/weighing.ts';
 import { litresOfAlcohol, type Quantity } from '../../core/quantity.ts';
@@ -15,6 +15,7 @@ export default defineCalculator({
   purpose: 'Turns the wet length of a rod into litres, and sets them against what should be there.',
   sources: ['derived', 'oiml-r22', 'conner-2003'],
   cautions: ['ethanol-vapour'],
+  readings: ['dip', 'strength'],
   inputs: {
     dip: { kind: 'length', label: 'Wet length of the rod', range: [0, 1200], step: 1, value: 461 },
     bung: { kind: 'length', label: 'Inside diameter at the bung', range: [100, 1200], step: 1, value: 605 },
@@ -63,10 +64,10 @@ export default defineCalculator({
     };
   },
   steps: (given, result) => [
-    'The cask is taken as a parabola turned about its axis. Full, it holds π × length × (8 D² + 4 D d + 3 d²) ÷ 60, D at the bung and d at a head',
-    `π × ${n(given.length, 0)} × (8 × ${n(given.bung, 0)}² + 4 × ${n(given.bung, 0)} × ${n(given.head, 0)} + 3 × ${n(given.head, 0)}²) ÷ 60 = ${n(result.full, 1)} L`,
+    'The cask is taken as a parabola turned about its axis. Full, it holds π × length × (8 D² + 4 D d + 3 d²) ÷ 60, D at the bung and d at a head, all in decimetres',
+    `π × ${w(given.length / 100)} × (8 × ${w(given.bung / 100)}² + 4 × ${w(given.bung / 100)} × ${w(given.head / 100)} + 3 × ${w(given.head / 100)}²) ÷ 60 = ${n(result.full, 1)} L`,
     `Wet for ${n(given.dip, 0)} mm of ${n(given.bung, 0)}, the round slices below the level add up to ${n(dippedVolume(shape(given), given.dip), 1)} L at ${n(given.temperature, 1)} °C`,
-    `Brought to 20 °C by the densities of ${n(given.strength, 1)} % vol: ${n(result.found, 1)} L, with ${n(result.alcohol, 1)} L of pure alcohol`,
+    `Brought to 20 °C by the densities of ${n(given.strength, 1)} % vol: ${n(result.found, 1)} L, with ${n(result.alcohol, 2)} L of pure alcohol`,
     ...expectedSteps(given, result.expected, result.missing),
   ],
   remark: (given, { missing, part, full }) => {

@@ -22,6 +22,7 @@ export default defineCalculator({
   purpose: 'Turns kilograms on the scales into litres, and sets them against what should be there.',
   sources: ['oiml-r22', 'oiml-d28', 'cfr-27-30', 'conner-2003'],
   cautions: ['lifting'],
+  readings: ['gross', 'tare', 'strength'],
   inputs: {
     gross: { kind: 'mass', label: 'Cask and spirit', range: [1, 1000], step: 0.5, value: 205.5 },
     tare: { kind: 'mass', label: 'Empty cask', range: [0, 300], step: 0.5, value: 50 },
@@ -68,7 +69,7 @@ export default defineCalculator({
     'Mass = weight shown × (1 − 1.2 ÷ 8,000) ÷ (1 − 1.2 ÷ density): air of 1.2 kg/m³ carries a little of the spirit, and less of the weights',
     `Weight shown: ${n(given.gross, 2)} − ${n(given.tare, 2)} = ${n(given.gross - given.tare, 2)} kg; mass ${n(result.mass, 2)} kg`,
     'Litres at 20 °C = mass ÷ density at 20 °C; litres as it lies = mass ÷ density at its own temperature',
-    `${n(result.found, 1)} L at 20 °C, ${n(result.lies, 1)} L at ${n(given.temperature, 1)} °C; ${n(result.alcohol, 1)} L of pure alcohol`,
+    `${n(result.found, 1)} L at 20 °C, ${n(result.lies, 1)} L at ${n(given.temperature, 1)} °C; ${n(result.alcohol, 2)} L of pure alcohol`,
     ...expectedSteps(given, result.expected, result.missing),
   ],
   remark: (given, { missing, part }) =>

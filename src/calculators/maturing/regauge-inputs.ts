@@ -1,12 +1,12 @@
 // What both regauges ask: what was filled, how long ago, and what counts as a leak.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatCount, formatNumber as n } from '../../core/format.ts';
 import { compare, expectedNow, type Difference } from '../../core/maturing/regauge.ts';
 import type { Portion, Quantity } from '../../core/quantity.ts';
 import { storeInputs, storeOf } from './store.ts';
 
 export const filledInputs = {
   filled: { kind: 'volume20', label: 'Filled with', range: [10, 700], step: 1, value: 200 },
-  filledAt: { kind: 'strength', label: 'Filled at', range: [40, 80], step: 0.1, house: 'fillingStrength' },
+  filledAt: { kind: 'strength', label: 'Filled at', range: [1, 80], step: 0.1, from: 'filling.strength' },
   indrink: {
     kind: 'percent',
     label: 'Drunk by the dry wood in the first days',
@@ -52,8 +52,8 @@ export function against(
 
 /** The expectation, as lines of the working. */
 export const expectedSteps = (given: Filled, expected: number, missing: number): readonly string[] => [
-  `Expected: ${n(given.filled, 1)} L less ${n(given.indrink, 1)} % for the wood, at ${n(given.filledAt, 1)} % vol, losing ${n(given.loss, 1)} % of its alcohol a year for ${given.years} years, leaves ${n(expected, 1)} L of pure alcohol`,
-  `Expected less found: ${n(missing, 1)} L, ${n((100 * missing) / expected, 1)} % of what was expected`,
+  `Expected: ${n(given.filled, 1)} L less ${n(given.indrink, 1)} % for the wood, at ${n(given.filledAt, 1)} % vol, losing ${n(given.loss, 1)} % of its alcohol a year for ${formatCount(given.years, 'year')}, leaves ${n(expected, 2)} L of pure alcohol`,
+  `Expected less found: ${n(expected, 2)} − ${n(expected - missing, 2)} = ${n(missing, 1)} L, ${n((100 * missing) / expected, 1)} % of what was expected`,
 ];
 
 /** What the difference means, in words. */

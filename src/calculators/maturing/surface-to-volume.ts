@@ -1,5 +1,5 @@
 // How much wood a litre touches, by the size of the cask.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { innerSurface, shapeOf, woodToLitre } from '../../core/maturing/shape.ts';
 import { litres, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
@@ -64,7 +64,7 @@ export default defineCalculator({
   steps: (given, result) => [
     'Casks of one shape: lengths grow as the cube root of the litres, wood as their square, so wood to a litre falls as the cube root',
     `(${n(given.beside, 0)} ÷ ${n(given.size, 0)}) to the power ⅓ = ${n((given.beside / given.size) ** (1 / 3), 3)}`,
-    `At ${n(given.size, 0)} L the staves and both heads are ${n(result.surface, 2)} m²; × 10,000 ÷ ${n(given.size, 0)} = ${n(result.perLitre, 1)} cm² to a litre`,
+    `At ${n(given.size, 0)} L the staves and both heads are ${w(result.surface)} m²: ${w(result.surface)} × 10,000 ÷ ${w(given.size)} = ${n(result.perLitre, 1)} cm² to a litre`,
   ],
   remark: ({ size, beside }, { times }) =>
     Math.abs(times - 1) < 0.005
@@ -76,7 +76,7 @@ export default defineCalculator({
     return {
       caption: 'Wood to a litre, by the size of the cask',
       columns: [
-        { kind: 'volume', label: 'Cask', values: SIZES },
+        { kind: 'volume', label: 'Size of the cask, L', values: SIZES },
         { kind: 'woodToLitre', label: 'Wood to a litre', values: each },
         { kind: 'ratio', label: 'Over a barrel of 200 L', values: each.map((wood) => wood / barrel) },
       ],

@@ -1,5 +1,5 @@
 // Casks put together before bottling.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatCount, formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { vat } from '../../core/maturing/vatting.ts';
 import { defineCalculator } from '../define.ts';
 
@@ -37,7 +37,7 @@ export default defineCalculator({
   compute: ({ casks }) => vat(casks),
   steps: ({ casks }, result) => [
     'Alcohol adds up: volume × strength ÷ 100, cask by cask',
-    `${casks.map(({ volume, strength }) => n((volume * strength) / 100, 1)).join(' + ')} = ${n(result.alcohol, 1)} L`,
+    `${casks.map(({ volume, strength }) => w((volume * strength) / 100)).join(' + ')} = ${n(result.alcohol, 1)} L`,
     'Masses add up too; the volume follows from mass and density of the mixture',
     `${n(result.volume, 1)} L at ${n(result.strength, 2)} % vol; ${n(result.contraction, 2)} L less than was poured`,
     `The age is that of the youngest cask: ${casks.map(({ age }) => n(age, age % 1 === 0 ? 0 : 1)).join(', ')} years, so ${n(result.age, 0)}`,
@@ -50,8 +50,8 @@ export default defineCalculator({
     const of = casks.filter((cask) => cask.age === youngest).reduce((sum, { volume }) => sum + volume, 0);
     const whole = casks.reduce((sum, { volume }) => sum + volume, 0);
     return casks.every((cask) => cask.age === youngest)
-      ? `Every part is ${n(age, 0)} years old, and the label may say so.${weak}`
-      : `The label may say ${n(age, 0)} years and no more, though only ${n((100 * of) / whole, 0)} % of the volume is so young; the mean age is for your own books.${weak}`;
+      ? `Every part is ${formatCount(age, 'year')} old, and the label may say so.${weak}`
+      : `The label may say ${formatCount(age, 'year')} and no more, though only ${n((100 * of) / whole, 0)} % of the volume is so young; the mean age is for your own books.${weak}`;
   },
   examples: [
     {

@@ -1,5 +1,5 @@
 // The stock of a store that is filled every year.
-import { formatNumber as n } from '../../core/format.ts';
+import { formatCount, formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { buildStock } from '../../core/maturing/warehouse.ts';
 import { litres20, litresOfAlcohol, count, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
@@ -32,7 +32,7 @@ export default defineCalculator({
       from: 'casks.perYear',
     },
     size: { kind: 'volume', label: 'Mean cask', range: [1, 700], step: 5, from: 'casks.meanSize' },
-    strength: { kind: 'strength', label: 'Filled at', range: [40, 80], step: 0.1, house: 'fillingStrength' },
+    strength: { kind: 'strength', label: 'Filled at', range: [1, 80], step: 0.1, from: 'filling.strength' },
     years: { kind: 'years', label: 'Years in wood', range: [1, 60], step: 1, house: 'yearsInWood' },
     loss: {
       kind: 'percent',
@@ -66,17 +66,18 @@ export default defineCalculator({
     const filled = given.casks * inCask(given);
     const left = 1 - given.loss / 100;
     return [
-      `Filled in a year: ${n(given.casks, 0)} casks × ${n(given.size, 0)} L × ${n(given.strength, 1)} ÷ 100 = ${n(filled, 0)} L of pure alcohol`,
-      `Casks in the store, once it is full: ${n(given.casks, 0)} × ${given.years} = ${n(result.stock, 0)}`,
-      `Alcohol in them, just after a filling: ${n(filled, 0)} × (1 + r + r² + … ) for ${given.years} years, r = ${n(left, 3)}, = ${n(result.alcohol, 0)} L`,
+      `Filled in a year: ${w(given.casks, 9)} casks × ${w(given.size)} L × ${w(given.strength)} ÷ 100 = ${n(filled, 0)} L of pure alcohol`,
+      `Casks in the store, once it is full: ${w(given.casks, 9)} × ${given.years} = ${n(result.stock, 0)}`,
+      `Alcohol in them, just after a filling: ${n(filled, 0)} × (1 + r + r² + … ) for ${formatCount(given.years, 'year')}, r = ${w(left)}: ${n(result.alcohol, 0)} L`,
       given.loss > 1e-6
-        ? `The same in one go: ${n(filled, 0)} × (1 − ${n(left ** given.years, 4)}) ÷ ${n(given.loss / 100, 3)} = ${n((filled * (1 - left ** given.years)) / (given.loss / 100), 0)} L`
+        ? `The same in one go: ${w(filled, 9)} × (1 − ${w(left ** given.years, 9)}) ÷ ${w(given.loss / 100)} = ${n((filled * (1 - left ** given.years)) / (given.loss / 100), 0)} L`
         : 'With no loss every year counts whole',
-      `The air takes ${n(given.loss, 1)} % of that in the next year: ${n(result.lost, 0)} L, and ${n(result.emptied, 0)} + ${n(result.lost, 0)} = ${n(filled, 0)} L, as much as was filled`,
+      `The air takes ${n(given.loss, 1)} % of that in the next year: ${n(result.lost, 0)} L, and ${n(result.emptied, 1)} + ${n(result.lost, 1)} = ${n(filled, 0)} L, as much as was filled`,
+      `The loss is held at ${w(given.loss)} % of the alcohol in every year; followed with the strength and the mass in the cask, as the table of this chapter does, it comes out a little different`,
     ];
   },
   remark: (given, { stock, lostCasks }) =>
-    `After ${given.years} ${given.years === 1 ? 'year' : 'years'} the store stands still at ${n(stock, 0)} casks. Of each year’s ${n(given.casks, 0)} casks the air has the worth of ${n(lostCasks, 1)}. How the store is aired for so much vapour is settled by your fire code and your site’s procedures.`,
+    `After ${formatCount(given.years, 'year')} the store stands still at ${n(stock, 0)} casks. Of each year’s ${n(given.casks, 0)} casks the air takes as much alcohol as ${n(lostCasks, 1)} full ones hold. How the store is aired for so much vapour is settled by your fire code and your site’s procedures.`,
   chart: (given) => {
     const span = Math.min(80, given.years + 5);
     const record = stock(given, span);

@@ -9,7 +9,7 @@ export default defineCalculator({
   stage: 'milling',
   title: 'Husk, grits and flour',
   purpose: 'Turns the sieve’s percentages into kilograms, and the rate of the mill into hours.',
-  sources: ['common-practice'],
+  sources: ['memory'],
   inputs: {
     malt: { kind: 'mass', label: 'Malt', range: [10, 50_000], step: 50, house: 'maltPerMash' },
     husk: { kind: 'percent', label: 'Husk', range: [0, 100], step: 1, house: 'husk' },

@@ -25,7 +25,14 @@ export default defineCalculator({
       step: 10,
       value: 530,
     },
-    bin: { kind: 'space', label: 'Bin, as far as malt can fill it', range: [0.1, 5000], step: 1, value: 40 },
+    bin: {
+      kind: 'space',
+      label: 'Bin, as far as malt can fill it',
+      range: [0.1, 5000],
+      step: 1,
+      value: 40,
+      sized: { by: 'maltPerMash' },
+    },
   },
   outputs: {
     running: { kind: 'hours', label: 'Rollers running', digits: 2 },

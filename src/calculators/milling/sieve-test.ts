@@ -29,6 +29,7 @@ export default defineCalculator({
     'Turns what lies on the sieves into percentages, sets them against the house’s target, and says which rollers to move.',
   sources: ['common-practice', 'memory'],
   cautions: ['dust'],
+  readings: ['husk', 'grits', 'flour'],
   inputs: {
     putOn: { kind: 'grams', label: 'Sample put on', range: [10, 5000], step: 1, value: 125 },
     husk: { kind: 'grams', label: 'Husk found', range: [0, 5000], step: 0.1, value: 24 },

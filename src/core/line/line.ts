@@ -20,6 +20,7 @@ import {
 } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { reduce } from '../spirit/mixing.ts';
+import { fermentabilityFromGravities } from '../wort/attenuation.ts';
 import { platoFromGravity } from '../wort/extract.ts';
 import type { House } from './house.ts';
 
@@ -32,7 +33,12 @@ export interface Line {
     readonly maltPerYear: Quantity<'mass'>;
     readonly tonnesPerMash: number;
   };
-  readonly barley: { readonly mass: Quantity<'mass'>; readonly perYear: Quantity<'mass'> };
+  readonly barley: {
+    readonly mass: Quantity<'mass'>;
+    readonly perYear: Quantity<'mass'>;
+    /** Barley behind one bottle. */
+    readonly perBottle: Quantity<'mass'>;
+  };
   readonly malt: {
     readonly mass: Quantity<'mass'>;
     readonly extract: Quantity<'mass'>;
@@ -52,7 +58,8 @@ export interface Line {
     readonly plato: Quantity<'plato'>;
     readonly extract: Quantity<'mass'>;
   };
-  readonly wash: Fermentation;
+  /** The wash, and how far the yeast got by the rule of the gravities. */
+  readonly wash: Fermentation & { readonly fermented: Quantity<'percent'> };
   readonly round: Round;
   readonly lowWines: Portion;
   readonly potAle: Portion;
@@ -184,7 +191,11 @@ export function line(house: House): Line | Refusal {
       maltPerYear: kilograms(house.maltPerMash * mashesPerYear),
       tonnesPerMash,
     },
-    barley: { mass: barley, perYear: kilograms(barley * mashesPerYear) },
+    barley: {
+      mass: barley,
+      perYear: kilograms(barley * mashesPerYear),
+      perBottle: kilograms(barley / bottles),
+    },
     malt: {
       mass: house.maltPerMash,
       extract: kilograms((house.maltPerMash * house.solubleExtract) / 100),
@@ -212,7 +223,10 @@ export function line(house: House): Line | Refusal {
       plato: platoFromGravity(house.originalGravity),
       extract,
     },
-    wash,
+    wash: {
+      ...wash,
+      fermented: fermentabilityFromGravities({ original: wort.gravity, final: house.finalGravity }),
+    },
     round,
     lowWines: round.lowWines,
     potAle: round.potAle,

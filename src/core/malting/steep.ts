@@ -104,7 +104,7 @@ export function steepCurve(uptake: Uptake, programme: readonly Wetting[], points
     }
     soaked += wet;
     clock += wet + rest;
-    curve.push({ hour: hours(clock), moisture: moistureAfter(uptake, hours(soaked)) });
+    if (rest > 0) curve.push({ hour: hours(clock), moisture: moistureAfter(uptake, hours(soaked)) });
   }
   return curve;
 }

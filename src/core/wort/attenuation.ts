@@ -62,6 +62,15 @@ export function strengthFromGravities(gravities: Gravities): Quantity<'strength'
   return attenuate(gravities).strength;
 }
 
+const REAL_OF_APPARENT = 81.4; // per cent; Bringhurst et al. 1996, which measured 81.46
+
+/** How far the yeast got by the rule of the gravities, % of the extract: 81.4 × the fall ÷ what stood above water. */
+export function fermentabilityFromGravities({ original, final }: Gravities): Quantity<'percent'> {
+  within('The original gravity', original, 1.0001, 1.2);
+  within('The final gravity', final, 0.9, original);
+  return percent((REAL_OF_APPARENT * (original - final)) / (original - 1));
+}
+
 /** Upper end of each band of degrees fallen, and % vol per degree. HMRC Notice 226 section 30.3, from memory. */
 const EXCISE_BANDS = [
   [6.9, 0.125],
