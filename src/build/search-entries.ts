@@ -30,6 +30,7 @@ type Found = Omit<SearchEntry, 'id'>;
 /** MDX as plain words, without its components and formulas. */
 export const plainWords = (mdx: string): string =>
   mdx
+    .replace(/<Figure[^>]*>/g, '…')
     .replace(/<[^>]*>/g, ' ')
     .replace(/\$\$?[^$]*\$\$?/g, ' ')
     .replace(/\[([^\]]+)\]\([^)]*\)/g, '$1')
