@@ -1,45 +1,87 @@
 // The questions that visitors ask, read out of the chapters: what to say, and what to know.
-import type { Stage } from './figures.ts';
+import { sources, type SourceId } from '../core/sources.ts';
 import type { Pace } from '../core/line/ledger.ts';
+import type { Line } from '../core/line/line.ts';
+import { conditions, isCondition, type Condition } from './conditions.ts';
+import { figureText } from './prose.ts';
 
-/** A piece of an answer: words, or a figure of the house. */
-export type Piece = string | { readonly figure: string; readonly per?: Pace; readonly digits?: number };
+/** A piece of an answer: words, a figure of the house, or words told only where they are true of the house. */
+export type Piece =
+  | string
+  | { readonly figure: string; readonly per?: Pace; readonly digits?: number }
+  | { readonly when: Condition; readonly says: readonly Piece[] };
 
 export interface VisitorQuestion {
   readonly id: string;
-  readonly stage: Stage;
+  /** The chapter that asks it, and its title. */
+  readonly chapter: string;
+  readonly title: string;
   readonly question: string;
   readonly say: readonly Piece[];
   readonly know: readonly Piece[];
 }
 
 const FIGURE = /<Figure of="([^"]+)"(?:\s+per="([^"]+)")?(?:\s+digits=\{(\d+)\})?\s*\/>/g;
+const WHEN = /<When is="([^"]+)">([^]*?)<\/When>/g;
+const ORDER = /\b(?:Say|Name) [^.:]*\b(?:yours?|the one)\b[^.]*\./g;
 
-/** An answer's Markdown as pieces: figures apart, sources and emphasis left out. */
-function pieces(markdown: string): Piece[] {
-  const plain = markdown
-    .replace(/\s*<Source[^>]*\/>/g, '')
-    .replace(/<\/?When[^>]*>/g, '')
-    .replace(/\*\*?/g, '')
-    .replace(/\s+/g, ' ')
-    .trim();
+/** A source as it stands in a sentence, in brackets. */
+function standing(id: string): string {
+  if (!Object.hasOwn(sources, id)) throw new RangeError(`No source is called “${id}”.`);
+  return ` (${sources[id as SourceId].short})`;
+}
+
+/** Markdown as plain words: emphasis, links and formulas by what they say. */
+function plain(markdown: string): string {
+  return markdown
+    .replace(/\s*<Source of="([^"]+)"\s*\/>/g, (_, id: string) => standing(id))
+    .replace(/\[([^\]]+)\]\([^)]*\)/g, '$1')
+    .replace(/\*\*?|\$/g, '')
+    .replace(/\s+/g, ' ');
+}
+
+/** Text cut at each match of a pattern, with what the match stands for between. */
+function cut(text: string, pattern: RegExp, meant: (match: RegExpExecArray) => Piece, rest: (text: string) => Piece[]): Piece[] {
   const found: Piece[] = [];
   let from = 0;
-  for (const match of plain.matchAll(FIGURE)) {
-    const [whole, figure, per, digits] = match;
-    if (match.index > from) found.push(plain.slice(from, match.index));
-    found.push({
+  for (const match of text.matchAll(pattern)) {
+    if (match.index > from) found.push(...rest(text.slice(from, match.index)));
+    found.push(meant(match));
+    from = match.index + match[0].length;
+  }
+  return from < text.length ? [...found, ...rest(text.slice(from))] : found;
+} // prettier-ignore
+
+const withFigures = (text: string) =>
+  cut(
+    text,
+    FIGURE,
+    ([, figure, per, digits]) => ({
       figure: figure!,
       ...(per && { per: per as Pace }),
       ...(digits && { digits: Number(digits) }),
-    });
-    from = match.index + whole.length;
-  }
-  return from < plain.length ? [...found, plain.slice(from)] : found;
+    }),
+    (words) => [words],
+  );
+
+/** An answer's Markdown as pieces. */
+function pieces(markdown: string): Piece[] {
+  return cut(
+    plain(markdown).trim(),
+    WHEN,
+    ([, when, says]) => {
+      if (!isCondition(when)) throw new RangeError(`No condition is called “${when}”.`);
+      return { when, says: withFigures(says!) };
+    },
+    withFigures,
+  );
 }
 
+/** What a card cannot know is left for the guide to write in. */
+const toWriteIn = (markdown: string) => markdown.replace(ORDER, 'Ours: ____________.');
+
 /** The questions of one chapter. */
-export function questionsOf(stage: Stage, body: string): VisitorQuestion[] {
+export function questionsOf(chapter: string, title: string, body: string): VisitorQuestion[] {
   const section = body.split(/^## /m).find((part) => part.startsWith('What visitors ask')) ?? '';
   return section
     .split(/^### /m)
@@ -49,11 +91,42 @@ export function questionsOf(stage: Stage, body: string): VisitorQuestion[] {
       const [, say, know] =
         /\*\*To say\.\*\*([^]*?)\*\*To understand\.\*\*([^]*)/.exec(rest.join('\n')) ?? [];
       if (say === undefined || know === undefined) return [];
-      const id = question!
+      const slug = question!
         .trim()
         .toLowerCase()
         .replace(/[^a-z0-9]+/g, '-')
         .replace(/^-|-$/g, '');
-      return [{ id, stage, question: question!.trim(), say: pieces(say), know: pieces(know) }];
+      return [
+        {
+          id: `${chapter}-${slug}`,
+          chapter,
+          title,
+          question: question!.trim(),
+          say: pieces(toWriteIn(say)),
+          know: pieces(know),
+        },
+      ];
     });
+}
+
+/** An answer as it reads for one house: its figures filled in, and only the sentences that are true of it. */
+export function answerText(answer: readonly Piece[], line: Line): string {
+  return answer
+    .map((piece) => {
+      if (typeof piece === 'string') return piece;
+      if ('when' in piece) return conditions[piece.when](line) ? answerText(piece.says, line) : '';
+      return figureText(line, piece.figure, piece.per, piece.digits);
+    })
+    .join('')
+    .replace(/\s+/g, ' ')
+    .trim();
+}
+
+/** True when an answer carries a figure of the house, as it reads for that house. */
+export function hasFigures(answer: readonly Piece[], line: Line): boolean {
+  return answer.some(
+    (piece) =>
+      typeof piece !== 'string' &&
+      ('figure' in piece || (conditions[piece.when](line) && hasFigures(piece.says, line))),
+  );
 }

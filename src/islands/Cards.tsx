@@ -1,21 +1,13 @@
 // Pocket cards for rooms where no phone may go: chosen figures and questions, to print, cut and fold.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
-import type { Piece, VisitorQuestion } from '../house/visitor-questions.ts';
-import { spoken } from '../core/line/spoken.ts';
 import type { Line } from '../core/line/line.ts';
-import { cardFigures, type CardFigure } from '../house/card-figures.ts';
+import { cardFigures, saidOnCard, type CardFigure } from '../house/card-figures.ts';
 import { stages } from '../house/figures.ts';
-import { figureText, figureValue } from '../house/prose.ts';
+import { figureText } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
+import { answerText, hasFigures, type VisitorQuestion } from '../house/visitor-questions.ts';
 
 const FIGURES_ON_A_CARD = 6;
-
-const text = (pieces: readonly Piece[], line: Line) =>
-  pieces
-    .map((piece) =>
-      typeof piece === 'string' ? piece : figureText(line, piece.figure, piece.per, piece.digits),
-    )
-    .join('');
 
 export default function Cards(props: { readonly questions: readonly VisitorQuestion[] }) {
   const { line, name } = useHouse();
@@ -38,7 +30,13 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
     ),
   );
   const questions = () => props.questions.filter(({ id }) => asked().has(id));
-  const foot = () => `${name()}, ${today()}. Computed from the figures of the house.`;
+  const asking = createMemo(() => [
+    ...new Map(props.questions.map(({ chapter, title }) => [chapter, title])),
+  ]);
+  const plainFoot = () => `${name()}, ${today()}.`;
+  const foot = () => `${plainFoot()} Computed from the figures of the house.`;
+  const footOf = ({ say, know }: VisitorQuestion) =>
+    hasFigures([...say, ...know], line()) ? foot() : plainFoot();
 
   return (
     <>
@@ -53,7 +51,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
           <For each={stages}>
             {(stage) => (
               <fieldset>
-                <legend>{stage}</legend>
+                <legend>{stage[0]!.toUpperCase() + stage.slice(1)}</legend>
                 <For each={cardFigures.filter((figure) => figure.stage === stage)}>
                   {({ path, label }) => (
                     <label class="tick">
@@ -73,11 +71,11 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
         </details>
         <details>
           <summary>Questions ({questions().length})</summary>
-          <For each={stages}>
-            {(stage) => (
+          <For each={asking()}>
+            {([chapter, title]) => (
               <fieldset>
-                <legend>{stage}</legend>
-                <For each={props.questions.filter((question) => question.stage === stage)}>
+                <legend>{title}</legend>
+                <For each={props.questions.filter((question) => question.chapter === chapter)}>
                   {({ id, question }) => (
                     <label class="tick">
                       <input
@@ -103,16 +101,16 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
       <div class="cards">
         <For each={sets()}>{(figures) => <FigureCard figures={figures} line={line()} foot={foot()} />}</For>
         <For each={questions()}>
-          {({ question, say, know }) => (
+          {(asked) => (
             <article class="card">
               <div class="side">
-                <h3>{question}</h3>
-                <p>{text(say, line())}</p>
-                <p class="foot">Say · {foot()}</p>
+                <h3>{asked.question}</h3>
+                <p>{answerText(asked.say, line())}</p>
+                <p class="foot">Say · {footOf(asked)}</p>
               </div>
               <div class="side">
-                <p>{text(know, line())}</p>
-                <p class="foot">Know · {foot()}</p>
+                <p>{answerText(asked.know, line())}</p>
+                <p class="foot">Know · {footOf(asked)}</p>
               </div>
             </article>
           )}
@@ -135,10 +133,10 @@ function FigureCard(props: {
       <div class="side">
         <dl>
           <For each={props.figures}>
-            {({ label, path, spoken: figure }) => (
+            {(figure) => (
               <div>
-                <dt>{label}</dt>
-                <dd>{spoken(figure, figureValue(props.line, path))}</dd>
+                <dt>{figure.label}</dt>
+                <dd>{saidOnCard(figure, props.line)}</dd>
               </div>
             )}
           </For>

@@ -1,12 +1,16 @@
 // Do the figures that a guide quotes agree? Each is typed as it is said; the answer follows at once.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { quotableFigures, quotableNames, type Quoted, type QuotableName } from '../core/line/quoted.ts';
 import { reconcile, type Finding, type JudgedFigure, type Reconciliation } from '../core/line/reconcile.ts';
 import { spoken } from '../core/line/spoken.ts';
-import { rangeInWords } from '../core/line/verdict.ts';
+import { rangeInWords, setByTheHouse } from '../core/line/verdict.ts';
 import { isRefusal } from '../core/refusal.ts';
+import { useHouse } from '../house/store.ts';
+import { ofHouse } from '../talk/own-house.ts';
 import { readSaid } from '../talk/said.ts';
+import { AgainstHouse } from './AgainstHouse.tsx';
 import { Answer } from './CrossCheckAnswer.tsx';
 
 const KEY = 'malt-spirit-handbook/quoted';
@@ -18,6 +22,12 @@ const findings: Readonly<Record<Finding, string>> = {
   'not checkable': 'nothing else quoted bears on it',
 };
 type Texts = Readonly<Partial<Record<QuotableName, string>>>;
+/** A figure of the house as a guide would type it. */
+function typed(name: QuotableName, value: number): string {
+  const { kind } = quotableFigures[name];
+  const digits = kind === 'gravity' ? 3 : value % 1 === 0 || value >= 1000 ? 0 : 1;
+  return formatNumber(value, digits);
+}
 const isName = (name: string): name is QuotableName => Object.hasOwn(quotableFigures, name);
 
 /** Texts kept in the browser; anything that is not a text of a known figure counts for nothing. */
@@ -52,6 +62,13 @@ export default function CrossCheck() {
       // Without storage the figures last as long as the page.
     }
   };
+  const { line } = useHouse();
+  const [held, setHeld] = createSignal(false);
+  const fillIn = () =>
+    change({
+      ...Object.fromEntries(quotableNames.map((name) => [name, typed(name, ofHouse(name, line())!)])),
+      ...Object.fromEntries(Object.entries(texts()).filter(([, text]) => text.trim() !== '')),
+    });
   const names = () => quotableNames.filter((name) => name in texts());
   const rest = () => quotableNames.filter((name) => !(name in texts()));
   const said = createMemo<Quoted>(() =>
@@ -61,6 +78,12 @@ export default function CrossCheck() {
         return read ? [[name, read]] : [];
       }),
     ),
+  );
+  const saidFigures = createMemo(() =>
+    quotableNames.flatMap((figure) => {
+      const read = said()[figure];
+      return read ? [{ figure, said: read }] : [];
+    }),
   );
   const unreadable = (name: QuotableName) =>
     texts()[name]!.trim() !== '' && readSaid(texts()[name]!, quotableFigures[name].kind) === undefined;
@@ -150,7 +173,11 @@ export default function CrossCheck() {
       <div aria-live="polite" data-stale={answer().trouble ? '' : undefined}>
         <Show when={answer().found}>{(found) => <Answer of={found()} />}</Show>
       </div>
+      <AgainstHouse id="quoted-against-house" said={saidFigures()} held={held()} hold={setHeld} />
       <p class="actions">
+        <button type="button" onClick={fillIn}>
+          Fill in the rest from my house
+        </button>
         <button type="button" onClick={() => change({})} disabled={names().length === 0}>
           Leave every figure out
         </button>
@@ -165,7 +192,9 @@ function FindingText(props: { readonly of: JudgedFigure }) {
     <>
       <strong class={`finding ${props.of.finding.replace(' ', '-')}`}>{findings[props.of.finding]}</strong>
       <Show when={props.of.finding === 'doubtful' || props.of.finding === 'disagrees'}>
-        {`; ${rangeInWords(props.of.figure, better().low, better().high)} would fit: say “${spoken(props.of.figure, better().value)}”`}
+        {setByTheHouse.includes(props.of.figure)
+          ? '; check it, for the house sets it'
+          : `; if this one alone is wrong, ${rangeInWords(props.of.figure, better().low, better().high)} would fit: say “${spoken(props.of.figure, Math.max(0, better().value), [better().low, better().high])}”`}
       </Show>
     </>
   );

@@ -1,12 +1,14 @@
 // What quoted figures say together: sentences, what follows from them, and the test behind a fold.
 import { For, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import { quotableFigures } from '../core/line/quoted.ts';
+import { plain, quotableFigures } from '../core/line/quoted.ts';
 import type { Reconciliation } from '../core/line/reconcile.ts';
 import { spoken } from '../core/line/spoken.ts';
-import { rangeInWords, sentences } from '../core/line/verdict.ts';
+import { rangeInWords, sentences, setByTheHouse } from '../core/line/verdict.ts';
 
 export function Answer(props: { readonly of: Reconciliation }) {
+  /** What a house sets is looked up, not reckoned. */
+  const filled = () => props.of.filled.filter(({ figure }) => !setByTheHouse.includes(figure));
   const chance = () => Math.round(100 * props.of.overall.chance);
   return (
     <>
@@ -14,15 +16,16 @@ export function Answer(props: { readonly of: Reconciliation }) {
       <ul class="sentences">
         <For each={sentences(props.of)}>{(sentence) => <li>{sentence}</li>}</For>
       </ul>
-      <Show when={props.of.filled.length > 0}>
+      <Show when={filled().length > 0}>
         <h3>What follows, though you did not say it</h3>
         <dl class="results">
-          <For each={props.of.filled}>
+          <For each={filled()}>
             {({ figure, value, low, high }) => (
               <div>
                 <dt>{quotableFigures[figure].label}</dt>
                 <dd class="number">
-                  {spoken(figure, value)} <span class="spread">({rangeInWords(figure, low, high)})</span>
+                  {spoken(figure, value, [low, high])}{' '}
+                  <span class="spread">({rangeInWords(figure, low, high)})</span>
                 </dd>
               </div>
             )}
@@ -41,7 +44,7 @@ export function Answer(props: { readonly of: Reconciliation }) {
             <tr>
               <th scope="col">Figure</th>
               <th scope="col">Quoted</th>
-              <th scope="col">To quote instead</th>
+              <th scope="col">Nearest, if all are a little wrong</th>
               <th scope="col">Off by, in its own spread</th>
             </tr>
           </thead>
@@ -50,9 +53,7 @@ export function Answer(props: { readonly of: Reconciliation }) {
               {({ figure, value, adjusted, test }) => (
                 <tr>
                   <th scope="row">{quotableFigures[figure].label}</th>
-                  <td class="number">
-                    {formatNumber(value, quotableFigures[figure].kind === 'gravity' ? 4 : 1)}
-                  </td>
+                  <td class="number">{plain(figure, value)}</td>
                   <td class="number">{rangeInWords(figure, adjusted.low, adjusted.high)}</td>
                   <td class="number">{test === undefined ? 'not checkable' : formatNumber(test, 1)}</td>
                 </tr>
@@ -61,9 +62,9 @@ export function Answer(props: { readonly of: Reconciliation }) {
           </tbody>
         </table>
         <p>
-          The figures are adjusted by weighted least squares under the balances of the line. Alcohol, extract,
-          casks and years balance exactly; Balling’s relation, the still and the store are models with a
-          spread of their own.
+          The figures are adjusted by weighted least squares under the balances of the line. What a week and a
+          year make of a mash balances exactly; the mash, Balling’s relation, the stills, the store and the
+          bottles are models with a spread of their own.
         </p>
       </details>
     </>

@@ -56,6 +56,15 @@ export default function HouseFigures(props: HouseFiguresProps) {
         <For each={numbers}>
           {(figure) => {
             const { label, kind, range, step, meaning } = numberFigures[figure];
+            const isUnusual = () => {
+              const known = usual[figure];
+              const value: number = house()[figure];
+              return (
+                known !== undefined &&
+                known.range[0] < known.range[1] &&
+                (value < known.range[0] || value > known.range[1])
+              );
+            };
             const isChanged = () => house()[figure] !== builtInHouse[figure];
             return (
               <div class="figure-of-house">
@@ -71,6 +80,9 @@ export default function HouseFigures(props: HouseFiguresProps) {
                   take={(value) => changeFigure(figure, value)}
                   reset={isChanged() ? () => changeFigure(figure, builtInHouse[figure]) : undefined}
                 />
+                <Show when={isUnusual()}>
+                  <p class="unusual">Outside the usual range; right if your house does so.</p>
+                </Show>
                 <Show when={props.full}>
                   <Follows from={figure} uses={props.uses?.[figure] ?? []} />
                 </Show>
@@ -80,6 +92,10 @@ export default function HouseFigures(props: HouseFiguresProps) {
         </For>
       </form>
       <Show when={!props.full}>
+        <p class="note of-house-note">
+          In the sums of this page, a field marked “house” is a figure of the house too, of this chapter or
+          another. Change it there and it changes in the whole book; “put back” beside it undoes it.
+        </p>
         <p class="actions">
           <a href="/house/">All figures of the house, and your other houses</a>
         </p>
@@ -114,7 +130,13 @@ function Follows(props: { readonly from: NumberName; readonly uses: readonly str
         {(consequence) => (
           <Show
             when={consequence().moved.length > 0}
-            fallback={<p>None of the main figures of the line depends on it, or it cannot move further.</p>}
+            fallback={
+              <p>
+                {consequence().refused
+                  ? `At ${consequence().step} the house would not run: ${consequence().refused}`
+                  : `At ${consequence().step} instead, none of the main figures of the line moves.`}
+              </p>
+            }
           >
             <p>At {consequence().step} instead:</p>
             <ul>

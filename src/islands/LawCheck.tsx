@@ -1,5 +1,6 @@
 // The house's spirit held against legal definitions, point by point.
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { strengthAt } from '../core/distilling/strength-at.ts';
 import { formatNumber as n } from '../core/format.ts';
 import { countries, judge, type Claim } from '../core/law/claim.ts';
 import { definitions } from '../core/law/definitions.ts';
@@ -7,12 +8,12 @@ import type { Line } from '../core/line/line.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
 import { sources } from '../core/sources.ts';
 import { useHouse } from '../house/store.ts';
-import { strengthAt } from './cut-handles.ts';
 
 /** What the reader says of the spirit; the rest is computed from the house. */
 const questions = {
   madeIn: { label: 'Made in', options: countries },
   maturedIn: { label: 'Matured in', options: countries },
+  bottledIn: { label: 'Bottled in', options: countries },
   grain: {
     label: 'From',
     options: ['malted barley only', 'malted barley and other whole grain', 'less than 51 % malted barley'],
@@ -22,6 +23,11 @@ const questions = {
   wood: { label: 'Casks of', options: ['used or uncharred oak', 'new charred oak', 'other wood'] },
   added: { label: 'Added', options: ['water only', 'water and plain caramel', 'sweetening or flavouring'] },
 } as const;
+/** Options that say more to a reader than their names do. */
+const wordings: Readonly<Record<string, string>> = {
+  'malted barley and other whole grain': 'at least 51 % malted barley, the rest other whole grain',
+  'less than 51 % malted barley': 'less than 51 % malted barley, the rest other whole grain',
+};
 type Question = keyof typeof questions;
 type Answers = Readonly<Record<Question, string>>;
 
@@ -55,7 +61,7 @@ export default function LawCheck() {
   );
 
   return (
-    <section class="calculator" aria-labelledby="law-check-title">
+    <section class="calculator law-check" aria-labelledby="law-check-title">
       <h3 id="law-check-title">Would this spirit qualify?</h3>
       <p class="purpose">
         {name()} distils its heart at up to {n(facts().distilledAt, 1)} % vol, fills at{' '}
@@ -75,7 +81,7 @@ export default function LawCheck() {
                 <For each={questions[question].options}>
                   {(option) => (
                     <option value={option} selected={answers()[question] === option}>
-                      {option}
+                      {wordings[option] ?? option}
                     </option>
                   )}
                 </For>
@@ -93,7 +99,7 @@ export default function LawCheck() {
               <details class="definition" data-qualifies={missed().length === 0 ? 'yes' : 'no'}>
                 <summary>
                   {definition.name}:{' '}
-                  <Show when={missed().length > 0} fallback="every point is met">
+                  <Show when={missed().length > 0} fallback="every point asked here is met">
                     {missed().length === 1 ? '1 point is not met' : `${missed().length} points are not met`}
                   </Show>
                 </summary>
@@ -113,8 +119,9 @@ export default function LawCheck() {
         </For>
       </div>
       <p class="note">
-        Article numbers marked † are from memory. This is a teaching aid, not legal advice: read the law in
-        force where you are.
+        Not asked here: the enzymes, the yeast, the permit of the store, where the water is from, and what the
+        label must say. Article numbers marked † are from memory. This is a teaching aid, not legal advice:
+        read the law in force where you are.
       </p>
     </section>
   );

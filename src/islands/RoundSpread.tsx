@@ -16,6 +16,7 @@ const START: Readonly<Record<UnsureFigure, number>> = {
   washEnd: 0.1,
   spiritReflux: 0.03,
   foreshotsShare: 0.3,
+  foreshotsStrength: 0.2,
   heartEnd: 0.2,
   feintsEnd: 0.1,
 };
@@ -30,6 +31,11 @@ export default function RoundSpread() {
   let worker: Worker | undefined;
   onCleanup(() => worker?.terminate());
 
+  /** The foreshots end by a share or at a strength; the ± of the other cut counts for nothing. */
+  const inUse = () => {
+    const idle = house().foreshotsBy === 'share' ? 'foreshotsStrength' : 'foreshotsShare';
+    return unsureFigures.filter((name) => name !== idle);
+  };
   const draw = () => {
     worker?.terminate();
     worker = new Worker(new URL('./round-spread.worker.ts', import.meta.url), { type: 'module' });
@@ -42,7 +48,8 @@ export default function RoundSpread() {
         setDone(undefined);
       }
     });
-    worker.postMessage({ house: { ...house() }, unsure: unsure(), count: COUNT } satisfies SpreadQuestion);
+    const given = Object.fromEntries(inUse().map((name) => [name, unsure()[name]]));
+    worker.postMessage({ house: { ...house() }, unsure: given, count: COUNT } satisfies SpreadQuestion);
   };
 
   return (
@@ -53,7 +60,7 @@ export default function RoundSpread() {
         far the heart spreads.
       </p>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
-        <For each={unsureFigures}>
+        <For each={inUse()}>
           {(name) => (
             <NumberField
               id={`round-spread-${name}`}

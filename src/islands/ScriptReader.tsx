@@ -1,14 +1,18 @@
 // Reads a guide's own script: finds its figures, checks them against each other, and marks the text.
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { quotableFigures, type Quoted, type QuotableName, type Said } from '../core/line/quoted.ts';
+import type { Quoted, QuotableName, Said } from '../core/line/quoted.ts';
 import { reconcile, type Finding } from '../core/line/reconcile.ts';
-import { spoken } from '../core/line/spoken.ts';
 import { isRefusal } from '../core/refusal.ts';
+import { useHouse } from '../house/store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
 import { figureIds, talkFigures, type FigureId } from '../talk/figures.ts';
+import { labelOf, numberOf, quotableOf } from '../talk/labels.ts';
+import { heldAgainst, type Held, type SaidFigure } from '../talk/own-house.ts';
 import { readScript, type ReadQuantity } from '../talk/script.ts';
 import { unanswered } from '../talk/unanswered.ts';
+import { AgainstHouse } from './AgainstHouse.tsx';
 import { Answer } from './CrossCheckAnswer.tsx';
+import { ScriptCard } from './ScriptCard.tsx';
 
 const LONGEST = 100_000; // characters of a script that are read; a tour has some 15,000
 const QUIET = 250; // ms without typing before the script is read anew
@@ -16,14 +20,6 @@ const NONE = 'none';
 
 /** What the reader settled a quantity to be, by its place in the text; the proposal stands where nothing was settled. */
 type Settled = Readonly<Record<number, FigureId | typeof NONE>>;
-
-const quotableOf = (figure: FigureId): QuotableName | undefined => {
-  return Object.hasOwn(quotableFigures, figure) ? (figure as QuotableName) : undefined;
-};
-const labelOf = (figure: FigureId): string => {
-  const name = quotableOf(figure);
-  return name ? quotableFigures[name].label : figure.replace(/([A-Z])/g, ' $1').toLowerCase();
-};
 
 /** A quantity as it is quoted: its value in the figure's own unit. */
 function saidOf({ inFigure, value, range, approximate }: ReadQuantity): Said | undefined {
@@ -81,15 +77,34 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
     const result = answer();
     return result && isRefusal(result) ? result.refused : undefined;
   };
+  const { line, name: houseName } = useHouse();
+  const [held, setHeld] = createSignal(false);
+  const saidFigures = createMemo<readonly SaidFigure[]>(() =>
+    quantities().flatMap((quantity) => {
+      const [figure, said] = [figureOf(quantity), saidOf(quantity)];
+      return figure && said ? [{ figure, said }] : [];
+    }),
+  );
+  const ownOf = (quantity: ReadQuantity): Held | undefined => {
+    const [figure, said] = [figureOf(quantity), saidOf(quantity)];
+    return held() && figure && said ? heldAgainst({ figure, said }, line()) : undefined;
+  };
+  /** What the house says of a quantity goes before what the other figures say of it. */
   const findingOf = (quantity: ReadQuantity): Finding => {
+    const own = ownOf(quantity);
+    if (own) return own.agrees ? 'agrees' : 'disagrees';
     const figure = figureOf(quantity);
     const name = figure && quotableOf(figure);
     return found()?.figures.find((each) => each.figure === name)?.finding ?? 'not checkable';
   };
+  const tellOf = (quantity: ReadQuantity): string => {
+    const own = ownOf(quantity);
+    return own && !own.agrees ? `${houseName()} has ${numberOf(own.figure, own.house)}` : findingOf(quantity);
+  };
   const open = createMemo(() =>
     unanswered(
       text(),
-      props.questions.map(({ id, stage, question }) => ({ id, stage, question, words: wordsOf(question) })),
+      props.questions.map((asked) => ({ ...asked, words: wordsOf(asked.question) })),
     ),
   );
 
@@ -128,7 +143,7 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
           />
         </div>
       </form>
-      <p role="status">
+      <p class="on-screen" role="status">
         <Show when={text().trim() !== ''} fallback="Nothing is read yet.">
           {`${quantities().length} quantities found; ${Object.keys(quoted()).length} figures of the line that can be checked.`}
         </Show>
@@ -139,12 +154,14 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
         </p>
       </Show>
       <Show when={quantities().length > 0}>
-        <h3>The script, marked</h3>
+        <AgainstHouse id="script-against-house" said={saidFigures()} held={held()} hold={setHeld} />
+        <h3 class="on-screen">The script, marked</h3>
         <p class="note">
-          Underlined once: agrees. Twice: doubtful. Boxed: disagrees. Dotted: nothing checks it.
+          Underlined once: agrees. Twice: doubtful. Boxed: disagrees. Dotted: nothing checks it. Held against
+          your house, a figure that the house gives is marked by the house.
         </p>
-        <Marked text={text()} quantities={quantities()} findingOf={findingOf} />
-        <h3>What each number is</h3>
+        <Marked text={text()} quantities={quantities()} findingOf={findingOf} tellOf={tellOf} />
+        <h3 class="on-screen">What each number is</h3>
         <p class="note">Put right what was taken for the wrong figure.</p>
         <ul class="proposals">
           <For each={quantities()}>
@@ -182,22 +199,7 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
           {(result) => (
             <>
               <Answer of={result()} />
-              <h3>A card whose figures agree</h3>
-              <article class="card">
-                <div class="side">
-                  <dl>
-                    <For each={result().figures}>
-                      {({ figure, adjusted }) => (
-                        <div>
-                          <dt>{quotableFigures[figure].label}</dt>
-                          <dd>{spoken(figure, Math.max(0, adjusted.value))}</dd>
-                        </div>
-                      )}
-                    </For>
-                  </dl>
-                  <p class="foot">From your script, brought into agreement.</p>
-                </div>
-              </article>
+              <ScriptCard of={result()} held={held()} />
               <p class="actions">
                 <button type="button" onClick={() => print()}>
                   Print this page
@@ -214,7 +216,7 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
             <For each={open()}>
               {({ question }) => (
                 <li>
-                  {question.question} <a href={`/${question.stage}/`}>{question.stage}</a>
+                  {question.question} (see <a href={`../${question.chapter}/`}>{question.title}</a>)
                 </li>
               )}
             </For>
@@ -244,6 +246,7 @@ function Marked(props: {
   readonly text: string;
   readonly quantities: readonly ReadQuantity[];
   readonly findingOf: (quantity: ReadQuantity) => Finding;
+  readonly tellOf: (quantity: ReadQuantity) => string;
 }) {
   const parts = () =>
     props.quantities.map((quantity, i) => ({
@@ -257,7 +260,7 @@ function Marked(props: {
         {({ before, quantity }) => (
           <>
             {before}
-            <mark class={props.findingOf(quantity).replace(' ', '-')} title={props.findingOf(quantity)}>
+            <mark class={props.findingOf(quantity).replace(' ', '-')} title={props.tellOf(quantity)}>
               {props.text.slice(quantity.start, quantity.end)}
             </mark>
           </>

@@ -1,6 +1,7 @@
 // The three cuts of the spirit run as handles: where each stands, and what moving it would mean for the house.
 import type { Line } from '../core/line/line.ts';
 import type { RunPoint } from '../core/distilling/run.ts';
+import { strengthAt } from '../core/distilling/strength-at.ts';
 import { formatNumber as n } from '../core/format.ts';
 import type { NumberName } from '../house/figures.ts';
 
@@ -69,14 +70,6 @@ export function cutHandles({ house, charge, foreshots, heart, round }: Line): re
       ...falling('feintsEnd'),
     },
   ];
-}
-
-/** Strength at a volume along a run, straight between the points of its curve. */
-export function strengthAt(curve: readonly RunPoint[], volume: number): number {
-  const next = curve.findIndex((point) => point.volume >= volume);
-  if (next <= 0) return curve[next === 0 ? 0 : curve.length - 1]!.strength;
-  const [a, b] = [curve[next - 1]!, curve[next]!];
-  return a.strength + ((volume - a.volume) / (b.volume - a.volume || 1)) * (b.strength - a.strength);
 }
 
 /** The point of a run nearest to a place on the page. */

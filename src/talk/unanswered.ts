@@ -1,10 +1,12 @@
 // Which of a list of visitors' questions a script does not answer, and where in the script the answer would belong.
 import { quantitiesIn } from './quantities.ts';
-import { mentionsIn, type Stage } from './words.ts';
+import { mentionsIn } from './words.ts';
 
 export interface Question {
   readonly id: string;
-  readonly stage: Stage;
+  /** The chapter that answers it, and its title. */
+  readonly chapter: string;
+  readonly title: string;
   readonly question: string;
   /** Words that an answer would use: "yeast", "kilos". Slips of the trade's words are known without listing them. */
   readonly words: readonly string[];

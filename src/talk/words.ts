@@ -97,6 +97,9 @@ const table = {
   cutOff: {
     says: 'ends?|come off|comes off|off at|off|leave it|cut to (?:the )?(?:feints|faints|tails)|down to|cuts again|again at|until|stop(?:s)?',
   },
+  comesOff: {
+    says: '(?:spirits?|new make) (?:comes?|coming|runs?|running|is|are) off|(?:comes?|coming|runs?) off (?:the|our) (?:spirit |second )?stills?',
+  },
   average: { says: "averag\\w+|mean|overall|on average|strength is|heart’s strength|heart's strength" },
   pureAlcohol: { says: '(?:pure|absolute) alcohol|lpa|laa?' },
   residue: { says: 'pot ale|spent lees|lees|residue', stage: 'distilling', loud: 1 },

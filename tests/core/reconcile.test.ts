@@ -13,7 +13,7 @@ import {
 import { reconcile, type Reconciliation } from '../../src/core/line/reconcile.ts';
 import { relationNames, relations, type Relation, type Values } from '../../src/core/line/relations.ts';
 import { spoken } from '../../src/core/line/spoken.ts';
-import { sentences } from '../../src/core/line/verdict.ts';
+import { rangeInWords, sentences } from '../../src/core/line/verdict.ts';
 import { answer, between } from './draw.ts';
 import { tally } from './planted.ts';
 import { chanceFrom, houses, truthOf } from './quoted-houses.ts';
@@ -281,6 +281,9 @@ describe('a script whose store, years and bottles do not go together', () => {
   });
   test('a figure that the house sets is sent back to be checked, not put right by a sum', () => {
     expect(said).not.toMatch(/Years in wood: .* would fit/);
+  });
+  test('a range that can only be nothing is still told', () => {
+    expect(rangeInWords('alcoholLoss', -3, -1)).toMatch(/^0(?:\.0+)? to 0(?:\.0+)? %$/);
   });
   test('nothing follows from figures that are in doubt', () => {
     expect(found.figures.some(({ finding }) => finding !== 'agrees')).toBe(true);

@@ -59,7 +59,7 @@ const waters = water.rows.flatMap(({ t, IAPWS95, BettinSpieweck90 }) => [
     id: `water-bs-${t}`,
     source: 'Bettin and Spieweck 1990, evaluated',
     standing: 'computed',
-    what: `water at ${t} °C`,
+    what: `water at ${t} °C, Bettin and Spieweck`,
     printed: BettinSpieweck90,
     computed: at(0, t),
     tolerance: 0.006,
@@ -69,7 +69,7 @@ const waters = water.rows.flatMap(({ t, IAPWS95, BettinSpieweck90 }) => [
     id: `water-iapws-${t}`,
     source: 'IAPWS-95 at 101.325 kPa, by CoolProp 8.0.0',
     standing: 'computed',
-    what: `water at ${t} °C`,
+    what: `water at ${t} °C, IAPWS-95`,
     printed: IAPWS95,
     computed: at(0, t),
     tolerance: 0.008,
@@ -79,6 +79,11 @@ const waters = water.rows.flatMap(({ t, IAPWS95, BettinSpieweck90 }) => [
 
 export const density: readonly Group[] = [
   { title: 'Density of spirit, tables', unit: 'kg/m³', rows: tables },
-  { title: 'Density of spirit, R 22 term by term', unit: 'kg/m³', rows: copied },
+  {
+    title: 'Density of spirit, R 22 term by term',
+    unit: 'kg/m³',
+    inBrief: 'the formula summed a second time, term by term, from a list of its 54 coefficients',
+    rows: copied,
+  },
   { title: 'Density of water', unit: 'kg/m³', rows: waters },
 ];

@@ -18,7 +18,10 @@ export interface Row {
 
 export interface Group {
   readonly title: string;
+  /** The unit of every row; nothing where each row names its own. */
   readonly unit: string;
+  /** Told in one line on the page: how its printed side was come by. */
+  readonly inBrief?: string;
   readonly rows: readonly Row[];
 }
 

@@ -23,10 +23,19 @@ const worked: Readonly<Record<string, number>> = {
   U3: draffMass({ mass: kilograms(1000), moisture: percent(4.5) }, kilograms(770), percent(78)),
   T6: bottlesFrom(litres20(103.8 / 0.46), 70),
 };
+const told: Readonly<Record<string, string>> = {
+  M1: 'malt of 5 % from 1,000 kg of barley of 12 %, dry loss 10.4 %, kg',
+  M7: 'yield of malt with 77.5 % extract, 87 % of it fermentable, L pure alcohol/t',
+  L2: 'milling 9,000 kg at 3.5 t/h, h',
+  D1: 'pure alcohol in 4,000 L at 23 % vol, L',
+  D5: 'water to bring 1,000 L from 70 to 63.5 % vol, L',
+  U3: 'draff of 78 % from 1,000 kg of malt of 4.5 % and 770 kg of extract, kg',
+  T6: 'bottles of 70 cL from 103.8 L of pure alcohol at 46 % vol',
+};
 const loose: Readonly<Record<string, [number, string]>> = {
   D5: [0.02, 'the sum takes densities to 0.01 kg/m³'],
 };
-const exercises = sums.rows.map(({ id, question, answer }) => {
+const exercises = sums.rows.map(({ id, answer }) => {
   const computed = worked[id];
   if (computed === undefined) throw new Error(`Nothing is worked for ${id}.`);
   const [tolerance, reason] = loose[id] ?? [6e-6 * answer, 'the answer has six figures'];
@@ -34,7 +43,7 @@ const exercises = sums.rows.map(({ id, question, answer }) => {
     id,
     source: sums.source,
     standing: standingOf(sums.provenance),
-    what: question,
+    what: told[id]!,
     printed: answer,
     computed,
     tolerance,
@@ -49,7 +58,7 @@ const held = (Object.keys(sizes) as (keyof typeof sizes)[]).map((cask) => {
     id: cask,
     source: src,
     standing: standingOf(prov),
-    what: `${cask}, L`,
+    what: cask,
     printed: nominal_L,
     computed: CASK_SIZES[cask],
     tolerance: 0,
@@ -61,13 +70,13 @@ const [H, C, O] = atoms.rows.map(({ weight }) => weight) as [number, number, num
 const of = { source: atoms.source, standing: standingOf(atoms.provenance) };
 const rounded = 'the abridged weights add up to the third decimal';
 const constants = [
-  row({ ...of, id: 'ethanol', what: 'molar mass of C₂H₆O', printed: 2 * C + 6 * H + O, computed: ETHANOL_MOLAR_MASS, tolerance: 1e-3, reason: rounded }),
-  row({ ...of, id: 'water', what: 'molar mass of H₂O', printed: 2 * H + O, computed: WATER_MOLAR_MASS, tolerance: 1e-3, reason: rounded }),
-  row({ ...of, id: 'atmosphere', source: 'standard atmosphere, by definition', what: 'kPa', printed: atoms.atmosphere_kPa, computed: STANDARD_ATMOSPHERE, tolerance: 0, reason: 'a definition is copied exactly' }),
+  row({ ...of, id: 'ethanol', what: 'molar mass of C₂H₆O, g/mol', printed: 2 * C + 6 * H + O, computed: ETHANOL_MOLAR_MASS, tolerance: 1e-3, reason: rounded }),
+  row({ ...of, id: 'water', what: 'molar mass of H₂O, g/mol', printed: 2 * H + O, computed: WATER_MOLAR_MASS, tolerance: 1e-3, reason: rounded }),
+  row({ ...of, id: 'atmosphere', source: 'standard atmosphere, by definition', what: 'standard atmosphere, kPa', printed: atoms.atmosphere_kPa, computed: STANDARD_ATMOSPHERE, tolerance: 0, reason: 'a definition is copied exactly' }),
 ]; // prettier-ignore
 
 export const small: readonly Group[] = [
-  { title: 'Worked sums', unit: 'of the row', rows: exercises },
+  { title: 'Worked sums', unit: '', rows: exercises },
   { title: 'Cask sizes', unit: 'L', rows: held },
-  { title: 'Constants', unit: 'of the row', rows: constants },
+  { title: 'Constants', unit: '', rows: constants },
 ];

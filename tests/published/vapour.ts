@@ -17,7 +17,7 @@ const compositions = points.map(({ x, y, found }) =>
   row({
     ...known,
     id: `vapour-${x}`,
-    what: `vapour over ${x}`,
+    what: `vapour over liquid of ${x}`,
     printed: y,
     computed: found.vapour,
     tolerance: 0.013,
@@ -29,7 +29,7 @@ const boilingPoints = points.map(({ x, T_C, found }) => {
   return row({
     ...known,
     id: `boiling-${x}`,
-    what: `boiling point of ${x}`,
+    what: `boiling point of mole fraction ${x}`,
     printed: T_C,
     computed: found.temperature,
     tolerance: odd ? 0.62 : 0.28,
@@ -77,7 +77,7 @@ const alike = azeotropes.flatMap(({ source, provenance, x, T_C, mass_pct }) => {
       printed: mass_pct,
       computed: massPercentFromMoleFraction(same),
       tolerance: 0.2,
-      reason: 'the same, as % mass',
+      reason: 'as loose as the mole fraction: 0.005 of it is 0.2 % mass here',
     }),
     row({
       ...of,
@@ -95,8 +95,12 @@ export const vapour: readonly Group[] = [
   {
     title: 'Vapour over boiling liquid',
     unit: 'mole fraction',
-    rows: [...compositions, mean(compositions, 'mean of all', 0.006)],
+    rows: [...compositions, mean(compositions, 'mean distance of all rows', 0.006)],
   },
-  { title: 'Boiling point', unit: 'K', rows: [...boilingPoints, mean(boilingPoints, 'mean of all', 0.15)] },
-  { title: 'Azeotrope', unit: 'of the row', rows: alike },
+  {
+    title: 'Boiling point',
+    unit: '°C',
+    rows: [...boilingPoints, mean(boilingPoints, 'mean distance of all rows', 0.15)],
+  },
+  { title: 'Azeotrope', unit: '', rows: alike },
 ];

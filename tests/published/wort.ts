@@ -82,14 +82,14 @@ const shares = [
   row({
     ...ballingSays,
     id: 'balling-gas',
-    what: 'carbon dioxide with 1 g ethanol',
+    what: 'carbon dioxide with 1 g of ethanol, g',
     printed: 0.9565,
     computed: carbonDioxide / ethanol,
   }),
   row({
     ...ballingSays,
     id: 'balling-yeast',
-    what: 'yeast with 1 g ethanol',
+    what: 'yeast with 1 g of ethanol, g',
     printed: 0.11,
     computed: yeast / ethanol,
   }),
@@ -97,7 +97,7 @@ const shares = [
     id: 'molar-gas',
     source: 'molar masses of carbon dioxide and ethanol',
     standing: 'computed',
-    what: 'carbon dioxide with 1 g ethanol',
+    what: 'carbon dioxide with 1 g of ethanol, g',
     printed: entry(balling, 'CO2/ethanol mass').value as number,
     computed: carbonDioxide / ethanol,
     tolerance: 0.002,
@@ -124,7 +124,7 @@ const slakings = heat.rows.flatMap(({ moisture, S, Sc_C }) => {
     row({
       ...slaked,
       id: `slaking-${moisture}-rise`,
-      what: `rise on wetting at ${moisture} %`,
+      what: `rise on wetting at ${moisture} %, °C`,
       printed: Sc_C,
       computed: found.rise,
     }),
@@ -135,7 +135,7 @@ const mash = row({
   id: 'mash-temperature',
   source: 'the table’s own formula, worked',
   standing: 'computed',
-  what: 'mash temperature',
+  what: 'mash temperature, °C',
   printed: 65.9645,
   computed: mashTemperature(celsius(69), {
     ratio: litresPerKilogram(2.68),
@@ -149,6 +149,6 @@ const mash = row({
 export const wort: readonly Group[] = [
   { title: 'Extract from gravity', unit: '°P', rows: extracts },
   { title: 'Excise factors', unit: '% vol', rows: [...bands, ...worked] },
-  { title: 'Balling’s balance', unit: 'of the row', rows: [...examples, ...shares] },
-  { title: 'Heat of wetting', unit: 'of the row', rows: [...slakings, mash] },
+  { title: 'Balling’s balance', unit: '', rows: [...examples, ...shares] },
+  { title: 'Heat of wetting', unit: '', rows: [...slakings, mash] },
 ];

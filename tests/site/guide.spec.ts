@@ -41,10 +41,57 @@ test('a pasted script is marked, checked and made into a card, and leaves the br
   await expect(page.locator('.marked')).toContainText('<img src=x onerror=alert(1)>');
   await expect(page.locator('.marked mark.disagrees').first()).toBeVisible();
   await expect(page.locator('.script-reader .card dd').first()).not.toBeEmpty();
+  // A figure that is contradicted is on no card.
+  const leftOut = await page.locator('.script-card > .sentences li').allInnerTexts();
+  expect(leftOut.length).toBeGreaterThan(0);
+  const carried = await page.locator('.script-card dt').allInnerTexts();
+  for (const left of leftOut)
+    expect(carried.some((label) => left.toLowerCase().includes(`${label.toLowerCase()}:`))).toBe(false);
   const first = page.locator('.proposals select').first();
   await first.selectOption('none');
   await expect(first).toHaveValue('none');
   expect(wrong).toEqual([]);
+});
+
+test('a script is held against the reader’s own house when asked', async ({ page }) => {
+  await open(page, '/script/');
+  await page
+    .locator('#script-text')
+    .fill('Each mash is 1,500 kilos of malt. It ferments for 56 hours. The original gravity is 1058.');
+  await expect(page.locator('.marked mark')).toHaveCount(3);
+  await page.locator('#script-against-house').check();
+  // Harrowmere leaves its wash 72 hours; the rest is as it has it.
+  await expect(page.locator('.against-house li')).toHaveText([
+    'Hours in the washback: you say 56 h; Harrowmere has 72 h.',
+  ]);
+  await expect(page.locator('.marked mark.disagrees')).toHaveText('56 hours');
+  await expect(page.locator('.marked mark.agrees')).toHaveCount(2);
+});
+
+test('the figures of the reader’s own house can be filled in, and agree with it', async ({ page }) => {
+  await open(page, '/cross-check/');
+  await page.locator('#quoted-add').selectOption('maltPerMash');
+  await page.locator('#quoted-maltPerMash').fill('1,700');
+  await page.getByRole('button', { name: /from my house/ }).click();
+  await expect(page.locator('#quoted-maltPerMash')).toHaveValue('1,700');
+  await expect(page.locator('#quoted-mashesPerWeek')).toHaveValue('6');
+  await page.locator('#quoted-against-house').check();
+  await expect(page.locator('.against-house li')).toHaveText([
+    /^Malt a mash: you say 1,700 kg; Harrowmere has/,
+  ]);
+});
+
+test('every page beside the six chapters is in reach of head, foot and home', async ({ page }) => {
+  await open(page, '/');
+  for (const address of ['/safety/', '/law/', '/house/', '/cards/', '/cross-check/', '/script/']) {
+    await expect(page.locator(`.further a[href$="${address}"]`)).toBeVisible();
+    await expect(page.locator(`.pages a[href$="${address}"]`)).toBeVisible();
+    await expect(page.locator(`main a[href$="${address}"]`).first()).toBeVisible();
+  }
+  await page.setViewportSize({ width: 390, height: 844 });
+  await expect(page.locator('.further a[href$="/safety/"]')).toBeVisible();
+  await page.locator('.further a[href="#pages"]').click();
+  await expect(page.locator('.pages a[href$="/law/"]')).toBeInViewport();
 });
 
 test('pocket cards carry what is chosen, and print', async ({ page }) => {

@@ -27,6 +27,7 @@ test('a saved house is in every island and sentence after hydration', async ({ p
   await expect(page.locator('.ledger caption')).toContainText('Sallowby');
   await open(page, '/');
   await expect(page.locator('[data-house-name]').first()).toHaveText('Sallowby');
+  await expect(page.locator('.foot [data-own-house]')).toContainText('those given for Sallowby');
 });
 
 test('a change survives a reload', async ({ page }) => {

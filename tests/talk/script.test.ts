@@ -80,6 +80,18 @@ test('a quantity is never proposed as a figure of another unit or beyond what th
       }
 }); // prettier-ignore
 
+test('what a guide says of the spirit as it comes off is its strength, and a cut is a cut', () => {
+  for (const text of [
+    'Spirit comes off at about 69 per cent.',
+    'The spirit comes off the still at 69%.',
+    'In the still house the new make comes off the second still at 69 per cent alcohol.',
+  ])
+    expect(figuresOf(text), text).toEqual([['heartStrength', 69]]);
+  expect(figuresOf('We come off the heart at 62 per cent and go over to feints.')).toEqual([
+    ['heartEnds', 62],
+  ]);
+});
+
 test('two values of one figure are both told, so that the disagreement shows', () => {
   const twice = figuresOf('We fill the casks at 63.5%. The board says the casks are filled at 62.5%.');
   expect(twice).toEqual([['fillingStrength', 63.5], ['fillingStrength', 62.5]]); // prettier-ignore

@@ -5,9 +5,9 @@ import { unanswered, type Question } from '../../src/talk/unanswered.ts';
 import { scripts } from './judge.ts';
 
 const questions: readonly Question[] = [
-  { id: 'yeast', stage: 'fermenting', question: 'How much yeast goes in?', words: ['yeast', 'washback'] },
-  { id: 'copper', stage: 'distilling', question: 'Why are the stills of copper?', words: ['copper', 'sulphur'] },
-  { id: 'long', stage: 'fermenting', question: 'How long does it ferment?', words: ['ferment', 'hours'] },
+  { id: 'yeast', chapter: 'fermenting', title: 'Fermenting', question: 'How much yeast goes in?', words: ['yeast', 'washback'] },
+  { id: 'copper', chapter: 'distilling', title: 'Distilling', question: 'Why are the stills of copper?', words: ['copper', 'sulphur'] },
+  { id: 'long', chapter: 'fermenting', title: 'Fermenting', question: 'How long does it ferment?', words: ['ferment', 'hours'] },
 ]; // prettier-ignore
 const open = (text: string) => unanswered(text, questions).map(({ question }) => question.id);
 
@@ -31,10 +31,10 @@ test('it says where the answer would belong', () => {
 });
 
 test('a question with no words stays open, and no text upsets it', () => {
-  expect(unanswered('anything', [{ id: 'x', stage: 'malting', question: 'Why?', words: [] }])).toHaveLength(1);
+  expect(unanswered('anything', [{ id: 'x', chapter: 'malting', title: 'Malting', question: 'Why?', words: [] }])).toHaveLength(1);
   fc.assert(
     fc.property(fc.string({ unit: 'binary' }), fc.array(fc.string({ unit: 'binary' }), { maxLength: 4 }), (text, words) => {
-      for (const { touched, at } of unanswered(text, [{ id: 'x', stage: 'malting', question: 'Why?', words }])) {
+      for (const { touched, at } of unanswered(text, [{ id: 'x', chapter: 'malting', title: 'Malting', question: 'Why?', words }])) {
         expect(touched).toBeGreaterThanOrEqual(0);
         expect(touched).toBeLessThan(1);
         if (at !== undefined) expect(at).toBeLessThan(text.length);

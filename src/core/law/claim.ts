@@ -4,6 +4,7 @@ import type { SourceId } from '../sources.ts';
 /** Facts of a spirit that a legal definition may ask for. Strengths in % vol, sizes in litres. */
 export interface Claim {
   readonly madeIn: Country;
+  /** "and other whole grain" holds at least 51 % malted barley; the other grain is whole in either. */
   readonly grain:
     'malted barley only' | 'malted barley and other whole grain' | 'less than 51 % malted barley';
   readonly still: 'pot still' | 'other still';
@@ -15,6 +16,8 @@ export interface Claim {
   readonly filledAt: number;
   readonly years: number;
   readonly maturedIn: Country;
+  /** Where it was made, when left out. */
+  readonly bottledIn?: Country;
   readonly bottledAt: number;
   readonly added: 'water only' | 'water and plain caramel' | 'sweetening or flavouring';
 }

@@ -1,5 +1,5 @@
 // Legal definitions of malt spirit aged in wood, as points to be met. Texts read are named in sources.ts; article numbers marked † are from memory.
-import type { Claim, Definition, Point } from './claim.ts';
+import type { Claim, Country, Definition, Point } from './claim.ts';
 
 const point = (asks: string, article: string, meets: (claim: Claim) => boolean): Point => ({
   asks,
@@ -7,6 +7,7 @@ const point = (asks: string, article: string, meets: (claim: Claim) => boolean):
   meets,
 });
 
+const bottledWhere = (country: Country) => (claim: Claim) => (claim.bottledIn ?? claim.madeIn) === country;
 const plain = ({ added }: Claim) => added !== 'sweetening or flavouring';
 const oak = ({ wood }: Claim) => wood !== 'other wood';
 const distilledBelow = (limit: number) => (claim: Claim) => claim.distilledAt < limit;
@@ -29,6 +30,22 @@ export const definitions: readonly Definition[] = [
       ),
       point('at a single distillery', 'reg. 3 †', ({ oneDistillery }) => oneDistillery),
       point('batch distilled in pot stills', 'reg. 3 †', ({ still }) => still === 'pot still'),
+      point('distilled below 94.8 % vol', 'reg. 3 †', distilledBelow(94.8)),
+      point('matured only in Scotland', 'reg. 3 †', ({ maturedIn }) => maturedIn === 'Scotland'),
+      point('in oak casks', 'reg. 3 †', oak),
+      point('of 700 litres or less', 'reg. 3 †', caskAtMost(700)),
+      point('for at least three years', 'reg. 3 †', agedAtLeast(3)),
+      point('with nothing added but water and plain caramel', 'reg. 3 †', plain),
+      point('bottled at 40 % vol or more', 'reg. 3 †', bottledAtLeast(40)),
+      point('bottled in Scotland', 'since 23 November 2012', bottledWhere('Scotland')),
+    ],
+  },
+  {
+    id: 'scotland',
+    name: 'Scotch whisky',
+    source: 'swr-2009',
+    points: [
+      point('made in Scotland', 'reg. 3 †', ({ madeIn }) => madeIn === 'Scotland'),
       point('distilled below 94.8 % vol', 'reg. 3 †', distilledBelow(94.8)),
       point('matured only in Scotland', 'reg. 3 †', ({ maturedIn }) => maturedIn === 'Scotland'),
       point('in oak casks', 'reg. 3 †', oak),
@@ -61,6 +78,16 @@ export const definitions: readonly Definition[] = [
     ],
   },
   {
+    id: 'us-whisky',
+    name: 'Whisky in the United States',
+    source: 'cfr-27-5',
+    points: [
+      point('distilled below 95 % vol (190 proof)', '27 CFR 5.143', distilledBelow(95)),
+      point('in oak barrels', '27 CFR 5.143', oak),
+      point('bottled at 40 % vol (80 proof) or more', '27 CFR 5.143', bottledAtLeast(40)),
+    ],
+  },
+  {
     id: 'us-malt',
     name: 'Malt whisky in the United States',
     source: 'cfr-27-5',
@@ -82,7 +109,7 @@ export const definitions: readonly Definition[] = [
     source: 'cfr-27-5',
     points: [
       point(
-        'made in the United States',
+        'mashed and distilled in the United States',
         '27 CFR 5.143, T.D. TTB-199',
         ({ madeIn }) => madeIn === 'the United States',
       ),
@@ -137,6 +164,7 @@ export const definitions: readonly Definition[] = [
         (claim) => claim.years >= 3 && claim.largestCask <= 700,
       ),
       point('bottled at 40 % vol or more', 'from memory', bottledAtLeast(40)),
+      point('bottled in Japan', 'from memory', bottledWhere('Japan')),
     ],
   },
 ];

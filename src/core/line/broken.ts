@@ -10,7 +10,7 @@ export interface Broken {
   readonly quoted: number;
   readonly end?: 'low' | 'high';
   readonly relation: RelationName;
-  /** The two sides of the relation with the figure as quoted and all others as they agree without it. */
+  /** The two sides of the relation with what was quoted as it was quoted, and all else as it agrees without the figure. */
   readonly left: number;
   readonly right: number;
   /** What the left side would be if the relation held. */
@@ -53,7 +53,7 @@ function tellingRelation(
   figure: QuotableName,
   quoted: number,
   without: Fit,
-  known: ReadonlySet<QuotableName>,
+  known: ReadonlyMap<QuotableName, number>,
 ): Omit<Broken, 'fits' | 'end'> | undefined {
   const values = { ...without.values, [figure]: quoted };
   const candidates = relationNames
@@ -74,8 +74,21 @@ function tellingRelation(
   candidates.sort((a, b) => b.heard - a.heard || Number(b.impossible) - Number(a.impossible) || b.by - a.by);
   const best = candidates[0];
   if (!best) return undefined;
-  const { name, relation, left, right, impossible } = best;
+  const { name, relation, impossible } = best;
+  const [left, right] = asQuoted(best, { ...values, ...Object.fromEntries(known), [figure]: quoted });
   return { figure, quoted, relation: name, left, right, expected: (relation.times ?? 1) * right, impossible };
+}
+
+/** The sides of a relation with the figures as they were quoted, where it fails with those too; else as they were judged. */
+function asQuoted(
+  { relation, left, right }: { relation: Relation; left: number; right: number },
+  values: Values,
+): readonly [left: number, right: number] {
+  const told = relation.sides(values);
+  const { times = 1, spread, as } = relation;
+  const off = as === 'own' ? told[0] - times * told[1] : Math.log(told[0] / (times * told[1]));
+  const judged = as === 'own' ? left - times * right : Math.log(left / (times * right));
+  return Math.abs(off) > TELLING * spread && off * judged > 0 ? told : [left, right];
 }
 
 /** For each suspect, and each end of a range that does not fit, the relation that it breaks. */
@@ -84,7 +97,9 @@ export function brokenBy(
   without: ReadonlyMap<QuotableName, Fit>,
   all: Fit,
 ): readonly Broken[] {
-  const known = new Set(figures.filter(({ finding }) => finding !== 'disagrees').map(({ figure }) => figure));
+  const known = new Map(
+    figures.filter(({ finding }) => finding !== 'disagrees').map(({ figure, value }) => [figure, value]),
+  );
   return figures.flatMap(({ figure, said, value, fits, ends }): Broken[] => {
     if (!fits) return [];
     const fit = without.get(figure) ?? all;

@@ -159,7 +159,8 @@ function spreadOf(figure: QuotableName, said: Said, value: number): number {
   const { as, about, exact } = quotableFigures[figure].spread;
   const own = (spread: number) => (as === 'part' ? spread * value : spread);
   if (said.as === 'about') return Math.max(own(exact), said.spread ?? own(about));
-  if (said.as === 'rounded') return Math.max(own(exact), (said.step ?? lastDigit(value)) / 2 / Math.sqrt(3)); // even over half a digit either way; JCGM 100:2008, 4.3.7
+  if (said.as === 'rounded')
+    return Math.max(own(exact), Math.min(own(about), (said.step ?? lastDigit(value)) / 2 / Math.sqrt(3))); // even over half a digit either way; JCGM 100:2008, 4.3.7; "10 years" is no looser than "about 10 years"
   if (said.as === 'range') return Math.max(own(exact), (said.high - said.low) / 2 / NINETY_FIVE);
   return own(exact);
 }

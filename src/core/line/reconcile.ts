@@ -76,7 +76,7 @@ export interface Reconciliation {
   readonly suspects: readonly Suspect[];
   /** Which relation each suspect, or the end of a range, breaks, with both sides' numbers. */
   readonly broken: readonly Broken[];
-  /** Figures not quoted that those quoted determine. */
+  /** Figures not quoted that those quoted determine; nothing here rests on a figure that is in doubt or disagrees. */
   readonly filled: readonly FilledFigure[];
   /** False when the search did not come to rest; the findings are then not to be trusted. */
   readonly settled: boolean;
@@ -216,13 +216,14 @@ export function reconcile(quoted: Quoted): Reconciliation | Refusal {
     mendable &&
     ((judged.strange && Math.abs(test) > NINETY_FIVE) ||
       (said.as === 'range' && (value < fits.low || value > fits.high)));
-  const left = descending(judged.checked)
-    .filter(doubtful)
-    .slice(0, MOST_SUSPECTS)
-    .map(({ measured: each }) => {
-      const without = fitQuoted([...current.filter((other) => other !== each), ...known], centre, fit.at);
-      return { measured: each, fall: fit.squares - without.squares, without };
-    });
+  const inDoubt = descending(judged.checked).filter(doubtful);
+  const doubted = new Set(inDoubt.map((each) => each.measured));
+  const trusted = current.filter((each) => !doubted.has(each));
+  const sound = doubted.size === 0 ? fit : fitQuoted([...trusted, ...known], centre, fit.at);
+  const left = inDoubt.slice(0, MOST_SUSPECTS).map(({ measured: each }) => {
+    const without = fitQuoted([...current.filter((other) => other !== each), ...known], centre, fit.at);
+    return { measured: each, fall: fit.squares - without.squares, without };
+  });
   const suspected = [...aside, ...left.toSorted((a, b) => b.fall - a.fall)];
   const resolved = new Map(
     suspected.map(({ measured: { figure }, without }) => [figure, estimateIn(without, figure)]),
@@ -257,7 +258,7 @@ export function reconcile(quoted: Quoted): Reconciliation | Refusal {
       new Map(suspected.map(({ measured: { figure }, without }) => [figure, without])),
       fit,
     ),
-    filled: fill(fit, names, known),
-    settled: whole.settled && fit.settled,
+    filled: fill(sound, names, known),
+    settled: whole.settled && fit.settled && sound.settled,
   };
 }

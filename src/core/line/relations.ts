@@ -63,7 +63,10 @@ const meanHeart = remember(([begins, ends]: readonly [number, number]) => {
 }, 64, ([begins, ends]) => `${begins}|${ends}`); // prettier-ignore
 
 const extractInWort = (v: Values) =>
-  wortExtract({ volume: litres20(v.wortVolume), gravity: gravity(keep(0.99, v.originalGravity, 1.149)) });
+  wortExtract({
+    volume: litres20(keep(0, v.wortVolume, 1e12)),
+    gravity: gravity(keep(0.99, v.originalGravity, 1.149)),
+  });
 const alcoholInWash = (v: Values) => (v.washVolume * v.washStrength) / 100;
 const alcoholInLowWines = (v: Values) => (v.lowWinesVolume * v.lowWinesStrength) / 100;
 const alcoholInCharge = (v: Values) => (v.chargeVolume * v.chargeStrength) / 100;

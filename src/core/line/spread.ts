@@ -11,6 +11,7 @@ export const unsureFigures = [
   'washEnd',
   'spiritReflux',
   'foreshotsShare',
+  'foreshotsStrength',
   'heartEnd',
   'feintsEnd',
 ] as const;

@@ -6,16 +6,20 @@ import { plain, quotableFigures, type QuotableName } from './quoted.ts';
 import type { JudgedFigure, Reconciliation, Suspect } from './reconcile.ts';
 import type { RelationName } from './relations.ts';
 
-/** A number with as many decimals as it is worth. */
+/** A number with as many figures as it is worth when it was reckoned from rounded ones. */
 function round(value: number): string {
-  return formatNumber(value, value >= 100 ? 0 : value >= 10 ? 1 : 2);
+  if (value >= 1000) return formatNumber(Number(value.toPrecision(4)), 0);
+  return formatNumber(value, value % 1 === 0 || value >= 100 ? 0 : value >= 10 ? 1 : 2);
 }
+
+/** Figures that a house sets or counts, so that no sum can put a better one in their place. */
+export const setByTheHouse: readonly QuotableName[] = ['mashesPerWeek', 'weeksPerYear', 'heartBegins', 'heartEnds', 'fillingStrength', 'yearsInWood', 'bottlingStrength', 'bottleSize']; // prettier-ignore
 
 /** Both ends of a range, rounded inwards by no more than a fifth of its width, with the unit. */
 export function rangeInWords(figure: QuotableName, low: number, high: number): string {
   const { kind } = quotableFigures[figure];
   const [bottom, top] = limits(figure, low, high);
-  const width = Math.max(top - bottom, 1e-3 * top);
+  const width = Math.max(top - bottom, 1e-3 * (top > 0 ? top : quotableFigures[figure].range[1]));
   const size = 10 ** Math.floor(Math.log10(width / 5));
   const step = [5, 2, 1].map((times) => times * size).find((each) => each <= width / 5) ?? size;
   const digits = Math.max(kind === 'gravity' ? 3 : 0, -Math.floor(Math.log10(step) + 1e-9));
@@ -91,7 +95,10 @@ function fitting({ figure, relation, left, right, fits }: Broken): string {
 export function sentenceOf(broken: Broken): string {
   const { figure, quoted, end } = broken;
   const head = `${quotableFigures[figure].label}: ${end === 'low' ? 'at the low end, ' : end === 'high' ? 'at the high end, ' : 'at '}${plain(figure, quoted)}`;
-  return `${head}, ${clauses[broken.relation](broken)}; ${fitting(broken)} would fit.`;
+  const mend = setByTheHouse.includes(figure)
+    ? `check ${named(figure)}`
+    : `if this one alone is wrong, ${fitting(broken)} would fit`;
+  return `${head}, ${clauses[broken.relation](broken)}; ${mend}.`;
 }
 
 const named = (figure: QuotableName) => {
@@ -106,7 +113,10 @@ function list(figures: readonly QuotableName[]): string {
 
 /** A suspect on which no relation was told. */
 function needs({ figure, needed }: Suspect): string {
-  return `${quotableFigures[figure].label}: the other figures ask for ${rangeInWords(figure, needed.low, needed.high)}.`;
+  const { label } = quotableFigures[figure];
+  return setByTheHouse.includes(figure)
+    ? `${label}: the other figures ask for another; check it.`
+    : `${label}: if this one alone is wrong, ${rangeInWords(figure, needed.low, needed.high)} would fit.`;
 }
 
 function opening({ figures, overall, rest, suspects }: Reconciliation): string {

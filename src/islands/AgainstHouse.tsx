@@ -1,0 +1,49 @@
+// The choice to hold what is said against the reader's own house, and where the two part.
+import { createMemo, For, Show } from 'solid-js';
+import { useHouse } from '../house/store.ts';
+import { disagreement, heldAgainst, type SaidFigure } from '../talk/own-house.ts';
+
+export function AgainstHouse(props: {
+  readonly id: string;
+  readonly said: readonly SaidFigure[];
+  readonly held: boolean;
+  readonly hold: (held: boolean) => void;
+}) {
+  const { line, name } = useHouse();
+  const found = createMemo(() =>
+    props.held ? props.said.flatMap((each) => heldAgainst(each, line()) ?? []) : [],
+  );
+  const apart = () => found().filter(({ agrees }) => !agrees);
+  const alike = () => found().length - apart().length;
+  return (
+    <div class="against-house">
+      <label class="tick" for={props.id}>
+        <input
+          id={props.id}
+          type="checkbox"
+          autocomplete="off"
+          checked={props.held}
+          onChange={(event) => props.hold(event.currentTarget.checked)}
+        />
+        <span>Hold it against my house too: {name()}</span>
+      </label>
+      <div aria-live="polite">
+        <Show when={props.held}>
+          <Show when={found().length > 0} fallback={<p>No figure that the house gives is said yet.</p>}>
+            <Show when={apart().length > 0}>
+              <h3>Where it parts from {name()}</h3>
+              <ul class="sentences">
+                <For each={apart()}>{(each) => <li>{disagreement(each, name())}</li>}</For>
+              </ul>
+            </Show>
+            <p>
+              {apart().length === 0
+                ? `Every figure that ${name()} gives agrees with it: ${alike()} of ${found().length}.`
+                : `${alike()} of ${found().length} figures agree with ${name()}.`}
+            </p>
+          </Show>
+        </Show>
+      </div>
+    </div>
+  );
+}

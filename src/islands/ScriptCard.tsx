@@ -1,0 +1,78 @@
+// The card of a script: what is said and not contradicted, as it is said; what is contradicted is left out by name.
+import { createMemo, For, Show } from 'solid-js';
+import { plain, quotableFigures, type Said } from '../core/line/quoted.ts';
+import type { JudgedFigure, Reconciliation } from '../core/line/reconcile.ts';
+import { spoken } from '../core/line/spoken.ts';
+import { rangeInWords, setByTheHouse } from '../core/line/verdict.ts';
+import { useHouse } from '../house/store.ts';
+import { heldAgainst, type Held } from '../talk/own-house.ts';
+
+const inDoubt = ({ finding }: JudgedFigure) => finding === 'doubtful' || finding === 'disagrees';
+
+/** A figure as it was said, in the words of a guide. */
+function asSaid({ figure, said }: { figure: JudgedFigure['figure']; said: Said }): string {
+  if (said.as === 'range') return `${plain(figure, said.low)} to ${plain(figure, said.high)}`;
+  const text = spoken(figure, said.value);
+  return said.as === 'about' && !/^(?:about|just|some|hardly)/.test(text) ? `about ${text}` : text;
+}
+
+export function ScriptCard(props: { readonly of: Reconciliation; readonly held: boolean }) {
+  const { line, name } = useHouse();
+  const rows = createMemo(() =>
+    props.of.figures.map((judged) => ({
+      judged,
+      own: props.held ? heldAgainst(judged, line()) : undefined,
+    })),
+  );
+  const carried = () => rows().filter(({ judged, own }) => own !== undefined || !inDoubt(judged));
+  const left = () => rows().filter(({ judged, own }) => own === undefined && inDoubt(judged));
+  const words = (judged: JudgedFigure, own: Held | undefined) =>
+    own && !own.agrees ? spoken(judged.figure, own.house) : asSaid(judged);
+  return (
+    <section class="script-card" aria-label="Card of the script">
+      <h3>
+        {props.held
+          ? `A card of your script, as ${name()} has it`
+          : left().length > 0
+            ? 'A card of what nothing contradicts'
+            : 'A card of your figures'}
+      </h3>
+      <article class="card">
+        <div class="side">
+          <dl>
+            <For each={carried()}>
+              {({ judged, own }) => (
+                <div>
+                  <dt>{quotableFigures[judged.figure].label}</dt>
+                  <dd>{words(judged, own)}</dd>
+                </div>
+              )}
+            </For>
+          </dl>
+          <Show when={carried().length === 0}>
+            <p>No figure is free of contradiction.</p>
+          </Show>
+          <p class="foot">
+            {props.held
+              ? `From your script; where it parts from ${name()}, the figure is ${name()}’s.`
+              : 'From your script, as you say it.'}
+          </p>
+        </div>
+      </article>
+      <Show when={left().length > 0}>
+        <p>Left out, because they contradict each other or the rest:</p>
+        <ul class="sentences">
+          <For each={left()}>{({ judged }) => <li>{leftOut(judged)}</li>}</For>
+        </ul>
+      </Show>
+    </section>
+  );
+}
+
+/** A figure that is left out, with what would fit if it alone were wrong; what the house sets has to be looked up. */
+function leftOut({ figure, fits, adjusted }: JudgedFigure): string {
+  const { label } = quotableFigures[figure];
+  if (setByTheHouse.includes(figure)) return `${label}: check it, for the house sets it`;
+  const { low, high } = fits ?? adjusted;
+  return `${label}: if this one alone is wrong, ${rangeInWords(figure, low, high)} would fit`;
+}

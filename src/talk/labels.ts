@@ -1,0 +1,43 @@
+// The name of each figure that a script may tell, as it stands at the head of a sentence, and its numbers as text.
+import { formatNumber } from '../core/format.ts';
+import { plain, quotableFigures, type QuotableName, type Said } from '../core/line/quoted.ts';
+import { talkFigures, type FigureId } from './figures.ts';
+
+const others: Readonly<Record<Exclude<FigureId, QuotableName>, string>> = {
+  husk: 'Husk in the grist',
+  grits: 'Grits in the grist',
+  flour: 'Flour in the grist',
+  firstWaterTemperature: 'Temperature of the first water',
+  secondWaterTemperature: 'Temperature of the second water',
+  lastWaterTemperature: 'Temperature of the last water',
+  fermentationHours: 'Hours in the washback',
+  yeastMass: 'Yeast put into a washback, by weight',
+  yeastVolume: 'Yeast put into a washback, by volume',
+  storeHumidity: 'Humidity of the store',
+  numberOfWashbacks: 'Number of washbacks',
+  numberOfStills: 'Number of stills',
+};
+
+/** The name under which a figure is held against the others, if it is one of those. */
+export function quotableOf(figure: FigureId): QuotableName | undefined {
+  return Object.hasOwn(quotableFigures, figure) ? (figure as QuotableName) : undefined;
+}
+
+export function labelOf(figure: FigureId): string {
+  const name = quotableOf(figure);
+  return name ? quotableFigures[name].label : others[figure as keyof typeof others];
+}
+
+/** A number of a figure with its unit, with as many decimals as it needs. */
+export function numberOf(figure: FigureId, value: number): string {
+  const name = quotableOf(figure);
+  if (name) return plain(name, value);
+  const digits = value % 1 === 0 || Math.abs(value) >= 1000 ? 0 : 1;
+  return `${formatNumber(value, digits)} ${talkFigures[figure].unit}`.trim();
+}
+
+/** What was said of a figure: “about 150,000”, “5,500 L to 6,000 L”. */
+export function saidOf(figure: FigureId, said: Said): string {
+  if (said.as === 'range') return `${numberOf(figure, said.low)} to ${numberOf(figure, said.high)}`;
+  return `${said.as === 'about' ? 'about ' : ''}${numberOf(figure, said.value)}`;
+}

@@ -1,0 +1,120 @@
+// What a guide says, held against the guide's own house, figure by figure.
+import { strengthAt } from '../core/distilling/strength-at.ts';
+import type { Line } from '../core/line/line.ts';
+import { measure, NINETY_FIVE, type Said } from '../core/line/quoted.ts';
+import { CASK_SIZES } from '../core/maturing/filling.ts';
+import { talkFigures, type FigureId } from './figures.ts';
+import { labelOf, numberOf, quotableOf, saidOf } from './labels.ts';
+
+/** Each figure as a line has it; where it can be meant in more ways than one, the first is told. Figures that no house gives are left out. */
+const figures: Readonly<Partial<Record<FigureId, (line: Line) => readonly number[]>>> = {
+  maltPerMash: ({ house }) => [house.maltPerMash],
+  maltPerWeek: ({ pace }) => [pace.maltPerWeek],
+  maltPerYear: ({ pace }) => [pace.maltPerYear],
+  mashesPerWeek: ({ house }) => [house.mashesPerWeek],
+  weeksPerYear: ({ house }) => [house.weeksPerYear],
+  solubleExtract: ({ house }) => [house.solubleExtract],
+  fermentability: ({ house }) => [house.fermentability],
+  spiritYield: ({ heart, pace, malt }) => [heart.alcohol / pace.tonnesPerMash, malt.spiritYield],
+  husk: ({ house }) => [house.husk],
+  grits: ({ grist }) => [grist.gritsPercent],
+  flour: ({ house }) => [house.flour],
+  firstWaterTemperature: ({ mash }) => [mash.strike],
+  secondWaterTemperature: ({ house }) => [house.secondWater],
+  lastWaterTemperature: ({ house }) => [house.lastWater],
+  wortVolume: ({ wort }) => [wort.volume],
+  originalGravity: ({ house }) => [house.originalGravity],
+  finalGravity: ({ house }) => [house.finalGravity],
+  fermentationHours: ({ house }) => [house.fermentationHours],
+  yeastMass: ({ house }) => [house.yeast],
+  washVolume: ({ wash }) => [wash.volume],
+  washStrength: ({ wash }) => [wash.strength],
+  lowWinesVolume: ({ lowWines }) => [lowWines.volume],
+  lowWinesStrength: ({ lowWines }) => [lowWines.strength],
+  chargeVolume: ({ charge }) => [charge.volume],
+  chargeStrength: ({ charge }) => [charge.strength],
+  heartBegins: ({ round, foreshots }) => [strengthAt(round.spiritRun.curve, foreshots.volume)],
+  heartEnds: ({ house }) => [house.heartEnd],
+  heartVolume: ({ heart }) => [heart.volume],
+  heartStrength: ({ heart }) => [heart.strength],
+  heartAlcohol: ({ heart }) => [heart.alcohol],
+  alcoholPerWeek: ({ heart, house }) => [heart.alcohol * house.mashesPerWeek],
+  alcoholPerYear: ({ heart, pace }) => [heart.alcohol * pace.mashesPerYear],
+  fillingStrength: ({ filling }) => [filling.strength],
+  caskSize: ({ casks, house }) => [
+    casks.meanSize,
+    ...(house.barrels > 0 ? [CASK_SIZES.barrel] : []),
+    ...(house.hogsheads > 0 ? [CASK_SIZES.hogshead] : []),
+    ...(house.barrels + house.hogsheads < 100 ? [CASK_SIZES.butt] : []),
+  ],
+  casksPerWeek: ({ casks }) => [casks.perWeek],
+  casksPerYear: ({ casks }) => [casks.perYear],
+  casksInStore: ({ casks }) => [casks.inStore],
+  yearsInWood: ({ house }) => [house.yearsInWood],
+  alcoholLoss: ({ house }) => [house.alcoholLoss],
+  storeHumidity: ({ house }) => [house.storeHumidity],
+  bottlingStrength: ({ bottling }) => [bottling.strength],
+  bottleSize: ({ house }) => [house.bottleSize],
+  bottlesPerCask: ({ bottling }) => [bottling.bottlesPerCask],
+  bottlesPerYear: ({ bottling }) => [bottling.bottlesPerYear],
+};
+
+/** A figure as a line has it; nothing for a figure that no house gives. */
+export function ofHouse(figure: FigureId, line: Line): number | undefined {
+  return figures[figure]?.(line)[0];
+}
+
+/** How far from the house a figure may be said that is in no table of spreads; common practice of speech, no source. */
+const LOOSE = { about: 0.05, exact: 0.01, degreesAbout: 2, degreesExact: 0.5 };
+
+const WIDEST = 0.035; // part of a figure: a round number is not taken for a looser one than this
+
+/** Half the last digit of a number as it was said: 50 for 42,500, 0.5 for 68. */
+function halfDigit(value: number): number {
+  const decimals = (String(value).split('.')[1] ?? '').length;
+  if (decimals > 0) return 10 ** -decimals / 2;
+  let step = 1;
+  while (value !== 0 && value % (10 * step) === 0) step *= 10;
+  return Math.min(step / 2, WIDEST * value);
+}
+
+/** How far what was said may lie from the house and still be right. */
+function allowed(figure: FigureId, said: Exclude<Said, { as: 'range' }>): number {
+  const name = quotableOf(figure);
+  const digit = said.as === 'rounded' ? halfDigit(said.value) : 0;
+  if (name) {
+    const measured = measure({ [name]: said });
+    return 'refused' in measured ? 0 : Math.max(digit, NINETY_FIVE * measured[0]!.spread);
+  }
+  const [part, degrees] = said.as === 'about' ? [LOOSE.about, LOOSE.degreesAbout] : [LOOSE.exact, LOOSE.degreesExact]; // prettier-ignore
+  return Math.max(digit, talkFigures[figure].kind === 'temperature' ? degrees : part * said.value);
+}
+
+function fits(figure: FigureId, said: Said, value: number): boolean {
+  if (said.as !== 'range') return Math.abs(said.value - value) <= allowed(figure, said);
+  const slack = (end: number) => allowed(figure, { as: 'exact', value: end });
+  return value >= said.low - slack(said.low) && value <= said.high + slack(said.high);
+}
+
+export interface SaidFigure {
+  readonly figure: FigureId;
+  readonly said: Said;
+}
+export interface Held extends SaidFigure {
+  /** The house's own figure. */
+  readonly house: number;
+  readonly agrees: boolean;
+}
+
+/** What is said of one figure held against a house; nothing where the house gives no such figure. */
+export function heldAgainst({ figure, said }: SaidFigure, line: Line): Held | undefined {
+  const values = figures[figure]?.(line);
+  if (!values) return undefined;
+  const right = values.find((value) => fits(figure, said, value));
+  return { figure, said, house: right ?? values[0]!, agrees: right !== undefined };
+}
+
+/** A figure that the house does not bear out, in a sentence. */
+export function disagreement({ figure, said, house }: Held, name: string): string {
+  return `${labelOf(figure)}: you say ${saidOf(figure, said)}; ${name} has ${numberOf(figure, house)}.`;
+}

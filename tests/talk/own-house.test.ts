@@ -1,0 +1,55 @@
+// A script held against the guide's own house: what agrees, what does not, and in which words.
+import { expect, test } from 'vitest';
+import { quotableNames, type Said } from '../../src/core/line/quoted.ts';
+import { builtInLine } from '../../src/house/built-in.ts';
+import { talkFigures, type FigureId } from '../../src/talk/figures.ts';
+import { labelOf } from '../../src/talk/labels.ts';
+import { disagreement, heldAgainst, ofHouse } from '../../src/talk/own-house.ts';
+import { truthOf } from '../core/quoted-houses.ts';
+
+const rounded = (value: number): Said => ({ as: 'rounded', value });
+const about = (value: number): Said => ({ as: 'about', value });
+const agrees = (figure: FigureId, said: Said) => heldAgainst({ figure, said }, builtInLine)!.agrees;
+
+test('every figure that can be quoted is the house’s own', () => {
+  const truth = truthOf(builtInLine);
+  for (const name of quotableNames) {
+    // Where the heart begins is read off the drawn curve, whose points lie a tenth of a per cent apart.
+    const apart = Math.abs(ofHouse(name, builtInLine)! / truth[name] - 1);
+    expect(apart, name).toBeLessThan(name === 'heartBegins' ? 2e-3 : 1e-9);
+  }
+});
+
+// Harrowmere: 1,500 kg a mash, six a week, 4 L/kg, mash at 64.5 °C from grist of 15 °C, 72 h, OG 1.058, ten years.
+test.each<[FigureId, Said, boolean]>([
+  ['maltPerMash', rounded(1500), true],
+  ['maltPerMash', rounded(12_000), false],
+  ['mashesPerWeek', rounded(6), true],
+  ['mashesPerWeek', rounded(7), false],
+  ['originalGravity', rounded(1.058), true],
+  ['originalGravity', rounded(1.068), false],
+  ['fermentationHours', rounded(72), true],
+  ['fermentationHours', rounded(56), false],
+  ['firstWaterTemperature', rounded(68), true],
+  ['firstWaterTemperature', rounded(75), false],
+  ['yearsInWood', rounded(10), true],
+  ['yearsInWood', rounded(12), false],
+  ['yearsInWood', { as: 'range', low: 8, high: 12 }, true],
+  ['casksPerWeek', about(25), true],
+  ['casksInStore', about(150_000), false],
+  ['caskSize', rounded(200), true],
+  ['caskSize', rounded(300), false],
+])('%s said as %j', (figure, said, right) => expect(agrees(figure, said)).toBe(right));
+
+test('a house says nothing of its stills and washbacks', () => {
+  expect(heldAgainst({ figure: 'numberOfStills', said: rounded(4) }, builtInLine)).toBeUndefined();
+});
+
+test('a disagreement is a sentence with both figures', () => {
+  const held = heldAgainst({ figure: 'maltPerMash', said: about(12_000) }, builtInLine)!;
+  expect(disagreement(held, 'Harrowmere')).toBe('Malt a mash: you say about 12,000 kg; Harrowmere has 1,500 kg.');
+}); // prettier-ignore
+
+test('every figure has a name with a capital', () => {
+  for (const figure of Object.keys(talkFigures) as FigureId[]) expect(labelOf(figure)).toMatch(/^[A-Z][a-z]/);
+});
