@@ -1,9 +1,22 @@
 // Sets formulas as MathML at build time; a formula that does not parse fails the build.
 import katex from 'katex';
 import { defineMdastPlugin } from 'satteri';
+import { mathematics } from './characters.ts';
 
 function render(tex: string, displayMode: boolean): string {
-  return katex.renderToString(tex, { displayMode, output: 'mathml', throwOnError: true, strict: 'error' });
+  const formula = katex.renderToString(tex, {
+    displayMode,
+    output: 'mathml',
+    throwOnError: true,
+    strict: 'error',
+  });
+  const shown = formula.replace(/<annotation[^]*?<\/annotation>|<[^>]*>|&\w+;/g, '');
+  const missing = [...shown].filter((sign) => !/[\sA-Za-z]/.test(sign) && !mathematics.includes(sign));
+  if (missing.length > 0)
+    throw new Error(
+      `The formula ${tex} needs ${missing.join(' ')}: add it in build/characters.ts and run npm run fonts.`,
+    );
+  return formula;
 }
 
 export const formulas = defineMdastPlugin({

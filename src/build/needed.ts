@@ -1,7 +1,7 @@
 // client:needed: an island's script comes when the island is near the window, or once the page's figures are no longer those it was built with.
 import type { ClientDirective } from 'astro';
 
-const NEAR = '600px'; // before it comes into sight
+const NEAR = '200px'; // before it comes into sight
 
 const needed: ClientDirective = (load, _options, element) => {
   let begun = false;

@@ -78,7 +78,7 @@ export function searchEntries(chapters: readonly Chapter[], terms: readonly Term
     ...kinds.map(({ title, topic }) => ({
       title,
       where: `Question to practise, ${topicTitles[topic]}`,
-      at: `practice/#${topic}`,
+      at: `practice/#topic=${topic}`,
       text: '',
     })),
   ];

@@ -34,6 +34,12 @@ createRoot(() => {
     const isHidden = !isOwn(liveName(), liveLine());
     for (const element of ownOnly) element.hidden = isHidden;
   });
+  // Islands that are not needed yet come now: what was built speaks of another house.
+  createEffect(() => {
+    if (!figureNames.some((figure) => liveLine().house[figure] !== builtInHouse[figure])) return;
+    document.documentElement.dataset['figures'] = 'own';
+    dispatchEvent(new Event('figures-changed'));
+  });
   createEffect(() => names.forEach((element) => (element.textContent = liveName())));
   createEffect(() => {
     const line = liveLine();

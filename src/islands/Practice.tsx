@@ -89,7 +89,7 @@ export default function Practice() {
     );
     next();
   };
-  const fromAddress = () => choose(location.hash.slice(1));
+  const fromAddress = () => choose(new URLSearchParams(location.hash.slice(1)).get('topic') ?? 'all');
   onMount(() => {
     fromAddress();
     addEventListener('hashchange', fromAddress);

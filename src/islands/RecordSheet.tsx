@@ -30,7 +30,7 @@ export function RecordSheet() {
                 {(record) => (
                   <tr>
                     <th scope="row">
-                      <a href={`#${record.topic}`}>{topicTitles[record.topic]}</a>
+                      <a href={`#topic=${record.topic}`}>{topicTitles[record.topic]}</a>
                     </th>
                     <td class="number">
                       {record.practised.length} of {record.kinds}

@@ -101,7 +101,7 @@ export default function TakeSheet() {
       <Show when={ready() && !sheet() && !problem()}>
         <p>
           This page opens a sheet from the link that your trainer gave you. To practise without one, go to{' '}
-          <a href="/practice/">Practice</a>; to make one, to <a href="/sheets/">Sheets</a>.
+          <a href="../practice/">Practice</a>; to make one, to <a href="../sheets/">Sheets</a>.
         </p>
       </Show>
       <Show when={sheet() && version() === undefined && sheet()}>

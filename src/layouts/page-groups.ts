@@ -35,6 +35,15 @@ export const pageGroups: readonly PageGroup[] = [
     ],
   },
   {
+    name: 'Practice',
+    inHeader: true,
+    links: [
+      { href: '/practice/', text: 'Practice', first: true },
+      { href: '/sheets/', text: 'Sheets' },
+      { href: '/search/', text: 'Search', first: true },
+    ],
+  },
+  {
     name: 'About the book',
     inHeader: false,
     links: [

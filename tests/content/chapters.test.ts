@@ -60,6 +60,9 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))('%s', (
       'cross-check',
       'cards',
       'script',
+      'practice',
+      'sheets',
+      'search',
     ];
     for (const [, address] of body.matchAll(/\]\((\/[^)]*)\)/g))
       expect(pages).toContain(address!.split('/')[1]);

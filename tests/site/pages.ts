@@ -31,8 +31,9 @@ export function watch(page: Page): string[] {
   return wrong;
 }
 
-/** Waits until every island of the page has taken over from the built text. */
+/** Waits until every island of the page has taken over from the built text, those further down as well, which wait for a changed figure. */
 export async function ready(page: Page): Promise<void> {
+  await page.evaluate(() => dispatchEvent(new Event('figures-changed')));
   await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
 }
 

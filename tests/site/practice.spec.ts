@@ -46,7 +46,7 @@ async function answer(page: Page, id: string, question: Question, text: string):
 
 test('an answer is marked, a mistake is named, and the full working follows', async ({ page }) => {
   const wrong = watch(page);
-  await open(page, '/practice/#fermenting');
+  await open(page, '/practice/#topic=fermenting');
   const question = await asked(page, 'fermenting', 0);
   await page.getByRole('button', { name: 'Mark my answer' }).click();
   await expect(marks(page)).toContainText('Not answered');
@@ -91,7 +91,7 @@ test('a starter goes from the first question to a signed record, and nothing is 
 });
 
 test('practice goes to a file and comes back, and a damaged one is refused', async ({ page }) => {
-  await open(page, '/practice/#law');
+  await open(page, '/practice/#topic=law');
   const question = await asked(page, 'law', 0);
   await answer(page, 'practice-answer', question, keyOf(question));
   await page.getByRole('button', { name: 'Mark my answer' }).click();

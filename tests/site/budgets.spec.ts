@@ -1,0 +1,78 @@
+// Speed budgets of the built site: script, styles, first view, layout shift. Sizes are of brotli, as a good server sends them.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { brotliCompressSync } from 'node:zlib';
+import { expect, test, type Page } from '@playwright/test';
+import { addresses } from './pages.ts';
+
+const dist = join(import.meta.dirname, '..', '..', 'dist');
+const KB = 1000;
+const SCRIPT = 45 * KB; // script of a chapter's page when it is opened
+const STYLES = 15 * KB;
+const FIRST_VIEW = 150 * KB; // page, styles, script and faces
+/** Pages that draw questions carry every kind of question; the script reader its vocabulary. They are no chapters. */
+const tools = ['/practice/', '/sheet/', '/sheets/', '/script/', '/cross-check/'];
+
+/** What a file costs on the wire: faces are packed already. */
+function cost(path: string): number {
+  const bytes = readFileSync(join(dist, path.endsWith('/') ? `${path}index.html` : path));
+  return path.endsWith('.woff2') ? bytes.length : brotliCompressSync(bytes).length;
+}
+
+/** Opens a page as a new reader does and returns what it fetched, once it is at rest. */
+async function fetched(page: Page, address: string): Promise<readonly string[]> {
+  const asked = new Set<string>();
+  page.on(
+    'request',
+    (request) => request.serviceWorker() === null && asked.add(new URL(request.url()).pathname),
+  );
+  await page.goto(address);
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr][client=idle]') === null);
+  await page.waitForLoadState('networkidle');
+  return [...asked].filter((path) => !path.endsWith('/offline.js'));
+}
+const sum = (paths: readonly string[], ending: RegExp) =>
+  paths.filter((path) => ending.test(path)).reduce((total, path) => total + cost(path), 0);
+
+test.use({ serviceWorkers: 'block' }); // the worker fetches the whole book once the page is at rest
+
+for (const address of addresses) {
+  test(`${address} keeps to its budgets`, async ({ page }) => {
+    const paths = await fetched(page, address);
+    const [script, styles, all] = [
+      sum(paths, /\.js$/),
+      sum(paths, /\.css$/),
+      sum(paths, /\/$|\.(js|css|woff2|svg|html)$/),
+    ];
+    console.log(
+      `${address.padEnd(24)} script ${(script / KB).toFixed(1)} kB, styles ${(styles / KB).toFixed(1)} kB, first view ${(all / KB).toFixed(1)} kB`,
+    );
+    expect(script, 'the page’s script was counted').toBeGreaterThan(5 * KB);
+    if (!tools.includes(address)) {
+      expect(script, 'script').toBeLessThanOrEqual(SCRIPT);
+      expect(all, 'first view').toBeLessThanOrEqual(FIRST_VIEW);
+    }
+    expect(styles, 'styles').toBeLessThanOrEqual(STYLES);
+  });
+
+  for (const width of [390, 1280]) {
+    test(`${address} does not shift while it loads, ${width} px`, async ({ page }) => {
+      await page.addInitScript(() => {
+        new PerformanceObserver((list) => {
+          const total = list
+            .getEntries()
+            .reduce((all, entry) => all + (entry as unknown as { value: number }).value, 0);
+          document.documentElement.dataset['shift'] = String(
+            Number(document.documentElement.dataset['shift'] ?? 0) + total,
+          );
+        }).observe({ type: 'layout-shift', buffered: true });
+      });
+      await page.setViewportSize({ width, height: 844 });
+      await page.goto(address, { waitUntil: 'networkidle' });
+      await page.waitForTimeout(300);
+      expect(Number(await page.evaluate(() => document.documentElement.dataset['shift'] ?? 0))).toBeLessThan(
+        0.001,
+      );
+    });
+  }
+}
