@@ -10,7 +10,9 @@ interface Promised {
   readonly version: number;
   readonly drawn: string;
 }
-const promised = JSON.parse(readFileSync(join(import.meta.dirname, 'promised-sheets.json'), 'utf8')) as readonly Promised[];
+const promised = JSON.parse(
+  readFileSync(join(import.meta.dirname, 'promised-sheets.json'), 'utf8'),
+) as readonly Promised[];
 
 /** What a link draws, as a fingerprint of every question and its answer to nine figures. */
 export function drawnBy(link: string, version: number): string {
@@ -20,13 +22,19 @@ export function drawnBy(link: string, version: number): string {
     question.kind,
     question.prompt,
     typeof question.answer === 'number' ? Number(question.answer.toPrecision(9)) : question.answer,
-    'options' in question ? question.options.map(({ text }) => text) : 'items' in question ? question.items : [],
+    'options' in question
+      ? question.options.map(({ text }) => text)
+      : 'items' in question
+        ? question.items
+        : [],
   ]);
   return fingerprint(JSON.stringify(told));
 }
 
 test.each(promised)('$link, version $version, draws what it always drew', ({ link, version, drawn }) => {
-  expect(drawnBy(link, version), 'keep the drawing, or raise GENERATOR and keep the old one beside it').toBe(drawn);
+  expect(drawnBy(link, version), 'keep the drawing, or raise GENERATOR and keep the old one beside it').toBe(
+    drawn,
+  );
 });
 
 test('there are promises to keep', () => {
