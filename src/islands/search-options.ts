@@ -10,7 +10,7 @@ export interface Shown {
 }
 
 export const searchOptions = {
-  fields: ['title', 'text'],
+  fields: ['title', 'where', 'text'],
   storeFields: ['title', 'where', 'at', 'opening'],
   // A plural and its singular are one word to a reader.
   processTerm: (term) =>

@@ -77,7 +77,7 @@ test('the level starts as fresh air, only rises, settles where it is said to, an
     expect(levelAfter(one, later)).toBeGreaterThanOrEqual(levelAfter(one, sooner));
     expect(levelAfter(one, later)).toBeLessThanOrEqual(steadyLevel(one) + 1e-6);
     expect(apart(levelAfter(one, 1e12), steadyLevel(one))).toBeLessThan(1e-12);
-    expect(steadyLevel(one)).toBeLessThanOrEqual(1e6);
+    expect(steadyLevel(one)).toBeLessThanOrEqual(1e6 * (1 + 1e-12)); // room for the last digit of a double
   });
 });
 

@@ -1,0 +1,67 @@
+// Search: chapters, terms, calculators and questions, by keyboard alone.
+import { expect, test } from '@playwright/test';
+import { open, watch } from './pages.ts';
+
+const words = '#search-words';
+
+for (const [asked, title, where] of [
+  ['lyne arm', 'lyne arm', 'Term'],
+  ['first water', 'The first water', 'Calculator in Mashing'],
+  ['angels', 'What is the angels’ share?', 'A visitor’s question'],
+  ['hurt you fermenting', 'What can hurt you', 'Section of Fermenting'],
+  ['steeping', 'steeping', 'Term'],
+  ['low wines wash question', 'low wines', 'Question to practise'],
+] as const) {
+  test(`finds ${asked}`, async ({ page }) => {
+    await open(page, '/search/');
+    await page.locator(words).fill(asked);
+    await expect(
+      page
+        .locator('.found li', { hasText: where })
+        .filter({ hasText: new RegExp(title, 'i') })
+        .first(),
+    ).toBeVisible();
+  });
+}
+
+test('keyboard first: the field has the focus, the arrows walk, Enter opens', async ({ page }) => {
+  const wrong = watch(page);
+  await open(page, '/search/');
+  await expect(page.locator(words)).toBeFocused();
+  await page.keyboard.type('strength');
+  await expect(page.locator('.search [role=status]')).toContainText('places found');
+  await page.keyboard.press('ArrowDown');
+  await expect(page.locator('.found a').first()).toBeFocused();
+  await page.keyboard.press('ArrowDown');
+  await expect(page.locator('.found a').nth(1)).toBeFocused();
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('ArrowUp');
+  await expect(page.locator(words)).toBeFocused();
+  await page.keyboard.press('ArrowDown');
+  const target = await page.locator('.found a').first().getAttribute('href');
+  await page.keyboard.press('Enter');
+  await page.waitForURL(new URL(target!, page.url()).href);
+  expect(wrong).toEqual([]);
+});
+
+test('what cannot be found is said, and nothing in the field is markup', async ({ page }) => {
+  await open(page, '/search/');
+  await page.locator(words).fill('<img src=x onerror=alert(1)>zzzz');
+  await expect(page.locator('.search [role=status]')).toContainText('Nothing is found for “<img');
+  await expect(page.locator('.search img')).toHaveCount(0);
+});
+
+test('every place that the index knows is on its page', async ({ page, request }) => {
+  const index = (await (await request.get('/search-index.json')).json()) as {
+    storedFields: Record<string, { at: string }>;
+  };
+  const places = Object.values(index.storedFields).map(({ at }) => at);
+  expect(places.length).toBeGreaterThan(400);
+  const pages = new Map<string, string>();
+  for (const at of places) {
+    const [path, hash] = at.split('#') as [string, string?];
+    if (!pages.has(path)) pages.set(path, await (await request.get(`/${path}`)).text());
+    if (hash && !hash.includes('=')) expect(pages.get(path), at).toContain(`id="${hash}"`);
+  }
+  await page.close();
+});
