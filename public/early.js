@@ -2,7 +2,7 @@
 (function () {
   var root = document.documentElement;
   function fail(reason) {
-    root.setAttribute('data-script', reason);
+    if (!root.hasAttribute('data-script')) root.setAttribute('data-script', reason);
   }
   if (location.protocol === 'file:') {
     fail('file');
@@ -18,7 +18,7 @@
     },
     true,
   );
-  addEventListener('unhandledrejection', function (event) {
-    if (/import|module|fetch/i.test(String(event.reason))) fail('lost');
+  addEventListener('astro:hydration-error', function () {
+    fail('lost');
   });
 })();

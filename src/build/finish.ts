@@ -17,7 +17,11 @@ export function withoutInline(page: string): {
   const scripts = [...page.matchAll(/<script>([^]*?)<\/script>/g)].map((found) => found[1]!);
   const styles = [...page.matchAll(/<style>([^]*?)<\/style>/g)].map((found) => found[1]!);
   // The script that Solid's islands hydrate with comes last on the page and must run first.
-  const script = scripts.sort((a, b) => Number(b.includes('_$HY')) - Number(a.includes('_$HY'))).join('\n');
+  const inOrder = scripts.sort((a, b) => Number(b.includes('_$HY')) - Number(a.includes('_$HY'))).join('\n');
+  // An island's address is relative to this script, also when it is asked for a second time.
+  const script =
+    inOrder &&
+    `const islandsAt = document.currentScript.src;\n${inOrder.replaceAll('document.baseURI', 'islandsAt')}`;
   const style = styles.join('\n');
   const [scriptFile, styleFile] = [
     `${ASSETS}/islands.${hashOf(script)}.js`,

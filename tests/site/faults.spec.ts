@@ -1,0 +1,186 @@
+// What can go wrong around the handbook: in each case the page says what it can, and nothing is lost.
+import { readFile } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import { extname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { expect, test, type Page } from '@playwright/test';
+import { encode } from '../../src/house/codec.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
+import { open, ready, watch } from './pages.ts';
+
+const HOUSE = 'malt-spirit-handbook/house';
+const PRACTICE = 'malt-spirit-handbook/practice';
+const dist = join(import.meta.dirname, '..', '..', 'dist');
+const sallowby = encode({
+  name: 'Sallowby',
+  house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse,
+});
+const kept = (page: Page, key: string) => page.evaluate((name) => localStorage.getItem(name), key);
+
+test('storage full: the page says so, works on, and what was kept stays', async ({ page }) => {
+  await page.addInitScript(
+    ([key, text]) => {
+      localStorage.setItem(key!, text!);
+      Storage.prototype.setItem = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+    },
+    [HOUSE, sallowby],
+  );
+  await open(page, '/distilling/');
+  await page.locator('#house-heartEnd').fill('62');
+  await expect(page.locator('.troubles').first()).toContainText(
+    'does not let the handbook keep your figures',
+  );
+  await expect(page.locator('[data-figure="house.heartEnd"]').first()).toHaveText(/^62\D/);
+  expect(await kept(page, HOUSE)).toBe(sallowby);
+  await open(page, '/practice/#topic=safety');
+  await page
+    .locator('.question .tick, .question .step')
+    .first()
+    .click({ timeout: 2000 })
+    .catch(() => page.locator('#practice-answer').fill('1'));
+  await page.getByRole('button', { name: 'Mark my answer' }).click();
+  await expect(page.locator('.practice')).toContainText(
+    /does not let the handbook keep your practice|cannot be read/,
+  );
+});
+
+test('written by a newer version: told of, kept aside word for word, and not taken apart', async ({
+  page,
+}) => {
+  const newer = sallowby.replace('"version":1', '"version":7');
+  await page.addInitScript(
+    ([key, text]) => localStorage.getItem(key!) ?? localStorage.setItem(key!, text!),
+    [HOUSE, newer],
+  );
+  await open(page, '/distilling/');
+  await expect(page.locator('.troubles').first()).toContainText('version 7');
+  await page.locator('#house-heartEnd').fill('63');
+  await expect.poll(() => kept(page, HOUSE)).toContain('"heartEnd":63');
+  expect(await kept(page, 'malt-spirit-handbook/kept-aside')).toBe(newer);
+});
+
+test('practice written by a newer version is told of and kept aside', async ({ page }) => {
+  const newer = '{"format":"malt-spirit-handbook/practice","version":7,"boxes":[]}';
+  await page.addInitScript(
+    ([key, text]) => localStorage.getItem(key!) ?? localStorage.setItem(key!, text!),
+    [PRACTICE, newer],
+  );
+  await open(page, '/practice/');
+  await expect(page.getByRole('alert')).toContainText('another version');
+  expect(await kept(page, `${PRACTICE}-kept-aside`)).toBe(newer);
+});
+
+for (const [what, time] of [
+  ['far behind', '1971-01-02T03:04:05'],
+  ['far ahead', '2199-12-31T23:59:59'],
+] as const) {
+  test(`the clock ${what}: practice goes on, and goes on when the clock is right again`, async ({ page }) => {
+    await page.clock.setFixedTime(new Date(time));
+    await open(page, '/practice/#topic=law');
+    for (let i = 0; i < 2; i++) {
+      await expect(page.locator('.question')).toBeVisible();
+      const field = page.locator('#practice-answer');
+      if ((await field.getAttribute('type')) === 'text') await field.fill('1');
+      else await page.locator('.question .tick').first().click();
+      await page.getByRole('button', { name: 'Mark my answer' }).click();
+      await page.getByRole('button', { name: 'Next question' }).click();
+    }
+    await page.clock.setFixedTime(new Date('2026-05-14T12:00:00'));
+    await page.reload();
+    await ready(page);
+    await expect(page.locator('.question')).toBeVisible();
+    await expect(page.locator('.record-so-far tr', { hasText: 'Law' })).toContainText('of 2');
+  });
+}
+
+test('two tabs: an answer in one is not lost by an answer in the other', async ({ context }) => {
+  const tabs = await Promise.all([context.newPage(), context.newPage()]);
+  for (const [i, tab] of tabs.entries()) await open(tab, `/practice/#topic=${['mashing', 'fermenting'][i]}`);
+  for (const tab of tabs) {
+    await tab.locator('#practice-answer').fill('1');
+    await tab.getByRole('button', { name: 'Mark my answer' }).click();
+    await expect(tab.getByRole('button', { name: 'Next question' })).toBeVisible();
+  }
+  const log = (JSON.parse((await kept(tabs[0]!, PRACTICE)) ?? '{}') as { log: unknown[] }).log;
+  expect(log).toHaveLength(2);
+});
+
+test('under a sub-path: figures follow, links stay inside, search and offline work', async ({
+  page,
+  context,
+}) => {
+  const types: Readonly<Record<string, string>> = {
+    '.html': 'text/html',
+    '.js': 'text/javascript',
+    '.css': 'text/css',
+    '.svg': 'image/svg+xml',
+    '.json': 'application/json',
+    '.woff2': 'font/woff2',
+  };
+  const server = createServer((request, response) => {
+    const path = new URL(request.url!, 'http://x').pathname;
+    const file = path.startsWith('/still/house/')
+      ? path.slice('/still/house/'.length).replace(/(^|\/)$/, '$1index.html')
+      : undefined;
+    if (file === undefined) return void response.writeHead(404).end();
+    readFile(join(dist, file)).then(
+      (body) =>
+        response
+          .writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream' })
+          .end(body),
+      () => response.writeHead(404).end(),
+    );
+  });
+  await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
+  const address = server.address();
+  const root = `http://127.0.0.1:${typeof address === 'object' ? address!.port : 0}/still/house/`;
+  try {
+    const wrong = watch(page);
+    await open(page, `${root}distilling/`);
+    await page.locator('#house-heartEnd').fill('60');
+    await expect(page.locator('[data-figure="house.heartEnd"]').first()).toHaveText(/^60\D/);
+    const links = await page
+      .locator('a[href]')
+      .evaluateAll((all) => all.map((a) => (a as HTMLAnchorElement).href));
+    expect(links.filter((link) => !link.startsWith(root))).toEqual([]);
+    await page.locator('a', { hasText: 'Search' }).first().click();
+    await page.locator('#search-words').fill('washback');
+    await expect(page.locator('.found li').first()).toBeVisible();
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await page.reload();
+    await context.setOffline(true);
+    await open(page, `${root}maturing/`);
+    await expect(page.locator('h1')).toHaveText('Maturing');
+    expect(wrong).toEqual([]);
+  } finally {
+    await context.setOffline(false);
+    server.close();
+  }
+});
+
+test('opened from a file system: text, tables and drawings are there, and the page says what is not', async ({
+  page,
+}) => {
+  await page.goto(pathToFileURL(join(dist, 'distilling', 'index.html')).href);
+  await expect(page.locator('.script-file')).toBeVisible();
+  await expect(page.locator('.script-file')).toContainText('opened straight from a disk');
+  await expect(page.locator('[data-figure="heart.alcohol"]').first()).toHaveText(/L\spure\salcohol/);
+  await page.locator('.chapters a', { hasText: 'Mashing' }).click();
+  await expect(page.locator('h1')).toHaveText('Mashing');
+});
+
+test('a script that fails half way: the page says so, the rest works, what was saved is untouched', async ({
+  page,
+}) => {
+  await page.addInitScript(([key, text]) => localStorage.setItem(key!, text!), [HOUSE, sallowby]);
+  await page.route(/DistillingCalculator/, (route) => route.abort());
+  await page.goto('/distilling/');
+  await page.evaluate(() => dispatchEvent(new Event('figures-changed')));
+  await expect(page.locator('.script-lost')).toBeVisible();
+  await expect(page.locator('.script-lost')).toContainText('What you saved is untouched');
+  await expect(page.locator('[data-figure="house.heartEnd"]').first()).toHaveText(/^60\D/);
+  await expect(page.locator('#house-heartEnd')).toHaveValue('60');
+  expect(await kept(page, HOUSE)).toBe(sallowby);
+});
