@@ -17,6 +17,7 @@ export default defineConfig({
   use: {
     baseURL: `http://127.0.0.1:${PORT}`,
     browserName: 'chromium',
+    serviceWorkers: 'block', // a worker fetches the whole book in every new context; its own tests allow it
     launchOptions: {
       executablePath: findChromium(),
       args: [

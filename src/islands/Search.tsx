@@ -25,8 +25,10 @@ export default function Search(props: { readonly index: string }) {
 
   onMount(() => {
     const asked = new URLSearchParams(location.hash.slice(1)).get('for');
-    if (asked) setWords(asked);
-    field?.focus();
+    // The field is not bound to the words: what was typed before the page was ready stays in it.
+    if (asked && field!.value === '') field!.value = asked;
+    setWords(field!.value);
+    field!.focus();
     fetch(props.index)
       .then((answer) => (answer.ok ? answer.text() : Promise.reject(new Error(String(answer.status)))))
       .then((text) => setIndex(MiniSearch.loadJSON(text, searchOptions)))
@@ -75,7 +77,6 @@ export default function Search(props: { readonly index: string }) {
         ref={field}
         autocomplete="off"
         maxlength="100"
-        value={words()}
         onInput={(event) => take(event.currentTarget.value)}
       />
       <p role="status">{say()}</p>

@@ -11,14 +11,6 @@ test('the site has its pages', () => {
 
 for (const address of addresses) {
   test.describe(address, () => {
-    test('loads without errors or requests to anywhere else', async ({ page }) => {
-      const wrong = watch(page);
-      await open(page, address);
-      expect(wrong).toEqual([]);
-      await expect(page.locator('h1')).toHaveCount(1);
-      expect(await page.locator('body').innerText()).not.toMatch(/NaN|undefined|Infinity|\[object/);
-    });
-
     test('links lead somewhere', async ({ page, request }) => {
       await page.goto(address);
       const links = await page
@@ -33,8 +25,12 @@ for (const address of addresses) {
       }
     });
 
-    test('has no id twice and no heading out of order', async ({ page }) => {
+    test('loads clean, with sound ids and headings, and fits phone and desk', async ({ page }) => {
+      const wrong = watch(page);
       await open(page, address);
+      expect(wrong).toEqual([]);
+      await expect(page.locator('h1')).toHaveCount(1);
+      expect(await page.locator('body').innerText()).not.toMatch(/NaN|undefined|Infinity|\[object/);
       const ids = await page.locator('[id]').evaluateAll((all) => all.map((element) => element.id));
       expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
       const levels = await page
@@ -43,16 +39,13 @@ for (const address of addresses) {
       levels.forEach((level, i) =>
         expect(level, `heading ${i + 1}`).toBeLessThanOrEqual((levels[i - 1] ?? 0) + 1),
       );
-    });
-
-    for (const width of [320, 390, 1280]) {
-      test(`fits ${width} px`, async ({ page }) => {
+      // 320 px is a desk's 1280 at 400 %.
+      for (const width of [1280, 390, 320]) {
         await page.setViewportSize({ width, height: 844 });
-        await open(page, address);
         const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-        expect(wide).toBeLessThanOrEqual(width);
-      });
-    }
+        expect(wide, `${width} px`).toBeLessThanOrEqual(width);
+      }
+    });
 
     for (const colorScheme of ['light', 'dark'] as const) {
       test(`axe finds nothing, ${colorScheme}`, async ({ page }) => {
@@ -62,7 +55,11 @@ for (const address of addresses) {
         await page
           .locator('details:not([open])')
           .evaluateAll((all) => all.forEach((d) => d.setAttribute('open', '')));
-        const { violations } = await new AxeBuilder({ page }).analyze();
+        // Only colours differ between the schemes.
+        const axe = new AxeBuilder({ page });
+        const { violations } = await (
+          colorScheme === 'dark' ? axe.withRules(['color-contrast']) : axe
+        ).analyze();
         expect(
           violations.map(({ id, nodes }) => [id, nodes.map(({ target }) => target.join(' ')).slice(0, 3)]),
         ).toEqual([]);

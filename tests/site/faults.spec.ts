@@ -107,57 +107,60 @@ test('two tabs: an answer in one is not lost by an answer in the other', async (
   expect(log).toHaveLength(2);
 });
 
-test('under a sub-path: figures follow, links stay inside, search and offline work', async ({
-  page,
-  context,
-}) => {
-  const types: Readonly<Record<string, string>> = {
-    '.html': 'text/html',
-    '.js': 'text/javascript',
-    '.css': 'text/css',
-    '.svg': 'image/svg+xml',
-    '.json': 'application/json',
-    '.woff2': 'font/woff2',
-  };
-  const server = createServer((request, response) => {
-    const path = new URL(request.url!, 'http://x').pathname;
-    const file = path.startsWith('/still/house/')
-      ? path.slice('/still/house/'.length).replace(/(^|\/)$/, '$1index.html')
-      : undefined;
-    if (file === undefined) return void response.writeHead(404).end();
-    readFile(join(dist, file)).then(
-      (body) =>
-        response
-          .writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream' })
-          .end(body),
-      () => response.writeHead(404).end(),
-    );
+test.describe('with its worker', () => {
+  test.use({ serviceWorkers: 'allow' });
+  test('under a sub-path: figures follow, links stay inside, search and offline work', async ({
+    page,
+    context,
+  }) => {
+    const types: Readonly<Record<string, string>> = {
+      '.html': 'text/html',
+      '.js': 'text/javascript',
+      '.css': 'text/css',
+      '.svg': 'image/svg+xml',
+      '.json': 'application/json',
+      '.woff2': 'font/woff2',
+    };
+    const server = createServer((request, response) => {
+      const path = new URL(request.url!, 'http://x').pathname;
+      const file = path.startsWith('/still/house/')
+        ? path.slice('/still/house/'.length).replace(/(^|\/)$/, '$1index.html')
+        : undefined;
+      if (file === undefined) return void response.writeHead(404).end();
+      readFile(join(dist, file)).then(
+        (body) =>
+          response
+            .writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream' })
+            .end(body),
+        () => response.writeHead(404).end(),
+      );
+    });
+    await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
+    const address = server.address();
+    const root = `http://127.0.0.1:${typeof address === 'object' ? address!.port : 0}/still/house/`;
+    try {
+      const wrong = watch(page);
+      await open(page, `${root}distilling/`);
+      await page.locator('#house-heartEnd').fill('60');
+      await expect(page.locator('[data-figure="house.heartEnd"]').first()).toHaveText(/^60\D/);
+      const links = await page
+        .locator('a[href]')
+        .evaluateAll((all) => all.map((a) => (a as HTMLAnchorElement).href));
+      expect(links.filter((link) => !link.startsWith(root))).toEqual([]);
+      await page.locator('a', { hasText: 'Search' }).first().click();
+      await page.locator('#search-words').fill('washback');
+      await expect(page.locator('.found li').first()).toBeVisible();
+      await page.evaluate(() => navigator.serviceWorker.ready);
+      await page.reload();
+      await context.setOffline(true);
+      await open(page, `${root}maturing/`);
+      await expect(page.locator('h1')).toHaveText('Maturing');
+      expect(wrong).toEqual([]);
+    } finally {
+      await context.setOffline(false);
+      server.close();
+    }
   });
-  await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
-  const address = server.address();
-  const root = `http://127.0.0.1:${typeof address === 'object' ? address!.port : 0}/still/house/`;
-  try {
-    const wrong = watch(page);
-    await open(page, `${root}distilling/`);
-    await page.locator('#house-heartEnd').fill('60');
-    await expect(page.locator('[data-figure="house.heartEnd"]').first()).toHaveText(/^60\D/);
-    const links = await page
-      .locator('a[href]')
-      .evaluateAll((all) => all.map((a) => (a as HTMLAnchorElement).href));
-    expect(links.filter((link) => !link.startsWith(root))).toEqual([]);
-    await page.locator('a', { hasText: 'Search' }).first().click();
-    await page.locator('#search-words').fill('washback');
-    await expect(page.locator('.found li').first()).toBeVisible();
-    await page.evaluate(() => navigator.serviceWorker.ready);
-    await page.reload();
-    await context.setOffline(true);
-    await open(page, `${root}maturing/`);
-    await expect(page.locator('h1')).toHaveText('Maturing');
-    expect(wrong).toEqual([]);
-  } finally {
-    await context.setOffline(false);
-    server.close();
-  }
 });
 
 test('opened from a file system: text, tables and drawings are there, and the page says what is not', async ({

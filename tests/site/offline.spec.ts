@@ -8,6 +8,8 @@ import { addresses, open, ready } from './pages.ts';
 
 const dist = join(import.meta.dirname, '..', '..', 'dist');
 
+test.use({ serviceWorkers: 'allow' });
+
 /** Waits until the worker has taken the whole book. */
 async function kept(page: Page): Promise<void> {
   await page.evaluate(async () => {

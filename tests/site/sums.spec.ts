@@ -1,6 +1,6 @@
 // Sums that live beside the calculators: the law, the random rounds, the unit that a reader likes, the ± of a result.
 import { expect, test } from '@playwright/test';
-import { open } from './pages.ts';
+import { open, ready } from './pages.ts';
 
 test('the house is held against the law, point by point', async ({ page }) => {
   await open(page, '/law/');
@@ -32,6 +32,7 @@ test('a unit once chosen holds for its kind, on every page', async ({ page }) =>
   await field.locator('select.unit').selectOption('° US proof');
   await expect(field.locator('input.number')).toHaveValue(/^126\.\d/); // twice 63.5 % vol, less the change from 20 °C to 60 °F
   await page.reload();
+  await ready(page);
   await expect(field.locator('input.number')).toHaveValue(/^126\.\d/);
   await page.locator('#house-fillingStrength').fill('120');
   await expect(field.locator('input.number')).toHaveValue(/^120/);
