@@ -76,8 +76,8 @@ export function RecordSheet() {
           <For each={begun()}>{(record) => <RecordTable record={record} />}</For>
         </Show>
         <p class="small">
-          Right means right at the last answer; a half is a right number with a fault of unit or rounding. The
-          record shows practice with this book, and is no leave to work alone or to distil.
+          Right counts the answers that were right. Half, under Last, is a right number with a fault of unit
+          or rounding. The record shows practice with this book, and is no leave to work alone or to distil.
         </p>
         <div class="signatures">
           <p>Starter, name and date</p>
