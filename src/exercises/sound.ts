@@ -23,7 +23,8 @@ function isNumberSound({ answer, tolerance, slips, digits, prompt, curve }: Numb
   }
   const near = Math.max(0.5 * 10 ** -digits, 1e-9 * Math.abs(answer));
   const shown = [...numbersIn(prompt), ...(curve?.columns.flatMap(({ values }) => values) ?? [])];
-  return !shown.some((value) => Math.abs(value - answer) <= near);
+  const printed = answer.toFixed(digits);
+  return !shown.some((value) => Math.abs(value - answer) <= near || value.toFixed(digits) === printed);
 }
 
 /** True for a question that may be asked. */
