@@ -1,7 +1,7 @@
 // How a question asks for its answer, and how a key gives it.
 import { format, formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
-import { letter } from './mark.ts';
+import { keyOf } from './mark.ts';
 import { isNumberQuestion, isOrderQuestion, type Question } from './question.ts';
 
 const decimals = (digits: number) =>
@@ -34,9 +34,8 @@ export function allowedBy(question: Question): string {
   return `from ${formatNumber(answer - tolerance, digits)} to ${format(answer + tolerance, of, digits)}`;
 }
 
-/** What stands behind a letter of the answer, for a key. */
+/** The answer in a key; behind a letter, what it stands for. */
 export function answerInWords(question: Question): string {
-  if (isNumberQuestion(question)) return format(question.answer, question.of, question.digits);
-  if (isOrderQuestion(question)) return question.answer.map(letter).join(' ');
-  return `${letter(question.answer)}: ${question.options[question.answer]!.text}`;
+  const key = keyOf(question);
+  return 'options' in question ? `${key}: ${question.options[question.answer]!.text}` : key;
 }

@@ -10,6 +10,7 @@ import {
   resetHouse,
   useHouse,
 } from '../house/store.ts';
+import { saveFile } from './save-file.ts';
 import { Troubles } from './Troubles.tsx';
 
 const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened; a house needs about 1,500
@@ -25,12 +26,7 @@ export default function HouseDesk() {
       .replace(/[^\p{L}\p{N}]+/gu, '-')}.house.json`;
 
   const save = () => {
-    const address = URL.createObjectURL(
-      new Blob([JSON.stringify(JSON.parse(text()), null, 2)], { type: 'application/json' }),
-    );
-    const anchor = Object.assign(document.createElement('a'), { href: address, download: fileName() });
-    anchor.click();
-    setTimeout(() => URL.revokeObjectURL(address), 10_000);
+    saveFile(fileName(), JSON.stringify(JSON.parse(text()), null, 2), 'application/json');
     setSaid(`${name()} is saved as ${fileName()}.`);
   };
   const load = async (file: File | undefined) => {

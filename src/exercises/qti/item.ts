@@ -2,6 +2,7 @@
 import type { Chart } from '../../calculators/define.ts';
 import { format } from '../../core/format.ts';
 import { kinds, type KindName } from '../../core/kinds.ts';
+import { reachOf } from '../mark-number.ts';
 import { letter } from '../mark.ts';
 import {
   isChoiceQuestion,
@@ -98,9 +99,10 @@ function instruction({ form, of, digits }: NumberQuestion): string {
 }
 
 /** How far below and above a known mistake an answer may lie, and still be taken for it rather than for its neighbour. */
-function reach({ slips, tolerance, digits }: NumberQuestion, at: number): readonly [number, number] {
+function reach(question: NumberQuestion, at: number): readonly [number, number] {
+  const { slips } = question;
   const own = slips[at]!.value;
-  const widest = Math.max(Math.min(tolerance, 0.01 * Math.abs(own)), 0.6 * 10 ** -digits);
+  const widest = reachOf(question, slips[at]!);
   const others = slips.filter((_, i) => i !== at).map((slip) => slip.value - own);
   return [
     Math.min(widest, ...others.filter((off) => off < 0).map((off) => -off / 2)),
