@@ -8,8 +8,8 @@ export default function Visit() {
     <Show when={visiting()}>
       <div class="visit" role="region" aria-label="Shared figures">
         <p>
-          You are looking at the figures of {name()}, from a link. Your own are untouched; nothing here is
-          kept until you say so.
+          You are looking at the figures of {name()}, from a link.{' '}
+          <span class="on-screen">Your own are untouched; nothing here is kept until you say so.</span>
         </p>
         <p class="actions">
           <button type="button" onClick={keepVisit}>
