@@ -7,7 +7,16 @@ import type { AstroIntegration } from 'astro';
 import { workerOf } from './offline.ts';
 
 const ASSETS = '_astro';
+const POLICY = /<meta http-equiv="content-security-policy"[^>]*>/;
+/** What Astro writes into every page with islands; `base.css` says it too, so that no second style sheet keeps a reader waiting. */
+const ISLANDS = 'astro-island,astro-slot,astro-static-slot{display:contents}';
 const hashOf = (text: string) => createHash('sha256').update(text).digest('hex').slice(0, 12);
+
+/** A page whose policy stands before all that it governs. */
+function policyFirst(page: string): string {
+  const policy = POLICY.exec(page)?.[0] ?? '';
+  return page.replace(policy, '').replace('<meta charset="utf-8">', `<meta charset="utf-8">${policy}`);
+}
 
 /** A page without inline scripts and styles, and what must stand in files instead, by file name. */
 export function withoutInline(page: string): {
@@ -15,7 +24,9 @@ export function withoutInline(page: string): {
   readonly files: Readonly<Record<string, string>>;
 } {
   const scripts = [...page.matchAll(/<script>([^]*?)<\/script>/g)].map((found) => found[1]!);
-  const styles = [...page.matchAll(/<style>([^]*?)<\/style>/g)].map((found) => found[1]!);
+  const styles = [...page.matchAll(/<style>([^]*?)<\/style>/g)]
+    .map((found) => found[1]!)
+    .filter((style) => style !== ISLANDS);
   // The script that Solid's islands hydrate with comes last on the page and must run first.
   const inOrder = scripts.sort((a, b) => Number(b.includes('_$HY')) - Number(a.includes('_$HY'))).join('\n');
   // An island's address is relative to this script, also when it is asked for a second time.
@@ -66,7 +77,7 @@ export const finish = (): AstroIntegration => ({
           await writeFile(join(root, name), content);
           if (!files.includes(name)) files.push(name);
         }
-        await writeFile(join(root, file), relative(finished.page, file.split('/').length - 1));
+        await writeFile(join(root, file), relative(policyFirst(finished.page), file.split('/').length - 1));
       }
       for (const file of files.filter((each) => each.endsWith('.css'))) {
         await writeFile(join(root, file), relativeStyle(await readFile(join(root, file), 'utf8')));

@@ -15,7 +15,8 @@ export function workerOf(files: readonly (readonly [file: string, hash: string])
   const build = createHash('sha256').update(JSON.stringify(files)).digest('hex').slice(0, 16);
   const addresses = files.map(([file]) => addressOf(file) || './');
   return `// Written at build time: keeps the handbook's files for use without a network.
-const STORE = '${NAME}${build}';
+const OWN = '${NAME}' + new URL(registration.scope).pathname + ' '; // two copies of the handbook may share a server
+const STORE = OWN + '${build}';
 const FILES = ${JSON.stringify(addresses)};
 addEventListener('install', (event) => {
   event.waitUntil(
@@ -25,7 +26,7 @@ addEventListener('install', (event) => {
 addEventListener('activate', (event) => {
   event.waitUntil(
     caches.keys().then((names) =>
-      Promise.all(names.filter((name) => name.startsWith('${NAME}') && name !== STORE).map((name) => caches.delete(name))),
+      Promise.all(names.filter((name) => name.startsWith(OWN) && name !== STORE).map((name) => caches.delete(name))),
     ),
   );
 });
@@ -36,6 +37,7 @@ addEventListener('fetch', (event) => {
     caches
       .open(STORE)
       .then((store) => store.match(request, { ignoreSearch: true }))
+      .catch(() => undefined) // a store that the browser cannot open
       .then((kept) => kept ?? fetch(request)),
   );
 });

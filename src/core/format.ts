@@ -1,5 +1,6 @@
 // Quantities as printed text, and text as numbers.
 import { kinds, type KindName } from './kinds.ts';
+import { shown } from './shown.ts';
 import type { Unit } from './units.ts';
 
 const NARROW_SPACE = '\u202f';
@@ -114,7 +115,8 @@ export function rangeProblem(
     .map((end) => formatNumber(end, digits(end)));
   const behind = unit?.unit ?? kinds[kind].unit;
   const allowed = `it can be from ${ends[0]} to ${ends[1]}${behind === '' ? '' : ` ${behind}`}.`;
-  const text = typeof given === 'string' ? given.trim() : (JSON.stringify(given) ?? 'nothing');
-  if (text === '') return `${label}: nothing was given; ${allowed}`;
-  return `${label}: “${text.length > 40 ? `${text.slice(0, 40)}…` : text}” was given; ${allowed}`;
+  const text = shown(given);
+  return text === ''
+    ? `${label}: nothing was given; ${allowed}`
+    : `${label}: “${text}” was given; ${allowed}`;
 }

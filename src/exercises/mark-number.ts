@@ -1,6 +1,7 @@
 // Marking a number: right, right but for rounding or unit, or wrong, with the mistake that leads to it.
 import { format } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
+import { shown } from '../core/shown.ts';
 import { answerUnits } from './answer-units.ts';
 import { readAnswer, type Reading } from './answer.ts';
 import type { Mark } from './mark.ts';
@@ -32,7 +33,7 @@ function unitFault({ answer, of, tolerance }: NumberQuestion, reading: Reading):
           verdict: 'unit',
           say:
             reading.unit === 'other'
-              ? `The number is right, but “${reading.unitText}” is not its unit: it is ${said}.`
+              ? `The number is right, but “${shown(reading.unitText)}” is not its unit: it is ${said}.`
               : `The number is right ${said}, but another unit stands behind it.`,
         }
       : undefined;

@@ -1,4 +1,5 @@
 // Marking: not answered, unreadable, right, right but for rounding or unit, wrong — and what probably happened.
+import { shown } from '../core/shown.ts';
 import { format } from '../core/format.ts';
 import type { Family } from './families.ts';
 import { markNumber } from './mark-number.ts';
@@ -31,7 +32,7 @@ export const letter = (place: number): string => LETTERS[place]!;
 const UNANSWERED: Mark = { verdict: 'unanswered', say: 'Not answered.' };
 const unreadable = (given: string, allowed: string): Mark => ({
   verdict: 'unreadable',
-  say: `“${given.trim().length > 40 ? `${given.trim().slice(0, 40)}…` : given.trim()}” cannot be read; ${allowed}`,
+  say: `“${shown(given)}” cannot be read; ${allowed}`,
 });
 
 /** The right answer as printed in a key. */

@@ -1,7 +1,7 @@
 // The reader's practice, kept in this browser and nowhere else.
 import { createSignal, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
-import { keepText, keptText } from '../house/browser-store.ts';
+import { keepAside, keepText, keptAside, keptText } from '../house/browser-store.ts';
 import { decodeProgress, encodeProgress, noProgress, practised, type Progress } from './progress.ts';
 import type { Verdict } from './mark.ts';
 
@@ -11,28 +11,33 @@ const NAME = 'malt-spirit-handbook/practice-name';
 const NOT_KEPT =
   'This browser does not let the handbook keep your practice; save it to a file before you close the page.';
 
+const NOT_ASIDE =
+  'There is no room to keep what is there aside, so it stays as it is and nothing is written over it.';
+const LONGEST_NAME = 60; // as the field has it
+
 const [progress, setProgress] = createSignal<Progress>(noProgress);
 const [troubles, setTroubles] = createSignal<readonly string[]>([]);
 const [name, setName] = createSignal('');
 
-/** Takes a text as the practice; what it could not use is kept aside, word for word. */
-function take(text: string): readonly string[] {
-  const reading = decodeProgress(text);
-  setProgress(reading.progress);
-  if (reading.problems.length > 0) keepText(KEPT_ASIDE, text);
-  setTroubles(reading.problems);
-  return reading.problems;
+let isHeld = false; // true while what is kept could neither be read in full nor kept aside: nothing is written over it
+
+/** Reads what is kept; what it could not use is kept aside, word for word. */
+function readKept(text: string): Progress {
+  const { progress, problems } = decodeProgress(text);
+  isHeld = problems.length > 0 && !keepAside(KEPT_ASIDE, text);
+  if (problems.length > 0) setTroubles(isHeld ? [...problems, NOT_ASIDE] : problems);
+  return progress;
 }
 
 function put(next: Progress): void {
   setProgress(next);
-  if (!keepText(KEY, encodeProgress(next))) setTroubles([NOT_KEPT]);
+  if (isHeld || !keepText(KEY, encodeProgress(next))) setTroubles([NOT_KEPT]);
 }
 
 /** Adds an answer to what is kept now, which another tab may have changed. */
 export function answered(kind: string, verdict: Verdict, day: string): void {
   const kept = keptText(KEY);
-  const now = kept === null ? progress() : decodeProgress(kept).progress;
+  const now = kept === null ? progress() : readKept(kept);
   put(practised(now.log.length >= progress().log.length ? now : progress(), kind, verdict, day));
 }
 
@@ -41,7 +46,8 @@ export function loadProgress(text: string): readonly string[] {
   const reading = decodeProgress(text);
   if (reading.problems.length > 0 && reading.progress === noProgress) return reading.problems;
   const before = keptText(KEY);
-  if (before !== null) keepText(KEPT_ASIDE, before);
+  if (before !== null && !keepAside(KEPT_ASIDE, before)) return [NOT_ASIDE];
+  isHeld = false;
   put(reading.progress);
   return reading.problems;
 }
@@ -53,14 +59,15 @@ export function changeName(next: string): void {
 }
 
 /** What was kept aside: practice that could not be read whole, or that a file took the place of. */
-export const practiceKeptAside = (): string | null => (isServer ? null : keptText(KEPT_ASIDE));
+export const practiceKeptAside = (): readonly string[] =>
+  isServer ? [] : (progress(), keptAside(KEPT_ASIDE)); // asked again whenever practice changes
 
 if (!isServer) {
   const kept = keptText(KEY);
-  if (kept !== null) take(kept);
-  setName(keptText(NAME) ?? '');
+  if (kept !== null) setProgress(readKept(kept));
+  setName((keptText(NAME) ?? '').slice(0, LONGEST_NAME));
   addEventListener('storage', ({ key, newValue }) => {
-    if (key === KEY && newValue !== null) take(newValue);
+    if (key === KEY && newValue !== null) setProgress(readKept(newValue));
   });
 }
 

@@ -72,7 +72,10 @@ export function decodeProgress(text: string): ProgressReading {
     return unusable('The text is not practice saved by this handbook.');
   if (data['version'] !== VERSION)
     return unusable(`The saved practice is of another version than ${VERSION}, which this handbook reads.`);
-  const standings = isRecord(data['standing']) ? Object.entries(data['standing']) : [];
+  const { standing = {}, log: given = [] } = data;
+  if (!isRecord(standing) || !Array.isArray(given) || (!data['standing'] && !data['log']))
+    return unusable('The saved practice is not whole: its answers, or how each kind stands, are missing.');
+  const standings = Object.entries(standing);
   const sound = standings.filter(
     (entry): entry is [string, Standing] =>
       isId(entry[0]) &&
@@ -80,7 +83,7 @@ export function decodeProgress(text: string): ProgressReading {
       isWhole(entry[1]['box'], 1, 5) &&
       isWhole(entry[1]['due'], 0, 1e6),
   );
-  const entries: readonly unknown[] = Array.isArray(data['log']) ? data['log'] : [];
+  const entries: readonly unknown[] = given;
   const log = entries
     .filter(
       (entry): entry is Practised & Record<string, unknown> =>

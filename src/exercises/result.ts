@@ -1,5 +1,6 @@
 // A sheet's result as a short code that is copied or read out, and back; the trainer's table of them.
 import { seedOf } from './chance.ts';
+import { shown, UNSEEN } from '../core/shown.ts';
 import { familyNames, type Family } from './families.ts';
 import { pointsOf, type Mark, type Verdict } from './mark.ts';
 
@@ -22,9 +23,13 @@ const sign = ({ verdict, family }: Pick<Mark, 'verdict' | 'family'>) =>
   );
 const check = (text: string) => (seedOf(text) % 36 ** 3).toString(36).padStart(3, '0');
 
+/** A name on one line, of whole characters that can be seen. */
+const plainName = (name: string) =>
+  name.slice(0, LONGEST_NAME).replace(/\s+/g, ' ').replace(UNSEEN, '').trim();
+
 /** The code of a result: sheet, version, a sign for each question, a check, the name. */
 export function resultCode({ sheet, version, name, marks }: Result): string {
-  const plain = name.toWellFormed().replace(/\s+/g, ' ').trim().slice(0, LONGEST_NAME);
+  const plain = plainName(name);
   const body = `${sheet}-${version}-${marks.map(sign).join('')}`;
   return `${body}-${check(`${body}-${plain}`)}-${encodeURIComponent(plain).replaceAll('_', '%5F').replaceAll('%20', '_').replaceAll('.', '%2E')}`;
 }
@@ -40,8 +45,7 @@ function markOf(each: string): Result['marks'][number] | undefined {
 
 /** Reads a code; a sentence when it is damaged. */
 export function readResult(code: string): Result | string {
-  const shown = code.trim().length > 40 ? `${code.trim().slice(0, 40)}…` : code.trim();
-  const damaged = `“${shown}” is not a whole result code; ask for it once more.`;
+  const damaged = `“${shown(code)}” is not a whole result code; ask for it once more.`;
   const found = /^([0-9a-z]{7})-([1-9]\d?)-([0-9a-z]{1,60})-([0-9a-z]{3})-(\S*)$/.exec(code.trim());
   if (!found || code.length > LONGEST) return damaged;
   const [, sheet, version, signs, sum, written] = found as unknown as [
@@ -58,6 +62,7 @@ export function readResult(code: string): Result | string {
   } catch {
     return damaged;
   }
+  if (plainName(name) !== name) return damaged;
   if (check(`${sheet}-${version}-${signs}-${name}`) !== sum) return damaged;
   const marks = [...signs].map(markOf);
   if (marks.includes(undefined)) return damaged;

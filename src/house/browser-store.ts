@@ -18,3 +18,21 @@ export function keepText(key: string, text: string, storage = () => localStorage
     return false;
   }
 }
+
+const place = (key: string, n: number) => (n === 0 ? key : `${key}-${n + 1}`);
+
+/** Every text that was kept aside under a key, the oldest first. */
+export function keptAside(key: string): readonly string[] {
+  const texts: string[] = [];
+  for (;;) {
+    const text = keptText(place(key, texts.length));
+    if (text === null) return texts;
+    texts.push(text);
+  }
+}
+
+/** Keeps a text aside, beside those that are there already and once only; false when the browser does not let it. */
+export function keepAside(key: string, text: string): boolean {
+  const there = keptAside(key);
+  return there.includes(text) || keepText(place(key, there.length), text);
+}

@@ -2,6 +2,7 @@
 import { rangeProblem } from '../core/format.ts';
 import { line, type Line } from '../core/line/line.ts';
 import type { House } from '../core/line/house.ts';
+import { shown } from '../core/shown.ts';
 import {
   builtInHouse,
   builtInName,
@@ -13,10 +14,12 @@ import {
   type FigureName,
   type NumberName,
 } from './figures.ts';
+import { nameProblem, plainName } from './name.ts';
 
 export const FORMAT = 'malt-spirit-handbook/house';
 export const VERSION = 1;
 const LONGEST = 100_000; // characters of a saved house that are still read; a house needs about 1,500
+const MOST_TOLD = 60; // sentences about one text: more than a house has figures, and no flood
 
 export interface NamedHouse {
   readonly name: string;
@@ -48,11 +51,6 @@ export function problemOf(name: FigureName, value: unknown): string | undefined 
   return rangeProblem(label, value, kind, range);
 }
 
-function shown(value: unknown): string {
-  const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? String(value));
-  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
-}
-
 export type Proposal = { readonly house: House; readonly line: Line } | { readonly problem: string };
 
 /** The house with one figure changed, when the figure is in range and the line still runs; otherwise the sentence that says why not. */
@@ -71,6 +69,15 @@ export function encode({ name, house }: NamedHouse): string {
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** Sentences, but not without end. */
+const few = (problems: readonly string[]): readonly string[] =>
+  problems.length <= MOST_TOLD
+    ? problems
+    : [
+        ...problems.slice(0, MOST_TOLD),
+        `${problems.length - MOST_TOLD} further things in it cannot be used either.`,
+      ];
 
 const unusable = (problem: string): Reading => ({
   name: builtInName,
@@ -102,19 +109,25 @@ export function decode(text: string): Reading {
   }
   const given = data['figures'];
   const known = figureNames.filter((name) => Object.hasOwn(given, name));
-  const problems = Object.keys(given)
-    .filter((name) => !isNumberName(name) && !isChoiceName(name))
-    .map((name) => `“${shown(name)}” is not a figure of this handbook.`);
+  const problems: string[] = [];
   const sound = known.filter((name) => {
     const problem = problemOf(name, given[name]);
     if (problem !== undefined) problems.push(problem);
     return problem === undefined;
   });
+  const givenName = data['name'];
+  if (givenName !== undefined)
+    problems.push(...[nameProblem(givenName)].filter((each) => each !== undefined));
+  problems.push(
+    ...Object.keys(given)
+      .filter((name) => !isNumberName(name) && !isChoiceName(name))
+      .map((name) => `“${shown(name)}” is not a figure of this handbook.`),
+  );
   const house: House = { ...builtInHouse, ...Object.fromEntries(sound.map((name) => [name, given[name]])) };
   const result = line(house);
-  const name =
-    typeof data['name'] === 'string' && data['name'].trim() !== '' ? data['name'].slice(0, 80) : builtInName;
+  const plain = typeof givenName === 'string' ? plainName(givenName) : '';
+  const name = plain.trim() === '' ? builtInName : plain;
   if ('refused' in result)
-    return { name, house: builtInHouse, problems: [...problems, result.refused], isHouse: true };
-  return { name, house, problems, isHouse: true };
+    return { name, house: builtInHouse, problems: few([result.refused, ...problems]), isHouse: true };
+  return { name, house, problems: few(problems), isHouse: true };
 }

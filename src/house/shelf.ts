@@ -3,16 +3,17 @@
 /** Each house's saved text, by its name. */
 export type Shelf = Readonly<Record<string, string>>;
 
-/** Reads a shelf; anything that is not a text under a name is left out. */
-export function readShelf(text: string | null): Shelf {
+/** Reads a shelf; anything that is not a text under a name is left out, and the shelf is then not whole. */
+export function readShelf(text: string | null): { readonly shelf: Shelf; readonly isWhole: boolean } {
   try {
     const data: unknown = JSON.parse(text ?? '{}');
-    if (typeof data !== 'object' || data === null || Array.isArray(data)) return {};
-    return Object.fromEntries(
-      Object.entries(data).filter((entry): entry is [string, string] => typeof entry[1] === 'string'),
-    );
+    if (typeof data !== 'object' || data === null || Array.isArray(data))
+      return { shelf: {}, isWhole: false };
+    const entries = Object.entries(data);
+    const sound = entries.filter((entry): entry is [string, string] => typeof entry[1] === 'string');
+    return { shelf: Object.fromEntries(sound), isWhole: sound.length === entries.length };
   } catch {
-    return {};
+    return { shelf: {}, isWhole: false };
   }
 }
 

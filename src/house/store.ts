@@ -1,13 +1,14 @@
 // The one house of the page: every island reads and writes this, and it is kept in the browser.
-import { createEffect, createMemo, createRoot, createSignal, on, onMount } from 'solid-js';
+import { createEffect, createRoot, createSignal, on, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
 import type { House } from '../core/line/house.ts';
 import { line, type Line } from '../core/line/line.ts';
-import { keepText, keptText } from './browser-store.ts';
+import { keepAside, keepText, keptAside as asides, keptText } from './browser-store.ts';
 import { builtInLine } from './built-in.ts';
-import { decode, encode, propose } from './codec.ts';
+import { decode, encode, propose, type Reading } from './codec.ts';
 import { builtInHouse, builtInName, figureNames, type FigureName } from './figures.ts';
 import { linkOf, textOfLink } from './link.ts';
+import { nameProblem } from './name.ts';
 import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from './shelf.ts';
 
 const KEY = 'malt-spirit-handbook/house';
@@ -18,6 +19,11 @@ const SAVE_AFTER = 150; // ms of quiet before a change is written
 const NOT_KEPT =
   'This browser does not let the handbook keep your figures; they last until the page is closed.';
 const KEPT = 'The rest is in use; the text is kept aside and can be downloaded.';
+const NOT_ASIDE =
+  'There is no room to keep the text aside, so it stays where it is; what you change now lasts until the page is closed.';
+
+/** Where something may go wrong; each tells its own, and what one tells does not silence another. */
+type Door = 'kept' | 'shelf' | 'link' | 'browser';
 
 /** The line of a house that is known to run. */
 function running(house: House): Line {
@@ -30,26 +36,56 @@ const [house, setHouse] = createSignal(builtInHouse);
 const [name, setName] = createSignal(builtInName);
 const [shelf, setShelf] = createSignal<Shelf>({});
 const [visiting, setVisiting] = createSignal(false);
-const [troubles, setTroubles] = createSignal<readonly string[]>([]);
-const currentLine = createRoot(() =>
-  createMemo(() => (house() === builtInHouse ? builtInLine : running(house()))),
-);
+const [troubles, setTroubles] = createSignal<Readonly<Partial<Record<Door, readonly string[]>>>>({});
+
+const lines = new WeakMap<House, Line>();
+/** The line of a house that was let in, computed when it is first asked for. */
+export function lineOf(of: House): Line {
+  if (of === builtInHouse) return builtInLine();
+  const known = lines.get(of) ?? running(of);
+  lines.set(of, known);
+  return known;
+}
+
+const tell = (door: Door, sentences: readonly string[]) => setTroubles({ ...troubles(), [door]: sentences });
+
+/** Keys whose text could neither be read in full nor kept aside: nothing is written over it. */
+const held = new Set<string>();
+
+/** Tells what a kept text could not give, and keeps it aside, word for word, before anything is written over it. */
+function tellOf(door: Door, key: string, text: string, problems: readonly string[]): void {
+  held.delete(key);
+  if (problems.length > 0 && !keepAside(KEPT_ASIDE, text)) held.add(key);
+  tell(door, problems.length === 0 ? [] : [...problems, held.has(key) ? NOT_ASIDE : KEPT]);
+}
 
 /** Writes to storage, or tells the reader that it cannot be. */
 function store(key: string, text: string): boolean {
+  if (held.has(key)) return false;
   const isKept = keepText(key, text);
-  if (!isKept) setTroubles([NOT_KEPT]);
+  tell('browser', isKept ? [] : [NOT_KEPT]);
   return isKept;
 }
 
-/** Takes a text as the house; what it could not use is kept aside, word for word. Returns what was wrong. */
-function take(text: string): readonly string[] {
-  const { house, name, problems } = decode(text);
+function take({ house, name }: Reading): void {
   setHouse(house);
   setName(name);
-  if (problems.length > 0) store(KEPT_ASIDE, text);
-  setTroubles(problems.length === 0 ? [] : [...problems, KEPT]);
-  return problems;
+}
+
+/** Takes the house that is kept in this browser. One that cannot be read takes no name from the shelf. */
+function takeKept(text: string): void {
+  const reading = decode(text);
+  take(reading.isHouse ? reading : { ...reading, name: freeName(builtInName, shelf()) });
+  tellOf('kept', KEY, text, reading.problems);
+}
+
+/** The shelf as it is kept now. */
+function keptShelf(): Shelf {
+  const text = keptText(SHELF);
+  const { shelf, isWhole } = readShelf(text);
+  if (isWhole) held.delete(SHELF);
+  else tellOf('shelf', SHELF, text!, ['Your shelf of houses is damaged and cannot be read in full.']);
+  return shelf;
 }
 
 let written: string | null = null; // the text under the key, as this tab last wrote or read it
@@ -62,7 +98,7 @@ function save(): void {
   const text = encode({ name: name(), house: house() });
   if (visiting() || text === written || !store(KEY, text)) return;
   written = text;
-  putOnShelf(withHouse(readShelf(keptText(SHELF)), name(), text));
+  putOnShelf(withHouse(keptShelf(), name(), text));
 }
 
 function putOnShelf(next: Shelf): void {
@@ -72,34 +108,42 @@ function putOnShelf(next: Shelf): void {
 
 /** Takes what another tab wrote, and keeps on top of it what was changed here and is not yet written. */
 function joinOtherTab(text: string): void {
+  const reading = decode(text);
+  if (!reading.isHouse) {
+    written = text;
+    return tellOf('kept', KEY, text, reading.problems); // the house of this tab goes on
+  }
   const before = written === null ? builtInHouse : decode(written).house;
   const here = house();
   const changedHere = figureNames.filter((figure) => here[figure] !== before[figure]);
   written = text;
-  take(text);
+  takeKept(text);
   for (const figure of changedHere) changeFigure(figure, here[figure]);
 }
 
 /** A house shared by link, in the address or still being looked at in this tab. */
-function startVisit(): boolean {
-  const shared = textOfLink(location.hash);
-  const text = shared ?? keptText(VISIT, () => sessionStorage);
-  if (text === null) return false;
+function startVisit(): void {
+  const text = textOfLink(location.hash) ?? keptText(VISIT, () => sessionStorage);
+  if (text === null) return;
+  const reading = decode(text);
+  tell('link', reading.problems);
+  if (!reading.isHouse) return;
+  if (timer !== undefined) save();
   setVisiting(true);
-  take(text);
+  take(reading);
   keepText(VISIT, text, () => sessionStorage); // where that is forbidden, the visit lasts for this page
-  return true;
 }
 
 function keepInBrowser(): void {
   try {
     localStorage.getItem(KEY);
   } catch {
-    setTroubles([NOT_KEPT]);
+    tell('browser', [NOT_KEPT]);
   }
   written = keptText(KEY);
-  setShelf(readShelf(keptText(SHELF)));
-  if (!startVisit() && written !== null) take(written);
+  setShelf(keptShelf());
+  if (written !== null) takeKept(written);
+  startVisit();
   createRoot(() =>
     createEffect(
       on(
@@ -115,7 +159,7 @@ function keepInBrowser(): void {
   addEventListener('pagehide', () => timer !== undefined && save());
   addEventListener('hashchange', () => textOfLink(location.hash) !== undefined && startVisit());
   addEventListener('storage', ({ key, newValue }) => {
-    if (key === SHELF) setShelf(readShelf(newValue));
+    if (key === SHELF) setShelf(keptShelf());
     if (key === KEY && newValue !== null && !visiting()) joinOtherTab(newValue);
   });
 }
@@ -138,46 +182,66 @@ export function resetHouse(): void {
 
 /** Gives the house another name; on the shelf it moves. Refuses a name that is empty or taken. */
 export function renameHouse(wanted: string): string | undefined {
-  const next = wanted.trim().slice(0, 80);
-  if (next === '') return 'The name of the house: nothing was given; it needs at least one letter.';
+  const next = wanted.trim();
+  const problem = nameProblem(next);
+  if (problem !== undefined) return problem;
   if (next === name()) return undefined;
   if (Object.hasOwn(shelf(), next))
     return `The name of the house: “${next}” is on the shelf already; choose another.`;
-  putOnShelf(withoutHouse(shelf(), name()));
+  if (!visiting()) putOnShelf(withoutHouse(keptShelf(), name())); // the reader's own may have the name of one that is visited
   setName(next);
   return undefined;
 }
 
+/** Sees to it that the reader's own house is on the shelf, before another takes its place. */
+function shelveOwn(): void {
+  save();
+  const own = keptText(KEY);
+  if (own === null) return;
+  const { name, isHouse } = decode(own);
+  const now = keptShelf();
+  if (isHouse && !Object.hasOwn(now, name)) putOnShelf(withHouse(now, name, own));
+}
+
 /** Leaves the house on the shelf as it is, and goes on with a copy of it. */
 export function copyHouse(): void {
-  save();
+  shelveOwn();
   setName(freeName(`${name()}, copy`, shelf()));
 }
 
 /** Takes a house from the shelf; the one that was open stays there. */
 export function openHouse(wanted: string): void {
-  save();
+  shelveOwn();
   const text = shelf()[wanted];
-  if (text !== undefined) take(text);
+  if (text === undefined) return;
+  const reading = decode(text);
+  if (!reading.isHouse)
+    return void tell('shelf', [`${wanted} cannot be opened. ${reading.problems.join(' ')}`]);
+  endVisit();
+  tell('link', []);
+  take(reading);
+  tellOf('kept', KEY, text, reading.problems);
 }
 
 /** Takes a house off the shelf for good; the open one cannot be. */
 export function dropHouse(unwanted: string): void {
-  if (unwanted !== name()) putOnShelf(withoutHouse(shelf(), unwanted));
+  if (unwanted !== name()) putOnShelf(withoutHouse(keptShelf(), unwanted));
 }
 
 /** Opens a house from a file's text under a name of its own. Returns what was wrong; a text that is no house changes nothing. */
 export function loadHouse(text: string): readonly string[] {
   const reading = decode(text);
-  if (reading.isHouse === false) return reading.problems;
-  save();
-  const problems = take(text);
-  setName(freeName(reading.name, shelf()));
-  return problems;
+  if (!reading.isHouse) return reading.problems;
+  shelveOwn();
+  endVisit();
+  tell('link', []);
+  take({ ...reading, name: freeName(reading.name, shelf()) });
+  return reading.problems;
 }
 
 /** Keeps the house that is visited, as one of the reader's own. */
 export function keepVisit(): void {
+  shelveOwn();
   endVisit();
   setName(freeName(name(), shelf()));
   save();
@@ -186,8 +250,9 @@ export function keepVisit(): void {
 /** Leaves the house that is visited, and goes back to the reader's own. */
 export function leaveVisit(): void {
   endVisit();
+  tell('link', []);
   const own = keptText(KEY);
-  if (own !== null) return void take(own);
+  if (own !== null) return takeKept(own);
   setHouse(builtInHouse);
   setName(builtInName);
 }
@@ -202,13 +267,14 @@ function endVisit(): void {
   if (textOfLink(location.hash) !== undefined) history.replaceState(null, '', location.pathname);
 }
 
-/** The text that could not be used in full when a house was read, if there is one. */
-export function keptAside(): string | null {
-  return isServer ? null : keptText(KEPT_ASIDE);
+/** The texts that could not be used in full when they were read, the oldest first. */
+export function keptAside(): readonly string[] {
+  return isServer || Object.keys(troubles()).length === 0 ? [] : asides(KEPT_ASIDE);
 }
 
-/** The live line, and the house's name, for code that runs after the page is built and hydrates nothing. */
-export const liveLine = currentLine;
+/** The live house, its line and its name, for code that runs after the page is built and hydrates nothing. */
+export const liveHouse = house;
+export const liveLine = () => lineOf(house());
 export const liveName = name;
 
 /**
@@ -223,8 +289,8 @@ export function useHouse() {
     mounted,
     house: () => (mounted() ? house() : builtInHouse),
     name: () => (mounted() ? name() : builtInName),
-    line: () => (mounted() ? currentLine() : builtInLine),
-    troubles: () => (mounted() ? troubles() : []),
+    line: () => lineOf(mounted() ? house() : builtInHouse),
+    troubles: () => (mounted() ? [...new Set(Object.values(troubles()).flat())] : []),
     shelf: () => (mounted() ? shelf() : {}),
     visiting: () => mounted() && visiting(),
     /** The house as a file's text, and as the end of an address. */

@@ -4,6 +4,7 @@ import { formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { quotableFigures, quotableNames, type Quoted, type QuotableName } from '../core/line/quoted.ts';
 import { reconcile, type Finding, type JudgedFigure, type Reconciliation } from '../core/line/reconcile.ts';
+import { shown } from '../core/shown.ts';
 import { spoken } from '../core/line/spoken.ts';
 import { rangeInWords, setByTheHouse } from '../core/line/verdict.ts';
 import { isRefusal } from '../core/refusal.ts';
@@ -14,6 +15,7 @@ import { AgainstHouse } from './AgainstHouse.tsx';
 import { Answer } from './CrossCheckAnswer.tsx';
 
 const KEY = 'malt-spirit-handbook/quoted';
+const LONGEST = 60; // characters of a figure as it is said
 const QUIET = 200; // ms without typing before the figures are held against each other
 const findings: Readonly<Record<Finding, string>> = {
   agrees: 'agrees',
@@ -36,7 +38,9 @@ function kept(): Texts {
     const data: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
     if (typeof data !== 'object' || data === null) return {};
     return Object.fromEntries(
-      Object.entries(data).filter(([name, text]) => isName(name) && typeof text === 'string'),
+      Object.entries(data).filter(
+        ([name, text]) => isName(name) && typeof text === 'string' && text.length <= LONGEST,
+      ),
     ) as Texts;
   } catch {
     return {};
@@ -115,6 +119,7 @@ export default function CrossCheck() {
                   id={`quoted-${name}`}
                   class="number"
                   type="text"
+                  maxlength={LONGEST}
                   autocomplete="off"
                   value={texts()[name] ?? ''}
                   aria-invalid={unreadable(name) ? 'true' : 'false'}
@@ -136,7 +141,7 @@ export default function CrossCheck() {
               <p class="meaning" id={`quoted-${name}-finding`}>
                 <Show
                   when={!unreadable(name)}
-                  fallback={`“${texts()[name]}” says no number; type it as 42,500, about 9, or 5,500 to 6,000.`}
+                  fallback={`“${shown(texts()[name])}” says no number; type it as 42,500, about 9, or 5,500 to 6,000.`}
                 >
                   <Show when={judged(name)} fallback="Not quoted yet.">
                     {(figure) => <FindingText of={figure()} />}

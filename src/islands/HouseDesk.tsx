@@ -1,5 +1,6 @@
 // The houses of the reader: name, copies, files and links.
 import { createSignal, For, Show } from 'solid-js';
+import { shown } from '../core/shown.ts';
 import { builtInName } from '../house/figures.ts';
 import {
   copyHouse,
@@ -10,6 +11,7 @@ import {
   resetHouse,
   useHouse,
 } from '../house/store.ts';
+import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
 import { Troubles } from './Troubles.tsx';
 
@@ -31,15 +33,13 @@ export default function HouseDesk() {
   };
   const load = async (file: File | undefined) => {
     if (!file) return;
-    if (file.size > BIGGEST_FILE) {
-      setSaid(
-        `${file.name} is ${Math.round(file.size / 1000)} kB; a house’s file has at most ${BIGGEST_FILE / 1000} kB. Nothing was changed.`,
-      );
-      return;
-    }
-    const wrong = loadHouse(await file.text());
+    const read = await textOfFile(file, BIGGEST_FILE, 'a house’s file');
+    if ('problem' in read) return void setSaid(read.problem);
+    const wrong = loadHouse(read.text);
     setSaid(
-      wrong.length === 0 ? `${name()} is open, from ${file.name}.` : `${file.name}: ${wrong.join(' ')}`,
+      wrong.length === 0
+        ? `${name()} is open, from ${shown(file.name)}.`
+        : `${shown(file.name)}: ${wrong.join(' ')}`,
     );
   };
   const share = async () => {

@@ -1,5 +1,6 @@
 // Practice: one question after another, marked at once; each kind comes round again by the spacing rule.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { shown } from '../core/shown.ts';
 import { drawQuestion } from '../exercises/draw.ts';
 import { kinds } from '../exercises/kinds/index.ts';
 import { mark, type Mark } from '../exercises/mark.ts';
@@ -20,6 +21,7 @@ import { useHouse } from '../house/store.ts';
 import { MarkView } from './MarkView.tsx';
 import { QuestionView } from './QuestionView.tsx';
 import { RecordSheet } from './RecordSheet.tsx';
+import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
 import { today } from './today.ts';
 
@@ -79,13 +81,13 @@ export default function Practice() {
   }
   const load = async (file: File | undefined) => {
     if (!file) return;
-    if (file.size > BIGGEST_FILE)
-      return void setSaid(
-        `${file.name} is ${Math.round(file.size / 1000)} kB; a file of practice has at most ${BIGGEST_FILE / 1000} kB. Nothing was changed.`,
-      );
-    const wrong = loadProgress(await file.text());
+    const read = await textOfFile(file, BIGGEST_FILE, 'a file of practice');
+    if ('problem' in read) return void setSaid(read.problem);
+    const wrong = loadProgress(read.text);
     setSaid(
-      wrong.length === 0 ? `Your practice is read from ${file.name}.` : `${file.name}: ${wrong.join(' ')}`,
+      wrong.length === 0
+        ? `Your practice is read from ${shown(file.name)}.`
+        : `${shown(file.name)}: ${wrong.join(' ')}`,
     );
     next();
   };
@@ -204,16 +206,16 @@ export default function Practice() {
           <button type="button" onClick={() => saveFile('practice.json', text(), 'application/json')}>
             Save to a file
           </button>{' '}
-          <Show when={mounted() && practiceKeptAside()}>
-            {(kept) => (
+          <For each={mounted() ? practiceKeptAside() : []}>
+            {(kept, i) => (
               <button
                 type="button"
-                onClick={() => saveFile('practice-kept-aside.json', kept(), 'application/json')}
+                onClick={() => saveFile('practice-kept-aside.json', kept, 'application/json')}
               >
-                Save what was kept aside
+                Save what was kept aside{i() === 0 ? '' : `, ${i() + 1}`}
               </button>
             )}
-          </Show>
+          </For>
         </p>
         <div class="field">
           <label for="practice-file">Open practice from a file</label>

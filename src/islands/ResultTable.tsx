@@ -1,5 +1,5 @@
 // The trainer's table of results, from the codes that trainees hand in; saved as CSV.
-import { createSignal, For, onMount, Show } from 'solid-js';
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { csvOf } from '../exercises/csv.ts';
 import { families } from '../exercises/families.ts';
 import { missesOf, readResult, scoreOf, type Result } from '../exercises/result.ts';
@@ -8,6 +8,7 @@ import { saveFile } from './save-file.ts';
 
 const KEY = 'malt-spirit-handbook/result-codes';
 const LONGEST = 200_000; // characters of codes that are read: some thousand
+const MOST_TOLD = 10; // codes that are named as damaged one by one
 
 const inWords = (result: Result) =>
   missesOf(result.marks)
@@ -18,18 +19,39 @@ const blanks = ({ marks }: Result) =>
 
 export function ResultTable(props: { readonly mark: string }) {
   const [text, setText] = createSignal('');
-  onMount(() => setText(keptText(KEY) ?? ''));
-  const readings = () =>
+  const [isKept, setKept] = createSignal(true);
+  onMount(() => {
+    setText(keptText(KEY) ?? '');
+    addEventListener('storage', ({ key, newValue }) => key === KEY && setText(newValue ?? ''));
+  });
+  const readings = createMemo(() =>
     text()
       .slice(0, LONGEST)
       .split(/\s+/)
       .filter((line) => line !== '')
-      .map(readResult);
+      .map(readResult),
+  );
   const results = () => readings().filter((each) => typeof each !== 'string');
-  const problems = () => readings().filter((each) => typeof each === 'string');
+  const problems = () => {
+    const damaged = readings().filter((each) => typeof each === 'string');
+    return [
+      ...(isKept()
+        ? []
+        : ['This browser does not keep the codes; save the table before you close the page.']),
+      ...(text().length > LONGEST
+        ? [
+            `The codes have ${text().length} characters; the first ${LONGEST} are read. Make a second table of the rest.`,
+          ]
+        : []),
+      ...damaged.slice(0, MOST_TOLD),
+      ...(damaged.length > MOST_TOLD
+        ? [`${damaged.length - MOST_TOLD} further texts are not whole result codes either.`]
+        : []),
+    ];
+  };
   const take = (next: string) => {
     setText(next);
-    keepText(KEY, next);
+    setKept(keepText(KEY, next));
   };
   const save = () =>
     saveFile(

@@ -1,5 +1,6 @@
 // Reads a guide's own script: finds its figures, checks them against each other, and marks the text.
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { formatNumber } from '../core/format.ts';
 import type { Quoted, QuotableName, Said } from '../core/line/quoted.ts';
 import { reconcile, type Finding } from '../core/line/reconcile.ts';
 import { isRefusal } from '../core/refusal.ts';
@@ -12,9 +13,11 @@ import { readScript, type ReadQuantity } from '../talk/script.ts';
 import { unanswered } from '../talk/unanswered.ts';
 import { AgainstHouse } from './AgainstHouse.tsx';
 import { Answer } from './CrossCheckAnswer.tsx';
+import { textOfFile } from './open-file.ts';
 import { ScriptCard } from './ScriptCard.tsx';
 
 const LONGEST = 100_000; // characters of a script that are read; a tour has some 15,000
+const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened
 const QUIET = 250; // ms without typing before the script is read anew
 const NONE = 'none';
 
@@ -45,15 +48,40 @@ const wordsOf = (question: string) =>
 export default function ScriptReader(props: { readonly questions: readonly VisitorQuestion[] }) {
   const [text, setText] = createSignal('');
   const [settled, setSettled] = createSignal<Settled>({});
+  const [length, setLength] = createSignal(0);
+  const [fileProblem, setFileProblem] = createSignal<string>();
+  let box: HTMLTextAreaElement | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   const read = (next: string, after = 0) => {
     clearTimeout(timer);
     timer = setTimeout(() => {
+      setLength(next.length);
       setText(next.slice(0, LONGEST));
       setSettled({});
     }, after);
   };
-  const quantities = createMemo(() => readScript(text()).quantities);
+  const script = createMemo(() => readScript(text()));
+  const quantities = () => script().quantities;
+  /** What of a long script was left unread. */
+  const unread = () =>
+    [
+      length() > LONGEST
+        ? `The script has ${formatNumber(length(), 0)} characters; the first ${formatNumber(LONGEST, 0)} are read.`
+        : '',
+      script().left > 0
+        ? `It has ${formatNumber(quantities().length + script().left, 0)} quantities; the first ${formatNumber(quantities().length, 0)} are read. Paste the rest by itself.`
+        : '',
+    ]
+      .filter((sentence) => sentence !== '')
+      .join(' ');
+  const load = async (file: File | undefined) => {
+    if (!file) return;
+    const opened = await textOfFile(file, BIGGEST_FILE, 'a script’s file');
+    setFileProblem('problem' in opened ? opened.problem : undefined);
+    if ('problem' in opened) return;
+    box!.value = opened.text;
+    read(opened.text);
+  };
   const figureOf = (quantity: ReadQuantity): FigureId | undefined => {
     const own = settled()[quantity.start];
     return own === NONE ? undefined : (own ?? quantity.figure);
@@ -120,13 +148,12 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
           <label for="script-text">The script</label>
           <textarea
             id="script-text"
+            ref={box}
             rows="10"
             autocomplete="off"
             spellcheck={false}
             onInput={(event) => read(event.currentTarget.value, QUIET)}
-          >
-            {text()}
-          </textarea>
+          />
         </div>
         <div class="field">
           <label for="script-file">Or a text file</label>
@@ -134,18 +161,21 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
             id="script-file"
             type="file"
             accept=".txt,.md,text/plain"
-            onChange={(event) =>
-              void event.currentTarget.files?.[0]
-                ?.slice(0, 4 * LONGEST)
-                .text()
-                .then(read)
-            }
+            onChange={(event) => {
+              void load(event.currentTarget.files?.[0]);
+              event.currentTarget.value = '';
+            }}
           />
+          <Show when={fileProblem()}>
+            <p class="problem" role="alert">
+              {fileProblem()}
+            </p>
+          </Show>
         </div>
       </form>
       <p class="on-screen" role="status">
         <Show when={text().trim() !== ''} fallback="Nothing is read yet.">
-          {`${quantities().length} quantities found; ${Object.keys(quoted()).length} figures of the line that can be checked.`}
+          {`${quantities().length} quantities found; ${Object.keys(quoted()).length} figures of the line that can be checked. ${unread()}`}
         </Show>
       </p>
       <Show when={trouble()}>

@@ -1,9 +1,11 @@
 // The search page: results as one types, all of them links that the Tab and arrow keys reach.
 import MiniSearch, { type SearchResult } from 'minisearch';
 import { createSignal, For, onMount, Show } from 'solid-js';
+import { shown } from '../core/shown.ts';
 import { searchOptions, type Shown } from './search-options.ts';
 
 const SHOWN = 30; // results listed at most
+const LONGEST = 100; // characters that are looked for
 
 export default function Search(props: { readonly index: string }) {
   const [words, setWords] = createSignal('');
@@ -19,12 +21,12 @@ export default function Search(props: { readonly index: string }) {
     if (words().trim() === '') return '';
     if (!index()) return 'The index is on its way.';
     const count = results().length;
-    if (count === 0) return `Nothing is found for “${words().trim()}”. Try fewer or shorter words.`;
+    if (count === 0) return `Nothing is found for “${shown(words())}”. Try fewer or shorter words.`;
     return `${count} ${count === 1 ? 'place' : 'places'} found${count > SHOWN ? `; the first ${SHOWN} are listed` : ''}.`;
   };
 
   onMount(() => {
-    const asked = new URLSearchParams(location.hash.slice(1)).get('for');
+    const asked = new URLSearchParams(location.hash.slice(1)).get('for')?.slice(0, LONGEST);
     // The field is not bound to the words: what was typed before the page was ready stays in it.
     if (asked && field!.value === '') field!.value = asked;
     setWords(field!.value);
@@ -54,7 +56,7 @@ export default function Search(props: { readonly index: string }) {
     history.replaceState(
       null,
       '',
-      text.trim() === '' ? location.pathname : `#for=${encodeURIComponent(text)}`,
+      text.trim() === '' ? location.pathname : `#for=${encodeURIComponent(text.toWellFormed())}`,
     );
   };
 
@@ -76,7 +78,7 @@ export default function Search(props: { readonly index: string }) {
         type="search"
         ref={field}
         autocomplete="off"
-        maxlength="100"
+        maxlength={LONGEST}
         onInput={(event) => take(event.currentTarget.value)}
       />
       <p role="status">{say()}</p>

@@ -5,7 +5,7 @@ import type { Question } from '../exercises/question.ts';
 import { resultCode } from '../exercises/result.ts';
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { fingerprint, questionsOf, type Worksheet } from '../exercises/worksheet.ts';
-import { keepText, keptText } from '../house/browser-store.ts';
+import { keepAside, keepText, keptText } from '../house/browser-store.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { MarkView } from './MarkView.tsx';
 import { NumberField } from './NumberField.tsx';
@@ -20,19 +20,24 @@ interface Kept {
 const keyOf = (sheet: Worksheet, version: number) =>
   `malt-spirit-handbook/sheet/${fingerprint(sheetLink(sheet))}/${version}`;
 
-function keptAnswers(key: string, count: number): Kept {
-  const fresh: Kept = { name: '', answers: Array.from({ length: count }, () => ''), handedIn: false };
+const freshAnswers = (count: number): Kept => ({
+  name: '',
+  answers: Array.from({ length: count }, () => ''),
+  handedIn: false,
+});
+
+/** The answers that a text keeps; undefined when it is damaged. */
+function answersIn(text: string, count: number): Kept | undefined {
   try {
-    const data = JSON.parse(keptText(key) ?? 'null') as Partial<Kept> | null;
-    const { name, answers, handedIn } = data ?? {};
+    const { name, answers, handedIn } = (JSON.parse(text) ?? {}) as Partial<Kept>;
     const isWhole =
       typeof name === 'string' &&
       Array.isArray(answers) &&
       answers.length === count &&
       answers.every((each) => typeof each === 'string');
-    return isWhole ? { name, answers, handedIn: handedIn === true } : fresh;
+    return isWhole ? { name, answers, handedIn: handedIn === true } : undefined;
   } catch {
-    return fresh;
+    return undefined;
   }
 }
 
@@ -46,10 +51,23 @@ export default function TakeSheet() {
   const [said, setSaid] = createSignal('');
   const [chosenVersion, setChosen] = createSignal(1);
 
+  let isHeld = false; // true while answers that cannot be read could not be kept aside: nothing is written over them
+
+  function takeKept(key: string): void {
+    const text = keptText(key);
+    const kept = text === null ? freshAnswers(questions().length) : answersIn(text, questions().length);
+    isHeld = kept === undefined && !keepAside(`${key}-kept-aside`, text!);
+    if (kept === undefined)
+      setSaid(
+        'Answers to this sheet were kept in this browser and cannot be read; they stay in it, under another name, for whoever can mend them. Begin anew.',
+      );
+    setWork(kept ?? freshAnswers(questions().length));
+  }
   function open(version: number): void {
     const now = sheet()!;
     setQuestions(questionsOf(now, version));
-    setWork(keptAnswers(keyOf(now, version), questions().length));
+    setSaid('');
+    takeKept(keyOf(now, version));
     setVersion(version);
     history.replaceState(null, '', sheetLink(now, version)); // a reload opens the same version
   }
@@ -65,10 +83,14 @@ export default function TakeSheet() {
   onMount(() => {
     read();
     addEventListener('hashchange', read);
+    // Another tab with the same sheet: what is answered there stands here as well.
+    addEventListener('storage', ({ key, newValue }) => {
+      if (version() !== undefined && newValue !== null && key === keyOf(sheet()!, version()!)) takeKept(key);
+    });
   });
   const change = (part: Partial<Kept>) => {
     setWork({ ...work(), ...part });
-    if (!keepText(keyOf(sheet()!, version()!), JSON.stringify(work())))
+    if (isHeld || !keepText(keyOf(sheet()!, version()!), JSON.stringify(work())))
       setSaid('This browser does not keep your answers; hand in before you close the page.');
   };
   const marks = (): readonly Mark[] =>

@@ -8,18 +8,18 @@ export function Troubles() {
     <Show when={troubles().length > 0}>
       <div class="troubles" role="status">
         <For each={troubles()}>{(trouble) => <p>{trouble}</p>}</For>
-        <Show when={keptAside()}>
-          {(text) => (
+        <For each={keptAside()}>
+          {(text, i) => (
             <p>
               <a
-                download="figures-kept-aside.txt"
-                href={URL.createObjectURL(new Blob([text()], { type: 'text/plain' }))}
+                download={`figures-kept-aside${i() === 0 ? '' : `-${i() + 1}`}.txt`}
+                href={URL.createObjectURL(new Blob([text], { type: 'text/plain' }))}
               >
-                Download the text that was kept aside
+                Download the text that was kept aside{i() === 0 ? '' : `, ${i() + 1}`}
               </a>
             </p>
           )}
-        </Show>
+        </For>
       </div>
     </Show>
   );

@@ -25,7 +25,11 @@ export interface ReadQuantity {
 }
 export interface ReadScript {
   readonly quantities: readonly ReadQuantity[];
+  /** How many quantities stand behind those that were read. */
+  readonly left: number;
 }
+
+const MOST = 500; // quantities that are read; a tour has some 200
 
 const kinds: Partial<Record<Dimension, TalkKind>> = { percent: 'percentage', bare: 'number', share: 'number', times: 'count', mashes: 'count', washbacks: 'count', stills: 'count', casks: 'count', bottles: 'count', people: 'count' }; // prettier-ignore
 
@@ -85,7 +89,11 @@ function confidenceOf({ proposals: [best, next], certain }: Matched): number {
  * is. A figure is only ever proposed: the guide confirms it.
  */
 export function readScript(text: string): ReadScript {
-  const quantities = quantitiesIn(text);
+  const all = quantitiesIn(text);
+  const quantities = all.slice(0, MOST);
   const matched = matchFigures(text, quantities);
-  return { quantities: quantities.map((quantity, i) => read(text, quantity, matched[i]!)) };
+  return {
+    quantities: quantities.map((quantity, i) => read(text, quantity, matched[i]!)),
+    left: all.length - quantities.length,
+  };
 }

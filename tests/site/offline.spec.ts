@@ -64,14 +64,16 @@ test('the worker knows every file of the build', () => {
 });
 
 /** A small site whose worker and page change with the build. */
-function site(build: () => string): Promise<{ readonly server: Server; readonly origin: string }> {
-  const page = () =>
-    `<!doctype html><title>${build()}</title><p>${build()}</p><script src="start.js"></script>`;
+function site(
+  build: (path: string) => string,
+): Promise<{ readonly server: Server; readonly origin: string }> {
+  const page = (path: string) =>
+    `<!doctype html><title>${build(path)}</title><p>${build(path)}</p><script src="start.js"></script>`;
   const server = createServer((request, response) => {
     const path = new URL(request.url!, 'http://x').pathname;
     const script = path.endsWith('offline.js')
       ? workerOf([
-          ['index.html', build()],
+          ['index.html', build(path)],
           ['start.js', '1'],
         ])
       : path.endsWith('start.js')
@@ -79,7 +81,7 @@ function site(build: () => string): Promise<{ readonly server: Server; readonly 
         : undefined;
     response
       .writeHead(200, { 'content-type': script === undefined ? 'text/html' : 'text/javascript' })
-      .end(script ?? page());
+      .end(script ?? page(path));
   });
   return new Promise((done) => {
     server.listen(0, '127.0.0.1', () => {
@@ -118,6 +120,33 @@ test('a worker of an older build keeps its own pages whole until they are closed
       })
       .toBe('second');
     expect(await page.evaluate(async () => (await caches.keys()).length)).toBe(1);
+  } finally {
+    server.close();
+  }
+});
+
+test('two copies of the handbook on one server keep a store each', async ({ context }) => {
+  const { server, origin } = await site((path) => path.split('/')[1]!);
+  try {
+    for (const copy of ['one', 'two']) {
+      const page = await context.newPage();
+      await page.goto(`${origin}${copy}/`);
+      await page.evaluate(() => navigator.serviceWorker.ready);
+      await expect
+        .poll(() => page.evaluate(async () => (await navigator.serviceWorker.ready).active?.state))
+        .toBe('activated');
+    }
+    const page = context.pages().at(-1)!;
+    const kept = await page.evaluate(async (address) => {
+      const stores = await Promise.all((await caches.keys()).map((name) => caches.open(name)));
+      return Promise.all(
+        ['one/', 'two/'].map(
+          async (copy) =>
+            (await Promise.all(stores.map((store) => store.match(address + copy)))).filter(Boolean).length,
+        ),
+      );
+    }, origin);
+    expect(kept).toEqual([1, 1]);
   } finally {
     server.close();
   }

@@ -1,0 +1,43 @@
+// Texts that mean harm or mischief, for every door through which text comes in.
+
+/** Each sets `hurt` on the window if any part of it ever runs. */
+export const injections = [
+  '<img src=x onerror=hurt=1>',
+  '<svg onload=hurt=1></svg>',
+  '</script><script>hurt=1</script>',
+  '"><iframe src=javascript:parent.hurt=1>',
+  "' onmouseover='hurt=1' x='",
+  'javascript:hurt=1',
+  '${hurt=1}',
+  '{{hurt=1}}',
+  '&lt;b&gt;&#x3c;',
+  '</textarea></title></style><b onclick=hurt=1>',
+] as const;
+
+export const prototypeKeys = ['__proto__', 'constructor', 'toString', 'hasOwnProperty', 'prototype'] as const;
+
+/** Names that are no names: what they are, and the text. */
+export const brokenNames: Readonly<Record<string, string>> = {
+  'half a surrogate pair': 'Sallow\ud83d',
+  'a zero byte': 'Sal\u0000low',
+  'text turned round': '\u202ewoliaS\u2066',
+  'a line end': 'Sallow\nby',
+  'ten thousand marks on a letter': `a${'\u0301'.repeat(10_000)}`,
+  'a pair cut in two at the limit': `${'a'.repeat(79)}😀`,
+  'a megabyte': 'a'.repeat(1_000_000),
+  'nothing that can be seen': '\u0000\u202e',
+  nothing: '',
+};
+
+/** JSON values that are no figure. */
+export const notFigures = ['1e999', '-1e999', 'null', 'true', '"62"', '"１２"', '{}', '[62]', '1e-400', '-0', '{"__proto__":62}'] as const; // prettier-ignore
+
+/** What may be typed where a number is wanted, and is none. */
+export const notNumbers = ['NaN', 'Infinity', '-Infinity', '1e999', '0x10', '１２', '٦٢', '1,2,3', '6.2.1', '62\u0000', '\u202e26', '--1', '1e3', '<b>1</b>', '9'.repeat(400), '1'.padEnd(100_000, ' 1')] as const; // prettier-ignore
+
+/** A value of many lists, one in the other. */
+export const nested = (depth: number): string => '['.repeat(depth) + ']'.repeat(depth);
+
+/** The text of a house with anything in it. */
+export const houseText = (figures: string, name: unknown = 'Sallowby'): string =>
+  `{"format":"malt-spirit-handbook/house","version":1,"name":${JSON.stringify(name)},"figures":${figures}}`;
