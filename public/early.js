@@ -1,24 +1,23 @@
-// Runs before all else, in any browser: says when the rest of the page's script cannot come, and mends links in pages opened from a file.
+// In any browser, and whatever becomes of the page's other scripts: says when they did not come, and mends links in pages opened from a file.
 (function () {
   var root = document.documentElement;
-  function fail(reason) {
-    if (!root.hasAttribute('data-script')) root.setAttribute('data-script', reason);
+  function say(reason) {
+    root.setAttribute('data-script', reason);
   }
   if (location.protocol === 'file:') {
-    fail('file');
+    say('file');
     document.addEventListener('click', function (event) {
       var link = event.target.closest && event.target.closest('a[href]');
       if (link && link.protocol === 'file:' && link.pathname.slice(-1) === '/') link.pathname += 'index.html';
     });
+    return;
   }
-  addEventListener(
-    'error',
-    function (event) {
-      if (event.target && event.target.tagName === 'SCRIPT') fail('lost');
-    },
-    true,
-  );
+  // By then each script of the page has run or failed; the page's own says that it ran.
+  addEventListener('load', function () {
+    var hydrates = !document.querySelector('astro-island') || customElements.get('astro-island');
+    if (!root.hasAttribute('data-script') || !hydrates) say('lost');
+  });
   addEventListener('astro:hydration-error', function () {
-    fail('lost');
+    say('lost');
   });
 })();

@@ -1,5 +1,5 @@
 // Any calculator, drawn from its declaration.
-import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
+import { createMemo, createSignal, For, Index, Match, Show, Switch } from 'solid-js';
 import {
   isChoice,
   isNumber,
@@ -22,8 +22,9 @@ import { sources } from '../core/sources.ts';
 import type { Unit } from '../core/units.ts';
 import { builtInHouse } from '../house/figures.ts';
 import { figureValue } from '../house/prose.ts';
-import { changeFigure, useHouse } from '../house/store.ts';
+import { changeFigure } from '../house/store.ts';
 import { useUnits } from '../house/units-store.ts';
+import { useHouseAtHand } from './at-hand.ts';
 import { Chart } from './Chart.tsx';
 import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';
@@ -47,7 +48,8 @@ function firstAnswer(of: AnyCalculator): Answer {
 }
 
 export function Calculator(props: { readonly of: AnyCalculator }) {
-  const { house, line } = useHouse();
+  let island: HTMLElement | undefined;
+  const { house, line } = useHouseAtHand(() => island);
   const unitOf = useUnits();
   const [own, setOwn] = createSignal<AnyGiven>({});
   const [wrong, setWrong] = createSignal<Readonly<Record<string, boolean>>>({});
@@ -117,7 +119,7 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
   };
 
   return (
-    <section class="calculator" aria-labelledby={`${props.of.id}-title`}>
+    <section ref={island} class="calculator" aria-labelledby={`${props.of.id}-title`}>
       <h3 id={`${props.of.id}-title`}>{props.of.title}</h3>
       <p class="purpose">{props.of.purpose}</p>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
@@ -227,7 +229,7 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
       <details class="working">
         <summary>The working</summary>
         <ol>
-          <For each={props.of.steps(answer().given, answer().result)}>{(step) => <li>{step}</li>}</For>
+          <Index each={props.of.steps(answer().given, answer().result)}>{(step) => <li>{step()}</li>}</Index>
         </ol>
       </details>
       <Show when={props.of.cautions}>

@@ -1,5 +1,5 @@
 // A curve with the table that says the same.
-import { For } from 'solid-js';
+import { For, Index } from 'solid-js';
 import type { Chart as ChartData } from '../calculators/define.ts';
 import { format } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
@@ -55,9 +55,9 @@ export function Chart(props: { readonly of: ChartData }) {
           </text>
         </g>
         <path class="curve" d={linePath(foot().values, curve().values, x(), y())} />
-        <For each={points()}>
-          {([at, value]) => <circle class="reading" cx={x()(at)} cy={y()(value)} r="5" />}
-        </For>
+        <Index each={points()}>
+          {(point) => <circle class="reading" cx={x()(point()[0])} cy={y()(point()[1])} r="5" />}
+        </Index>
       </svg>
       <figcaption>
         {props.of.caption}
@@ -68,17 +68,17 @@ export function Chart(props: { readonly of: ChartData }) {
         <table class="series">
           <thead>
             <tr>
-              <For each={props.of.columns}>{(column) => <th scope="col">{column.label}</th>}</For>
+              <Index each={props.of.columns}>{(column) => <th scope="col">{column().label}</th>}</Index>
             </tr>
           </thead>
           <tbody>
-            <For each={rows()}>
+            <Index each={rows()}>
               {(cells) => (
                 <tr>
-                  <For each={cells}>{(cell) => <td class="number">{cell}</td>}</For>
+                  <Index each={cells()}>{(cell) => <td class="number">{cell()}</td>}</Index>
                 </tr>
               )}
-            </For>
+            </Index>
           </tbody>
         </table>
       </details>

@@ -14,6 +14,7 @@ import {
 import { followsFrom } from '../house/follows.ts';
 import { changeFigure, useHouse } from '../house/store.ts';
 import { usual } from '../house/usual.ts';
+import { useHouseAtHand } from './at-hand.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';
 import { Troubles } from './Troubles.tsx';
@@ -27,7 +28,8 @@ export interface HouseFiguresProps {
 }
 
 export default function HouseFigures(props: HouseFiguresProps) {
-  const { house, name } = useHouse();
+  let island: HTMLElement | undefined;
+  const { house, name } = useHouseAtHand(() => island);
   const numbers = (Object.keys(numberFigures) as NumberName[]).filter(
     (n) => numberFigures[n].stage === props.stage,
   );
@@ -36,7 +38,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
   );
 
   return (
-    <section class="house-figures" aria-label={`Figures of ${name()}, ${props.stage}`}>
+    <section ref={island} class="house-figures" aria-label={`Figures of ${name()}, ${props.stage}`}>
       <Show when={!props.full}>
         <Troubles />
       </Show>

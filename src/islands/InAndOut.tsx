@@ -1,9 +1,9 @@
 // What goes into a stage and what comes out, as two bars to one scale, with the same figures as a table.
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, For, Index, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { kinds, type KindName } from '../core/kinds.ts';
 import type { Stage } from '../house/figures.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouseAtHand } from './at-hand.ts';
 import { flowsOf, type Flow, type Mark, type Part } from './in-and-out-flows.ts';
 
 const [LEFT, RIGHT] = [38, 478]; // of 480: where a bar that fills the drawing begins and ends
@@ -40,18 +40,18 @@ function Bar(props: { parts: readonly Part[]; scale: number; y: number; name: st
       <text x="0" y={props.y + 24}>
         {props.name}
       </text>
-      <For each={placed()}>
-        {({ name, mark, left, width }) => (
-          <Show when={width > 0}>
-            <Box mark={mark} x={left} y={props.y} width={width} height={36} />
-            <Show when={name.length * LETTER + 14 < width}>
-              <text class="over" x={left + width / 2} y={props.y + 24} text-anchor="middle">
-                {name}
+      <Index each={placed()}>
+        {(part) => (
+          <Show when={part().width > 0}>
+            <Box mark={part().mark} x={part().left} y={props.y} width={part().width} height={36} />
+            <Show when={part().name.length * LETTER + 14 < part().width}>
+              <text class="over" x={part().left + part().width / 2} y={props.y + 24} text-anchor="middle">
+                {part().name}
               </text>
             </Show>
           </Show>
         )}
-      </For>
+      </Index>
     </>
   );
 }
@@ -59,10 +59,10 @@ function Bar(props: { parts: readonly Part[]; scale: number; y: number; name: st
 function Rows(props: { flow: Flow; parts: readonly Part[]; name: string }) {
   return (
     <tbody>
-      <For each={props.parts}>
-        {({ name, amount, mark }, row) => (
+      <Index each={props.parts}>
+        {(part, row) => (
           <tr>
-            <Show when={row() === 0}>
+            <Show when={row === 0}>
               <th scope="rowgroup" rowspan={props.parts.length}>
                 {props.name}
               </th>
@@ -70,16 +70,16 @@ function Rows(props: { flow: Flow; parts: readonly Part[]; name: string }) {
             <th scope="row">
               <span class="keyed">
                 <svg class="drawing" viewBox="0 0 24 16" width="24" height="16" aria-hidden="true">
-                  <Box mark={mark} x={1} y={1} width={22} height={14} />
+                  <Box mark={part().mark} x={1} y={1} width={22} height={14} />
                 </svg>
-                {name}
+                {part().name}
               </span>
             </th>
-            <td class="number">{formatNumber(amount, digits[props.flow.kind] ?? 0)}</td>
-            <td class="number">{formatNumber((100 * amount) / total(props.flow.into), 1)}</td>
+            <td class="number">{formatNumber(part().amount, digits[props.flow.kind] ?? 0)}</td>
+            <td class="number">{formatNumber((100 * part().amount) / total(props.flow.into), 1)}</td>
           </tr>
         )}
-      </For>
+      </Index>
     </tbody>
   );
 }
@@ -115,41 +115,46 @@ function Patterns() {
 }
 
 export default function InAndOut(props: { stage: Stage }) {
-  const { line } = useHouse();
+  let island: HTMLElement | undefined;
+  const { line } = useHouseAtHand(() => island);
   const flows = createMemo(() => flowsOf(props.stage, line()));
   return (
-    <figure class="drawing-figure in-and-out" aria-label="What goes in and what comes out, drawn to scale">
+    <figure
+      ref={island}
+      class="drawing-figure in-and-out"
+      aria-label="What goes in and what comes out, drawn to scale"
+    >
       <Patterns />
-      <For each={flows()}>
+      <Index each={flows()}>
         {(flow) => {
-          const scale = (RIGHT - LEFT) / Math.max(total(flow.into), total(flow.out));
+          const scale = () => (RIGHT - LEFT) / Math.max(total(flow().into), total(flow().out));
           return (
             <>
               <svg class="drawing" viewBox="0 0 480 90" aria-hidden="true">
-                <Bar parts={flow.into} scale={scale} y={2} name="in" />
-                <Bar parts={flow.out} scale={scale} y={50} name="out" />
+                <Bar parts={flow().into} scale={scale()} y={2} name="in" />
+                <Bar parts={flow().out} scale={scale()} y={50} name="out" />
               </svg>
               <table>
-                <caption>{flow.title}, one mash</caption>
+                <caption>{flow().title}, one mash</caption>
                 <thead>
                   <tr>
                     <td />
                     <th scope="col">Part</th>
                     <th scope="col" class="number">
-                      {kinds[flow.kind].unit}
+                      {kinds[flow().kind].unit}
                     </th>
                     <th scope="col" class="number">
                       % of in
                     </th>
                   </tr>
                 </thead>
-                <Rows flow={flow} parts={flow.into} name="In" />
-                <Rows flow={flow} parts={flow.out} name="Out" />
+                <Rows flow={flow()} parts={flow().into} name="In" />
+                <Rows flow={flow()} parts={flow().out} name="Out" />
               </table>
             </>
           );
         }}
-      </For>
+      </Index>
       <figcaption>
         Both bars of a pair have one scale and follow the house’s figures. Per cent is of all that goes in.
         <Show when={flows().some(({ kind }) => kind === 'volume20')}>

@@ -7,7 +7,7 @@ import { definitions } from '../core/law/definitions.ts';
 import type { Line } from '../core/line/line.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
 import { sources } from '../core/sources.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouseAtHand } from './at-hand.ts';
 
 /** What the reader says of the spirit; the rest is computed from the house. */
 const questions = {
@@ -52,7 +52,8 @@ function computed({ house, foreshots, round, filling, bottling }: Line) {
 }
 
 export default function LawCheck() {
-  const { line, name } = useHouse();
+  let island: HTMLElement | undefined;
+  const { line, name } = useHouseAtHand(() => island);
   const [answers, setAnswers] = createSignal<Answers>(START);
   const facts = createMemo(() => computed(line()));
   const claim = createMemo(
@@ -61,7 +62,7 @@ export default function LawCheck() {
   );
 
   return (
-    <section class="calculator law-check" aria-labelledby="law-check-title">
+    <section ref={island} class="calculator law-check" aria-labelledby="law-check-title">
       <h3 id="law-check-title">Would this spirit qualify?</h3>
       <p class="purpose">
         {name()} distils its heart at up to {n(facts().distilledAt, 1)} % vol, fills at{' '}

@@ -1,11 +1,12 @@
 // The spirit run as a drawn curve, with its cuts to be moved by pointer, touch and keyboard.
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, Index, Show } from 'solid-js';
 import type { RunPoint } from '../core/distilling/run.ts';
 import { formatNumber as n } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import { numberFigures } from '../house/figures.ts';
-import { changeFigure, useHouse } from '../house/store.ts';
+import { changeFigure } from '../house/store.ts';
 import { strengthAt } from '../core/distilling/strength-at.ts';
+import { useHouseAtHand } from './at-hand.ts';
 import { cutHandles, type CutHandle } from './cut-handles.ts';
 import { axisTicks, linePath, span } from './plot.ts';
 import { FOOT, HEIGHT, MARGIN, runParts, STRONGEST, WIDTH } from './run-frame.ts';
@@ -13,7 +14,8 @@ import { Cut } from './SpiritRunCut.tsx';
 import { PartsTable, RunTable } from './SpiritRunTables.tsx';
 
 export default function SpiritRun() {
-  const { line } = useHouse();
+  let island: HTMLElement | undefined;
+  const { line } = useHouseAtHand(() => island);
   const [problem, setProblem] = createSignal<string>();
   const curve = () => line().round.spiritRun.curve;
   const end = () => curve().at(-1)!.volume;
@@ -26,7 +28,7 @@ export default function SpiritRun() {
   };
 
   return (
-    <figure class="run" aria-labelledby="spirit-run-title">
+    <figure ref={island} class="run" aria-labelledby="spirit-run-title">
       <h3 id="spirit-run-title">The spirit run, and where it is cut</h3>
       <svg
         class="run-curve"
@@ -55,23 +57,23 @@ export default function SpiritRun() {
           </pattern>
         </defs>
         <Axes end={end()} x={x()} y={y} />
-        <For each={areas(line())}>
+        <Index each={areas(line())}>
           {(area) => (
             <>
-              <path class={`area ${area.part}`} d={areaPath(curve(), area.from, area.to, x(), y)} />
-              <Show when={x()(area.to) - x()(area.from) > 70}>
+              <path class={`area ${area().part}`} d={areaPath(curve(), area().from, area().to, x(), y)} />
+              <Show when={x()(area().to) - x()(area().from) > 70}>
                 <text
                   class="label area-label"
-                  x={(x()(area.from) + x()(area.to)) / 2}
+                  x={(x()(area().from) + x()(area().to)) / 2}
                   y={FOOT - 12}
                   text-anchor="middle"
                 >
-                  {runParts[area.part]}
+                  {runParts[area().part]}
                 </text>
               </Show>
             </>
           )}
-        </For>
+        </Index>
         <path
           class="curve"
           d={linePath(

@@ -1,5 +1,5 @@
 // The spirit run as tables: what the cuts make of the charge, and the curve point by point.
-import { For, Show } from 'solid-js';
+import { For, Index, Show } from 'solid-js';
 import type { RunPoint } from '../core/distilling/run.ts';
 import { formatNumber as n } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
@@ -73,16 +73,16 @@ export function RunTable(props: { readonly curve: readonly RunPoint[] }) {
           </tr>
         </thead>
         <tbody>
-          <For each={rows()}>
+          <Index each={rows()}>
             {(point) => (
               <tr>
-                <td class="number">{n(point.volume, 0)}</td>
-                <td class="number">{n(point.strength, 1)}</td>
-                <td class="number">{n(point.temperature, 1)}</td>
-                <td class="number">{n(point.alcohol, 1)}</td>
+                <td class="number">{n(point().volume, 0)}</td>
+                <td class="number">{n(point().strength, 1)}</td>
+                <td class="number">{n(point().temperature, 1)}</td>
+                <td class="number">{n(point().alcohol, 1)}</td>
               </tr>
             )}
-          </For>
+          </Index>
         </tbody>
       </table>
     </details>

@@ -74,7 +74,7 @@ describe.each(calculators.map((calculator) => [calculator.id, calculator] as con
             'house' in input
               ? builtInHouse[input.house]
               : 'from' in input
-                ? figureValue(builtInLine, input.from)
+                ? figureValue(builtInLine(), input.from)
                 : input.value,
           ];
         }),

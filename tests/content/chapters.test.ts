@@ -72,7 +72,7 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))('%s', (
     const live = new Set(
       quotable
         .filter((name) => !name.startsWith('house.'))
-        .map((name) => figureText(builtInLine, name).replace(/[\u202f\u00a0]/g, ' '))
+        .map((name) => figureText(builtInLine(), name).replace(/[\u202f\u00a0]/g, ' '))
         .filter((text) => /^\d{1,3},\d{3}|^\d{3,}|\.\d/.test(text)),
     );
     // A row of a general table, and a sentence with a source, are about spirit at large and not about the house.

@@ -26,11 +26,11 @@ const cards = (of: Line) =>
 test('the houses of this test differ: one spirit falls below 40 % vol, one grows stronger', () => {
   expect(damp.matured.strength).toBeLessThan(40);
   expect(dry.matured.strength).toBeGreaterThan(dry.filling.strength);
-  expect(builtInLine.matured.strength).toBeGreaterThan(40);
+  expect(builtInLine().matured.strength).toBeGreaterThan(40);
 });
 
 describe.each([
-  ['built in', builtInLine],
+  ['built in', builtInLine()],
   ['damp', damp],
   ['dry', dry],
 ])('cards of a house: %s', (_, of) => {
@@ -67,7 +67,7 @@ const read = (say: string, know = 'Nothing.') =>
     'Here',
     `## What visitors ask\n\n### Why?\n\n**To say.** ${say}\n\n**To understand.** ${know}\n`,
   )[0]!;
-const said = (markdown: string, of: Line = builtInLine) => answerText(read(markdown).say, of);
+const said = (markdown: string, of: Line = builtInLine()) => answerText(read(markdown).say, of);
 
 test('a condition keeps its words for the houses of which they are true', () => {
   const text = 'It ages. <When is="strength-rises">It grows stronger.</When><When is="strength-falls">It grows weaker.</When>';
@@ -83,9 +83,9 @@ test('the standing of a figure stays, formulas and links become words, and an or
 });
 
 test('a card without a figure of the house does not claim one', () => {
-  expect(hasFigures(read('Because it takes sulphur.').say, builtInLine)).toBe(false);
-  expect(hasFigures(read('It is <Figure of="wash.strength" /> here.').say, builtInLine)).toBe(true);
+  expect(hasFigures(read('Because it takes sulphur.').say, builtInLine())).toBe(false);
+  expect(hasFigures(read('It is <Figure of="wash.strength" /> here.').say, builtInLine())).toBe(true);
   const only = read('<When is="below-forty"><Figure of="matured.strength" /></When>').say;
-  expect(hasFigures(only, builtInLine)).toBe(false);
+  expect(hasFigures(only, builtInLine())).toBe(false);
   expect(hasFigures(only, damp)).toBe(true);
 });

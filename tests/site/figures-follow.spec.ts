@@ -22,10 +22,10 @@ test('gravity changed in fermenting changes the heart in distilling and the bott
   page,
 }) => {
   const after = changed({ originalGravity: 1.062 });
-  expect(after.heart.volume).toBeGreaterThan(builtInLine.heart.volume + 30);
+  expect(after.heart.volume).toBeGreaterThan(builtInLine().heart.volume + 30);
 
   await open(page, '/fermenting/');
-  await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(builtInLine, 'wash.alcohol'));
+  await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(builtInLine(), 'wash.alcohol'));
   await page.locator('#strength-from-gravities-original').fill('1.062');
   await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(after, 'wash.alcohol'));
   await expect(station(page, 'wash')).toHaveText(litres(after.wash.alcohol));
@@ -90,6 +90,6 @@ test('the ledger keeps four paces', async ({ page }) => {
     ['a mash', 1],
   ] as const) {
     await page.locator('.ledger .pace label', { hasText: label }).click();
-    await expect(station(page, 'wash')).toHaveText(litres(builtInLine.wash.alcohol * factor));
+    await expect(station(page, 'wash')).toHaveText(litres(builtInLine().wash.alcohol * factor));
   }
 });

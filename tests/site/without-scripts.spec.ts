@@ -25,13 +25,18 @@ for (const address of addresses) {
     );
     for (const { figure, per, digits, isBare, text } of figures) {
       const pace = per as 'year' | undefined;
-      const whole = figureText(builtInLine, figure, pace, digits === undefined ? undefined : Number(digits));
+      const whole = figureText(
+        builtInLine(),
+        figure,
+        pace,
+        digits === undefined ? undefined : Number(digits),
+      );
       expect(text, figure).toBe(isBare ? /^[−\d.,]+/.exec(whole)![0] : whole);
     }
     if (chapters.some((chapter) => address === `/${chapter}/`)) {
       expect(figures.length).toBeGreaterThan(5);
       const heart = page.locator('.ledger [data-station="heart"]');
-      await expect(heart).toHaveText(format(ledger(builtInLine, 'mash').heart, 'volume20', 0));
+      await expect(heart).toHaveText(format(ledger(builtInLine(), 'mash').heart, 'volume20', 0));
       await expect(page.locator('.calculator .results dd').first()).not.toBeEmpty();
     }
   });

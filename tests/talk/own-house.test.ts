@@ -9,13 +9,13 @@ import { truthOf } from '../core/quoted-houses.ts';
 
 const rounded = (value: number): Said => ({ as: 'rounded', value });
 const about = (value: number): Said => ({ as: 'about', value });
-const agrees = (figure: FigureId, said: Said) => heldAgainst({ figure, said }, builtInLine)!.agrees;
+const agrees = (figure: FigureId, said: Said) => heldAgainst({ figure, said }, builtInLine())!.agrees;
 
 test('every figure that can be quoted is the house’s own', () => {
-  const truth = truthOf(builtInLine);
+  const truth = truthOf(builtInLine());
   for (const name of quotableNames) {
     // Where the heart begins is read off the drawn curve, whose points lie a tenth of a per cent apart.
-    const apart = Math.abs(ofHouse(name, builtInLine)! / truth[name] - 1);
+    const apart = Math.abs(ofHouse(name, builtInLine())! / truth[name] - 1);
     expect(apart, name).toBeLessThan(name === 'heartBegins' ? 2e-3 : 1e-9);
   }
 });
@@ -42,11 +42,11 @@ test.each<[FigureId, Said, boolean]>([
 ])('%s said as %j', (figure, said, right) => expect(agrees(figure, said)).toBe(right));
 
 test('a house says nothing of its stills and washbacks', () => {
-  expect(heldAgainst({ figure: 'numberOfStills', said: rounded(4) }, builtInLine)).toBeUndefined();
+  expect(heldAgainst({ figure: 'numberOfStills', said: rounded(4) }, builtInLine())).toBeUndefined();
 });
 
 test('a disagreement is a sentence with both figures', () => {
-  const held = heldAgainst({ figure: 'maltPerMash', said: about(12_000) }, builtInLine)!;
+  const held = heldAgainst({ figure: 'maltPerMash', said: about(12_000) }, builtInLine())!;
   expect(disagreement(held, 'Harrowmere')).toBe('Malt a mash: you say about 12,000 kg; Harrowmere has 1,500 kg.');
 }); // prettier-ignore
 
