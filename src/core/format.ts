@@ -7,12 +7,17 @@ const NARROW_SPACE = '\u202f';
 const NO_BREAK_SPACE = '\u00a0';
 const SINGULAR: Readonly<Record<string, string>> = { years: 'year', days: 'day', points: 'point' };
 
-/** A number with grouped thousands, a true minus and a fixed count of decimals. */
-export function formatNumber(value: number, digits: number): string {
-  const text = value.toLocaleString('en-GB', {
+const formats: Intl.NumberFormat[] = [];
+/** The format with so many decimals, made once: a page prints hundreds of numbers at every move of a control. */
+const withDigits = (digits: number) =>
+  (formats[digits] ??= new Intl.NumberFormat('en-GB', {
     minimumFractionDigits: digits,
     maximumFractionDigits: digits,
-  });
+  }));
+
+/** A number with grouped thousands, a true minus and a fixed count of decimals. */
+export function formatNumber(value: number, digits: number): string {
+  const text = withDigits(digits).format(value);
   return text.replace(/^-/, Number(text.replaceAll(',', '')) === 0 ? '' : '−');
 }
 

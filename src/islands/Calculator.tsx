@@ -75,6 +75,7 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
     return isRefusal(result) ? { ...last, trouble: result.refused } : { given: now, result };
   }, firstAnswer(props.of));
   const spread = createMemo(() => (unsure() ? propagate(props.of, answer().given, plusMinus()) : {}));
+  const chart = createMemo(() => props.of.chart?.(answer().given, answer().result));
   const isStale = () => answer().trouble !== undefined || Object.values(wrong()).includes(true);
 
   const take =
@@ -225,7 +226,7 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
         </For>
       </dl>
       <Show when={remark()}>{(said) => <p class="remark">{said()}</p>}</Show>
-      <Show when={props.of.chart}>{(chart) => <Chart of={chart()(answer().given, answer().result)} />}</Show>
+      <Show when={chart()}>{(drawn) => <Chart of={drawn()} />}</Show>
       <details class="working">
         <summary>The working</summary>
         <ol>

@@ -1,5 +1,5 @@
 // A curve with the table that says the same.
-import { For, Index } from 'solid-js';
+import { createMemo, For, Index } from 'solid-js';
 import type { Chart as ChartData } from '../calculators/define.ts';
 import { format } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
@@ -14,8 +14,8 @@ export function Chart(props: { readonly of: ChartData }) {
   const foot = () => props.of.columns[0]!;
   const curve = () => props.of.columns[1]!;
   const points = () => props.of.points ?? [];
-  const across = () => [...foot().values, ...points().map(([at]) => at)];
-  const up = () => padded([...curve().values, ...points().map(([, value]) => value)]);
+  const across = createMemo(() => [...foot().values, ...points().map(([at]) => at)]);
+  const up = createMemo(() => padded([...curve().values, ...points().map(([, value]) => value)]));
   /** The table, without a row that would print like the one above it. */
   const rows = () =>
     foot()
@@ -25,10 +25,11 @@ export function Chart(props: { readonly of: ChartData }) {
         ),
       )
       .filter((cells, row, all) => row === 0 || cells.join('|') !== all[row - 1]!.join('|'));
-  const left = () =>
-    Math.max(56, 12 + CHARACTER * Math.max(...axisTicks(up(), 5).map((tick) => tickText(tick).length)));
-  const x = () => span(across(), left(), WIDTH - MARGIN.right);
-  const y = () => span(up(), HEIGHT - MARGIN.bottom, MARGIN.top);
+  const left = createMemo(() =>
+    Math.max(56, 12 + CHARACTER * Math.max(...axisTicks(up(), 5).map((tick) => tickText(tick).length))),
+  );
+  const x = createMemo(() => span(across(), left(), WIDTH - MARGIN.right));
+  const y = createMemo(() => span(up(), HEIGHT - MARGIN.bottom, MARGIN.top));
   return (
     <figure class="chart">
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={props.of.caption}>
@@ -87,8 +88,8 @@ export function Chart(props: { readonly of: ChartData }) {
 }
 
 /** A number of an axis, with no more decimals than it needs. */
-const tickText = (tick: number) =>
-  Number(tick.toFixed(6)).toLocaleString('en-GB', { maximumFractionDigits: 6 });
+const tickText = (tick: number) => ticks.format(Number(tick.toFixed(6)));
+const ticks = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 6 });
 
 /** The values with a little room above and below, so that a level curve still shows. */
 function padded(values: readonly number[]): readonly number[] {
