@@ -25,6 +25,7 @@ import { figureValue } from '../house/prose.ts';
 import { changeFigure } from '../house/store.ts';
 import { useUnits } from '../house/units-store.ts';
 import { useHouseAtHand } from './at-hand.ts';
+import { useAnnouncement } from './announce.ts';
 import { Chart } from './Chart.tsx';
 import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';
@@ -119,6 +120,23 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
       : said;
   };
 
+  const shown = (name: string, output: Output) =>
+    formatIn(
+      output.down ? cutDown(answer().result[name]!, output) : answer().result[name]!,
+      output.kind,
+      unitOf(output.kind),
+      output.digits,
+    );
+  const outputs = Object.entries(props.of.outputs);
+  useAnnouncement(
+    props.of.id,
+    () => [answer(), outputs.map(([, { kind }]) => unitOf(kind))],
+    () =>
+      answer().trouble ??
+      `${props.of.title}: ${outputs.map(([name, output]) => `${output.label} ${shown(name, output)}`).join('; ')}. ${remark() ?? ''}`,
+    () => island,
+  );
+
   return (
     <section ref={island} class="calculator" aria-labelledby={`${props.of.id}-title`}>
       <h3 id={`${props.of.id}-title`}>{props.of.title}</h3>
@@ -198,22 +216,15 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
         </label>
       </p>
       <Show when={answer().trouble}>
-        <p class="problem" role="alert">
-          {answer().trouble}
-        </p>
+        <p class="problem">{answer().trouble}</p>
       </Show>
-      <dl class="results" aria-live="polite" data-stale={isStale() ? '' : undefined}>
-        <For each={Object.entries(props.of.outputs)}>
+      <dl class="results" data-stale={isStale() ? '' : undefined}>
+        <For each={outputs}>
           {([name, output]) => (
             <div>
               <dt>{output.label}</dt>
               <dd class="number">
-                {formatIn(
-                  output.down ? cutDown(answer().result[name]!, output) : answer().result[name]!,
-                  output.kind,
-                  unitOf(output.kind),
-                  output.digits,
-                )}
+                {shown(name, output)}
                 <Show when={unsure()}>
                   <span class="spread">
                     {Object.values(plusMinus()).some((value) => value > 0) &&

@@ -5,6 +5,7 @@ import { cardFigures, saidOnCard, type CardFigure } from '../house/card-figures.
 import { stages } from '../house/figures.ts';
 import { figureText } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
+import { useAnnouncement } from './announce.ts';
 import { answerText, hasFigures, type VisitorQuestion } from '../house/visitor-questions.ts';
 
 const FIGURES_ON_A_CARD = 6;
@@ -30,6 +31,13 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
     ),
   );
   const questions = () => props.questions.filter(({ id }) => asked().has(id));
+  const count = (n: number, one: string) => `${n} ${one}${n === 1 ? '' : 's'}`;
+  useAnnouncement(
+    'cards',
+    () => [left(), asked()],
+    () =>
+      `${count(sets().length + questions().length, 'card')}: ${count(chosen().length, 'figure')} and ${count(questions().length, 'question')}.`,
+  );
   const asking = createMemo(() => [
     ...new Map(props.questions.map(({ chapter, title }) => [chapter, title])),
   ]);

@@ -19,6 +19,10 @@ export function ChoiceField(props: ChoiceFieldProps) {
       <select
         id={props.id}
         autocomplete="off"
+        aria-invalid={problem() ? 'true' : 'false'}
+        aria-describedby={
+          problem() ? `${props.id}-problem` : props.meaning ? `${props.id}-meaning` : undefined
+        }
         onChange={(event) => {
           setProblem(props.take(event.currentTarget.value));
           event.currentTarget.value = props.value;
@@ -33,12 +37,14 @@ export function ChoiceField(props: ChoiceFieldProps) {
         </For>
       </select>
       <Show when={problem()}>
-        <p class="problem" role="alert">
+        <p class="problem" id={`${props.id}-problem`} role="alert">
           {problem()}
         </p>
       </Show>
       <Show when={props.meaning}>
-        <p class="meaning">{props.meaning}</p>
+        <p class="meaning" id={`${props.id}-meaning`}>
+          {props.meaning}
+        </p>
       </Show>
     </div>
   );

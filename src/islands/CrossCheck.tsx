@@ -6,13 +6,15 @@ import { quotableFigures, quotableNames, type Quoted, type QuotableName } from '
 import { reconcile, type Finding, type JudgedFigure, type Reconciliation } from '../core/line/reconcile.ts';
 import { shown } from '../core/shown.ts';
 import { spoken } from '../core/line/spoken.ts';
-import { rangeInWords, setByTheHouse } from '../core/line/verdict.ts';
+import { rangeInWords, sentences, setByTheHouse } from '../core/line/verdict.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { useHouse } from '../house/store.ts';
 import { ofHouse } from '../talk/own-house.ts';
 import { readSaid } from '../talk/said.ts';
 import { AgainstHouse } from './AgainstHouse.tsx';
+import { useAnnouncement } from './announce.ts';
 import { Answer } from './CrossCheckAnswer.tsx';
+import { focusAfter } from './focus-after.ts';
 
 const KEY = 'malt-spirit-handbook/quoted';
 const LONGEST = 60; // characters of a figure as it is said
@@ -73,6 +75,7 @@ export default function CrossCheck() {
       ...Object.fromEntries(quotableNames.map((name) => [name, typed(name, ofHouse(name, line())!)])),
       ...Object.fromEntries(Object.entries(texts()).filter(([, text]) => text.trim() !== '')),
     });
+  const adder = () => document.getElementById('quoted-add');
   const names = () => quotableNames.filter((name) => name in texts());
   const rest = () => quotableNames.filter((name) => !(name in texts()));
   const said = createMemo<Quoted>(() =>
@@ -96,7 +99,11 @@ export default function CrossCheck() {
     const result = reconcile(said());
     return isRefusal(result) ? { ...last, trouble: result.refused } : { found: result };
   }, {});
-  const judged = (name: QuotableName) => answer().found?.figures.find(({ figure }) => figure === name);
+  const found = createMemo(() => answer().found);
+  useAnnouncement('together', found, () =>
+    found() ? sentences(found()!).join(' ') : 'No figure is quoted.',
+  );
+  const judged = (name: QuotableName) => found()?.figures.find(({ figure }) => figure === name);
 
   return (
     <section class="calculator cross-check" aria-labelledby="cross-check-title">
@@ -131,9 +138,10 @@ export default function CrossCheck() {
                   type="button"
                   class="reset"
                   title={`Leave ${quotableFigures[name].label} out`}
-                  onClick={() =>
-                    change(Object.fromEntries(Object.entries(texts()).filter(([other]) => other !== name)))
-                  }
+                  onClick={(event) => {
+                    change(Object.fromEntries(Object.entries(texts()).filter(([other]) => other !== name)));
+                    focusAfter(event, adder);
+                  }}
                 >
                   leave out
                 </button>
@@ -175,15 +183,22 @@ export default function CrossCheck() {
           {answer().trouble}
         </p>
       </Show>
-      <div aria-live="polite" data-stale={answer().trouble ? '' : undefined}>
-        <Show when={answer().found}>{(found) => <Answer of={found()} />}</Show>
+      <div class="together" data-stale={answer().trouble ? '' : undefined}>
+        <Show when={found()}>{(result) => <Answer of={result()} />}</Show>
       </div>
       <AgainstHouse id="quoted-against-house" said={saidFigures()} held={held()} hold={setHeld} />
       <p class="actions">
         <button type="button" onClick={fillIn}>
           Fill in the rest from my house
         </button>
-        <button type="button" onClick={() => change({})} disabled={names().length === 0}>
+        <button
+          type="button"
+          disabled={names().length === 0}
+          onClick={(event) => {
+            change({});
+            focusAfter(event, adder);
+          }}
+        >
           Leave every figure out
         </button>
       </p>

@@ -12,6 +12,7 @@ import {
   useHouse,
 } from '../house/store.ts';
 import { textOfFile } from './open-file.ts';
+import { focusAfter } from './focus-after.ts';
 import { saveFile } from './save-file.ts';
 import { Troubles } from './Troubles.tsx';
 
@@ -21,6 +22,7 @@ export default function HouseDesk() {
   const { name, shelf, text, link } = useHouse();
   const [problem, setProblem] = createSignal<string>();
   const [said, setSaid] = createSignal<string>();
+  let saying: HTMLParagraphElement | undefined;
   const others = () => Object.keys(shelf()).filter((other) => other !== name());
   const fileName = () =>
     `${name()
@@ -66,11 +68,13 @@ export default function HouseDesk() {
             type="text"
             maxlength="80"
             autocomplete="off"
+            aria-invalid={problem() ? 'true' : 'false'}
+            aria-describedby={problem() ? 'house-name-problem' : undefined}
             value={name()}
             onChange={(event) => setProblem(renameHouse(event.currentTarget.value))}
           />
           <Show when={problem()}>
-            <p class="problem" role="alert">
+            <p class="problem" id="house-name-problem" role="alert">
               {problem()}
             </p>
           </Show>
@@ -81,6 +85,7 @@ export default function HouseDesk() {
             id="house-file"
             type="file"
             accept=".json,application/json"
+            aria-describedby="house-desk-said"
             onChange={(event) => {
               void load(event.currentTarget.files?.[0]);
               event.currentTarget.value = '';
@@ -89,7 +94,13 @@ export default function HouseDesk() {
         </div>
       </form>
       <p class="actions">
-        <button type="button" onClick={copyHouse}>
+        <button
+          type="button"
+          onClick={() => {
+            copyHouse();
+            setSaid(`${name()} is open, a copy to go on with.`);
+          }}
+        >
           Go on with a copy
         </button>{' '}
         <button type="button" onClick={save}>
@@ -98,11 +109,19 @@ export default function HouseDesk() {
         <button type="button" onClick={() => void share()}>
           Copy a link to these figures
         </button>{' '}
-        <button type="button" onClick={resetHouse}>
+        <button
+          type="button"
+          onClick={() => {
+            resetHouse();
+            setSaid(`All figures are ${builtInName}’s again.`);
+          }}
+        >
           Put all figures back to {builtInName}’s
         </button>
       </p>
-      <p role="status">{said()}</p>
+      <p role="status" id="house-desk-said" tabindex="-1" ref={saying}>
+        {said()}
+      </p>
       <Show when={others().length > 0}>
         <h3>On the shelf</h3>
         <ul class="shelf">
@@ -110,10 +129,24 @@ export default function HouseDesk() {
             {(other) => (
               <li>
                 {other}{' '}
-                <button type="button" onClick={() => openHouse(other)}>
+                <button
+                  type="button"
+                  onClick={(event) => {
+                    openHouse(other);
+                    setSaid(`${name()} is open.`);
+                    focusAfter(event, () => saying);
+                  }}
+                >
                   Open {other}
                 </button>{' '}
-                <button type="button" onClick={() => dropHouse(other)}>
+                <button
+                  type="button"
+                  onClick={(event) => {
+                    dropHouse(other);
+                    setSaid(`${other} is off the shelf.`);
+                    focusAfter(event, () => saying);
+                  }}
+                >
                   Take {other} off the shelf
                 </button>
               </li>

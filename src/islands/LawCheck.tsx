@@ -1,5 +1,5 @@
 // The house's spirit held against legal definitions, point by point.
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, For } from 'solid-js';
 import { strengthAt } from '../core/distilling/strength-at.ts';
 import { formatNumber as n } from '../core/format.ts';
 import { countries, judge, type Claim } from '../core/law/claim.ts';
@@ -8,6 +8,7 @@ import type { Line } from '../core/line/line.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
 import { sources } from '../core/sources.ts';
 import { useHouseAtHand } from './at-hand.ts';
+import { useAnnouncement } from './announce.ts';
 
 /** What the reader says of the spirit; the rest is computed from the house. */
 const questions = {
@@ -91,18 +92,23 @@ export default function LawCheck() {
           )}
         </For>
       </form>
-      <div aria-live="polite">
+      <div>
         <For each={definitions}>
           {(definition) => {
             const verdicts = createMemo(() => judge(claim(), definition));
             const missed = () => verdicts().filter(({ met }) => !met);
+            const found = createMemo(() =>
+              missed().length === 0
+                ? 'every point asked here is met'
+                : missed().length === 1
+                  ? '1 point is not met'
+                  : `${missed().length} points are not met`,
+            );
+            useAnnouncement(`law-${definition.name}`, found, () => `${definition.name}: ${found()}.`);
             return (
               <details class="definition" data-qualifies={missed().length === 0 ? 'yes' : 'no'}>
                 <summary>
-                  {definition.name}:{' '}
-                  <Show when={missed().length > 0} fallback="every point asked here is met">
-                    {missed().length === 1 ? '1 point is not met' : `${missed().length} points are not met`}
-                  </Show>
+                  {definition.name}: {found()}
                 </summary>
                 <ul>
                   <For each={verdicts()}>

@@ -4,6 +4,7 @@ import { cautions } from '../core/line/cautions.ts';
 import { ledger, paces, stations, type Pace, type Station } from '../core/line/ledger.ts';
 import { formatNumber } from '../core/format.ts';
 import { useHouse } from '../house/store.ts';
+import { useAnnouncement } from './announce.ts';
 
 const litres = (value: number) => `${formatNumber(value, value < 100 ? 1 : 0)} L`;
 
@@ -13,6 +14,12 @@ export default function Ledger() {
   const amounts = createMemo(() => ledger(line(), pace()));
   const most = () => Math.max(...Object.values(amounts()));
   const remarks = createMemo(() => cautions(line()));
+  useAnnouncement('ledger', amounts, () =>
+    [
+      `Pure alcohol ${paces[pace()]}: heart ${litres(amounts().heart)}, bottles ${litres(amounts().bottles)}.`,
+      ...remarks().flatMap(({ weight, says }) => (weight === 'impossible' ? [says] : [])),
+    ].join(' '),
+  );
   let sheet: HTMLDetailsElement | undefined;
   // Beside the text there is room for the whole table; over it, on a narrow screen, it opens only when asked.
   onMount(() => {

@@ -4,6 +4,8 @@ import { fieldDecimals, formatNumber, rangeProblem, readQuantity } from '../core
 import type { KindName } from '../core/kinds.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
 import { likeUnit, useUnits } from '../house/units-store.ts';
+import { useAnnouncement } from './announce.ts';
+import { focusAfter } from './focus-after.ts';
 
 export interface NumberFieldProps {
   readonly id: string;
@@ -89,6 +91,14 @@ export function NumberField(props: NumberFieldProps) {
     ),
   );
 
+  // Said once the reader rests: on its way to 62 a 6 may be out of range.
+  useAnnouncement(
+    props.id,
+    problem,
+    () => problem() ?? '',
+    () => field,
+  );
+
   return (
     <div
       class="field"
@@ -129,10 +139,11 @@ export function NumberField(props: NumberFieldProps) {
               type="button"
               class="reset"
               title={`Put ${props.label} back`}
-              onClick={() => {
+              onClick={(event) => {
                 setProblem(undefined);
                 props.onState?.(false);
                 reset()();
+                focusAfter(event, () => field);
               }}
             >
               put back
@@ -155,7 +166,7 @@ export function NumberField(props: NumberFieldProps) {
         />
       </Show>
       <Show when={problem()}>
-        <p class="problem" id={`${props.id}-problem`} role="alert">
+        <p class="problem" id={`${props.id}-problem`}>
           {problem()}
         </p>
       </Show>

@@ -18,6 +18,8 @@ import {
   type Topic,
 } from '../exercises/topics.ts';
 import { useHouse } from '../house/store.ts';
+import { announce } from './announce.ts';
+import { focusAfter } from './focus-after.ts';
 import { MarkView } from './MarkView.tsx';
 import { QuestionView } from './QuestionView.tsx';
 import { RecordSheet } from './RecordSheet.tsx';
@@ -67,6 +69,14 @@ export default function Practice() {
     }
     setQuestion(undefined);
   }
+  const answerField = () => document.getElementById('practice-answer');
+  /** The next question, with the focus where it is answered; its prompt describes that place. */
+  function goOn(event: Event): void {
+    next();
+    focusAfter(event, answerField);
+  }
+  /** Where the focus stays at the choice of what is asked, the question is said. */
+  const say = () => announce('practice', question()?.prompt ?? 'No question fits this choice.');
   function handIn(): void {
     const asked = question();
     if (!asked || isDone()) return;
@@ -94,7 +104,10 @@ export default function Practice() {
   const fromAddress = () => choose(new URLSearchParams(location.hash.slice(1)).get('topic') ?? 'all');
   onMount(() => {
     fromAddress();
-    addEventListener('hashchange', fromAddress);
+    addEventListener('hashchange', (event) => {
+      fromAddress();
+      focusAfter(event, answerField);
+    });
   });
 
   return (
@@ -108,7 +121,10 @@ export default function Practice() {
               id="practice-topic"
               autocomplete="off"
               value={topic()}
-              onChange={(event) => choose(event.currentTarget.value)}
+              onChange={(event) => {
+                choose(event.currentTarget.value);
+                say();
+              }}
             >
               <option value="all">everything, mixed</option>
               <For each={topics}>{(each) => <option value={each}>{topicTitles[each]}</option>}</For>
@@ -123,6 +139,7 @@ export default function Practice() {
               onChange={(event) => {
                 setLevel(levels.find((each) => String(each) === event.currentTarget.value) ?? 'all');
                 next();
+                say();
               }}
             >
               <option value="all">all three</option>
@@ -167,6 +184,7 @@ export default function Practice() {
                     answer={answer()}
                     onAnswer={setAnswer}
                     done={isDone()}
+                    problem={marked() && !isDone() ? 'practice-mark' : undefined}
                   />
                 )}
               </Show>
@@ -176,18 +194,18 @@ export default function Practice() {
                   fallback={
                     <>
                       <button type="submit">Mark my answer</button>{' '}
-                      <button type="button" onClick={next}>
+                      <button type="button" onClick={goOn}>
                         Another question
                       </button>
                     </>
                   }
                 >
-                  <button type="button" ref={nextButton} onClick={next}>
+                  <button type="button" ref={nextButton} onClick={goOn}>
                     Next question
                   </button>
                 </Show>
               </p>
-              <div aria-live="polite">
+              <div id="practice-mark" aria-live="polite">
                 <Show when={marked()}>
                   {(result) => <MarkView question={asked()} mark={result()} done={isDone()} />}
                 </Show>
@@ -223,13 +241,16 @@ export default function Practice() {
             id="practice-file"
             type="file"
             accept=".json,application/json"
+            aria-describedby="practice-file-said"
             onChange={(event) => {
               void load(event.currentTarget.files?.[0]);
               event.currentTarget.value = '';
             }}
           />
         </div>
-        <p role="status">{said()}</p>
+        <p role="status" id="practice-file-said">
+          {said()}
+        </p>
       </section>
     </>
   );

@@ -21,6 +21,8 @@ export interface QuestionViewProps<Q extends Question = Question> {
   readonly onAnswer: (text: string) => void;
   /** Marked already: it can be read and no longer changed. */
   readonly done: boolean;
+  /** The id of what is said of an answer that cannot be marked. */
+  readonly problem?: string | undefined;
 }
 
 export function QuestionView(props: QuestionViewProps) {
@@ -56,7 +58,8 @@ function NumberAnswer(props: QuestionViewProps<NumberQuestion>) {
           type="text"
           autocomplete="off"
           maxlength="200"
-          aria-describedby={`${props.id}-prompt`}
+          aria-invalid={props.problem ? 'true' : 'false'}
+          aria-describedby={`${props.id}-prompt ${props.problem ?? ''}`.trim()}
           readOnly={props.done}
           value={props.answer}
           onInput={(event) => props.onAnswer(event.currentTarget.value)}
@@ -68,7 +71,7 @@ function NumberAnswer(props: QuestionViewProps<NumberQuestion>) {
 
 function ChoiceAnswer(props: QuestionViewProps<ChoiceQuestion>) {
   return (
-    <fieldset class="options" aria-describedby={`${props.id}-prompt`}>
+    <fieldset class="options" aria-describedby={`${props.id}-prompt ${props.problem ?? ''}`.trim()}>
       <legend>{askFor(props.question)}</legend>
       <For each={props.question.options}>
         {(option, i) => (
@@ -97,7 +100,7 @@ function OrderAnswer(props: QuestionViewProps<OrderQuestion>) {
   const take = (i: number) =>
     props.onAnswer(place(i) < 0 ? props.answer + letter(i) : props.answer.replace(letter(i), ''));
   return (
-    <fieldset class="options" aria-describedby={`${props.id}-prompt`}>
+    <fieldset class="options" aria-describedby={`${props.id}-prompt ${props.problem ?? ''}`.trim()}>
       <legend>Press the steps in order; press one again to take it back.</legend>
       <For each={props.question.items}>
         {(item, i) => (

@@ -82,17 +82,18 @@ export function ResultTable(props: { readonly mark: string }) {
           rows="5"
           autocomplete="off"
           spellcheck={false}
+          aria-invalid={problems().length > 0 ? 'true' : 'false'}
+          aria-describedby="result-problems"
           value={text()}
           onInput={(event) => take(event.currentTarget.value)}
         />
       </div>
-      <For each={problems()}>
-        {(problem) => (
-          <p class="problem" role="alert">
-            {problem}
-          </p>
-        )}
-      </For>
+      <div id="result-problems" role="status">
+        <Show when={results().length > 0}>
+          <p>{results().length === 1 ? '1 result is read.' : `${results().length} results are read.`}</p>
+        </Show>
+        <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
+      </div>
       <Show when={results().length > 0}>
         <div class="table" tabindex="0" role="group" aria-label="Results">
           <table>

@@ -4,6 +4,7 @@ import { formatNumber } from '../core/format.ts';
 import { drawnFigures, unsureFigures, type DrawnFigure, type UnsureFigure } from '../core/line/spread.ts';
 import { numberFigures } from '../house/figures.ts';
 import { useHouse } from '../house/store.ts';
+import { announce } from './announce.ts';
 import { NumberField } from './NumberField.tsx';
 import type { SpreadAnswer, SpreadQuestion } from './round-spread.worker.ts';
 
@@ -37,6 +38,7 @@ export default function RoundSpread() {
     return unsureFigures.filter((name) => name !== idle);
   };
   const draw = () => {
+    if (done() !== undefined) return;
     worker?.terminate();
     worker = new Worker(new URL('./round-spread.worker.ts', import.meta.url), { type: 'module' });
     setDone(0);
@@ -46,6 +48,7 @@ export default function RoundSpread() {
       } else {
         setAnswer(data);
         setDone(undefined);
+        announce('round-spread', said(data));
       }
     });
     const given = Object.fromEntries(inUse().map((name) => [name, unsure()[name]]));
@@ -76,10 +79,10 @@ export default function RoundSpread() {
         </For>
       </form>
       <p class="actions">
-        <button type="button" onClick={draw} disabled={done() !== undefined}>
+        <button type="button" onClick={draw} aria-disabled={done() !== undefined}>
           Draw {formatNumber(COUNT, 0)} rounds
         </button>{' '}
-        <span role="status">
+        <span>
           <Show when={done() !== undefined}>
             <progress max={COUNT} value={done()} aria-label="Rounds drawn" /> {formatNumber(done()!, 0)} drawn
           </Show>
@@ -128,3 +131,15 @@ export default function RoundSpread() {
     </section>
   );
 }
+
+/** The answer in a sentence. */
+const said = ({ summaries }: Finished) =>
+  'Rounds drawn. ' +
+  (Object.keys(drawnFigures) as DrawnFigure[])
+    .flatMap((name) => {
+      const summary = summaries[name];
+      return summary
+        ? `${drawnFigures[name]}: mean ${formatNumber(summary.mean, 1)}, 95 % between ${formatNumber(summary.low, 1)} and ${formatNumber(summary.high, 1)}.`
+        : [];
+    })
+    .join(' ');

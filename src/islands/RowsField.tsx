@@ -1,6 +1,7 @@
 // A short table for the reader to fill: readings, sieves, casks.
-import { For, Index, Show } from 'solid-js';
+import { createSignal, For, Index, Show } from 'solid-js';
 import type { RowsInput } from '../calculators/define.ts';
+import { focusAfter } from './focus-after.ts';
 import { NumberField } from './NumberField.tsx';
 
 type Row = Readonly<Record<string, number>>;
@@ -15,11 +16,31 @@ export interface RowsFieldProps {
 }
 
 export function RowsField(props: RowsFieldProps) {
+  const [problem, setProblem] = createSignal<string>();
   const columns = () => Object.entries(props.of.columns);
   const withCell = (row: number, name: string, value: number) =>
     props.rows.map((old, i) => (i === row ? { ...old, [name]: value } : old));
   const more = () => props.rows.length < props.of.count[1];
+  /** The first field of a row, or of the last there is: where the focus goes when rows come and go. */
+  const firstField = (row: number) => () =>
+    document.getElementById(`${props.id}-${Math.min(row, props.rows.length - 1)}-${columns()[0]![0]}`);
   const fewer = () => props.rows.length > props.of.count[0];
+
+  /** Takes the first of some tables that can be used, or says why the last cannot. */
+  const change = (...tables: readonly (readonly Row[])[]) => {
+    for (const rows of tables) {
+      setProblem(props.take(rows));
+      if (problem() === undefined) return;
+    }
+  };
+  /** A row to begin with: the last again; or, where the same twice cannot be, going on in its first column as the last two do. */
+  const nextRows = (): readonly Row[] => {
+    const [last, before] = [props.rows.at(-1)!, props.rows.at(-2)];
+    const [name, { range, step }] = columns()[0]!;
+    const by = before ? last[name]! - before[name]! : step;
+    const on = Math.min(range[1], Math.max(range[0], Number((last[name]! + by).toFixed(6))));
+    return [last, { ...last, [name]: on }];
+  };
 
   return (
     <fieldset class="rows">
@@ -43,7 +64,14 @@ export function RowsField(props: RowsFieldProps) {
                 )}
               </For>
               <Show when={fewer()}>
-                <button type="button" onClick={() => props.take(props.rows.filter((_, at) => at !== i))}>
+                <button
+                  type="button"
+                  onClick={(event) => {
+                    const before = props.rows.length;
+                    change(props.rows.filter((_, at) => at !== i));
+                    if (props.rows.length < before) focusAfter(event, firstField(i));
+                  }}
+                >
                   Take row {i + 1} out
                 </button>
               </Show>
@@ -52,9 +80,21 @@ export function RowsField(props: RowsFieldProps) {
         </Index>
       </ol>
       <Show when={more()}>
-        <button type="button" onClick={() => props.take([...props.rows, props.rows.at(-1)!])}>
+        <button
+          type="button"
+          onClick={(event) => {
+            const before = props.rows.length;
+            change(...nextRows().map((row) => [...props.rows, row]));
+            if (props.rows.length > before) focusAfter(event, firstField(before));
+          }}
+        >
           One row more
         </button>
+      </Show>
+      <Show when={problem()}>
+        <p class="problem" role="alert">
+          {problem()}
+        </p>
       </Show>
     </fieldset>
   );

@@ -3,6 +3,7 @@ import { createMemo, createSignal, For, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import type { Quoted, QuotableName, Said } from '../core/line/quoted.ts';
 import { reconcile, type Finding } from '../core/line/reconcile.ts';
+import { sentences } from '../core/line/verdict.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { useHouse } from '../house/store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
@@ -12,6 +13,7 @@ import { heldAgainst, type Held, type SaidFigure } from '../talk/own-house.ts';
 import { readScript, type ReadQuantity } from '../talk/script.ts';
 import { unanswered } from '../talk/unanswered.ts';
 import { AgainstHouse } from './AgainstHouse.tsx';
+import { useAnnouncement } from './announce.ts';
 import { Answer } from './CrossCheckAnswer.tsx';
 import { textOfFile } from './open-file.ts';
 import { ScriptCard } from './ScriptCard.tsx';
@@ -101,6 +103,7 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
     const result = answer();
     return result && !isRefusal(result) ? result : undefined;
   };
+  useAnnouncement('together', answer, () => (found() ? sentences(found()!).join(' ') : ''));
   const trouble = () => {
     const result = answer();
     return result && isRefusal(result) ? result.refused : undefined;
@@ -224,7 +227,7 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
           </For>
         </ul>
       </Show>
-      <div aria-live="polite">
+      <div class="together">
         <Show when={found()}>
           {(result) => (
             <>
@@ -292,6 +295,7 @@ function Marked(props: {
             {before}
             <mark class={props.findingOf(quantity).replace(' ', '-')} title={props.tellOf(quantity)}>
               {props.text.slice(quantity.start, quantity.end)}
+              <span class="visually-hidden"> ({props.tellOf(quantity)})</span>
             </mark>
           </>
         )}

@@ -12,6 +12,7 @@ import {
   type Worksheet,
 } from '../exercises/worksheet.ts';
 import { useHouse } from '../house/store.ts';
+import { useAnnouncement } from './announce.ts';
 import { NumberField } from './NumberField.tsx';
 import { printPart } from './print-part.ts';
 import { ResultTable } from './ResultTable.tsx';
@@ -58,6 +59,13 @@ export default function SheetDesk() {
   const link = () => sheetLink(sheet());
   const mark = () => fingerprint(link());
   const allVersions = () => Array.from({ length: sheet().versions }, (_, i) => i + 1);
+
+  useAnnouncement(
+    'sheet',
+    () => [mark(), shown(), withAnswers()],
+    () =>
+      `Sheet ${mark()}, version ${shown()}: ${questions().length} questions${withAnswers() ? ' with answers' : ''}.`,
+  );
 
   onMount(() => {
     const reading = readSheetLink(location.hash);

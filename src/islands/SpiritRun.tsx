@@ -7,6 +7,7 @@ import { numberFigures } from '../house/figures.ts';
 import { changeFigure } from '../house/store.ts';
 import { strengthAt } from '../core/distilling/strength-at.ts';
 import { useHouseAtHand } from './at-hand.ts';
+import { useAnnouncement } from './announce.ts';
 import { cutHandles, type CutHandle } from './cut-handles.ts';
 import { axisTicks, linePath, span } from './plot.ts';
 import { FOOT, HEIGHT, MARGIN, runParts, STRONGEST, WIDTH } from './run-frame.ts';
@@ -26,6 +27,23 @@ export default function SpiritRun() {
     const [low, high] = numberFigures[handle.figure].range;
     setProblem(changeFigure(handle.figure, Math.min(high, Math.max(low, value))));
   };
+  /** Moves a cut to the end of its reach: in ever smaller leaps, until the house takes none. */
+  const moveFar = ({ id }: CutHandle, direction: 1 | -1) => {
+    const handle = () => handles().find((each) => each.id === id)!;
+    for (let steps = 512; steps >= 1;) {
+      const before = handle().volume;
+      move(handle(), handle().stepped(direction * steps));
+      if (handle().volume === before) steps /= 2;
+    }
+    setProblem(undefined);
+  };
+  // Each cut says where it stands; what the cuts make of the charge is said when they rest.
+  useAnnouncement(
+    'spirit-run',
+    () => [handles(), problem()],
+    () => problem() ?? `Heart ${n(line().heart.volume, 0)} L at ${n(line().heart.strength, 1)} % vol.`,
+    () => island,
+  );
 
   return (
     <figure ref={island} class="run" aria-labelledby="spirit-run-title">
@@ -84,14 +102,24 @@ export default function SpiritRun() {
           )}
         />
         <For each={[0, 1, 2]}>
-          {(i) => <Cut handle={handles()[i]!} curve={curve()} x={x()} y={y} end={end()} move={move} />}
+          {(i) => (
+            <Cut
+              handle={handles()[i]!}
+              curve={curve()}
+              x={x()}
+              y={y}
+              end={end()}
+              move={move}
+              moveFar={moveFar}
+            />
+          )}
         </For>
       </svg>
       <figcaption>
-        Move a cut along the curve, or choose it and use the arrow keys. Across: litres come over in one
-        round. Up: strength at the safe, % vol.
+        Move a cut along the curve, or choose it and use the arrow, page, Home and End keys. Across: litres
+        come over in one round. Up: strength at the safe, % vol.
       </figcaption>
-      <p class="cut-report" role="status">
+      <p class="cut-report">
         <Show
           when={problem()}
           fallback={

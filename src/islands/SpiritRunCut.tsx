@@ -10,6 +10,8 @@ interface CutProps {
   readonly y: (strength: number) => number;
   readonly end: number;
   readonly move: (handle: CutHandle, value: number) => void;
+  /** As early (−1) or as late (1) as the house allows. */
+  readonly moveFar: (handle: CutHandle, direction: 1 | -1) => void;
 }
 
 export function Cut(props: CutProps) {
@@ -37,6 +39,10 @@ export function Cut(props: CutProps) {
   };
   const drop = () => (held = undefined);
   const press = (event: KeyboardEvent) => {
+    if (event.key === 'Home' || event.key === 'End') {
+      event.preventDefault();
+      return props.moveFar(props.handle, event.key === 'Home' ? -1 : 1);
+    }
     const steps = { ArrowRight: 1, ArrowDown: 1, PageDown: 10, ArrowLeft: -1, ArrowUp: -1, PageUp: -10 }[
       event.key
     ];

@@ -7,6 +7,7 @@ import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { fingerprint, questionsOf, type Worksheet } from '../exercises/worksheet.ts';
 import { keepAside, keepText, keptText } from '../house/browser-store.ts';
 import { topicTitles } from '../exercises/topics.ts';
+import { focusAfter } from './focus-after.ts';
 import { MarkView } from './MarkView.tsx';
 import { NumberField } from './NumberField.tsx';
 import { QuestionView } from './QuestionView.tsx';
@@ -51,6 +52,7 @@ export default function TakeSheet() {
   const [said, setSaid] = createSignal('');
   const [chosenVersion, setChosen] = createSignal(1);
 
+  let heading: HTMLHeadingElement | undefined;
   let isHeld = false; // true while answers that cannot be read could not be kept aside: nothing is written over them
 
   function takeKept(key: string): void {
@@ -140,7 +142,13 @@ export default function TakeSheet() {
               take={(value) => void setChosen(Math.round(value))}
             />
             <p class="actions">
-              <button type="button" onClick={() => open(chosenVersion())}>
+              <button
+                type="button"
+                onClick={(event) => {
+                  open(chosenVersion());
+                  focusAfter(event, () => heading);
+                }}
+              >
                 Begin
               </button>
             </p>
@@ -149,7 +157,9 @@ export default function TakeSheet() {
       </Show>
       <Show when={version() !== undefined}>
         <form class="calculator asking" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
-          <h2>Version {version()}</h2>
+          <h2 tabindex="-1" ref={heading}>
+            Version {version()}
+          </h2>
           <Show when={work().handedIn}>
             <div
               class="handed-in"

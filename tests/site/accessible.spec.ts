@@ -1,0 +1,529 @@
+// Each page and each part of it in use: the accessibility rules, what is said aloud, tables, targets, motion, zoom, spacing and forced colours.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { encode } from '../../src/house/codec.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
+import { linkOf } from '../../src/house/link.ts';
+import { addresses, open } from './pages.ts';
+
+const script = readFileSync(join(import.meta.dirname, '..', 'talk', 'scripts', 'disagreeing.txt'), 'utf8');
+const thornwath = linkOf(
+  encode({ name: 'Thornwath', house: { ...builtInHouse, heartEnd: 58 } as typeof builtInHouse }),
+);
+const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
+const announcer = (page: Page) => page.locator('#announcer');
+const titled = (page: Page, id: string) => page.locator(`section:has(> #${id}-title)`);
+
+/** A sheet handed in without an answer; its result code. */
+async function handIn(page: Page): Promise<string> {
+  await open(page, '/sheets/');
+  await expect.poll(() => page.url()).toContain('#sheet=');
+  await open(page, `/sheet/${new URL(page.url()).hash}`);
+  await button(page, 'Begin').click();
+  await page.locator('#take-name').fill('Una Thornwath');
+  await button(page, 'Hand in and mark').click();
+  return page.locator('.code output').innerText();
+}
+
+/** Every island in use: the page, the part of it that is looked at, what the reader does, and what must then be there. */
+const uses: readonly {
+  readonly what: string;
+  readonly address: string;
+  readonly part: string;
+  readonly use: (page: Page) => Promise<void>;
+  readonly shows: string;
+}[] = [
+  {
+    what: 'a calculator with rows, a curve and a wrong entry',
+    address: '/milling/',
+    part: 'section:has(> #size-curve-title)',
+    use: async (page) => {
+      await button(page, 'One row more').first().click();
+      await page.locator('#size-curve-pan').fill('a lot');
+      await titled(page, 'size-curve').getByLabel('Say how sure').check();
+      await titled(page, 'size-curve').locator('summary').first().click();
+    },
+    shows: '#size-curve-pan-problem',
+  },
+  {
+    what: 'a calculator with a choice, a figure of the house put in and how sure it is',
+    address: '/distilling/',
+    part: 'section:has(> #what-if-title)',
+    use: async (page) => {
+      const part = titled(page, 'what-if');
+      await part.locator('select:not(.unit)').first().selectOption({ index: 1 });
+      await part.getByLabel('Say how sure').check();
+      await part.locator('[id$=plus-minus]').first().fill('0.5');
+      await part.locator('.of-house input[type=text]').first().press('ArrowUp');
+      await part.locator('summary').last().click();
+    },
+    shows: '.spread, .reset',
+  },
+  {
+    what: 'the spirit run with a cut moved',
+    address: '/distilling/',
+    part: '.run',
+    use: async (page) => {
+      await page.locator('.heart-ends .cut-handle').press('PageDown');
+      await page.locator('.run summary').click();
+    },
+    shows: '.run .series td',
+  },
+  {
+    what: 'the spread of the round, drawn',
+    address: '/distilling/',
+    part: 'section:has(> #round-spread-title)',
+    use: (page) => button(page, 'Draw 10,000 rounds').click(),
+    shows: 'section:has(> #round-spread-title) tbody tr',
+  },
+  {
+    what: 'the figures of the house, one changed, one refused, one unusual',
+    address: '/house/',
+    part: '.house-figures:has(#house-heartEnd)',
+    use: async (page) => {
+      await page.locator('#house-feintsEnd').fill('2');
+      await page.locator('#house-heartEnd').fill('900');
+      await page.locator('.house-figures:has(#house-heartEnd) .follows summary').first().click();
+    },
+    shows: '#house-heartEnd-problem',
+  },
+  {
+    what: 'the desk of houses, with a shelf, a bad name and a wrong file',
+    address: '/house/',
+    part: '.house-desk',
+    use: async (page) => {
+      await button(page, 'Go on with a copy').click();
+      await page.locator('#house-name').fill('');
+      await page.locator('#house-name').press('Tab');
+      await page
+        .locator('#house-file')
+        .setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('{') });
+    },
+    shows: '.shelf button',
+  },
+  {
+    what: 'a visit by link',
+    address: `/house/${thornwath}`,
+    part: '.visit',
+    use: () => Promise.resolve(),
+    shows: '.visit button',
+  },
+  {
+    what: 'what goes in and out, and the ledger of a year, open, of a house that does not agree',
+    address: '/mashing/',
+    part: '.in-and-out, .ledger',
+    use: async (page) => {
+      await page.locator('#house-originalGravity').fill('1.085');
+      await page.locator('.ledger details').evaluate((sheet: HTMLDetailsElement) => (sheet.open = true));
+      await page.locator('.pace label').last().click();
+    },
+    shows: '.ledger .impossible',
+  },
+  {
+    what: 'the law check, missed',
+    address: '/law/',
+    part: '.law-check',
+    use: async (page) => {
+      await page.locator('#law-still').selectOption('other still');
+      await page.locator('.definition summary').first().click();
+    },
+    shows: '.definition .missed',
+  },
+  {
+    what: 'the cross-check with an answer, a contradiction and no number',
+    address: '/cross-check/',
+    part: '.cross-check',
+    use: async (page) => {
+      for (const [name, text] of Object.entries({
+        maltPerMash: '9,400',
+        wortVolume: '42,500',
+        washStrength: '9.0',
+        heartBegins: '74',
+        heartEnds: '62.5',
+        heartVolume: 'exactly 7,000',
+        originalGravity: 'high',
+      })) {
+        await page.locator('#quoted-add').selectOption(name);
+        await page.locator(`#quoted-${name}`).fill(text);
+      }
+      await page.locator('#quoted-against-house').check();
+      await page.locator('.cross-check .sentences').first().waitFor();
+      await page.locator('.cross-check summary').click();
+    },
+    shows: '.cross-check .disagrees, .cross-check .doubtful',
+  },
+  {
+    what: 'the script reader with a script',
+    address: '/script/',
+    part: '.script-reader',
+    use: async (page) => {
+      await page.locator('#script-text').fill(script);
+      await page.locator('#script-against-house').check();
+    },
+    shows: '.script-card dd',
+  },
+  {
+    what: 'pocket cards with questions',
+    address: '/cards/',
+    part: 'main',
+    use: async (page) => {
+      await page.locator('.choices summary').nth(1).click();
+      await page.locator('.choices details').nth(1).locator('.tick').first().click();
+    },
+    shows: '.card h3',
+  },
+  {
+    what: 'search with results',
+    address: '/search/',
+    part: 'main',
+    use: (page) => page.locator('#search-words').fill('strength'),
+    shows: '.found a',
+  },
+  {
+    what: 'practice, with an answer that cannot be read',
+    address: '/practice/#topic=fermenting',
+    part: 'main',
+    use: async (page) => {
+      await page.locator('#practice-answer').fill('a bucketful');
+      await page.locator('#practice-answer').press('Enter');
+    },
+    shows: '.mark-of[data-verdict=unreadable]',
+  },
+  {
+    what: 'practice, marked wrong, with its working',
+    address: '/practice/#topic=fermenting',
+    part: 'main',
+    use: async (page) => {
+      await page.locator('#practice-answer').fill('1');
+      await page.locator('#practice-answer').press('Enter');
+    },
+    shows: '.mark-of .steps li',
+  },
+  {
+    what: 'a sheet with its answers, and results that came back',
+    address: '/sheet/',
+    part: 'main',
+    use: async (page) => {
+      const code = await handIn(page);
+      await open(page, '/sheets/');
+      await page.getByLabel('Show the answers').check();
+      await page.locator('#result-codes').fill(`${code}\nnonsense`);
+    },
+    shows: '.results-in tbody tr',
+  },
+  {
+    what: 'a sheet taken and marked',
+    address: '/sheet/',
+    part: 'main',
+    use: async (page) => void (await handIn(page)),
+    shows: '.mark-of',
+  },
+];
+
+/** Controls that a thumb would miss, each with its size. A link within a sentence is let be, as WCAG 2.5.8 does; so is a word with its meaning. */
+const tooSmall = (page: Page) =>
+  page.evaluate(() =>
+    [
+      ...document.querySelectorAll<HTMLElement>(
+        'a[href], button, input, select, textarea, summary, [role=slider]',
+      ),
+    ]
+      .filter((control) => control.checkVisibility() && !control.closest('.visually-hidden'))
+      .flatMap((control) => {
+        const box = (
+          control.matches('label input') ? control.closest('label')! : control
+        ).getBoundingClientRect();
+        const inText = control.matches('a') && getComputedStyle(control).display === 'inline';
+        const low = Math.min(box.width, box.height);
+        return low > 0 && low < 43.9 && !inText
+          ? `${control.tagName} ${control.className.toString()} “${control.textContent!.slice(0, 30)}” ${Math.round(box.width)} × ${Math.round(box.height)}`
+          : [];
+      }),
+  );
+
+for (const { what, address, part, use, shows } of uses)
+  test(`in use: ${what}`, async ({ page }) => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+    await open(page, address);
+    await use(page);
+    await expect(page.locator(shows).first()).toBeVisible({ timeout: 60_000 }); // ten thousand rounds take their time
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      const axe = new AxeBuilder({ page }).include(part);
+      const { violations } = await (
+        colorScheme === 'dark' ? axe.withRules(['color-contrast']) : axe
+      ).analyze();
+      expect(
+        violations.map(({ id, nodes }) => [id, nodes.map(({ target }) => target.join(' ')).slice(0, 3)]),
+        colorScheme,
+      ).toEqual([]);
+    }
+    // A field that is wrong says why where it stands.
+    const wrong = await page.locator('[aria-invalid=true]').evaluateAll((all) =>
+      all.map((field) =>
+        (field.getAttribute('aria-describedby') ?? '')
+          .split(' ')
+          .map((id) => document.getElementById(id)?.textContent ?? '')
+          .join(' ')
+          .trim(),
+      ),
+    );
+    for (const why of wrong) expect(why).toMatch(/\w{3}/);
+    expect(await tooSmall(page), 'targets').toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  });
+
+/** Puts down every text that a live region comes to hold, in order, with how loudly it is said. */
+async function listen(page: Page): Promise<() => Promise<readonly string[]>> {
+  await page.evaluate(() => {
+    const heard: string[] = ((window as unknown as { heard: string[] }).heard = []);
+    new MutationObserver((changes) => {
+      for (const region of new Set(
+        changes.map(({ target }) =>
+          (target instanceof Element ? target : target.parentElement)?.closest(
+            '[role=status], [role=alert], [aria-live=polite], output',
+          ),
+        ),
+      ))
+        if (region?.textContent) heard.push(`${region.id || region.className}: ${region.textContent.trim()}`);
+    }).observe(document.body, { subtree: true, childList: true, characterData: true });
+  });
+  return () => page.evaluate(() => (window as unknown as { heard: string[] }).heard);
+}
+
+test('a result is said once, politely, by the part in use alone; a drag is silent until it rests', async ({
+  page,
+}) => {
+  await open(page, '/distilling/');
+  const heard = await listen(page);
+  const knob = page.locator('.heart-ends .cut-knob');
+  await knob.scrollIntoViewIfNeeded();
+  const { x, y } = (await knob.boundingBox())!;
+  await page.mouse.move(x + 5, y + 5);
+  await page.mouse.down();
+  for (let i = 1; i <= 20; i++) await page.mouse.move(x + 5 + 3 * i, y + 5 + i);
+  expect(await heard()).toEqual([]);
+  await page.mouse.up();
+  await expect(announcer(page)).toHaveText(
+    /^(?=.*Heart [\d,]+ L at [\d.]+ % vol\.)(?=.*Pure alcohol a mash: heart \d+ L, bottles \d+ L\.)/,
+  );
+  expect(await heard()).toHaveLength(1);
+  // One calculator of many takes the same figure; the others follow and say nothing.
+  await titled(page, 'what-if').locator('#what-if-heartEnd').press('ArrowUp');
+  await expect.poll(async () => (await heard()).length).toBe(2);
+  const title = await titled(page, 'what-if').locator('h3').innerText();
+  expect((await heard())[1]).toContain(`${title}: `);
+  // A number half typed is not called wrong aloud.
+  await page.locator('#what-if-heartEnd').fill('');
+  await page.locator('#what-if-heartEnd').pressSequentially('63');
+  await expect.poll(async () => (await heard()).length).toBe(3);
+  expect((await heard())[2]).not.toContain('was given');
+  await page.locator('#what-if-heartEnd').fill('9000');
+  await expect(announcer(page)).toContainText('“9000” was given');
+});
+
+for (const [what, address, use, says] of [
+  [
+    'the spread of the round',
+    '/distilling/',
+    (page) => button(page, 'Draw 10,000 rounds').click(),
+    /95 % between/,
+  ],
+  [
+    'the law check',
+    '/law/',
+    (page) => page.locator('#law-still').selectOption('other still'),
+    /: 1 point is not met\./,
+  ],
+  [
+    'the cross-check',
+    '/cross-check/',
+    async (page) => {
+      await page.locator('#quoted-add').selectOption('washStrength');
+      await page.locator('#quoted-washStrength').fill('9.0');
+    },
+    /\.$/,
+  ],
+  ['the script reader', '/script/', (page) => page.locator('#script-text').fill(script), /\.$/],
+  [
+    'the cards',
+    '/cards/',
+    (page) => page.locator('.choices .tick').first().click(),
+    /^\d+ cards: \d+ figures and 0 questions\.$/,
+  ],
+  [
+    'the ledger',
+    '/mashing/',
+    async (page) => {
+      await page.locator('.ledger details').evaluate((sheet: HTMLDetailsElement) => (sheet.open = true));
+      await page.locator('.pace input').last().check();
+    },
+    /^Pure alcohol a year: heart/,
+  ],
+  [
+    'another stage to practise',
+    '/practice/',
+    (page) => page.locator('#practice-topic').selectOption('safety'),
+    /[?:.]/,
+  ],
+  [
+    'another sheet',
+    '/sheets/',
+    (page) => button(page, 'Another seed').click(),
+    /^Sheet \w+, version 1: 10 questions\.$/,
+  ],
+  ['a visit', `/house/${thornwath}`, () => Promise.resolve(), /figures of Thornwath, from a link/],
+] as readonly (readonly [string, string, (page: Page) => Promise<unknown>, RegExp])[])
+  test(`said aloud: ${what}`, async ({ page }) => {
+    await open(page, address);
+    await expect(announcer(page)).toHaveRole('status');
+    await page.locator('select, input, textarea, summary').last().focus();
+    await use(page);
+    await expect(announcer(page)).toHaveText(says, { timeout: 60_000 });
+  });
+
+for (const address of addresses)
+  test.describe(`${address}, in the hand`, () => {
+    test.use({ hasTouch: true, isMobile: true, viewport: { width: 390, height: 844 } });
+    test('targets, tables, stillness, four-fold zoom, wide spacing', async ({ page }) => {
+      await page.emulateMedia({ reducedMotion: 'reduce' });
+      await open(page, address);
+      await page
+        .locator('details:not(.ledger details)')
+        .evaluateAll((all: HTMLDetailsElement[]) => all.forEach((each) => (each.open = true)));
+      expect(await tooSmall(page), 'controls under 44 px').toEqual([]);
+
+      const drawings = await page.locator('svg').evaluateAll((all) =>
+        all.flatMap((svg) => {
+          const figure = svg.closest('figure');
+          const by = (svg.getAttribute('aria-labelledby') ?? '')
+            .split(' ')
+            .map((id) => document.getElementById(id)?.textContent ?? '')
+            .join(' ')
+            .trim();
+          const named = by || (svg.getAttribute('aria-label') ?? figure?.getAttribute('aria-label'));
+          const hidden = svg.closest('[aria-hidden=true]') !== null;
+          const curve = figure?.matches('.chart, .run') ?? false;
+          const cells = [...(figure?.querySelectorAll('table td') ?? [])];
+          if (curve && cells.filter((cell) => /\d/.test(cell.textContent!)).length < 4)
+            return ['a curve without its table'];
+          if (curve ? named : hidden || (named && svg.getAttribute('role') === 'img')) return [];
+          return [`a drawing without words: ${svg.outerHTML.slice(0, 90)}`];
+        }),
+      );
+      expect(drawings).toEqual([]);
+
+      const moving = await page.evaluate(() => {
+        const long = (times: string) => times.split(',').some((time) => parseFloat(time) > 0.01);
+        const styled = [...document.querySelectorAll('*')].flatMap((element) =>
+          [undefined, '::before', '::after'].flatMap((part) => {
+            const style = getComputedStyle(element, part);
+            return long(style.transitionDuration) ||
+              (style.animationName !== 'none' && long(style.animationDuration)) ||
+              style.scrollBehavior === 'smooth'
+              ? [`${element.tagName} ${element.className.toString()} ${part ?? ''}`]
+              : [];
+          }),
+        );
+        return [...styled, ...document.getAnimations().map(({ playState }) => playState)];
+      });
+      expect(moving, 'motion').toEqual([]);
+
+      // 1280 × 1024 at 400 %.
+      await page.setViewportSize({ width: 320, height: 256 });
+      const zoomed = await page.evaluate(() => {
+        const all = [...document.querySelectorAll<HTMLElement>('body *')];
+        const visible = all.filter((element) => element.checkVisibility());
+        return {
+          wide: document.documentElement.scrollWidth,
+          stuck: visible
+            .filter((element) => ['fixed', 'sticky'].includes(getComputedStyle(element).position))
+            .map((element) => element.className),
+          unreachable: visible
+            .filter(
+              (element) =>
+                element.scrollWidth > element.clientWidth + 1 &&
+                ['auto', 'scroll'].includes(getComputedStyle(element).overflowX) &&
+                !element.matches('input, textarea, select') &&
+                element.tabIndex < 0 &&
+                !element.querySelector('a, button, input, select, summary, [tabindex="0"]'),
+            )
+            .map((element) => element.className),
+        };
+      });
+      expect(zoomed).toEqual({ wide: 320, stuck: [], unreachable: [] });
+
+      // WCAG 1.4.12.
+      const cut = await page.evaluate(() => {
+        const sheet = new CSSStyleSheet();
+        sheet.replaceSync(
+          '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-bottom: 2em !important }',
+        );
+        document.adoptedStyleSheets.push(sheet);
+        const hidden = [...document.querySelectorAll<HTMLElement>('body *')].filter(
+          (element) =>
+            element.checkVisibility() &&
+            !element.closest('.visually-hidden, svg, math, .skip, input, select') &&
+            ['hidden', 'clip'].includes(getComputedStyle(element).overflowY) &&
+            element.scrollHeight > element.clientHeight + 2,
+        );
+        return [...hidden.map(({ className }) => className), document.documentElement.scrollWidth];
+      });
+      expect(cut, 'cut off when set wide').toEqual([320]);
+    });
+  });
+
+test('forced colours: curves, cuts, marks, the place in the book and what is chosen stay to be seen', async ({
+  page,
+}) => {
+  await page.emulateMedia({ forcedColors: 'active', colorScheme: 'dark' });
+  await open(page, '/distilling/');
+  const of = (selector: string, property: string, part?: string) =>
+    page
+      .locator(selector)
+      .first()
+      .evaluate((element, [name, pseudo]) => getComputedStyle(element, pseudo).getPropertyValue(name!), [
+        property,
+        part,
+      ] as const);
+  const canvas = await of('body', 'background-color');
+  for (const [selector, property] of [
+    ['.run .curve', 'stroke'],
+    ['.run .area.heart', 'stroke'],
+    ['.run .hatch', 'stroke'],
+    ['.run .cut-knob', 'stroke'],
+    ['.run .cut-line', 'stroke'],
+    ['.run text', 'fill'],
+    ['.chart .curve', 'stroke'],
+    ['.chart .reading', 'fill'],
+    ['.in-and-out .box', 'stroke'],
+    ['.drawing .thread', 'stroke'],
+    ['.ledger .amount', 'fill'],
+    ['.calculator', 'border-top-color'],
+    ['.of-house input[type=text]', 'border-top-color'],
+    ['button', 'border-top-color'],
+  ] as const)
+    expect(await of(selector, property), `${selector} ${property}`).not.toBe(canvas);
+  // The chapter that is open, told by more than a background that is taken away.
+  const here = await of('.chapters [aria-current]', 'background-color', '::after');
+  expect(here).not.toBe(await of('.chapters a:not([aria-current])', 'background-color', '::after'));
+  expect(await of('.pace label:has(:checked)', 'background-color')).not.toBe(
+    await of('.pace label:not(:has(:checked))', 'background-color'),
+  );
+  await page.locator('.heart-ends .cut-handle').press('ArrowRight');
+  expect(await of('.heart-ends .cut-reach', 'stroke')).not.toBe(canvas);
+  await page.locator('#house-heartEnd').fill('900');
+  expect(await of('.problem', 'border-bottom-color', '::before')).not.toBe(canvas);
+  expect(await of('#house-heartEnd', 'outline-style')).toBe('solid');
+});
+
+test('where the reader is, is told by more than colour', async ({ page }) => {
+  await open(page, '/house/');
+  await expect(page.locator('.further [aria-current]').first()).toHaveCSS(
+    'text-decoration-line',
+    'underline',
+  );
+});
