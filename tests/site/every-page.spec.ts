@@ -1,7 +1,6 @@
 // Every page: it loads clean, reads right without scripts, fits a phone, and passes the accessibility rules.
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
-import { addresses, chapters, open, watch } from './pages.ts';
+import { addresses, broken, chapters, open, watch } from './pages.ts';
 
 test('the site has its pages', () => {
   expect(addresses).toEqual(
@@ -47,23 +46,14 @@ for (const address of addresses) {
       }
     });
 
-    for (const colorScheme of ['light', 'dark'] as const) {
-      test(`axe finds nothing, ${colorScheme}`, async ({ page }) => {
-        test.setTimeout(180_000);
-        await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-        await open(page, address);
-        await page
-          .locator('details:not([open])')
-          .evaluateAll((all) => all.forEach((d) => d.setAttribute('open', '')));
-        // Only colours differ between the schemes.
-        const axe = new AxeBuilder({ page });
-        const { violations } = await (
-          colorScheme === 'dark' ? axe.withRules(['color-contrast']) : axe
-        ).analyze();
-        expect(
-          violations.map(({ id, nodes }) => [id, nodes.map(({ target }) => target.join(' ')).slice(0, 3)]),
-        ).toEqual([]);
-      });
-    }
+    test('axe finds nothing, in light or dark', async ({ page }) => {
+      test.setTimeout(180_000);
+      await page.emulateMedia({ reducedMotion: 'reduce' });
+      await open(page, address);
+      await page
+        .locator('details:not([open])')
+        .evaluateAll((all) => all.forEach((d) => d.setAttribute('open', '')));
+      expect(await broken(page)).toEqual([]);
+    });
   });
 }

@@ -1,6 +1,7 @@
 // The pages of the built site, and what a test watches for on each.
 import { readdirSync } from 'node:fs';
 import { join, sep } from 'node:path';
+import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 
 const dist = join(import.meta.dirname, '..', '..', 'dist');
@@ -41,4 +42,30 @@ export async function ready(page: Page): Promise<void> {
 export async function open(page: Page, address: string): Promise<void> {
   await page.goto(address);
   await ready(page);
+}
+
+/** What breaks the accessibility rules on a page as it stands, or in one part of it, in light and dark: each rule with its first places. */
+export async function broken(page: Page, part = 'html'): Promise<readonly string[]> {
+  // The rules ask for the place of every element; what is not laid out yet would be laid out anew for each.
+  await page.evaluate(() => {
+    const style = new CSSStyleSheet();
+    style.replaceSync('* { content-visibility: visible !important }');
+    document.adoptedStyleSheets = [style];
+  });
+  const found: string[] = [];
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    const axe = new AxeBuilder({ page }).include(part);
+    if (colorScheme === 'dark') axe.withRules(['color-contrast']); // only colours differ between the schemes
+    const { violations } = await axe.analyze();
+    for (const { id, nodes } of violations)
+      found.push(
+        `${colorScheme}: ${id} at ${nodes
+          .map(({ target }) => target.join(' '))
+          .slice(0, 3)
+          .join(', ')}`,
+      );
+  }
+  await page.evaluate(() => (document.adoptedStyleSheets = []));
+  return found;
 }
