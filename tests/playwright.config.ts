@@ -1,8 +1,15 @@
-// The built site in a real browser.
+// The built site in real browsers: everything in Chromium, and the book's main ways in Firefox too, where there is one.
+import { join } from 'node:path';
 import { defineConfig } from '@playwright/test';
 import { findChromium } from './chromium.ts';
+import { findFirefox } from './firefox.ts';
 
 const PORT = 4399;
+const firefox = findFirefox();
+if (!firefox && process.env['TEST_WORKER_INDEX'] === undefined)
+  console.log(
+    'There is no Firefox here, so nothing is tested in it (on Debian: apt-get install firefox-esr).',
+  );
 
 export default defineConfig({
   testDir: './site',
@@ -16,20 +23,40 @@ export default defineConfig({
   forbidOnly: !!process.env['CI'],
   use: {
     baseURL: `http://127.0.0.1:${PORT}`,
-    browserName: 'chromium',
-    serviceWorkers: 'block', // a worker fetches the whole book in every new context; its own tests allow it
-    launchOptions: {
-      executablePath: findChromium(),
-      args: [
-        '--no-sandbox',
-        '--disable-quic',
-        '--no-first-run',
-        '--disable-background-networking',
-        '--disable-component-update',
-        '--disable-sync',
-      ],
-    },
   },
+  projects: [
+    {
+      name: 'chromium',
+      use: {
+        browserName: 'chromium',
+        serviceWorkers: 'block', // a worker fetches the whole book in every new context; its own tests allow it
+        launchOptions: {
+          executablePath: findChromium(),
+          args: [
+            '--no-sandbox',
+            '--disable-quic',
+            '--no-first-run',
+            '--disable-background-networking',
+            '--disable-component-update',
+            '--disable-sync',
+          ],
+        },
+      },
+    },
+    ...(firefox
+      ? [
+          {
+            name: 'firefox',
+            testMatch: /(figures-follow|kept-in-browser|search|sums)\.spec\.ts/,
+            use: {
+              browserName: 'firefox' as const,
+              channel: 'moz-firefox',
+              launchOptions: { executablePath: join(import.meta.dirname, 'firefox-bridge.ts') },
+            },
+          },
+        ]
+      : []),
+  ],
   webServer: {
     command: `node tests/serve.ts ${PORT}`,
     cwd: '..',

@@ -200,7 +200,10 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
           <For each={quantities()}>
             {(quantity) => (
               <li>
-                <label for={`is-${quantity.start}`}>{excerpt(text(), quantity)}</label>
+                <label for={`is-${quantity.start}`}>
+                  {excerpt(text(), quantity)}
+                  <span class="visually-hidden"> ({tellOf(quantity)})</span>
+                </label>
                 <select
                   id={`is-${quantity.start}`}
                   autocomplete="off"
@@ -295,7 +298,6 @@ function Marked(props: {
             {before}
             <mark class={props.findingOf(quantity).replace(' ', '-')} title={props.tellOf(quantity)}>
               {props.text.slice(quantity.start, quantity.end)}
-              <span class="visually-hidden"> ({props.tellOf(quantity)})</span>
             </mark>
           </>
         )}

@@ -4,7 +4,7 @@ import type { RunPoint } from '../core/distilling/run.ts';
 import { formatNumber as n } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import { numberFigures } from '../house/figures.ts';
-import { changeFigure } from '../house/store.ts';
+import { changeFigure, useHouse } from '../house/store.ts';
 import { strengthAt } from '../core/distilling/strength-at.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';
@@ -27,13 +27,16 @@ export default function SpiritRun() {
     const [low, high] = numberFigures[handle.figure].range;
     setProblem(changeFigure(handle.figure, Math.min(high, Math.max(low, value))));
   };
+  /** Keys step from where the house stands now, also before the drawing has come into sight and caught up. */
+  const now = useHouse();
+  const current = (id: CutHandle['id']) => cutHandles(now.line()).find((each) => each.id === id)!;
+  const step = (id: CutHandle['id'], steps: number) => move(current(id), current(id).stepped(steps));
   /** Moves a cut to the end of its reach: in ever smaller leaps, until the house takes none. */
-  const moveFar = ({ id }: CutHandle, direction: 1 | -1) => {
-    const handle = () => handles().find((each) => each.id === id)!;
+  const moveFar = (id: CutHandle['id'], direction: 1 | -1) => {
     for (let steps = 512; steps >= 1;) {
-      const before = handle().volume;
-      move(handle(), handle().stepped(direction * steps));
-      if (handle().volume === before) steps /= 2;
+      const before = current(id).volume;
+      step(id, direction * steps);
+      if (current(id).volume === before) steps /= 2;
     }
     setProblem(undefined);
   };
@@ -110,6 +113,7 @@ export default function SpiritRun() {
               y={y}
               end={end()}
               move={move}
+              step={step}
               moveFar={moveFar}
             />
           )}

@@ -10,8 +10,9 @@ interface CutProps {
   readonly y: (strength: number) => number;
   readonly end: number;
   readonly move: (handle: CutHandle, value: number) => void;
+  readonly step: (id: CutHandle['id'], steps: number) => void;
   /** As early (−1) or as late (1) as the house allows. */
-  readonly moveFar: (handle: CutHandle, direction: 1 | -1) => void;
+  readonly moveFar: (id: CutHandle['id'], direction: 1 | -1) => void;
 }
 
 export function Cut(props: CutProps) {
@@ -41,14 +42,14 @@ export function Cut(props: CutProps) {
   const press = (event: KeyboardEvent) => {
     if (event.key === 'Home' || event.key === 'End') {
       event.preventDefault();
-      return props.moveFar(props.handle, event.key === 'Home' ? -1 : 1);
+      return props.moveFar(props.handle.id, event.key === 'Home' ? -1 : 1);
     }
     const steps = { ArrowRight: 1, ArrowDown: 1, PageDown: 10, ArrowLeft: -1, ArrowUp: -1, PageUp: -10 }[
       event.key
     ];
     if (steps === undefined) return;
     event.preventDefault();
-    props.move(props.handle, props.handle.stepped(steps));
+    props.step(props.handle.id, steps);
   };
   const cx = () => props.x(props.handle.volume);
   const cy = () => props.y(props.handle.strength);
