@@ -74,8 +74,8 @@ await whileServed(async (address) => {
     );
     await page.locator(control).first().focus();
     await work(page, keys); // the first moves bring the other islands and warm the code
-    const session = await page.context().newCDPSession(page);
-    await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+    const inspector = await page.context().newCDPSession(page);
+    await inspector.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
     const frames = await work(page, keys);
     const [middle, most] = [0.5, 0.95].map((part) => frames[Math.floor(part * (frames.length - 1))]!);
     console.log(
