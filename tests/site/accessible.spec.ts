@@ -5,7 +5,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
-import { addresses, broken, open } from './pages.ts';
+import { addresses, broken, contradiction, open, quote } from './pages.ts';
 
 const script = readFileSync(join(import.meta.dirname, '..', 'talk', 'scripts', 'disagreeing.txt'), 'utf8');
 const thornwath = linkOf(
@@ -135,18 +135,7 @@ const uses: readonly {
     address: '/cross-check/',
     part: '.cross-check',
     use: async (page) => {
-      for (const [name, text] of Object.entries({
-        maltPerMash: '9,400',
-        wortVolume: '42,500',
-        washStrength: '9.0',
-        heartBegins: '74',
-        heartEnds: '62.5',
-        heartVolume: 'exactly 7,000',
-        originalGravity: 'high',
-      })) {
-        await page.locator('#quoted-add').selectOption(name);
-        await page.locator(`#quoted-${name}`).fill(text);
-      }
+      await quote(page, { ...contradiction, originalGravity: 'high' });
       await page.locator('#quoted-against-house').check();
       await page.locator('.cross-check .sentences').first().waitFor();
       await page.locator('.cross-check summary').click();

@@ -2,24 +2,13 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from '@playwright/test';
-import { open, watch } from './pages.ts';
+import { contradiction, open, watch, quote } from './pages.ts';
 
 const script = readFileSync(join(import.meta.dirname, '..', 'talk', 'scripts', 'disagreeing.txt'), 'utf8');
 
 test('figures that cannot all be true are told of, with what would fit', async ({ page }) => {
   await open(page, '/cross-check/');
-  const quoted = {
-    maltPerMash: '9,400',
-    wortVolume: '42,500',
-    washStrength: '9.0',
-    heartBegins: '74',
-    heartEnds: '62.5',
-    heartVolume: 'exactly 7,000',
-  };
-  for (const [name, text] of Object.entries(quoted)) {
-    await page.locator('#quoted-add').selectOption(name);
-    await page.locator(`#quoted-${name}`).fill(text);
-  }
+  await quote(page, contradiction);
   // 7,000 L at the mean of 74 and 62.5 % vol hold far more than 42,500 L at 9 % vol do: common practice, by hand.
   await expect(page.locator('.field:has(#quoted-heartVolume) .finding')).toHaveText(/disagrees|doubtful/);
   await expect(page.locator('.sentences')).toContainText(/New spirit from a mash|7,000/);

@@ -69,3 +69,21 @@ export async function broken(page: Page, part = 'html'): Promise<readonly string
   await page.evaluate(() => (document.adoptedStyleSheets = []));
   return found;
 }
+
+/** Quoted figures of which not all can be true, as a reader types them. */
+export const contradiction: Readonly<Record<string, string>> = {
+  maltPerMash: '9,400',
+  wortVolume: '42,500',
+  washStrength: '9.0',
+  heartBegins: '74',
+  heartEnds: '62.5',
+  heartVolume: 'exactly 7,000',
+};
+
+/** Types quoted figures into the cross-check. */
+export async function quote(page: Page, figures: Readonly<Record<string, string>>): Promise<void> {
+  for (const [name, text] of Object.entries(figures)) {
+    await page.locator('#quoted-add').selectOption(name);
+    await page.locator(`#quoted-${name}`).fill(text);
+  }
+}
