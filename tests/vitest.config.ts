@@ -3,5 +3,10 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
-  test: { include: ['tests/**/*.test.ts'], environment: 'node', testTimeout: 30_000 },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/draws.ts'],
+    environment: 'node',
+    testTimeout: 30_000,
+  },
 });

@@ -9,7 +9,7 @@ import { whileServed } from './served.ts';
 const LIGHTHOUSE = 'lighthouse@12.8.2';
 const [isDesk, only] = [
   process.argv.includes('desktop'),
-  process.argv.filter((each) => each.startsWith('/')),
+  process.argv.slice(2).filter((each) => each.startsWith('/')),
 ];
 
 interface Report {

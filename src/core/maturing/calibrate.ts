@@ -24,6 +24,8 @@ export interface Calibration {
 const STEPS = 30; // fewest steps along the way
 const STEPS_TO_FOLD = 120; // steps while the alcohol falls to 1/e
 const LOOK = [0, 20, 40, 50, 60, 65, 70, 75, 80]; // steady humidities, %, between which a crossing is looked for
+const FINE = 30; // places looked at where the courses come nearest without a crossing
+const ALIKE = 1e-4; // part of the water left, finer than any strength is read: courses that end nearer are not told apart
 const MOST_LOSS = 30; // %, as far as the cask is followed
 
 /**
@@ -76,11 +78,16 @@ export function calibrateLoss({ filled, found, years, humidity }: TwoReadings): 
   const crossings = LOOK.flatMap((low, i) =>
     i + 1 < LOOK.length && misses[i]! > 0 !== misses[i + 1]! > 0 ? [[low, LOOK[i + 1]!] as const] : [],
   );
-  if (crossings.length === 0)
+  const near = (each: number) => Math.abs(each) < ALIKE * end.water || each > 0 !== misses[0]! > 0;
+  const closest = misses.reduce((best, each, i) => (Math.abs(each) < Math.abs(misses[best]!) ? i : best), 0);
+  const [from, to] = [LOOK[Math.max(closest - 1, 0)]!, LOOK[closest + 1] ?? LOOK.at(-1)!];
+  const turns = () =>
+    Array.from({ length: FINE }, (_, i) => miss(from + ((to - from) * i) / FINE)).some(near);
+  if (crossings.length === 0 && !turns())
     return refuse(
       `${told}: with a humidity of ${formatNumber(humidity, 0)} % no one steady humidity up to 80 % was found that leads from the one to the other. Check the strengths and the humidity.`,
     );
-  if (crossings.length > 1)
+  if (crossings.length !== 1)
     return refuse(
       `${told}: more than one steady humidity would lead from the one to the other. Take a reading after fewer years.`,
     );
