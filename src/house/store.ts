@@ -5,10 +5,11 @@ import type { House } from '../core/line/house.ts';
 import { line, type Line } from '../core/line/line.ts';
 import { keepAside, keepText, keptAside as asides, keptText } from './browser-store.ts';
 import { builtInLine } from './built-in.ts';
-import { decode, encode, propose, type Reading } from './codec.ts';
-import { builtInHouse, builtInName, figureNames, type FigureName } from './figures.ts';
+import { decode, encode, propose, type NamedHouse } from './codec.ts';
+import { builtInHouse, builtInName, type FigureName } from './figures.ts';
 import { linkOf, textOfLink } from './link.ts';
 import { nameProblem } from './name.ts';
+import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
 import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from './shelf.ts';
 
 const KEY = 'malt-spirit-handbook/house';
@@ -67,13 +68,18 @@ function store(key: string, text: string): boolean {
   return isKept;
 }
 
-function take({ house, name }: Reading): void {
+let written: string | null = null; // the text under the key, as this tab last wrote or read it
+
+const now = (): NamedHouse => ({ name: name(), house: house() });
+
+function take({ house, name }: NamedHouse): void {
   setHouse(house);
   setName(name);
 }
 
 /** Takes the house that is kept in this browser. One that cannot be read takes no name from the shelf. */
 function takeKept(text: string): void {
+  written = text;
   const reading = decode(text);
   take(reading.isHouse ? reading : { ...reading, name: freeName(builtInName, shelf()) });
   tellOf('kept', KEY, text, reading.problems);
@@ -88,17 +94,22 @@ function keptShelf(): Shelf {
   return shelf;
 }
 
-let written: string | null = null; // the text under the key, as this tab last wrote or read it
 let timer: ReturnType<typeof setTimeout> | undefined;
 
 /** Writes the house as it stands, under its key and on the shelf; a visit is not written. */
 function save(): void {
   clearTimeout(timer);
   timer = undefined;
-  const text = encode({ name: name(), house: house() });
+  const text = encode(now());
   if (visiting() || text === written || !store(KEY, text)) return;
   written = text;
+  tellOtherTabs(now());
   putOnShelf(withHouse(keptShelf(), name(), text));
+}
+
+function saveSoon(): void {
+  clearTimeout(timer);
+  timer = setTimeout(save, SAVE_AFTER);
 }
 
 function putOnShelf(next: Shelf): void {
@@ -106,19 +117,34 @@ function putOnShelf(next: Shelf): void {
   store(SHELF, JSON.stringify(next));
 }
 
-/** Takes what another tab wrote, and keeps on top of it what was changed here and is not yet written. */
-function joinOtherTab(text: string): void {
-  const reading = decode(text);
-  if (!reading.isHouse) {
-    written = text;
-    return tellOf('kept', KEY, text, reading.problems); // the house of this tab goes on
-  }
-  const before = written === null ? builtInHouse : decode(written).house;
-  const here = house();
-  const changedHere = figureNames.filter((figure) => here[figure] !== before[figure]);
+/** Tells of what another program, or a newer handbook, wrote in place of the house; the house of this tab goes on. */
+function tellOfStrange(text: string): void {
+  const { isHouse, problems } = decode(text);
+  if (isHouse) return;
   written = text;
-  takeKept(text);
-  for (const figure of changedHere) changeFigure(figure, here[figure]);
+  tellOf('kept', KEY, text, problems);
+}
+
+/** Takes what another tab wrote, put together with what was changed here in the meantime. */
+function takeFromTab(text: string, join: (here?: NamedHouse) => NamedHouse): void {
+  written = text;
+  if (visiting()) return void join();
+  const here = now();
+  const joined = join(here);
+  if (timer !== undefined && joined.name !== here.name)
+    putOnShelf(withHouse(keptShelf(), here.name, encode(here)));
+  take(joined);
+  saveSoon();
+}
+
+/** Takes what other tabs changed while this page lay in the browser's memory, to be shown again by its Back button. */
+function catchUp(): void {
+  const [own, visit] = [keptText(KEY), keptText(VISIT, () => sessionStorage)];
+  setShelf(keptShelf());
+  if (visiting() && visit === null) leaveVisit();
+  if (own !== null) tellOfStrange(own);
+  if (own !== null && own !== written) takeFromTab(own, (here) => joinMissed(own, here));
+  if (visit !== null) startVisit();
 }
 
 /** A house shared by link, in the address or still being looked at in this tab. */
@@ -140,28 +166,20 @@ function keepInBrowser(): void {
   } catch {
     tell('browser', [NOT_KEPT]);
   }
-  written = keptText(KEY);
+  const own = keptText(KEY);
   setShelf(keptShelf());
-  if (written !== null) takeKept(written);
+  if (own !== null) takeKept(own);
+  beginWith(now());
   startVisit();
-  createRoot(() =>
-    createEffect(
-      on(
-        [house, name],
-        () => {
-          clearTimeout(timer);
-          timer = setTimeout(save, SAVE_AFTER);
-        },
-        { defer: true },
-      ),
-    ),
-  );
+  createRoot(() => createEffect(on([house, name], saveSoon, { defer: true })));
   addEventListener('pagehide', () => timer !== undefined && save());
   addEventListener('hashchange', () => textOfLink(location.hash) !== undefined && startVisit());
   addEventListener('storage', ({ key, newValue }) => {
     if (key === SHELF) setShelf(keptShelf());
-    if (key === KEY && newValue !== null && !visiting()) joinOtherTab(newValue);
+    if (key === KEY && newValue !== null && !visiting()) tellOfStrange(newValue);
   });
+  onOtherTabs(takeFromTab);
+  addEventListener('pageshow', ({ persisted }) => persisted && catchUp());
 }
 
 if (!isServer) keepInBrowser();

@@ -1,0 +1,66 @@
+// Two tabs that change the house at the same time: what was changed in one is not lost by a change in the other.
+import { line } from '../core/line/line.ts';
+import type { NamedHouse } from './codec.ts';
+import { figureNames } from './figures.ts';
+
+/** What one tab did: the house before and after, and a number that is greater than that of every change it knew of. */
+export interface Change {
+  readonly from: NamedHouse;
+  readonly to: NamedHouse;
+  readonly stamp: number;
+}
+
+/** The house as one tab has it: shown, told to the others, and the number of the last change of each figure and of the name. */
+export interface Held {
+  readonly here: NamedHouse;
+  readonly told: NamedHouse;
+  readonly stamps: Readonly<Record<string, number>>;
+}
+
+const runs = ({ house }: NamedHouse) => !('refused' in line(house));
+const latest = (stamps: Held['stamps']) => Math.max(0, ...Object.values(stamps));
+const changedIn = (from: NamedHouse, to: NamedHouse) =>
+  figureNames.filter((figure) => from.house[figure] !== to.house[figure]);
+const withFigures = (of: NamedHouse, figures: readonly string[], like: NamedHouse): NamedHouse => ({
+  name: of.name,
+  house: {
+    ...of.house,
+    ...Object.fromEntries(Object.entries(like.house).filter(([figure]) => figures.includes(figure))),
+  },
+});
+
+/** What this tab has to tell the others, and how it stands then. `chance`, below 1, keeps two tabs from the same number. */
+export function announce(held: Held, chance: number): { readonly held: Held; readonly change: Change } {
+  const { here, told, stamps } = held;
+  const stamp = Math.floor(latest(stamps)) + 1 + chance;
+  const changed = [...changedIn(told, here), ...(here.name === told.name ? [] : ['name'])];
+  return {
+    held: {
+      here,
+      told: here,
+      stamps: { ...stamps, ...Object.fromEntries(changed.map((each) => [each, stamp])) },
+    },
+    change: { from: told, to: here, stamp },
+  };
+}
+
+/**
+ * How this tab stands once it hears of a change in another. Of each figure the latest change holds, and what was changed
+ * here and not yet told is later still; so all tabs end alike. When the other tab opened or renamed a house, this one goes
+ * with it; and of two houses that do not run when put together the later holds.
+ */
+export function hear({ here, told, stamps }: Held, { from, to, stamp }: Change): Held {
+  const wholly = { here: to, told: to, stamps: { ...stamps, name: stamp } };
+  if (from.name !== to.name || told.name !== from.name)
+    return stamp > (stamps['name'] ?? 0) ? wholly : { here, told, stamps };
+  const taken = changedIn(from, to).filter((figure) => stamp > (stamps[figure] ?? 0));
+  const next = withFigures(told, taken, to);
+  if (!runs(next)) return stamp > latest(stamps) ? wholly : { here, told, stamps };
+  const joined = withFigures(next, changedIn(told, here), here);
+  const isRunning = here.name === told.name && runs(joined);
+  return {
+    here: isRunning ? joined : here.name === told.name ? next : here,
+    told: next,
+    stamps: { ...stamps, ...Object.fromEntries(taken.map((figure) => [figure, stamp])) },
+  };
+}

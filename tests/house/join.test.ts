@@ -1,0 +1,118 @@
+// Two tabs on one house: whatever comes late, both end with the same house, and with all that was changed in either.
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { line } from '../../src/core/line/line.ts';
+import { strength } from '../../src/core/quantity.ts';
+import type { NamedHouse } from '../../src/house/codec.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
+import { announce, hear, type Change, type Held } from '../../src/house/join.ts';
+
+const start: NamedHouse = { name: 'Sallowby', house: builtInHouse };
+const changed = (of: NamedHouse, figures: Partial<NamedHouse['house']>): NamedHouse => ({
+  ...of,
+  house: { ...of.house, ...figures },
+});
+
+/** A tab as the store has it, and what it has not heard yet. */
+class Tab {
+  held: Held = { here: start, told: start, stamps: {} };
+  unheard: Change[] = [];
+  other!: Tab;
+  chance: number;
+  constructor(chance: number) {
+    this.chance = chance;
+  }
+  change(figures: Partial<NamedHouse['house']>) {
+    this.held = { ...this.held, here: changed(this.held.here, figures) };
+  }
+  write() {
+    if (JSON.stringify(this.held.here) === JSON.stringify(this.held.told)) return;
+    const { held, change } = announce(this.held, this.chance);
+    this.held = held;
+    this.other.unheard.push(change);
+  }
+  hear() {
+    const change = this.unheard.shift();
+    if (change) this.held = hear(this.held, change);
+  }
+}
+function settle(tabs: readonly [Tab, Tab]) {
+  for (let i = 0; i < 50; i++)
+    for (const tab of tabs) {
+      tab.write();
+      tab.hear();
+    }
+}
+const two = (): [Tab, Tab] => {
+  const [one, other] = [new Tab(0.3), new Tab(0.6)];
+  [one.other, other.other] = [other, one];
+  return [one, other];
+};
+
+const step = fc.record({
+  tab: fc.constantFrom(0, 1),
+  what: fc.constantFrom('change', 'write', 'hear'),
+  value: fc.integer({ min: 0, max: 20 }),
+});
+
+test('different figures changed in two tabs are both kept, whenever each hears of the other', () => {
+  fc.assert(
+    fc.property(fc.array(step, { maxLength: 40 }), (steps) => {
+      const tabs = two();
+      const last: Partial<Record<'heartEnd' | 'fillingStrength', number>> = {};
+      for (const { tab, what, value } of steps) {
+        if (what !== 'change') tabs[tab]![what as 'write' | 'hear']();
+        else {
+          const [figure, to] =
+            tab === 0
+              ? (['heartEnd', 58 + value / 4] as const)
+              : (['fillingStrength', 60 + value / 8] as const);
+          last[figure] = to;
+          tabs[tab]!.change({ [figure]: to });
+        }
+      }
+      settle(tabs);
+      expect(tabs[0].held.here).toEqual(tabs[1].held.here);
+      expect(tabs[0].held.here.house).toEqual({ ...builtInHouse, ...last });
+    }),
+    { numRuns: 500 },
+  );
+});
+
+test('of one figure changed in both at once the same value wins in both', () => {
+  fc.assert(
+    fc.property(fc.array(step, { maxLength: 40 }), (steps) => {
+      const tabs = two();
+      for (const { tab, what, value } of steps)
+        if (what === 'change') tabs[tab]!.change({ heartEnd: strength(58 + value / 4) });
+        else tabs[tab]![what as 'write' | 'hear']();
+      settle(tabs);
+      expect(tabs[0].held.here).toEqual(tabs[1].held.here);
+    }),
+    { numRuns: 500 },
+  );
+});
+
+test('another house, opened in one tab, is opened in the other, whatever was changed there', () => {
+  const [one, other] = two();
+  one.change({ fillingStrength: strength(62) });
+  one.write();
+  other.held = {
+    ...other.held,
+    here: { name: 'Thornwath', house: { ...builtInHouse, heartEnd: strength(60) } },
+  };
+  settle([one, other]);
+  expect(one.held.here).toEqual(other.held.here);
+  expect(one.held.here.name).toBe('Thornwath');
+});
+
+test('two changes that do not run together end alike in both tabs, with one of them', () => {
+  const [one, other] = two();
+  one.change({ foreshotsBy: 'strength', foreshotsStrength: strength(66) });
+  other.change({ heartEnd: strength(67) });
+  for (const { held } of [one, other]) expect('refused' in line(held.here.house)).toBe(false);
+  expect('refused' in line({ ...one.held.here.house, heartEnd: strength(67) })).toBe(true);
+  settle([one, other]);
+  expect(one.held.here).toEqual(other.held.here);
+  expect('refused' in line(one.held.here.house)).toBe(false);
+});
