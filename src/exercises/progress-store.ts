@@ -6,6 +6,7 @@ import { decodeProgress, encodeProgress, noProgress, practised, type Progress } 
 import type { Verdict } from './mark.ts';
 
 const KEY = 'malt-spirit-handbook/practice';
+const NEWS = 'malt-spirit-handbook/practice-news'; // what happened last in this browser, for its other tabs
 const KEPT_ASIDE = 'malt-spirit-handbook/practice-kept-aside';
 const NAME = 'malt-spirit-handbook/practice-name';
 const NOT_KEPT =
@@ -34,11 +35,32 @@ function put(next: Progress): void {
   if (isHeld || !keepText(KEY, encodeProgress(next))) setTroubles([NOT_KEPT]);
 }
 
-/** Adds an answer to what is kept now, which another tab may have changed. */
-export function answered(kind: string, verdict: Verdict, day: string): void {
+type News =
+  { readonly answer: readonly [kind: string, verdict: Verdict, day: string] } | { readonly file: true };
+
+/** Browsers tell other tabs only of a text that is new. */
+const tellOtherTabs = (news: News) => keepText(NEWS, JSON.stringify({ ...news, new: Math.random() }));
+
+/** Takes what happened in another tab. Both may have written at once, so an answer from there is written with those from here. */
+function hear(news: News, theirs: string | null): void {
+  if ('file' in news) return void (theirs !== null && setProgress(readKept(theirs)));
+  setProgress(practised(progress(), ...news.answer));
   const kept = keptText(KEY);
-  const now = kept === null ? progress() : readKept(kept);
-  put(practised(now.log.length >= progress().log.length ? now : progress(), kind, verdict, day));
+  const text = encodeProgress(progress());
+  if (
+    kept !== text &&
+    !isHeld &&
+    (kept === null || decodeProgress(kept).progress.log.length <= progress().log.length)
+  )
+    keepText(KEY, text);
+}
+
+/** Adds an answer to what is kept, here and in the browser's other tabs. */
+export function answered(kind: string, verdict: Verdict, day: string): void {
+  const next = practised(progress(), kind, verdict, day);
+  if (next === progress()) return;
+  put(next);
+  tellOtherTabs({ answer: [kind, verdict, day] });
 }
 
 /** Opens practice from a file's text. A text that is none changes nothing. Returns what was wrong. */
@@ -49,6 +71,7 @@ export function loadProgress(text: string): readonly string[] {
   if (before !== null && !keepAside(KEPT_ASIDE, before)) return [NOT_ASIDE];
   isHeld = false;
   put(reading.progress);
+  tellOtherTabs({ file: true });
   return reading.problems;
 }
 
@@ -63,12 +86,18 @@ export const practiceKeptAside = (): readonly string[] =>
   isServer ? [] : (progress(), keptAside(KEPT_ASIDE)); // asked again whenever practice changes
 
 if (!isServer) {
-  const kept = keptText(KEY);
-  if (kept !== null) setProgress(readKept(kept));
+  const takeKept = () => {
+    const kept = keptText(KEY);
+    if (kept !== null) setProgress(readKept(kept));
+  };
+  takeKept();
   setName((keptText(NAME) ?? '').slice(0, LONGEST_NAME));
+  let theirs: string | null = null; // practice as another tab last wrote it
   addEventListener('storage', ({ key, newValue }) => {
-    if (key === KEY && newValue !== null) setProgress(readKept(newValue));
+    if (key === KEY) theirs = newValue;
+    if (key === NEWS && newValue !== null) hear(JSON.parse(newValue) as News, theirs);
   });
+  addEventListener('pageshow', ({ persisted }) => persisted && takeKept());
 }
 
 /** Practice inside an island; empty until the island is mounted, as the page was built. */
