@@ -4,6 +4,14 @@
   function say(reason) {
     root.setAttribute('data-script', reason);
   }
+  // Fields that would have come with the scripts: seen, if of no use.
+  addEventListener('load', function () {
+    if (root.getAttribute('data-script') === 'ran') return;
+    document.querySelectorAll('astro-island noscript').forEach(function (kept) {
+      var fields = new DOMParser().parseFromString(kept.textContent, 'text/html').body.firstChild;
+      kept.parentNode.replaceChild(fields, kept);
+    });
+  });
   if (location.protocol === 'file:') {
     say('file');
     document.addEventListener('click', function (event) {

@@ -31,7 +31,8 @@ for (const [address, width, height] of [
       const seen: string[] = [];
       for (let i = 0; i < 500; i++) {
         await page.keyboard.press(key);
-        const stop = await page.evaluate(() => {
+        const stop = await page.evaluate(async () => {
+          for (let frame = 0; frame < 5; frame++) await new Promise(requestAnimationFrame); // the reader sees it after a moment
           const at = document.activeElement;
           if (!at || at === document.body) return undefined;
           const all = [...document.querySelectorAll('*')];
