@@ -173,7 +173,8 @@ test('the marker', { timeout: 0 }, () => {
   throwAt(fc.tuple(fc.constantFrom(...questions), anyAnswer), ([question, answer]) => {
     const { verdict, say } = prompt(() => mark(question, answer));
     expect(['unanswered', 'unreadable', 'right', 'rounded', 'unit', 'wrong']).toContain(verdict);
-    if (verdict !== 'unreadable' && sound.test(say)) throw new Error(say);
+    const ownWords = say.replace(/“[^”]*”/g, ''); // what was typed is quoted back
+    if (sound.test(ownWords)) throw new Error(say);
     expect(say.length).toBeLessThan(600);
   });
 });

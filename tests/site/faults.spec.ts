@@ -107,8 +107,42 @@ test('two tabs: an answer in one is not lost by an answer in the other', async (
     await tab.getByRole('button', { name: 'Mark my answer' }).click();
     await expect(tab.getByRole('button', { name: 'Next question' })).toBeVisible();
   }
-  const log = (JSON.parse((await kept(tabs[0]!, PRACTICE)) ?? '{}') as { log: unknown[] }).log;
-  expect(log).toHaveLength(2);
+  const answers = async () =>
+    (JSON.parse((await kept(tabs[0]!, PRACTICE)) ?? '{"log":[]}') as { log: unknown[] }).log.length;
+  await expect.poll(answers).toBe(2);
+});
+
+test('a page shown again by the Back button has what was changed and answered meanwhile, and loses none of it', async ({
+  context,
+}) => {
+  const [away, other] = [await context.newPage(), await context.newPage()];
+  await away.addInitScript(() =>
+    addEventListener('storage', (event) => event.stopImmediatePropagation(), true),
+  ); // as a page that lies in the browser's memory hears nothing
+  await open(away, '/distilling/');
+  await open(other, '/maturing/');
+  await other.locator('#house-fillingStrength').fill('62');
+  await expect.poll(() => kept(other, HOUSE)).toContain('"fillingStrength":62');
+  const back = () => dispatchEvent(new PageTransitionEvent('pageshow', { persisted: true }));
+  await away.evaluate(back);
+  await away.locator('#house-heartEnd').fill('60.5');
+  await expect.poll(() => kept(other, HOUSE)).toContain('"heartEnd":60.5');
+  expect(await kept(other, HOUSE)).toContain('"fillingStrength":62');
+
+  for (const [page, topic] of [
+    [away, 'mashing'],
+    [other, 'fermenting'],
+  ] as const)
+    await open(page, `/practice/#topic=${topic}`);
+  const answer = async (page: Page) => {
+    await page.locator('#practice-answer').fill('1');
+    await page.getByRole('button', { name: 'Mark my answer' }).click();
+    await expect(page.getByRole('button', { name: 'Next question' })).toBeVisible();
+  };
+  await answer(other);
+  await away.evaluate(back);
+  await answer(away);
+  expect((JSON.parse((await kept(other, PRACTICE)) ?? '') as { log: unknown[] }).log).toHaveLength(2);
 });
 
 test.describe('with its worker', () => {
@@ -176,6 +210,21 @@ test('opened from a file system: text, tables and drawings are there, and the pa
   await expect(page.locator('[data-figure="heart.alcohol"]').first()).toHaveText(/L\spure\salcohol/);
   await page.locator('.chapters a', { hasText: 'Mashing' }).click();
   await expect(page.locator('h1')).toHaveText('Mashing');
+});
+
+test('no script comes, or a page is printed at once: every calculator has its fields all the same', async ({
+  page,
+}) => {
+  const without = page.locator('.calculator:not(:has(form))');
+  await page.goto('/distilling/', { waitUntil: 'networkidle' });
+  expect(await without.count()).toBeGreaterThan(3); // they come with their islands
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await expect(without).toHaveCount(0);
+
+  await page.route(/_astro\/.*\.js/, (route) => route.abort());
+  await page.goto('/distilling/');
+  await expect(page.locator('.script-lost')).toBeVisible();
+  await expect(without).toHaveCount(0);
 });
 
 test('a script that fails half way: the page says so, the rest works, what was saved is untouched', async ({
