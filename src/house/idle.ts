@@ -2,7 +2,7 @@
 
 const LATEST = 250; // ms after which a piece is done even if the browser never had time
 
-const waiting = new Set<() => void>();
+const [inSight, outOfSight] = [new Set<() => void>(), new Set<() => void>()];
 /** Safari has no idle callbacks; there each piece gets a turn of its own. */
 const whenFree: (run: (deadline?: IdleDeadline) => void) => unknown =
   'requestIdleCallback' in globalThis
@@ -10,23 +10,30 @@ const whenFree: (run: (deadline?: IdleDeadline) => void) => unknown =
     : (run) => setTimeout(run, 1);
 
 function run(deadline?: IdleDeadline): void {
-  for (const work of waiting) {
-    waiting.delete(work);
-    work();
-    if (!deadline || deadline.timeRemaining() <= 1) break;
-  }
-  if (waiting.size > 0) whenFree(run);
+  for (const waiting of [inSight, outOfSight])
+    for (const work of waiting) {
+      waiting.delete(work);
+      work();
+      if (!deadline || deadline.timeRemaining() <= 1) {
+        if (inSight.size + outOfSight.size > 0) whenFree(run);
+        return;
+      }
+    }
 }
 
-/** Does a piece of work when the browser has time. The same function, asked for again before that, is done once. */
-export function whenIdle(work: () => void): void {
-  if (waiting.size === 0) whenFree(run);
-  waiting.add(work);
+/** Does a piece of work when the browser has time, what is in sight first. The same function, asked for again before that, is done once. */
+export function whenIdle(work: () => void, isInSight = false): void {
+  if (inSight.size + outOfSight.size === 0) whenFree(run);
+  outOfSight.delete(work);
+  if (isInSight) inSight.add(work);
+  else if (!inSight.has(work)) outOfSight.add(work);
 }
 
 if (typeof document !== 'undefined') {
   addEventListener('beforeprint', () => {
-    for (const work of waiting) work();
-    waiting.clear();
+    for (const waiting of [inSight, outOfSight]) {
+      for (const work of waiting) work();
+      waiting.clear();
+    }
   });
 }

@@ -1,5 +1,5 @@
 // Keeps every figure, conditional sentence and name of the house in the text right, for the whole page, from one line.
-import { createEffect, createRoot } from 'solid-js';
+import { createEffect, createMemo, createRoot } from 'solid-js';
 import { paces, type Pace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
 import { withoutUnit } from './bare.ts';
@@ -28,21 +28,25 @@ function setSentence(element: HTMLElement, line: Line): void {
   if (isCondition(when)) element.hidden = !conditions[when](line);
 }
 
-const hasOwnFigures = () => figureNames.some((figure) => liveHouse()[figure] !== builtInHouse[figure]);
+function hasOwnFigures(): boolean {
+  const house = liveHouse();
+  return figureNames.some((figure) => house[figure] !== builtInHouse[figure]);
+}
 
 createRoot(() => {
   const figures = document.querySelectorAll<HTMLElement | SVGElement>('[data-figure]');
   const sentences = document.querySelectorAll<HTMLElement>('[data-when]');
   const names = document.querySelectorAll<HTMLElement>('[data-house-name]');
   const ownOnly = document.querySelectorAll<HTMLElement>('[data-own-house]');
+  const isOwn = createMemo(() => liveName() !== builtInName || hasOwnFigures());
   createEffect(() => {
-    const isHidden = liveName() === builtInName && !hasOwnFigures();
-    for (const element of ownOnly) element.hidden = isHidden;
+    for (const element of ownOnly) element.hidden = !isOwn();
   });
   // Islands that are not needed yet come now: what was built speaks of another house.
   createEffect(() => {
-    if (!hasOwnFigures()) return;
-    document.documentElement.dataset['figures'] = 'own';
+    const { dataset } = document.documentElement;
+    if (dataset['figures'] === 'own' || !hasOwnFigures()) return;
+    dataset['figures'] = 'own';
     dispatchEvent(new Event('figures-changed'));
   });
   createEffect(() => names.forEach((element) => (element.textContent = liveName())));
@@ -52,17 +56,22 @@ createRoot(() => {
     for (const sentence of sentences) setSentence(sentence, line);
   };
   const inSight = new Set<Element>();
+  const setInSight = () => {
+    const line = liveLine();
+    for (const element of figures) if (inSight.has(element)) setFigure(element, line);
+    for (const sentence of sentences) if (inSight.has(sentence)) setSentence(sentence, line);
+  };
+  let isWatched = false;
   const watcher = new IntersectionObserver((entries) => {
+    isWatched = true;
     for (const { target, isIntersecting } of entries) inSight[isIntersecting ? 'add' : 'delete'](target);
   });
   let isAsBuilt = true;
   createEffect(() => {
     isAsBuilt &&= liveHouse() === builtInHouse;
     if (isAsBuilt) return; // nothing to set, so nothing to compute
-    if (inSight.size === 0) return setAll(); // nobody has looked yet where they stand
-    const line = liveLine();
-    for (const element of figures) if (inSight.has(element)) setFigure(element, line);
-    for (const sentence of sentences) if (inSight.has(sentence)) setSentence(sentence, line);
+    if (!isWatched) return setAll(); // where they stand is not known yet
+    whenIdle(setInSight, true);
     whenIdle(setAll);
   });
   for (const element of [...figures, ...sentences]) watcher.observe(element);

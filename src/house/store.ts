@@ -189,6 +189,7 @@ export function changeFigure(figure: FigureName, value: unknown): string | undef
   if (house()[figure] === value) return undefined;
   const proposal = propose(house(), figure, value);
   if ('problem' in proposal) return proposal.problem;
+  lines.set(proposal.house, proposal.line);
   setHouse(proposal.house);
   return undefined;
 }

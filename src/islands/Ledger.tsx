@@ -3,13 +3,14 @@ import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { cautions } from '../core/line/cautions.ts';
 import { ledger, paces, stations, type Pace, type Station } from '../core/line/ledger.ts';
 import { formatNumber } from '../core/format.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';
 
 const litres = (value: number) => `${formatNumber(value, value < 100 ? 1 : 0)} L`;
 
 export default function Ledger() {
-  const { line, name } = useHouse();
+  let sheet: HTMLDetailsElement | undefined;
+  const { line, name } = useHouseAtHand(() => sheet);
   const [pace, setPace] = createSignal<Pace>('mash');
   const amounts = createMemo(() => ledger(line(), pace()));
   const most = () => Math.max(...Object.values(amounts()));
@@ -20,7 +21,6 @@ export default function Ledger() {
       ...remarks().flatMap(({ weight, says }) => (weight === 'impossible' ? [says] : [])),
     ].join(' '),
   );
-  let sheet: HTMLDetailsElement | undefined;
   // Beside the text there is room for the whole table; over it, on a narrow screen, it opens only when asked.
   onMount(() => {
     if (sheet && matchMedia('(min-width: 72rem)').matches) sheet.open = true;
@@ -28,7 +28,12 @@ export default function Ledger() {
 
   return (
     <aside class="ledger" aria-label="Alcohol ledger">
-      <details ref={sheet}>
+      <details
+        ref={sheet}
+        onToggle={(event) =>
+          (document.documentElement.dataset['ledger'] = event.currentTarget.open ? 'open' : 'closed')
+        }
+      >
         <summary>
           <span class="ledger-title">Pure alcohol</span>{' '}
           <span class="ledger-brief">

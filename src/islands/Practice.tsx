@@ -76,7 +76,7 @@ export default function Practice() {
     focusAfter(event, answerField);
   }
   /** Where the focus stays at the choice of what is asked, the question is said. */
-  const say = () => announce('practice', question()?.prompt ?? 'No question fits this choice.');
+  const say = () => announce('practice', () => question()?.prompt ?? 'No question fits this choice.');
   function handIn(): void {
     const asked = question();
     if (!asked || isDone()) return;

@@ -48,7 +48,7 @@ export default function RoundSpread() {
       } else {
         setAnswer(data);
         setDone(undefined);
-        announce('round-spread', said(data));
+        announce('round-spread', () => said(data));
       }
     });
     const given = Object.fromEntries(inUse().map((name) => [name, unsure()[name]]));

@@ -12,7 +12,7 @@ import { cutHandles, type CutHandle } from './cut-handles.ts';
 import { axisTicks, linePath, span } from './plot.ts';
 import { FOOT, HEIGHT, MARGIN, runParts, STRONGEST, WIDTH } from './run-frame.ts';
 import { Cut } from './SpiritRunCut.tsx';
-import { PartsTable, RunTable } from './SpiritRunTables.tsx';
+import { RunTables } from './SpiritRunTables.tsx';
 
 export default function SpiritRun() {
   let island: HTMLElement | undefined;
@@ -123,23 +123,16 @@ export default function SpiritRun() {
         Move a cut along the curve, or choose it and use the arrow, page, Home and End keys. Across: litres
         come over in one round. Up: strength at the safe, % vol.
       </figcaption>
-      <p class="cut-report">
-        <Show
-          when={problem()}
-          fallback={
-            handles()
-              .map(({ says }) => says)
-              .join('; ') + '.'
-          }
-        >
-          <span class="problem">{problem()}</span>
-        </Show>
+      <p class="cut-report" classList={{ problem: problem() !== undefined }}>
+        {problem() ?? sentenceOf(handles().map(({ says }) => says))}
       </p>
-      <PartsTable line={line()} />
-      <RunTable curve={curve()} />
+      <RunTables />
     </figure>
   );
 }
+
+const sentenceOf = ([first, ...others]: readonly string[]) =>
+  `${[first!.charAt(0).toUpperCase() + first!.slice(1), ...others].join('; ')}.`;
 
 function Axes(props: {
   readonly end: number;

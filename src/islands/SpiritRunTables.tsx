@@ -1,19 +1,31 @@
-// The spirit run as tables: what the cuts make of the charge, and the curve point by point.
+// The spirit run as tables: what the cuts make of the charge, and the curve point by point; they follow once the curve is drawn.
 import { For, Index, Show } from 'solid-js';
 import type { RunPoint } from '../core/distilling/run.ts';
 import { formatNumber as n } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
+import { useHouseAtHand } from './at-hand.ts';
 import { runParts, type RunPart } from './run-frame.ts';
 
 const TABLE_ROWS = 12;
 
-export function PartsTable(props: { readonly line: Line }) {
+export function RunTables() {
+  let table: HTMLTableElement | undefined;
+  const { line } = useHouseAtHand(() => table);
+  return (
+    <>
+      <PartsTable line={line()} ref={table} />
+      <RunTable curve={line().round.spiritRun.curve} />
+    </>
+  );
+}
+
+function PartsTable(props: { readonly line: Line; readonly ref: HTMLTableElement | undefined }) {
   const more = () =>
     (Object.keys(runParts) as RunPart[]).reduce((sum, part) => sum + props.line[part].volume, 0) -
     props.line.charge.volume;
   return (
     <>
-      <table class="parts">
+      <table class="parts" ref={props.ref}>
         <caption>What the cuts make of the charge</caption>
         <thead>
           <tr>
@@ -54,7 +66,7 @@ export function PartsTable(props: { readonly line: Line }) {
   );
 }
 
-export function RunTable(props: { readonly curve: readonly RunPoint[] }) {
+function RunTable(props: { readonly curve: readonly RunPoint[] }) {
   const rows = () =>
     Array.from(
       { length: TABLE_ROWS + 1 },

@@ -8,7 +8,7 @@ export default function Visit() {
   const { visiting, name } = useHouse();
   const text = () => document.getElementById('main');
   createEffect(
-    () => visiting() && announce('visit', `You are looking at the figures of ${name()}, from a link.`),
+    () => visiting() && announce('visit', () => `You are looking at the figures of ${name()}, from a link.`),
   );
   return (
     <Show when={visiting()}>
@@ -22,7 +22,7 @@ export default function Visit() {
             type="button"
             onClick={(event) => {
               keepVisit();
-              announce('visit', `${name()} is kept as one of yours.`);
+              announce('visit', () => `${name()} is kept as one of yours.`);
               focusAfter(event, text);
             }}
           >
@@ -32,7 +32,7 @@ export default function Visit() {
             type="button"
             onClick={(event) => {
               leaveVisit();
-              announce('visit', `These are your own figures again: ${name()}.`);
+              announce('visit', () => `These are your own figures again: ${name()}.`);
               focusAfter(event, text);
             }}
           >

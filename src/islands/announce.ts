@@ -3,15 +3,18 @@ import { createEffect, on } from 'solid-js';
 
 const REST = 700; // ms without a change: a drag or a number half typed says nothing yet
 
-const waiting = new Map<string, string>();
+const waiting = new Map<string, () => string>();
 let timer: ReturnType<typeof setTimeout> | undefined;
 
 /** Says a sentence once nothing has changed for a moment; of several under one name only the last. */
-export function announce(name: string, sentence: string): void {
+export function announce(name: string, sentence: () => string): void {
   waiting.set(name, sentence);
   clearTimeout(timer);
   timer = setTimeout(() => {
-    document.getElementById('announcer')!.textContent = [...waiting.values()].filter(Boolean).join(' ');
+    document.getElementById('announcer')!.textContent = [...waiting.values()]
+      .map((say) => say())
+      .filter(Boolean)
+      .join(' ');
     waiting.clear();
   }, REST);
 }
@@ -29,7 +32,7 @@ export function useAnnouncement(
       () => {
         const at = document.activeElement;
         const isInUse = at !== null && at !== document.body && (part()?.contains(at) ?? true);
-        if (isInUse) announce(name, sentence());
+        if (isInUse) announce(name, sentence);
       },
       { defer: true },
     ),

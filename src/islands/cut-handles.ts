@@ -21,8 +21,16 @@ export interface CutHandle {
 
 const tenth = (value: number) => Math.round(value * 10) / 10;
 
+const known = new WeakMap<Line, readonly CutHandle[]>();
+
 /** The handles as they stand for a line, first to last along the run. */
-export function cutHandles({ house, charge, foreshots, heart, round }: Line): readonly CutHandle[] {
+export function cutHandles(line: Line): readonly CutHandle[] {
+  const handles = known.get(line) ?? handlesOf(line);
+  known.set(line, handles);
+  return handles;
+}
+
+function handlesOf({ house, charge, foreshots, heart, round }: Line): readonly CutHandle[] {
   const whole = round.spiritRun.distillate.volume;
   const [begins, ends] = [foreshots.volume, foreshots.volume + heart.volume];
   const byShare = house.foreshotsBy === 'share';
