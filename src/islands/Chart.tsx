@@ -3,7 +3,7 @@ import { createMemo, For, Index } from 'solid-js';
 import type { Chart as ChartData } from '../calculators/define.ts';
 import { format } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
-import { axisTicks, linePath, span } from './plot.ts';
+import { axisTicks, linePoints, span } from './plot.ts';
 
 const [WIDTH, HEIGHT] = [640, 308];
 const MARGIN = { right: 16, top: 16, bottom: 52 };
@@ -55,7 +55,7 @@ export function Chart(props: { readonly of: ChartData }) {
             {foot().label}
           </text>
         </g>
-        <path class="curve" d={linePath(foot().values, curve().values, x(), y())} />
+        <polyline class="curve" points={linePoints(foot().values, curve().values, x(), y())} />
         <Index each={points()}>
           {(point) => <circle class="reading" cx={x()(point()[0])} cy={y()(point()[1])} r="5" />}
         </Index>

@@ -1,5 +1,5 @@
 // A number with its unit, its allowed range and, when something is wrong, one sentence that says what.
-import { createEffect, createSignal, For, on, Show } from 'solid-js';
+import { createEffect, createSignal, For, on, Show, untrack } from 'solid-js';
 import { fieldDecimals, formatNumber, rangeProblem, readQuantity } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
@@ -78,6 +78,14 @@ export function NumberField(props: NumberFieldProps) {
     event.preventDefault();
     moveTo(props.value + steps * props.step);
   };
+  // A field in use lays the page out when it is given its text: once, after all that follows from it has been written.
+  createEffect(
+    on(text, (now) =>
+      queueMicrotask(() => {
+        if (field && field.value !== now) field.value = now;
+      }),
+    ),
+  );
   // Runs at once too: the house may have taken the reader's saved figures while this field was hydrating.
   // When the figure changes elsewhere, a text that was refused gets another try; any other text follows the figure.
   createEffect(
@@ -121,7 +129,7 @@ export function NumberField(props: NumberFieldProps) {
           inputmode="decimal"
           autocomplete="off"
           spellcheck={false}
-          value={text()}
+          value={untrack(text)}
           aria-invalid={problem() ? 'true' : 'false'}
           aria-describedby={
             problem() ? `${props.id}-problem` : props.meaning ? `${props.id}-meaning` : undefined

@@ -9,10 +9,12 @@ import { strengthAt } from '../core/distilling/strength-at.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';
 import { cutHandles, type CutHandle } from './cut-handles.ts';
-import { axisTicks, linePath, span } from './plot.ts';
+import { axisTicks, linePoints, roundUp, span } from './plot.ts';
 import { FOOT, HEIGHT, MARGIN, runParts, STRONGEST, WIDTH } from './run-frame.ts';
 import { Cut } from './SpiritRunCut.tsx';
 import { RunTables } from './SpiritRunTables.tsx';
+
+const TICKS = 6; // along the foot, about
 
 export default function SpiritRun() {
   let island: HTMLElement | undefined;
@@ -20,7 +22,9 @@ export default function SpiritRun() {
   const [problem, setProblem] = createSignal<string>();
   const curve = () => line().round.spiritRun.curve;
   const end = () => curve().at(-1)!.volume;
-  const x = createMemo(() => span([0, end()], MARGIN.left, WIDTH - MARGIN.right));
+  /** Where the axis ends: a round number, so that the curve moves over a scale that stands still. */
+  const axisEnd = createMemo(() => roundUp(end(), TICKS));
+  const x = createMemo(() => span([0, axisEnd()], MARGIN.left, WIDTH - MARGIN.right));
   const y = span([0, STRONGEST], FOOT, MARGIN.top);
   const handles = createMemo(() => cutHandles(line()));
   const move = (handle: CutHandle, value: number) => {
@@ -77,11 +81,14 @@ export default function SpiritRun() {
             <line x1="0" y1="0" x2="0" y2="9" class="hatch" />
           </pattern>
         </defs>
-        <Axes end={end()} x={x()} y={y} />
+        <Axes end={axisEnd()} x={x()} y={y} />
         <Index each={areas(line())}>
           {(area) => (
             <>
-              <path class={`area ${area().part}`} d={areaPath(curve(), area().from, area().to, x(), y)} />
+              <polygon
+                class={`area ${area().part}`}
+                points={areaPoints(curve(), area().from, area().to, x(), y)}
+              />
               <Show when={x()(area().to) - x()(area().from) > 70}>
                 <text
                   class="label area-label"
@@ -95,9 +102,9 @@ export default function SpiritRun() {
             </>
           )}
         </Index>
-        <path
+        <polyline
           class="curve"
-          d={linePath(
+          points={linePoints(
             curve().map((p) => p.volume),
             curve().map((p) => p.strength),
             x(),
@@ -157,7 +164,7 @@ function Axes(props: {
           </>
         )}
       </For>
-      <For each={axisTicks([0, props.end], 6)}>
+      <For each={axisTicks([0, props.end], TICKS)}>
         {(tick) => (
           <text class="tick" x={props.x(tick)} y={FOOT + 22} text-anchor="middle">
             {n(tick, 0)}
@@ -185,7 +192,7 @@ function areas({ foreshots, heart, round }: Line) {
 }
 
 /** The outline of what lies under the curve between two volumes. */
-function areaPath(
+function areaPoints(
   curve: readonly RunPoint[],
   from: number,
   to: number,
@@ -197,12 +204,10 @@ function areaPath(
     .map(({ volume, strength }) => [volume, strength] as const);
   const top = [[from, strengthAt(curve, from)] as const, ...inside, [to, strengthAt(curve, to)] as const];
   const points = [[from, 0] as const, ...top, [to, 0] as const];
-  return (
-    linePath(
-      points.map(([v]) => v),
-      points.map(([, s]) => s),
-      x,
-      y,
-    ) + 'Z'
+  return linePoints(
+    points.map(([v]) => v),
+    points.map(([, s]) => s),
+    x,
+    y,
   );
 }

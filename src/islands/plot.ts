@@ -9,20 +9,31 @@ export function span(values: readonly number[], from: number, to: number): Scale
   return (value) => from + slope * (value - low);
 }
 
+const [ROUND, TINY] = [[1, 2, 5, 10], 1e-9];
+
+/** The round distance that cuts a length into about `count` parts. */
+function roundStep(length: number, count: number): number {
+  const rough = length / count;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  return ROUND.map((n) => n * power).find((n) => n >= rough * 0.999)!;
+}
+
+/** The next end of an axis from nothing that falls on one of about `count` marks. */
+export function roundUp(end: number, count: number): number {
+  const step = roundStep(end, count);
+  return step * Math.ceil(end / step - TINY);
+}
+
 /** Round numbers between the least and greatest of `values`, about `count` of them. */
 export function axisTicks(values: readonly number[], count: number): readonly number[] {
   const [low, high] = [Math.min(...values), Math.max(...values)];
   if (!(high > low)) return [low];
-  const rough = (high - low) / count;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const step = [1, 2, 5, 10].map((n) => n * power).find((n) => n >= rough * 0.999)!;
-  const first = Math.ceil(low / step - 1e-9);
-  return Array.from({ length: Math.floor(high / step + 1e-9) - first + 1 }, (_, i) => (first + i) * step);
+  const step = roundStep(high - low, count);
+  const first = Math.ceil(low / step - TINY);
+  return Array.from({ length: Math.floor(high / step + TINY) - first + 1 }, (_, i) => (first + i) * step);
 }
 
-/** An SVG path through points given as two columns. */
-export function linePath(xs: readonly number[], ys: readonly number[], x: Scale, y: Scale): string {
-  return xs
-    .map((value, i) => `${i === 0 ? 'M' : 'L'}${x(value).toFixed(1)} ${y(ys[i]!).toFixed(1)}`)
-    .join('');
+/** The points of an SVG line given as two columns. Browsers take them faster than a path, which they hold for a style. */
+export function linePoints(xs: readonly number[], ys: readonly number[], x: Scale, y: Scale): string {
+  return xs.map((value, i) => `${x(value).toFixed(1)},${y(ys[i]!).toFixed(1)}`).join(' ');
 }
