@@ -4,7 +4,7 @@ import { defineConfig } from '@playwright/test';
 import { findChromium } from './chromium.ts';
 import { findFirefox } from './firefox.ts';
 
-const PORT = 4399;
+const [PORT, FIREFOX_PORT] = [4399, 4400];
 const firefox = findFirefox();
 if (!firefox && process.env['TEST_WORKER_INDEX'] === undefined)
   console.log(
@@ -49,6 +49,7 @@ export default defineConfig({
             name: 'firefox',
             testMatch: /(figures-follow|kept-in-browser|search|sums)\.spec\.ts/,
             use: {
+              baseURL: `http://127.0.0.1:${FIREFOX_PORT}`,
               browserName: 'firefox' as const,
               channel: 'moz-firefox',
               launchOptions: { executablePath: join(import.meta.dirname, 'firefox-bridge.ts') },
@@ -57,10 +58,13 @@ export default defineConfig({
         ]
       : []),
   ],
-  webServer: {
-    command: `node tests/serve.ts ${PORT}`,
-    cwd: '..',
-    url: `http://127.0.0.1:${PORT}/`,
-    reuseExistingServer: false,
-  },
+  // Firefox lets its driver run nothing in a page whose policy forbids evaluation, as the handbook's does.
+  webServer: [[PORT, ''] as const, ...(firefox ? [[FIREFOX_PORT, 'without-policy'] as const] : [])].map(
+    ([port, how]) => ({
+      command: `node tests/serve.ts ${port} ${how}`,
+      cwd: '..',
+      url: `http://127.0.0.1:${port}/`,
+      reuseExistingServer: false,
+    }),
+  ),
 });

@@ -1,4 +1,4 @@
-// Serves the built site on this machine: `node tests/serve.ts [port]`; prints the address.
+// Serves the built site on this machine: `node tests/serve.ts [port]`; prints the address. With `without-policy` it leaves the pages' policy out.
 import { readFile } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import { extname, join, normalize } from 'node:path';
@@ -6,6 +6,8 @@ import { promisify } from 'node:util';
 import { brotliCompress, constants } from 'node:zlib';
 
 const port = Number(process.argv[2] ?? 4321);
+const POLICY =
+  process.argv[3] === 'without-policy' ? /<meta http-equiv="content-security-policy"[^>]*>/ : undefined;
 const brotli = promisify(brotliCompress);
 const root = join(import.meta.dirname, '..', 'dist');
 const types: Readonly<Record<string, string>> = {
@@ -31,7 +33,8 @@ function fileOf(path: string): string {
 async function answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
   const { pathname } = new URL(request.url ?? '/', 'http://localhost');
   const file = fileOf(pathname);
-  const plain = await readFile(file);
+  const kept = await readFile(file);
+  const plain = POLICY && extname(file) === '.html' ? Buffer.from(kept.toString().replace(POLICY, '')) : kept;
   const packs = extname(file) !== '.woff2' && /\bbr\b/.test(String(request.headers['accept-encoding'] ?? ''));
   const body = packs ? await brotli(plain, { params: { [constants.BROTLI_PARAM_QUALITY]: 5 } }) : plain;
   response

@@ -286,7 +286,7 @@ test('a result is said once, politely, by the part in use alone; a drag is silen
   await open(page, '/distilling/');
   const heard = await listen(page);
   const knob = page.locator('.heart-ends .cut-knob');
-  await knob.scrollIntoViewIfNeeded();
+  await knob.hover(); // waits until it stands still
   const { x, y } = (await knob.boundingBox())!;
   await page.mouse.move(x + 5, y + 5);
   await page.mouse.down();

@@ -44,7 +44,7 @@ test('gravity changed in fermenting changes the heart in distilling and the bott
 test('dragging the heart’s end changes the ledger while it moves', async ({ page }) => {
   await open(page, '/distilling/');
   const knob = page.locator('.cut.heart-ends .cut-handle');
-  await knob.scrollIntoViewIfNeeded();
+  await knob.hover(); // waits until it stands still
   const before = await station(page, 'charge').textContent();
   const box = (await knob.boundingBox())!;
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
@@ -58,9 +58,13 @@ test('dragging the heart’s end changes the ledger while it moves', async ({ pa
   }
   expect(seen.size).toBeGreaterThanOrEqual(4);
   await page.mouse.up();
-  const end = Number(await page.locator('#house-heartEnd').inputValue());
-  expect(end).toBeLessThan(61);
-  await expect(station(page, 'charge')).toHaveText(litres(changed({ heartEnd: end }).charge.alcohol));
+  const end = async () => Number(await page.locator('#house-heartEnd').inputValue());
+  await expect.poll(end).toBeLessThan(61);
+  await expect(async () =>
+    expect(await station(page, 'charge').textContent()).toBe(
+      litres(changed({ heartEnd: await end() }).charge.alcohol),
+    ),
+  ).toPass();
 });
 
 test('cuts move by keyboard, and say where they stand', async ({ page }) => {
