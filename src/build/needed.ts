@@ -20,7 +20,7 @@ const needed: ClientDirective = (load, _options, element) => {
     const start = await load();
     when(() => void start());
   };
-  const atOnce = (start: () => void) => start();
+  const atOnce = (start: () => void) => setTimeout(start); // the script has run; what it does next may be seen between
   const watcher = new IntersectionObserver(
     (entries) => entries.some((entry) => entry.isIntersecting) && void hydrate(atOnce),
     { rootMargin: NEAR },

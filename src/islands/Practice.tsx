@@ -3,6 +3,7 @@ import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { shown } from '../core/shown.ts';
 import { drawQuestion } from '../exercises/draw.ts';
 import { kinds } from '../exercises/kinds/index.ts';
+import { whenIdle } from '../house/idle.ts';
 import { mark, type Mark } from '../exercises/mark.ts';
 import { dayNumber } from '../exercises/progress.ts';
 import { answered, loadProgress, practiceKeptAside, useProgress } from '../exercises/progress-store.ts';
@@ -103,7 +104,7 @@ export default function Practice() {
   };
   const fromAddress = () => choose(new URLSearchParams(location.hash.slice(1)).get('topic') ?? 'all');
   onMount(() => {
-    fromAddress();
+    whenIdle(fromAddress, true); // the page comes alive first
     addEventListener('hashchange', (event) => {
       fromAddress();
       focusAfter(event, answerField);

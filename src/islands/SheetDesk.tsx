@@ -11,6 +11,7 @@ import {
   questionsOf,
   type Worksheet,
 } from '../exercises/worksheet.ts';
+import { whenIdle } from '../house/idle.ts';
 import { useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
 import { NumberField } from './NumberField.tsx';
@@ -55,7 +56,8 @@ export default function SheetDesk() {
     setShown(Math.min(shown(), sheet().versions));
   };
   const pool = createMemo(() => poolOf(sheet()));
-  const questions = createMemo(() => questionsOf(sheet(), shown()));
+  const [drawn, setDrawn] = createSignal(false);
+  const questions = createMemo(() => (drawn() ? questionsOf(sheet(), shown()) : []));
   const link = () => sheetLink(sheet());
   const mark = () => fingerprint(link());
   const allVersions = () => Array.from({ length: sheet().versions }, (_, i) => i + 1);
@@ -72,6 +74,7 @@ export default function SheetDesk() {
     if (reading && 'problem' in reading) setProblem(reading.problem);
     else if (reading) setSheet(reading.sheet);
     createEffect(() => history.replaceState(null, '', link()));
+    whenIdle(() => setDrawn(true), true); // the page comes alive first
   });
 
   const printOut = (part: Part) => {
@@ -234,12 +237,14 @@ export default function SheetDesk() {
             <span>Show the answers</span>
           </label>
         </form>
-        <Paper
-          part={withAnswers() ? 'answers' : 'questions'}
-          questions={questions()}
-          version={shown()}
-          mark={mark()}
-        />
+        <Show when={drawn()}>
+          <Paper
+            part={withAnswers() ? 'answers' : 'questions'}
+            questions={questions()}
+            version={shown()}
+            mark={mark()}
+          />
+        </Show>
       </section>
       <Show when={printing()}>
         {(part) => (

@@ -12,7 +12,7 @@ export default exercise(fermentationCurve, {
   form: 'curve',
   level: 2,
   ask: 'done',
-  vary: { readings: invented },
+  vary: invented,
   within: 0.06,
   prompt: (_, { readings }) =>
     `A washback at Harrowmere read ${first(readings)} at the start, ${n(readings[3]!.gravity, 3)} after ${n(readings[3]!.hour, 0)} h and ${last(readings)} after ${n(readings.at(-1)!.hour, 0)} h; the curve runs through all its readings. After how many hours was 95 % of the fall in extract done?`,

@@ -10,7 +10,7 @@ export default exercise(fermentationCurve, {
   form: 'curve',
   level: 1,
   ask: 'half',
-  vary: { readings: invented },
+  vary: invented,
   within: 0.06,
   prompt: (_, { readings }) =>
     `A washback at Harrowmere was filled at ${n(readings[0]!.gravity, 3)} and stood at ${n(readings.at(-1)!.gravity, 3)} after ${n(readings.at(-1)!.hour, 0)} h; its reading after ${n(readings[2]!.hour, 0)} h was ${n(readings[2]!.gravity, 3)}. By the curve, after how many hours had the extract done half of its fall, when gas and heat come fastest?`,

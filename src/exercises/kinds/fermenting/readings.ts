@@ -16,11 +16,19 @@ function washback(initial: number, final: number, half: number, steepness: numbe
   return TIMES.map((hour) => ({ hour, gravity: rounded(gravityFromPlato(extractAt(fall, hour))) }));
 }
 
-/** Washbacks of a house that does not exist, each with eight readings. */
-export const invented = [13, 13.5, 14, 14.5, 15].flatMap((initial) =>
-  [-0.8, -0.4].flatMap((final) =>
-    [13.4, 14.6, 15.8, 17.2].flatMap((half) =>
-      [0.22, 0.27, 0.33].map((steepness) => washback(initial, final, half, steepness)),
+const washbacks = () =>
+  [13, 13.5, 14, 14.5, 15].flatMap((initial) =>
+    [-0.8, -0.4].flatMap((final) =>
+      [13.4, 14.6, 15.8, 17.2].flatMap((half) =>
+        [0.22, 0.27, 0.33].map((steepness) => washback(initial, final, half, steepness)),
+      ),
     ),
-  ),
-);
+  );
+let drawn: ReturnType<typeof washbacks> | undefined;
+
+/** Washbacks of a house that does not exist, each with eight readings; worked out when a question first needs them. */
+export const invented = {
+  get readings() {
+    return (drawn ??= washbacks());
+  },
+};
