@@ -18,6 +18,12 @@ const figure = (page: Page, path: string) =>
 const station = (page: Page, name: string) => page.locator(`.ledger [data-station="${name}"]`);
 const litres = (value: number) => `${formatNumber(value, value < 100 ? 1 : 0)} L`;
 
+/** Goes to a chapter by the last link to it, at the foot of the page. */
+async function follow(page: Page, chapter: string): Promise<void> {
+  await page.locator(`a[href$="/${chapter}/"]`).last().press('Enter');
+  await page.waitForURL(`**/${chapter}/`);
+}
+
 test('gravity changed in fermenting changes the heart in distilling and the bottles in maturing', async ({
   page,
 }) => {
@@ -30,13 +36,13 @@ test('gravity changed in fermenting changes the heart in distilling and the bott
   await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(after, 'wash.alcohol'));
   await expect(station(page, 'wash')).toHaveText(litres(after.wash.alcohol));
 
-  await page.locator('a[href$="/distilling/"]').last().click();
+  await follow(page, 'distilling');
   await expect(figure(page, 'heart.volume')).toHaveText(figureText(after, 'heart.volume'));
   await expect(page.locator('.run table.parts tr.heart td').first()).toHaveText(
     formatNumber(after.heart.volume, 0),
   );
 
-  await page.locator('a[href$="/maturing/"]').last().click();
+  await follow(page, 'maturing');
   await expect(figure(page, 'bottling.bottles')).toHaveText(figureText(after, 'bottling.bottles'));
   await expect(station(page, 'bottles')).toHaveText(litres(after.bottling.alcohol));
 });
