@@ -18,7 +18,7 @@ const below = ['core', 'house', 'calculators', 'exercises', 'talk'];
 
 const layers: Readonly<Record<string, Layer>> = {
   core: { files: /^core\//, imports: ['core'], packages: /^psychrolib$/ },
-  store: { files: /^(house\/(.*store|live-prose)|exercises\/[^/]*store)\.ts$/, imports: [...below, 'store'], packages: /^solid-js/ },
+  store: { files: /^(house\/(.*store|other-tabs|live-prose)|exercises\/[^/]*store)\.ts$/, imports: [...below, 'store'], packages: /^solid-js/ },
   house: { files: /^house\//, imports: ['core', 'house', 'content'], packages: none },
   calculators: { files: /^calculators\//, imports: ['core', 'calculators'], types: ['house'], packages: none },
   exercises: { files: /^exercises\//, imports: ['core', 'house', 'calculators', 'exercises'], packages: none },
