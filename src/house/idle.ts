@@ -1,4 +1,4 @@
-// Work that may wait: done one piece after another when the browser has time, and all of it before a page is printed.
+// Work that may wait, one piece after another: what is in sight until the next frame is drawn, the rest until the browser has time; and all of it before a page is printed.
 
 const LATEST = 250; // ms after which a piece is done even if the browser never had time
 
@@ -10,23 +10,33 @@ const whenFree: (run: (deadline?: IdleDeadline) => void) => unknown =
     : (run) => setTimeout(run, 1);
 
 function run(deadline?: IdleDeadline): void {
-  for (const waiting of [inSight, outOfSight])
-    for (const work of waiting) {
-      waiting.delete(work);
-      work();
-      if (!deadline || deadline.timeRemaining() <= 1) {
-        if (inSight.size + outOfSight.size > 0) whenFree(run);
-        return;
-      }
-    }
+  for (const work of outOfSight) {
+    outOfSight.delete(work);
+    work();
+    if (!deadline || deadline.timeRemaining() <= 1) break;
+  }
+  if (outOfSight.size > 0) whenFree(run);
 }
 
-/** Does a piece of work when the browser has time, what is in sight first. The same function, asked for again before that, is done once. */
+function runInSight(): void {
+  const [work] = inSight;
+  if (!work) return;
+  inSight.delete(work);
+  if (inSight.size > 0) setTimeout(runInSight);
+  work();
+}
+
+/** Does a piece of work after the next frame when it is in sight, and when the browser has time when not. The same function, asked for again before that, is done once. */
 export function whenIdle(work: () => void, isInSight = false): void {
-  if (inSight.size + outOfSight.size === 0) whenFree(run);
-  outOfSight.delete(work);
-  if (isInSight) inSight.add(work);
-  else if (!inSight.has(work)) outOfSight.add(work);
+  if (inSight.has(work)) return;
+  if (isInSight) {
+    outOfSight.delete(work);
+    if (inSight.size === 0) requestAnimationFrame(() => setTimeout(runInSight));
+    inSight.add(work);
+  } else {
+    if (outOfSight.size === 0) whenFree(run);
+    outOfSight.add(work);
+  }
 }
 
 if (typeof document !== 'undefined') {
