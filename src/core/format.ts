@@ -7,18 +7,18 @@ const NARROW_SPACE = '\u202f';
 const NO_BREAK_SPACE = '\u00a0';
 const SINGULAR: Readonly<Record<string, string>> = { years: 'year', days: 'day', points: 'point' };
 
-const formats: Intl.NumberFormat[] = [];
-/** The format with so many decimals, made once: a page prints hundreds of numbers at every move of a control. */
-const withDigits = (digits: number) =>
-  (formats[digits] ??= new Intl.NumberFormat('en-GB', {
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-  }));
+/** Fixed decimals, rounded from the number as it is written, a half upwards: 1.005 to 1.01, where the binary number is a hair below. */
+function fixed(value: number, digits: number): string {
+  const written = String(value).split('.')[1] ?? '';
+  const isHalf = written.length === digits + 1 && written.endsWith('5');
+  return (isHalf ? value * (1 + Number.EPSILON) : value).toFixed(digits);
+}
 
-/** A number with grouped thousands, a true minus and a fixed count of decimals. */
+/** A number below 10²¹ with grouped thousands, a true minus and a fixed count of decimals. Our own, as `Intl` takes longer to wake than all the rest of a page. */
 export function formatNumber(value: number, digits: number): string {
-  const text = withDigits(digits).format(value);
-  return text.replace(/^-/, Number(text.replaceAll(',', '')) === 0 ? '' : '−');
+  const [whole, decimals] = fixed(Math.abs(value), digits).split('.');
+  const text = `${whole!.replace(/\B(?=(\d{3})+$)/g, ',')}${decimals === undefined ? '' : `.${decimals}`}`;
+  return value < 0 && /[1-9]/.test(text) ? `−${text}` : text;
 }
 
 /** A whole number with the thing counted: 1 year, 2 years. */

@@ -1,5 +1,5 @@
 // Marking a number: right, right but for rounding or unit, or wrong, with the mistake that leads to it.
-import { format } from '../core/format.ts';
+import { format, formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { shown } from '../core/shown.ts';
 import { answerUnits } from './answer-units.ts';
@@ -68,7 +68,7 @@ function sizeFault({ answer, tolerance }: NumberQuestion, reading: Reading): Mar
   return {
     verdict: 'wrong',
     family: 'thousand',
-    say: `The digits are right, but the size is too ${tens > 0 ? 'large' : 'small'} by a factor of ${(10 ** Math.abs(tens)).toLocaleString('en-GB')}: look at the units.`,
+    say: `The digits are right, but the size is too ${tens > 0 ? 'large' : 'small'} by a factor of ${formatNumber(10 ** Math.abs(tens), 0)}: look at the units.`,
   };
 }
 

@@ -1,7 +1,7 @@
 // A curve with the table that says the same.
 import { createMemo, For, Index } from 'solid-js';
 import type { Chart as ChartData } from '../calculators/define.ts';
-import { format } from '../core/format.ts';
+import { format, formatWorking } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { axisTicks, linePoints, span } from './plot.ts';
 
@@ -26,7 +26,7 @@ export function Chart(props: { readonly of: ChartData }) {
       )
       .filter((cells, row, all) => row === 0 || cells.join('|') !== all[row - 1]!.join('|'));
   const left = createMemo(() =>
-    Math.max(56, 12 + CHARACTER * Math.max(...axisTicks(up(), 5).map((tick) => tickText(tick).length))),
+    Math.max(56, 12 + CHARACTER * Math.max(...axisTicks(up(), 5).map((tick) => formatWorking(tick).length))),
   );
   const x = createMemo(() => span(across(), left(), WIDTH - MARGIN.right));
   const y = createMemo(() => span(up(), HEIGHT - MARGIN.bottom, MARGIN.top));
@@ -37,7 +37,7 @@ export function Chart(props: { readonly of: ChartData }) {
           <For each={axisTicks(across(), 8)}>
             {(tick) => (
               <text class="tick" x={x()(tick)} y={HEIGHT - MARGIN.bottom + 20} text-anchor="middle">
-                {tickText(tick)}
+                {formatWorking(tick)}
               </text>
             )}
           </For>
@@ -46,7 +46,7 @@ export function Chart(props: { readonly of: ChartData }) {
               <>
                 <line class="grid" x1={left()} x2={WIDTH - MARGIN.right} y1={y()(tick)} y2={y()(tick)} />
                 <text class="tick" x={left() - 8} y={y()(tick) + 4} text-anchor="end">
-                  {tickText(tick)}
+                  {formatWorking(tick)}
                 </text>
               </>
             )}
@@ -86,10 +86,6 @@ export function Chart(props: { readonly of: ChartData }) {
     </figure>
   );
 }
-
-/** A number of an axis, with no more decimals than it needs. */
-const tickText = (tick: number) => ticks.format(Number(tick.toFixed(6)));
-const ticks = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 6 });
 
 /** The values with a little room above and below, so that a level curve still shows. */
 function padded(values: readonly number[]): readonly number[] {

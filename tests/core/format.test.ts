@@ -117,3 +117,25 @@ test('a house figure as typed reads back as itself over its whole range', () => 
     }
   }
 });
+
+test('numbers print as the platform’s own British numbers do (Unicode CLDR, en-GB)', () => {
+  const wide = fc.oneof(
+    fc.double({ min: -1e15, max: 1e15, noNaN: true }),
+    fc.double({ min: -2, max: 2, noNaN: true }),
+    fc
+      .tuple(fc.integer({ min: -10_000_000, max: 10_000_000 }), fc.integer({ min: 0, max: 7 }))
+      .map(([n, places]) => n / 10 ** places),
+  );
+  fc.assert(
+    fc.property(wide, fc.integer({ min: 0, max: 6 }), (value, digits) => {
+      fc.pre(Math.abs(value) * 10 ** digits < 1e15 && (value === 0 || Math.abs(value) >= 1e-6)); // a double carries no more figures, and below a millionth it is written with a power
+      const published = new Intl.NumberFormat('en-GB', {
+        minimumFractionDigits: digits,
+        maximumFractionDigits: digits,
+        signDisplay: 'negative',
+      });
+      expect(formatNumber(value, digits)).toBe(published.format(value).replace('-', '−'));
+    }),
+    { numRuns: 20_000 },
+  );
+});

@@ -1,4 +1,5 @@
 // Figures that each stand alone but together cannot be true, or are far from common practice.
+import { formatNumber } from '../format.ts';
 import type { Line } from './line.ts';
 
 export interface Caution {
@@ -8,7 +9,7 @@ export interface Caution {
   readonly says: string;
 }
 
-const litre = (n: number) => `${Math.round(n).toLocaleString('en-GB')} L`;
+const litre = (n: number) => `${formatNumber(n, 0)} L`;
 const MODEL_SPREAD = 1.02; // Balling and the yield factor 6.06 differ by up to about 2 % at full attenuation
 
 /** What a careful colleague would say of these figures; empty when they agree. */

@@ -21,7 +21,7 @@ export default sum({
   prompt: (show) =>
     `A store holds ${show.casks} casks with ${show.size} in each on average, at ${show.strength}, and loses ${show.loss} of its alcohol a year. Without a calculator: about how much pure alcohol does the air take in the next year?`,
   working: ({ casks, size, strength, loss }, answer) => [
-    `About ${Number(casks.toPrecision(1)).toLocaleString('en-GB')} casks × ${n(Number(size.toPrecision(1)), 0)} L × 0.6 = about ${n(Number(casks.toPrecision(1)) * Number(size.toPrecision(1)) * 0.6, 0)} L of pure alcohol; ${n(Math.round(loss), 0)} % of it goes, say ${n((Number(casks.toPrecision(1)) * Number(size.toPrecision(1)) * 0.6 * Math.round(loss)) / 100, 0)} L`,
+    `About ${n(Number(casks.toPrecision(1)), 0)} casks × ${n(Number(size.toPrecision(1)), 0)} L × 0.6 = about ${n(Number(casks.toPrecision(1)) * Number(size.toPrecision(1)) * 0.6, 0)} L of pure alcohol; ${n(Math.round(loss), 0)} % of it goes, say ${n((Number(casks.toPrecision(1)) * Number(size.toPrecision(1)) * 0.6 * Math.round(loss)) / 100, 0)} L`,
     `In full: ${n(casks, 0)} × ${n(size, 0)} × ${n(strength / 100, 3)} × ${n(loss / 100, 3)} = ${n(answer, 0)} L`,
   ],
   slips: [
