@@ -35,6 +35,14 @@ export default defineConfig({
   },
   integrations: [solid(), mdx(), finish()],
   vite: {
-    build: { assetsInlineLimit: 0, rolldownOptions: { checks: { moduleLevelDirective: false } } },
+    // What a script fetches later it looks for beside itself, in whatever folder the site stands.
+    experimental: {
+      renderBuiltUrl: (_file, { hostType }) => (hostType === 'js' ? { relative: true } : undefined),
+    },
+    build: {
+      assetsInlineLimit: 0,
+      modulePreload: false,
+      rolldownOptions: { checks: { moduleLevelDirective: false } },
+    },
   },
 });

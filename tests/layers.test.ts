@@ -18,7 +18,7 @@ const below = ['core', 'house', 'calculators', 'exercises', 'talk'];
 
 const layers: Readonly<Record<string, Layer>> = {
   core: { files: /^core\//, imports: ['core'], packages: /^psychrolib$/ },
-  store: { files: /^(house\/(.*store|other-tabs|live-prose)|exercises\/[^/]*store)\.ts$/, imports: [...below, 'store'], packages: /^solid-js/ },
+  store: { files: /^(house\/(.*store|other-tabs|live-prose|first-seen)|exercises\/[^/]*store)\.ts$/, imports: [...below, 'store'], packages: /^solid-js/ },
   house: { files: /^house\//, imports: ['core', 'house', 'content'], packages: none },
   calculators: { files: /^calculators\//, imports: ['core', 'calculators'], types: ['house'], packages: none },
   exercises: { files: /^exercises\//, imports: ['core', 'house', 'calculators', 'exercises'], packages: none },
@@ -26,7 +26,7 @@ const layers: Readonly<Record<string, Layer>> = {
   islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^(solid-js|fflate|minisearch)/ },
   components: { files: /^components\//, imports: [...below, 'store', 'islands', 'components', 'content'], packages: /^astro/ },
   pages: { files: /^(pages|layouts)\/|^(content\.config|env\.d)\.ts$/, imports: [...below, 'store', 'islands', 'components', 'pages', 'build', 'styles', 'content', 'published'], packages: /./ },
-  build: { files: /^build\//, imports: [...below, 'build'], packages: /./ },
+  build: { files: /^build\//, imports: [...below, 'store', 'build'], packages: /./ },
 }; // prettier-ignore
 
 const src = join(import.meta.dirname, '..', 'src');

@@ -80,7 +80,8 @@ export const finish = (): AstroIntegration => ({
   name: 'finish',
   hooks: {
     'astro:config:setup': ({ addClientDirective }) => {
-      addClientDirective({ name: 'needed', entrypoint: './src/build/needed.ts' });
+      for (const name of ['needed', 'seen'])
+        addClientDirective({ name, entrypoint: `./src/build/${name}.ts` });
     },
     'astro:build:done': async ({ dir }) => {
       const root = fileURLToPath(dir);

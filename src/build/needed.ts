@@ -1,5 +1,6 @@
 // client:needed: an island's fields and script come when the island is near the window, or once the page's figures are no longer those it was built with.
 import type { ClientDirective } from 'astro';
+import { firstSeen } from '../house/first-seen.ts';
 import { whenIdle } from '../house/idle.ts';
 
 const NEAR = '200px'; // before it comes into sight
@@ -17,6 +18,7 @@ const needed: ClientDirective = (load, _options, element) => {
     begun = true;
     watcher.disconnect();
     bringFields(element);
+    await firstSeen;
     const start = await load();
     when(() => void start());
   };

@@ -3,7 +3,6 @@ import type { House } from '../core/line/house.ts';
 import { builtInHouse } from '../house/figures.ts';
 import { chanceOf, seedOf } from './chance.ts';
 import { drawQuestion } from './draw.ts';
-import { kinds } from './kinds/index.ts';
 import type { Question, QuestionKind } from './question.ts';
 import { randomHouse } from './random-house.ts';
 import { topics, type Form, type Level, type Topic } from './topics.ts';
@@ -27,13 +26,11 @@ export const MOST_QUESTIONS = 40;
 export const MOST_VERSIONS = 60;
 const OTHER_SEEDS = 12; // tries before a kind is passed over that repeats a question
 
-/** The kinds that a sheet may draw from. */
-export function poolOf({
-  generator,
-  topics,
-  forms,
-  levels,
-}: Omit<Worksheet, 'count' | 'house' | 'seed' | 'versions'>): readonly QuestionKind[] {
+/** The kinds, of all there are, that a sheet may draw from. */
+export function poolOf(
+  { generator, topics, forms, levels }: Omit<Worksheet, 'count' | 'house' | 'seed' | 'versions'>,
+  kinds: readonly QuestionKind[],
+): readonly QuestionKind[] {
   return kinds
     .filter(
       (kind) =>
@@ -67,12 +64,16 @@ const faceOf = (question: Question) =>
   ]);
 
 /**
- * The questions of one version, 1 the first; no two alike. Fewer than asked for when the choice of topics,
+ * The questions of one version, 1 the first, from all the kinds there are; no two alike. Fewer than asked for when the choice of topics,
  * forms and levels does not hold as many.
  */
-export function questionsOf(sheet: Worksheet, version: number): readonly Question[] {
+export function questionsOf(
+  sheet: Worksheet,
+  version: number,
+  kinds: readonly QuestionKind[],
+): readonly Question[] {
   const house = houseOf(sheet, version);
-  const order = inTurn(poolOf(sheet), sheet.seed);
+  const order = inTurn(poolOf(sheet, kinds), sheet.seed);
   const questions: Question[] = [];
   const faces = new Set<string>();
   const draw = (kind: QuestionKind, round: number): Question | undefined => {

@@ -1,5 +1,8 @@
 // Texts kept in this browser, which may forbid it or be full.
 
+export const HOUSE_KEY = 'malt-spirit-handbook/house';
+export const VISIT_KEY = 'malt-spirit-handbook/visit'; // in the tab's own storage: a shared house while it is looked at
+
 /** Reads a text; nothing when there is none or reading is forbidden. */
 export function keptText(key: string, storage = () => localStorage): string | null {
   try {

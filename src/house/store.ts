@@ -3,7 +3,14 @@ import { createEffect, createRoot, createSignal, on, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
 import type { House } from '../core/line/house.ts';
 import { line, type Line } from '../core/line/line.ts';
-import { keepAside, keepText, keptAside as asides, keptText } from './browser-store.ts';
+import {
+  HOUSE_KEY as KEY,
+  VISIT_KEY as VISIT,
+  keepAside,
+  keepText,
+  keptAside as asides,
+  keptText,
+} from './browser-store.ts';
 import { builtInLine } from './built-in.ts';
 import { decode, encode, propose, type NamedHouse } from './codec.ts';
 import { builtInHouse, builtInName, type FigureName } from './figures.ts';
@@ -12,10 +19,8 @@ import { nameProblem } from './name.ts';
 import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
 import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from './shelf.ts';
 
-const KEY = 'malt-spirit-handbook/house';
 const SHELF = 'malt-spirit-handbook/shelf';
 const KEPT_ASIDE = 'malt-spirit-handbook/kept-aside';
-const VISIT = 'malt-spirit-handbook/visit'; // in the tab's own storage: a shared house while it is looked at
 const SAVE_AFTER = 150; // ms of quiet before a change is written
 const NOT_KEPT =
   'This browser does not let the handbook keep your figures; they last until the page is closed.';

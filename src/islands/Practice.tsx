@@ -2,7 +2,6 @@
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { shown } from '../core/shown.ts';
 import { drawQuestion } from '../exercises/draw.ts';
-import { kinds } from '../exercises/kinds/index.ts';
 import { whenIdle } from '../house/idle.ts';
 import { mark, type Mark } from '../exercises/mark.ts';
 import { dayNumber } from '../exercises/progress.ts';
@@ -27,6 +26,7 @@ import { RecordSheet } from './RecordSheet.tsx';
 import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
 import { today } from './today.ts';
+import { useKinds } from './use-kinds.ts';
 
 const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened
 
@@ -41,8 +41,9 @@ export default function Practice() {
   const [said, setSaid] = createSignal('');
   let nextButton: HTMLButtonElement | undefined;
 
+  const kinds = useKinds(() => whenIdle(next, true)); // the page comes alive first
   const pool = createMemo(() =>
-    kinds.filter(
+    (kinds() ?? []).filter(
       (kind) =>
         (topic() === 'all' || kind.topic === topic()) && (level() === 'all' || kind.level === level()),
     ),
@@ -104,7 +105,7 @@ export default function Practice() {
   };
   const fromAddress = () => choose(new URLSearchParams(location.hash.slice(1)).get('topic') ?? 'all');
   onMount(() => {
-    whenIdle(fromAddress, true); // the page comes alive first
+    fromAddress();
     addEventListener('hashchange', (event) => {
       fromAddress();
       focusAfter(event, answerField);
@@ -159,7 +160,7 @@ export default function Practice() {
           when={mounted() && question()}
           fallback={
             <p>
-              {mounted()
+              {kinds()
                 ? 'No question fits this choice; choose another level.'
                 : 'The first question comes as soon as the page is ready.'}
             </p>
@@ -215,7 +216,7 @@ export default function Practice() {
           )}
         </Show>
       </section>
-      <RecordSheet />
+      <RecordSheet kinds={kinds()} />
       <section class="screen-only keep" aria-labelledby="keep-title">
         <h2 id="keep-title">Keep your practice</h2>
         <p>

@@ -1,15 +1,15 @@
 // What has been practised, by stage on the screen, and as a record to print and sign.
 import { For, Show } from 'solid-js';
-import { kinds } from '../exercises/kinds/index.ts';
 import { changeName, useProgress } from '../exercises/progress-store.ts';
 import { recordOf, type TopicRecord } from '../exercises/record.ts';
+import type { QuestionKind } from '../exercises/question.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { inWords, today } from './today.ts';
 import { printPart } from './print-part.ts';
 
-export function RecordSheet() {
+export function RecordSheet(props: { readonly kinds: readonly QuestionKind[] | undefined }) {
   const { mounted, progress, name } = useProgress();
-  const records = () => recordOf(progress(), kinds);
+  const records = () => recordOf(progress(), props.kinds ?? []);
   const begun = () => records().filter(({ practised }) => practised.length > 0);
   return (
     <>
@@ -33,12 +33,10 @@ export function RecordSheet() {
                       <a href={`#topic=${record.topic}`}>{topicTitles[record.topic]}</a>
                     </th>
                     <td class="number">
-                      {record.practised.length} of {record.kinds}
+                      {props.kinds ? `${record.practised.length} of ${record.kinds}` : '…'}
                     </td>
-                    <td class="number">
-                      {record.right} of {record.answers}
-                    </td>
-                    <td class="number">{record.known}</td>
+                    <td class="number">{props.kinds ? `${record.right} of ${record.answers}` : '…'}</td>
+                    <td class="number">{props.kinds ? record.known : '…'}</td>
                   </tr>
                 )}
               </For>
@@ -62,7 +60,7 @@ export function RecordSheet() {
           />
         </div>
         <p class="actions">
-          <button type="button" onClick={() => printPart('record')}>
+          <button type="button" disabled={!props.kinds} onClick={() => printPart('record')}>
             Print the record to sign
           </button>
         </p>

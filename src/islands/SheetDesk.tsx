@@ -19,6 +19,7 @@ import { printPart } from './print-part.ts';
 import { ResultTable } from './ResultTable.tsx';
 import { saveSheetForLearningSystem } from './save-sheet.ts';
 import { Paper, type Part } from './SheetPaper.tsx';
+import { useKinds } from './use-kinds.ts';
 
 const start: Worksheet = {
   generator: GENERATOR,
@@ -55,9 +56,11 @@ export default function SheetDesk() {
     setSheet({ ...sheet(), ...part });
     setShown(Math.min(shown(), sheet().versions));
   };
-  const pool = createMemo(() => poolOf(sheet()));
   const [drawn, setDrawn] = createSignal(false);
-  const questions = createMemo(() => (drawn() ? questionsOf(sheet(), shown()) : []));
+  const kinds = useKinds(() => whenIdle(() => setDrawn(true), true)); // the page comes alive first
+  const pool = createMemo(() => poolOf(sheet(), kinds() ?? []));
+  const ofVersion = (version: number) => questionsOf(sheet(), version, kinds() ?? []);
+  const questions = createMemo(() => (drawn() ? ofVersion(shown()) : []));
   const link = () => sheetLink(sheet());
   const mark = () => fingerprint(link());
   const allVersions = () => Array.from({ length: sheet().versions }, (_, i) => i + 1);
@@ -74,7 +77,6 @@ export default function SheetDesk() {
     if (reading && 'problem' in reading) setProblem(reading.problem);
     else if (reading) setSheet(reading.sheet);
     createEffect(() => history.replaceState(null, '', link()));
-    whenIdle(() => setDrawn(true), true); // the page comes alive first
   });
 
   const printOut = (part: Part) => {
@@ -189,15 +191,17 @@ export default function SheetDesk() {
           </p>
         </form>
         <p role="status" class="fits">
-          {pool().length} kinds of question fit.{' '}
-          {questions().length < sheet().count
+          {kinds()
+            ? `${pool().length} kinds of question fit.`
+            : 'The questions come as soon as the page is ready.'}{' '}
+          {drawn() && questions().length < sheet().count
             ? `They give ${questions().length} questions that differ; choose more stages or kinds for ${sheet().count}.`
             : ''}
         </p>
         <p class="actions">
           <For each={Object.entries(partTitles) as [Part, string][]}>
             {([part, title]) => (
-              <button type="button" onClick={() => printOut(part)}>
+              <button type="button" disabled={!drawn()} onClick={() => printOut(part)}>
                 {title}
               </button>
             )}
@@ -205,7 +209,11 @@ export default function SheetDesk() {
           <button type="button" onClick={() => void share()}>
             Copy the link for trainees
           </button>
-          <button type="button" onClick={() => setSaid(saveSheetForLearningSystem(sheet(), shown()))}>
+          <button
+            type="button"
+            disabled={!drawn()}
+            onClick={() => setSaid(saveSheetForLearningSystem(sheet(), shown(), questions()))}
+          >
             Save version {shown()} for a learning system (QTI 3.0)
           </button>
         </p>
@@ -251,12 +259,7 @@ export default function SheetDesk() {
           <div class="paper sheet">
             <For each={allVersions()}>
               {(version) => (
-                <Paper
-                  part={part()}
-                  questions={questionsOf(sheet(), version)}
-                  version={version}
-                  mark={mark()}
-                />
+                <Paper part={part()} questions={ofVersion(version)} version={version} mark={mark()} />
               )}
             </For>
           </div>

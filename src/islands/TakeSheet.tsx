@@ -11,6 +11,7 @@ import { focusAfter } from './focus-after.ts';
 import { MarkView } from './MarkView.tsx';
 import { NumberField } from './NumberField.tsx';
 import { QuestionView } from './QuestionView.tsx';
+import { kindsOrLost } from './use-kinds.ts';
 
 /** Answers on their way, kept under the sheet's name and version. */
 interface Kept {
@@ -65,9 +66,11 @@ export default function TakeSheet() {
       );
     setWork(kept ?? freshAnswers(questions().length));
   }
-  function open(version: number): void {
+  async function open(version: number): Promise<void> {
     const now = sheet()!;
-    setQuestions(questionsOf(now, version));
+    const kinds = await kindsOrLost();
+    if (!kinds || sheet() !== now) return; // another link was opened meanwhile
+    setQuestions(questionsOf(now, version, kinds));
     setSaid('');
     takeKept(keyOf(now, version));
     setVersion(version);
@@ -79,7 +82,7 @@ export default function TakeSheet() {
     setVersion(undefined);
     setSheet(reading && 'sheet' in reading ? reading.sheet : undefined);
     if (reading && 'sheet' in reading && (reading.version !== undefined || reading.sheet.versions === 1))
-      open(reading.version ?? 1);
+      void open(reading.version ?? 1);
     setReady(true);
   }
   onMount(() => {
@@ -145,8 +148,7 @@ export default function TakeSheet() {
               <button
                 type="button"
                 onClick={(event) => {
-                  open(chosenVersion());
-                  focusAfter(event, () => heading);
+                  void open(chosenVersion()).then(() => focusAfter(event, () => heading));
                 }}
               >
                 Begin

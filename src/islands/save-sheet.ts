@@ -2,13 +2,18 @@
 import { strToU8, zipSync } from 'fflate';
 import { qtiPackage } from '../exercises/qti/package.ts';
 import { sheetLink } from '../exercises/sheet-link.ts';
-import { fingerprint, questionsOf, type Worksheet } from '../exercises/worksheet.ts';
+import type { Question } from '../exercises/question.ts';
+import { fingerprint, type Worksheet } from '../exercises/worksheet.ts';
 import { saveFile } from './save-file.ts';
 
 /** Saves the package; says what was saved. */
-export function saveSheetForLearningSystem(sheet: Worksheet, version: number): string {
+export function saveSheetForLearningSystem(
+  sheet: Worksheet,
+  version: number,
+  questions: readonly Question[],
+): string {
   const name = `sheet-${fingerprint(sheetLink(sheet))}-version-${version}`;
-  const files = qtiPackage(questionsOf(sheet, version), {
+  const files = qtiPackage(questions, {
     sheet: name,
     title: `Malt Spirit Handbook, sheet, version ${version}`,
     version: String(sheet.generator),

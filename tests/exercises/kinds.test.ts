@@ -5,6 +5,7 @@ import { kinds as quantityKinds } from '../../src/core/kinds.ts';
 import { answerUnits } from '../../src/exercises/answer-units.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
+import { fetchKinds } from '../../src/exercises/kinds/later.ts';
 import { letter, mark } from '../../src/exercises/mark.ts';
 import {
   isChoiceQuestion,
@@ -135,4 +136,8 @@ describe.each(kinds.map((kind) => [kind.id, kind] as const))('%s', (_, kind) => 
     }
     expect(faces.size, 'different questions').toBeGreaterThanOrEqual(Math.min(10, SEEDS / 4));
   });
+});
+
+test('the kinds that a page fetches, topic by topic, are all there are, in the same order', async () => {
+  expect((await fetchKinds()).map(({ id }) => id)).toEqual(kinds.map(({ id }) => id));
 });

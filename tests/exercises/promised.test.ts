@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { kinds } from '../../src/exercises/kinds/index.ts';
 import { readSheetLink } from '../../src/exercises/sheet-link.ts';
 import { fingerprint, questionsOf } from '../../src/exercises/worksheet.ts';
 
@@ -18,7 +19,7 @@ const promised = JSON.parse(
 export function drawnBy(link: string, version: number): string {
   const reading = readSheetLink(link);
   if (!reading || 'problem' in reading) throw new Error(`unread: ${link}`);
-  const told = questionsOf(reading.sheet, version).map((question) => [
+  const told = questionsOf(reading.sheet, version, kinds).map((question) => [
     question.kind,
     question.prompt,
     typeof question.answer === 'number' ? Number(question.answer.toPrecision(9)) : question.answer,

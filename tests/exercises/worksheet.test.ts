@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { gravity } from '../../src/core/quantity.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import { isNumberQuestion } from '../../src/exercises/question.ts';
+import { kinds } from '../../src/exercises/kinds/index.ts';
 import { readSheetLink, sheetLink } from '../../src/exercises/sheet-link.ts';
 import { forms, levels, topics } from '../../src/exercises/topics.ts';
 import { poolOf, questionsOf, type Worksheet } from '../../src/exercises/worksheet.ts';
@@ -65,7 +66,7 @@ test('a link from a newer generator says so', () => {
 });
 
 test('twelve trainees get the same kinds with numbers of their own, and no two questions alike', () => {
-  const versions = Array.from({ length: 12 }, (_, i) => questionsOf(everything, i + 1));
+  const versions = Array.from({ length: 12 }, (_, i) => questionsOf(everything, i + 1, kinds));
   for (const questions of versions) {
     expect(questions).toHaveLength(20);
     expect(new Set(questions.map(({ prompt }) => prompt)).size).toBe(20);
@@ -80,8 +81,8 @@ test('twelve trainees get the same kinds with numbers of their own, and no two q
 test('a sheet takes from every topic chosen, and asks nothing that was not chosen', () => {
   fc.assert(
     fc.property(anySheet, (sheet) => {
-      const pool = poolOf(sheet);
-      const questions = questionsOf(sheet, 1);
+      const pool = poolOf(sheet, kinds);
+      const questions = questionsOf(sheet, 1, kinds);
       expect(questions.length).toBeLessThanOrEqual(sheet.count);
       for (const { topic, form, level } of questions)
         expect([
@@ -100,8 +101,8 @@ test('a sheet takes from every topic chosen, and asks nothing that was not chose
 test('the same link gives the same questions, each marked right by its own answer', () => {
   const reading = readSheetLink(sheetLink({ ...everything, house: 'random' }, 5));
   if (!reading || 'problem' in reading) throw new Error('unread');
-  const questions = questionsOf(reading.sheet, 5);
-  expect(questions).toEqual(questionsOf({ ...everything, house: 'random' }, 5));
+  const questions = questionsOf(reading.sheet, 5, kinds);
+  expect(questions).toEqual(questionsOf({ ...everything, house: 'random' }, 5, kinds));
   for (const question of questions.filter(isNumberQuestion))
     expect(mark(question, String(question.answer)).verdict).toBe('right');
 });

@@ -27,7 +27,7 @@ async function fetched(page: Page, address: string): Promise<readonly string[]> 
     (request) => request.serviceWorker() === null && asked.add(new URL(request.url()).pathname),
   );
   await page.goto(address);
-  await page.waitForFunction(() => document.querySelector('astro-island[ssr][client=idle]') === null);
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr][client=seen]') === null);
   await page.waitForLoadState('networkidle');
   return [...asked].filter((path) => !path.endsWith('/offline.js'));
 }

@@ -242,3 +242,47 @@ test('a script that fails half way: the page says so, the rest works, what was s
   await expect(page.locator('#house-heartEnd')).toHaveValue('60');
   expect(await kept(page, HOUSE)).toBe(sallowby);
 });
+
+for (const [what, script, address] of [
+  ['the script of every page', /page-script\./, '/distilling/'],
+  ['a part of the questions', /_astro\/law\./, '/practice/'],
+  ['a part of the questions', /_astro\/law\./, '/sheets/'],
+] as const)
+  test(`${what} does not come to ${address}: the page says so, and what was saved is untouched`, async ({
+    page,
+  }) => {
+    const practised =
+      '{"format":"malt-spirit-handbook/practice","version":1,"standing":{},"log":[{"kind":"a","day":"2026-05-14","verdict":"right"}]}';
+    const keep = { [HOUSE]: sallowby, [PRACTICE]: practised };
+    await page.addInitScript((texts) => {
+      for (const [key, text] of Object.entries(texts)) localStorage.setItem(key, text);
+    }, keep);
+    await page.route(script, (route) => route.abort());
+    await page.goto(address);
+    await expect(page.locator('.script-lost')).toBeVisible();
+    for (const [key, text] of Object.entries(keep)) expect(await kept(page, key)).toBe(text);
+  });
+
+test('a page of the built-in house fetches its script once it has been seen; a reader’s own house waits for nothing', async ({
+  page,
+}) => {
+  const begun = () =>
+    page.evaluate(
+      () =>
+        performance.getEntriesByType('resource').find(({ name }) => name.includes('page-script'))!.startTime -
+        performance.getEntriesByName('first-contentful-paint')[0]!.startTime,
+    );
+  await open(page, '/distilling/');
+  expect(await begun()).toBeGreaterThan(0);
+  await page.evaluate(([key, text]) => localStorage.setItem(key!, text!), [HOUSE, sallowby]);
+  await page.addInitScript(() => {
+    // A paint that is never told of, and a wait that never ends.
+    PerformanceObserver.prototype.observe = () => undefined;
+    const { setTimeout } = globalThis;
+    Object.assign(globalThis, {
+      setTimeout: (work: () => void, wait: number) => (wait === 1000 ? 0 : setTimeout(work, wait)),
+    });
+  });
+  await page.reload();
+  await expect(page.locator('[data-figure="house.heartEnd"]').first()).toHaveText(/^60\D/);
+});

@@ -144,7 +144,7 @@ test('a sheet goes from the desk by link to a trainee, and its result into the t
   await trainee.getByRole('button', { name: 'Begin' }).click();
   const reading = readSheetLink(hash);
   if (!reading || 'problem' in reading) throw new Error('the link is unread');
-  const questions = questionsOf(reading.sheet, 4);
+  const questions = questionsOf(reading.sheet, 4, kinds);
   await trainee.locator('#take-name').fill('Una Thornwath');
   for (const [i, question] of questions.entries()) {
     await expect(trainee.locator('.prompt').nth(i)).toHaveText(question.prompt);

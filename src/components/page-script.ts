@@ -1,0 +1,4 @@
+// What every page does once it is seen.
+import './keep-offline.ts';
+import '../house/live-prose.ts';
+import './term-dismiss.ts';
