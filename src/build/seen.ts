@@ -5,6 +5,6 @@ import { firstSeen } from '../house/first-seen.ts';
 const seen: ClientDirective = async (load) => {
   await firstSeen;
   const start = await load();
-  await start();
+  setTimeout(() => void start()); // the script has run; what it does next may be seen between
 };
 export default seen;

@@ -3,7 +3,7 @@ import type { House } from '../core/line/house.ts';
 import type { Line } from '../core/line/line.ts';
 import type { SourceId } from '../core/sources.ts';
 import type { Chance } from './chance.ts';
-import { lineOf } from './line-of.ts';
+import { lineIfAny } from '../house/line-of.ts';
 import type { ChoiceQuestion, QuestionKind } from './question.ts';
 import type { Level, Topic } from './topics.ts';
 
@@ -33,7 +33,7 @@ const OTHERS = 3; // wrong options shown
 /** Declares a kind of question with options, shown in an order drawn by chance. */
 export function choice({ id, title, topic, form, level, sources, ask }: Choice): QuestionKind {
   const draw: QuestionKind['draw'] = (chance, house) => {
-    const now = lineOf(house);
+    const now = lineIfAny(house);
     if (!now) return undefined;
     const { prompt, right, others } = ask(chance, now, house);
     const options = chance.shuffle([right, ...chance.shuffle(others).slice(0, OTHERS)]);

@@ -20,7 +20,7 @@ import { isRefusal } from '../core/refusal.ts';
 import { figureValue } from '../house/prose.ts';
 import type { Chance } from './chance.ts';
 import type { Family } from './families.ts';
-import { lineOf } from './line-of.ts';
+import { lineIfAny } from '../house/line-of.ts';
 import { toleranceOf, type NumberQuestion, type QuestionKind } from './question.ts';
 import { isSound } from './sound.ts';
 import type { Level, Topic } from './topics.ts';
@@ -71,7 +71,7 @@ function ofHouse(input: Input, house: House): AnyGiven[string] {
   if (isChoice(input)) return 'house' in input ? house[input.house] : input.value;
   if ('value' in input) return input.value;
   if ('house' in input) return Number(house[input.house].toFixed(6));
-  const now = lineOf(house);
+  const now = lineIfAny(house);
   if (!now) return NaN;
   const [low, high] = input.range;
   const digits = decimalsOf(input.step);

@@ -7,7 +7,7 @@ import type { SourceId } from '../core/sources.ts';
 import type { Chart } from '../calculators/define.ts';
 import { decimalsOf } from './exercise.ts';
 import type { Family } from './families.ts';
-import { lineOf } from './line-of.ts';
+import { lineIfAny } from '../house/line-of.ts';
 import { toleranceOf, type NumberQuestion, type QuestionKind } from './question.ts';
 import type { Level, Topic } from './topics.ts';
 
@@ -42,7 +42,7 @@ export function sum<const N extends string>(of: Sum<N>): QuestionKind {
   const names = Object.keys(vary) as N[];
   const within = of.within ?? (form === 'estimate' ? 0.3 : 0.01);
   const draw: QuestionKind['draw'] = (chance, house: House) => {
-    const now = lineOf(house);
+    const now = lineIfAny(house);
     if (!now) return undefined;
     const v = Object.fromEntries(names.map((name) => [name, chance.pick(vary[name][1])])) as Readonly<
       Record<N, number>

@@ -1,8 +1,6 @@
 // The one house of the page: every island reads and writes this, and it is kept in the browser.
 import { createEffect, createRoot, createSignal, on, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
-import type { House } from '../core/line/house.ts';
-import { line, type Line } from '../core/line/line.ts';
 import {
   HOUSE_KEY as KEY,
   VISIT_KEY as VISIT,
@@ -11,7 +9,7 @@ import {
   keptAside as asides,
   keptText,
 } from './browser-store.ts';
-import { builtInLine } from './built-in.ts';
+import { keepLine, lineOf } from './line-of.ts';
 import { decode, encode, propose, type NamedHouse } from './codec.ts';
 import { builtInHouse, builtInName, type FigureName } from './figures.ts';
 import { linkOf, textOfLink } from './link.ts';
@@ -31,27 +29,11 @@ const NOT_ASIDE =
 /** Where something may go wrong; each tells its own, and what one tells does not silence another. */
 type Door = 'kept' | 'shelf' | 'link' | 'browser';
 
-/** The line of a house that is known to run. */
-function running(house: House): Line {
-  const result = line(house);
-  if ('refused' in result) throw new Error(`A house that does not run was let in: ${result.refused}`);
-  return result;
-}
-
 const [house, setHouse] = createSignal(builtInHouse);
 const [name, setName] = createSignal(builtInName);
 const [shelf, setShelf] = createSignal<Shelf>({});
 const [visiting, setVisiting] = createSignal(false);
 const [troubles, setTroubles] = createSignal<Readonly<Partial<Record<Door, readonly string[]>>>>({});
-
-const lines = new WeakMap<House, Line>();
-/** The line of a house that was let in, computed when it is first asked for. */
-export function lineOf(of: House): Line {
-  if (of === builtInHouse) return builtInLine();
-  const known = lines.get(of) ?? running(of);
-  lines.set(of, known);
-  return known;
-}
 
 const tell = (door: Door, sentences: readonly string[]) => setTroubles({ ...troubles(), [door]: sentences });
 
@@ -194,7 +176,7 @@ export function changeFigure(figure: FigureName, value: unknown): string | undef
   if (house()[figure] === value) return undefined;
   const proposal = propose(house(), figure, value);
   if ('problem' in proposal) return proposal.problem;
-  lines.set(proposal.house, proposal.line);
+  keepLine(proposal.house, proposal.line);
   setHouse(proposal.house);
   return undefined;
 }

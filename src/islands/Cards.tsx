@@ -6,6 +6,7 @@ import { stages } from '../house/figures.ts';
 import { figureText } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
+import { inWords, today as now } from './today.ts';
 import { answerText, hasFigures, type VisitorQuestion } from '../house/visitor-questions.ts';
 
 const FIGURES_ON_A_CARD = 6;
@@ -15,9 +16,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
   const [left, setLeft] = createSignal<ReadonlySet<string>>(new Set());
   const [asked, setAsked] = createSignal<ReadonlySet<string>>(new Set());
   const [today, setToday] = createSignal('');
-  onMount(() =>
-    setToday(new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' })),
-  );
+  onMount(() => setToday(inWords(now())));
   const toggled = (set: ReadonlySet<string>, id: string) => {
     const next = new Set(set);
     if (!next.delete(id)) next.add(id);

@@ -2,7 +2,6 @@
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { shown } from '../core/shown.ts';
 import { drawQuestion } from '../exercises/draw.ts';
-import { whenIdle } from '../house/idle.ts';
 import { mark, type Mark } from '../exercises/mark.ts';
 import { dayNumber } from '../exercises/progress.ts';
 import { answered, loadProgress, practiceKeptAside, useProgress } from '../exercises/progress-store.ts';
@@ -41,7 +40,7 @@ export default function Practice() {
   const [said, setSaid] = createSignal('');
   let nextButton: HTMLButtonElement | undefined;
 
-  const kinds = useKinds(() => whenIdle(next, true)); // the page comes alive first
+  const kinds = useKinds(next);
   const pool = createMemo(() =>
     (kinds() ?? []).filter(
       (kind) =>

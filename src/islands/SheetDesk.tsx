@@ -57,7 +57,11 @@ export default function SheetDesk() {
     setShown(Math.min(shown(), sheet().versions));
   };
   const [drawn, setDrawn] = createSignal(false);
-  const kinds = useKinds(() => whenIdle(() => setDrawn(true), true)); // the page comes alive first
+  const kinds = useKinds(() => {
+    setDrawn(true);
+    whenIdle(() => setSeen(true), true);
+  });
+  const [seen, setSeen] = createSignal(false);
   const pool = createMemo(() => poolOf(sheet(), kinds() ?? []));
   const ofVersion = (version: number) => questionsOf(sheet(), version, kinds() ?? []);
   const questions = createMemo(() => (drawn() ? ofVersion(shown()) : []));
@@ -245,7 +249,7 @@ export default function SheetDesk() {
             <span>Show the answers</span>
           </label>
         </form>
-        <Show when={drawn()}>
+        <Show when={seen()}>
           <Paper
             part={withAnswers() ? 'answers' : 'questions'}
             questions={questions()}

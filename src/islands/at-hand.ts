@@ -1,7 +1,8 @@
 // The house for an island that shows much of it: at once where the reader's hands are, in the next free moment elsewhere.
 import { createEffect, createSignal, on, onCleanup, onMount, untrack } from 'solid-js';
 import { whenIdle } from '../house/idle.ts';
-import { lineOf, useHouse } from '../house/store.ts';
+import { lineOf } from '../house/line-of.ts';
+import { useHouse } from '../house/store.ts';
 
 const NEAR = '100px'; // before it comes into sight
 

@@ -1,4 +1,5 @@
 // Today, as the reader's own clock and calendar have it.
+import { months } from '../core/months.ts';
 
 /** As 2026-05-14. */
 export function today(): string {
@@ -8,6 +9,8 @@ export function today(): string {
     .join('-');
 }
 
-/** A day such as 2026-05-14 in words. */
-export const inWords = (day: string): string =>
-  new Date(`${day}T12:00:00`).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
+/** A day such as 2026-05-14 in words: 14 May 2026. */
+export function inWords(day: string): string {
+  const [year, month, date] = day.split('-').map(Number);
+  return `${date} ${months[month! - 1]} ${year}`;
+}

@@ -5,7 +5,7 @@ import { isChoice, isNumber, isRows, type AnyGiven } from '../../src/calculators
 import { calculators } from '../../src/calculators/index.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { sources } from '../../src/core/sources.ts';
-import { builtInLine } from '../../src/house/built-in.ts';
+import { builtInLine } from '../../src/house/line-of.ts';
 import { builtInHouse, choiceFigures, numberFigures } from '../../src/house/figures.ts';
 import { figureValue } from '../../src/house/prose.ts';
 import { anyGiven, corners } from './any-given.ts';

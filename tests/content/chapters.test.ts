@@ -1,7 +1,7 @@
 // What every chapter must have, and must not have: sections, length, terms, sources, live figures, short sentences.
 import { describe, expect, test } from 'vitest';
 import { quotable, figureText } from '../../src/house/prose.ts';
-import { builtInLine } from '../../src/house/built-in.ts';
+import { builtInLine } from '../../src/house/line-of.ts';
 import { stages } from '../../src/house/figures.ts';
 import { sources } from '../../src/core/sources.ts';
 import { chapters, glossary, plainText } from './read.ts';

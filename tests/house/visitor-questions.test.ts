@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { line, type Line } from '../../src/core/line/line.ts';
-import { builtInLine } from '../../src/house/built-in.ts';
+import { builtInLine } from '../../src/house/line-of.ts';
 import { cardFigures, saidOnCard } from '../../src/house/card-figures.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { figureValue } from '../../src/house/prose.ts';

@@ -2,7 +2,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { formatNumber } from '../../src/core/format.ts';
 import { line, type Line } from '../../src/core/line/line.ts';
-import { builtInLine } from '../../src/house/built-in.ts';
+import { builtInLine } from '../../src/house/line-of.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { figureText } from '../../src/house/prose.ts';
 import { open } from './pages.ts';

@@ -2,7 +2,7 @@
 import { expect, test } from '@playwright/test';
 import { format } from '../../src/core/format.ts';
 import { ledger } from '../../src/core/line/ledger.ts';
-import { builtInLine } from '../../src/house/built-in.ts';
+import { builtInLine } from '../../src/house/line-of.ts';
 import { figureText } from '../../src/house/prose.ts';
 import { addresses, chapters } from './pages.ts';
 

@@ -1,8 +1,6 @@
 // The age of one cask, in full years.
+import { months as monthNames } from '../../../core/months.ts';
 import { choice } from '../../choice.ts';
-
-// prettier-ignore
-const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'] as const;
 
 export default choice({
   id: 'full-years-in-wood',
@@ -18,11 +16,11 @@ export default choice({
     const glass = chance.pick([2, 3, 4]);
     const age = months < 0 ? after - 1 : after;
     const day = chance.pick([1, 6, 14, 20]);
-    const emptied = `${day} ${MONTHS[filled.month + months]!} ${filled.year + after}`;
+    const emptied = `${day} ${monthNames[filled.month + months]!} ${filled.year + after}`;
     const option = (years: string, why: string) => ({ text: `${years} years.`, why });
     const whole = `${after - (months < 0 ? 1 : 0)} years and ${months < 0 ? 12 + months : months} ${months === 1 ? 'month' : 'months'}`;
     return {
-      prompt: `One cask, filled on ${day} ${MONTHS[filled.month]!} ${filled.year}, was emptied and bottled on ${emptied}. The bottles are sold ${glass} years later; what age may their label state?`,
+      prompt: `One cask, filled on ${day} ${monthNames[filled.month]!} ${filled.year}, was emptied and bottled on ${emptied}. The bottles are sold ${glass} years later; what age may their label state?`,
       right: option(`${age}`, `It lay ${whole} in wood, and only full years count.`),
       others: [
         option(`${age + 1}`, 'The last year in wood was not full, and a part of a year counts for nothing.'),
