@@ -1,8 +1,11 @@
 // Pocket cards for rooms where no phone may go: chosen figures and questions, to print, cut and fold.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { unwrap } from 'solid-js/store';
+import { isServer } from 'solid-js/web';
 import type { Line } from '../core/line/line.ts';
 import { cardFigures, saidOnCard, type CardFigure } from '../house/card-figures.ts';
 import { stages } from '../house/figures.ts';
+import { builtInLine } from '../house/line-of.ts';
 import { figureText } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
@@ -11,7 +14,10 @@ import { answerText, hasFigures, type VisitorQuestion } from '../house/visitor-q
 
 const FIGURES_ON_A_CARD = 6;
 
+if (!isServer) builtInLine(); // while the script comes, and not while the cards take over from the built page
+
 export default function Cards(props: { readonly questions: readonly VisitorQuestion[] }) {
+  const all = unwrap(props.questions); // as they are: each look at a property of Astro's is watched
   const { line, name } = useHouse();
   const [left, setLeft] = createSignal<ReadonlySet<string>>(new Set());
   const [asked, setAsked] = createSignal<ReadonlySet<string>>(new Set());
@@ -29,7 +35,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
       chosen().slice(i * FIGURES_ON_A_CARD, (i + 1) * FIGURES_ON_A_CARD),
     ),
   );
-  const questions = () => props.questions.filter(({ id }) => asked().has(id));
+  const questions = () => all.filter(({ id }) => asked().has(id));
   const count = (n: number, one: string) => `${n} ${one}${n === 1 ? '' : 's'}`;
   useAnnouncement(
     'cards',
@@ -37,9 +43,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
     () =>
       `${count(sets().length + questions().length, 'card')}: ${count(chosen().length, 'figure')} and ${count(questions().length, 'question')}.`,
   );
-  const asking = createMemo(() => [
-    ...new Map(props.questions.map(({ chapter, title }) => [chapter, title])),
-  ]);
+  const asking = createMemo(() => [...new Map(all.map(({ chapter, title }) => [chapter, title]))]);
   const plainFoot = () => `${name()}, ${today()}.`;
   const foot = () => `${plainFoot()} Computed from the figures of the house.`;
   const footOf = ({ say, know }: VisitorQuestion) =>
@@ -82,7 +86,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
             {([chapter, title]) => (
               <fieldset>
                 <legend>{title}</legend>
-                <For each={props.questions.filter((question) => question.chapter === chapter)}>
+                <For each={all.filter((question) => question.chapter === chapter)}>
                   {({ id, question }) => (
                     <label class="tick">
                       <input

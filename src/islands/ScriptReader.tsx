@@ -1,5 +1,6 @@
 // Reads a guide's own script: finds its figures, checks them against each other, and marks the text.
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { unwrap } from 'solid-js/store';
 import { formatNumber } from '../core/format.ts';
 import type { Quoted, QuotableName, Said } from '../core/line/quoted.ts';
 import { reconcile, type Finding } from '../core/line/reconcile.ts';
@@ -10,7 +11,7 @@ import type { VisitorQuestion } from '../house/visitor-questions.ts';
 import { figureIds, talkFigures, type FigureId } from '../talk/figures.ts';
 import { labelOf, numberOf, quotableOf } from '../talk/labels.ts';
 import { heldAgainst, type Held, type SaidFigure } from '../talk/own-house.ts';
-import { readScript, type ReadQuantity } from '../talk/script.ts';
+import { readScript, type ReadQuantity, type ReadScript } from '../talk/script.ts';
 import { unanswered } from '../talk/unanswered.ts';
 import { AgainstHouse } from './AgainstHouse.tsx';
 import { useAnnouncement } from './announce.ts';
@@ -22,6 +23,7 @@ const LONGEST = 100_000; // characters of a script that are read; a tour has som
 const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened
 const QUIET = 250; // ms without typing before the script is read anew
 const NONE = 'none';
+const NOTHING: ReadScript = { quantities: [], left: 0 };
 
 /** What the reader settled a quantity to be, by its place in the text; the proposal stands where nothing was settled. */
 type Settled = Readonly<Record<number, FigureId | typeof NONE>>;
@@ -62,7 +64,8 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
       setSettled({});
     }, after);
   };
-  const script = createMemo(() => readScript(text()));
+  const isEmpty = () => text().trim() === '';
+  const script = createMemo(() => (isEmpty() ? NOTHING : readScript(text())));
   const quantities = () => script().quantities;
   /** What of a long script was left unread. */
   const unread = () =>
@@ -133,10 +136,12 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
     return own && !own.agrees ? `${houseName()} has ${numberOf(own.figure, own.house)}` : findingOf(quantity);
   };
   const open = createMemo(() =>
-    unanswered(
-      text(),
-      props.questions.map((asked) => ({ ...asked, words: wordsOf(asked.question) })),
-    ),
+    isEmpty()
+      ? []
+      : unanswered(
+          text(),
+          unwrap(props.questions).map((asked) => ({ ...asked, words: wordsOf(asked.question) })),
+        ),
   );
 
   return (
@@ -177,7 +182,7 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
         </div>
       </form>
       <p class="on-screen" role="status">
-        <Show when={text().trim() !== ''} fallback="Nothing is read yet.">
+        <Show when={!isEmpty()} fallback="Nothing is read yet.">
           {`${quantities().length} quantities found; ${Object.keys(quoted()).length} figures of the line that can be checked. ${unread()}`}
         </Show>
       </p>
@@ -245,7 +250,7 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
           )}
         </Show>
       </div>
-      <Show when={text().trim() !== '' && open().length > 0}>
+      <Show when={open().length > 0}>
         <details class="working">
           <summary>Questions that visitors will ask and the script does not answer ({open().length})</summary>
           <ul>

@@ -57,11 +57,11 @@ export default function SheetDesk() {
     setShown(Math.min(shown(), sheet().versions));
   };
   const [drawn, setDrawn] = createSignal(false);
+  const [seen, setSeen] = createSignal(false); // a piece of work after it is drawn
   const kinds = useKinds(() => {
     setDrawn(true);
     whenIdle(() => setSeen(true), true);
   });
-  const [seen, setSeen] = createSignal(false);
   const pool = createMemo(() => poolOf(sheet(), kinds() ?? []));
   const ofVersion = (version: number) => questionsOf(sheet(), version, kinds() ?? []);
   const questions = createMemo(() => (drawn() ? ofVersion(shown()) : []));
@@ -76,11 +76,11 @@ export default function SheetDesk() {
       `Sheet ${mark()}, version ${shown()}: ${questions().length} questions${withAnswers() ? ' with answers' : ''}.`,
   );
 
+  createEffect(() => seen() && history.replaceState(null, '', link()));
   onMount(() => {
     const reading = readSheetLink(location.hash);
     if (reading && 'problem' in reading) setProblem(reading.problem);
     else if (reading) setSheet(reading.sheet);
-    createEffect(() => history.replaceState(null, '', link()));
   });
 
   const printOut = (part: Part) => {
