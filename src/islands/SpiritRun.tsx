@@ -1,9 +1,10 @@
 // The spirit run as a drawn curve, with its cuts to be moved by pointer, touch and keyboard.
-import { createMemo, createSignal, For, Index, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, Index, on, Show, untrack } from 'solid-js';
 import type { RunPoint } from '../core/distilling/run.ts';
 import { formatNumber as n } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import { numberFigures } from '../house/figures.ts';
+import { whenIdle } from '../house/idle.ts';
 import { changeFigure, useHouse } from '../house/store.ts';
 import { strengthAt } from '../core/distilling/strength-at.ts';
 import { useHouseAtHand } from './at-hand.ts';
@@ -44,6 +45,11 @@ export default function SpiritRun() {
     }
     setProblem(undefined);
   };
+  /** Words take longer to lay out than lines: they follow right after the frame that shows the cut where it went. */
+  const words = createMemo(() => problem() ?? sentenceOf(handles().map(({ says }) => says)));
+  const [report, setReport] = createSignal(untrack(words));
+  const tell = () => void setReport(untrack(words));
+  createEffect(on(words, () => whenIdle(tell, true), { defer: true }));
   // Each cut says where it stands; what the cuts make of the charge is said when they rest.
   useAnnouncement(
     'spirit-run',
@@ -131,7 +137,7 @@ export default function SpiritRun() {
         come over in one round. Up: strength at the safe, % vol.
       </figcaption>
       <p class="cut-report" classList={{ problem: problem() !== undefined }}>
-        {problem() ?? sentenceOf(handles().map(({ says }) => says))}
+        {report()}
       </p>
       <RunTables />
     </figure>

@@ -29,37 +29,78 @@ const controls = [
   },
 ] as const;
 
-/** Notes, for each key, the work from the key to the end of its handlers and from the frame's beginning to after its paint, ms. */
+/** What a move costs, ms: to take it in, from the key to the end of its handlers; and the frame that shows it, from its beginning to after its paint. */
+type Cost = readonly [taken: number, frame: number];
+
+/** Notes the cost of each key. */
 function watchFrames(): void {
-  const frames: number[] = [];
+  const frames: Cost[] = [];
   Object.assign(globalThis, { frames });
-  let pressed = 0;
+  let [pressed, handled] = [0, 0];
   addEventListener('keydown', () => (pressed = performance.now()), true);
+  addEventListener('input', () => (handled = performance.now() - pressed)); // a slider moves after its key
   addEventListener('keydown', () => {
-    const handled = performance.now() - pressed;
+    handled = performance.now() - pressed;
     requestAnimationFrame(() => {
       const begun = performance.now();
       const { port1, port2 } = new MessageChannel();
-      port1.onmessage = () => frames.push(handled + performance.now() - begun);
+      port1.onmessage = () => frames.push([handled, performance.now() - begun]);
       port2.postMessage(undefined);
     });
   });
 }
 
-async function work(page: Page, keys: readonly string[]): Promise<readonly number[]> {
+async function costs(page: Page, keys: readonly string[]): Promise<readonly Cost[]> {
   for (let i = 0; i < MOVES; i++) {
     await page.keyboard.press(keys[i % 2]!);
     await page.waitForTimeout(300);
   }
-  const frames = await page.evaluate(() => (globalThis as unknown as { frames: number[] }).frames.splice(0));
-  return frames.sort((a, b) => a - b);
+  return page.evaluate(() => (globalThis as unknown as { frames: Cost[] }).frames.splice(0));
+}
+
+/** The cost in the middle and in 19 of 20 moves. */
+function inWords(all: readonly Cost[], of: (cost: Cost) => number): string {
+  const sorted = all.map(of).sort((a, b) => a - b);
+  const [middle, most] = [0.5, 0.95].map((part) => sorted[Math.floor(part * (sorted.length - 1))]!);
+  return `${middle!.toFixed(1)} and ${most!.toFixed(1)} ms (${(most! / FRAME).toFixed(2)} of a frame)`;
+}
+
+async function measure(page: Page, what: string, keys: readonly string[]): Promise<void> {
+  await costs(page, keys); // the first moves bring the other islands and warm the code
+  const inspector = await page.context().newCDPSession(page);
+  await inspector.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+  const all = await costs(page, keys);
+  console.log(
+    `${what.padEnd(28)} taken in ${inWords(all, ([taken]) => taken)}, the frame ${inWords(all, ([, frame]) => frame)}, together ${inWords(all, ([taken, frame]) => taken + frame)}`,
+  );
+}
+
+/** A page with nothing but a field and a word that follows it: the least that a move costs in this browser on this machine. */
+function fillBlankPage(): void {
+  document.body.innerHTML = '<input value="0"><p>0</p>';
+  const [field, word] = [document.querySelector('input')!, document.querySelector('p')!.firstChild!];
+  let moves = 0;
+  field.addEventListener('keydown', (event) => {
+    event.preventDefault();
+    moves++;
+    field.value = String(moves % 2);
+    word.nodeValue = String(moves);
+  });
+  field.focus();
 }
 
 await whileServed(async (address) => {
   const browser = await chromium.launch({ executablePath: findChromium(), args: ['--no-sandbox'] });
   console.log(
-    `Chromium ${browser.version()}, 390 × 844, processor slowed ${SLOWED} times; a frame is ${FRAME.toFixed(1)} ms.`,
+    `Chromium ${browser.version()}, 390 × 844, processor slowed ${SLOWED} times; a frame is ${FRAME.toFixed(1)} ms. Each pair: in the middle and in 19 of 20 moves.`,
   );
+  const blank = await browser.newPage({ viewport: { width: 390, height: 844 } });
+  await blank.addInitScript(watchFrames);
+  await blank.goto(`${address}/no-such-page`);
+  await blank.evaluate(fillBlankPage);
+  await measure(blank, 'nothing but a field', ['ArrowUp', 'ArrowDown']);
+  await blank.close();
+
   for (const { what, page: where, control, keys } of controls) {
     const page = await browser.newPage({
       viewport: { width: 390, height: 844 },
@@ -75,14 +116,7 @@ await whileServed(async (address) => {
     );
     await page.locator(control).first().focus();
     for (let i = 0; i < 3; i++) await page.keyboard.press(keys[0]!); // away from the built-in house, of which the page says that it is
-    await work(page, keys); // the first moves bring the other islands and warm the code
-    const inspector = await page.context().newCDPSession(page);
-    await inspector.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
-    const frames = await work(page, keys);
-    const [middle, most] = [0.5, 0.95].map((part) => frames[Math.floor(part * (frames.length - 1))]!);
-    console.log(
-      `${what.padEnd(28)} ${middle!.toFixed(1)} ms of work in the middle, ${most!.toFixed(1)} ms in 19 of 20 moves: ${(most! / FRAME).toFixed(2)} of a frame`,
-    );
+    await measure(page, what, keys);
     await page.close();
   }
   await browser.close();
