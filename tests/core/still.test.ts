@@ -51,7 +51,7 @@ test.each(cases)(
   },
 );
 
-test('the panels of the curve are fine enough: two thousand plain ones agree to 1e-10', () => {
+test('the polynomials empty the pot as two thousand plain panels do, to 1e-10', () => {
   for (const reflux of [0, 0.1, 0.5, 1]) {
     const setting = { ...plain, reflux: share(reflux) };
     const [from, to, points] = [Math.log(0.7 / 0.3), Math.log(2e-5), 2000];
@@ -65,6 +65,28 @@ test('the panels of the curve are fine enough: two thousand plain ones agree to 
       sum += (h / 6) * (slope(from + i * h) + 4 * slope(from + (i + 0.5) * h) + slope(from + (i + 1) * h));
     const x = 1 / (1 + Math.exp(-to));
     expect(apart(stillCurve(setting).left(0.7, x), Math.exp(sum))).toBeLessThan(1e-10);
+  }
+});
+
+test('the polynomials give the vapour and the boiling point that the equilibrium gives, all over the pot’s range', () => {
+  always(
+    fc.tuple(settings, between(Math.log(POT_RANGE.weakest), Math.log(POT_RANGE.strongest))),
+    ([setting, log]) => {
+      const x = Math.exp(log);
+      const [followed, found] = [stillCurve(setting).over(x), distillateOver(moleFraction(x), setting)];
+      expect(apart(followed.vapour, found.vapour)).toBeLessThan(1e-12);
+      expect(Math.abs(followed.temperature - found.temperature)).toBeLessThan(1e-10);
+    },
+  );
+});
+
+test('a pot outside the range is not followed', () => {
+  const { over, left } = stillCurve(plain);
+  expect(over(POT_RANGE.weakest).vapour).toBeGreaterThan(POT_RANGE.weakest);
+  expect(over(POT_RANGE.strongest).vapour).toBeGreaterThan(POT_RANGE.strongest);
+  for (const x of [0, 0.9 * POT_RANGE.weakest, 1.1 * POT_RANGE.strongest, 1, NaN]) {
+    expect(() => over(x)).toThrow(RangeError);
+    expect(() => left(0.1, x)).toThrow(RangeError);
   }
 });
 

@@ -4,7 +4,7 @@ import { kilopascals, moleFraction, share, type Portion, type Quantity, type Spi
 import { refuse, type Refusal } from '../refusal.ts';
 import { VERY_MUCH, within } from '../range.ts';
 import { amountsOf, minus, portionOf, type Amounts } from '../spirit/amounts.ts';
-import { distillateOver, POT_RANGE, stillCurve, strengthOfVapour, type StillSetting } from './still.ts';
+import { POT_RANGE, stillCurve, strengthOfVapour, type StillSetting } from './still.ts';
 
 export interface RunPlan {
   readonly charge: Spirit;
@@ -65,11 +65,12 @@ const POINTS = 96; // points of a drawn curve
 /** The curve of a run from the charge's mole fraction down to `end`, closer together where little is left to come over. */
 function drawRun(charge: Amounts, setting: StillSetting, end: number): readonly RunPoint[] {
   const start = charge.ethanol / (charge.ethanol + charge.water);
+  const { over } = stillCurve(setting);
   return Array.from({ length: POINTS + 1 }, (_, i) => {
     const x = end + (start - end) * (1 - i / POINTS) ** 2;
     const pot = i === 0 ? charge : potAmounts(charge, setting, x);
     const { volume, alcohol } = portionOf(minus(charge, pot));
-    const { vapour, temperature } = distillateOver(moleFraction(x), setting);
+    const { vapour, temperature } = over(x);
     return { strength: strengthOfVapour(vapour), temperature, volume, alcohol, pot: moleFraction(x) };
   });
 }

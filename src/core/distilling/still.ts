@@ -1,8 +1,14 @@
 // A pot still as a curve: what comes over from each strength of liquid in the pot, and how the pot empties.
 import { remember } from '../numerics/remember.ts';
-import { gaussPanel, panelPoints } from '../numerics/gauss.ts';
+import {
+  chebyshevPoints,
+  chebyshevSeries,
+  integralOf,
+  seriesAt,
+  type ChebyshevSeries,
+} from '../numerics/chebyshev.ts';
 import { bracketedRoot } from '../numerics/root.ts';
-import { moleFraction, type Quantity } from '../quantity.ts';
+import { celsius, moleFraction, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 import { massPercentFromMoleFraction, moleFractionFromMassPercent } from '../spirit/amounts.ts';
 import { massPercentFromStrength, strengthFromMassPercent } from '../spirit/strength.ts';
@@ -39,64 +45,86 @@ export function strengthOfVapour(vapour: Quantity<'moleFraction'>): Quantity<'st
 export interface StillCurve {
   /** Strength of the distillate, % vol, over a pot with mole fraction `x`. */
   strengthOver(x: number): Quantity<'strength'>;
+  /** As `distillateOver`, followed by polynomials: `x` in `POT_RANGE`. */
+  over(x: number): Boiling;
   /** Mole fraction in the pot when the distillate has this strength, or undefined when it never has. */
   potAt(strength: Quantity<'strength'>): number | undefined;
-  /** Moles left in the pot at `to`, for one mole in it at `from`. */
+  /** Moles left in the pot at `to`, for one mole in it at `from`; both in `POT_RANGE`. */
   left(from: number, to: number): number;
 }
 
 const logit = (x: number) => Math.log(x / (1 - x));
 const fromLogit = (u: number) => 1 / (1 + Math.exp(-u));
-const PANELS = 56; // panels of the pot's range; halving them moves no strength by 1e-9, see tests/core/still.test.ts
+const PANELS = 16; // of the pot's range, each followed by polynomials
+const POINTS = 14; // at which each panel is looked at; that they are enough: tests/core/still.test.ts
 const START = logit(POT_RANGE.weakest);
-const WIDTH = (logit(POT_RANGE.strongest) - START) / PANELS;
+const END = logit(POT_RANGE.strongest);
+const WIDTH = (END - START) / PANELS;
+const HAIR = 1e-9; // of a panel, by which rounding may step over an end
 
-/** Where the panels look, for one pressure: the pot, the vapour over it, and the vapour over that vapour condensed. */
-const looks = remember((pressure: Quantity<'pressure'>) => {
-  const panel = (i: number) =>
-    panelPoints(START + i * WIDTH, START + (i + 1) * WIDTH).map(({ at, weight }) => {
-      const x = fromLogit(at);
-      const first = vapourOver(moleFraction(x), pressure).vapour;
-      return { x, first, second: vapourOver(first, pressure).vapour, weight: weight * x * (1 - x) };
-    });
-  return Array.from({ length: PANELS }, (_, i) => panel(i));
-}, 4);
+/** Follows a function of logit(x) from panel to panel. */
+function follow(panels: readonly ChebyshevSeries[]): (u: number) => number {
+  return (u) => {
+    const at = (within('The pot, as logit,', u, START - HAIR, END + HAIR) - START) / WIDTH;
+    const panel = Math.min(PANELS - 1, Math.max(0, Math.floor(at)));
+    return seriesAt(panels[panel]!, 2 * (at - panel) - 1);
+  };
+}
+
+/** What each panel shows at one pressure: the pot, the vapour over it, the vapour over that vapour condensed; and the same followed. */
+const looks = remember(
+  (pressure: Quantity<'pressure'>) =>
+    Array.from({ length: PANELS }, (_, i) => {
+      const x = chebyshevPoints(START + i * WIDTH, START + (i + 1) * WIDTH, POINTS).map(fromLogit);
+      const boiling = x.map((each) => vapourOver(moleFraction(each), pressure));
+      const first = boiling.map(({ vapour }) => vapour);
+      const second = first.map((each) => vapourOver(each, pressure).vapour);
+      const temperature = boiling.map((each) => each.temperature);
+      const series = {
+        first: chebyshevSeries(first),
+        second: chebyshevSeries(second),
+        temperature: chebyshevSeries(temperature),
+      };
+      return { x, first, second, series };
+    }),
+  4,
+);
 
 /** The curve of one still setting. Rayleigh's law: d ln(moles in the pot) = dx / (y − x). */
 function drawCurve(setting: StillSetting): StillCurve {
   const reflux = within('The reflux', setting.reflux, 0, 1);
+  const panels = looks(setting.pressure);
+  const over = (first: number, second: number) => first + reflux * (second - first);
+  const boilsAt = follow(panels.map(({ series }) => series.temperature));
+  const vapourAt = follow(
+    panels.map(({ series: { first, second } }) => first.map((weight, i) => over(weight, second[i]!))),
+  );
 
-  /** d ln(moles) by d logit(x): smooth over the whole range, and steady as x nears nothing. */
-  const slope = (u: number) => {
-    const x = fromLogit(u);
-    const { vapour } = distillateOver(moleFraction(x), setting);
-    return (x * (1 - x)) / (vapour - x);
-  };
-  const sums = [0];
-  for (const panel of looks(setting.pressure)) {
-    const whole = panel.reduce(
-      (sum, { x, first, second, weight }) => sum + weight / (first + reflux * (second - first) - x),
-      0,
-    );
-    sums.push(sums.at(-1)! + whole);
-  }
-  const fromStart = remember((x: number) => {
-    const u = logit(x);
-    const panel = Math.min(PANELS - 1, Math.max(0, Math.floor((u - START) / WIDTH)));
-    return sums[panel]! + gaussPanel(slope, START + panel * WIDTH, u);
-  }, 16);
+  // d ln(moles) by d logit(x): smooth over the whole range, and steady as x nears nothing.
+  let sum = 0;
+  const moles = panels.map(({ x, first, second }) => {
+    const slope = x.map((pot, k) => (pot * (1 - pot)) / (over(first[k]!, second[k]!) - pot));
+    const [atLow, ...higher] = integralOf(chebyshevSeries(slope)).map((weight) => (WIDTH / 2) * weight);
+    const series = [sum + atLow!, ...higher];
+    sum = seriesAt(series, 1);
+    return series;
+  });
+  const logMoles = follow(moles);
+
   const findPot = (strength: Quantity<'strength'>) => {
     const y = moleFractionFromMassPercent(massPercentFromStrength(strength));
-    const miss = (u: number) => distillateOver(moleFraction(fromLogit(u)), setting).vapour - y;
-    const end = START + PANELS * WIDTH;
-    return miss(START) > 0 || miss(end) < 0 ? undefined : fromLogit(bracketedRoot(miss, START, end));
+    const miss = (u: number) => vapourAt(u) - y;
+    return miss(START) > 0 || miss(END) < 0 ? undefined : fromLogit(bracketedRoot(miss, START, END));
   };
-  const potAt = remember(findPot, 64);
 
   return {
     strengthOver: (x) => strengthOfVapour(distillateOver(moleFraction(x), setting).vapour),
-    potAt,
-    left: (from, to) => Math.exp(fromStart(to) - fromStart(from)),
+    over: (x) => {
+      const u = logit(x);
+      return { vapour: moleFraction(vapourAt(u)), temperature: celsius(boilsAt(u)) };
+    },
+    potAt: remember(findPot, 64),
+    left: (from, to) => Math.exp(logMoles(logit(to)) - logMoles(logit(from))),
   };
 }
 

@@ -5,12 +5,6 @@ const WEIGHTS = [
   0.5688888888888889, 0.47862867049936647, 0.47862867049936647, 0.23692688505618908, 0.23692688505618908,
 ]; // the same
 
-/** Where to look at a function between `low` and `high`, and the weight of each look in its integral. */
-export function panelPoints(low: number, high: number): readonly { at: number; weight: number }[] {
-  const [middle, half] = [(low + high) / 2, (high - low) / 2];
-  return NODES.map((node, i) => ({ at: middle + half * node, weight: half * WEIGHTS[i]! }));
-}
-
 /** Integrates `f` from `low` to `high` with five Gauss–Legendre points; exact for polynomials to degree 9. */
 export function gaussPanel(f: (x: number) => number, low: number, high: number): number {
   const [middle, half] = [(low + high) / 2, (high - low) / 2];
