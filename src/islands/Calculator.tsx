@@ -102,14 +102,12 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
       ? () => setOwn(Object.fromEntries(Object.entries(own()).filter(([key]) => key !== name)))
       : undefined;
   };
-  /** Why a field counts for nothing now: a choice beside it says otherwise. */
-  const idle = (input: NumberInput): { meaning?: string } => {
-    if (!isIdle(input, given())) return {};
-    const { choice } = input.usedWhen!;
+  /** Why a field counts for nothing now, when a choice beside it says otherwise. */
+  const notUsed = (input: NumberInput): string | undefined => {
+    if (input.usedWhen === undefined || !isIdle(input, given())) return undefined;
+    const { choice } = input.usedWhen;
     const beside = props.of.inputs[choice] as ChoiceInput;
-    return {
-      meaning: `Not used while “${beside.label}” is “${beside.options[String(given()[choice])]}”.`,
-    };
+    return `Not used while “${beside.label}” is “${beside.options[String(given()[choice])]}”.`;
   };
   /** The verdict; over readings that nobody has taken it says so. */
   const remark = () => {
@@ -183,7 +181,7 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
                       ofHouse={'house' in input}
                       slider
                       reset={putBack(name, number())}
-                      {...idle(number())}
+                      meaning={notUsed(number())}
                     />
                     <Show when={unsure()}>
                       <NumberField

@@ -21,7 +21,7 @@ export interface NumberFieldProps {
   readonly take: (value: number) => string | undefined;
   /** Told whenever the text becomes wrong or right again. */
   readonly onState?: (wrong: boolean) => void;
-  readonly meaning?: string;
+  readonly meaning?: string | undefined;
   /** Marks a figure of the house, which changes the whole book. */
   readonly ofHouse?: boolean;
   /** Keeps to the core's unit: a difference or a spread does not convert as its kind does. */
@@ -91,7 +91,8 @@ export function NumberField(props: NumberFieldProps) {
   createEffect(
     on(
       () => [props.value, unit(), props.among] as const,
-      ([, now], before) => {
+      ([value, now], before) => {
+        if (problem() === undefined && value === before?.[0] && now === before[1]) return;
         if (problem() !== undefined && now === before?.[1]) tryText(text());
         else setProblem(undefined);
         if (problem() === undefined && (field !== document.activeElement || now !== before?.[1])) settle();

@@ -1,18 +1,32 @@
 // How much work a control's move takes before it is seen, with the processor slowed four times: `npm run repaint`, after a build.
 import { chromium, type Page } from '@playwright/test';
 import { findChromium } from '../chromium.ts';
+import { costs, watchMoves, type Cost } from './moves.ts';
 import { whileServed } from './served.ts';
 
 const SLOWED = 4;
-const MOVES = 40;
 const FRAME = 1000 / 60; // ms
-/** A control of each sort, with the keys that move it to and fro. */
-const controls = [
+const HELD = 33; // ms between the repeats of a key that is held
+const DRAGGED = 16; // ms between the moves of a pointer
+const RESTED = 300; // ms between presses of a key, each from rest
+const MOVES = 120; // of a gesture
+const STRIDE = 6; // px by which a pointer moves
+
+/** A control of each sort, with the keys that move it to and fro; and whether a pointer drags it. */
+interface Control {
+  readonly what: string;
+  readonly page: string;
+  readonly control: string;
+  readonly keys: readonly [string, string];
+  readonly isDragged?: boolean;
+}
+const controls: readonly Control[] = [
   {
     what: 'a cut on the curve',
     page: '/distilling/',
     control: '.cut-handle',
     keys: ['ArrowUp', 'ArrowDown'],
+    isDragged: true,
   },
   {
     what: 'the gravity',
@@ -20,50 +34,47 @@ const controls = [
     control: '#house-originalGravity',
     keys: ['ArrowUp', 'ArrowDown'],
   },
-  { what: 'a calculator’s slider', page: '/malting/', control: '.slide', keys: ['ArrowRight', 'ArrowLeft'] },
+  {
+    what: 'a calculator’s slider',
+    page: '/malting/',
+    control: '.slide',
+    keys: ['ArrowRight', 'ArrowLeft'],
+    isDragged: true,
+  },
   {
     what: 'a figure on the house page',
     page: '/house/',
     control: '#house-heartEnd',
     keys: ['ArrowUp', 'ArrowDown'],
   },
-] as const;
+];
 
-/** What a move costs, ms: to take it in, from the key to the end of its handlers; and the frame that shows it, from its beginning to after its paint. */
-type Cost = readonly [taken: number, frame: number];
+type Gesture = () => Promise<void>;
 
-/** What TypeScript’s own library does not know yet: tasks with a priority (WICG, Prioritized Task Scheduling). */
-interface Scheduling {
-  readonly scheduler: {
-    postTask(task: () => unknown, options: { readonly priority: 'user-blocking' }): Promise<unknown>;
+const press =
+  (page: Page, keys: readonly string[], apart: number): Gesture =>
+  async () => {
+    for (let i = 0; i < MOVES; i++) {
+      await page.keyboard.press(keys[i % 2]!);
+      await page.waitForTimeout(apart);
+    }
   };
-}
 
-/** Notes the cost of each key. */
-function watchFrames(): void {
-  const frames: Cost[] = [];
-  Object.assign(globalThis, { frames });
-  let [pressed, handled] = [0, 0];
-  addEventListener('keydown', () => (pressed = performance.now()), true);
-  addEventListener('input', () => (handled = performance.now() - pressed)); // a slider moves after its key
-  addEventListener('keydown', () => {
-    handled = performance.now() - pressed;
-    requestAnimationFrame(() => {
-      const begun = performance.now();
-      // Right after the paint, before anything else that waits.
-      const noted = () => frames.push([handled, performance.now() - begun]);
-      void (globalThis as unknown as Scheduling).scheduler.postTask(noted, { priority: 'user-blocking' });
-    });
-  });
-}
-
-async function costs(page: Page, keys: readonly string[]): Promise<readonly Cost[]> {
-  for (let i = 0; i < MOVES; i++) {
-    await page.keyboard.press(keys[i % 2]!);
-    await page.waitForTimeout(300);
-  }
-  return page.evaluate(() => (globalThis as unknown as { frames: Cost[] }).frames.splice(0));
-}
+/** Drags a control from where it stands to the right and back, again and again. */
+const drag =
+  (page: Page, control: string): Gesture =>
+  async () => {
+    const handle = page.locator(control).first();
+    const { x, y, width, height } = (await handle.boundingBox())!;
+    const [from, across] = [x + width / 2, y + height / 2];
+    await page.mouse.move(from, across);
+    await page.mouse.down();
+    for (let i = 0; i < MOVES; i++) {
+      await page.mouse.move(from + STRIDE * (10 - Math.abs((i % 20) - 10)), across);
+      await page.waitForTimeout(DRAGGED);
+    }
+    await page.mouse.up();
+  };
 
 /** The cost in the middle and in 19 of 20 moves. */
 function inWords(all: readonly Cost[], of: (cost: Cost) => number): string {
@@ -72,14 +83,19 @@ function inWords(all: readonly Cost[], of: (cost: Cost) => number): string {
   return `${middle!.toFixed(1)} and ${most!.toFixed(1)} ms (${(most! / FRAME).toFixed(2)} of a frame)`;
 }
 
-async function measure(page: Page, what: string, keys: readonly string[]): Promise<void> {
-  await costs(page, keys); // the first moves bring the other islands and warm the code
+async function measure(page: Page, gestures: Readonly<Record<string, Gesture>>): Promise<void> {
   const inspector = await page.context().newCDPSession(page);
-  await inspector.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
-  const all = await costs(page, keys);
-  console.log(
-    `${what.padEnd(28)} taken in ${inWords(all, ([taken]) => taken)}, the frame ${inWords(all, ([, frame]) => frame)}, together ${inWords(all, ([taken, frame]) => taken + frame)}`,
-  );
+  for (const [how, gesture] of Object.entries(gestures)) {
+    await gesture(); // the first moves bring the other islands and warm the code
+    await inspector.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+    await costs(page);
+    await gesture();
+    const all = await costs(page);
+    await inspector.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+    console.log(
+      `  ${how.padEnd(8)} ${inWords(all, ([taken, frame]) => taken + frame)}: taken in ${inWords(all, ([taken]) => taken)}, the frame ${inWords(all, ([, frame]) => frame)}`,
+    );
+  }
 }
 
 /** A page with nothing but a field and a word that follows it: the least that a move costs in this browser on this machine. */
@@ -96,34 +112,52 @@ function fillBlankPage(): void {
   field.focus();
 }
 
+/** Opens a page with all its islands, on another house than the built-in one, of which the page says that it is. */
+async function ready(page: Page, address: string, { page: where, control, keys }: Control): Promise<void> {
+  await page.goto(address + where, { waitUntil: 'networkidle' });
+  await page.evaluate(() => dispatchEvent(new Event('figures-changed'))); // brings every island, as the first change does
+  await page.locator(control).first().scrollIntoViewIfNeeded();
+  await page.waitForFunction(
+    (selector) => !document.querySelector(selector)!.closest('astro-island')!.hasAttribute('ssr'),
+    control,
+  );
+  await page.locator(control).first().focus();
+  for (let i = 0; i < 3; i++) await page.keyboard.press(keys[0]);
+}
+
 await whileServed(async (address) => {
   const browser = await chromium.launch({ executablePath: findChromium(), args: ['--no-sandbox'] });
   console.log(
-    `Chromium ${browser.version()}, 390 × 844, processor slowed ${SLOWED} times; a frame is ${FRAME.toFixed(1)} ms. Each pair: in the middle and in 19 of 20 moves.`,
+    `Chromium ${browser.version()}, 390 × 844, processor slowed ${SLOWED} times; a frame is ${FRAME.toFixed(1)} ms.`,
   );
-  const blank = await browser.newPage({ viewport: { width: 390, height: 844 } });
-  await blank.addInitScript(watchFrames);
+  console.log(
+    `From a move’s first event to after its paint, in the middle and in 19 of 20 moves: a key held (one in ${HELD} ms), pressed from rest (one in ${RESTED} ms), a pointer dragged (one in ${DRAGGED} ms).`,
+  );
+  const open = async () => {
+    const page = await browser.newPage({ viewport: { width: 390, height: 844 }, serviceWorkers: 'block' });
+    await watchMoves(page);
+    return page;
+  };
+  const pressed = (page: Page, keys: readonly string[]) => ({
+    pressed: press(page, keys, RESTED),
+    held: press(page, keys, HELD),
+  });
+
+  const blank = await open();
   await blank.goto(`${address}/no-such-page`);
   await blank.evaluate(fillBlankPage);
-  await measure(blank, 'nothing but a field', ['ArrowUp', 'ArrowDown']);
+  console.log('nothing but a field');
+  await measure(blank, pressed(blank, ['ArrowUp', 'ArrowDown']));
   await blank.close();
 
-  for (const { what, page: where, control, keys } of controls) {
-    const page = await browser.newPage({
-      viewport: { width: 390, height: 844 },
-      serviceWorkers: 'block',
+  for (const each of controls) {
+    const page = await open();
+    await ready(page, address, each);
+    console.log(each.what);
+    await measure(page, {
+      ...pressed(page, each.keys),
+      ...(each.isDragged ? { dragged: drag(page, each.control) } : {}),
     });
-    await page.addInitScript(watchFrames);
-    await page.goto(address + where, { waitUntil: 'networkidle' });
-    await page.evaluate(() => dispatchEvent(new Event('figures-changed'))); // brings every island, as the first change does
-    await page.locator(control).first().scrollIntoViewIfNeeded();
-    await page.waitForFunction(
-      (selector) => !document.querySelector(selector)!.closest('astro-island')!.hasAttribute('ssr'),
-      control,
-    );
-    await page.locator(control).first().focus();
-    for (let i = 0; i < 3; i++) await page.keyboard.press(keys[0]!); // away from the built-in house, of which the page says that it is
-    await measure(page, what, keys);
     await page.close();
   }
   await browser.close();
