@@ -64,6 +64,11 @@ export function NumberField(props: NumberFieldProps) {
       return rangeProblem(props.label, next, props.kind, props.range, unit());
     return props.take(Math.min(high, Math.max(low, value)));
   };
+  /** True while the text, however it is written, says the figure as it stands. */
+  const isRight = () => {
+    const number = readQuantity(text(), props.kind, unit().unit);
+    return number !== undefined && typed(unit().toCore(number)) === typed(props.value);
+  };
   const tryText = (next: string) => {
     setText(next);
     setProblem(problemOf(next));
@@ -87,7 +92,8 @@ export function NumberField(props: NumberFieldProps) {
     ),
   );
   // Runs at once too: the house may have taken the reader's saved figures while this field was hydrating.
-  // When the figure changes elsewhere, a text that was refused gets another try; any other text follows the figure.
+  // When the figure changes elsewhere, a text that was refused gets another try; any other text follows the figure,
+  // but for one being typed that says the same in other words.
   createEffect(
     on(
       () => [props.value, unit(), props.among] as const,
@@ -95,7 +101,7 @@ export function NumberField(props: NumberFieldProps) {
         if (problem() === undefined && value === before?.[0] && now === before[1]) return;
         if (problem() !== undefined && now === before?.[1]) tryText(text());
         else setProblem(undefined);
-        if (problem() === undefined && (field !== document.activeElement || now !== before?.[1])) settle();
+        if (field !== document.activeElement || now !== before?.[1] || !isRight()) settle();
       },
     ),
   );
