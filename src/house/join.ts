@@ -17,6 +17,11 @@ export interface Held {
   readonly stamps: Readonly<Record<string, number>>;
 }
 
+/** How a tab stands once it has heard of a change; and the house that it had, when that had to give way. */
+export interface Heard extends Held {
+  readonly gaveWay?: NamedHouse;
+}
+
 const runs = ({ house }: NamedHouse) => !('refused' in line(house));
 const latest = (stamps: Held['stamps']) => Math.max(0, ...Object.values(stamps));
 const changedIn = (from: NamedHouse, to: NamedHouse) =>
@@ -47,20 +52,21 @@ export function announce(held: Held, chance: number): { readonly held: Held; rea
 /**
  * How this tab stands once it hears of a change in another. Of each figure the latest change holds, and what was changed
  * here and not yet told is later still; so all tabs end alike. When the other tab opened or renamed a house, this one goes
- * with it; and of two houses that do not run when put together the later holds.
+ * with it; and of two houses that do not run when put together the later holds, and the earlier gives way.
  */
-export function hear({ here, told, stamps }: Held, { from, to, stamp }: Change): Held {
+export function hear({ here, told, stamps }: Held, { from, to, stamp }: Change): Heard {
   const wholly = { here: to, told: to, stamps: { ...stamps, name: stamp } };
   if (from.name !== to.name || told.name !== from.name)
     return stamp > (stamps['name'] ?? 0) ? wholly : { here, told, stamps };
   const taken = changedIn(from, to).filter((figure) => stamp > (stamps[figure] ?? 0));
   const next = withFigures(told, taken, to);
-  if (!runs(next)) return stamp > latest(stamps) ? wholly : { here, told, stamps };
+  if (!runs(next)) return stamp > latest(stamps) ? { ...wholly, gaveWay: here } : { here, told, stamps };
   const joined = withFigures(next, changedIn(told, here), here);
-  const isRunning = here.name === told.name && runs(joined);
+  const isRunning = runs(joined);
   return {
-    here: isRunning ? joined : here.name === told.name ? next : here,
+    here: here.name !== told.name ? here : isRunning ? joined : next,
     told: next,
+    ...(here.name === told.name && !isRunning ? { gaveWay: here } : {}),
     stamps: { ...stamps, ...Object.fromEntries(taken.map((figure) => [figure, stamp])) },
   };
 }

@@ -2,7 +2,7 @@
 import { keepText, keptText } from './browser-store.ts';
 import { decode, encode, type NamedHouse } from './codec.ts';
 import { builtInHouse, builtInName, figureNames } from './figures.ts';
-import { announce, hear, type Held } from './join.ts';
+import { announce, hear, type Heard, type Held } from './join.ts';
 
 const CHANGE = 'malt-spirit-handbook/house-change'; // [from, to, number] of the last change in this browser
 
@@ -36,15 +36,15 @@ export function tellOtherTabs(here: NamedHouse): void {
   keepText(CHANGE, JSON.stringify([encode(change.from), encode(change.to), change.stamp]));
 }
 
-/** The house of this tab after a change in another; `here` is nothing while another house is visited. */
-function joined(from: NamedHouse, to: NamedHouse, stamp: number, here: NamedHouse | undefined): NamedHouse {
-  const held = hear({ here: here ?? told, told, stamps }, { from, to, stamp });
-  ({ told, stamps } = held);
-  return held.here;
+/** The house of this tab after a change in another, and the one that had to give way; `here` is nothing while another house is visited. */
+function joined(from: NamedHouse, to: NamedHouse, stamp: number, here: NamedHouse | undefined): Heard {
+  const heard = hear({ here: here ?? told, told, stamps }, { from, to, stamp });
+  ({ told, stamps } = heard);
+  return heard;
 }
 
 /** Calls back with the text that another tab wrote, and with how it is put together with the house that this tab shows. */
-export function onOtherTabs(call: (text: string, join: (here?: NamedHouse) => NamedHouse) => void): void {
+export function onOtherTabs(call: (text: string, join: (here?: NamedHouse) => Heard) => void): void {
   addEventListener('storage', ({ key, newValue }) => {
     const change = key === CHANGE ? readChange(newValue) : undefined;
     if (!change) return;
@@ -54,5 +54,5 @@ export function onOtherTabs(call: (text: string, join: (here?: NamedHouse) => Na
 }
 
 /** How a text that other tabs wrote while this page was away is put together with the house that it shows. */
-export const joinMissed = (text: string, here: NamedHouse | undefined): NamedHouse =>
+export const joinMissed = (text: string, here: NamedHouse | undefined): Heard =>
   joined(told, decode(text), lastStamp(), here);

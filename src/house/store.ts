@@ -14,6 +14,7 @@ import { decode, encode, propose, type NamedHouse } from './codec.ts';
 import { builtInHouse, builtInName, type FigureName } from './figures.ts';
 import { linkOf, textOfLink } from './link.ts';
 import { nameProblem } from './name.ts';
+import type { Heard } from './join.ts';
 import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
 import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from './shelf.ts';
 
@@ -27,7 +28,7 @@ const NOT_ASIDE =
   'There is no room to keep the text aside, so it stays where it is; what you change now lasts until the page is closed.';
 
 /** Where something may go wrong; each tells its own, and what one tells does not silence another. */
-type Door = 'kept' | 'shelf' | 'link' | 'browser';
+type Door = 'kept' | 'shelf' | 'link' | 'browser' | 'tab';
 
 const [house, setHouse] = createSignal(builtInHouse);
 const [name, setName] = createSignal(builtInName);
@@ -113,15 +114,26 @@ function tellOfStrange(text: string): void {
 }
 
 /** Takes what another tab wrote, put together with what was changed here in the meantime. */
-function takeFromTab(text: string, join: (here?: NamedHouse) => NamedHouse): void {
+function takeFromTab(text: string, join: (here?: NamedHouse) => Heard): void {
   written = text;
-  if (visiting()) return void join();
-  const here = now();
-  const joined = join(here);
-  if (timer !== undefined && joined.name !== here.name)
-    putOnShelf(withHouse(keptShelf(), here.name, encode(here)));
-  take(joined);
+  const own = visiting() ? undefined : now();
+  const { here, gaveWay } = join(own);
+  if (gaveWay) setAside(gaveWay);
+  if (!own) return;
+  if (timer !== undefined && here.name !== own.name)
+    putOnShelf(withHouse(keptShelf(), own.name, encode(own)));
+  take(here);
   saveSoon();
+}
+
+/** Puts a house on the shelf that another tab's change has no room for, and tells the reader. */
+function setAside(house: NamedHouse): void {
+  const shelf = keptShelf();
+  const name = freeName(`${house.name}, set aside`, shelf);
+  putOnShelf(withHouse(shelf, name, encode({ ...house, name })));
+  tell('tab', [
+    `Another tab changed the house too, and it cannot be with both changes. The other tab’s holds; the house as it stood here is on the shelf as “${name}”.`,
+  ]);
 }
 
 /** Takes what other tabs changed while this page lay in the browser's memory, to be shown again by its Back button. */
@@ -225,6 +237,7 @@ export function openHouse(wanted: string): void {
     return void tell('shelf', [`${wanted} cannot be opened. ${reading.problems.join(' ')}`]);
   endVisit();
   tell('link', []);
+  tell('tab', []);
   take(reading);
   tellOf('kept', KEY, text, reading.problems);
 }

@@ -1,5 +1,5 @@
 // The house is kept across pages, reloads and tabs; islands never keep the built text by mistake; nothing saved is lost.
-import { expect, test } from '@playwright/test';
+import { expect, test, type Locator, type Page } from '@playwright/test';
 import { format } from '../../src/core/format.ts';
 import { gravity } from '../../src/core/quantity.ts';
 import { strengthFromGravities } from '../../src/core/wort/attenuation.ts';
@@ -52,6 +52,77 @@ test('two tabs stay together', async ({ context }) => {
   await expect
     .poll(() => two.evaluate((key) => JSON.parse(localStorage.getItem(key)!).figures.fillingStrength, KEY))
     .toBe(62);
+});
+
+test('a field in use keeps what is typed, but follows a change of its figure in another tab', async ({
+  context,
+}) => {
+  const [one, two] = [await context.newPage(), await context.newPage()];
+  for (const tab of [one, two]) await open(tab, '/distilling/');
+  const [here, there] = [one, two].map((tab) => tab.locator('#house-heartEnd')) as [Locator, Locator];
+  await here.fill('61.50');
+  await expect(there).toHaveValue('61.5');
+  await expect(here).toHaveValue('61.50');
+  await there.fill('60');
+  await expect(here).toHaveValue('60');
+});
+
+test('two tabs change what cannot be together: one holds in both, the other is told of and on the shelf', async ({
+  context,
+}) => {
+  const start = saved({ foreshotsBy: 'strength', foreshotsStrength: 70 });
+  await context.addInitScript(
+    ([key, text]) => localStorage.getItem(key!) ?? localStorage.setItem(key!, text!),
+    [KEY, start],
+  );
+  // Neither tab hears of the other before both have changed and written the house.
+  await context.addInitScript(() => {
+    const unheard: StorageEvent[] = [];
+    const wait = (event: StorageEvent) => {
+      event.stopImmediatePropagation();
+      unheard.push(event);
+    };
+    addEventListener('storage', wait);
+    addEventListener('hear-now', () => {
+      removeEventListener('storage', wait);
+      for (const { key, newValue } of unheard) dispatchEvent(new StorageEvent('storage', { key, newValue }));
+    });
+  });
+  const tabs = [await context.newPage(), await context.newPage()] as const;
+  for (const tab of tabs) await open(tab, '/distilling/');
+  const changes = ['#house-foreshotsStrength', '#house-heartEnd'] as const;
+  for (const [i, value] of ['66', '67'].entries()) {
+    await tabs[i]!.locator(changes[i]!).fill(value);
+    const [, figure] = changes[i]!.split('-');
+    await expect
+      .poll(() =>
+        tabs[i]!.evaluate(
+          (key) => JSON.parse(localStorage.getItem(key)!).figures as Record<string, number>,
+          KEY,
+        ),
+      )
+      .toMatchObject({ [figure!]: Number(value) });
+  }
+  for (const tab of tabs) await tab.evaluate(() => void dispatchEvent(new Event('hear-now')));
+
+  const told = (tab: Page) =>
+    tab.locator('.troubles').filter({ hasText: 'Another tab changed the house too' });
+  await expect.poll(async () => (await told(tabs[0]).count()) + (await told(tabs[1]).count())).toBe(1);
+  const figures = async (tab: Page) => Promise.all(changes.map((field) => tab.locator(field).inputValue()));
+  await expect
+    .poll(async () => JSON.stringify(await figures(tabs[0])))
+    .toBe(JSON.stringify(await figures(tabs[1])));
+  const holds = await figures(tabs[0]);
+  expect([
+    ['66', '62'],
+    ['70', '67'],
+  ]).toContainEqual(holds);
+  const shelf = await tabs[0].evaluate(
+    () => JSON.parse(localStorage.getItem('malt-spirit-handbook/shelf')!) as Record<string, string>,
+  );
+  const [, aside] = Object.entries(shelf).find(([name]) => name.endsWith(', set aside'))!;
+  const { foreshotsStrength, heartEnd } = (JSON.parse(aside) as { figures: Record<string, number> }).figures;
+  expect([foreshotsStrength, heartEnd].map(String)).toEqual(holds[0] === '66' ? ['70', '67'] : ['66', '62']);
 });
 
 test('saved figures that cannot be used are told of, and kept aside word for word', async ({ page }) => {
