@@ -1,5 +1,6 @@
 // Where traces come over in a spirit run: Rayleigh's law for something too dilute to change anything else.
 import { gaussPanel } from '../numerics/gauss.ts';
+import { fromLogit, logit } from '../numerics/logit.ts';
 import { moleFraction, quantity, type Quantity, type Spirit } from '../quantity.ts';
 import type { Refusal } from '../refusal.ts';
 import { amountsOf, minus, portionOf, type Amounts } from '../spirit/amounts.ts';
@@ -73,8 +74,6 @@ export interface Trace {
 const LONGEST_PANEL = 0.3; // as a step of ln(x / (1 − x)); a third of it moves no share by 1e-9, see tests/core/congeners.test.ts
 const FEWEST_PANELS = 16; // in each part of the run, so that its curve is drawn smoothly
 const fractionOf = ({ ethanol, water }: Amounts) => ethanol / (ethanol + water);
-const logit = (x: number) => Math.log(x / (1 - x));
-const fromLogit = (u: number) => 1 / (1 + Math.exp(-u));
 
 /**
  * Follows a trace through a run with its cuts: d ln(trace left) = volatility × d ln(moles in the pot).

@@ -7,6 +7,7 @@ import {
   seriesAt,
   type ChebyshevSeries,
 } from '../numerics/chebyshev.ts';
+import { fromLogit, logit } from '../numerics/logit.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import { celsius, moleFraction, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
@@ -53,8 +54,6 @@ export interface StillCurve {
   left(from: number, to: number): number;
 }
 
-const logit = (x: number) => Math.log(x / (1 - x));
-const fromLogit = (u: number) => 1 / (1 + Math.exp(-u));
 const PANELS = 16; // of the pot's range, each followed by polynomials
 const POINTS = 14; // at which each panel is looked at; that they are enough: tests/core/still.test.ts
 const START = logit(POT_RANGE.weakest);
