@@ -1,9 +1,18 @@
 // What a calculator is: one declaration that its screen, its card and its tests all read.
+import {
+  choices,
+  figureTable,
+  type ChoiceName,
+  type Ends,
+  type NumberName,
+  type Stage,
+} from '../core/figures/index.ts';
+import { rangeProblem } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
+import type { House } from '../core/line/house.ts';
 import type { Quantity } from '../core/quantity.ts';
 import type { Refusal } from '../core/refusal.ts';
 import type { SourceId } from '../core/sources.ts';
-import type { ChoiceName, NumberName, Stage } from '../house/figures.ts';
 
 /** What a number may be: its kind, its label, its range, and the step of the arrow keys. */
 export interface Field {
@@ -12,19 +21,30 @@ export interface Field {
   readonly range: readonly [number, number];
   readonly step: number;
 }
-/** A number the reader gives: its own value, a figure of the house (changing it changes the house), or one that follows the line until changed here. */
-export type NumberInput = Field & {
+interface Used {
   /** Counts only while a choice is one of these; a field that does not count says so. */
   readonly usedWhen?: { readonly choice: string; readonly is: readonly string[] };
-} & (
+}
+/** A number of the calculator’s own: it has a value, or follows the line until changed here. */
+type OwnNumber = Field &
+  Used &
+  (
     | {
         readonly value: number;
         /** The value is for the built-in house; one of another size begins with its own share of it. */
         readonly sized?: Sized;
       }
-    | { readonly house: NumberName }
     | { readonly from: string }
   );
+/** A figure of the house: changing it changes the house. The table of figures says what it is; here stands only what differs. */
+interface HouseNumber extends Used {
+  readonly house: NumberName;
+  readonly label?: string;
+  /** Narrower limits, where the sum needs them. */
+  readonly range?: Ends;
+}
+/** A number the reader gives. */
+export type NumberInput = OwnNumber | (Field & Used & { readonly house: NumberName });
 
 /** By which figure of the house a value grows, and with which power of it: two thirds for a surface. */
 export interface Sized {
@@ -32,10 +52,18 @@ export interface Sized {
   readonly power?: number;
 }
 
-/** One of a few things, each with its wording; its own, or a choice of the house. */
-export type ChoiceInput = { readonly label: string; readonly options: Readonly<Record<string, string>> } & (
-  { readonly value: string } | { readonly house: ChoiceName }
-);
+interface OwnChoice {
+  readonly label: string;
+  readonly options: Readonly<Record<string, string>>;
+  readonly value: string;
+}
+/** A choice of the house; the table of figures has its wording. */
+interface HouseChoice {
+  readonly house: ChoiceName;
+  readonly label?: string;
+}
+/** One of a few things, each with its wording. */
+export type ChoiceInput = OwnChoice | (Omit<OwnChoice, 'value'> & { readonly house: ChoiceName });
 /** A short table that the reader fills: readings, sieves, casks. Each row has a number in every column. */
 export interface RowsInput {
   readonly label: string;
@@ -45,7 +73,8 @@ export interface RowsInput {
   readonly count: readonly [number, number];
 }
 export type Input = NumberInput | ChoiceInput | RowsInput;
-export type Inputs = Readonly<Record<string, Input>>;
+/** Inputs as they are declared. */
+export type Inputs = Readonly<Record<string, OwnNumber | HouseNumber | OwnChoice | HouseChoice | RowsInput>>;
 
 export interface Output {
   readonly kind: KindName;
@@ -59,11 +88,13 @@ export type Outputs = Readonly<Record<string, Output>>;
 type Row<C extends RowsInput['columns']> = { readonly [N in keyof C]: Quantity<C[N]['kind']> };
 type Value<I> = I extends { readonly columns: infer C extends RowsInput['columns'] }
   ? readonly Row<C>[]
-  : I extends { readonly options: infer O }
-    ? keyof O
-    : I extends { readonly kind: infer K extends KindName }
-      ? Quantity<K>
-      : never;
+  : I extends { readonly house: infer H extends keyof House }
+    ? House[H]
+    : I extends { readonly options: infer O }
+      ? keyof O
+      : I extends { readonly kind: infer K extends KindName }
+        ? Quantity<K>
+        : never;
 export type Given<I extends Inputs> = { readonly [N in keyof I]: Value<I[N]> };
 export type Result<O extends Outputs> = { readonly [N in keyof O]: Quantity<O[N]['kind']> };
 
@@ -84,9 +115,11 @@ export interface Chart {
 /** What an input takes as plain numbers and words. */
 export type Plain<I> = I extends { readonly columns: object }
   ? readonly Readonly<Record<string, number>>[]
-  : I extends { readonly options: infer O }
-    ? keyof O
-    : number;
+  : I extends { readonly house: infer C extends ChoiceName }
+    ? House[C]
+    : I extends { readonly options: infer O }
+      ? keyof O
+      : number;
 /** A worked case from outside: what comes out for what goes in, and who says so. */
 export interface Example<I extends Inputs, O extends Outputs> {
   readonly given: { readonly [N in keyof I]: Plain<I[N]> };
@@ -130,8 +163,9 @@ export type AnyResult = Readonly<Record<string, number>>;
 /** A calculator whose own names of inputs and outputs are forgotten: what screens and tests work with. */
 export interface AnyCalculator extends Omit<
   Calculator<Inputs, Outputs>,
-  'refuse' | 'compute' | 'steps' | 'remark' | 'chart' | 'examples'
+  'inputs' | 'refuse' | 'compute' | 'steps' | 'remark' | 'chart' | 'examples'
 > {
+  readonly inputs: Readonly<Record<string, Input>>;
   readonly refuse?: (given: AnyGiven) => string | undefined;
   readonly compute: (given: AnyGiven) => AnyResult | Refusal;
   readonly steps: (given: AnyGiven, result: AnyResult) => readonly string[];
@@ -149,11 +183,38 @@ export type Declared<I extends Inputs, O extends Outputs> = AnyCalculator & {
   readonly names?: (inputs: I, outputs: O) => readonly [I, O];
 };
 
+/** An input with all that the table of figures says of it. */
+function whole(input: Inputs[string]): Input {
+  if (!('house' in input)) return input;
+  if (input.house in choices) {
+    const { label, options } = choices[input.house as ChoiceName];
+    return { label, options, ...(input as HouseChoice) };
+  }
+  const { kind, label, limits, step } = figureTable[input.house as NumberName];
+  return { kind, label, range: limits, step, ...(input as HouseNumber) };
+}
+
 /** Declares a calculator; one that is half made does not compile. */
 export function defineCalculator<const I extends Inputs, const O extends Outputs>(
   calculator: Calculator<I, O>,
 ): Declared<I, O> {
-  return calculator as unknown as Declared<I, O>;
+  const inputs = Object.fromEntries(
+    Object.entries(calculator.inputs).map(([name, input]) => [name, whole(input)]),
+  );
+  const refuse = (given: Given<I>) => beyond(calculator.inputs, given) ?? calculator.refuse?.(given);
+  return { ...calculator, inputs, refuse } as unknown as Declared<I, O>;
+}
+
+/** The sentence for a figure of the house that this sum does not reach; its limits are narrower than the figure’s. */
+function beyond(inputs: Inputs, given: Readonly<Record<string, unknown>>): string | undefined {
+  for (const [name, input] of Object.entries(inputs)) {
+    if (!('house' in input && 'range' in input) || !input.range) continue;
+    const { kind, label } = figureTable[input.house];
+    const value = given[name] as number;
+    if (!(value >= input.range[0] && value <= input.range[1]))
+      return rangeProblem(input.label ?? label, value, kind, input.range);
+  }
+  return undefined;
 }
 
 /** Where a value of the calculator’s own begins in a house of this size: rounded to two figures, and in range. */

@@ -1,21 +1,16 @@
 // An invented house by seed: the built-in one with some of its figures moved, for sheets on which every trainee has a house of their own.
+import { figureTable, type NumberName } from '../core/figures/index.ts';
 import type { House } from '../core/line/house.ts';
 import { line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { builtInHouse } from '../house/figures.ts';
+import { builtInHouse, numberFigures } from '../house/figures.ts';
 import { chanceOf } from './chance.ts';
 
-/** Clean values that a house of this size may have. */
-const choices = {
-  barleyMoisture: [11, 11.5, 12, 12.5, 13],
-  maltMoisture: [4, 4.5, 5],
-  maltPerMash: [900, 950, 1000, 1050, 1100],
-  flour: [8, 9, 10, 11, 12],
-  mashesPerWeek: [8, 10, 12, 14],
-  weeksPerYear: [44, 46, 48],
-  originalGravity: [1.054, 1.056, 1.058, 1.06],
-  fillingStrength: [62, 63, 63.5, 64],
-} as const satisfies { readonly [N in keyof House]?: readonly number[] };
+/** Clean values that a house of this size may have, in the order of the table: a seed’s house hangs on it. */
+const choices = (Object.keys(numberFigures) as NumberName[]).flatMap((name) => {
+  const { clean } = figureTable[name];
+  return clean ? [[name, clean] as const] : [];
+});
 
 const ATTEMPTS = 40; // draws before the built-in house is taken
 
@@ -23,9 +18,7 @@ const ATTEMPTS = 40; // draws before the built-in house is taken
 export function randomHouse(seed: string): House {
   for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
     const { pick } = chanceOf(`house/${seed}/${attempt}`);
-    const moved = Object.fromEntries(
-      Object.entries(choices).map(([name, values]) => [name, pick<number>(values)]),
-    );
+    const moved = Object.fromEntries(choices.map(([name, values]) => [name, pick(values)]));
     const house: House = { ...builtInHouse, ...moved };
     if (!isRefusal(line(house))) return house;
   }

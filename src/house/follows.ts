@@ -1,4 +1,5 @@
 // What follows from one figure of the house: how the main figures move when it moves one step.
+import { figureIds, figureTable, headOf, pathsOf } from '../core/figures/index.ts';
 import { formatNumber } from '../core/format.ts';
 import type { House } from '../core/line/house.ts';
 import { line, type Line } from '../core/line/line.ts';
@@ -6,20 +7,9 @@ import { numberFigures, type NumberName } from './figures.ts';
 import { figureText, figureValue } from './prose.ts';
 
 /** The figures looked at, in the order of the line, with how a sentence names them. */
-const watched = {
-  'barley.mass': 'barley',
-  'malt.alcohol': 'what the malt could give',
-  'mash.efficiency': 'the part of the malt’s extract in the wort',
-  'wash.strength': 'strength of the wash',
-  'wash.alcohol': 'alcohol in the wash',
-  'charge.strength': 'strength of the spirit charge',
-  'heart.volume': 'heart',
-  'heart.strength': 'strength of the heart',
-  'casks.perMash': 'casks filled from a mash',
-  'casks.inStore': 'casks in store',
-  'matured.strength': 'strength when bottled from wood',
-  'bottling.bottles': 'bottles from a mash',
-} as const;
+const watched = figureIds
+  .filter((id) => figureTable[id].watched)
+  .map((id) => [pathsOf(id)[0]!, headOf(id)[0]!.toLowerCase() + headOf(id).slice(1)] as const);
 
 export interface Consequence {
   readonly what: string;
@@ -40,7 +30,7 @@ export function followsFrom(
   const after = line({ ...house, [name]: value });
   const shown = formatNumber(value, kind === 'gravity' ? 3 : (String(step).split('.')[1]?.length ?? 0));
   if ('refused' in after) return { step: shown, moved: [], refused: after.refused };
-  const moved = Object.entries(watched).flatMap(([path, what]) => {
+  const moved = watched.flatMap(([path, what]) => {
     const [a, b] = [figureValue(before, path), figureValue(after, path)];
     if (Math.abs(b - a) <= LEAST * Math.abs(a)) return [];
     const digits = Math.min(3, Math.max(0, 1 - Math.floor(Math.log10(Math.abs(b - a)))));

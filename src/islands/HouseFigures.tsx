@@ -1,5 +1,6 @@
 // The figures of one stage of the house, to be changed by the reader.
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { figureTable } from '../core/figures/index.ts';
 import { formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { sources } from '../core/sources.ts';
@@ -13,7 +14,6 @@ import {
 } from '../house/figures.ts';
 import { followsFrom } from '../house/follows.ts';
 import { changeFigure, useHouse } from '../house/store.ts';
-import { usual } from '../house/usual.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';
@@ -59,7 +59,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
           {(figure) => {
             const { label, kind, range, step, meaning } = numberFigures[figure];
             const isUnusual = () => {
-              const known = usual[figure];
+              const known = figureTable[figure].usual;
               const value: number = house()[figure];
               return (
                 known !== undefined &&
@@ -108,7 +108,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
 
 /** What is usual, as the end of a sentence. */
 function usually(figure: NumberName): string {
-  const known = usual[figure];
+  const known = figureTable[figure].usual;
   if (!known) return '';
   const { kind } = numberFigures[figure];
   const digits = (end: number) => (kind === 'gravity' ? 3 : end % 1 === 0 ? 0 : 1);

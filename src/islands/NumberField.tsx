@@ -173,7 +173,7 @@ export function NumberField(props: NumberFieldProps) {
           aria-label={`${props.label}, slider`}
           aria-valuetext={`${text()} ${unit().unit}`}
           autocomplete="off"
-          min={props.range[0]}
+          min={Math.ceil(props.range[0] / props.step - 1e-9) * props.step}
           max={props.range[1]}
           step={props.step}
           value={props.value}

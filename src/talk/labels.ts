@@ -1,32 +1,15 @@
 // The name of each figure that a script may tell, as it stands at the head of a sentence, and its numbers as text.
+import { figureSaid, headOf } from '../core/figures/index.ts';
 import { formatNumber } from '../core/format.ts';
 import { plain, quotableFigures, type QuotableName, type Said } from '../core/line/quoted.ts';
 import { talkFigures, type FigureId } from './figures.ts';
-
-const others: Readonly<Record<Exclude<FigureId, QuotableName>, string>> = {
-  husk: 'Husk in the grist',
-  grits: 'Grits in the grist',
-  flour: 'Flour in the grist',
-  firstWaterTemperature: 'Temperature of the first water',
-  secondWaterTemperature: 'Temperature of the second water',
-  lastWaterTemperature: 'Temperature of the last water',
-  fermentationHours: 'Hours in the washback',
-  yeastMass: 'Yeast put into a washback, by weight',
-  yeastVolume: 'Yeast put into a washback, by volume',
-  storeHumidity: 'Humidity of the store',
-  numberOfWashbacks: 'Number of washbacks',
-  numberOfStills: 'Number of stills',
-};
 
 /** The name under which a figure is held against the others, if it is one of those. */
 export function quotableOf(figure: FigureId): QuotableName | undefined {
   return Object.hasOwn(quotableFigures, figure) ? (figure as QuotableName) : undefined;
 }
 
-export function labelOf(figure: FigureId): string {
-  const name = quotableOf(figure);
-  return name ? quotableFigures[name].label : others[figure as keyof typeof others];
-}
+export const labelOf = (figure: FigureId): string => headOf(figureSaid(figure));
 
 /** A number of a figure with its unit, with as many decimals as it needs. */
 export function numberOf(figure: FigureId, value: number): string {

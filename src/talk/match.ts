@@ -112,7 +112,7 @@ export function matchFigures(text: string, quantities: readonly Quantity[]): Mat
     const led = bare && /\b(?:the|those|these|other)\s+$/i.test(text.slice(Math.max(0, start - 8), start));
 
     const scored = (takenBy.get(dimension) ?? []).flatMap((figure) => {
-      const { range, usual, kind, cues, after, fall, stage, also, unit } = figures[figure];
+      const { range, heard, kind, cues, after, fall, stage, also, unit } = figures[figure];
       
       const values = valuesFor(quantity, figure, unitFor(kind));
       if (!values.every((value) => value >= range[0] && value <= range[1])) return [];
@@ -125,7 +125,7 @@ export function matchFigures(text: string, quantities: readonly Quantity[]): Mat
         if (part < 0 && othersOwn.includes(name)) others += part;
         score += part;
       }
-      score += values[0]! >= usual[0] && values[0]! <= usual[1] ? 0.5 : -1;
+      score += values[0]! >= heard[0] && values[0]! <= heard[1] ? 0.5 : -1;
       if (kind === 'gravity') score += /^[01]\.\d{3}$/.test(text.slice(start, end)) ? 2 : 0;
       else if (bare && kind !== 'count') score -= 0.6;
       if (kind === 'alcohol' && dimension === 'volume') score -= 1.5;

@@ -1,67 +1,18 @@
 // What a guide says, held against the guide's own house, figure by figure.
-import { strengthAt } from '../core/distilling/strength-at.ts';
+import { figureSaid, pathsOf } from '../core/figures/index.ts';
+import { numberAt } from '../core/line/beside.ts';
 import type { Line } from '../core/line/line.ts';
 import { measure, NINETY_FIVE, type Said } from '../core/line/quoted.ts';
-import { CASK_SIZES } from '../core/maturing/filling.ts';
 import { talkFigures, type FigureId } from './figures.ts';
 import { labelOf, numberOf, quotableOf, saidOf } from './labels.ts';
 
-/** Each figure as a line has it; where it can be meant in more ways than one, the first is told. Figures that no house gives are left out. */
-const figures: Readonly<Partial<Record<FigureId, (line: Line) => readonly number[]>>> = {
-  maltPerMash: ({ house }) => [house.maltPerMash],
-  maltPerWeek: ({ pace }) => [pace.maltPerWeek],
-  maltPerYear: ({ pace }) => [pace.maltPerYear],
-  mashesPerWeek: ({ house }) => [house.mashesPerWeek],
-  weeksPerYear: ({ house }) => [house.weeksPerYear],
-  solubleExtract: ({ house }) => [house.solubleExtract],
-  fermentability: ({ house }) => [house.fermentability],
-  spiritYield: ({ heart, pace, malt }) => [heart.alcohol / pace.tonnesPerMash, malt.spiritYield],
-  husk: ({ house }) => [house.husk],
-  grits: ({ grist }) => [grist.gritsPercent],
-  flour: ({ house }) => [house.flour],
-  firstWaterTemperature: ({ mash }) => [mash.strike],
-  secondWaterTemperature: ({ house }) => [house.secondWater],
-  lastWaterTemperature: ({ house }) => [house.lastWater],
-  wortVolume: ({ wort }) => [wort.volume],
-  originalGravity: ({ house }) => [house.originalGravity],
-  finalGravity: ({ house }) => [house.finalGravity],
-  fermentationHours: ({ house }) => [house.fermentationHours],
-  yeastMass: ({ house }) => [house.yeast],
-  washVolume: ({ wash }) => [wash.volume],
-  washStrength: ({ wash }) => [wash.strength],
-  lowWinesVolume: ({ lowWines }) => [lowWines.volume],
-  lowWinesStrength: ({ lowWines }) => [lowWines.strength],
-  chargeVolume: ({ charge }) => [charge.volume],
-  chargeStrength: ({ charge }) => [charge.strength],
-  heartBegins: ({ round, foreshots }) => [strengthAt(round.spiritRun.curve, foreshots.volume)],
-  heartEnds: ({ house }) => [house.heartEnd],
-  heartVolume: ({ heart }) => [heart.volume],
-  heartStrength: ({ heart }) => [heart.strength],
-  heartAlcohol: ({ heart }) => [heart.alcohol],
-  alcoholPerWeek: ({ heart, house }) => [heart.alcohol * house.mashesPerWeek],
-  alcoholPerYear: ({ heart, pace }) => [heart.alcohol * pace.mashesPerYear],
-  fillingStrength: ({ filling }) => [filling.strength],
-  caskSize: ({ casks, house }) => [
-    casks.meanSize,
-    ...(house.barrels > 0 ? [CASK_SIZES.barrel] : []),
-    ...(house.hogsheads > 0 ? [CASK_SIZES.hogshead] : []),
-    ...(house.barrels + house.hogsheads < 100 ? [CASK_SIZES.butt] : []),
-  ],
-  casksPerWeek: ({ casks }) => [casks.perWeek],
-  casksPerYear: ({ casks }) => [casks.perYear],
-  casksInStore: ({ casks }) => [casks.inStore],
-  yearsInWood: ({ house }) => [house.yearsInWood],
-  alcoholLoss: ({ house }) => [house.alcoholLoss],
-  storeHumidity: ({ house }) => [house.storeHumidity],
-  bottlingStrength: ({ bottling }) => [bottling.strength],
-  bottleSize: ({ house }) => [house.bottleSize],
-  bottlesPerCask: ({ bottling }) => [bottling.bottlesPerCask],
-  bottlesPerYear: ({ bottling }) => [bottling.bottlesPerYear],
-};
+/** What a figure can mean in a line, the first of which is told; empty where no house gives it. */
+const meanings = (figure: FigureId, line: Line): readonly number[] =>
+  pathsOf(figureSaid(figure)).flatMap((path) => numberAt(line, path) ?? []);
 
 /** A figure as a line has it; nothing for a figure that no house gives. */
 export function ofHouse(figure: FigureId, line: Line): number | undefined {
-  return figures[figure]?.(line)[0];
+  return meanings(figure, line)[0];
 }
 
 /** How far from the house a figure may be said that is in no table of spreads; common practice of speech, no source. */
@@ -108,8 +59,8 @@ export interface Held extends SaidFigure {
 
 /** What is said of one figure held against a house; nothing where the house gives no such figure. */
 export function heldAgainst({ figure, said }: SaidFigure, line: Line): Held | undefined {
-  const values = figures[figure]?.(line);
-  if (!values) return undefined;
+  const values = meanings(figure, line);
+  if (values.length === 0) return undefined;
   const right = values.find((value) => fits(figure, said, value));
   return { figure, said, house: right ?? values[0]!, agrees: right !== undefined };
 }

@@ -1,5 +1,6 @@
 // Where in the process a place in a text is: the running topic, from the trade words that lead up to it.
-import { stageOf, stages, type Mention, type Stage } from './words.ts';
+import { stages, type Stage } from '../core/figures/index.ts';
+import { stageOf, type Mention } from './words.ts';
 
 export type Topic = Readonly<Record<Stage, number>>;
 

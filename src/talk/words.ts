@@ -1,7 +1,6 @@
 // The trade's words in a text, with slips of ear and pen: "wart" for wort, "low whines", "cast" for cask.
 
-export const stages = ['malting', 'milling', 'mashing', 'fermenting', 'distilling', 'maturing'] as const;
-export type Stage = (typeof stages)[number];
+import type { Stage } from '../core/figures/index.ts';
 
 interface Concept {
   readonly says: string;

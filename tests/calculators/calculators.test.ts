@@ -52,14 +52,20 @@ describe.each(calculators.map((calculator) => [calculator.id, calculator] as con
       fc.assert(fc.property(anyGiven(calculator), check), { numRuns: 200, endOnFailure: true });
     });
 
-    test('takes the house’s figures as the house’s table has them', () => {
-      for (const input of Object.values(calculator.inputs)) {
+    test('takes the house’s figures as the table of figures has them, or within narrower limits', () => {
+      for (const [name, input] of Object.entries(calculator.inputs)) {
         if (isChoice(input) && 'house' in input) {
           expect(input.options).toEqual(choiceFigures[input.house].options);
         }
         if (isNumber(input) && 'house' in input) {
           const { kind, range, step } = numberFigures[input.house];
-          expect({ kind: input.kind, range: input.range, step: input.step }).toEqual({ kind, range, step });
+          expect({ kind: input.kind, step: input.step }).toEqual({ kind, step });
+          expect(input.range[0]).toBeGreaterThanOrEqual(range[0]);
+          expect(input.range[1]).toBeLessThanOrEqual(range[1]);
+          if (input.range[0] > range[0]) {
+            const given = { ...calculator.examples[0].given, [name]: range[0] };
+            expect(calculator.refuse?.(given)).toContain(`${input.label}: “${range[0]}” was given`);
+          }
         }
       }
     });

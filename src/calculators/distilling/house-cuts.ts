@@ -4,58 +4,16 @@ import type { RoundPlan } from '../../core/distilling/round.ts';
 import type { StillSetting } from '../../core/distilling/still.ts';
 import { share, type Quantity, type Spirit } from '../../core/quantity.ts';
 
-export const airPressure = {
-  kind: 'pressure',
-  label: 'Air pressure',
-  range: [60, 110],
-  step: 0.5,
-  house: 'airPressure',
-} as const;
-export const washEnd = {
-  kind: 'strength',
-  label: 'Wash run ends at',
-  range: [0.1, 20],
-  step: 0.1,
-  house: 'washEnd',
-} as const;
-export const spiritReflux = {
-  kind: 'share',
-  label: 'Reflux of the spirit still',
-  range: [0, 1],
-  step: 0.01,
-  house: 'spiritReflux',
-} as const;
-export const feintsEnd = {
-  kind: 'strength',
-  label: 'Feints end at',
-  range: [0.1, 40],
-  step: 0.1,
-  house: 'feintsEnd',
-} as const;
+export const airPressure = { house: 'airPressure' } as const;
+export const washEnd = { house: 'washEnd' } as const;
+export const spiritReflux = { house: 'spiritReflux' } as const;
+export const feintsEnd = { house: 'feintsEnd' } as const;
 
 export const houseCuts = {
-  foreshotsBy: {
-    label: 'Foreshots end',
-    options: { share: 'after a share of the alcohol', strength: 'at a strength' },
-    house: 'foreshotsBy',
-  },
-  foreshotsShare: {
-    kind: 'percent',
-    label: 'Foreshots, by share',
-    range: [0, 40],
-    step: 0.1,
-    house: 'foreshotsShare',
-    usedWhen: { choice: 'foreshotsBy', is: ['share'] },
-  },
-  foreshotsStrength: {
-    kind: 'strength',
-    label: 'Foreshots, by strength',
-    range: [20, 90],
-    step: 0.1,
-    house: 'foreshotsStrength',
-    usedWhen: { choice: 'foreshotsBy', is: ['strength'] },
-  },
-  heartEnd: { kind: 'strength', label: 'Heart ends at', range: [20, 85], step: 0.1, house: 'heartEnd' },
+  foreshotsBy: { house: 'foreshotsBy' },
+  foreshotsShare: { house: 'foreshotsShare', usedWhen: { choice: 'foreshotsBy', is: ['share'] } },
+  foreshotsStrength: { house: 'foreshotsStrength', usedWhen: { choice: 'foreshotsBy', is: ['strength'] } },
+  heartEnd: { house: 'heartEnd' },
   feintsEnd,
   spiritReflux,
   airPressure,
@@ -74,19 +32,8 @@ export const houseWash = {
   washEnd,
 } as const;
 export const houseLimit = {
-  dilution: {
-    label: 'A charge that is too strong',
-    options: { 'when-needed': 'is let down with water', never: 'is run as it is' },
-    house: 'dilution',
-  },
-  chargeLimit: {
-    kind: 'strength',
-    label: 'Strongest spirit charge',
-    range: [15, 60],
-    step: 0.5,
-    house: 'chargeLimit',
-    usedWhen: { choice: 'dilution', is: ['when-needed'] },
-  },
+  dilution: { house: 'dilution' },
+  chargeLimit: { house: 'chargeLimit', usedWhen: { choice: 'dilution', is: ['when-needed'] } },
 } as const;
 
 export const spiritCharge = {

@@ -41,20 +41,8 @@ export default defineCalculator({
       step: 1,
       from: 'heart.alcohol',
     },
-    mashesPerWeek: {
-      kind: 'count',
-      label: 'Mashes in a week',
-      range: [1, 60],
-      step: 1,
-      house: 'mashesPerWeek',
-    },
-    weeksPerYear: {
-      kind: 'count',
-      label: 'Working weeks in a year',
-      range: [1, 52],
-      step: 1,
-      house: 'weeksPerYear',
-    },
+    mashesPerWeek: { house: 'mashesPerWeek' },
+    weeksPerYear: { house: 'weeksPerYear' },
   },
   outputs: {
     ratio: { kind: 'percent', label: 'Pot ale, part of the wash' },

@@ -13,27 +13,9 @@ export default defineCalculator({
     'Follows the extract that the yeast used, by Balling’s balance, and sets the excise table’s answer beside it.',
   sources: ['balling', 'excise-226', 'sugar-tables'],
   inputs: {
-    original: {
-      kind: 'gravity',
-      label: 'Original gravity',
-      range: [1.02, 1.12],
-      step: 0.001,
-      house: 'originalGravity',
-    },
-    final: {
-      kind: 'gravity',
-      label: 'Final gravity',
-      range: [0.985, 1.04],
-      step: 0.001,
-      house: 'finalGravity',
-    },
-    volume: {
-      kind: 'volume20',
-      label: 'Wort in the washback',
-      range: [20, 300_000],
-      step: 50,
-      house: 'wortVolume',
-    },
+    original: { house: 'originalGravity' },
+    final: { house: 'finalGravity' },
+    volume: { label: 'Wort in the washback', house: 'wortVolume' },
   },
   outputs: {
     strength: { kind: 'strength', label: 'Strength, by Balling', digits: 2 },

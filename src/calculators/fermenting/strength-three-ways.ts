@@ -20,20 +20,8 @@ export default defineCalculator({
   cautions: ['ethanol-vapour'],
   readings: ['density'],
   inputs: {
-    original: {
-      kind: 'gravity',
-      label: 'Original gravity',
-      range: [1.02, 1.12],
-      step: 0.001,
-      house: 'originalGravity',
-    },
-    final: {
-      kind: 'gravity',
-      label: 'Final gravity',
-      range: [0.985, 1.04],
-      step: 0.001,
-      house: 'finalGravity',
-    },
+    original: { house: 'originalGravity' },
+    final: { house: 'finalGravity' },
     density: {
       kind: 'density',
       label: 'Distilled sample, made up to its volume',

@@ -20,15 +20,9 @@ export default defineCalculator({
   purpose: 'Finds the fewest washbacks that take a week’s mashes, and how long they could then ferment.',
   sources: ['derived', 'common-practice'],
   inputs: {
-    hours: {
-      kind: 'hours',
-      label: 'Hours in the washback',
-      range: [24, 200],
-      step: 1,
-      house: 'fermentationHours',
-    },
+    hours: { house: 'fermentationHours' },
     turnRound: { kind: 'hours', label: 'Filling, emptying, cleaning', range: [0, 48], step: 0.5, value: 8 },
-    mashes: { kind: 'count', label: 'Mashes in a week', range: [1, 60], step: 1, house: 'mashesPerWeek' },
+    mashes: { house: 'mashesPerWeek', range: [1, 100] },
     pattern: {
       label: 'Mashing is spread evenly over',
       options: { seven: 'seven days', five: 'five days, with none at the weekend' },

@@ -22,14 +22,14 @@ export default defineCalculator({
   purpose: 'Turns a dose of yeast from the form you have it in into the others, for one washback.',
   sources: ['common-practice', 'memory'],
   inputs: {
-    wort: { kind: 'volume20', label: 'Wort', range: [20, 300_000], step: 50, house: 'wortVolume' },
-    malt: { kind: 'mass', label: 'Malt', range: [10, 50_000], step: 50, house: 'maltPerMash' },
+    wort: { label: 'Wort', house: 'wortVolume' },
+    malt: { label: 'Malt', house: 'maltPerMash' },
     given: {
       label: 'The dose is given as',
       options: { pressed: 'pressed yeast', cream: 'cream yeast', cells: 'cells in the wort' },
       value: 'pressed',
     },
-    pressed: { kind: 'mass', label: 'Pressed yeast', range: [0.05, 2000], step: 1, house: 'yeast' },
+    pressed: { house: 'yeast' },
     cream: { kind: 'volume', label: 'Or cream yeast', range: [0.05, 5000], step: 1, value: 50 },
     cells: { kind: 'cells', label: 'Or cells in the wort', range: [0.1, 500], step: 1, value: 15 },
     perGram: {

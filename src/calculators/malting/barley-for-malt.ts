@@ -11,22 +11,10 @@ export default defineCalculator({
   purpose: 'Follows the dry matter from barley to malt, so that water neither flatters nor hides the loss.',
   sources: ['common-practice', 'derived'],
   inputs: {
-    malt: { kind: 'mass', label: 'Malt', range: [10, 50_000], step: 50, house: 'maltPerMash' },
-    barleyMoisture: {
-      kind: 'percent',
-      label: 'Moisture of the barley',
-      range: [8, 20],
-      step: 0.5,
-      house: 'barleyMoisture',
-    },
-    maltMoisture: {
-      kind: 'percent',
-      label: 'Moisture of the malt',
-      range: [1, 8],
-      step: 0.1,
-      house: 'maltMoisture',
-    },
-    loss: { kind: 'percent', label: 'Dry matter lost', range: [2, 25], step: 0.5, house: 'maltingLoss' },
+    malt: { label: 'Malt', house: 'maltPerMash' },
+    barleyMoisture: { house: 'barleyMoisture' },
+    maltMoisture: { house: 'maltMoisture' },
+    loss: { label: 'Dry matter lost', house: 'maltingLoss' },
   },
   outputs: {
     barley: { kind: 'mass', label: 'Barley' },

@@ -59,13 +59,7 @@ export default defineCalculator({
     load: { kind: 'mass', label: 'Load', range: [10, 500_000], step: 100, from: 'malt.mass' },
     green: { kind: 'percent', label: 'Moisture of the green malt', range: [30, 50], step: 0.5, value: 45 },
     breakAt: { kind: 'percent', label: 'Moisture at the break', range: [8, 25], step: 0.5, value: 12 },
-    finished: {
-      kind: 'percent',
-      label: 'Moisture of the malt',
-      range: [1, 8],
-      step: 0.1,
-      house: 'maltMoisture',
-    },
+    finished: { house: 'maltMoisture' },
     end: {
       kind: 'percent',
       label: 'Moisture the curing air would leave',
@@ -75,7 +69,7 @@ export default defineCalculator({
     },
     outside: { kind: 'temperature', label: 'Air outside', range: [-15, 40], step: 1, value: 10 },
     humidity: { kind: 'percent', label: 'Humidity outside', range: [5, 100], step: 1, value: 80 },
-    pressure: { kind: 'pressure', label: 'Air pressure', range: [60, 110], step: 0.5, house: 'airPressure' },
+    pressure: { house: 'airPressure' },
     airOn: { kind: 'temperature', label: 'Air on to the malt', range: [35, 90], step: 1, value: 60 },
     airOff: { kind: 'percent', label: 'Humidity of the air off', range: [50, 100], step: 1, value: 95 },
     curing: { kind: 'temperature', label: 'Air on after the break', range: [50, 110], step: 1, value: 72 },

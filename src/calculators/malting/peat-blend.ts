@@ -15,7 +15,7 @@ export default defineCalculator({
   sources: ['common-practice', 'memory', 'derived'],
   cautions: ['dust', 'lifting'],
   inputs: {
-    malt: { kind: 'mass', label: 'Malt', range: [10, 50_000], step: 50, house: 'maltPerMash' },
+    malt: { label: 'Malt', house: 'maltPerMash' },
     plain: { kind: 'ppm', label: 'Phenols of the plain malt', range: [0, 20], step: 0.5, value: 0.5 },
     peated: { kind: 'ppm', label: 'Phenols of the peated malt', range: [1, 400], step: 1, value: 50 },
     wanted: { kind: 'ppm', label: 'Phenols wanted', range: [0, 400], step: 1, value: 25 },

@@ -15,21 +15,9 @@ export default defineCalculator({
   purpose: 'Turns the maltster’s analysis into litres of pure alcohol, for a tonne and for a mash.',
   sources: ['bringhurst-1996'],
   inputs: {
-    extract: {
-      kind: 'percent',
-      label: 'Soluble extract',
-      range: [50, 90],
-      step: 0.1,
-      house: 'solubleExtract',
-    },
-    fermentability: {
-      kind: 'percent',
-      label: 'Fermentability',
-      range: [50, 100],
-      step: 0.1,
-      house: 'fermentability',
-    },
-    malt: { kind: 'mass', label: 'Malt', range: [10, 50_000], step: 50, house: 'maltPerMash' },
+    extract: { house: 'solubleExtract' },
+    fermentability: { house: 'fermentability' },
+    malt: { label: 'Malt', house: 'maltPerMash' },
   },
   outputs: {
     fermentable: { kind: 'percent', label: 'Fermentable extract' },

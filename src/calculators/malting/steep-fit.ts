@@ -20,7 +20,7 @@ export default defineCalculator({
   readings: ['weighings'],
   inputs: {
     mass: { kind: 'grams', label: 'Sample before the steep', range: [20, 20_000], step: 1, value: 500 },
-    moisture: { kind: 'percent', label: 'Its moisture', range: [8, 20], step: 0.5, house: 'barleyMoisture' },
+    moisture: { label: 'Its moisture', house: 'barleyMoisture' },
     weighings: {
       label: 'Weighings',
       columns: {

@@ -44,13 +44,7 @@ export default defineCalculator({
   cautions: ['carbon-dioxide', 'confined-space'],
   inputs: {
     barley: { kind: 'mass', label: 'Barley', range: [0.1, 1_000_000], step: 100, from: 'barley.mass' },
-    startMoisture: {
-      kind: 'percent',
-      label: 'Moisture of the barley',
-      range: [8, 20],
-      step: 0.5,
-      house: 'barleyMoisture',
-    },
+    startMoisture: { house: 'barleyMoisture' },
     target: { kind: 'percent', label: 'Moisture wanted', range: [25, 50], step: 0.5, value: 46 },
     water: { kind: 'temperature', label: 'Steep water', range: [5, 40], step: 0.5, value: 15 },
     programme: {

@@ -3,22 +3,10 @@ import type { Bed, Water } from '../../core/mashing/waters.ts';
 import type { Quantity } from '../../core/quantity.ts';
 
 export const bedInputs = {
-  malt: { kind: 'mass', label: 'Mass of the grist', range: [10, 50_000], step: 50, house: 'maltPerMash' },
-  moisture: {
-    kind: 'percent',
-    label: 'Moisture of the malt',
-    range: [1, 8],
-    step: 0.1,
-    house: 'maltMoisture',
-  },
-  extract: {
-    kind: 'percent',
-    label: 'Soluble extract of the malt',
-    range: [50, 90],
-    step: 0.1,
-    house: 'solubleExtract',
-  },
-  ratio: { kind: 'liquorRatio', label: 'First water', range: [2, 8], step: 0.1, house: 'liquorRatio' },
+  malt: { label: 'Mass of the grist', house: 'maltPerMash' },
+  moisture: { house: 'maltMoisture' },
+  extract: { label: 'Soluble extract of the malt', house: 'solubleExtract' },
+  ratio: { label: 'First water', house: 'liquorRatio' },
   strike: { kind: 'temperature', label: 'First water at', range: [5, 100], step: 0.5, from: 'mash.strike' },
   later: {
     label: 'Waters after the first',

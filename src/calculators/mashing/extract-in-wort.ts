@@ -11,28 +11,10 @@ export default defineCalculator({
   purpose: 'Weighs the sugar in the wort and sets it against what the malt’s analysis promised.',
   sources: ['sugar-tables'],
   inputs: {
-    volume: {
-      kind: 'volume20',
-      label: 'Wort collected',
-      range: [20, 300_000],
-      step: 50,
-      house: 'wortVolume',
-    },
-    gravity: {
-      kind: 'gravity',
-      label: 'Original gravity',
-      range: [1.02, 1.12],
-      step: 0.001,
-      house: 'originalGravity',
-    },
-    malt: { kind: 'mass', label: 'Malt', range: [10, 50_000], step: 50, house: 'maltPerMash' },
-    extract: {
-      kind: 'percent',
-      label: 'Soluble extract of the malt',
-      range: [50, 90],
-      step: 0.1,
-      house: 'solubleExtract',
-    },
+    volume: { house: 'wortVolume' },
+    gravity: { house: 'originalGravity' },
+    malt: { label: 'Malt', house: 'maltPerMash' },
+    extract: { label: 'Soluble extract of the malt', house: 'solubleExtract' },
   },
   outputs: {
     plato: { kind: 'plato', label: 'Strength of the wort' },

@@ -13,28 +13,10 @@ export default defineCalculator({
   cautions: ['hot-liquor'],
   readings: ['givenVolume', 'givenGravity', 'passedVolume', 'passedGravity'],
   inputs: {
-    malt: { kind: 'mass', label: 'Malt', range: [10, 50_000], step: 50, house: 'maltPerMash' },
-    extract: {
-      kind: 'percent',
-      label: 'Soluble extract of the malt',
-      range: [50, 90],
-      step: 0.1,
-      house: 'solubleExtract',
-    },
-    volume: {
-      kind: 'volume20',
-      label: 'Wort collected',
-      range: [20, 300_000],
-      step: 50,
-      house: 'wortVolume',
-    },
-    gravity: {
-      kind: 'gravity',
-      label: 'Original gravity',
-      range: [1.02, 1.12],
-      step: 0.001,
-      house: 'originalGravity',
-    },
+    malt: { label: 'Malt', house: 'maltPerMash' },
+    extract: { label: 'Soluble extract of the malt', house: 'solubleExtract' },
+    volume: { house: 'wortVolume' },
+    gravity: { house: 'originalGravity' },
     givenVolume: {
       kind: 'volume20',
       label: 'Weak wort given',

@@ -60,7 +60,7 @@ export default defineCalculator({
       from: 'casks.meanSize',
     },
     steady: storeInputs.steady,
-    years: { kind: 'years', label: 'Years', range: [1, 60], step: 1, house: 'yearsInWood' },
+    years: { label: 'Years', house: 'yearsInWood' },
   },
   outputs: {
     volume: { kind: 'volume20', label: 'Left in the cask', digits: 1 },

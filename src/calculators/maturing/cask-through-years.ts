@@ -31,28 +31,10 @@ export default defineCalculator({
   inputs: {
     size: { kind: 'volume', label: 'Cask, filled to', range: [1, 700], step: 10, value: 200 },
     strength: { kind: 'strength', label: 'Filled at', range: [1, 80], step: 0.1, from: 'filling.strength' },
-    loss: {
-      kind: 'percent',
-      label: 'Alcohol lost in a year',
-      range: [0, 15],
-      step: 0.1,
-      house: 'alcoholLoss',
-    },
-    humidity: {
-      kind: 'percent',
-      label: 'Humidity of the store',
-      range: [20, 98],
-      step: 1,
-      house: 'storeHumidity',
-    },
-    steady: {
-      kind: 'percent',
-      label: 'Humidity at which strength is steady',
-      range: [40, 80],
-      step: 1,
-      house: 'steadyHumidity',
-    },
-    years: { kind: 'years', label: 'Years', range: [1, 60], step: 1, house: 'yearsInWood' },
+    loss: { house: 'alcoholLoss' },
+    humidity: { house: 'storeHumidity' },
+    steady: { house: 'steadyHumidity' },
+    years: { label: 'Years', house: 'yearsInWood' },
   },
   outputs: {
     volume: { kind: 'volume20', label: 'Left in the cask', digits: 1 },

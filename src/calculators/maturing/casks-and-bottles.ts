@@ -32,7 +32,7 @@ export default defineCalculator({
       step: 0.1,
       value: 0,
     },
-    bottle: { kind: 'bottle', label: 'Bottle', range: [1, 450], step: 5, house: 'bottleSize' },
+    bottle: { house: 'bottleSize' },
     perCase: { kind: 'count', label: 'Bottles in a case', range: [1, 48], step: 1, value: 6 },
   },
   outputs: {

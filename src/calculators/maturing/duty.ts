@@ -20,7 +20,7 @@ export default defineCalculator({
       value: 0,
     },
     bottles: { kind: 'count', label: 'Bottles', range: [0, 10_000_000], step: 1, from: 'bottling.bottles' },
-    bottle: { kind: 'bottle', label: 'Bottle', range: [1, 450], step: 5, house: 'bottleSize' },
+    bottle: { house: 'bottleSize' },
     strength: {
       kind: 'strength',
       label: 'Strength',

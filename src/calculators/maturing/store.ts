@@ -3,27 +3,9 @@ import type { Store } from '../../core/maturing/cask.ts';
 import type { Quantity } from '../../core/quantity.ts';
 
 export const storeInputs = {
-  loss: {
-    kind: 'percent',
-    label: 'Alcohol lost in a year',
-    range: [0, 15],
-    step: 0.1,
-    house: 'alcoholLoss',
-  },
-  humidity: {
-    kind: 'percent',
-    label: 'Humidity of the store',
-    range: [20, 98],
-    step: 1,
-    house: 'storeHumidity',
-  },
-  steady: {
-    kind: 'percent',
-    label: 'Humidity at which strength is steady',
-    range: [40, 80],
-    step: 1,
-    house: 'steadyHumidity',
-  },
+  loss: { house: 'alcoholLoss' },
+  humidity: { house: 'storeHumidity' },
+  steady: { house: 'steadyHumidity' },
 } as const;
 
 type Percent = Quantity<'percent'>;

@@ -33,14 +33,8 @@ export default defineCalculator({
     },
     size: { kind: 'volume', label: 'Mean cask', range: [1, 700], step: 5, from: 'casks.meanSize' },
     strength: { kind: 'strength', label: 'Filled at', range: [1, 80], step: 0.1, from: 'filling.strength' },
-    years: { kind: 'years', label: 'Years in wood', range: [1, 60], step: 1, house: 'yearsInWood' },
-    loss: {
-      kind: 'percent',
-      label: 'Alcohol lost in a year',
-      range: [0, 15],
-      step: 0.1,
-      house: 'alcoholLoss',
-    },
+    years: { house: 'yearsInWood', range: [1, 80] },
+    loss: { house: 'alcoholLoss' },
   },
   outputs: {
     stock: { kind: 'count', label: 'Casks in the full store' },

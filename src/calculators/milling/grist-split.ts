@@ -11,10 +11,10 @@ export default defineCalculator({
   purpose: 'Turns the sieve’s percentages into kilograms, and the rate of the mill into hours.',
   sources: ['memory'],
   inputs: {
-    malt: { kind: 'mass', label: 'Malt', range: [10, 50_000], step: 50, house: 'maltPerMash' },
-    husk: { kind: 'percent', label: 'Husk', range: [0, 100], step: 1, house: 'husk' },
-    flour: { kind: 'percent', label: 'Flour', range: [0, 100], step: 1, house: 'flour' },
-    rate: { kind: 'milling', label: 'Rate of the mill', range: [0.05, 50], step: 0.1, house: 'millRate' },
+    malt: { label: 'Malt', house: 'maltPerMash' },
+    husk: { label: 'Husk', house: 'husk' },
+    flour: { label: 'Flour', house: 'flour' },
+    rate: { house: 'millRate' },
   },
   outputs: {
     husk: { kind: 'mass', label: 'Husk' },

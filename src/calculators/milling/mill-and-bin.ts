@@ -14,8 +14,8 @@ export default defineCalculator({
   sources: ['memory'],
   cautions: ['dust', 'confined-space'],
   inputs: {
-    malt: { kind: 'mass', label: 'Malt in a mash', range: [10, 50_000], step: 50, house: 'maltPerMash' },
-    rate: { kind: 'milling', label: 'Rate of the mill', range: [0.05, 50], step: 0.1, house: 'millRate' },
+    malt: { house: 'maltPerMash' },
+    rate: { house: 'millRate' },
     stops: { kind: 'hours', label: 'Stops, all together', range: [0, 48], step: 0.1, value: 0.2 },
     // Loose barley malt, from memory: about 500 to 560 kg/m³.
     bulk: {

@@ -35,8 +35,8 @@ export default defineCalculator({
     husk: { kind: 'grams', label: 'Husk found', range: [0, 5000], step: 0.1, value: 24 },
     grits: { kind: 'grams', label: 'Grits found', range: [0, 5000], step: 0.1, value: 84 },
     flour: { kind: 'grams', label: 'Flour found', range: [0, 5000], step: 0.1, value: 12 },
-    wantedHusk: { kind: 'percent', label: 'Husk wanted', range: [0, 100], step: 1, house: 'husk' },
-    wantedFlour: { kind: 'percent', label: 'Flour wanted', range: [0, 100], step: 1, house: 'flour' },
+    wantedHusk: { label: 'Husk wanted', house: 'husk' },
+    wantedFlour: { label: 'Flour wanted', house: 'flour' },
     tolerance: { kind: 'percent', label: 'Allowed either way', range: [0.5, 20], step: 0.5, value: 3 },
   },
   outputs: {

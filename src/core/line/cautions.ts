@@ -1,9 +1,10 @@
 // Figures that each stand alone but together cannot be true, or are far from common practice.
+import type { Stage } from '../figures/index.ts';
 import { formatNumber } from '../format.ts';
 import type { Line } from './line.ts';
 
 export interface Caution {
-  readonly stage: 'malting' | 'milling' | 'mashing' | 'fermenting' | 'distilling' | 'maturing';
+  readonly stage: Stage;
   /** "impossible" breaks a balance; "unusual" is only rare. */
   readonly weight: 'impossible' | 'unusual';
   readonly says: string;

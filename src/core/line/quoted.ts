@@ -1,87 +1,25 @@
 // What a guide quotes: the figures, how surely each is said, and the spread that goes with it.
+import { figureIds, figureTable, headOf, nameWhereSaid, type Ends, type QuotableName, type QuotedAs } from '../figures/index.ts'; // prettier-ignore
 import { formatNumber } from '../format.ts';
 import { kinds, type KindName } from '../kinds.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 
-export interface QuotableFigure {
+export interface QuotableFigure extends QuotedAs {
   readonly kind: KindName;
   /** As it stands at the head of a sentence. */
   readonly label: string;
   /** What can be quoted at all; beyond it a figure is refused. */
-  readonly range: readonly [number, number];
-  /** Where the search begins; a figure that nothing fixes is never told. */
-  readonly typical: number;
-  readonly spread: Spread;
+  readonly range: Ends;
 }
 
-/**
- * Standard spread of a figure said as “about”, and of one said exactly, that is read from an instrument or a book.
- * `part`: of the figure itself; `own`: in the figure's own unit.
- */
-export interface Spread {
-  readonly as: 'part' | 'own';
-  readonly about: number;
-  readonly exact: number;
-}
+export const quotableFigures = Object.fromEntries(
+  figureIds.flatMap((id) => {
+    const { kind, limits, quoted } = figureTable[id];
+    return quoted ? [[nameWhereSaid(id), { kind, label: headOf(id), range: limits, ...quoted }]] : [];
+  }),
+) as unknown as Readonly<Record<QuotableName, QuotableFigure>>;
 
-/** Common practice, no source: how far spoken figures of each sort lie from the book, and how well the book can know them. */
-const spreads = {
-  volume: { as: 'part', about: 0.03, exact: 0.005 }, // people round to the nearest five hundred litres; a dip or meter knows half a per cent
-  mass: { as: 'part', about: 0.02, exact: 0.003 }, // a mash is said in half tonnes; a weigher knows three kilograms in a tonne
-  alcohol: { as: 'part', about: 0.03, exact: 0.005 }, // a volume times a strength: the volume's spread governs
-  yield: { as: 'part', about: 0.015, exact: 0.005 }, // “about 410” is meant to within six
-  strength: { as: 'own', about: 0.5, exact: 0.1 }, // said to the half per cent; a hydrometer knows a tenth
-  gravity: { as: 'own', about: 0.001, exact: 0.0003 }, // said to a degree; a saccharometer knows a third of it
-  analysis: { as: 'own', about: 0.7, exact: 0.3 }, // from one delivery of malt to the next; repeat of one analysis
-  working: { as: 'part', about: 0.05, exact: 0.002 }, // weeks and mashes missed; a plan that is kept
-  casks: { as: 'part', about: 0.05, exact: 0.002 }, // counted by the hundred or thousand; counted
-  caskSize: { as: 'part', about: 0.05, exact: 0.01 }, // mixed woods, no two alike; gauged
-  years: { as: 'part', about: 0.05, exact: 0.01 }, // “ten years or so”; by the book, to the month
-  loss: { as: 'own', about: 0.3, exact: 0.1 }, // “about two per cent”; from regauges of the same casks
-  bottle: { as: 'part', about: 0.01, exact: 0.001 }, // what the glass says; what the filler gives
-  bottles: { as: 'part', about: 0.05, exact: 0.005 }, // by the hundred; counted
-} as const satisfies Record<string, Spread>;
-
-// prettier-ignore
-export const quotableFigures = {
-  maltPerMash: { kind: 'mass', label: 'Malt a mash', range: [10, 100_000], typical: 8000, spread: spreads.mass },
-  maltPerWeek: { kind: 'mass', label: 'Malt a week', range: [10, 5e6], typical: 80_000, spread: spreads.mass },
-  maltPerYear: { kind: 'mass', label: 'Malt a year', range: [10, 2e8], typical: 3.7e6, spread: spreads.mass },
-  mashesPerWeek: { kind: 'count', label: 'Mashes a week', range: [0.1, 100], typical: 10, spread: spreads.working },
-  weeksPerYear: { kind: 'count', label: 'Weeks a year', range: [1, 52.3], typical: 46, spread: spreads.working },
-  solubleExtract: { kind: 'percent', label: 'Soluble extract', range: [50, 90], typical: 77.5, spread: spreads.analysis },
-  fermentability: { kind: 'percent', label: 'Fermentability', range: [50, 100], typical: 87, spread: spreads.analysis },
-  spiritYield: { kind: 'yield', label: 'Spirit from a tonne of malt', range: [50, 560], typical: 395, spread: spreads.yield },
-  wortVolume: { kind: 'volume20', label: 'Wort a mash', range: [20, 600_000], typical: 40_000, spread: spreads.volume },
-  originalGravity: { kind: 'gravity', label: 'Original gravity', range: [1.02, 1.12], typical: 1.06, spread: spreads.gravity },
-  finalGravity: { kind: 'gravity', label: 'Final gravity', range: [0.985, 1.04], typical: 0.998, spread: spreads.gravity },
-  washVolume: { kind: 'volume20', label: 'Wash a mash', range: [20, 600_000], typical: 40_000, spread: spreads.volume },
-  washStrength: { kind: 'strength', label: 'Wash strength', range: [2, 15], typical: 8.3, spread: spreads.strength },
-  lowWinesVolume: { kind: 'volume20', label: 'Low wines from a mash', range: [5, 300_000], typical: 15_000, spread: spreads.volume },
-  lowWinesStrength: { kind: 'strength', label: 'Low-wines strength', range: [8, 35], typical: 22, spread: spreads.strength },
-  chargeVolume: { kind: 'volume20', label: 'Spirit charge for a mash', range: [5, 400_000], typical: 24_000, spread: spreads.volume },
-  chargeStrength: { kind: 'strength', label: 'Spirit-charge strength', range: [10, 60], typical: 27, spread: spreads.strength },
-  heartBegins: { kind: 'strength', label: 'Strength at which the heart begins', range: [40, 88], typical: 73, spread: spreads.strength },
-  heartEnds: { kind: 'strength', label: 'Strength at which the heart ends', range: [25, 85], typical: 62, spread: spreads.strength },
-  heartVolume: { kind: 'volume20', label: 'New spirit from a mash', range: [1, 150_000], typical: 4600, spread: spreads.volume },
-  heartStrength: { kind: 'strength', label: 'Strength of the new spirit', range: [50, 87], typical: 68.7, spread: spreads.strength },
-  heartAlcohol: { kind: 'alcohol', label: 'Pure alcohol from a mash', range: [1, 100_000], typical: 3160, spread: spreads.alcohol },
-  alcoholPerWeek: { kind: 'alcohol', label: 'Pure alcohol a week', range: [1, 5e6], typical: 31_600, spread: spreads.alcohol },
-  alcoholPerYear: { kind: 'alcohol', label: 'Pure alcohol a year', range: [1, 2e8], typical: 1.45e6, spread: spreads.alcohol },
-  fillingStrength: { kind: 'strength', label: 'Filling strength', range: [35, 80], typical: 63.5, spread: spreads.strength },
-  caskSize: { kind: 'volume', label: 'Mean size of the casks', range: [20, 700], typical: 225, spread: spreads.caskSize },
-  casksPerWeek: { kind: 'count', label: 'Casks filled a week', range: [0.02, 50_000], typical: 220, spread: spreads.casks },
-  casksPerYear: { kind: 'count', label: 'Casks filled a year', range: [1, 2e6], typical: 10_000, spread: spreads.casks },
-  yearsInWood: { kind: 'years', label: 'Years in wood', range: [0.5, 60], typical: 10, spread: spreads.years },
-  casksInStore: { kind: 'count', label: 'Casks in store', range: [1, 5e7], typical: 100_000, spread: spreads.casks },
-  alcoholLoss: { kind: 'percent', label: 'Alcohol lost in a year', range: [0, 15], typical: 2, spread: spreads.loss },
-  bottlingStrength: { kind: 'strength', label: 'Bottling strength', range: [35, 75], typical: 43, spread: spreads.strength },
-  bottleSize: { kind: 'bottle', label: 'Bottle', range: [2, 500], typical: 70, spread: spreads.bottle },
-  bottlesPerCask: { kind: 'count', label: 'Bottles from a cask', range: [5, 10_000], typical: 390, spread: spreads.bottles },
-  bottlesPerYear: { kind: 'count', label: 'Bottles a year', range: [1, 2e9], typical: 3.9e6, spread: spreads.bottles },
-} as const satisfies Record<string, QuotableFigure>;
-
-export type QuotableName = keyof typeof quotableFigures;
+export type { QuotableName };
 export const quotableNames = Object.keys(quotableFigures) as readonly QuotableName[];
 
 /** A figure as a guide says it, in the unit of its kind. */

@@ -9,7 +9,7 @@ import { gravity, kilopascals, litres20, share, strength } from '../quantity.ts'
 import type { SourceId } from '../sources.ts';
 import { minus, portionOf } from '../spirit/amounts.ts';
 import { attenuate } from '../wort/attenuation.ts';
-import type { QuotableName } from './quoted.ts';
+import { quotableFigures, quotableNames, type QuotableName } from './quoted.ts';
 
 export type Values = Readonly<Record<QuotableName, number>>;
 
@@ -73,7 +73,7 @@ const alcoholInCharge = (v: Values) => (v.chargeVolume * v.chargeStrength) / 100
 const extractInMalt = (v: Values) => (v.maltPerMash * v.solubleExtract) / 100;
 const maltCouldGive = (v: Values) =>
   (SPIRIT_YIELD_FACTOR * v.maltPerMash * v.solubleExtract * v.fermentability) / 1e5; // L a tonne, from kg and two percentages
-const alcoholLeft = (v: Values) => (1 - keep(0, v.alcoholLoss, 90) / 100) ** v.yearsInWood;
+const alcoholLeft = (v: Values) => keep(1e-9, (1 - keep(0, v.alcoholLoss, 90) / 100) ** v.yearsInWood, 1); // a search that strays to hundreds of years must still find a number
 
 /** The relations, in the order of the line. */
 export const relations = {
@@ -283,10 +283,12 @@ export const relationNames = Object.keys(relations) as readonly RelationName[];
 /** What a figure usually is, with its spread: weighed only where the guide does not quote it. */
 export const usual: Partial<
   Readonly<Record<QuotableName, { value: number; spread: number; why: string; source: SourceId }>>
-> = {
-  solubleExtract: { value: 77.5, spread: 2.5, why: 'distilling malt is sold at 76 to 79 % (recalled), other malts from about 72', source: 'memory' },
-  fermentability: { value: 87, spread: 2, why: '86 to 88.5 % (recalled), and poorer worts', source: 'memory' },
-}; // prettier-ignore
+> = Object.fromEntries(
+  quotableNames.flatMap((name) => {
+    const { typical, houses } = quotableFigures[name];
+    return houses ? [[name, { value: typical, ...houses }]] : [];
+  }),
+);
 
 const BEND = 0.3; // spreads over which a ceiling begins to bear, so that it has no corner for a search to catch on
 /** What `gapOf` gives for a ceiling that is just reached. */

@@ -1,4 +1,5 @@
 // A figure as people say it: rounded, with “about”, “just under” or “just over”.
+import { figureSaid, figureTable, type Things } from '../figures/index.ts';
 import { formatNumber } from '../format.ts';
 import type { KindName } from '../kinds.ts';
 import { quotableFigures, type QuotableName } from './quoted.ts';
@@ -11,17 +12,6 @@ const units: Partial<Record<KindName, string>> = {
   hours: 'hours',
   years: 'years',
   bottle: 'centilitres',
-};
-/** What is counted, one and many. */
-export type Things = readonly [one: string, many: string];
-const things: Partial<Record<QuotableName, Things>> = {
-  mashesPerWeek: ['mash', 'mashes'],
-  weeksPerYear: ['week', 'weeks'],
-  casksPerWeek: ['cask', 'casks'],
-  casksPerYear: ['cask', 'casks'],
-  casksInStore: ['cask', 'casks'],
-  bottlesPerCask: ['bottle', 'bottles'],
-  bottlesPerYear: ['bottle', 'bottles'],
 };
 const words = ['nought', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']; // prettier-ignore
 
@@ -123,7 +113,7 @@ export function spokenAs(kind: KindName, value: number, thing?: Things, ends?: E
 export function spoken(figure: QuotableName, value: number, ends?: Ends): string {
   const { kind, label } = quotableFigures[figure];
   if (!(value >= 0 && value < 1e12)) throw new RangeError(`${label} is ${value}; it cannot be said.`);
-  return spokenAs(kind, value, things[figure], ends);
+  return spokenAs(kind, value, figureTable[figureSaid(figure)].things, ends);
 }
 
 function amount(value: number, unit: (said: number) => string, ends: Ends | undefined): string {

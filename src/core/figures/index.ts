@@ -1,0 +1,67 @@
+// Every figure of the handbook, once: kind, limits, label, where it stands in the line. All other tables are made from this one.
+import { stages, type Figure, type GivenFigure, type QuotedAs, type Stage } from './define.ts';
+import { distilling, distillingChoices } from './distilling.ts';
+import { fermenting } from './fermenting.ts';
+import { malting } from './malting.ts';
+import { mashing } from './mashing.ts';
+import { maturing } from './maturing.ts';
+import { milling } from './milling.ts';
+
+export { stages };
+export type { Choice, Ends, Figure, GivenFigure, QuotedAs, Spread, Stage, Things, Usual } from './define.ts';
+
+const byStage = { malting, milling, mashing, fermenting, distilling, maturing } as const;
+const figures = { ...malting, ...milling, ...mashing, ...fermenting, ...distilling, ...maturing } as const;
+type Figures = typeof figures;
+
+/** The name of a figure in this table. */
+export type FigureId = keyof Figures;
+type IdOf<F> = { [N in FigureId]: Figures[N] extends F ? N : never }[FigureId];
+
+/** The kind of a figure, as a type. */
+export type KindOf<N extends FigureId> = Figures[N]['kind'];
+/** A figure of the house that is a number. */
+export type NumberName = IdOf<Pick<GivenFigure, 'is'>>;
+/** The name of a figure where a guide says it. */
+export type NameWhereSaid<N extends FigureId = FigureId> = {
+  [M in N]: Figures[M] extends { readonly alias: infer A extends string } ? A : M;
+}[N];
+/** A figure that is held against others when a guide quotes it, by its name there. */
+export type QuotableName = NameWhereSaid<IdOf<{ readonly quoted: QuotedAs }>>;
+
+/** The table, in the order of the line. */
+export const figureTable: Readonly<Record<FigureId, Figure>> & {
+  readonly [N in NumberName]: GivenFigure & { readonly kind: KindOf<N> };
+} = figures;
+export const figureIds = Object.keys(figures) as readonly FigureId[];
+
+/** The figures of the house that are choices. All are made in the still house. */
+export const choices = distillingChoices;
+export const CHOICES_STAGE = 'distilling' satisfies Stage;
+export type ChoiceName = keyof typeof choices;
+
+const stageById = new Map<string, Stage>(
+  stages.flatMap((stage) => Object.keys(byStage[stage]).map((id) => [id, stage] as const)),
+);
+/** The stage whose figure it is. */
+export const stageOf = (id: FigureId): Stage => stageById.get(id)!;
+
+const idWhereSaid = new Map<string, FigureId>(figureIds.map((id) => [figureTable[id].alias ?? id, id]));
+/** The figure that goes by a name where a guide says it. */
+export const figureSaid = (name: NameWhereSaid): FigureId => idWhereSaid.get(name)!;
+/** The name of a figure where a guide says it. */
+export const nameWhereSaid = (id: FigureId) => (figureTable[id].alias ?? id) as NameWhereSaid;
+
+/** True for a figure that the house gives. */
+export const isGiven = (figure: Figure): figure is GivenFigure =>
+  figure.is === 'set' || figure.is === 'measured';
+
+/** A figure's name as it stands at the head of a sentence or on a card. */
+export const headOf = (id: FigureId): string => figureTable[id].told ?? figureTable[id].label;
+
+/** Where a figure stands in the line, as “heart.volume”: what it can mean, the first of which is told. Empty where no house gives it. */
+export function pathsOf(id: FigureId): readonly string[] {
+  const figure = figureTable[id];
+  if (figure.at === undefined) return isGiven(figure) ? [`house.${id}`] : [];
+  return typeof figure.at === 'string' ? [figure.at] : figure.at;
+}
