@@ -71,6 +71,16 @@ export const numberFigures = {
 } as const satisfies Record<NumberName, NumberFigure>;
 
 export const choiceFigures = {
+  holds: {
+    stage: 'mashing',
+    label: 'When a figure changes, keep',
+    meaning:
+      'Keeping the efficiency, more malt makes more wort, and a higher gravity makes less of it. Keeping the readings, only the figure that you change moves.',
+    options: {
+      efficiency: 'the mash efficiency, and how far the yeast goes',
+      readings: 'the volumes and gravities as read',
+    },
+  },
   foreshotsBy: {
     stage: 'distilling',
     label: 'Foreshots end',

@@ -57,6 +57,7 @@ const lineFigures: Readonly<
       [`${portion}.alcohol`, ['alcohol', 'amount']],
     ]),
   ),
+  'stills.boilOff': ['energy', 'amount'],
   'filling.water': ['volume20', 'amount'],
   'round.dilution': ['volume20', 'amount'],
   'casks.meanSize': ['volume'],

@@ -16,14 +16,14 @@ export default defineCalculator({
       label: 'Wort collected',
       range: [20, 300_000],
       step: 50,
-      house: 'wortVolume',
+      from: 'wort.volume',
     },
     gravity: {
       kind: 'gravity',
       label: 'Original gravity',
       range: [1.02, 1.12],
       step: 0.001,
-      house: 'originalGravity',
+      from: 'house.originalGravity',
     },
     malt: { kind: 'mass', label: 'Malt', range: [10, 50_000], step: 50, house: 'maltPerMash' },
     extract: {

@@ -2,6 +2,9 @@
 import type { Quantity } from '../quantity.ts';
 
 export interface House {
+  /** What stays as it is when one figure is changed: see change.ts. */
+  readonly holds: 'efficiency' | 'readings';
+
   readonly barleyMoisture: Quantity<'percent'>;
   readonly maltMoisture: Quantity<'percent'>;
   readonly maltingLoss: Quantity<'percent'>;

@@ -1,0 +1,71 @@
+// What a change of the house moves: the figures of the line as they were and as they are, the one that moved most first.
+import { formatNumber } from '../core/format.ts';
+import { kinds } from '../core/kinds.ts';
+import type { Line } from '../core/line/line.ts';
+import { figureValue, kindOfFigure } from './prose.ts';
+
+/** The figures looked at, in the order of the line, with how a sentence names them. */
+export const watched = {
+  'barley.mass': 'barley for a mash',
+  'grist.husk': 'husk in the grist',
+  'grist.flour': 'flour in the grist',
+  'grist.time': 'hours of milling',
+  'malt.alcohol': 'what the malt could give',
+  'mash.firstWater': 'first water',
+  'mash.strike': 'temperature of the first water',
+  'mash.efficiency': 'extract brought into the wort',
+  'mash.draff': 'draff',
+  'wash.volume': 'wash',
+  'wash.strength': 'strength of the wash',
+  'wash.alcohol': 'alcohol in the wash',
+  'lowWines.volume': 'low wines',
+  'lowWines.strength': 'strength of the low wines',
+  'charge.volume': 'spirit charge',
+  'charge.strength': 'strength of the spirit charge',
+  'round.dilution': 'water let into the charge',
+  'foreshots.volume': 'foreshots',
+  'heart.volume': 'heart',
+  'heart.strength': 'strength of the heart',
+  'heart.alcohol': 'alcohol in the heart',
+  'feints.volume': 'feints',
+  'stills.boilOff': 'heat to boil off both runs',
+  'filling.water': 'water to let the heart down',
+  'filling.volume': 'spirit filled into casks',
+  'casks.perMash': 'casks filled from a mash',
+  'casks.inStore': 'casks in store',
+  'matured.strength': 'strength out of the wood',
+  'matured.alcoholLost': 'alcohol lost to the air',
+  'bottling.bottles': 'bottles from a mash',
+  'bottling.bottlesPerYear': 'bottles a year',
+} as const;
+
+export interface Moved {
+  readonly what: string;
+  readonly was: string;
+  readonly now: string;
+}
+
+const LEAST = 1e-6; // of a figure: less has not moved
+const MOST_DIGITS = 3;
+
+/** Two values as text, with as many decimals as tell them apart: two figures of their difference. */
+function pair(path: string, a: number, b: number): readonly [was: string, now: string] {
+  const { unit } = kinds[kindOfFigure(path)!.kind];
+  const digits = Math.min(MOST_DIGITS, Math.max(0, 1 - Math.floor(Math.log10(Math.abs(b - a)))));
+  const text = (value: number) => `${formatNumber(value, digits)} ${unit}`.trim();
+  return [text(a), text(b)];
+}
+
+/** All that moved between two lines, what moved most, as a part of itself, first. */
+export function movedBetween(before: Line, after: Line): readonly Moved[] {
+  return Object.entries(watched)
+    .flatMap(([path, what]) => {
+      const [a, b] = [figureValue(before, path), figureValue(after, path)];
+      const part = Math.abs(b - a) / Math.max(Math.abs(a), Math.abs(b));
+      if (!(part > LEAST)) return [];
+      const [was, now] = pair(path, a, b);
+      return was === now ? [] : [{ what, was, now, part }];
+    })
+    .sort((a, b) => b.part - a.part)
+    .map(({ what, was, now }) => ({ what, was, now }));
+}
