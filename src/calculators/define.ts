@@ -42,6 +42,8 @@ interface HouseNumber extends Used {
   readonly label?: string;
   /** Narrower limits, where the sum needs them. */
   readonly range?: Ends;
+  /** Begins where the house stands, but what is typed here stays here: a reading that changes no house. */
+  readonly staysHere?: true;
 }
 /** A number the reader gives. */
 export type NumberInput = OwnNumber | (Field & Used & { readonly house: NumberName });
@@ -191,7 +193,9 @@ function whole(input: Inputs[string]): Input {
     return { label, options, ...(input as HouseChoice) };
   }
   const { kind, label, limits, step } = figureTable[input.house as NumberName];
-  return { kind, label, range: limits, step, ...(input as HouseNumber) };
+  const { house, staysHere, ...own } = input as HouseNumber;
+  const field = { kind, label, range: limits, step, ...own };
+  return staysHere ? { ...field, from: `house.${house}` } : { ...field, house };
 }
 
 /** Declares a calculator; one that is half made does not compile. */

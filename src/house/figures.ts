@@ -2,11 +2,11 @@
 import harrowmere from '../../content/houses/harrowmere.json' with { type: 'json' };
 import {
   choices,
-  CHOICES_STAGE,
   figureIds,
   figureTable,
   isGiven,
   stageOf,
+  stageOfChoice,
   type Choice,
   type ChoiceName,
   type Ends,
@@ -41,7 +41,10 @@ export const numberFigures = Object.fromEntries(
 ) as { readonly [N in NumberName]: NumberFigure & { readonly kind: KindOf<N> } };
 
 export const choiceFigures = Object.fromEntries(
-  Object.entries(choices).map(([name, choice]) => [name, { stage: CHOICES_STAGE, ...choice }]),
+  (Object.keys(choices) as ChoiceName[]).map((name) => [
+    name,
+    { stage: stageOfChoice(name), ...choices[name] },
+  ]),
 ) as { readonly [C in ChoiceName]: ChoiceFigure & (typeof choices)[C] };
 
 export const figureNames = Object.keys(harrowmere.figures) as readonly FigureName[];
@@ -58,4 +61,9 @@ export function isNumberName(name: string): name is NumberName {
 /** True when a name is one of a choice's. */
 export function isChoiceName(name: string): name is ChoiceName {
   return Object.hasOwn(choiceFigures, name);
+}
+
+/** What a figure moves where it moves no alcohol, as the end of a sentence; nothing for one that always moves some. */
+export function insteadOf(name: FigureName): string | undefined {
+  return isNumberName(name) ? figureTable[name].instead : undefined;
 }

@@ -1,5 +1,5 @@
 // The one house of the page: every island reads and writes this, and it is kept in the browser.
-import { createEffect, createRoot, createSignal, on, onMount } from 'solid-js';
+import { batch, createEffect, createRoot, createSignal, on, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
 import {
   HOUSE_KEY as KEY,
@@ -12,7 +12,9 @@ import {
 import { keepLine, lineOf } from './line-of.ts';
 import { decode, encode, propose, type NamedHouse } from './codec.ts';
 import { builtInHouse, builtInName, type FigureName } from './figures.ts';
+import type { Giving } from '../core/line/change.ts';
 import { linkOf, textOfLink } from './link.ts';
+import type { Trial } from './trial.ts';
 import { nameProblem } from './name.ts';
 import type { Heard } from './join.ts';
 import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
@@ -183,14 +185,44 @@ function keepInBrowser(): void {
 
 if (!isServer) keepInBrowser();
 
-/** Changes one figure, or says in a sentence why it cannot be so. Only readers call this; results never do. */
-export function changeFigure(figure: FigureName, value: unknown): string | undefined {
-  if (house()[figure] === value) return undefined;
-  const proposal = propose(house(), figure, value);
-  if ('problem' in proposal) return proposal.problem;
+const [trial, setTrial] = createSignal<Trial>();
+
+/** The last figure that the reader changed, or tried to, and what came of it; nothing once the house has changed otherwise. */
+export const lastTrial = (): Trial | undefined => (trial()?.after === house() ? trial() : undefined);
+
+/**
+ * Changes one figure, and what gives way to it; or says in a sentence why it cannot be so. Moving one figure on and on
+ * is one change, from where it stood first. Only readers call this; results never do.
+ */
+export function changeFigure(figure: FigureName, value: unknown, gives?: Giving): string | undefined {
+  if (house()[figure] === value && gives === undefined) return undefined;
+  const last = lastTrial();
+  const before = last?.figure === figure ? last.before : house();
+  const way = gives ?? (last?.figure === figure ? last.gives : undefined);
+  const proposal = propose(before, figure, value, way);
+  if ('problem' in proposal) {
+    setTrial({ figure, value, before, after: house(), gave: [], problem: proposal.problem });
+    return proposal.problem;
+  }
   keepLine(proposal.house, proposal.line);
-  setHouse(proposal.house);
+  batch(() => {
+    setHouse(proposal.house);
+    setTrial({
+      figure,
+      value,
+      before,
+      after: proposal.house,
+      gave: proposal.gave,
+      ...(way && { gives: way }),
+    });
+  });
   return undefined;
+}
+
+/** Takes the last change back, whole. */
+export function takeBack(): void {
+  const last = lastTrial();
+  if (last) setHouse(last.before);
 }
 
 /** Goes back to the built-in figures, all at once; the house keeps its name. */

@@ -30,6 +30,7 @@ import { Chart } from './Chart.tsx';
 import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';
 import { RowsField } from './RowsField.tsx';
+import { WhatMoved } from './WhatMoved.tsx';
 
 type Value = AnyGiven[string];
 
@@ -183,6 +184,9 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
                       reset={putBack(name, number())}
                       meaning={notUsed(number())}
                     />
+                    <Show when={'house' in input && input.house}>
+                      {(figure) => <WhatMoved of={figure()} />}
+                    </Show>
                     <Show when={unsure()}>
                       <NumberField
                         id={`${props.of.id}-${name}-plus-minus`}

@@ -18,6 +18,7 @@ import { useHouseAtHand } from './at-hand.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';
 import { Troubles } from './Troubles.tsx';
+import { WhatMoved } from './WhatMoved.tsx';
 
 export interface HouseFiguresProps {
   readonly stage: Stage;
@@ -45,14 +46,17 @@ export default function HouseFigures(props: HouseFiguresProps) {
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <For each={choices}>
           {(choice) => (
-            <ChoiceField
-              id={`house-${choice}`}
-              label={choiceFigures[choice].label}
-              options={choiceFigures[choice].options}
-              meaning={choiceFigures[choice].meaning}
-              value={house()[choice]}
-              take={(value) => changeFigure(choice, value)}
-            />
+            <div class="figure-of-house">
+              <ChoiceField
+                id={`house-${choice}`}
+                label={choiceFigures[choice].label}
+                options={choiceFigures[choice].options}
+                meaning={choiceFigures[choice].meaning}
+                value={house()[choice]}
+                take={(value) => changeFigure(choice, value)}
+              />
+              <WhatMoved of={choice} />
+            </div>
           )}
         </For>
         <For each={numbers}>
@@ -82,6 +86,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
                   take={(value) => changeFigure(figure, value)}
                   reset={isChanged() ? () => changeFigure(figure, builtInHouse[figure]) : undefined}
                 />
+                <WhatMoved of={figure} />
                 <Show when={isUnusual()}>
                   <p class="unusual">Outside the usual range; right if your house does so.</p>
                 </Show>
@@ -143,9 +148,9 @@ function Follows(props: { readonly from: NumberName; readonly uses: readonly str
             <p>At {consequence().step} instead:</p>
             <ul>
               <For each={consequence().moved}>
-                {({ what, from, to }) => (
+                {({ what, was, now }) => (
                   <li>
-                    {what}: {from} → {to}
+                    {what}: {was} → {now}
                   </li>
                 )}
               </For>

@@ -1,19 +1,63 @@
 // The alcohol ledger: litres of pure alcohol at every station, always in reach.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { cautions } from '../core/line/cautions.ts';
-import { ledger, paces, stations, type Pace, type Station } from '../core/line/ledger.ts';
-import { formatNumber } from '../core/format.ts';
+import { ledger, mashesIn, paces, stations, type Pace, type Station } from '../core/line/ledger.ts';
+import { format, formatNumber } from '../core/format.ts';
+import type { Line } from '../core/line/line.ts';
+import { lineOf } from '../house/line-of.ts';
+import { lastTrial } from '../house/store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';
+import { roundUp } from './plot.ts';
 
 const litres = (value: number) => `${formatNumber(value, value < 100 ? 1 : 0)} L`;
+
+const TALL = 10; // of a bar, in drawing units
+const LOOP = 'M1 6 a3 3 0 1 1 3 3 m-1.6 -1.6 l1.6 1.6 l-1.6 1.6'; // an arrow that turns round
+
+/** Litres to a scale: what is there, what goes round and round, and a mark where it stood before. */
+function Bar(props: {
+  readonly alcohol: number;
+  readonly round: number;
+  readonly was: number | undefined;
+  readonly end: number;
+}) {
+  const at = (litres: number) => (100 * litres) / props.end;
+  return (
+    <svg viewBox={`0 0 100 ${TALL}`} preserveAspectRatio="none">
+      <rect class="amount" width={at(props.alcohol)} height={TALL} />
+      <Show when={props.round > 0}>
+        <rect class="goes-round" x={at(props.alcohol)} width={at(props.round)} height={TALL} />
+        <path class="loop" transform={`translate(${at(props.alcohol + props.round / 2) - 4} -1)`} d={LOOP} />
+      </Show>
+      <Show when={props.was}>
+        {(was) => <line class="stood" x1={at(was())} x2={at(was())} y1="0" y2={TALL} />}
+      </Show>
+    </svg>
+  );
+}
 
 export default function Ledger() {
   let sheet: HTMLDetailsElement | undefined;
   const { line, name } = useHouseAtHand(() => sheet);
   const [pace, setPace] = createSignal<Pace>('mash');
   const amounts = createMemo(() => ledger(line(), pace()));
-  const most = () => Math.max(...Object.values(amounts()));
+  /** The last change's figures before it, where they differ as they are printed. */
+  const before = createMemo(() => {
+    const last = lastTrial();
+    return last && last.before !== last.after ? ledger(lineOf(last.before), pace()) : undefined;
+  });
+  const was = (station: Station) => {
+    const value = before()?.[station];
+    return value === undefined || litres(value) === litres(amounts()[station]) ? undefined : value;
+  };
+  /** A round end of the scale, so that bars move over one that stands still. */
+  const end = createMemo(() =>
+    roundUp(Math.max(...Object.values(amounts()), ...Object.values(before() ?? {})), 4),
+  );
+  const goesRound = () => amounts().charge - amounts().lowWines;
+  const bottles = (of: Line) =>
+    `${formatNumber(of.bottling.bottles * mashesIn(pace(), of), 0)} of ${format(of.house.bottleSize, 'bottle')}`;
   const remarks = createMemo(() => cautions(line()));
   useAnnouncement('ledger', amounts, () =>
     [
@@ -37,7 +81,10 @@ export default function Ledger() {
         <summary>
           <span class="ledger-title">Pure alcohol</span>{' '}
           <span class="ledger-brief">
-            heart {litres(amounts().heart)} · bottles {litres(amounts().bottles)} {paces[pace()]}
+            heart <Show when={was('heart')}>{(value) => <s>{litres(value())}</s>}</Show>{' '}
+            {litres(amounts().heart)} · in bottles{' '}
+            <Show when={was('bottles')}>{(value) => <s>{litres(value())}</s>}</Show>{' '}
+            {litres(amounts().bottles)} {paces[pace()]}
             <Show when={remarks().some(({ weight }) => weight === 'impossible')}> · does not agree</Show>
           </span>
         </summary>
@@ -68,18 +115,33 @@ export default function Ledger() {
                     <th scope="row">{stations[station]}</th>
                     <td class="number" data-station={station}>
                       {litres(amounts()[station])}
+                      <Show when={was(station)}>
+                        {(value) => <span class="was">was {litres(value())}</span>}
+                      </Show>
                     </td>
                     <td class="bar" aria-hidden="true">
-                      <svg viewBox="0 0 100 8" preserveAspectRatio="none">
-                        <rect class="amount" width={(100 * amounts()[station]) / most()} height="8" />
-                      </svg>
+                      <Bar
+                        alcohol={station === 'charge' ? amounts().lowWines : amounts()[station]}
+                        round={station === 'charge' ? goesRound() : 0}
+                        was={was(station)}
+                        end={end()}
+                      />
                     </td>
                   </tr>
                 )}
               </For>
             </tbody>
           </table>
-          <p class="note">The charge also holds the foreshots and feints that go round.</p>
+          <p class="bottle-count">
+            Bottles: <span data-bottles>{bottles(line())}</span>
+            <Show when={before() && bottles(lineOf(lastTrial()!.before)) !== bottles(line())}>
+              <span class="was">was {bottles(lineOf(lastTrial()!.before))}</span>
+            </Show>
+          </p>
+          <p class="note">
+            Looped: the foreshots and feints of the round before, {litres(goesRound())}, which the charge
+            holds as well as the low wines.
+          </p>
           <Show when={remarks().length > 0}>
             <ul class="cautions">
               <For each={remarks()}>{({ weight, says }) => <li class={weight}>{says}</li>}</For>

@@ -14,7 +14,9 @@ import { axisTicks, linePoints, roundUp, span } from './plot.ts';
 import { FOOT, HEIGHT, MARGIN, runParts, STRONGEST, WIDTH } from './run-frame.ts';
 import { Cut } from './SpiritRunCut.tsx';
 import { RunTables } from './SpiritRunTables.tsx';
+import { WhatMoved } from './WhatMoved.tsx';
 
+const cutFigures = ['foreshotsShare', 'foreshotsStrength', 'heartEnd', 'feintsEnd'] as const;
 const TICKS = 6; // along the foot, about
 
 export default function SpiritRun() {
@@ -49,7 +51,7 @@ export default function SpiritRun() {
   const words = createMemo(() => problem() ?? sentenceOf(handles().map(({ says }) => says)));
   const [report, setReport] = createSignal(untrack(words));
   const tell = () => void setReport(untrack(words));
-  createEffect(on(words, () => whenIdle(tell, true), { defer: true }));
+  createEffect(on(words, () => whenIdle(tell, true)));
   // Each cut says where it stands; what the cuts make of the charge is said when they rest.
   useAnnouncement(
     'spirit-run',
@@ -139,6 +141,7 @@ export default function SpiritRun() {
       <p class="cut-report" classList={{ problem: problem() !== undefined }}>
         {report()}
       </p>
+      <WhatMoved of={cutFigures} />
       <RunTables />
     </figure>
   );

@@ -11,8 +11,8 @@ export default defineCalculator({
   purpose: 'Weighs the sugar in the wort and sets it against what the malt’s analysis promised.',
   sources: ['sugar-tables'],
   inputs: {
-    volume: { house: 'wortVolume' },
-    gravity: { house: 'originalGravity' },
+    volume: { house: 'wortVolume', staysHere: true },
+    gravity: { house: 'originalGravity', staysHere: true },
     malt: { label: 'Malt', house: 'maltPerMash' },
     extract: { label: 'Soluble extract of the malt', house: 'solubleExtract' },
   },

@@ -15,8 +15,8 @@ export default defineCalculator({
   inputs: {
     malt: { label: 'Malt', house: 'maltPerMash' },
     extract: { label: 'Soluble extract of the malt', house: 'solubleExtract' },
-    volume: { house: 'wortVolume' },
-    gravity: { house: 'originalGravity' },
+    volume: { house: 'wortVolume', staysHere: true },
+    gravity: { house: 'originalGravity', staysHere: true },
     givenVolume: {
       kind: 'volume20',
       label: 'Weak wort given',

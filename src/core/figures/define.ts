@@ -69,6 +69,8 @@ export interface GivenFigure extends Entry {
   /** What the arrow keys move it by. */
   readonly step: number;
   readonly meaning: string;
+  /** What it moves where it moves no alcohol, as the end of a sentence. */
+  readonly instead?: string;
   /** Clean values for an invented house of the built-in one's size. */
   readonly clean?: readonly number[];
 }

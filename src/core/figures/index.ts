@@ -3,7 +3,7 @@ import { stages, type Figure, type GivenFigure, type QuotedAs, type Stage } from
 import { distilling, distillingChoices } from './distilling.ts';
 import { fermenting } from './fermenting.ts';
 import { malting } from './malting.ts';
-import { mashing } from './mashing.ts';
+import { mashing, mashingChoices } from './mashing.ts';
 import { maturing } from './maturing.ts';
 import { milling } from './milling.ts';
 
@@ -35,9 +35,9 @@ export const figureTable: Readonly<Record<FigureId, Figure>> & {
 } = figures;
 export const figureIds = Object.keys(figures) as readonly FigureId[];
 
-/** The figures of the house that are choices. All are made in the still house. */
-export const choices = distillingChoices;
-export const CHOICES_STAGE = 'distilling' satisfies Stage;
+const choicesByStage = { mashing: mashingChoices, distilling: distillingChoices } as const;
+/** The figures of the house that are choices. */
+export const choices = { ...mashingChoices, ...distillingChoices } as const;
 export type ChoiceName = keyof typeof choices;
 
 const stageById = new Map<string, Stage>(
@@ -45,6 +45,11 @@ const stageById = new Map<string, Stage>(
 );
 /** The stage whose figure it is. */
 export const stageOf = (id: FigureId): Stage => stageById.get(id)!;
+/** The stage whose choice it is. */
+export const stageOfChoice = (name: ChoiceName): Stage =>
+  stages.find(
+    (stage) => stage in choicesByStage && name in choicesByStage[stage as keyof typeof choicesByStage],
+  )!;
 
 const idWhereSaid = new Map<string, FigureId>(figureIds.map((id) => [figureTable[id].alias ?? id, id]));
 /** The figure that goes by a name where a guide says it. */

@@ -3,9 +3,9 @@ import { computed, spreads, type Figure } from './define.ts';
 
 // prettier-ignore
 export const malting = {
-  barleyMoisture: { is: 'measured', kind: 'percent', label: 'Moisture of the barley', limits: [8, 20], step: 0.5, usual: { range: [11, 14], source: 'oxford-beer' }, clean: [11, 11.5, 12, 12.5, 13], meaning: 'Water in the barley as it is stored, part of its whole mass.' },
+  barleyMoisture: { is: 'measured', kind: 'percent', label: 'Moisture of the barley', limits: [8, 20], step: 0.5, usual: { range: [11, 14], source: 'oxford-beer' }, clean: [11, 11.5, 12, 12.5, 13], instead: 'it moves the barley that has to be bought', meaning: 'Water in the barley as it is stored, part of its whole mass.' },
   maltMoisture: { is: 'measured', kind: 'percent', label: 'Moisture of the malt', limits: [1, 8], step: 0.1, usual: { range: [4, 5], source: 'memory' }, clean: [4, 4.5, 5], meaning: 'Water in the kilned malt, part of its whole mass.' },
-  maltingLoss: { is: 'measured', kind: 'percent', label: 'Dry matter lost in malting', limits: [2, 25], step: 0.5, usual: { range: [7.5, 12.5], source: 'memory' }, meaning: 'What breathing, rootlets and steep water take, part of the barley’s dry matter.' },
+  maltingLoss: { is: 'measured', kind: 'percent', label: 'Dry matter lost in malting', limits: [2, 25], step: 0.5, usual: { range: [7.5, 12.5], source: 'memory' }, instead: 'it moves the barley that has to be bought', meaning: 'What breathing, rootlets and steep water take, part of the barley’s dry matter.' },
   solubleExtract: { is: 'measured', kind: 'percent', label: 'Soluble extract', limits: [50, 90], step: 0.1, usual: { range: [76, 79], source: 'memory' }, meaning: 'Part of the malt, as it is, that dissolves in the laboratory’s mash.',
     quoted: { typical: 77.5, spread: spreads.analysis, houses: { spread: 2.5, why: 'distilling malt is sold at 76 to 79 % (recalled), other malts from about 72', source: 'memory' } } },
   fermentability: { is: 'measured', kind: 'percent', label: 'Fermentability', limits: [50, 100], step: 0.1, usual: { range: [86, 88.5], source: 'memory' }, meaning: 'Part of that extract that yeast can use.',

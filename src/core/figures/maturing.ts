@@ -4,11 +4,11 @@ import { computed, spreads, type Figure } from './define.ts';
 // prettier-ignore
 export const maturing = {
   fillingStrength: { is: 'set', kind: 'strength', label: 'Filling strength', limits: [35, 80], step: 0.1, also: ['distilling'], usual: { range: [63.5, 63.5], source: 'common-practice' }, at: 'filling.strength', clean: [62, 63, 63.5, 64], card: true, meaning: 'Strength to which new spirit is let down before it goes into wood.', quoted: { typical: 63.5, spread: spreads.strength } },
-  fillingVolume: { ...computed.volume, label: 'Spirit filled from a mash', at: 'filling.volume' },
+  fillingVolume: { ...computed.volume, label: 'Spirit filled from a mash', at: 'filling.volume', watched: true },
   fillingAlcohol: { ...computed.alcohol, label: 'Pure alcohol filled from a mash', at: 'filling.alcohol' },
-  fillingWater: { ...computed.volume, label: 'Water that lets the spirit down for the cask', at: 'filling.water' },
-  barrels: { is: 'set', kind: 'percent', label: 'Share of barrels, 200 L', limits: [0, 100], step: 1, meaning: 'Barrels in every hundred casks filled.' },
-  hogsheads: { is: 'set', kind: 'percent', label: 'Share of hogsheads, 250 L', limits: [0, 100], step: 1, meaning: 'Hogsheads in every hundred casks filled. The rest are butts of 500 L.' },
+  fillingWater: { ...computed.volume, label: 'Water that lets the spirit down for the cask', at: 'filling.water', watched: true },
+  barrels: { is: 'set', kind: 'percent', label: 'Share of barrels, 200 L', limits: [0, 100], step: 1, instead: 'it moves the number and the size of the casks', meaning: 'Barrels in every hundred casks filled.' },
+  hogsheads: { is: 'set', kind: 'percent', label: 'Share of hogsheads, 250 L', limits: [0, 100], step: 1, instead: 'it moves the number and the size of the casks', meaning: 'Hogsheads in every hundred casks filled. The rest are butts of 500 L.' },
   caskSize: { is: 'computed', kind: 'volume', label: 'Mean size of the casks', limits: [20, 700], at: ['casks.meanSize', 'beside.barrel', 'beside.hogshead', 'beside.butt'], quoted: { typical: 225, spread: spreads.caskSize } },
   casksPerMash: { is: 'computed', kind: 'count', label: 'Casks filled from a mash', limits: [0, 5000], at: 'casks.perMash', grows: true, digits: 1, things: ['cask', 'casks'], card: true, watched: true }, // times the mashes of a year it must give the casks of a year, so one decimal
   casksPerWeek: { is: 'computed', kind: 'count', label: 'Casks filled a week', limits: [0.02, 50_000], at: 'casks.perWeek', things: ['cask', 'casks'], card: true, quoted: { typical: 220, spread: spreads.casks } },
@@ -21,7 +21,7 @@ export const maturing = {
   maturedVolume: { ...computed.volume, label: 'Spirit out of the wood from a mash', at: 'matured.volume' },
   maturedStrength: { ...computed.strength, label: 'Strength out of the wood', at: 'matured.strength', watched: true },
   maturedAlcohol: { ...computed.alcohol, label: 'Pure alcohol out of the wood', at: 'matured.alcohol' },
-  alcoholLost: { ...computed.alcohol, label: 'Pure alcohol lost from a mash in wood', at: 'matured.alcoholLost' },
+  alcoholLost: { ...computed.alcohol, label: 'Pure alcohol lost from a mash in wood', at: 'matured.alcoholLost', watched: true },
   bottlingStrength: { is: 'set', kind: 'strength', label: 'Bottling strength', limits: [35, 75], step: 0.1, usual: { range: [40, 46], source: 'common-practice' }, at: 'bottling.strength', card: true, meaning: 'Strength to which the spirit is let down for the bottle.', quoted: { typical: 43, spread: spreads.strength } },
   bottlingVolume: { ...computed.volume, label: 'Spirit bottled from a mash', at: 'bottling.volume' },
   bottlingAlcohol: { ...computed.alcohol, label: 'Pure alcohol bottled from a mash', at: 'bottling.alcohol' },
@@ -29,5 +29,5 @@ export const maturing = {
   bottleSize: { is: 'set', kind: 'bottle', label: 'Bottle', limits: [1, 500], step: 5, usual: { range: [70, 75], source: 'common-practice' }, meaning: 'What a bottle holds.', quoted: { typical: 70, spread: spreads.bottle } },
   bottles: { is: 'computed', kind: 'count', label: 'Bottles from a mash', limits: [0, 4e7], at: 'bottling.bottles', grows: true, things: ['bottle', 'bottles'], watched: true },
   bottlesPerCask: { is: 'computed', kind: 'count', label: 'Bottles from a cask', limits: [5, 10_000], at: 'bottling.bottlesPerCask', things: ['bottle', 'bottles'], card: true, quoted: { typical: 390, spread: spreads.bottles } },
-  bottlesPerYear: { is: 'computed', kind: 'count', label: 'Bottles a year', limits: [1, 2e9], at: 'bottling.bottlesPerYear', things: ['bottle', 'bottles'], card: true, quoted: { typical: 3.9e6, spread: spreads.bottles } },
+  bottlesPerYear: { is: 'computed', kind: 'count', label: 'Bottles a year', limits: [1, 2e9], at: 'bottling.bottlesPerYear', things: ['bottle', 'bottles'], card: true, quoted: { typical: 3.9e6, spread: spreads.bottles }, watched: true },
 } as const satisfies Record<string, Figure>;

@@ -5,6 +5,7 @@ import { millingTime, splitGrist, type Grist } from '../milling/grist.ts';
 import { strikeTemperature } from '../mashing/strike.ts';
 import { draffMass, mashEfficiency, wortExtract, wortMass } from '../mashing/wort.ts';
 import { fermentWort, type Fermentation } from '../fermenting/wash.ts';
+import type { Cuts } from '../distilling/cuts.ts';
 import { settleRound, type Round } from '../distilling/round.ts';
 import { ageCask, type CaskYear } from '../maturing/cask.ts';
 import { bottlesFrom, meanCask } from '../maturing/filling.ts';
@@ -13,13 +14,16 @@ import {
   kilograms,
   litres20,
   litresOfAlcohol,
+  quantity,
   share,
   strength,
   type Portion,
   type Quantity,
 } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
+import { amountsOf } from '../spirit/amounts.ts';
 import { reduce } from '../spirit/mixing.ts';
+import { heatToBoilOff } from '../vapour/latent-heat.ts';
 import { fermentabilityFromGravities } from '../wort/attenuation.ts';
 import { platoFromGravity } from '../wort/extract.ts';
 import type { House } from './house.ts';
@@ -68,6 +72,10 @@ export interface Line {
   readonly heart: Portion;
   readonly feints: Portion;
   readonly spentLees: Portion;
+  readonly stills: {
+    /** Latent heat of all that comes over in both runs. */
+    readonly boilOff: Quantity<'energy'>;
+  };
   readonly filling: Portion & { readonly water: Quantity<'volume20'> };
   readonly casks: {
     readonly meanSize: Quantity<'volume'>;
@@ -94,20 +102,24 @@ function letDown(spirit: Portion, wanted: Quantity<'strength'>): Portion & { wat
   return { volume, strength: to, alcohol: spirit.alcohol, water: waterVolume };
 }
 
+/** Where a house cuts its spirit run. */
+export function spiritCuts(house: House): Cuts {
+  return {
+    foreshots:
+      house.foreshotsBy === 'share'
+        ? { share: share(house.foreshotsShare / 100) }
+        : { strength: house.foreshotsStrength },
+    heart: house.heartEnd,
+    feints: house.feintsEnd,
+  };
+}
+
 /** The wash and spirit runs of a house in balance, one spirit charge for each wash charge and mash. */
 function distil(house: House, wash: Fermentation): Round | Refusal {
   return settleRound({
     wash,
     washStill: { until: house.washEnd },
-    spiritStill: {
-      reflux: house.spiritReflux,
-      foreshots:
-        house.foreshotsBy === 'share'
-          ? { share: share(house.foreshotsShare / 100) }
-          : { strength: house.foreshotsStrength },
-      heart: house.heartEnd,
-      feints: house.feintsEnd,
-    },
+    spiritStill: { reflux: house.spiritReflux, ...spiritCuts(house) },
     pressure: house.airPressure,
     ...(house.dilution === 'when-needed' ? { diluteTo: house.chargeLimit } : {}),
   });
@@ -119,6 +131,12 @@ export function roundOf(house: House): Round | Refusal {
     house,
     fermentWort({ volume: house.wortVolume, gravity: house.originalGravity }, house.finalGravity),
   );
+}
+
+/** Heat, MJ, that turns into vapour all that comes over in the two runs of a round. */
+function boilOffOf({ washRun, spiritRun }: Round): Quantity<'energy'> {
+  const [wash, spirit] = [washRun, spiritRun].map((run) => heatToBoilOff(amountsOf(run.distillate)));
+  return quantity('energy', wash! + spirit!);
 }
 
 /** Casks filled from one mash, and the mean cask followed through its years. */
@@ -235,6 +253,7 @@ export function line(house: House): Line | Refusal {
     heart: round.heart,
     feints: round.feints,
     spentLees: round.residue,
+    stills: { boilOff: boilOffOf(round) },
     filling,
     casks,
     matured,

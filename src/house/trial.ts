@@ -1,0 +1,68 @@
+// One change that a reader made or tried: what gave way, what else could, and what it moved.
+import { formatNumber } from '../core/format.ts';
+import { kinds, type KindName } from '../core/kinds.ts';
+import { waysOf, type GaveWay, type Giving } from '../core/line/change.ts';
+import type { House } from '../core/line/house.ts';
+import { propose } from './codec.ts';
+import { numberFigures, type FigureName, type NumberName } from './figures.ts';
+
+export interface Trial {
+  readonly figure: FigureName;
+  readonly value: unknown;
+  /** The house before the first move of this figure, and as it stands now. */
+  readonly before: House;
+  readonly after: House;
+  readonly gave: readonly GaveWay[];
+  /** What the reader chose to let give way; nothing for the usual. */
+  readonly gives?: Giving;
+  /** Why the last value tried could not be; the house is then as it was. */
+  readonly problem?: string;
+}
+
+/** A figure of the house in a sentence: 7,248 L, 1,552.4 kg, 1.0598. */
+export function inWords(figure: NumberName, value: number): string {
+  const kind: KindName = numberFigures[figure].kind;
+  const places = kind === 'gravity' ? 5 : Math.abs(value) >= 1000 ? 0 : 2;
+  const digits = Math.min(places, (String(Number(value.toFixed(places))).split('.')[1] ?? '').length);
+  return `${formatNumber(value, kind === 'gravity' ? Math.max(3, digits) : digits)} ${kinds[kind].unit}`.trim();
+}
+
+/** What is kept when one thing gives way to another, and the thing that gives way, as a button says it. */
+const kept: Readonly<Record<Giving, string>> = {
+  maltPerMash: 'the malt',
+  wortVolume: 'the volume',
+  originalGravity: 'the gravity',
+};
+const given: Readonly<Record<Giving, string>> = {
+  maltPerMash: ' of malt',
+  wortVolume: ' of wort',
+  originalGravity: '',
+};
+
+export interface Way {
+  readonly gives: Giving;
+  /** “Keep the malt: 7,248 L of wort”. */
+  readonly says: string;
+  /** The way that was taken. */
+  readonly taken: boolean;
+}
+
+/** The ways in which a change can be taken in; fewer than two leave nothing to choose. */
+export function waysOut({ figure, value, before, gave, gives, problem }: Trial): readonly Way[] {
+  const ways = waysOf(figure);
+  const holding: House = { ...before, holds: 'efficiency' };
+  return ways.flatMap((way): Way[] => {
+    const proposal = propose(holding, figure, value, way);
+    if ('problem' in proposal) return [];
+    const other = ways.find((each) => each !== way)!;
+    const sign = way === 'originalGravity' ? 'gravity ' : '';
+    return [
+      {
+        gives: way,
+        says: `Keep ${kept[other]}: ${sign}${inWords(way, proposal.house[way])}${given[way]}`,
+        taken:
+          problem === undefined && gave.some(({ figure }) => figure === way) && (gives ?? ways[0]) === way,
+      },
+    ];
+  });
+}

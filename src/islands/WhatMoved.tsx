@@ -1,0 +1,133 @@
+// Beside a figure of the house that was just changed: what gave way to it, what else could, and what it moved.
+import { createMemo, For, Show } from 'solid-js';
+import { ledger, type Station } from '../core/line/ledger.ts';
+import type { Parts } from '../core/distilling/cuts.ts';
+import { nextRun } from '../core/line/next-run.ts';
+import { formatNumber as n } from '../core/format.ts';
+import type { Portion } from '../core/quantity.ts';
+import { isRefusal } from '../core/refusal.ts';
+import { insteadOf, numberFigures, type FigureName } from '../house/figures.ts';
+import { lineOf } from '../house/line-of.ts';
+import { movedBetween } from '../house/moved.ts';
+import { changeFigure, lastTrial, takeBack } from '../house/store.ts';
+import { inWords, waysOut } from '../house/trial.ts';
+
+const FIRST = 4; // moved figures that are shown at once
+const cuts: readonly FigureName[] = ['foreshotsShare', 'foreshotsStrength', 'heartEnd', 'feintsEnd'];
+
+export function WhatMoved(props: { readonly of: FigureName | readonly FigureName[] }) {
+  const trial = createMemo(() => {
+    const last = lastTrial();
+    return last && [props.of].flat().includes(last.figure) && (last.problem !== undefined || last.before !== last.after) ? last : undefined; // prettier-ignore
+  });
+  const ways = createMemo(() => (trial() ? waysOut(trial()!) : []));
+  const lines = createMemo(() => {
+    const last = trial();
+    return last && { before: lineOf(last.before), after: lineOf(last.after), house: last.after };
+  });
+  const moved = createMemo(() => (lines() ? movedBetween(lines()!.before, lines()!.after) : []));
+  /** What a cut makes of the charge that stands, while feints of the old cut are still in it. */
+  const next = createMemo(() => {
+    if (!trial() || !lines() || !cuts.includes(trial()!.figure)) return undefined;
+    const run = nextRun(lines()!.before, lines()!.house);
+    return isRefusal(run) ? undefined : run;
+  });
+  /** What a figure moves in place of alcohol, when none has moved. */
+  const instead = () => {
+    const both = lines();
+    if (!both) return undefined;
+    const [was, now] = [ledger(both.before, 'year'), ledger(both.after, 'year')];
+    const hasMoved = Object.entries(was).some(([at, litres]) => now[at as Station] !== litres);
+    return hasMoved ? undefined : insteadOf(trial()!.figure);
+  };
+  const gave = () =>
+    trial()!
+      .gave.map(({ figure, from, to }) => [figure, inWords(figure, from), inWords(figure, to)] as const)
+      .filter(([, from, to]) => from !== to)
+      .map(([figure, from, to]) => `${numberFigures[figure].label} gives way: ${from} → ${to}.`)
+      .join(' ');
+  return (
+    <Show when={trial()}>
+      {(last) => (
+        <div class="what-moved">
+          <Show when={last().gave.length > 0}>
+            <p>{gave()}</p>
+          </Show>
+          <Show when={ways().length > 1}>
+            <p class="ways" role="group" aria-label="What stays as it is">
+              <For each={ways()}>
+                {({ gives, says, taken }) => (
+                  <button
+                    type="button"
+                    aria-pressed={taken}
+                    onClick={() => changeFigure(last().figure, last().value, gives)}
+                  >
+                    {says}
+                  </button>
+                )}
+              </For>
+            </p>
+          </Show>
+          <Show when={last().problem === undefined}>
+            <Show when={instead()}>{(what) => <p>Moves no alcohol: {what()}.</p>}</Show>
+            <Show when={next()}>
+              {(run) => (
+                <p>
+                  In the next run: {twoParts(run())}. Once the round has settled: {twoParts(lines()!.after)}.
+                </p>
+              )}
+            </Show>
+            <Show when={moved().length > 0}>
+              <MovedTable rows={moved().slice(0, FIRST)} />
+              <Show when={moved().length > FIRST}>
+                <details>
+                  <summary>All that moved</summary>
+                  <MovedTable rows={moved().slice(FIRST)} />
+                </details>
+              </Show>
+            </Show>
+            <p class="actions">
+              <button type="button" class="reset" onClick={takeBack}>
+                Take it back
+              </button>
+            </p>
+          </Show>
+        </div>
+      )}
+    </Show>
+  );
+}
+
+const portion = ({ volume, strength }: Portion) => `${n(volume, 0)} L at ${n(strength, 1)} % vol`;
+const twoParts = ({ heart, feints }: Pick<Parts<Portion>, 'heart' | 'feints'>) => `heart ${portion(heart)}, feints ${portion(feints)}`; // prettier-ignore
+
+function MovedTable(props: {
+  readonly rows: readonly { readonly what: string; readonly was: string; readonly now: string }[];
+}) {
+  return (
+    <table>
+      <thead>
+        <tr>
+          <td />
+          <th scope="col" class="number">
+            was
+          </th>
+          <th scope="col" class="number">
+            now
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        <For each={props.rows}>
+          {({ what, was, now }) => (
+            <tr>
+              <th scope="row">{what}</th>
+              <td class="number">{was}</td>
+              <td class="number">{now}</td>
+            </tr>
+          )}
+        </For>
+      </tbody>
+    </table>
+  );
+}
