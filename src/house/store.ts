@@ -24,11 +24,14 @@ const SAVE_AFTER = 150; // ms of quiet before a change is written
 const NOT_KEPT =
   'This browser does not let the handbook keep your figures; they last until the page is closed.';
 const KEPT = 'The rest is in use; the text is kept aside and can be downloaded.';
+const NOT_TAKEN = 'It changed nothing here; the text is kept aside and can be downloaded.';
+const NEWS_UNREAD =
+  'Another tab told of a change of the house that cannot be read here; nothing was changed. If another build of the handbook is open, reload this page.';
 const NOT_ASIDE =
   'There is no room to keep the text aside, so it stays where it is; what you change now lasts until the page is closed.';
 
 /** Where something may go wrong; each tells its own, and what one tells does not silence another. */
-type Door = 'kept' | 'shelf' | 'link' | 'browser' | 'tab';
+type Door = 'kept' | 'shelf' | 'link' | 'browser' | 'tab' | 'news';
 
 const [house, setHouse] = createSignal(builtInHouse);
 const [name, setName] = createSignal(builtInName);
@@ -42,10 +45,10 @@ const tell = (door: Door, sentences: readonly string[]) => setTroubles({ ...trou
 const held = new Set<string>();
 
 /** Tells what a kept text could not give, and keeps it aside, word for word, before anything is written over it. */
-function tellOf(door: Door, key: string, text: string, problems: readonly string[]): void {
+function tellOf(door: Door, key: string, text: string, problems: readonly string[], kept = KEPT): void {
   held.delete(key);
   if (problems.length > 0 && !keepAside(KEPT_ASIDE, text)) held.add(key);
-  tell(door, problems.length === 0 ? [] : [...problems, held.has(key) ? NOT_ASIDE : KEPT]);
+  tell(door, problems.length === 0 ? [] : [...problems, held.has(key) ? NOT_ASIDE : kept]);
 }
 
 /** Writes to storage, or tells the reader that it cannot be. */
@@ -105,16 +108,18 @@ function putOnShelf(next: Shelf): void {
   store(SHELF, JSON.stringify(next));
 }
 
-/** Tells of what another program, or a newer handbook, wrote in place of the house; the house of this tab goes on. */
+/** Tells of what another program, or a newer handbook, wrote in place of the house, and cannot be read in full; the house of this tab goes on. */
 function tellOfStrange(text: string): void {
-  const { isHouse, problems } = decode(text);
-  if (isHouse) return;
+  const { problems } = decode(text);
+  if (problems.length === 0) return;
   written = text;
-  tellOf('kept', KEY, text, problems);
+  tellOf('kept', KEY, text, problems, NOT_TAKEN);
 }
 
-/** Takes what another tab wrote, put together with what was changed here in the meantime. */
-function takeFromTab(text: string, join: (here?: NamedHouse) => Heard): void {
+/** Takes what another tab wrote, put together with what was changed here in the meantime; what cannot be read changes nothing. */
+function takeFromTab(text?: string, join?: (here?: NamedHouse) => Heard): void {
+  tell('news', join ? [] : [NEWS_UNREAD]);
+  if (text === undefined || !join) return;
   written = text;
   const own = visiting() ? undefined : now();
   const { here, gaveWay } = join(own);
@@ -142,7 +147,7 @@ function catchUp(): void {
   setShelf(keptShelf());
   if (visiting() && visit === null) leaveVisit();
   if (own !== null) tellOfStrange(own);
-  if (own !== null && own !== written) takeFromTab(own, (here) => joinMissed(own, here));
+  if (own !== null && own !== written) takeFromTab(own, (here) => joinMissed(decode(own), here));
   if (visit !== null) startVisit();
 }
 

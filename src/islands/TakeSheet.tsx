@@ -62,9 +62,11 @@ export default function TakeSheet() {
     isHeld = kept === undefined && !keepAside(`${key}-kept-aside`, text!);
     if (kept === undefined)
       setSaid(
-        'Answers to this sheet were kept in this browser and cannot be read; they stay in it, under another name, for whoever can mend them. Begin anew.',
+        version() === undefined
+          ? 'Answers to this sheet were kept in this browser and cannot be read; they stay in it, under another name, for whoever can mend them. Begin anew.'
+          : 'Another tab wrote answers to this sheet that cannot be read; they stay in this browser, under another name. Nothing was changed here.',
       );
-    setWork(kept ?? freshAnswers(questions().length));
+    if (kept || version() === undefined) setWork(kept ?? freshAnswers(questions().length));
   }
   async function open(version: number): Promise<void> {
     const now = sheet()!;

@@ -5,7 +5,7 @@ import { csvOf } from '../../src/exercises/csv.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
 import { mark } from '../../src/exercises/mark.ts';
-import { decodeProgress, noProgress } from '../../src/exercises/progress.ts';
+import { decodeProgress, newsIn, noProgress, practised } from '../../src/exercises/progress.ts';
 import { readResult, resultCode } from '../../src/exercises/result.ts';
 import { readSheetLink } from '../../src/exercises/sheet-link.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
@@ -73,6 +73,27 @@ describe('practice', () => {
     const { progress, problems } = decodeProgress(given);
     expect(problems).toEqual(['1 entry of the saved practice could not be read.']);
     expect(progress).toEqual(noProgress);
+  });
+});
+
+describe('news of practice from another tab', () => {
+  const news = (answer: unknown) => JSON.stringify({ answer, new: 0.5 });
+  test.each([
+    'null', '5', '', '{', '[]', '{}', '"x"', '{"answer":null}', '{"file":1}', nested(100_000),
+    news({}), news(['kiln', 'right']), news(['kiln', 'right', '2026-05-14', 1]), news([5, 'right', '2026-05-14']),
+    news(['<b>', 'right', '2026-05-14']), news(['kiln', 'toString', '2026-05-14']), news(['kiln', 'unanswered', '2026-05-14']),
+    news(['kiln', 'right', '2026-13-14']), news(['kiln', 'right', '9999-12-31']), news(['kiln', 'right', null]),
+    news(['k'.repeat(1e6), 'right', '2026-05-14']),
+  ])('that cannot be read is none (%#)', (text) => expect(newsIn(text)).toBeUndefined()); // prettier-ignore
+  test('that can be read is what was told', () => {
+    expect(newsIn(news(['kiln', 'right', '2026-05-14']))).toEqual({
+      answer: ['kiln', 'right', '2026-05-14'],
+    });
+    expect(newsIn('{"file":true,"new":0.5}')).toEqual({ file: true });
+  });
+  test('of a kind with a prototype’s name stands as any other, and is read again', () => {
+    const { standing } = practised(noProgress, 'constructor', 'right', '2026-05-14');
+    expect(Object.entries(standing)).toEqual([['constructor', { box: 1, due: 20_588 }]]); // 1 day after 2026-05-14, day 20 587 since 1970
   });
 });
 

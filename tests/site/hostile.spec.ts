@@ -276,6 +276,76 @@ test('a newer handbook in another tab: what it wrote is not written over unseen,
   expect(Object.values(await kept(tabs[0]!))).toContain(newer);
 }); // prettier-ignore
 
+const DAY = 86_400_000; // ms
+for (const [what, news] of [
+  ['junk', () => '["junk","junk",1000000000]'],
+  ['a change by a later build', () => JSON.stringify([houseOf('Thornwath'), houseOf('Sallowby'), 2.5]).replaceAll('version\\":1', 'version\\":2')],
+  ['a change with a figure that cannot be', () => JSON.stringify([houseOf('Thornwath'), houseOf('Sallowby', 400), 2.5])],
+  ['a number that no change has', () => JSON.stringify([houseOf('Thornwath'), houseOf('Sallowby'), 1e16])],
+  ['a number of next week', () => JSON.stringify([houseOf('Thornwath'), houseOf('Sallowby'), Date.now() + 7 * DAY])],
+  ['a number below nothing', () => JSON.stringify([houseOf('Thornwath'), houseOf('Sallowby'), -1])],
+  ['no list', () => 'null'],
+  ['no JSON', () => '{'],
+] as const)
+  test(`${what}, told between tabs, changes nothing, is told of, and tabs go on together`, async ({ context }) => {
+    const tabs = [await context.newPage(), await context.newPage()] as const;
+    const own = { house: houseOf('Thornwath'), shelf: JSON.stringify({ Harrowmere: houseOf('Harrowmere', 58), Sallowby: houseOf('Sallowby', 57), Thornwath: houseOf('Thornwath') }) };
+    await keep(tabs[0], own);
+    const unharmed = await watchHarm(tabs[0]);
+    for (const tab of tabs) await open(tab, '/house/');
+    await tabs[1].evaluate(([key, text]) => localStorage.setItem(key!, text!), [`${OWN}house-change`, news()]);
+    await expect(tabs[0].locator('.troubles')).toContainText('cannot be read here; nothing was changed');
+    await tabs[0].waitForTimeout(300);
+    await expect(tabs[0].locator('#house-name')).toHaveValue('Thornwath');
+    await expect(tabs[0].locator('#house-heartEnd')).toHaveValue('60');
+    expect([await keptUnder(tabs[0], 'house'), await keptUnder(tabs[0], 'shelf')]).toEqual([own.house, own.shelf]);
+    await unharmed();
+    // One that was there already, one that was opened after it: both still hear of each other.
+    await tabs[1].reload();
+    await ready(tabs[1]);
+    for (const [from, to, heartEnd] of [[0, 1, '61'], [1, 0, '62.5'], [0, 1, '61.5']] as const) {
+      await tabs[from].locator('#house-heartEnd').fill(heartEnd);
+      await expect(tabs[to].locator('#house-heartEnd')).toHaveValue(heartEnd);
+    }
+    await expect(tabs[0].locator('.troubles')).toHaveCount(0);
+  }); // prettier-ignore
+
+test('a house that another tab wrote and that cannot be read in full is kept aside before it is written over', async ({ context }) => {
+  const tabs = [await context.newPage(), await context.newPage()] as const;
+  await keep(tabs[0], { house: houseOf('Thornwath') });
+  for (const tab of tabs) await open(tab, '/house/');
+  const more = houseText('{"heartEnd":59,"smoke":3}', 'Thornwath'); // as a build with one more figure would write it
+  await tabs[1].evaluate(([key, text]) => localStorage.setItem(key!, text!), [`${OWN}house`, more]);
+  await expect(tabs[0].locator('.troubles')).toContainText(/“smoke” is not a figure of this handbook\.\s*It changed nothing here/);
+  await expect(tabs[0].locator('#house-heartEnd')).toHaveValue('60');
+  await tabs[0].locator('#house-heartEnd').fill('61');
+  await expect.poll(() => keptUnder(tabs[0], 'house')).toContain('"heartEnd":61');
+  expect(await keptUnder(tabs[0], 'kept-aside')).toBe(more);
+}); // prettier-ignore
+
+test('news of practice that cannot be read changes nothing, is told of, and throws nothing', async ({ context }) => {
+  const tabs = [await context.newPage(), await context.newPage()] as const;
+  const own = practiceOf('kiln');
+  await keep(tabs[0], { practice: own });
+  const unharmed = await watchHarm(tabs[0]);
+  for (const tab of tabs) await open(tab, '/practice/#topic=safety');
+  const tell = (key: string, text: string) => tabs[1].evaluate(([key, text]) => localStorage.setItem(key!, text!), [OWN + key, text]);
+  for (const news of ['null', '5', '{', '{"answer":["kiln","toString","2026-05-14"]}', '{"answer":5}', '{"answer":["kiln","right","9999-99-99"]}']) {
+    await tell('practice-news', news);
+    await expect(tabs[0].locator('.practice .problem').first(), news).toContainText('cannot be read here; nothing was changed');
+    await tabs[0].waitForTimeout(100);
+    expect(await keptUnder(tabs[0], 'practice'), news).toBe(own);
+  }
+  // A later build opens a file there: what it kept is no practice that this one reads.
+  const newer = own.replace('"version":1', '"version":7');
+  await tell('practice', newer);
+  await tell('practice-news', '{"file":true,"new":0.5}');
+  await expect(tabs[0].locator('.practice .problem').first()).toContainText('another version');
+  await expect(tabs[0].locator('.record-so-far tr', { hasText: 'Malting' })).toContainText('of 1');
+  expect(await keptUnder(tabs[0], 'practice-kept-aside')).toBe(newer);
+  await unharmed();
+}); // prettier-ignore
+
 test('no room to keep a text aside: it stays where it is, and the page says so', async ({ page }) => {
   const texts = { house: '{"format":', shelf: '{"Sallowby":', practice: '{"format":' };
   await keep(page, texts);
@@ -308,6 +378,8 @@ test('answers to a sheet: damaged ones are told of and kept, and two tabs share 
   await expect(two!.locator('#take-name')).toHaveValue('Una Sallowby');
   const key = Object.keys(await kept(one!)).find((each) => each.includes('/sheet/'))!;
   await one!.evaluate((name) => localStorage.setItem(name, '{"answers":["42",7]}'), key);
+  await expect(two!.locator('.taking [role=status]').last()).toContainText('Nothing was changed here');
+  await expect(two!.locator('#take-name')).toHaveValue('Una Sallowby');
   await one!.reload();
   await expect(one!.locator('.taking [role=status]').last()).toContainText('cannot be read');
   await one!.locator('#take-name').fill('Una');

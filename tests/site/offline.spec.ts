@@ -47,6 +47,8 @@ test('the book can be installed: manifest, icons, worker', async ({ page, reques
     icons: { src: string; sizes: string }[];
   };
   expect(manifest).toMatchObject({ display: 'standalone', start_url: './' });
+  // An id is taken from the root of the server, so two copies in two folders would be one app; without it each is known by its start.
+  expect(manifest).not.toHaveProperty('id');
   expect(manifest.icons.map(({ sizes }) => sizes)).toEqual(expect.arrayContaining(['192x192', '512x512']));
   for (const { src } of manifest.icons)
     expect((await request.get(new URL(src, href).href)).status(), src).toBe(200);
