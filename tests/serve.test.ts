@@ -39,7 +39,7 @@ test('two runs go on at once, each on ports of its own, and leave no server when
 });
 
 test('a site under a folder is reached under it only', async () => {
-  const { address, stop } = await serve({ folder: '/some/folder/' });
+  const { address, stop } = await serve({ folders: ['/some/folder/'] });
   try {
     expect(new URL(address).pathname).toBe('/some/folder/');
     expect((await fetch(new URL('/package.json', address))).status).toBe(404);

@@ -25,22 +25,23 @@ const types: Readonly<Record<string, string>> = {
 /** How the site is served; by itself on a free port, at the root, as it was built. */
 export interface Serving {
   readonly port?: number;
-  /** The folder of the server that holds the site: `/` or `/some/folder/`. */
-  readonly folder?: string;
+  /** The folders of the server that hold a copy of the site each, as `/` or `/some/folder/`. */
+  readonly folders?: readonly string[];
   /** Leaves the pages' policy out. */
   readonly withoutPolicy?: boolean;
 }
 export interface Served {
-  /** Where the site begins, with its last slash. */
+  /** Where the site, or its first copy, begins, with its last slash. */
   readonly address: string;
   /** Stops serving. */
   readonly stop: () => void;
 }
 
-/** The file that a path under the folder stands for; a folder stands for its page. Nothing outside the site is reached. */
-function fileOf(path: string, folder: string): string {
+/** The file that a path under its folder stands for; a folder stands for its page. Nothing outside the site is reached. */
+function fileOf(path: string, folders: readonly string[]): string {
   const inside = normalize(join('/', decodeURIComponent(path)));
-  if (!inside.startsWith(folder)) throw new RangeError('There is no such page.');
+  const folder = folders.find((each) => inside.startsWith(each));
+  if (folder === undefined) throw new RangeError('There is no such page.');
   const file = inside.slice(folder.length - 1);
   return join(root, file.endsWith('/') ? `${file}index.html` : file);
 }
@@ -49,10 +50,10 @@ function fileOf(path: string, folder: string): string {
 async function answer(
   request: IncomingMessage,
   response: ServerResponse,
-  { folder = '/', withoutPolicy }: Serving,
+  { folders = ['/'], withoutPolicy }: Serving,
 ): Promise<void> {
   const { pathname } = new URL(request.url ?? '/', 'http://localhost');
-  const file = fileOf(pathname, folder);
+  const file = fileOf(pathname, folders);
   const kept = await readFile(file);
   const plain =
     withoutPolicy && extname(file) === '.html' ? Buffer.from(kept.toString().replace(POLICY, '')) : kept;
@@ -80,7 +81,7 @@ export function serve(how: Serving = {}): Promise<Served> {
     server.on('error', failed);
     server.listen(how.port ?? 0, '127.0.0.1', () =>
       served({
-        address: `http://127.0.0.1:${(server.address() as AddressInfo).port}${how.folder ?? '/'}`,
+        address: `http://127.0.0.1:${(server.address() as AddressInfo).port}${how.folders?.[0] ?? '/'}`,
         stop: () => {
           server.close();
           server.closeAllConnections();

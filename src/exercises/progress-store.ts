@@ -1,7 +1,7 @@
 // The reader's practice, kept in this browser and nowhere else.
 import { createSignal, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
-import { keepAside, keepText, keptAside, keptText } from '../house/browser-store.ts';
+import { keepAside, keepText, keptAside, keptText, keyOf } from '../house/browser-store.ts';
 import {
   decodeProgress,
   encodeProgress,
@@ -13,10 +13,10 @@ import {
 } from './progress.ts';
 import type { Verdict } from './mark.ts';
 
-const KEY = 'malt-spirit-handbook/practice';
-const NEWS = 'malt-spirit-handbook/practice-news'; // what happened last in this browser, for its other tabs
-const KEPT_ASIDE = 'malt-spirit-handbook/practice-kept-aside';
-const NAME = 'malt-spirit-handbook/practice-name';
+const KEY = keyOf('practice');
+const NEWS = keyOf('practice-news'); // what happened last in this browser, for its other tabs
+const KEPT_ASIDE = keyOf('practice-kept-aside');
+const NAME = keyOf('practice-name');
 const NOT_KEPT =
   'This browser does not let the handbook keep your practice; save it to a file before you close the page.';
 

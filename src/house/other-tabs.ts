@@ -1,10 +1,10 @@
 // What the tabs of one browser tell each other of the reader's own house, through a key of storage.
-import { keepText, keptText } from './browser-store.ts';
+import { keepText, keptText, keyOf } from './browser-store.ts';
 import { decode, encode, type NamedHouse } from './codec.ts';
 import { builtInHouse, builtInName, figureNames } from './figures.ts';
 import { announce, hear, latest, type Change, type Heard, type Held } from './join.ts';
 
-const CHANGE = 'malt-spirit-handbook/house-change'; // [from, to, number] of the last change in this browser
+const CHANGE = keyOf('house-change'); // [from, to, number] of the last change in this browser
 const AHEAD = 86_400_000; // ms: a number further ahead of the clock, and of all numbers known here, is none of the handbook’s
 
 let told: NamedHouse = { name: builtInName, house: builtInHouse }; // the reader's own house, as all tabs know it

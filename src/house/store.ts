@@ -8,6 +8,7 @@ import {
   keepText,
   keptAside as asides,
   keptText,
+  keyOf,
 } from './browser-store.ts';
 import { keepLine, lineOf } from './line-of.ts';
 import { decode, encode, propose, type NamedHouse } from './codec.ts';
@@ -18,8 +19,8 @@ import type { Heard } from './join.ts';
 import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
 import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from './shelf.ts';
 
-const SHELF = 'malt-spirit-handbook/shelf';
-const KEPT_ASIDE = 'malt-spirit-handbook/kept-aside';
+const SHELF = keyOf('shelf');
+const KEPT_ASIDE = keyOf('kept-aside');
 const SAVE_AFTER = 150; // ms of quiet before a change is written
 const NOT_KEPT =
   'This browser does not let the handbook keep your figures; they last until the page is closed.';

@@ -3,10 +3,10 @@ import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { csvOf } from '../exercises/csv.ts';
 import { families } from '../exercises/families.ts';
 import { missesOf, readResult, scoreOf, type Result } from '../exercises/result.ts';
-import { keepText, keptText } from '../house/browser-store.ts';
+import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { saveFile } from './save-file.ts';
 
-const KEY = 'malt-spirit-handbook/result-codes';
+const KEY = keyOf('result-codes');
 const LONGEST = 200_000; // characters of codes that are read: some thousand
 const MOST_TOLD = 10; // codes that are named as damaged one by one
 

@@ -45,6 +45,20 @@ test('storage full: the page says so, works on, and what was kept stays', async 
   expect(await kept(page, PRACTICE)).toBe(practised);
 });
 
+test('storage full: the cross-check says that what is typed lasts as long as the page', async ({ page }) => {
+  await page.addInitScript(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+  await open(page, '/cross-check/');
+  await expect(page.locator('.cross-check .problem')).toHaveCount(0);
+  await page.locator('#quoted-add').selectOption('originalGravity');
+  await page.locator('#quoted-originalGravity').fill('1.060');
+  await expect(page.locator('.cross-check [role=status] .problem').first()).toContainText('does not let the handbook keep what you type');
+  await expect(page.locator('.cross-check .purpose')).toContainText('in this browser until the page is closed');
+}); // prettier-ignore
+
 test('written by a newer version: told of, kept aside word for word, and not taken apart', async ({
   page,
 }) => {

@@ -1,4 +1,4 @@
-// The site copied into a folder of a server: every island is used there, links stay inside, and it works without a network.
+// The site copied into folders of a server: every island is used there, links stay inside, it works without a network, and two copies keep their own houses.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
@@ -9,13 +9,14 @@ import { serve, type Served } from '../serve.ts';
 import { open, quote, watch } from './pages.ts';
 
 const FOLDER = '/still/house/';
+const OTHER = '/store/';
 const dist = join(import.meta.dirname, '..', '..', 'dist');
 const thornwath = linkOf(
   encode({ name: 'Thornwath', house: { ...builtInHouse, heartEnd: 58 } as typeof builtInHouse }),
 );
 
 let site: Served;
-test.beforeAll(async () => (site = await serve({ folder: FOLDER })));
+test.beforeAll(async () => (site = await serve({ folders: [FOLDER, OTHER] })));
 test.afterAll(() => site.stop());
 
 const at = (page: string) => `${site.address}${page}`;
@@ -184,4 +185,88 @@ test.describe('with its worker', () => {
     await context.setOffline(false);
     expect(wrong).toEqual([]);
   });
+});
+
+const houseOf = (name: string, heartEnd: number) =>
+  encode({ name, house: { ...builtInHouse, heartEnd } as typeof builtInHouse });
+const OLD: Readonly<Record<string, string>> = {
+  house: houseOf('Thornwath', 60),
+  shelf: JSON.stringify({ Thornwath: houseOf('Thornwath', 60), Sallowby: houseOf('Sallowby', 57) }),
+  'kept-aside': 'a text that could not be read',
+  quoted: '{"originalGravity":"1.060"}',
+  units: '{"volume":"gal"}',
+  'practice-name': 'Una Thornwath',
+  practice:
+    '{"format":"malt-spirit-handbook/practice","version":1,"standing":{},"log":[{"kind":"kiln","day":"2026-05-14","verdict":"right"}]}',
+};
+
+test('two copies on one server have houses of their own; what an older build kept for both is in both, and stays where it was', async ({
+  context,
+}) => {
+  const other = new URL(OTHER, site.address).href;
+  await context.addInitScript((texts) => {
+    if (location.protocol !== 'http:' || localStorage.getItem('begun')) return;
+    localStorage.setItem('begun', '1');
+    for (const [name, text] of Object.entries(texts))
+      localStorage.setItem(`malt-spirit-handbook/${name}`, text);
+  }, OLD);
+  const [one, two] = [await context.newPage(), await context.newPage()];
+  await open(one!, at('house/'));
+  await expect(one!.locator('#house-name')).toHaveValue('Thornwath');
+  await expect(one!.locator('.shelf li')).toHaveText([/Sallowby/]);
+  await one!.locator('#house-heartEnd').fill('58');
+  await one!.waitForTimeout(300);
+  await open(two!, `${other}house/`);
+  await expect(two!.locator('#house-heartEnd')).toHaveValue('60');
+  await expect(two!.locator('.shelf li')).toHaveText([/Sallowby/]);
+  await two!.locator('#house-heartEnd').fill('61');
+  await two!.getByRole('button', { name: 'Open Sallowby' }).click();
+  await expect(two!.locator('#house-heartEnd')).toHaveValue('57');
+  await two!.waitForTimeout(300);
+  await expect(one!.locator('#house-heartEnd')).toHaveValue('58');
+  for (const [page, address] of [
+    [one, site.address],
+    [two, other],
+  ] as const) {
+    await open(page!, `${address}cross-check/`);
+    await expect(page!.locator('#quoted-originalGravity')).toHaveValue('1.060');
+    await open(page!, `${address}practice/`);
+    await expect(page!.locator('#record-name')).toHaveValue('Una Thornwath');
+    await expect(page!.locator('.record-so-far tr', { hasText: 'Malting' })).toContainText('of 1');
+  }
+  // Each copy goes on by itself, after a reload as well.
+  await open(one!, at('cross-check/'));
+  await one!.locator('#quoted-originalGravity').fill('1.055');
+  await open(two!, `${other}cross-check/`);
+  await expect(two!.locator('#quoted-originalGravity')).toHaveValue('1.060');
+  await open(one!, at('house/'));
+  await expect(one!.locator('#house-heartEnd')).toHaveValue('58');
+  await one!.getByRole('button', { name: 'Open Sallowby' }).click();
+  await expect(one!.locator('.shelf li')).toHaveText([/Thornwath/]);
+  await open(two!, `${other}house/`);
+  await two!.getByRole('button', { name: 'Open Thornwath' }).click();
+  await expect(two!.locator('#house-heartEnd')).toHaveValue('61');
+  const kept = await one!.evaluate(() => ({ ...localStorage }) as Record<string, string>);
+  for (const [name, text] of Object.entries(OLD))
+    expect(kept[`malt-spirit-handbook/${name}`], name).toBe(text);
+  expect(kept[`malt-spirit-handbook${FOLDER}kept-aside`]).toBe(OLD['kept-aside']);
+});
+
+test('no room to take over what an older build kept: it is read where it is, and not written over', async ({
+  page,
+}) => {
+  await page.addInitScript((texts) => {
+    if (location.protocol !== 'http:') return;
+    const { setItem } = Storage.prototype;
+    for (const [name, text] of Object.entries(texts))
+      setItem.call(localStorage, `malt-spirit-handbook/${name}`, text);
+    Storage.prototype.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  }, OLD);
+  await open(page, at('house/'));
+  await expect(page.locator('#house-name')).toHaveValue('Thornwath');
+  await page.locator('#house-heartEnd').fill('58');
+  await expect(page.locator('.troubles')).toContainText('does not let the handbook keep your figures');
+  expect(await page.evaluate(() => localStorage.getItem('malt-spirit-handbook/house'))).toBe(OLD['house']);
 });
