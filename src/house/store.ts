@@ -69,11 +69,11 @@ function take({ house, name }: NamedHouse): void {
   setName(name);
 }
 
-/** Takes the house that is kept in this browser. One that cannot be read takes no name from the shelf. */
+/** Takes the house that is kept in this browser. One whose name, or all of it, cannot be read takes no name from the shelf. */
 function takeKept(text: string): void {
   written = text;
   const reading = decode(text);
-  take(reading.isHouse ? reading : { ...reading, name: freeName(builtInName, shelf()) });
+  take(reading.isNamed ? reading : { ...reading, name: freeName(reading.name, shelf()) });
   tellOf('kept', KEY, text, reading.problems);
 }
 
@@ -236,15 +236,15 @@ export function copyHouse(): void {
 /** Takes a house from the shelf; the one that was open stays there. */
 export function openHouse(wanted: string): void {
   shelveOwn();
-  const text = shelf()[wanted];
-  if (text === undefined) return;
+  if (!Object.hasOwn(shelf(), wanted)) return;
+  const text = shelf()[wanted]!;
   const reading = decode(text);
   if (!reading.isHouse)
     return void tell('shelf', [`${wanted} cannot be opened. ${reading.problems.join(' ')}`]);
   endVisit();
   tell('link', []);
   tell('tab', []);
-  take(reading);
+  take(reading.name === wanted ? reading : { ...reading, name: freeName(reading.name, shelf()) });
   tellOf('kept', KEY, text, reading.problems);
 }
 

@@ -261,6 +261,26 @@ test('a house that cannot be read, or is only visited, takes no other’s place'
   expect(JSON.parse((await keptUnder(page, 'shelf'))!)).toEqual({ ...shelf, Ashgill: houseOf('Ashgill', 57) });
 }); // prettier-ignore
 
+test('a house whose name reads as another’s takes no other’s place, from the browser’s store and from the shelf', async ({ page }) => {
+  const shelf = { Harrowmere: houseOf('Harrowmere', 58), 'Harrow\u200bmere': houseOf('Harrow\u200bmere', 57), constructor: houseOf('constructor', 59) };
+  await keep(page, { house: houseOf('Harrow\u00admere'), shelf: JSON.stringify(shelf) });
+  await open(page, '/house/');
+  await expect(page.locator('.troubles')).toContainText('“Harrow�mere” was given');
+  await expect(page.locator('#house-name')).toHaveValue('Harrowmere 2');
+  await page.locator('#house-heartEnd').fill('61');
+  await expect.poll(() => keptUnder(page, 'house')).toContain('"heartEnd":61');
+  await page.getByRole('button', { name: 'Open Harrow�mere', exact: true }).click();
+  await expect(page.locator('#house-name')).toHaveValue('Harrowmere 3');
+  await page.getByRole('button', { name: 'Open constructor', exact: true }).click();
+  await expect(page.locator('#house-heartEnd')).toHaveValue('59');
+  for (const name of ['\u200b\u2060', '\u2800', 'Harrow\u200bmere', 'Harrowmere\ufe0f']) {
+    await page.locator('#house-name').fill(name);
+    await page.locator('#house-name').blur();
+    await expect(page.locator('#house-name-problem'), JSON.stringify(name)).toContainText('none that cannot be seen');
+  }
+  expect(JSON.parse((await keptUnder(page, 'shelf'))!)).toMatchObject(shelf);
+}); // prettier-ignore
+
 test('a newer handbook in another tab: what it wrote is not written over unseen, and this tab keeps its house', async ({ context }) => {
   const tabs = [await context.newPage(), await context.newPage()];
   await keep(tabs[0]!, { house: houseOf('Thornwath') });
@@ -385,6 +405,20 @@ test('answers to a sheet: damaged ones are told of and kept, and two tabs share 
   await one!.locator('#take-name').fill('Una');
   expect((await kept(one!))[`${key}-kept-aside`]).toBe('{"answers":["42",7]}');
 });
+
+test('a result pasted twice is listed once and told of, and its table opens in a spreadsheet as it is', async ({ page }) => {
+  const result = (name: string, verdict: 'right' | 'wrong' = 'right') => resultCode({ sheet: 'abcdefg', version: 1, name, marks: [{ verdict }] });
+  await open(page, '/sheets/');
+  await page.locator('#result-codes').fill([result('Sølvi'), result('Una'), result('Sølvi'), result('Una', 'wrong')].join('\n'));
+  await expect(page.locator('.results-in tbody tr')).toHaveText([/Sølvi/, /Una/, /Una/]);
+  await expect(page.locator('#result-problems')).toContainText('3 results are read.');
+  await expect(page.locator('#result-problems')).toContainText('The result of Sølvi was pasted 2 times; each is listed once.');
+  await expect(page.locator('#result-problems')).toContainText('Una handed in version 1 of one sheet 2 times');
+  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save the table as CSV' }).click()]);
+  const bytes = readFileSync((await download.path())!);
+  expect([...bytes.subarray(0, 3)]).toEqual([0xef, 0xbb, 0xbf]); // the mark of UTF-8: The Unicode Standard, table 23-4
+  expect(bytes.toString().trim().split('\r\n')).toHaveLength(4);
+}); // prettier-ignore
 
 test('numbers that are none are refused by the field, and quoted short', async ({ page }) => {
   const unharmed = await watchHarm(page);
