@@ -6,9 +6,9 @@ import { extname, join, normalize } from 'node:path';
 import { promisify } from 'node:util';
 import { brotliCompress, constants } from 'node:zlib';
 
+const DIST = join(import.meta.dirname, '..', 'dist');
 const POLICY = /<meta http-equiv="content-security-policy"[^>]*>/;
 const brotli = promisify(brotliCompress);
-const root = join(import.meta.dirname, '..', 'dist');
 const types: Readonly<Record<string, string>> = {
   '.css': 'text/css',
   '.html': 'text/html; charset=utf-8',
@@ -24,6 +24,10 @@ const types: Readonly<Record<string, string>> = {
 
 /** How the site is served; by itself on a free port, at the root, as it was built. */
 export interface Serving {
+  /** Where the built site is; by itself `dist`. */
+  readonly root?: string;
+  /** Hears of every path that is asked for. */
+  readonly hear?: (path: string) => void;
   readonly port?: number;
   /** The folders of the server that hold a copy of the site each, as `/` or `/some/folder/`. */
   readonly folders?: readonly string[];
@@ -38,7 +42,7 @@ export interface Served {
 }
 
 /** The file that a path under its folder stands for; a folder stands for its page. Nothing outside the site is reached. */
-function fileOf(path: string, folders: readonly string[]): string {
+function fileOf(path: string, folders: readonly string[], root: string): string {
   const inside = normalize(join('/', decodeURIComponent(path)));
   const folder = folders.find((each) => inside.startsWith(each));
   if (folder === undefined) throw new RangeError('There is no such page.');
@@ -50,10 +54,11 @@ function fileOf(path: string, folders: readonly string[]): string {
 async function answer(
   request: IncomingMessage,
   response: ServerResponse,
-  { folders = ['/'], withoutPolicy }: Serving,
+  { folders = ['/'], root = DIST, hear, withoutPolicy }: Serving,
 ): Promise<void> {
   const { pathname } = new URL(request.url ?? '/', 'http://localhost');
-  const file = fileOf(pathname, folders);
+  hear?.(pathname);
+  const file = fileOf(pathname, folders, root);
   const kept = await readFile(file);
   const plain =
     withoutPolicy && extname(file) === '.html' ? Buffer.from(kept.toString().replace(POLICY, '')) : kept;
