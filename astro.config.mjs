@@ -42,6 +42,11 @@ export default defineConfig({
   integrations: [solid(), mdx(), finish()],
   vite: {
     plugins: [plainImports],
+    // A script asks for a file beside itself, wherever the site stands; addresses in pages become relative at the end.
+    experimental: {
+      renderBuiltUrl: (_file, { hostType, ssr }) =>
+        hostType === 'js' && !ssr ? { relative: true } : undefined,
+    },
     build: {
       assetsInlineLimit: 0,
       rolldownOptions: { checks: { moduleLevelDirective: false } },

@@ -26,6 +26,17 @@ export const brokenNames: Readonly<Record<string, string>> = {
   'a pair cut in two at the limit': `${'a'.repeat(79)}😀`,
   'a megabyte': 'a'.repeat(1_000_000),
   'nothing that can be seen': '\u0000\u202e',
+  'spaces of no width': '\u200b\u2060\ufeff',
+  'a Hangul filler': '\u3164',
+  'an empty Braille cell': '\u2800',
+  'a mark on no letter': '\u0301',
+  'a soft hyphen in it': 'Harrow\u00admere',
+  'a joiner in it': 'Harrow\u200dmere',
+  'a space of no width in it': 'Harrow\u200bmere',
+  'a variation selector behind it': 'Harrowmere\ufe0f',
+  'a tag behind it': 'Harrowmere\u{e0041}',
+  'a space behind it': 'Harrowmere\u00a0',
+  'two spaces in it': 'House  of Sallowby',
   nothing: '',
 };
 

@@ -4,7 +4,7 @@ import { defineConfig } from '@playwright/test';
 import { findChromium } from './chromium.ts';
 import { findFirefox } from './firefox.ts';
 
-const [PORT, FIREFOX_PORT] = [4399, 4400];
+process.env['SITE_TEST_RUN'] ??= String(process.pid); // the workers of one run share its folder
 const firefox = findFirefox();
 if (!firefox && process.env['TEST_WORKER_INDEX'] === undefined)
   console.log(
@@ -13,7 +13,8 @@ if (!firefox && process.env['TEST_WORKER_INDEX'] === undefined)
 
 export default defineConfig({
   testDir: './site',
-  outputDir: '../node_modules/.cache/site-tests',
+  globalSetup: './while-tested.ts', // which says where the site is
+  outputDir: `../node_modules/.cache/site-tests/${process.env['SITE_TEST_RUN']}`, // two runs may go on at once
   timeout: 90_000, // a chapter hydrates dozens of calculators, and the machine may be slow
   expect: { timeout: 15_000 },
   retries: process.env['CI'] ? 1 : 0, // a browser that did not start is tried once more; what fails twice has failed
@@ -22,7 +23,7 @@ export default defineConfig({
   reporter: 'list',
   forbidOnly: !!process.env['CI'],
   use: {
-    baseURL: `http://127.0.0.1:${PORT}`,
+    baseURL: process.env['SITE'],
   },
   projects: [
     {
@@ -49,7 +50,7 @@ export default defineConfig({
             name: 'firefox',
             testMatch: /(figures-follow|kept-in-browser|search|sums)\.spec\.ts/,
             use: {
-              baseURL: `http://127.0.0.1:${FIREFOX_PORT}`,
+              baseURL: process.env['SITE_WITHOUT_POLICY'],
               browserName: 'firefox' as const,
               channel: 'moz-firefox',
               launchOptions: { executablePath: join(import.meta.dirname, 'firefox-bridge.ts') },
@@ -58,13 +59,4 @@ export default defineConfig({
         ]
       : []),
   ],
-  // Firefox lets its driver run nothing in a page whose policy forbids evaluation, as the handbook's does.
-  webServer: [[PORT, ''] as const, ...(firefox ? [[FIREFOX_PORT, 'without-policy'] as const] : [])].map(
-    ([port, how]) => ({
-      command: `node tests/serve.ts ${port} ${how}`,
-      cwd: '..',
-      url: `http://127.0.0.1:${port}/`,
-      reuseExistingServer: false,
-    }),
-  ),
 });

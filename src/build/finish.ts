@@ -76,6 +76,16 @@ export function fieldsLater(page: string): string {
 const relativeStyle = (style: string) =>
   style.replace(new RegExp(`url\\((["']?)/${ASSETS}/`, 'g'), 'url($1./');
 
+/** Writes the offline worker of a site with the list of its files. */
+export async function writeWorker(root: string, files: readonly string[]): Promise<void> {
+  const contents = await Promise.all(
+    [...files]
+      .sort()
+      .map(async (file) => [file, hashOf((await readFile(join(root, file))).toString('base64'))] as const),
+  );
+  await writeFile(join(root, 'offline.js'), workerOf(contents));
+}
+
 export const finish = (): AstroIntegration => ({
   name: 'finish',
   hooks: {
@@ -102,14 +112,7 @@ export const finish = (): AstroIntegration => ({
       for (const file of files.filter((each) => each.endsWith('.css'))) {
         await writeFile(join(root, file), relativeStyle(await readFile(join(root, file), 'utf8')));
       }
-      const contents = await Promise.all(
-        files
-          .sort()
-          .map(
-            async (file) => [file, hashOf((await readFile(join(root, file))).toString('base64'))] as const,
-          ),
-      );
-      await writeFile(join(root, 'offline.js'), workerOf(contents));
+      await writeWorker(root, files);
     },
   },
 });

@@ -1,6 +1,38 @@
 // Keeps the handbook on this machine, where the browser allows it; the worker is written by build/offline.ts.
 
-if ('serviceWorker' in navigator && location.protocol.startsWith('http') && !import.meta.env.DEV) {
-  // Where it is forbidden, the handbook works as before, with a network.
-  navigator.serviceWorker.register(new URL('../offline.js', import.meta.url)).catch(() => undefined);
+const READY =
+  'A corrected book is ready. It comes with the next page that you open while the handbook is open in this tab only; what you saved stays.';
+
+/** Says that a new build waits, or lets it begin: on a page that has just been opened and not been touched, nothing is lost. */
+function tellOf(waiting: ServiceWorker, isFresh: boolean): void {
+  if (isFresh && !navigator.userActivation?.hasBeenActive) {
+    navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
+    waiting.postMessage('begin'); // it does so only if no other page of the handbook is open
+  }
+  if (document.getElementById('corrected')) return;
+  const says = Object.assign(document.createElement('p'), {
+    id: 'corrected',
+    className: 'note',
+    role: 'status',
+  });
+  says.textContent = READY;
+  document.querySelector('.foot')?.append(says);
 }
+
+/** Keeps the book, and looks out for a corrected one. */
+async function keep(): Promise<void> {
+  const { serviceWorker } = navigator;
+  const registration = await serviceWorker.register(new URL('../offline.js', import.meta.url));
+  if (registration.waiting && serviceWorker.controller) tellOf(registration.waiting, true);
+  const watch = () => {
+    const coming = registration.installing;
+    coming?.addEventListener('statechange', () => {
+      if (coming.state === 'installed' && serviceWorker.controller) tellOf(coming, false);
+    });
+  };
+  watch();
+  registration.addEventListener('updatefound', watch);
+}
+
+if ('serviceWorker' in navigator && location.protocol.startsWith('http') && !import.meta.env.DEV)
+  keep().catch(() => undefined); // where it is forbidden, the handbook works as before, with a network

@@ -2,8 +2,13 @@
 
 const LONGEST = 40; // characters
 
-/** Control characters, halves of a surrogate pair, line ends, and marks that turn the direction of what follows. */
-export const UNSEEN = /[\p{Cc}\p{Cs}\u2028\u2029\u202a-\u202e\u2066-\u2069]/gu;
+/**
+ * What cannot be seen: control characters, halves of a surrogate pair, line ends, the empty Braille cell, and what Unicode
+ * lets a face pass over (Default_Ignorable_Code_Point, UAX 44), marks that turn the direction among it. A joiner or
+ * non-joiner between letters of scripts that are spelled with them (Unicode Standard, section 23.2) can be seen.
+ */
+export const UNSEEN =
+  /[\p{Cc}\p{Cs}\u2028\u2029\u2800]|(?!(?<=(?![\p{sc=Latin}\p{sc=Greek}\p{sc=Cyrillic}])[\p{L}\p{M}])[\u200c\u200d](?=(?![\p{sc=Latin}\p{sc=Greek}\p{sc=Cyrillic}])\p{L}))\p{DI}/gu;
 
 /** A list or a record is shown by its brackets: writing out a deep one would exhaust the stack. */
 export function shown(given: unknown): string {

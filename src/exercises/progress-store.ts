@@ -1,19 +1,29 @@
 // The reader's practice, kept in this browser and nowhere else.
 import { createSignal, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
-import { keepAside, keepText, keptAside, keptText } from '../house/browser-store.ts';
-import { decodeProgress, encodeProgress, noProgress, practised, type Progress } from './progress.ts';
+import { keepAside, keepText, keptAside, keptText, keyOf } from '../house/browser-store.ts';
+import {
+  decodeProgress,
+  encodeProgress,
+  newsIn,
+  noProgress,
+  practised,
+  type News,
+  type Progress,
+} from './progress.ts';
 import type { Verdict } from './mark.ts';
 
-const KEY = 'malt-spirit-handbook/practice';
-const NEWS = 'malt-spirit-handbook/practice-news'; // what happened last in this browser, for its other tabs
-const KEPT_ASIDE = 'malt-spirit-handbook/practice-kept-aside';
-const NAME = 'malt-spirit-handbook/practice-name';
+const KEY = keyOf('practice');
+const NEWS = keyOf('practice-news'); // what happened last in this browser, for its other tabs
+const KEPT_ASIDE = keyOf('practice-kept-aside');
+const NAME = keyOf('practice-name');
 const NOT_KEPT =
   'This browser does not let the handbook keep your practice; save it to a file before you close the page.';
 
 const NOT_ASIDE =
   'There is no room to keep what is there aside, so it stays as it is and nothing is written over it.';
+const NEWS_UNREAD =
+  'Another tab told of practice in a way that cannot be read here; nothing was changed. If another build of the handbook is open, reload this page.';
 const LONGEST_NAME = 60; // as the field has it
 
 const [progress, setProgress] = createSignal<Progress>(noProgress);
@@ -22,21 +32,18 @@ const [name, setName] = createSignal('');
 
 let isHeld = false; // true while what is kept could neither be read in full nor kept aside: nothing is written over it
 
-/** Reads what is kept; what it could not use is kept aside, word for word. */
+/** Reads what is kept; what it could not use is kept aside, word for word. What is no practice leaves that of this tab as it is. */
 function readKept(text: string): Progress {
-  const { progress, problems } = decodeProgress(text);
+  const { progress: read, problems } = decodeProgress(text);
   isHeld = problems.length > 0 && !keepAside(KEPT_ASIDE, text);
   if (problems.length > 0) setTroubles(isHeld ? [...problems, NOT_ASIDE] : problems);
-  return progress;
+  return problems.length > 0 && read === noProgress ? progress() : read;
 }
 
 function put(next: Progress): void {
   setProgress(next);
   if (isHeld || !keepText(KEY, encodeProgress(next))) setTroubles([NOT_KEPT]);
 }
-
-type News =
-  { readonly answer: readonly [kind: string, verdict: Verdict, day: string] } | { readonly file: true };
 
 /** Browsers tell other tabs only of a text that is new. */
 const tellOtherTabs = (news: News) => keepText(NEWS, JSON.stringify({ ...news, new: Math.random() }));
@@ -94,8 +101,15 @@ if (!isServer) {
   setName((keptText(NAME) ?? '').slice(0, LONGEST_NAME));
   let theirs: string | null = null; // practice as another tab last wrote it
   addEventListener('storage', ({ key, newValue }) => {
-    if (key === KEY) theirs = newValue;
-    if (key === NEWS && newValue !== null) hear(JSON.parse(newValue) as News, theirs);
+    if (newValue === null) return;
+    if (key === KEY) {
+      theirs = newValue;
+      readKept(theirs); // what cannot be read in full is kept aside before anything is written over it
+    }
+    if (key !== NEWS) return;
+    const news = newsIn(newValue);
+    if (news) hear(news, theirs);
+    else setTroubles([NEWS_UNREAD]);
   });
   addEventListener('pageshow', ({ persisted }) => persisted && takeKept());
 }

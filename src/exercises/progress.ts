@@ -19,6 +19,8 @@ const VERSION = 1;
 const LONGEST_LOG = 2000; // answers kept; the oldest go first
 const LONGEST = 1_000_000; // characters that are read
 const MS_IN_DAY = 86_400_000;
+const LAST_DUE = 1e6; // number of the last day on which a kind can fall due, of the year 4707
+const LAST_DAY = LAST_DUE - 1000; // number of the last day on which an answer can be given
 
 /** The number of a day written as 2026-05-14. */
 export const dayNumber = (day: string): number => Math.round(Date.parse(`${day}T00:00:00Z`) / MS_IN_DAY);
@@ -32,7 +34,11 @@ export function practised(progress: Progress, kind: string, verdict: Verdict, da
   return {
     standing: {
       ...progress.standing,
-      [kind]: after(progress.standing[kind], outcome(verdict), dayNumber(day)),
+      [kind]: after(
+        Object.hasOwn(progress.standing, kind) ? progress.standing[kind] : undefined,
+        outcome(verdict),
+        dayNumber(day),
+      ),
     },
     log: [...progress.log, { kind, day, verdict }].slice(-LONGEST_LOG),
   };
@@ -46,10 +52,38 @@ const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 const isId = (text: unknown): text is string => typeof text === 'string' && /^[a-z0-9-]{1,60}$/.test(text);
 const isDay = (text: unknown): text is string =>
-  typeof text === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(text) && Number.isFinite(dayNumber(text));
+  typeof text === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(text) && isWhole(dayNumber(text), 0, LAST_DAY);
 const isWhole = (value: unknown, low: number, high: number): value is number =>
   Number.isInteger(value) && (value as number) >= low && (value as number) <= high;
 const logged: readonly unknown[] = ['right', 'rounded', 'unit', 'wrong'] satisfies Verdict[];
+
+/** One answer, read strictly; undefined when a part of it cannot be. */
+const answerIn = (entry: unknown): Practised | undefined =>
+  isRecord(entry) && isId(entry['kind']) && isDay(entry['day']) && logged.includes(entry['verdict'])
+    ? { kind: entry['kind'], day: entry['day'], verdict: entry['verdict'] as Verdict }
+    : undefined;
+
+/** What one tab tells the others: an answer that was given, or that practice was opened from a file. */
+export type News =
+  { readonly answer: readonly [kind: string, verdict: Verdict, day: string] } | { readonly file: true };
+const LONGEST_NEWS = 1000; // characters
+
+/** Reads what another tab told, as strictly as what is kept; undefined when it cannot be read. */
+export function newsIn(text: string): News | undefined {
+  if (text.length > LONGEST_NEWS) return undefined;
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return undefined; // another program's text
+  }
+  if (!isRecord(data)) return undefined;
+  if (data['file'] === true) return { file: true };
+  if (!Array.isArray(data['answer']) || data['answer'].length !== 3) return undefined;
+  const [kind, verdict, day] = data['answer'] as readonly unknown[];
+  const answer = answerIn({ kind, verdict, day });
+  return answer && { answer: [answer.kind, answer.verdict, answer.day] };
+}
 
 export interface ProgressReading {
   readonly progress: Progress;
@@ -81,15 +115,12 @@ export function decodeProgress(text: string): ProgressReading {
       isId(entry[0]) &&
       isRecord(entry[1]) &&
       isWhole(entry[1]['box'], 1, 5) &&
-      isWhole(entry[1]['due'], 0, 1e6),
+      isWhole(entry[1]['due'], 0, LAST_DUE),
   );
   const entries: readonly unknown[] = given;
   const log = entries
-    .filter(
-      (entry): entry is Practised & Record<string, unknown> =>
-        isRecord(entry) && isId(entry['kind']) && isDay(entry['day']) && logged.includes(entry['verdict']),
-    )
-    .map(({ kind, day, verdict }) => ({ kind, day, verdict }))
+    .map(answerIn)
+    .filter((entry) => entry !== undefined)
     .slice(-LONGEST_LOG);
   const lost =
     standings.length - sound.length + Math.max(0, Math.min(entries.length, LONGEST_LOG) - log.length);

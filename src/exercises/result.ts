@@ -16,6 +16,7 @@ const verdicts: readonly Verdict[] = ['unanswered', 'right', 'rounded', 'unit', 
 const FIRST_FAMILY = 10; // a letter stands for a wrong answer of a known family
 const LONGEST_NAME = 60;
 const LONGEST = 1000; // characters of a code that are read
+const MOST_TOLD = 10; // people of whom it is said that a result came more than once
 
 const sign = ({ verdict, family }: Pick<Mark, 'verdict' | 'family'>) =>
   (family === undefined ? verdicts.indexOf(verdict) : FIRST_FAMILY + familyNames.indexOf(family)).toString(
@@ -25,7 +26,7 @@ const check = (text: string) => (seedOf(text) % 36 ** 3).toString(36).padStart(3
 
 /** A name on one line, of whole characters that can be seen. */
 const plainName = (name: string) =>
-  name.slice(0, LONGEST_NAME).replace(/\s+/g, ' ').replace(UNSEEN, '').trim();
+  name.slice(0, LONGEST_NAME).replace(/\s+/g, ' ').replace(UNSEEN, '').replace(/ +/g, ' ').trim();
 
 /** The code of a result: sheet, version, a sign for each question, a check, the name. */
 export function resultCode({ sheet, version, name, marks }: Result): string {
@@ -46,8 +47,9 @@ function markOf(each: string): Result['marks'][number] | undefined {
 /** Reads a code; a sentence when it is damaged. */
 export function readResult(code: string): Result | string {
   const damaged = `“${shown(code)}” is not a whole result code; ask for it once more.`;
+  if (code.length > LONGEST) return damaged;
   const found = /^([0-9a-z]{7})-([1-9]\d?)-([0-9a-z]{1,60})-([0-9a-z]{3})-(\S*)$/.exec(code.trim());
-  if (!found || code.length > LONGEST) return damaged;
+  if (!found) return damaged;
   const [, sheet, version, signs, sum, written] = found as unknown as [
     string,
     string,
@@ -78,4 +80,58 @@ export function missesOf(marks: Result['marks']): readonly (readonly [Family, nu
   const met = new Map<Family, number>();
   for (const { family } of marks) if (family) met.set(family, (met.get(family) ?? 0) + 1);
   return [...met].sort((a, b) => b[1] - a[1]);
+}
+
+/** Results in groups of those that are alike in a way, in the order in which they came. */
+function groups(
+  results: readonly Result[],
+  way: (result: Result) => unknown,
+): readonly (readonly Result[])[] {
+  const found = new Map<string, Result[]>();
+  for (const result of results) {
+    const key = JSON.stringify(way(result));
+    found.set(key, [...(found.get(key) ?? []), result]);
+  }
+  return [...found.values()];
+}
+
+/** Results without those that a person handed in already, and what is to be said of it. Two without a name may be of two people, and both stay. */
+export function eachOnce(results: readonly Result[]): {
+  readonly results: readonly Result[];
+  readonly notes: readonly string[];
+} {
+  const alike = groups(results, ({ sheet, version, name, marks }) => [sheet, version, name, marks]);
+  const repeated = alike.filter(({ length }) => length > 1);
+  const named = repeated.filter(([first]) => first!.name !== '');
+  const nameless = repeated.filter(([first]) => first!.name === '');
+  const once = results.filter((result) => result.name === '' || alike.some(([first]) => first === result));
+  const differing = groups(once, ({ sheet, version, name }) => [sheet, version, name]).filter(
+    ([first, ...rest]) => first!.name !== '' && rest.length > 0,
+  );
+  const times = named
+    .slice(0, MOST_TOLD)
+    .map(
+      (group, i) =>
+        `${i === 0 ? `The result of ${group[0]!.name} was pasted` : `that of ${group[0]!.name}`} ${group.length} times`,
+    );
+  return {
+    results: once,
+    notes: [
+      ...(times.length > 0
+        ? [
+            `${times.join(times.length > 2 ? ', ' : ' and ')}${named.length > MOST_TOLD ? `, and those of ${named.length - MOST_TOLD} more` : ''}; each is listed once.`,
+          ]
+        : []),
+      ...nameless.map(
+        ({ length }) =>
+          `${length} results without a name are alike; all are listed, as they may be of different people.`,
+      ),
+      ...differing
+        .slice(0, MOST_TOLD)
+        .map(
+          ([first, ...rest]) =>
+            `${first!.name} handed in version ${first!.version} of one sheet ${rest.length + 1} times, with answers that differ; all are listed.`,
+        ),
+    ],
+  };
 }

@@ -1,12 +1,48 @@
-// Texts kept in this browser, which may forbid it or be full.
+// Texts kept in this browser, which may forbid it or be full; each copy of the handbook on a server keeps its own.
 
-export const HOUSE_KEY = 'malt-spirit-handbook/house';
-export const VISIT_KEY = 'malt-spirit-handbook/visit'; // in the tab's own storage: a shared house while it is looked at
+const HANDBOOK = 'malt-spirit-handbook';
+const TAKEN_OVER = 'taken-over'; // name of the text that says that this copy has looked for what older builds kept
+/** Names of what older builds kept for all copies on a server alike; news between tabs is not among them. */
+const OLD =
+  /^(?:house|shelf|(?:practice-)?kept-aside(?:-\d+)?|practice|practice-name|units|quoted|result-codes|sheet\/\w+\/\d+(?:-kept-aside(?:-\d+)?)?)$/;
 
-/** Reads a text; nothing when there is none or reading is forbidden. */
+/** The folder of the server that holds this copy, as `/` or `/some/folder/`: where its manifest is. */
+function folderOfCopy(): string {
+  const manifest = globalThis.document?.querySelector<HTMLLinkElement>('link[rel=manifest]');
+  return manifest ? new URL('.', manifest.href).pathname : '/';
+}
+const folder = folderOfCopy();
+
+/** The key of a text of this copy. At the root of a server it is the one that older builds used everywhere. */
+export const keyOf = (name: string): string => `${HANDBOOK}${folder}${name}`;
+const oldKeyOf = (key: string) => `${HANDBOOK}/${key.slice(keyOf('').length)}`;
+
+export const HOUSE_KEY = keyOf('house');
+export const VISIT_KEY = keyOf('visit'); // in the tab's own storage: a shared house while it is looked at
+
+/** Takes a copy of what older builds kept, once, and leaves it in its place for other copies; false when there is no room, or reading is forbidden. */
+function takeOver(): boolean {
+  if (folder === '/') return true;
+  try {
+    if (localStorage.getItem(keyOf(TAKEN_OVER)) !== null) return true;
+    for (const old of Object.keys(localStorage)) {
+      const name = old.slice(HANDBOOK.length + 1);
+      if (old !== `${HANDBOOK}/${name}` || !OLD.test(name) || localStorage.getItem(keyOf(name)) !== null)
+        continue;
+      localStorage.setItem(keyOf(name), localStorage.getItem(old)!);
+    }
+    localStorage.setItem(keyOf(TAKEN_OVER), '');
+    return true;
+  } catch {
+    return false;
+  }
+}
+const isTakenOver = takeOver();
+
+/** Reads a text; nothing when there is none or reading is forbidden. What could not be taken over is read where it is. */
 export function keptText(key: string, storage = () => localStorage): string | null {
   try {
-    return storage().getItem(key);
+    return storage().getItem(key) ?? (isTakenOver ? null : storage().getItem(oldKeyOf(key)));
   } catch {
     return null;
   }

@@ -33,6 +33,8 @@ export interface Reading extends NamedHouse {
   readonly problems: readonly string[];
   /** False when the text is no house at all, or of a version that cannot be read. */
   readonly isHouse: boolean;
+  /** False when the text gives no name, or one that cannot be used as it is. */
+  readonly isNamed: boolean;
 }
 
 /** A figure's value as the reader would type it: no unit, no needless zeros. */
@@ -92,6 +94,7 @@ const unusable = (problem: string): Reading => ({
   house: builtInHouse,
   problems: [problem],
   isHouse: false,
+  isNamed: false,
 });
 
 /**
@@ -133,9 +136,15 @@ export function decode(text: string): Reading {
   );
   const house: House = { ...builtInHouse, ...Object.fromEntries(sound.map((name) => [name, given[name]])) };
   const result = line(house);
-  const plain = typeof givenName === 'string' ? plainName(givenName) : '';
-  const name = plain.trim() === '' ? builtInName : plain;
+  const name = (typeof givenName === 'string' && plainName(givenName)) || builtInName;
+  const isNamed = name === givenName;
   if ('refused' in result)
-    return { name, house: builtInHouse, problems: few([result.refused, ...problems]), isHouse: true };
-  return { name, house, problems: few(problems), isHouse: true };
+    return {
+      name,
+      house: builtInHouse,
+      problems: few([result.refused, ...problems]),
+      isHouse: true,
+      isNamed,
+    };
+  return { name, house, problems: few(problems), isHouse: true, isNamed };
 }

@@ -23,7 +23,8 @@ export interface Heard extends Held {
 }
 
 const runs = ({ house }: NamedHouse) => !('refused' in line(house));
-const latest = (stamps: Held['stamps']) => Math.max(0, ...Object.values(stamps));
+/** The greatest number that a tab knows of. */
+export const latest = (stamps: Held['stamps']): number => Math.max(0, ...Object.values(stamps));
 const changedIn = (from: NamedHouse, to: NamedHouse) =>
   figureNames.filter((figure) => from.house[figure] !== to.house[figure]);
 const withFigures = (of: NamedHouse, figures: readonly string[], like: NamedHouse): NamedHouse => ({
@@ -34,10 +35,17 @@ const withFigures = (of: NamedHouse, figures: readonly string[], like: NamedHous
   },
 });
 
-/** What this tab has to tell the others, and how it stands then. `chance`, below 1, keeps two tabs from the same number. */
-export function announce(held: Held, chance: number): { readonly held: Held; readonly change: Change } {
+/**
+ * What this tab has to tell the others, and how it stands then. The number is the clock's, ms, or the next after the last
+ * known; so none is far ahead of the clock. `chance`, below 1, keeps two tabs from the same number.
+ */
+export function announce(
+  held: Held,
+  chance: number,
+  clock = 0,
+): { readonly held: Held; readonly change: Change } {
   const { here, told, stamps } = held;
-  const stamp = Math.floor(latest(stamps)) + 1 + chance;
+  const stamp = Math.max(Math.floor(latest(stamps)) + 1, clock) + chance;
   const changed = [...changedIn(told, here), ...(here.name === told.name ? [] : ['name'])];
   return {
     held: {

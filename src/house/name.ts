@@ -2,22 +2,32 @@
 import { shown, UNSEEN } from '../core/shown.ts';
 
 const LONGEST = 80; // UTF-16 units
-const LINE_ENDS = /[\t\n\v\f\r\u2028\u2029]/g;
+const LONGEST_READ = 100_000; // UTF-16 units of a text that are looked at, what is left out among them
+const GAPS = /[\s\u2028\u2029]+/gu; // spaces of any width, and line ends
+const SEEN = /[\p{L}\p{N}\p{P}\p{S}]/u;
 const HEAPED = /(\p{M}{3})\p{M}+/gu; // more marks on one letter would be drawn over the lines around it
 
-/** A text as a name: what cannot be seen is left out, and what is too long. */
+/** A text as a name: what cannot be seen is left out, and what is too long; empty when nothing is left that can be seen. */
 export function plainName(text: string): string {
-  return text
-    .replace(LINE_ENDS, ' ')
-    .replace(HEAPED, '$1')
+  const plain = text
+    .slice(0, LONGEST_READ)
+    .replace(GAPS, ' ')
     .replace(UNSEEN, '')
+    .replace(GAPS, ' ')
+    .replace(HEAPED, '$1')
+    .trim()
     .slice(0, LONGEST)
-    .replace(/\p{Cs}$/u, '');
+    .replace(/\p{Cs}$/u, '')
+    .trim();
+  return SEEN.test(plain) ? plain : '';
 }
+
+/** A name that an older build let pass, told from one that reads the same. */
+export const seenName = (name: string): string => name.replace(UNSEEN, '\ufffd');
 
 /** What is wrong with a name, or nothing. */
 export function nameProblem(given: unknown): string | undefined {
-  if (typeof given === 'string' && given.trim() !== '' && plainName(given) === given) return undefined;
+  if (typeof given === 'string' && given !== '' && plainName(given) === given) return undefined;
   const what = shown(given) === '' ? 'nothing' : `“${shown(given)}”`;
   return `The name of the house: ${what} was given; it can have up to ${LONGEST} characters on one line, at least one of them a letter or sign, and none that cannot be seen.`;
 }

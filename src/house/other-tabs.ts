@@ -1,26 +1,33 @@
 // What the tabs of one browser tell each other of the reader's own house, through a key of storage.
-import { keepText, keptText } from './browser-store.ts';
+import { keepText, keptText, keyOf } from './browser-store.ts';
 import { decode, encode, type NamedHouse } from './codec.ts';
 import { builtInHouse, builtInName, figureNames } from './figures.ts';
-import { announce, hear, type Heard, type Held } from './join.ts';
+import { announce, hear, latest, type Change, type Heard, type Held } from './join.ts';
 
-const CHANGE = 'malt-spirit-handbook/house-change'; // [from, to, number] of the last change in this browser
+const CHANGE = keyOf('house-change'); // [from, to, number] of the last change in this browser
+const AHEAD = 86_400_000; // ms: a number further ahead of the clock, and of all numbers known here, is none of the handbook’s
 
 let told: NamedHouse = { name: builtInName, house: builtInHouse }; // the reader's own house, as all tabs know it
 let stamps: Held['stamps'] = {};
 
-/** A change as a tab wrote it; nothing when there is none or it cannot be read. */
-function readChange(text: string | null): readonly [from: string, to: string, stamp: number] | undefined {
+/** A change as a tab wrote it, strictly: nothing when a part of it cannot be read in full. */
+function readChange(text: string): (Change & { readonly text: string }) | undefined {
+  let parts: unknown;
   try {
-    const [from, to, stamp] = JSON.parse(text ?? '') as readonly unknown[];
-    if (typeof from === 'string' && typeof to === 'string' && Number.isFinite(stamp))
-      return [from, to, stamp as number];
+    parts = JSON.parse(text);
   } catch {
-    // Another program's text.
+    return undefined; // another program's text
   }
-  return undefined;
+  if (!Array.isArray(parts) || parts.length !== 3) return undefined;
+  const [before, after, stamp] = parts as readonly unknown[];
+  const isSound =
+    typeof stamp === 'number' && stamp > 0 && stamp <= Math.max(Date.now(), latest(stamps)) + AHEAD;
+  if (typeof before !== 'string' || typeof after !== 'string' || !isSound) return undefined;
+  const [from, to] = [decode(before), decode(after)];
+  const isWhole = [from, to].every(({ isHouse, problems }) => isHouse && problems.length === 0);
+  return isWhole ? { from, to, stamp, text: after } : undefined;
 }
-const lastStamp = () => readChange(keptText(CHANGE))?.[2] ?? 0;
+const lastStamp = () => readChange(keptText(CHANGE) ?? '')?.stamp ?? 0;
 
 /** Begins with the house that was read from storage: all its figures are as old as the last change. */
 export function beginWith(own: NamedHouse): void {
@@ -31,28 +38,28 @@ export function beginWith(own: NamedHouse): void {
 /** Tells the other tabs from what to what this one has changed the house. */
 export function tellOtherTabs(here: NamedHouse): void {
   if (encode(here) === encode(told)) return;
-  const { held, change } = announce({ here, told, stamps }, Math.random());
+  const { held, change } = announce({ here, told, stamps }, Math.random(), Date.now());
   ({ told, stamps } = held);
   keepText(CHANGE, JSON.stringify([encode(change.from), encode(change.to), change.stamp]));
 }
 
 /** The house of this tab after a change in another, and the one that had to give way; `here` is nothing while another house is visited. */
-function joined(from: NamedHouse, to: NamedHouse, stamp: number, here: NamedHouse | undefined): Heard {
-  const heard = hear({ here: here ?? told, told, stamps }, { from, to, stamp });
+function joined(change: Change, here: NamedHouse | undefined): Heard {
+  const heard = hear({ here: here ?? told, told, stamps }, change);
   ({ told, stamps } = heard);
   return heard;
 }
 
-/** Calls back with the text that another tab wrote, and with how it is put together with the house that this tab shows. */
-export function onOtherTabs(call: (text: string, join: (here?: NamedHouse) => Heard) => void): void {
+/** Calls back with the text that another tab wrote, and with how it is put together with the house that this tab shows; or with nothing when what it told cannot be read. */
+export function onOtherTabs(call: (text?: string, join?: (here?: NamedHouse) => Heard) => void): void {
   addEventListener('storage', ({ key, newValue }) => {
-    const change = key === CHANGE ? readChange(newValue) : undefined;
-    if (!change) return;
-    const [from, text, stamp] = change;
-    call(text, (here) => joined(decode(from), decode(text), stamp, here));
+    if (key !== CHANGE || newValue === null) return;
+    const change = readChange(newValue);
+    if (change) call(change.text, (here) => joined(change, here));
+    else call();
   });
 }
 
-/** How a text that other tabs wrote while this page was away is put together with the house that it shows. */
-export const joinMissed = (text: string, here: NamedHouse | undefined): Heard =>
-  joined(told, decode(text), lastStamp(), here);
+/** How a house that other tabs wrote while this page was away is put together with the one that it shows. */
+export const joinMissed = (to: NamedHouse, here: NamedHouse | undefined): Heard =>
+  joined({ from: told, to, stamp: lastStamp() }, here);

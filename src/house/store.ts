@@ -8,6 +8,7 @@ import {
   keepText,
   keptAside as asides,
   keptText,
+  keyOf,
 } from './browser-store.ts';
 import { keepLine, lineOf } from './line-of.ts';
 import { decode, encode, propose, type NamedHouse } from './codec.ts';
@@ -20,17 +21,20 @@ import type { Heard } from './join.ts';
 import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
 import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from './shelf.ts';
 
-const SHELF = 'malt-spirit-handbook/shelf';
-const KEPT_ASIDE = 'malt-spirit-handbook/kept-aside';
+const SHELF = keyOf('shelf');
+const KEPT_ASIDE = keyOf('kept-aside');
 const SAVE_AFTER = 150; // ms of quiet before a change is written
 const NOT_KEPT =
   'This browser does not let the handbook keep your figures; they last until the page is closed.';
 const KEPT = 'The rest is in use; the text is kept aside and can be downloaded.';
+const NOT_TAKEN = 'It changed nothing here; the text is kept aside and can be downloaded.';
+const NEWS_UNREAD =
+  'Another tab told of a change of the house that cannot be read here; nothing was changed. If another build of the handbook is open, reload this page.';
 const NOT_ASIDE =
   'There is no room to keep the text aside, so it stays where it is; what you change now lasts until the page is closed.';
 
 /** Where something may go wrong; each tells its own, and what one tells does not silence another. */
-type Door = 'kept' | 'shelf' | 'link' | 'browser' | 'tab';
+type Door = 'kept' | 'shelf' | 'link' | 'browser' | 'tab' | 'news';
 
 const [house, setHouse] = createSignal(builtInHouse);
 const [name, setName] = createSignal(builtInName);
@@ -44,10 +48,10 @@ const tell = (door: Door, sentences: readonly string[]) => setTroubles({ ...trou
 const held = new Set<string>();
 
 /** Tells what a kept text could not give, and keeps it aside, word for word, before anything is written over it. */
-function tellOf(door: Door, key: string, text: string, problems: readonly string[]): void {
+function tellOf(door: Door, key: string, text: string, problems: readonly string[], kept = KEPT): void {
   held.delete(key);
   if (problems.length > 0 && !keepAside(KEPT_ASIDE, text)) held.add(key);
-  tell(door, problems.length === 0 ? [] : [...problems, held.has(key) ? NOT_ASIDE : KEPT]);
+  tell(door, problems.length === 0 ? [] : [...problems, held.has(key) ? NOT_ASIDE : kept]);
 }
 
 /** Writes to storage, or tells the reader that it cannot be. */
@@ -67,11 +71,11 @@ function take({ house, name }: NamedHouse): void {
   setName(name);
 }
 
-/** Takes the house that is kept in this browser. One that cannot be read takes no name from the shelf. */
+/** Takes the house that is kept in this browser. One whose name, or all of it, cannot be read takes no name from the shelf. */
 function takeKept(text: string): void {
   written = text;
   const reading = decode(text);
-  take(reading.isHouse ? reading : { ...reading, name: freeName(builtInName, shelf()) });
+  take(reading.isNamed ? reading : { ...reading, name: freeName(reading.name, shelf()) });
   tellOf('kept', KEY, text, reading.problems);
 }
 
@@ -107,16 +111,18 @@ function putOnShelf(next: Shelf): void {
   store(SHELF, JSON.stringify(next));
 }
 
-/** Tells of what another program, or a newer handbook, wrote in place of the house; the house of this tab goes on. */
+/** Tells of what another program, or a newer handbook, wrote in place of the house, and cannot be read in full; the house of this tab goes on. */
 function tellOfStrange(text: string): void {
-  const { isHouse, problems } = decode(text);
-  if (isHouse) return;
+  const { problems } = decode(text);
+  if (problems.length === 0) return;
   written = text;
-  tellOf('kept', KEY, text, problems);
+  tellOf('kept', KEY, text, problems, NOT_TAKEN);
 }
 
-/** Takes what another tab wrote, put together with what was changed here in the meantime. */
-function takeFromTab(text: string, join: (here?: NamedHouse) => Heard): void {
+/** Takes what another tab wrote, put together with what was changed here in the meantime; what cannot be read changes nothing. */
+function takeFromTab(text?: string, join?: (here?: NamedHouse) => Heard): void {
+  tell('news', join ? [] : [NEWS_UNREAD]);
+  if (text === undefined || !join) return;
   written = text;
   const own = visiting() ? undefined : now();
   const { here, gaveWay } = join(own);
@@ -144,7 +150,7 @@ function catchUp(): void {
   setShelf(keptShelf());
   if (visiting() && visit === null) leaveVisit();
   if (own !== null) tellOfStrange(own);
-  if (own !== null && own !== written) takeFromTab(own, (here) => joinMissed(own, here));
+  if (own !== null && own !== written) takeFromTab(own, (here) => joinMissed(decode(own), here));
   if (visit !== null) startVisit();
 }
 
@@ -262,15 +268,15 @@ export function copyHouse(): void {
 /** Takes a house from the shelf; the one that was open stays there. */
 export function openHouse(wanted: string): void {
   shelveOwn();
-  const text = shelf()[wanted];
-  if (text === undefined) return;
+  if (!Object.hasOwn(shelf(), wanted)) return;
+  const text = shelf()[wanted]!;
   const reading = decode(text);
   if (!reading.isHouse)
     return void tell('shelf', [`${wanted} cannot be opened. ${reading.problems.join(' ')}`]);
   endVisit();
   tell('link', []);
   tell('tab', []);
-  take(reading);
+  take(reading.name === wanted ? reading : { ...reading, name: freeName(reading.name, shelf()) });
   tellOf('kept', KEY, text, reading.problems);
 }
 

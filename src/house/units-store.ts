@@ -3,14 +3,15 @@ import { createSignal, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
 import type { KindName } from '../core/kinds.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
+import { keepText, keptText, keyOf } from './browser-store.ts';
 
-const KEY = 'malt-spirit-handbook/units';
+const KEY = keyOf('units');
 const [liked, setLiked] = createSignal<Readonly<Record<string, string>>>({});
 
 /** Reads the saved choice; anything that is not a unit of its kind counts for nothing. */
 function load(): void {
   try {
-    const saved: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
+    const saved: unknown = JSON.parse(keptText(KEY) ?? '{}');
     if (typeof saved === 'object' && saved !== null) {
       setLiked(
         Object.fromEntries(
@@ -19,7 +20,7 @@ function load(): void {
       );
     }
   } catch {
-    // Without storage the choice lasts as long as the page.
+    // Another program's text.
   }
 }
 
@@ -31,11 +32,7 @@ if (!isServer) {
 /** Chooses a unit for a kind, on every page. */
 export function likeUnit(kind: KindName, unit: string): void {
   setLiked({ ...liked(), [kind]: unit });
-  try {
-    localStorage.setItem(KEY, JSON.stringify(liked()));
-  } catch {
-    // The same.
-  }
+  keepText(KEY, JSON.stringify(liked())); // without storage the choice lasts as long as the page
 }
 
 /** The unit of a kind inside an island: the core's own until the island is mounted, then the reader's. */

@@ -8,6 +8,7 @@ import { shown } from '../core/shown.ts';
 import { spoken } from '../core/line/spoken.ts';
 import { rangeInWords, sentences, setByTheHouse } from '../core/line/verdict.ts';
 import { isRefusal } from '../core/refusal.ts';
+import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { useHouse } from '../house/store.ts';
 import { ofHouse } from '../talk/own-house.ts';
 import { readSaid } from '../talk/said.ts';
@@ -16,7 +17,9 @@ import { useAnnouncement } from './announce.ts';
 import { Answer } from './CrossCheckAnswer.tsx';
 import { focusAfter } from './focus-after.ts';
 
-const KEY = 'malt-spirit-handbook/quoted';
+const KEY = keyOf('quoted');
+const NOT_KEPT =
+  'This browser does not let the handbook keep what you type here; it lasts until the page is closed.';
 const LONGEST = 60; // characters of a figure as it is said
 const QUIET = 200; // ms without typing before the figures are held against each other
 const findings: Readonly<Record<Finding, string>> = {
@@ -37,7 +40,7 @@ const isName = (name: string): name is QuotableName => Object.hasOwn(quotableFig
 /** Texts kept in the browser; anything that is not a text of a known figure counts for nothing. */
 function kept(): Texts {
   try {
-    const data: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
+    const data: unknown = JSON.parse(keptText(KEY) ?? '{}');
     if (typeof data !== 'object' || data === null) return {};
     return Object.fromEntries(
       Object.entries(data).filter(
@@ -53,6 +56,7 @@ export default function CrossCheck() {
   const [texts, setTexts] = createSignal<Texts>({});
   /** The texts once the reader has stopped typing: the adjustment may take a tenth of a second. */
   const [quiet, setQuiet] = createSignal<Texts>({});
+  const [isKept, setKept] = createSignal(true);
   let timer: ReturnType<typeof setTimeout> | undefined;
   const show = (next: Texts) => {
     setTexts(next);
@@ -62,11 +66,7 @@ export default function CrossCheck() {
   onMount(() => show(kept()));
   const change = (next: Texts) => {
     show(next);
-    try {
-      localStorage.setItem(KEY, JSON.stringify(next));
-    } catch {
-      // Without storage the figures last as long as the page.
-    }
+    setKept(keepText(KEY, JSON.stringify(next)));
   };
   const { line } = useHouse();
   const [held, setHeld] = createSignal(false);
@@ -110,8 +110,14 @@ export default function CrossCheck() {
       <h2 id="cross-check-title">The figures you quote</h2>
       <p class="purpose">
         Choose a figure and type it as you say it: 42,500, or about 9, or 5,500 to 6,000. Any few will do.
-        What you type stays in this browser.
+        What you type stays in this browser{isKept() ? '' : ' until the page is closed'}, and goes nowhere
+        else.
       </p>
+      <div role="status">
+        <Show when={!isKept()}>
+          <p class="problem">{NOT_KEPT}</p>
+        </Show>
+      </div>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <For each={names()}>
           {(name) => (

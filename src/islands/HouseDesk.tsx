@@ -2,6 +2,7 @@
 import { createSignal, For, Show } from 'solid-js';
 import { shown } from '../core/shown.ts';
 import { builtInName } from '../house/figures.ts';
+import { seenName } from '../house/name.ts';
 import {
   copyHouse,
   dropHouse,
@@ -128,7 +129,7 @@ export default function HouseDesk() {
           <For each={others()}>
             {(other) => (
               <li>
-                {other}{' '}
+                {seenName(other)}{' '}
                 <button
                   type="button"
                   onClick={(event) => {
@@ -137,17 +138,17 @@ export default function HouseDesk() {
                     focusAfter(event, () => saying);
                   }}
                 >
-                  Open {other}
+                  Open {seenName(other)}
                 </button>{' '}
                 <button
                   type="button"
                   onClick={(event) => {
                     dropHouse(other);
-                    setSaid(`${other} is off the shelf.`);
+                    setSaid(`${seenName(other)} is off the shelf.`);
                     focusAfter(event, () => saying);
                   }}
                 >
-                  Take {other} off the shelf
+                  Take {seenName(other)} off the shelf
                 </button>
               </li>
             )}

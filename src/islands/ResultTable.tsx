@@ -2,11 +2,11 @@
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { csvOf } from '../exercises/csv.ts';
 import { families } from '../exercises/families.ts';
-import { missesOf, readResult, scoreOf, type Result } from '../exercises/result.ts';
-import { keepText, keptText } from '../house/browser-store.ts';
+import { eachOnce, missesOf, readResult, scoreOf, type Result } from '../exercises/result.ts';
+import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { saveFile } from './save-file.ts';
 
-const KEY = 'malt-spirit-handbook/result-codes';
+const KEY = keyOf('result-codes');
 const LONGEST = 200_000; // characters of codes that are read: some thousand
 const MOST_TOLD = 10; // codes that are named as damaged one by one
 
@@ -31,7 +31,8 @@ export function ResultTable(props: { readonly mark: string }) {
       .filter((line) => line !== '')
       .map(readResult),
   );
-  const results = () => readings().filter((each) => typeof each !== 'string');
+  const once = createMemo(() => eachOnce(readings().filter((each) => typeof each !== 'string')));
+  const results = () => once().results;
   const problems = () => {
     const damaged = readings().filter((each) => typeof each === 'string');
     return [
@@ -92,6 +93,7 @@ export function ResultTable(props: { readonly mark: string }) {
         <Show when={results().length > 0}>
           <p>{results().length === 1 ? '1 result is read.' : `${results().length} results are read.`}</p>
         </Show>
+        <For each={once().notes}>{(note) => <p>{note}</p>}</For>
         <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
       </div>
       <Show when={results().length > 0}>

@@ -5,7 +5,7 @@ import type { Question } from '../exercises/question.ts';
 import { resultCode } from '../exercises/result.ts';
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { fingerprint, questionsOf, type Worksheet } from '../exercises/worksheet.ts';
-import { keepAside, keepText, keptText } from '../house/browser-store.ts';
+import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { focusAfter } from './focus-after.ts';
 import { MarkView } from './MarkView.tsx';
@@ -19,8 +19,8 @@ interface Kept {
   readonly answers: readonly string[];
   readonly handedIn: boolean;
 }
-const keyOf = (sheet: Worksheet, version: number) =>
-  `malt-spirit-handbook/sheet/${fingerprint(sheetLink(sheet))}/${version}`;
+const keyOfAnswers = (sheet: Worksheet, version: number) =>
+  keyOf(`sheet/${fingerprint(sheetLink(sheet))}/${version}`);
 
 const freshAnswers = (count: number): Kept => ({
   name: '',
@@ -62,9 +62,11 @@ export default function TakeSheet() {
     isHeld = kept === undefined && !keepAside(`${key}-kept-aside`, text!);
     if (kept === undefined)
       setSaid(
-        'Answers to this sheet were kept in this browser and cannot be read; they stay in it, under another name, for whoever can mend them. Begin anew.',
+        version() === undefined
+          ? 'Answers to this sheet were kept in this browser and cannot be read; they stay in it, under another name, for whoever can mend them. Begin anew.'
+          : 'Another tab wrote answers to this sheet that cannot be read; they stay in this browser, under another name. Nothing was changed here.',
       );
-    setWork(kept ?? freshAnswers(questions().length));
+    if (kept || version() === undefined) setWork(kept ?? freshAnswers(questions().length));
   }
   async function open(version: number): Promise<void> {
     const now = sheet()!;
@@ -72,7 +74,7 @@ export default function TakeSheet() {
     if (!kinds || sheet() !== now) return; // another link was opened meanwhile
     setQuestions(questionsOf(now, version, kinds));
     setSaid('');
-    takeKept(keyOf(now, version));
+    takeKept(keyOfAnswers(now, version));
     setVersion(version);
     history.replaceState(null, '', sheetLink(now, version)); // a reload opens the same version
   }
@@ -90,12 +92,13 @@ export default function TakeSheet() {
     addEventListener('hashchange', read);
     // Another tab with the same sheet: what is answered there stands here as well.
     addEventListener('storage', ({ key, newValue }) => {
-      if (version() !== undefined && newValue !== null && key === keyOf(sheet()!, version()!)) takeKept(key);
+      if (version() !== undefined && newValue !== null && key === keyOfAnswers(sheet()!, version()!))
+        takeKept(key);
     });
   });
   const change = (part: Partial<Kept>) => {
     setWork({ ...work(), ...part });
-    if (isHeld || !keepText(keyOf(sheet()!, version()!), JSON.stringify(work())))
+    if (isHeld || !keepText(keyOfAnswers(sheet()!, version()!), JSON.stringify(work())))
       setSaid('This browser does not keep your answers; hand in before you close the page.');
   };
   const marks = (): readonly Mark[] =>

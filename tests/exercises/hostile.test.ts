@@ -5,7 +5,7 @@ import { csvOf } from '../../src/exercises/csv.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
 import { mark } from '../../src/exercises/mark.ts';
-import { decodeProgress, noProgress } from '../../src/exercises/progress.ts';
+import { decodeProgress, newsIn, noProgress, practised } from '../../src/exercises/progress.ts';
 import { readResult, resultCode } from '../../src/exercises/result.ts';
 import { readSheetLink } from '../../src/exercises/sheet-link.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
@@ -35,15 +35,16 @@ describe('a result code', () => {
   });
 });
 
-test.each(['=1+1', '+1', '-1', '@A1', '\t=1', '\r=1', '\n=1', ' =1', '＝1', 'a;=1', 'a;-1', 'a\n=1', 'a\t@x', ';;=1', 'a;"=1'])(
+test.each(['=1+1', '+1', '-1', '@A1', '\t=1', '\r=1', '\n=1', ' =1', '＝1', 'a;=1', 'a;-1', 'a\n=1', 'a\t@x', ';;=1', 'a;"=1', 'a,=1',
+  '＋1', '－1', '＠A1', '﹦1', '﹢1', '﹣1', '﹫A1', '\u200b=1', '\ufeff=1', '\u2060＝1', '\u00ad-1', '\u0000=1', '\u2800=1', '\u3164@A1', 'a;\u200d=1'])(
   'the cell %j is no formula, wherever a spreadsheet cuts it',
   (text) => {
     const table = csvOf([[text, 'b']]);
     for (const cut of [/[,\r\n]/, /[;\r\n]/, /[\t\r\n]/])
-      for (const cell of table.split(cut)) expect(cell.replace(/^[\s"]+/, '')).not.toMatch(/^[=+\-@＝＋－＠]/);
+      for (const cell of table.split(cut)) expect(cell.replace(/^[\s"\p{C}\p{DI}\u2800]+/u, '').normalize('NFKC')).not.toMatch(/^[=+\-@]/);
   },
 ); // prettier-ignore
-test('a negative number stays a number', () => expect(csvOf([[-1.5]])).toBe('-1.5\r\n'));
+test('a negative number stays a number', () => expect(csvOf([[-1.5]])).toBe('\ufeff-1.5\r\n'));
 
 describe('practice', () => {
   const text = (standing: string, log: string) =>
@@ -73,6 +74,27 @@ describe('practice', () => {
     const { progress, problems } = decodeProgress(given);
     expect(problems).toEqual(['1 entry of the saved practice could not be read.']);
     expect(progress).toEqual(noProgress);
+  });
+});
+
+describe('news of practice from another tab', () => {
+  const news = (answer: unknown) => JSON.stringify({ answer, new: 0.5 });
+  test.each([
+    'null', '5', '', '{', '[]', '{}', '"x"', '{"answer":null}', '{"file":1}', nested(100_000),
+    news({}), news(['kiln', 'right']), news(['kiln', 'right', '2026-05-14', 1]), news([5, 'right', '2026-05-14']),
+    news(['<b>', 'right', '2026-05-14']), news(['kiln', 'toString', '2026-05-14']), news(['kiln', 'unanswered', '2026-05-14']),
+    news(['kiln', 'right', '2026-13-14']), news(['kiln', 'right', '9999-12-31']), news(['kiln', 'right', null]),
+    news(['k'.repeat(1e6), 'right', '2026-05-14']),
+  ])('that cannot be read is none (%#)', (text) => expect(newsIn(text)).toBeUndefined()); // prettier-ignore
+  test('that can be read is what was told', () => {
+    expect(newsIn(news(['kiln', 'right', '2026-05-14']))).toEqual({
+      answer: ['kiln', 'right', '2026-05-14'],
+    });
+    expect(newsIn('{"file":true,"new":0.5}')).toEqual({ file: true });
+  });
+  test('of a kind with a prototype’s name stands as any other, and is read again', () => {
+    const { standing } = practised(noProgress, 'constructor', 'right', '2026-05-14');
+    expect(Object.entries(standing)).toEqual([['constructor', { box: 1, due: 20_588 }]]); // 1 day after 2026-05-14, day 20 587 since 1970
   });
 });
 

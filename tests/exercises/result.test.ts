@@ -1,9 +1,16 @@
 // Result codes there and back, damaged codes, points, misses, and tables for spreadsheets.
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { csvOf } from '../../src/exercises/csv.ts';
 import { familyNames } from '../../src/exercises/families.ts';
-import { missesOf, readResult, resultCode, scoreOf, type Result } from '../../src/exercises/result.ts';
+import {
+  eachOnce,
+  missesOf,
+  readResult,
+  resultCode,
+  scoreOf,
+  type Result,
+} from '../../src/exercises/result.ts';
 
 const anyMark: fc.Arbitrary<Result['marks'][number]> = fc.oneof(
   fc
@@ -16,7 +23,8 @@ const anyResult: fc.Arbitrary<Result> = fc.record({
   version: fc.integer({ min: 1, max: 60 }),
   name: fc
     .string({ unit: 'grapheme', maxLength: 20 })
-    .map((name) => name.toWellFormed().replace(/\s+/g, ' ').trim().slice(0, 60).toWellFormed().trim()),
+    .map((name) => name.toWellFormed().replace(/\s+/g, ' ').trim().slice(0, 60).toWellFormed().trim())
+    .filter((name) => !/[\p{Cc}\u2800\p{DI}]/u.test(name)), // what cannot be seen is left out of a code
   marks: fc.array(anyMark, { minLength: 1, maxLength: 40 }),
 });
 
@@ -89,5 +97,32 @@ test('tables are quoted as RFC 4180 asks, and no cell is a formula', () => {
       ['say "ah"', 0],
       ['=1+1', -1],
     ]),
-  ).toBe('name,score\r\n"Marsh, Ada",3.5\r\n"say ""ah""",0\r\n\'=1+1,-1\r\n');
+  ).toBe('\ufeffname,score\r\n"Marsh, Ada",3.5\r\n"say ""ah""",0\r\n\'=1+1,-1\r\n');
+});
+
+describe('results pasted more than once', () => {
+  const una: Result = { sheet: 'abcdefg', version: 1, name: 'Una', marks: [{ verdict: 'right' }] };
+  const better: Result = { ...una, marks: [{ verdict: 'wrong' }] };
+  const ada: Result = { ...una, name: 'Ada', version: 2 };
+  test('count once, and it is said', () => {
+    expect(eachOnce([una, ada, { ...una }, { ...una }, { ...ada }])).toEqual({
+      results: [una, ada],
+      notes: ['The result of Una was pasted 3 times and that of Ada 2 times; each is listed once.'],
+    });
+    expect(eachOnce([una, ada])).toEqual({ results: [una, ada], notes: [] });
+  });
+  test('of one person, but not alike, are both listed, and it is said', () => {
+    expect(eachOnce([una, better])).toEqual({
+      results: [una, better],
+      notes: ['Una handed in version 1 of one sheet 2 times, with answers that differ; all are listed.'],
+    });
+    expect(eachOnce([una, { ...una, version: 2 }, { ...una, sheet: '1234567' }]).notes).toEqual([]);
+  });
+  test('without a name may be of two people, so both are listed', () => {
+    const nobody = { ...una, name: '' };
+    expect(eachOnce([nobody, { ...nobody }])).toEqual({
+      results: [nobody, nobody],
+      notes: ['2 results without a name are alike; all are listed, as they may be of different people.'],
+    });
+  });
 });

@@ -9,7 +9,7 @@ import { nameProblem, plainName } from '../../src/house/name.ts';
 import { freeName, readShelf, withHouse, withoutHouse } from '../../src/house/shelf.ts';
 import { brokenNames, houseText, injections, nested, notFigures, prototypeKeys } from '../hostile-texts.ts';
 
-const UNSEEN = /[\p{Cc}\p{Cs}\u2028\u2029\u202a-\u202e\u2066-\u2069]/u;
+const UNSEEN = /[\p{Cc}\p{Cs}\u2028\u2029\u2800\p{DI}]/u;
 
 /** Reads a text and holds it to what every reading keeps. */
 function read(text: string) {
@@ -64,19 +64,41 @@ describe('a name', () => {
     expect(nameProblem(name)).toBeUndefined();
   }); // prettier-ignore
 
-  test.each([...injections, ...prototypeKeys, 'Ὀδυσσεύς', 'e\u0301', 'بيت', '😀'])(
-    '“%s” is a name like another, on the shelf, in a file and in a link',
-    (given) => {
-      const text = encode({ name: given, house: builtInHouse });
-      expect(read(text)).toMatchObject({ name: given, problems: [] });
-      expect(textOfLink(linkOf(text))).toBe(text);
-      const shelf = readShelf(JSON.stringify(withHouse(withHouse({}, 'Thornwath', 'a'), given, text))).shelf;
-      expect(Object.keys(shelf).sort()).toEqual(['Thornwath', given].sort());
-      expect(Object.entries(shelf)).toContainEqual([given, text]);
-      expect(freeName(given, shelf)).toBe(`${given} 2`);
-      expect(Object.keys(withoutHouse(shelf, given))).toEqual(['Thornwath']);
-    },
-  );
+  test.each([
+    ...injections,
+    ...prototypeKeys,
+    'Ὀδυσσεύς',
+    'e\u0301',
+    'بيت',
+    '😀',
+    'می\u200cخواهم',
+    'क्\u200dष',
+  ])('“%s” is a name like another, on the shelf, in a file and in a link', (given) => {
+    const text = encode({ name: given, house: builtInHouse });
+    expect(read(text)).toMatchObject({ name: given, problems: [] });
+    expect(textOfLink(linkOf(text))).toBe(text);
+    const shelf = readShelf(JSON.stringify(withHouse(withHouse({}, 'Thornwath', 'a'), given, text))).shelf;
+    expect(Object.keys(shelf).sort()).toEqual(['Thornwath', given].sort());
+    expect(Object.entries(shelf)).toContainEqual([given, text]);
+    expect(freeName(given, shelf)).toBe(`${given} 2`);
+    expect(Object.keys(withoutHouse(shelf, given))).toEqual(['Thornwath']);
+  });
+
+  test('passes as no other’s: nothing that cannot be seen is left of it, and what is left says that it is not as it was', () => {
+    for (const what of ['a soft hyphen in it', 'a joiner in it', 'a space of no width in it', 'a variation selector behind it', 'a tag behind it', 'a space behind it']) {
+      const reading = read(houseText('{}', brokenNames[what]));
+      expect(reading.name, what).toBe('Harrowmere');
+      expect(reading.isNamed, what).toBe(false);
+    }
+    expect(read(houseText('{}', 'Harrowmere')).isNamed).toBe(true);
+    for (const what of ['spaces of no width', 'a Hangul filler', 'an empty Braille cell', 'a mark on no letter'])
+      expect(plainName(brokenNames[what]!), what).toBe('');
+  }); // prettier-ignore
+
+  test('as plain as it can be stays as it is', () => {
+    for (const name of Object.values(brokenNames)) expect(plainName(plainName(name))).toBe(plainName(name));
+    expect(plainName(`a${'\u0301\u200b'.repeat(20)}`)).toBe('a\u0301\u0301\u0301');
+  });
 
   test('a link carries what has no encoding of its own', () => {
     for (const name of Object.values(brokenNames).filter((each) => each.length < 1000)) {
@@ -100,6 +122,14 @@ test('a shelf of ten thousand houses is whole', () => {
   const shelf = Object.fromEntries(Array.from({ length: 10_000 }, (_, i) => [`House ${i}`, 'x']));
   expect(readShelf(JSON.stringify(shelf))).toEqual({ shelf, isWhole: true });
   expect(freeName('House 1', shelf)).toBe('House 1 2');
+});
+
+test('keys of the prototype are no option of a choice', () => {
+  for (const key of prototypeKeys)
+    expect(read(houseText(`{"foreshotsBy":"${key}","dilution":"${key}"}`)).problems).toEqual([
+      `Foreshots end: “${key}” is not one of share, strength.`,
+      `A charge that is too strong: “${key}” is not one of when-needed, never.`,
+    ]);
 });
 
 test('what was given is quoted short, and turns nothing round', () => {

@@ -129,3 +129,10 @@ test.each(['both told before they hear', 'one not told yet'])(
     expect([...one.setAside, ...other.setAside]).toEqual([houses[1 - wins]]);
   },
 );
+
+test('the number of a change is the clock’s, and greater than every number known', () => {
+  const clock = Date.UTC(2026, 4, 14);
+  const held: Held = { here: changed(start, { heartEnd: strength(60) }), told: start, stamps: {} };
+  expect(announce(held, 0.5, clock).change.stamp).toBe(clock + 0.5);
+  expect(announce({ ...held, stamps: { name: clock + 9.25 } }, 0.5, clock).change.stamp).toBe(clock + 10.5);
+});

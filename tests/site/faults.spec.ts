@@ -1,12 +1,10 @@
 // What can go wrong around the handbook: in each case the page says what it can, and nothing is lost.
-import { readFile } from 'node:fs/promises';
-import { createServer } from 'node:http';
-import { extname, join } from 'node:path';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
 import { encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { open, ready, watch } from './pages.ts';
+import { open, ready } from './pages.ts';
 
 const HOUSE = 'malt-spirit-handbook/house';
 const PRACTICE = 'malt-spirit-handbook/practice';
@@ -46,6 +44,20 @@ test('storage full: the page says so, works on, and what was kept stays', async 
   await expect(page.locator('.record-so-far tr', { hasText: 'Mashing' })).toContainText('of 1');
   expect(await kept(page, PRACTICE)).toBe(practised);
 });
+
+test('storage full: the cross-check says that what is typed lasts as long as the page', async ({ page }) => {
+  await page.addInitScript(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+  await open(page, '/cross-check/');
+  await expect(page.locator('.cross-check .problem')).toHaveCount(0);
+  await page.locator('#quoted-add').selectOption('originalGravity');
+  await page.locator('#quoted-originalGravity').fill('1.060');
+  await expect(page.locator('.cross-check [role=status] .problem').first()).toContainText('does not let the handbook keep what you type');
+  await expect(page.locator('.cross-check .purpose')).toContainText('in this browser until the page is closed');
+}); // prettier-ignore
 
 test('written by a newer version: told of, kept aside word for word, and not taken apart', async ({
   page,
@@ -143,62 +155,6 @@ test('a page shown again by the Back button has what was changed and answered me
   await away.evaluate(back);
   await answer(away);
   expect((JSON.parse((await kept(other, PRACTICE)) ?? '') as { log: unknown[] }).log).toHaveLength(2);
-});
-
-test.describe('with its worker', () => {
-  test.use({ serviceWorkers: 'allow' });
-  test('under a sub-path: figures follow, links stay inside, search and offline work', async ({
-    page,
-    context,
-  }) => {
-    const types: Readonly<Record<string, string>> = {
-      '.html': 'text/html',
-      '.js': 'text/javascript',
-      '.css': 'text/css',
-      '.svg': 'image/svg+xml',
-      '.json': 'application/json',
-      '.woff2': 'font/woff2',
-    };
-    const server = createServer((request, response) => {
-      const path = new URL(request.url!, 'http://x').pathname;
-      const file = path.startsWith('/still/house/')
-        ? path.slice('/still/house/'.length).replace(/(^|\/)$/, '$1index.html')
-        : undefined;
-      if (file === undefined) return void response.writeHead(404).end();
-      readFile(join(dist, file)).then(
-        (body) =>
-          response
-            .writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream' })
-            .end(body),
-        () => response.writeHead(404).end(),
-      );
-    });
-    await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
-    const address = server.address();
-    const root = `http://127.0.0.1:${typeof address === 'object' ? address!.port : 0}/still/house/`;
-    try {
-      const wrong = watch(page);
-      await open(page, `${root}distilling/`);
-      await page.locator('#house-heartEnd').fill('60');
-      await expect(page.locator('[data-figure="house.heartEnd"]').first()).toHaveText(/^60\D/);
-      const links = await page
-        .locator('a[href]')
-        .evaluateAll((all) => all.map((a) => (a as HTMLAnchorElement).href));
-      expect(links.filter((link) => !link.startsWith(root))).toEqual([]);
-      await page.locator('a', { hasText: 'Search' }).first().click();
-      await page.locator('#search-words').fill('washback');
-      await expect(page.locator('.found li').first()).toBeVisible();
-      await page.evaluate(() => navigator.serviceWorker.ready);
-      await page.reload();
-      await context.setOffline(true);
-      await open(page, `${root}maturing/`);
-      await expect(page.locator('h1')).toHaveText('Maturing');
-      expect(wrong).toEqual([]);
-    } finally {
-      await context.setOffline(false);
-      server.close();
-    }
-  });
 });
 
 test('opened from a file system: text, tables and drawings are there, and the page says what is not', async ({

@@ -261,6 +261,26 @@ test('a house that cannot be read, or is only visited, takes no other’s place'
   expect(JSON.parse((await keptUnder(page, 'shelf'))!)).toEqual({ ...shelf, Ashgill: houseOf('Ashgill', 57) });
 }); // prettier-ignore
 
+test('a house whose name reads as another’s takes no other’s place, from the browser’s store and from the shelf', async ({ page }) => {
+  const shelf = { Harrowmere: houseOf('Harrowmere', 58), 'Harrow\u200bmere': houseOf('Harrow\u200bmere', 57), constructor: houseOf('constructor', 59) };
+  await keep(page, { house: houseOf('Harrow\u00admere'), shelf: JSON.stringify(shelf) });
+  await open(page, '/house/');
+  await expect(page.locator('.troubles')).toContainText('“Harrow�mere” was given');
+  await expect(page.locator('#house-name')).toHaveValue('Harrowmere 2');
+  await page.locator('#house-heartEnd').fill('61');
+  await expect.poll(() => keptUnder(page, 'house')).toContain('"heartEnd":61');
+  await page.getByRole('button', { name: 'Open Harrow�mere', exact: true }).click();
+  await expect(page.locator('#house-name')).toHaveValue('Harrowmere 3');
+  await page.getByRole('button', { name: 'Open constructor', exact: true }).click();
+  await expect(page.locator('#house-heartEnd')).toHaveValue('59');
+  for (const name of ['\u200b\u2060', '\u2800', 'Harrow\u200bmere', 'Harrowmere\ufe0f']) {
+    await page.locator('#house-name').fill(name);
+    await page.locator('#house-name').blur();
+    await expect(page.locator('#house-name-problem'), JSON.stringify(name)).toContainText('none that cannot be seen');
+  }
+  expect(JSON.parse((await keptUnder(page, 'shelf'))!)).toMatchObject(shelf);
+}); // prettier-ignore
+
 test('a newer handbook in another tab: what it wrote is not written over unseen, and this tab keeps its house', async ({ context }) => {
   const tabs = [await context.newPage(), await context.newPage()];
   await keep(tabs[0]!, { house: houseOf('Thornwath') });
@@ -274,6 +294,76 @@ test('a newer handbook in another tab: what it wrote is not written over unseen,
   await tabs[0]!.locator('#house-heartEnd').fill('61');
   await expect.poll(() => keptUnder(tabs[0]!, 'house')).toContain('"heartEnd":61');
   expect(Object.values(await kept(tabs[0]!))).toContain(newer);
+}); // prettier-ignore
+
+const DAY = 86_400_000; // ms
+for (const [what, news] of [
+  ['junk', () => '["junk","junk",1000000000]'],
+  ['a change by a later build', () => JSON.stringify([houseOf('Thornwath'), houseOf('Sallowby'), 2.5]).replaceAll('version\\":1', 'version\\":2')],
+  ['a change with a figure that cannot be', () => JSON.stringify([houseOf('Thornwath'), houseOf('Sallowby', 400), 2.5])],
+  ['a number that no change has', () => JSON.stringify([houseOf('Thornwath'), houseOf('Sallowby'), 1e16])],
+  ['a number of next week', () => JSON.stringify([houseOf('Thornwath'), houseOf('Sallowby'), Date.now() + 7 * DAY])],
+  ['a number below nothing', () => JSON.stringify([houseOf('Thornwath'), houseOf('Sallowby'), -1])],
+  ['no list', () => 'null'],
+  ['no JSON', () => '{'],
+] as const)
+  test(`${what}, told between tabs, changes nothing, is told of, and tabs go on together`, async ({ context }) => {
+    const tabs = [await context.newPage(), await context.newPage()] as const;
+    const own = { house: houseOf('Thornwath'), shelf: JSON.stringify({ Harrowmere: houseOf('Harrowmere', 58), Sallowby: houseOf('Sallowby', 57), Thornwath: houseOf('Thornwath') }) };
+    await keep(tabs[0], own);
+    const unharmed = await watchHarm(tabs[0]);
+    for (const tab of tabs) await open(tab, '/house/');
+    await tabs[1].evaluate(([key, text]) => localStorage.setItem(key!, text!), [`${OWN}house-change`, news()]);
+    await expect(tabs[0].locator('.troubles')).toContainText('cannot be read here; nothing was changed');
+    await tabs[0].waitForTimeout(300);
+    await expect(tabs[0].locator('#house-name')).toHaveValue('Thornwath');
+    await expect(tabs[0].locator('#house-heartEnd')).toHaveValue('60');
+    expect([await keptUnder(tabs[0], 'house'), await keptUnder(tabs[0], 'shelf')]).toEqual([own.house, own.shelf]);
+    await unharmed();
+    // One that was there already, one that was opened after it: both still hear of each other.
+    await tabs[1].reload();
+    await ready(tabs[1]);
+    for (const [from, to, heartEnd] of [[0, 1, '61'], [1, 0, '62.5'], [0, 1, '61.5']] as const) {
+      await tabs[from].locator('#house-heartEnd').fill(heartEnd);
+      await expect(tabs[to].locator('#house-heartEnd')).toHaveValue(heartEnd);
+    }
+    await expect(tabs[0].locator('.troubles')).toHaveCount(0);
+  }); // prettier-ignore
+
+test('a house that another tab wrote and that cannot be read in full is kept aside before it is written over', async ({ context }) => {
+  const tabs = [await context.newPage(), await context.newPage()] as const;
+  await keep(tabs[0], { house: houseOf('Thornwath') });
+  for (const tab of tabs) await open(tab, '/house/');
+  const more = houseText('{"heartEnd":59,"smoke":3}', 'Thornwath'); // as a build with one more figure would write it
+  await tabs[1].evaluate(([key, text]) => localStorage.setItem(key!, text!), [`${OWN}house`, more]);
+  await expect(tabs[0].locator('.troubles')).toContainText(/“smoke” is not a figure of this handbook\.\s*It changed nothing here/);
+  await expect(tabs[0].locator('#house-heartEnd')).toHaveValue('60');
+  await tabs[0].locator('#house-heartEnd').fill('61');
+  await expect.poll(() => keptUnder(tabs[0], 'house')).toContain('"heartEnd":61');
+  expect(await keptUnder(tabs[0], 'kept-aside')).toBe(more);
+}); // prettier-ignore
+
+test('news of practice that cannot be read changes nothing, is told of, and throws nothing', async ({ context }) => {
+  const tabs = [await context.newPage(), await context.newPage()] as const;
+  const own = practiceOf('kiln');
+  await keep(tabs[0], { practice: own });
+  const unharmed = await watchHarm(tabs[0]);
+  for (const tab of tabs) await open(tab, '/practice/#topic=safety');
+  const tell = (key: string, text: string) => tabs[1].evaluate(([key, text]) => localStorage.setItem(key!, text!), [OWN + key, text]);
+  for (const news of ['null', '5', '{', '{"answer":["kiln","toString","2026-05-14"]}', '{"answer":5}', '{"answer":["kiln","right","9999-99-99"]}']) {
+    await tell('practice-news', news);
+    await expect(tabs[0].locator('.practice .problem').first(), news).toContainText('cannot be read here; nothing was changed');
+    await tabs[0].waitForTimeout(100);
+    expect(await keptUnder(tabs[0], 'practice'), news).toBe(own);
+  }
+  // A later build opens a file there: what it kept is no practice that this one reads.
+  const newer = own.replace('"version":1', '"version":7');
+  await tell('practice', newer);
+  await tell('practice-news', '{"file":true,"new":0.5}');
+  await expect(tabs[0].locator('.practice .problem').first()).toContainText('another version');
+  await expect(tabs[0].locator('.record-so-far tr', { hasText: 'Malting' })).toContainText('of 1');
+  expect(await keptUnder(tabs[0], 'practice-kept-aside')).toBe(newer);
+  await unharmed();
 }); // prettier-ignore
 
 test('no room to keep a text aside: it stays where it is, and the page says so', async ({ page }) => {
@@ -308,11 +398,27 @@ test('answers to a sheet: damaged ones are told of and kept, and two tabs share 
   await expect(two!.locator('#take-name')).toHaveValue('Una Sallowby');
   const key = Object.keys(await kept(one!)).find((each) => each.includes('/sheet/'))!;
   await one!.evaluate((name) => localStorage.setItem(name, '{"answers":["42",7]}'), key);
+  await expect(two!.locator('.taking [role=status]').last()).toContainText('Nothing was changed here');
+  await expect(two!.locator('#take-name')).toHaveValue('Una Sallowby');
   await one!.reload();
   await expect(one!.locator('.taking [role=status]').last()).toContainText('cannot be read');
   await one!.locator('#take-name').fill('Una');
   expect((await kept(one!))[`${key}-kept-aside`]).toBe('{"answers":["42",7]}');
 });
+
+test('a result pasted twice is listed once and told of, and its table opens in a spreadsheet as it is', async ({ page }) => {
+  const result = (name: string, verdict: 'right' | 'wrong' = 'right') => resultCode({ sheet: 'abcdefg', version: 1, name, marks: [{ verdict }] });
+  await open(page, '/sheets/');
+  await page.locator('#result-codes').fill([result('Sølvi'), result('Una'), result('Sølvi'), result('Una', 'wrong')].join('\n'));
+  await expect(page.locator('.results-in tbody tr')).toHaveText([/Sølvi/, /Una/, /Una/]);
+  await expect(page.locator('#result-problems')).toContainText('3 results are read.');
+  await expect(page.locator('#result-problems')).toContainText('The result of Sølvi was pasted 2 times; each is listed once.');
+  await expect(page.locator('#result-problems')).toContainText('Una handed in version 1 of one sheet 2 times');
+  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save the table as CSV' }).click()]);
+  const bytes = readFileSync((await download.path())!);
+  expect([...bytes.subarray(0, 3)]).toEqual([0xef, 0xbb, 0xbf]); // the mark of UTF-8: The Unicode Standard, table 23-4
+  expect(bytes.toString().trim().split('\r\n')).toHaveLength(4);
+}); // prettier-ignore
 
 test('numbers that are none are refused by the field, and quoted short', async ({ page }) => {
   const unharmed = await watchHarm(page);

@@ -1,9 +1,11 @@
-// Without a network: every page after one visit; a new build waits for the old pages to close; the app can be installed.
-import { readFileSync, readdirSync } from 'node:fs';
+// Without a network: every page after one visit, however its address is written; a new build loses nothing, and fetches what changed; the app can be installed.
+import { cpSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import { join } from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
+import { writeWorker } from '../../src/build/finish.ts';
 import { workerOf } from '../../src/build/offline.ts';
+import { serve } from '../serve.ts';
 import { addresses, open, ready } from './pages.ts';
 
 const dist = join(import.meta.dirname, '..', '..', 'dist');
@@ -37,6 +39,89 @@ test('after one visit every page works with no network', async ({ page, context 
   await expect(page.locator('.preview .questions > li')).toHaveCount(10);
 });
 
+test('a page is found without a network by its address without the last slash, and by its file', async ({
+  page,
+  context,
+}) => {
+  const { address, stop } = await serve({ folders: ['/still/house/'] });
+  try {
+    await open(page, address);
+    await kept(page);
+    await context.setOffline(true);
+    for (const [asked, shown] of [
+      ['malting', 'malting/'],
+      ['malting/index.html', 'malting/'],
+      ['index.html', ''],
+      ['maturing?print#house-yearsInWood', 'maturing/?print#house-yearsInWood'],
+      ['search/index.html#for=washback', 'search/#for=washback'],
+    ] as const) {
+      await page.goto('about:blank');
+      await page.goto(address + asked);
+      await ready(page);
+      expect(page.url()).toBe(address + shown);
+      await expect(page.locator('h1')).toHaveCount(1);
+      await expect(page.locator('html[data-script=lost]')).toHaveCount(0);
+    }
+  } finally {
+    await context.setOffline(false);
+    stop();
+  }
+});
+
+test('a corrected book: it is said, only what changed is fetched, and it comes with a page that is opened, never under the hands', async ({
+  context,
+}, info) => {
+  const root = info.outputPath('site');
+  cpSync(dist, root, { recursive: true });
+  const files = readdirSync(root, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && entry.name !== 'offline.js')
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(root.length + 1)
+        .replaceAll('\\', '/'),
+    );
+  const asked: string[] = [];
+  const { address, stop } = await serve({ root, hear: (path) => asked.push(path) });
+  try {
+    const [one, two] = [await context.newPage(), await context.newPage()];
+    await open(one!, `${address}house/`);
+    await one!.evaluate(() => navigator.serviceWorker.ready);
+    await open(one!, `${address}house/`); // from now on the worker answers
+    await open(two!, `${address}malting/`);
+    const title = await two!.locator('h1').innerText();
+    const malting = join(root, 'malting', 'index.html');
+    writeFileSync(malting, readFileSync(malting, 'utf8').replace('</h1>', ', corrected</h1>'));
+    await writeWorker(root, files);
+    asked.length = 0;
+    await one!.locator('#house-name').fill('Thornwath'); // half typed
+    await one!.evaluate(async () => void (await (await navigator.serviceWorker.ready).update()));
+    for (const page of [one, two])
+      await expect(page!.locator('#corrected')).toContainText('A corrected book is ready');
+    expect(asked.filter((path) => path !== '/offline.js')).toEqual(['/malting/']);
+    // While another page is open, it waits, and nothing moves under the hands.
+    await two!.reload();
+    await ready(two!);
+    await expect(two!.locator('#corrected')).toBeAttached();
+    await two!.waitForTimeout(500);
+    await expect(two!.locator('h1')).toHaveText(title);
+    await expect(one!.locator('#house-name')).toHaveValue('Thornwath');
+    // The last page stays as it is, too; the next one that is opened is of the corrected book.
+    await two!.close();
+    await one!.locator('#house-heartEnd').fill('61');
+    await one!.waitForTimeout(300);
+    await expect(one!.locator('#house-heartEnd')).toHaveValue('61');
+    await one!.locator('.chapters a', { hasText: 'Malting' }).click();
+    await expect(one!.locator('h1')).toHaveText(`${title}, corrected`);
+    await expect(one!.locator('#corrected')).toHaveCount(0);
+    await expect.poll(() => one!.evaluate(async () => (await caches.keys()).length)).toBe(1);
+    await open(one!, `${address}house/`);
+    await expect(one!.locator('#house-heartEnd')).toHaveValue('61');
+  } finally {
+    stop();
+    rmSync(root, { recursive: true });
+  }
+});
+
 test('the book can be installed: manifest, icons, worker', async ({ page, request }) => {
   await page.goto('/');
   const href = await page.locator('link[rel=manifest]').evaluate((link) => (link as HTMLLinkElement).href);
@@ -47,6 +132,8 @@ test('the book can be installed: manifest, icons, worker', async ({ page, reques
     icons: { src: string; sizes: string }[];
   };
   expect(manifest).toMatchObject({ display: 'standalone', start_url: './' });
+  // An id is taken from the root of the server, so two copies in two folders would be one app; without it each is known by its start.
+  expect(manifest).not.toHaveProperty('id');
   expect(manifest.icons.map(({ sizes }) => sizes)).toEqual(expect.arrayContaining(['192x192', '512x512']));
   for (const { src } of manifest.icons)
     expect((await request.get(new URL(src, href).href)).status(), src).toBe(200);

@@ -1,0 +1,272 @@
+// The site copied into folders of a server: every island is used there, links stay inside, it works without a network, and two copies keep their own houses.
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test, type Page } from '@playwright/test';
+import { encode } from '../../src/house/codec.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
+import { linkOf } from '../../src/house/link.ts';
+import { serve, type Served } from '../serve.ts';
+import { open, quote, watch } from './pages.ts';
+
+const FOLDER = '/still/house/';
+const OTHER = '/store/';
+const dist = join(import.meta.dirname, '..', '..', 'dist');
+const thornwath = linkOf(
+  encode({ name: 'Thornwath', house: { ...builtInHouse, heartEnd: 58 } as typeof builtInHouse }),
+);
+
+let site: Served;
+test.beforeAll(async () => (site = await serve({ folders: [FOLDER, OTHER] })));
+test.afterAll(() => site.stop());
+
+const at = (page: string) => `${site.address}${page}`;
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
+const change = async (page: Page, field: string, value: string, shows: string, says: RegExp) => {
+  await page.locator(field).fill(value);
+  await expect(page.locator(shows).first()).toContainText(says);
+};
+/** The first calculator of a page other than the figures of the house: its first number is raised, and a result follows. */
+const calculate = (id: string) => async (page: Page) => {
+  const part = page.locator(`section:has(> #${id}-title)`);
+  const results = part.locator('.results dd');
+  const before = await results.allInnerTexts();
+  await part.locator('input.number').first().press('ArrowUp');
+  await expect.poll(async () => (await results.allInnerTexts()).join()).not.toBe(before.join());
+};
+
+/** Each island: a page that has it, and a use of it that ends with what it shows. */
+const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) => Promise<unknown>]>> = {
+  MaltingCalculator: ['malting/', calculate('predicted-spirit-yield')],
+  MillingCalculator: ['milling/', calculate('size-curve')],
+  MashingCalculator: ['mashing/', calculate('conversion')],
+  FermentingCalculator: ['fermenting/', calculate('strength-from-gravities')],
+  DistillingCalculator: ['distilling/', calculate('what-if')],
+  MaturingCalculator: ['maturing/', calculate('reduce-to-strength')],
+  HouseFigures: [
+    'distilling/',
+    (page) => change(page, '#house-heartEnd', '60', '[data-figure="house.heartEnd"]', /^60\D/),
+  ],
+  HouseDesk: [
+    'house/',
+    async (page) => {
+      await button(page, 'Go on with a copy').click();
+      await expect(page.locator('.shelf li').first()).toBeVisible();
+    },
+  ],
+  Visit: [
+    `house/${thornwath}`,
+    async (page) => {
+      await button(page, 'Keep Thornwath as one of mine').click();
+      await expect(page.locator('#house-heartEnd')).toHaveValue('58');
+      await expect(page.locator('.visit')).toHaveCount(0);
+    },
+  ],
+  InAndOut: [
+    'mashing/',
+    async (page) => {
+      const before = await page.locator('.in-and-out').first().innerText();
+      await page.locator('#house-originalGravity').fill('1.062');
+      await expect.poll(() => page.locator('.in-and-out').first().innerText()).not.toBe(before);
+    },
+  ],
+  Ledger: [
+    'mashing/',
+    async (page) => {
+      const cell = page.locator('.ledger td').first();
+      const before = await cell.innerText();
+      await page.locator('.pace label').last().click();
+      await expect(cell).not.toHaveText(before);
+    },
+  ],
+  SpiritRun: [
+    'distilling/',
+    async (page) => {
+      const before = await page.locator('#house-heartEnd').inputValue();
+      await page.locator('.heart-ends .cut-handle').press('PageDown');
+      await expect(page.locator('#house-heartEnd')).not.toHaveValue(before);
+    },
+  ],
+  RoundSpread: [
+    'distilling/',
+    async (page) => {
+      await button(page, 'Draw 10,000 rounds').click();
+      await expect(page.locator('section:has(> #round-spread-title) tbody tr').first()).toBeVisible({
+        timeout: 60_000,
+      });
+    },
+  ],
+  LawCheck: [
+    'law/',
+    async (page) => {
+      await page.locator('#law-still').selectOption('other still');
+      await expect(page.locator('.definition[data-qualifies=no]').first()).toBeVisible();
+    },
+  ],
+  CrossCheck: [
+    'cross-check/',
+    async (page) => {
+      await quote(page, { originalGravity: '1.060', finalGravity: '0.998', washStrength: '8.1' });
+      await expect(page.locator('.cross-check .finding.agrees').first()).toBeVisible();
+    },
+  ],
+  ScriptReader: [
+    'script/',
+    async (page) => {
+      await page.locator('#script-text').fill('Each mash is 1,500 kilos of malt.');
+      await expect(page.locator('.marked mark')).toHaveCount(1);
+    },
+  ],
+  Cards: [
+    'cards/',
+    async (page) => {
+      const cards = await page.locator('.card').count();
+      await page.locator('.choices summary', { hasText: 'Questions' }).click();
+      await page.locator('.choices details').last().locator('input').first().check();
+      await expect(page.locator('.card')).toHaveCount(cards + 1);
+    },
+  ],
+  Search: ['search/', (page) => change(page, '#search-words', 'washback', '.found li', /washback/i)],
+  Practice: [
+    'practice/#topic=fermenting',
+    async (page) => {
+      await page.locator('#practice-answer').fill('1');
+      await page.locator('#practice-answer').press('Enter');
+      await expect(page.locator('.mark-of .steps li').first()).toBeVisible();
+    },
+  ],
+  SheetDesk: ['sheets/', (page) => page.locator('.preview .questions > li').nth(9).innerText()],
+  TakeSheet: [
+    'sheet/#sheet=1.3.0.0.2.a.1.built-in',
+    async (page) => {
+      await page.locator('#take-name').fill('Una Thornwath');
+      await button(page, 'Hand in and mark').click();
+      await expect(page.locator('.code output')).toContainText('Una_Thornwath');
+    },
+  ],
+};
+
+test('every island of the site is used under a folder', () => {
+  const pages = readdirSync(dist, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.html'));
+  const islands = pages.flatMap((file) =>
+    [...readFileSync(join(dist, file), 'utf8').matchAll(/component-url="\.\/(\w+)\./g)].map(([, name]) => name!),
+  );
+  expect([...new Set(islands)].sort()).toEqual(Object.keys(uses).sort());
+}); // prettier-ignore
+
+for (const [island, [address, use]] of Object.entries(uses))
+  test(`in use under a folder: ${island}`, async ({ page }) => {
+    const wrong = watch(page);
+    page.on('response', (response) => {
+      if (response.status() >= 400) wrong.push(`${response.status()} for ${response.url()}`);
+    });
+    page.on('request', (request) => {
+      const { pathname, protocol } = new URL(request.url());
+      if (protocol === 'http:' && !pathname.startsWith(FOLDER)) wrong.push(`a request for ${pathname}`);
+    });
+    await open(page, at(address));
+    await use(page);
+    expect(wrong).toEqual([]);
+  });
+
+test.describe('with its worker', () => {
+  test.use({ serviceWorkers: 'allow' });
+  test('links stay inside the folder, and its pages work without a network', async ({ page, context }) => {
+    const wrong = watch(page);
+    await open(page, at('distilling/'));
+    const links = await page
+      .locator('a[href]')
+      .evaluateAll((all) => all.map((a) => (a as HTMLAnchorElement).href));
+    expect(links.filter((link) => !link.startsWith(site.address))).toEqual([]);
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await page.reload();
+    await context.setOffline(true);
+    await open(page, at('maturing/'));
+    await expect(page.locator('h1')).toHaveText('Maturing');
+    await context.setOffline(false);
+    expect(wrong).toEqual([]);
+  });
+});
+
+const houseOf = (name: string, heartEnd: number) =>
+  encode({ name, house: { ...builtInHouse, heartEnd } as typeof builtInHouse });
+const OLD: Readonly<Record<string, string>> = {
+  house: houseOf('Thornwath', 60),
+  shelf: JSON.stringify({ Thornwath: houseOf('Thornwath', 60), Sallowby: houseOf('Sallowby', 57) }),
+  'kept-aside': 'a text that could not be read',
+  quoted: '{"originalGravity":"1.060"}',
+  units: '{"volume":"gal"}',
+  'practice-name': 'Una Thornwath',
+  practice:
+    '{"format":"malt-spirit-handbook/practice","version":1,"standing":{},"log":[{"kind":"kiln","day":"2026-05-14","verdict":"right"}]}',
+};
+
+test('two copies on one server have houses of their own; what an older build kept for both is in both, and stays where it was', async ({
+  context,
+}) => {
+  const other = new URL(OTHER, site.address).href;
+  await context.addInitScript((texts) => {
+    if (location.protocol !== 'http:' || localStorage.getItem('begun')) return;
+    localStorage.setItem('begun', '1');
+    for (const [name, text] of Object.entries(texts))
+      localStorage.setItem(`malt-spirit-handbook/${name}`, text);
+  }, OLD);
+  const [one, two] = [await context.newPage(), await context.newPage()];
+  await open(one!, at('house/'));
+  await expect(one!.locator('#house-name')).toHaveValue('Thornwath');
+  await expect(one!.locator('.shelf li')).toHaveText([/Sallowby/]);
+  await one!.locator('#house-heartEnd').fill('58');
+  await one!.waitForTimeout(300);
+  await open(two!, `${other}house/`);
+  await expect(two!.locator('#house-heartEnd')).toHaveValue('60');
+  await expect(two!.locator('.shelf li')).toHaveText([/Sallowby/]);
+  await two!.locator('#house-heartEnd').fill('61');
+  await two!.getByRole('button', { name: 'Open Sallowby' }).click();
+  await expect(two!.locator('#house-heartEnd')).toHaveValue('57');
+  await two!.waitForTimeout(300);
+  await expect(one!.locator('#house-heartEnd')).toHaveValue('58');
+  for (const [page, address] of [
+    [one, site.address],
+    [two, other],
+  ] as const) {
+    await open(page!, `${address}cross-check/`);
+    await expect(page!.locator('#quoted-originalGravity')).toHaveValue('1.060');
+    await open(page!, `${address}practice/`);
+    await expect(page!.locator('#record-name')).toHaveValue('Una Thornwath');
+    await expect(page!.locator('.record-so-far tr', { hasText: 'Malting' })).toContainText('of 1');
+  }
+  // Each copy goes on by itself, after a reload as well.
+  await open(one!, at('cross-check/'));
+  await one!.locator('#quoted-originalGravity').fill('1.055');
+  await open(two!, `${other}cross-check/`);
+  await expect(two!.locator('#quoted-originalGravity')).toHaveValue('1.060');
+  await open(one!, at('house/'));
+  await expect(one!.locator('#house-heartEnd')).toHaveValue('58');
+  await one!.getByRole('button', { name: 'Open Sallowby' }).click();
+  await expect(one!.locator('.shelf li')).toHaveText([/Thornwath/]);
+  await open(two!, `${other}house/`);
+  await two!.getByRole('button', { name: 'Open Thornwath' }).click();
+  await expect(two!.locator('#house-heartEnd')).toHaveValue('61');
+  const kept = await one!.evaluate(() => ({ ...localStorage }) as Record<string, string>);
+  for (const [name, text] of Object.entries(OLD))
+    expect(kept[`malt-spirit-handbook/${name}`], name).toBe(text);
+  expect(kept[`malt-spirit-handbook${FOLDER}kept-aside`]).toBe(OLD['kept-aside']);
+});
+
+test('no room to take over what an older build kept: it is read where it is, and not written over', async ({
+  page,
+}) => {
+  await page.addInitScript((texts) => {
+    if (location.protocol !== 'http:') return;
+    const { setItem } = Storage.prototype;
+    for (const [name, text] of Object.entries(texts))
+      setItem.call(localStorage, `malt-spirit-handbook/${name}`, text);
+    Storage.prototype.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  }, OLD);
+  await open(page, at('house/'));
+  await expect(page.locator('#house-name')).toHaveValue('Thornwath');
+  await page.locator('#house-heartEnd').fill('58');
+  await expect(page.locator('.troubles')).toContainText('does not let the handbook keep your figures');
+  expect(await page.evaluate(() => localStorage.getItem('malt-spirit-handbook/house'))).toBe(OLD['house']);
+});
