@@ -1,6 +1,6 @@
 // Each number of a text with the unit that it is said in.
-import { tidy, type Said } from './numbers.ts';
-import type { Token } from './tokens.ts';
+import { tidy, type Said } from '../core/reading/numbers.ts';
+import type { Token } from '../core/reading/tokens.ts';
 import { unitAt, type Dimension } from './units.ts';
 
 /** A number with its unit while the text is being read. */
@@ -78,6 +78,8 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
   if (found.unit === '° under proof') Object.assign(found, { unit: '° proof', value: 100 - found.value });
   const sign = before && money[before.text];
   if (sign) return { ...found, start: before.start, end: numberEnd, unit: sign, dimension: 'money' };
+  if (found.dimension === 'bare' && isDegrees(found.value) && gravityBefore.test(text.slice(Math.max(0, first.start - 40), first.start)))
+    return { ...found, unit: '° gravity', dimension: 'gravity' }; // prettier-ignore
   if (found.unit === 'lb' && (said.scale >= 1e6 || found.value >= 1e5))
     return { ...found, unit: '£', dimension: 'money' };
   if (found.dimension === 'clock')
@@ -92,6 +94,11 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
     (yearBefore.has(before?.text ?? '') || before?.text === '('); // prettier-ignore
   return found;
 }
+
+/** "A gravity of 58": degrees of gravity, told by the word before. */
+const gravityBefore =
+  /\bgravit(?:y|ies)(?:\s+(?:is|was|of|at|comes|out|to|about|around|roughly|some|nearly)){0,3}\s+$/i;
+const isDegrees = (value: number) => value >= 20 && value <= 130;
 
 /** 5.30 pm as 17.5 hours. */
 function clock(figure: Token, value: number, after: string): number {

@@ -1,9 +1,9 @@
 // A text's quantities: each number with its unit, its place, and whether it was said as about.
 import { gather, type Found } from './found.ts';
-import { numbersIn, tidy } from './numbers.ts';
+import { numbersIn, tidy } from '../core/reading/numbers.ts';
 import { joinRanges, joinShares } from './ranges.ts';
 import { carryUnits, settleUnits, shareUnits } from './shared-units.ts';
-import type { Token } from './tokens.ts';
+import type { Token } from '../core/reading/tokens.ts';
 import type { Dimension } from './units.ts';
 
 export interface Quantity {

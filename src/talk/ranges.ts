@@ -1,6 +1,6 @@
 // Two numbers that are one: the ends of a range, a fall from one to the other, one in so many.
 import type { Found } from './found.ts';
-import type { Token } from './tokens.ts';
+import type { Token } from '../core/reading/tokens.ts';
 
 const scaleOf = ({ said, value }: Found) =>
   said.scale > 1
