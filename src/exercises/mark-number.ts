@@ -2,7 +2,7 @@
 import { format, formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { shown } from '../core/shown.ts';
-import { answerUnits } from './answer-units.ts';
+import { unitsRead } from '../core/units.ts';
 import { readAnswer, type Reading } from './answer.ts';
 import type { Mark } from './mark.ts';
 import type { NumberQuestion, Slip } from './question.ts';
@@ -37,7 +37,7 @@ function unitFault({ answer, of, tolerance }: NumberQuestion, reading: Reading):
               : `The number is right ${said}, but another unit stands behind it.`,
         }
       : undefined;
-  const other = answerUnits(of)
+  const other = unitsRead(of)
     .slice(1)
     .find((unit) => near(unit.toCore(reading.number), answer, tolerance));
   return other && { verdict: 'unit', say: `That is right in ${other.unit}; say so, or give it ${said}.` };
@@ -84,16 +84,16 @@ function markReading(question: NumberQuestion, reading: Reading): Mark | undefin
   return roundingFault(question, reading) ?? unit ?? sizeFault(question, reading);
 }
 
-/** Marks a written number, in the likeliest of its meanings that is right or a known mistake; undefined when there is no number in it. */
+/** Marks a written number; undefined when there is no number in the text. */
 export function markNumber(question: NumberQuestion, text: string): Mark | undefined {
-  const readings = readAnswer(text, question.of);
-  if (readings.length === 0) return undefined;
-  const marks = readings.map((reading) => markReading(question, reading));
-  const isSlip = question.slips.some(({ say }) => say === marks[0]?.say);
-  const best = isSlip ? marks[0] : (marks.find((each) => each?.verdict === 'right') ?? marks.find(Boolean));
-  if (best) return best;
-  return {
-    verdict: 'wrong',
-    say: 'That is not it. Follow the working step by step, and find where yours parts from it.',
-  };
+  const reading = readAnswer(text, question.of);
+  if (!reading) return undefined;
+  if (reading.unsaid !== undefined)
+    return { verdict: 'unreadable', say: `“${shown(text)}” was given, ${reading.unsaid}.` };
+  return (
+    markReading(question, reading) ?? {
+      verdict: 'wrong',
+      say: 'That is not it. Follow the working step by step, and find where yours parts from it.',
+    }
+  );
 }

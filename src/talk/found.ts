@@ -1,5 +1,7 @@
 // Each number of a text with the unit that it is said in.
+import { andAHalf } from '../core/reading/halves.ts';
 import { tidy, type Said } from '../core/reading/numbers.ts';
+import { timeAt } from '../core/reading/times.ts';
 import type { Token } from '../core/reading/tokens.ts';
 import { unitAt, type Dimension } from './units.ts';
 
@@ -107,15 +109,6 @@ function clock(figure: Token, value: number, after: string): number {
   return tidy(/p/i.test(after) && hour < 12 ? hour + 12 : hour);
 }
 
-/** "A tonne and a half", "an hour and a half", "six tonnes and a half". */
-function andAHalf(text: string, at: number): { adds: number; end: number } | undefined {
-  const tail = /\s+and\s+an?\s+(half|quarter)\b(?!\s+(?:million|thousand|hundred))/iy;
-  tail.lastIndex = at;
-  const found = tail.exec(text);
-  return found
-    ? { adds: found[1]!.toLowerCase() === 'half' ? 0.5 : 0.25, end: at + found[0].length }
-    : undefined;
-}
 const halfSoon = /\sand\s+an?\s+(?:half|quarter)\b/i;
 const measured = new Set<Dimension>(['mass', 'volume', 'time', 'length']);
 

@@ -1,6 +1,7 @@
 // A text's quantities: each number with its unit, its place, and whether it was said as about.
 import { gather, type Found } from './found.ts';
 import { numbersIn, tidy } from '../core/reading/numbers.ts';
+import { vague, vagueAfter } from '../core/reading/vague.ts';
 import { joinRanges, joinShares } from './ranges.ts';
 import { carryUnits, settleUnits, shareUnits } from './shared-units.ts';
 import type { Token } from '../core/reading/tokens.ts';
@@ -19,10 +20,6 @@ export interface Quantity {
   /** First and second number of a fall, as in "from 72 down to 60". */
   readonly fall?: 'from' | 'to';
 }
-
-const vague = new Set('about around roughly approximately approx some nearly almost near under over circa ca c ~ ≈ maybe perhaps say call something like close upwards up least most than bit best pushing couple give odd'.split(' ')); // prettier-ignore
-const vagueAfter =
-  /^[\s,-]*(?:or so\b|ish\b|odd\b|give or take|or thereabouts|or thereabout|near enough|or near|more or less|roughly|\+)/i;
 
 function saidVaguely(text: string, tokens: readonly Token[], { said, end }: Found): boolean {
   for (let back = 1; back <= 4; back++) {

@@ -1,15 +1,7 @@
 // Two numbers that are one: the ends of a range, a fall from one to the other, one in so many.
 import type { Found } from './found.ts';
+import { lifted } from '../core/reading/ends.ts';
 import type { Token } from '../core/reading/tokens.ts';
-
-const scaleOf = ({ said, value }: Found) =>
-  said.scale > 1
-    ? said.scale
-    : value >= 1000 && value % 1000 === 0
-      ? 1000
-      : value >= 1000 && value % 100 === 0
-        ? 1000
-        : 1;
 
 /** Whether two neighbours are the ends of one range, a fall, or apart. */
 function relation(text: string, tokens: readonly Token[], a: Found, b: Found): 'range' | 'fall' | undefined {
@@ -24,20 +16,18 @@ function relation(text: string, tokens: readonly Token[], a: Found, b: Found): '
     if (word === '-' && a.said.first > 0 && before === '-') return undefined;
     if (b.value < a.value && word !== '-' && b.dimension !== 'time') return 'fall';
   }
-  const ascending = lifted(a, b) < b.value;
+  const ascending = liftedEnd(a, b) < b.value;
   if (/^(?:to|up to|till|until|-|–|—)$/.test(word)) return ascending ? 'range' : undefined;
-  if (word === 'or') return ascending && b.value <= 2.5 * lifted(a, b) ? 'range' : undefined;
+  if (word === 'or') return ascending && b.value <= 2.5 * liftedEnd(a, b) ? 'range' : undefined;
   if (word === 'and' && before === 'between') return ascending ? 'range' : undefined;
   return undefined;
 }
 
-/** The first end of a range as meant: the 5 of "5-6,000" is five thousand. */
-function lifted(a: Found, b: Found): number {
-  const scale = scaleOf(b);
-  return a.dimension === 'bare' && a.said.scale === 1 && scale > 1 && a.value < 1000 && a.value * scale < b.value && a.value < b.value / 50
-    ? a.value * scale
-    : a.value; // prettier-ignore
-}
+/** The first end of a range as meant; one with a unit of its own stands as it is. */
+const liftedEnd = (a: Found, b: Found): number =>
+  a.dimension === 'bare'
+    ? lifted({ value: a.value, scale: a.said.scale }, { value: b.value, scale: b.said.scale })
+    : a.value;
 
 /** Ranges joined into one, falls marked. */
 export function joinRanges(text: string, tokens: readonly Token[], found: readonly Found[]): Found[] {
@@ -46,7 +36,7 @@ export function joinRanges(text: string, tokens: readonly Token[], found: readon
     const last = joined.at(-1);
     const how = last && last.low === undefined ? relation(text, tokens, last, next) : undefined;
     if (last && how === 'range') {
-      joined[joined.length - 1] = { ...next, start: last.start, low: lifted(last, next), said: { ...next.said, first: last.said.first }, year: last.year }; // prettier-ignore
+      joined[joined.length - 1] = { ...next, start: last.start, low: liftedEnd(last, next), said: { ...next.said, first: last.said.first }, year: last.year }; // prettier-ignore
     } else if (last && how === 'fall') {
       if (last.dimension === 'bare') Object.assign(last, { unit: next.unit, dimension: next.dimension });
       last.fall = 'from';

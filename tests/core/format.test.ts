@@ -7,8 +7,8 @@ import {
   formatCount,
   formatNumber,
   formatWorking,
-  parseNumber,
 } from '../../src/core/format.ts';
+import { parseNumber } from '../../src/core/reading/plain.ts';
 import { kinds, type KindName } from '../../src/core/kinds.ts';
 import { numberFigures } from '../../src/house/figures.ts';
 import { typed } from '../../src/house/codec.ts';

@@ -44,7 +44,7 @@ const LONGEST = 15; // digits that a double keeps
 export function valueOf(figure: string, decimalComma: boolean): number | undefined {
   const tight = figure.replace(/[\s'’_]/g, '').replace('·', '.');
   const decimal = decimalSign(tight, decimalComma);
-  const plain = tight.replace(/[.,]/g, (sign, at: number) => (at === decimal ? '.' : ''));
+  const plain = tight.replace(/[.,]/g, (_, at: number) => (at === decimal ? '.' : ''));
   if (plain.replace(/^[0.]+/, '').length > LONGEST + 1) return undefined;
   const value = Number(plain);
   return Number.isFinite(value) ? value : undefined;
@@ -58,4 +58,12 @@ function decimalSign(figure: string, decimalComma: boolean): number {
   if (last < 0 || figure.indexOf(figure[last]!) !== last) return -1;
   if (!/^[1-9]\d{0,2}.\d{3}$/.test(figure)) return last;
   return (comma >= 0) === decimalComma ? last : -1;
+}
+
+/** Size of the last digit of a figure as written: 0.1 for 9.0, 100 for 42,500. */
+export function placeOf(figure: string, decimalComma: boolean): number {
+  const tight = figure.replace(/[\s'’_]/g, '').replace('·', '.');
+  const decimal = decimalSign(tight, decimalComma);
+  if (decimal >= 0) return 10 ** -(tight.length - decimal - 1);
+  return 10 ** (/(?<=\d)0*$/.exec(tight.replace(/[.,]/g, ''))?.[0].length ?? 0);
 }

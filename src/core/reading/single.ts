@@ -1,0 +1,160 @@
+// One figure with its unit, and nothing else: 6.5 tonnes, half a million, about 7 h 36 min.
+import type { KindName } from '../kinds.ts';
+import { dimensionOf, unitsRead, type Unit } from '../units.ts';
+import { hasDecimalComma, placeOf } from './figures.ts';
+import { andAHalf } from './halves.ts';
+import { mayBegin, numberAt, shortScales, tidy } from './numbers.ts';
+import { powerAt } from './powers.ts';
+import { timeAt } from './times.ts';
+import { tokensOf, type Token } from './tokens.ts';
+import { unitNamed, type Country, type Named } from './unit-named.ts';
+import { mannerOf, vagueAfter } from './vague.ts';
+
+export interface Single extends Named {
+  /** In the unit as written. */
+  readonly number: number;
+  /** Size of its last digit. */
+  readonly place: number;
+  /** What its last word multiplied by. */
+  readonly scale: number;
+  readonly unitText: string;
+  readonly manner: 'about' | 'exact' | 'plain';
+}
+
+/** A number while it is read: where it begins and ends in the text, and what it is worth. */
+interface Numeral {
+  readonly value: number;
+  readonly place: number;
+  readonly scale: number;
+  readonly end: number;
+  /** A part of what follows: "of a" may stand between. */
+  readonly part: boolean;
+  /** The unit that the form itself brings: hours in 7:36. */
+  readonly unit?: Unit;
+}
+
+const FRACTION = 1e-9; // place of a figure that is written as a fraction, and so is exact
+const BEFORE = 8; // words before a figure that are looked at
+const sign = /^[-+−–]$/;
+const currency = /^[£$€¥]$/;
+const tail = /[\s,-]+(?:or so|ish|odd|give or take|or thereabouts?|near enough|or near|more or less|roughly)$|\+$/i;
+const exactly = /\s+(?:exactly|precisely)$/i;
+
+/** Size of the last digit of a number that was said in words. */
+function lastDigit(value: number): number {
+  const decimals = (String(value).split('.')[1] ?? '').length;
+  if (decimals > 0) return decimals > 6 ? FRACTION : 10 ** -decimals;
+  let place = 1;
+  while (value !== 0 && value % (10 * place) === 0) place *= 10;
+  return place;
+}
+
+/** The number that begins at a token, with a power of ten behind it. */
+function numeralAt(text: string, tokens: readonly Token[], i: number, kind: KindName): Numeral | undefined {
+  const token = tokens[i];
+  if (!token || !mayBegin(token)) return undefined;
+  const time = dimensionOf(kind) === 'time' ? timeAt(text, token.start, true) : undefined;
+  if (time) {
+    const hours = unitsRead(kind).find(({ unit }) => unit === 'h');
+    return hours && { value: time.hours, place: 1 / 60, scale: 1, end: time.end, part: false, unit: hours };
+  }
+  const said = numberAt(tokens, i, true);
+  if (!said) return undefined;
+  const end = tokens[said.next - 1]!.end;
+  const power = powerAt(text, end);
+  const size = 10 ** (power?.power ?? 0);
+  const isFigure = token.kind === 'figure' && /^\d/.test(token.text) && !said.fraction;
+  const written = placeOf(token.text, hasDecimalComma(text)) * said.scale;
+  const isWhole = said.next === i + 1 || said.scale > 1;
+  const isPart = said.fraction || /[/½-¾⅓-⅞]/.test(text.slice(token.start, end));
+  const place = isPart ? FRACTION : isFigure && isWhole ? written : lastDigit(said.value);
+  return {
+    value: said.value * size,
+    place: place * size,
+    scale: said.scale,
+    end: power?.end ?? end,
+    part: said.fraction || /^(?:couple|dozen|half|halves|thirds?|quarters?)$/.test(tokens[said.next - 1]!.text),
+  };
+}
+
+/** "An hour and a half": one of a unit, and its part. */
+function oneAndAHalf(text: string, { start, end, text: word }: Token, kind: KindName, country?: Country) {
+  if (word !== 'a' && word !== 'an') return undefined;
+  const half = /\s+and\s+an?\s+(?:half|quarter)$/i.exec(text);
+  if (!half || half.index <= start) return undefined;
+  const unitText = text.slice(end, half.index).trim();
+  const named = unitNamed(unitText, kind, country);
+  const adds = andAHalf(text, half.index)!.adds;
+  return typeof named.unit === 'string' ? undefined : { ...named, unitText, number: 1 + adds };
+}
+
+/** Behind a number: its unit, a short scale before it, a half or a smaller unit after it. */
+function behind(
+  numeral: Numeral,
+  text: string,
+  kind: KindName,
+  country?: Country,
+): Omit<Single, 'manner' | 'scale'> {
+  const { value: number, place } = numeral;
+  const rest = text.slice(numeral.end).replace(numeral.part ? /^\s+of\s+(?:an?\s+)?/i : /^\s?-\s?(?=[a-z])/i, '');
+  const unitText = rest.trim();
+  const named = numeral.unit && unitText === '' ? { unit: numeral.unit } : unitNamed(unitText, kind, country);
+  if (named.unit !== 'other' || named.either) return { ...named, number, place, unitText };
+  const [, short, after] = /^(k|m|mn|mln|mio|bn)(?![a-zà-ÿ])\s*(.*)$/is.exec(unitText) ?? [];
+  if (short !== undefined) {
+    const scale = shortScales[short.toLowerCase()]!;
+    const scaled = unitNamed(after!, kind, country);
+    if (scaled.unit !== 'other' || scaled.either)
+      return { ...scaled, number: number * scale, place: place * scale, unitText: after! };
+  }
+  return withMore(number, place, unitText, kind, country) ?? { ...named, number, place, unitText };
+}
+
+/** "Six tonnes and a half", "7 h 36 min": more of the same behind the unit. */
+function withMore(number: number, place: number, rest: string, kind: KindName, country?: Country) {
+  const half = /\s+and\s+an?\s+(?:half|quarter)$/i.exec(rest);
+  const halved = half && unitNamed(rest.slice(0, half.index), kind, country);
+  if (halved && typeof halved.unit !== 'string')
+    return { ...halved, number: number + andAHalf(rest, half.index)!.adds, place, unitText: rest };
+  const next = /^([^\d]*?[^\d\s,])(?:\s*,?\s*(?:and\s+)?)(?=\d|\b(?!and\b)[a-z]+(?:-[a-z]+)?\s+[a-z]+\.?$)(.+)$/is.exec(rest);
+  const large = next ? unitNamed(next[1]!, kind, country) : undefined;
+  if (!large || typeof large.unit === 'string' || large.unit.toCore(0) !== 0) return undefined;
+  const small = single(next![2]!, kind, country);
+  if (!small || typeof small.unit === 'string' || small.number < 0) return undefined;
+  const parts = small.unit.toCore(small.number) / large.unit.toCore(1);
+  const isSmaller = Math.abs(small.unit.toCore(1)) < Math.abs(large.unit.toCore(1)) && parts < 1;
+  if (!isSmaller) return undefined;
+  const smallPlace = (small.place * small.unit.toCore(1)) / large.unit.toCore(1);
+  return { ...large, number: number + parts, place: smallPlace, unitText: rest };
+}
+
+/** One figure with its unit, when a text says that and nothing else. */
+export function single(text: string, kind: KindName, country?: Country): Single | undefined {
+  const bare = text.trim().replace(/(?<=\d)[.,]$/, '');
+  const body = bare.replace(exactly, '').replace(tail, '').trim();
+  const tokens = tokensOf(body);
+  for (let i = 0; i < Math.min(tokens.length, BEFORE); i++) {
+    const signed = sign.test(tokens[i]!.text);
+    const at = signed ? i + 1 : i;
+    const before = tokens.slice(0, i).map((token) => token.text);
+    const manner = mannerOf(kind === 'money' ? before.filter((word) => !currency.test(word)) : before);
+    if (manner === undefined && i > 0 && !signed && mayBegin(tokens[i]!)) return undefined;
+    const told = exactly.test(bare) ? 'exact' : tail.test(bare) ? 'about' : (manner ?? 'plain');
+    const one = tokens[at] && oneAndAHalf(body, tokens[at], kind, country);
+    if (one && manner !== undefined) return { ...one, place: 0.5, scale: 1, manner: told };
+    const numeral = numeralAt(body, tokens, at, kind);
+    if (!numeral || !Number.isFinite(numeral.value)) continue;
+    if (manner === undefined) return undefined;
+    const loose = numeral.unit ? null : vagueAfter.exec(body.slice(numeral.end));
+    const end = numeral.end + (loose?.[0].length ?? 0);
+    const read = behind({ ...numeral, end }, body, kind, country);
+    const negative = signed && tokens[i]!.text !== '+';
+    return {
+      ...read,
+      number: tidy(negative ? -read.number : read.number) + 0,
+      scale: numeral.scale,
+      manner: loose ? 'about' : told,
+    };
+  }
+  return undefined;
+}
