@@ -84,14 +84,27 @@ function markReading(question: NumberQuestion, reading: Reading): Mark | undefin
   return roundingFault(question, reading) ?? unit ?? sizeFault(question, reading);
 }
 
+/** Whether a lone comma or point before three digits, taken for the other, makes an answer right. */
+function isRightSwapped(question: NumberQuestion, text: string): boolean {
+  if (text.match(/[.,]/g)?.length !== 1 || !/[.,]\d{3}(?!\d)/.test(text)) return false;
+  const swapped = readAnswer(text.replace(/[.,]/, (sign) => (sign === ',' ? '.' : ',')), question.of);
+  return swapped !== undefined && markReading(question, swapped)?.verdict === 'right';
+}
+
 /** Marks a written number; undefined when there is no number in the text. */
 export function markNumber(question: NumberQuestion, text: string): Mark | undefined {
   const reading = readAnswer(text, question.of);
   if (!reading) return undefined;
   if (reading.unsaid !== undefined)
     return { verdict: 'unreadable', say: `“${shown(text)}” was given, ${reading.unsaid}.` };
+  const marked = markReading(question, reading);
+  if (marked?.verdict !== 'right' && marked?.family === undefined && isRightSwapped(question, text))
+    return {
+      verdict: 'unit',
+      say: `The digits are right, but “${shown(text)}” is read as ${formatNumber(reading.number, 3).replace(/\.000$/, '')}: a comma before three digits groups thousands, and a point is a decimal point.`,
+    };
   return (
-    markReading(question, reading) ?? {
+    marked ?? {
       verdict: 'wrong',
       say: 'That is not it. Follow the working step by step, and find where yours parts from it.',
     }

@@ -16,6 +16,8 @@ export interface Found {
   dimension: Dimension;
   fall?: 'from' | 'to';
   year: boolean;
+  /** Said with a ± behind it. */
+  around?: boolean;
 }
 
 const money: Readonly<Record<string, string>> = { '£': '£', $: '$', '€': '€' };
@@ -61,7 +63,7 @@ function idle(
 function attach(text: string, tokens: readonly Token[], said: Said): Found | undefined {
   const first = tokens[said.first]!;
   const numberEnd = tokens[said.next - 1]!.end;
-  const of = /^\s+of\s+(?:a\s+|an\s+)?/iy;
+  const of = /\s+of\s+(?:a\s+|an\s+)?/iy;
   of.lastIndex = numberEnd;
   const skipped = said.fraction || tokens[said.first + 1]?.text === 'couple' ? of.exec(text) : null;
   const unit = unitAt(text, numberEnd + (skipped?.[0].length ?? 0));
@@ -80,6 +82,9 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
   if (found.unit === '° under proof') Object.assign(found, { unit: '° proof', value: 100 - found.value });
   const sign = before && money[before.text];
   if (sign) return { ...found, start: before.start, end: numberEnd, unit: sign, dimension: 'money' };
+  const millions = found.unit === 'm' ? unitAt(text, found.end) : undefined;
+  if (millions && inMillions.has(millions.dimension))
+    return { ...found, ...millions, value: tidy(1e6 * found.value), said: { ...said, scale: 1e6 } };
   if (found.dimension === 'bare' && isDegrees(found.value) && gravityBefore.test(text.slice(Math.max(0, first.start - 40), first.start)))
     return { ...found, unit: '° gravity', dimension: 'gravity' }; // prettier-ignore
   if (found.unit === 'lb' && (said.scale >= 1e6 || found.value >= 1e5))
@@ -96,6 +101,9 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
     (yearBefore.has(before?.text ?? '') || before?.text === '('); // prettier-ignore
   return found;
 }
+
+/** What 1.6m is a million and a bit of, and not metres. */
+const inMillions = new Set<Dimension>(['volume', 'alcohol', 'mass', 'casks', 'bottles', 'people']);
 
 /** "A gravity of 58": degrees of gravity, told by the word before. */
 const gravityBefore =
@@ -124,7 +132,10 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
     const token = tokens[i]!;
     if (token.start < taken) continue;
     if (said) {
-      const one = attach(text, tokens, said);
+      const time = token.kind === 'figure' ? timeAt(text, token.start, false) : undefined;
+      const one: Found | undefined = time
+        ? { start: token.start, end: time.end, value: tidy(time.hours), said, unit: 'h', dimension: 'time', year: false }
+        : attach(text, tokens, said);
       if (!one) continue;
       const half = measured.has(one.dimension) ? andAHalf(text, one.end) : undefined;
       if (half) Object.assign(one, { value: one.value + half.adds, end: half.end });

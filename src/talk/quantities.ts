@@ -2,7 +2,7 @@
 import { gather, type Found } from './found.ts';
 import { numbersIn, tidy } from '../core/reading/numbers.ts';
 import { vague, vagueAfter } from '../core/reading/vague.ts';
-import { joinRanges, joinShares } from './ranges.ts';
+import { joinParts, joinRanges, joinShares } from './ranges.ts';
 import { carryUnits, settleUnits, shareUnits } from './shared-units.ts';
 import type { Token } from '../core/reading/tokens.ts';
 import type { Dimension } from './units.ts';
@@ -33,7 +33,7 @@ function saidVaguely(text: string, tokens: readonly Token[], { said, end }: Foun
 /** Every quantity of a text, in order. Takes any text. */
 export function quantitiesIn(text: string): Quantity[] {
   const { tokens, numbers } = numbersIn(text);
-  const found = joinShares(text, joinRanges(text, tokens, gather(text, tokens, numbers)));
+  const found = joinShares(text, joinRanges(text, tokens, joinParts(text, gather(text, tokens, numbers))));
   shareUnits(text, found);
   carryUnits(text, found);
   settleUnits(found);
@@ -45,7 +45,7 @@ export function quantitiesIn(text: string): Quantity[] {
       : { range: [tidy(each.low), tidy(each.value)] as const }),
     unit: each.unit,
     dimension: each.year ? 'date' : each.dimension,
-    approximate: saidVaguely(text, tokens, each),
+    approximate: each.around || saidVaguely(text, tokens, each),
     ...(each.fall ? { fall: each.fall } : {}),
   }));
 }

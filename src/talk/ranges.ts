@@ -1,7 +1,8 @@
 // Two numbers that are one: the ends of a range, a fall from one to the other, one in so many.
-import type { Found } from './found.ts';
 import { lifted } from '../core/reading/ends.ts';
 import type { Token } from '../core/reading/tokens.ts';
+import type { Found } from './found.ts';
+import { inUnit, type Dimension } from './units.ts';
 
 /** Whether two neighbours are the ends of one range, a fall, or apart. */
 function relation(text: string, tokens: readonly Token[], a: Found, b: Found): 'range' | 'fall' | undefined {
@@ -75,3 +76,31 @@ export function joinShares(text: string, found: readonly Found[]): Found[] {
   }
   return joined; // prettier-ignore
 }
+
+const plusMinus = /^\s*(?:±|\+\s*\/?\s*[-−–]|,?\s*plus\s+or\s+minus)\s*$/i;
+const andMore = /^\s+(?:and\s+)?$/i;
+const inParts = new Set<Dimension>(['time', 'mass']);
+
+/** "42 ± 2" is one figure, and so is "seven hours and thirty-six minutes". */
+export function joinParts(text: string, found: readonly Found[]): Found[] {
+  const joined: Found[] = [];
+  for (const next of found) {
+    const last = joined.at(-1);
+    const between = last && text.slice(last.end, next.start);
+    if (last && plusMinus.test(between!)) {
+      const unit = last.dimension === 'bare' ? { unit: next.unit, dimension: next.dimension } : {};
+      Object.assign(last, unit, { end: next.end, around: true });
+    } else if (last && andMore.test(between!) && isSmaller(next, last))
+      Object.assign(last, { end: next.end, value: last.value + inUnit(next.value, next.unit, last.unit) });
+    else joined.push(next);
+  }
+  return joined;
+}
+
+/** Whether one is less than one of the other, in a smaller unit of the same. */
+const isSmaller = (part: Found, whole: Found): boolean =>
+  part.dimension === whole.dimension &&
+  inParts.has(part.dimension) &&
+  part.low === undefined &&
+  inUnit(1, part.unit, whole.unit) < 1 &&
+  inUnit(part.value, part.unit, whole.unit) < 1;

@@ -57,10 +57,13 @@ test('a mistake is told by its family', () => {
   expect(mark(water, '777').family).toBeUndefined();
 });
 
-test('a comma before three digits may group or be a decimal comma, whichever is right', () => {
+// The same comma meant one thing in a field and another in an answer; now one rule holds, and the mark tells it.
+test('a comma before three digits groups and a point does not; right digits are told so', () => {
   const small = { ...water, answer: 1.234, digits: 3, tolerance: 0.001, slips: [] };
-  expect(mark(small, '1,234').verdict).toBe('right');
-  expect(mark({ ...small, answer: 1234, digits: 0, tolerance: 1 }, '1.234').verdict).toBe('right');
+  const large = { ...small, answer: 1234, digits: 0, tolerance: 1 };
+  expect([mark(small, '1.234'), mark(large, '1,234')].map(({ verdict }) => verdict)).toEqual(['right', 'right']);
+  expect(mark(small, '1,234')).toMatchObject({ verdict: 'unit', say: expect.stringContaining('is read as 1,234:') });
+  expect(mark(large, '1.234')).toMatchObject({ verdict: 'unit', say: expect.stringContaining('is read as 1.234:') });
 });
 
 test('unreadable says what was given and what is allowed', () => {

@@ -13,7 +13,7 @@ export interface Said {
   readonly fraction: boolean;
 }
 
-const scales: Readonly<Record<string, number>> = { hundred: 100, thousand: 1e3, million: 1e6, billion: 1e9, k: 1e3, dozen: 12, grand: 1e3 }; // prettier-ignore
+const scales: Readonly<Record<string, number>> = { hundred: 100, thousand: 1e3, million: 1e6, billion: 1e9, dozen: 12, grand: 1e3 }; // prettier-ignore
 const parts: Readonly<Record<string, number>> = { half: 2, halves: 2, third: 3, thirds: 3, quarter: 4, quarters: 4, fifth: 5, fifths: 5, sixth: 6, sixths: 6, eighth: 8, eighths: 8, tenth: 10, tenths: 10 }; // prettier-ignore
 const pairs: Readonly<Record<string, number>> = { dozen: 12, couple: 2, pair: 2 };
 
@@ -128,8 +128,9 @@ export function numberAt(tokens: readonly Token[], i: number, alone = false): Sa
   }
   let scale = token.kind === 'word' && value >= 1000 && value % 1000 === 0 ? 1000 : 1;
   const word = text(tokens, hyphen(tokens, next));
-  if (Object.hasOwn(scales, word) && (word !== 'k' || tokens[next]?.joined)) {
-    scale = scales[word]!;
+  const short = word !== 'm' && tokens[next]?.joined ? shortScales[word] : undefined; // a joined m may be metres
+  if (Object.hasOwn(scales, word) || short !== undefined) {
+    scale = short ?? scales[word]!;
     value *= scale;
     next = hyphen(tokens, next) + 1;
     const half = addition(tokens, next); // two million and a half

@@ -36,6 +36,7 @@ interface Numeral {
 const FRACTION = 1e-9; // place of a figure that is written as a fraction, and so is exact
 const BEFORE = 8; // words before a figure that are looked at
 const sign = /^[-+−–]$/;
+const nameLike = /^[\p{L}%°º£$€¥℃][^\d<>=]*[23]?$/u; // what may be the name of a unit, known or not
 const currency = /^[£$€¥]$/;
 const tail = /[\s,-]+(?:or so|ish|odd|give or take|or thereabouts?|near enough|or near|more or less|roughly)$|\+$/i;
 const exactly = /\s+(?:exactly|precisely)$/i;
@@ -148,6 +149,7 @@ export function single(text: string, kind: KindName, country?: Country): Single 
     const loose = numeral.unit ? null : vagueAfter.exec(body.slice(numeral.end));
     const end = numeral.end + (loose?.[0].length ?? 0);
     const read = behind({ ...numeral, end }, body, kind, country);
+    if (read.unit === 'other' && !nameLike.test(read.unitText)) return undefined;
     const negative = signed && tokens[i]!.text !== '+';
     return {
       ...read,

@@ -1,6 +1,7 @@
 // Times as a clock shows them: 7h36, 7 h 36, 7:36 hours.
 
-const hoursAndMinutes = /(\d{1,3})\s?h(?:rs?|ours?)?\.?\s?([0-5]\d)(?:\s?m(?:in(?:ute)?s?)?)?(?![\w.,:])/iy;
+const tight = /(\d{1,3})\s?h\s?([0-5]\d)(?:\s?m(?:in(?:ute)?s?)?)?(?!\w|[.,:]\d)/iy;
+const long = /(\d{1,3})\s?(?:h|hrs?|hours?)\.?\s?(?:and\s)?([0-5]?\d)\s?m(?:in(?:ute)?s?)?(?!\w)/iy;
 const colon = /(\d{1,3}):([0-5]\d)(?![\d:.,])/y;
 const hoursBehind = /\s?(?:h|hrs?|hours?)(?![\wà-ÿ])/iy;
 
@@ -12,7 +13,7 @@ export interface Time {
 
 /** The time that begins at a place of a text. Without `asTime` 7:36 needs the word hours behind it: it may be a time of day. */
 export function timeAt(text: string, at: number, asTime: boolean): Time | undefined {
-  for (const pattern of [hoursAndMinutes, colon]) {
+  for (const pattern of [tight, long, colon]) {
     pattern.lastIndex = at;
     const found = pattern.exec(text);
     if (!found) continue;
