@@ -52,7 +52,11 @@ export const dimensionOf = (kind: KindName): Dimension | undefined =>
 const sized = (kind: KindName, unit: string, digits: number): Unit =>
   times(unit, digits, measureOf.get(unit)!.size! / measureOf.get(kinds[kind].unit)!.size!);
 
-const volumes = (kind: KindName) => [sized(kind, 'hL', 2), sized(kind, 'UK gal', 1), sized(kind, 'US gal', 1)];
+const volumes = (kind: KindName) => [
+  sized(kind, 'hL', 2),
+  sized(kind, 'UK gal', 1),
+  sized(kind, 'US gal', 1),
+];
 const formerProof = searched('° former UK proof', 1, (value) => sikesProof(strength(value)), 0, 100);
 
 /** The other units of each kind that has any. */
@@ -115,8 +119,16 @@ const alsoRead: Partial<Record<KindName, readonly Unit[]>> = {
   strength: [fromProof('° over proof', 1), fromProof('° under proof', -1)],
 };
 
-/** Every unit in which a kind is read, those in which it is shown first: all that measure the same, too. */
+const read = new Map<KindName, readonly Unit[]>();
+
+/** Every unit in which a kind is read, those in which it is shown first: all that measure the same, too; the same objects each time. */
 export function unitsRead(kind: KindName): readonly Unit[] {
+  const known = read.get(kind) ?? unitsReadFor(kind);
+  read.set(kind, known);
+  return known;
+}
+
+function unitsReadFor(kind: KindName): readonly Unit[] {
   const shown = [...all[kind], ...(alsoRead[kind] ?? [])];
   const base = measureOf.get(kinds[kind].unit);
   if (base?.size === undefined) return shown;

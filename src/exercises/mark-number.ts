@@ -87,7 +87,10 @@ function markReading(question: NumberQuestion, reading: Reading): Mark | undefin
 /** Whether a lone comma or point before three digits, taken for the other, makes an answer right. */
 function isRightSwapped(question: NumberQuestion, text: string): boolean {
   if (text.match(/[.,]/g)?.length !== 1 || !/[.,]\d{3}(?!\d)/.test(text)) return false;
-  const swapped = readAnswer(text.replace(/[.,]/, (sign) => (sign === ',' ? '.' : ',')), question.of);
+  const swapped = readAnswer(
+    text.replace(/[.,]/, (sign) => (sign === ',' ? '.' : ',')),
+    question.of,
+  );
   return swapped !== undefined && markReading(question, swapped)?.verdict === 'right';
 }
 

@@ -54,7 +54,9 @@ export function useCountry(): () => Country | undefined {
   const [mounted, setMounted] = createSignal(false);
   onMount(() => setMounted(true));
   return () => {
-    const countries = new Set(mounted() ? Object.values(liked()).flatMap((unit) => countryOf(unit) ?? []) : []);
+    const countries = new Set(
+      mounted() ? Object.values(liked()).flatMap((unit) => countryOf(unit) ?? []) : [],
+    );
     return countries.size === 1 ? [...countries][0] : undefined;
   };
 }

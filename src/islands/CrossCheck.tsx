@@ -152,10 +152,7 @@ export default function CrossCheck() {
                 </button>
               </span>
               <p class="meaning" id={`quoted-${name}-finding`}>
-                <Show
-                  when={!unreadable(name)}
-                  fallback={unreadable(name)}
-                >
+                <Show when={!unreadable(name)} fallback={unreadable(name)}>
                   <Show when={judged(name)} fallback="Not quoted yet.">
                     {(figure) => <FindingText of={figure()} />}
                   </Show>

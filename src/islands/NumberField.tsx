@@ -75,7 +75,12 @@ export function NumberField(props: NumberFieldProps) {
     if (isRefusal(said)) return said.refused;
     const [low, high] = props.range;
     if (said.as === 'range')
-      return wasGiven(props.label, next, allowed(props.kind, props.range, unit()), 'and one figure is wanted');
+      return wasGiven(
+        props.label,
+        next,
+        allowed(props.kind, props.range, unit()),
+        'and one figure is wanted',
+      );
     const slack = said.unit.unit === unitsOf(props.kind)[0]!.unit ? 0 : 1e-9 * Math.abs(high);
     if (!(said.value >= low - slack && said.value <= high + slack))
       return rangeProblem(props.label, next, props.kind, props.range, unit());

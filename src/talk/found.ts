@@ -134,7 +134,15 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
     if (said) {
       const time = token.kind === 'figure' ? timeAt(text, token.start, false) : undefined;
       const one: Found | undefined = time
-        ? { start: token.start, end: time.end, value: tidy(time.hours), said, unit: 'h', dimension: 'time', year: false }
+        ? {
+            start: token.start,
+            end: time.end,
+            value: tidy(time.hours),
+            said,
+            unit: 'h',
+            dimension: 'time',
+            year: false,
+          }
         : attach(text, tokens, said);
       if (!one) continue;
       const half = measured.has(one.dimension) ? andAHalf(text, one.end) : undefined;

@@ -98,6 +98,9 @@ export const cases: readonly Case[] = [
   { text: '212 °F', kind: 'temperature', is: 100 },
   { text: '212 degrees Fahrenheit', kind: 'temperature', is: 100 },
   { text: '64 degrees', kind: 'temperature', is: 64 },
+  { text: '50 million/mL', kind: 'cells', is: 50, not: { script: 'yeast cells are no figure of a script' } },
+  { text: '50 million', kind: 'cells', is: 50, not: { script: 'yeast cells are no figure of a script' } },
+  { text: '3.9 litres per kilo', kind: 'liquorRatio', is: 3.9, not: { script: 'the ratio of liquor to grist is no figure of a script' } },
   // Time.
   { text: '7h36', kind: 'hours', is: 7.6 },
   { text: '7 h 36', kind: 'hours', is: 7.6 },
@@ -140,4 +143,4 @@ export const refused: readonly (readonly [text: string, kind: KindName, why?: st
 ];
 
 /** Texts with no quantity in them. */
-export const nonsense = ['', ' ', 'lots', 'a bucketful', 'half', 'about', 'litres', '-', '.', '1..2', '1,2,3', '6.2.1', '1,250,5', '5 6', '--1', '3/0', '0x10', '5 and 6', '±2', '42±', 'to 5,', '7:', '7:99', '1.6mm of L', '12 kg 3 L', '<b>1</b>', 'NaN', 'Infinity', '1e999', '１２', '٦٢', '\u202e26', '62\u0000'] as const; // prettier-ignore
+export const nonsense = ['', ' ', 'lots', 'a bucketful', 'half', 'about', 'litres', '-', '.', '1..2', '1,2,3', '6.2.1', '1,250,5', '5 6', '--1', '3/0', '0x10', '5 and 6', '±2', '42±', 'to 5,', '7:', '7:99', '12 kg 3 L', '<b>1</b>', 'NaN', 'Infinity', '1e999', '１２', '٦٢', '\u202e26', '62\u0000'] as const; // prettier-ignore

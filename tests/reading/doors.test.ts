@@ -16,6 +16,7 @@ import { inUnit } from '../../src/talk/units.ts';
 import { cases, nonsense, refused, type Case } from './cases.ts';
 
 const named = cases.map((each) => [each.text, each.kind, each] as const);
+const refusals = refused.map(([text, kind, why]) => [text, kind, why ?? ''] as const);
 const close = (value: number, { is, near }: Case, end = 0) => {
   const expected = typeof is === 'number' ? is : is[end]!;
   expect(Math.abs(value - expected)).toBeLessThanOrEqual(near ?? 1e-9 * Math.abs(expected));
@@ -34,11 +35,11 @@ describe('a field', () => {
     }
   });
 
-  test.each(refused)('refuses “%s” for %s', (text, kind, why) => {
+  test.each(refusals)('refuses “%s” for %s', (text, kind, why) => {
     const read = readQuantity(text, { kind, label: 'Filling strength', range: [35, 80] });
     expect(read).toMatchObject({ refused: expect.stringContaining(`Filling strength: “${text}” was given`) });
     expect(read).toMatchObject({ refused: expect.stringMatching(/; it can be from 35 to 80( |\.)/) });
-    if (why !== undefined) expect(read).toMatchObject({ refused: expect.stringContaining(why) });
+    expect(read).toMatchObject({ refused: expect.stringContaining(why) });
   });
 
   test('proof and gallons are of the country that the reader’s units are of', () => {
@@ -112,10 +113,12 @@ describe('a quoted figure', () => {
     if (read.as === 'about' && one.spread !== undefined)
       expect(read.spread).toBeCloseTo(one.spread / NINETY_FIVE, 9);
   });
-  test.each(refused)('refuses “%s” for %s', (text, kind) => {
+  test.each(refusals)('refuses “%s” for %s', (text, kind) => {
     const figure = figureOf(kind)!;
     expect(readSaid(text, figure)).toMatchObject({
-      refused: expect.stringMatching(`^${quotableFigures[figure].label}: “${text}” was given.*it can be from`),
+      refused: expect.stringMatching(
+        `^${quotableFigures[figure].label}: “${text}” was given.*it can be from`,
+      ),
     });
   });
   test('weeks are what is counted in weeks a year, and years are not', () => {
@@ -142,20 +145,22 @@ describe('a script', () => {
 });
 
 const every = Object.keys(kinds) as KindName[];
+const amounts: readonly KindName[] = ['mass', 'volume', 'volume20', 'alcohol', 'count', 'energy', 'money'];
 test('what is printed in any unit of a kind is read back as it was printed', () => {
   for (const kind of every)
     for (const unit of unitsOf(kind)) {
       const [low, high] = kind === 'gravity' ? [0.99, 1.12] : kind === 'temperature' ? [-20, 110] : [0.5, 99];
       fc.assert(
         fc.property(fc.double({ min: low, max: high, noNaN: true }), fc.constantFrom(1, 1, 37, 1e4), (value, times) => {
-          const large = unit.fromCore(10) === 10 / unit.toCore(1) && kind !== 'gravity' ? value * times : value;
+          const large = amounts.includes(kind) ? value * times : value;
           const text = formatIn(large, kind, unit);
           for (const asked of [{ kind, unit: unit.unit }, { kind }]) {
             const read = readQuantity(text, asked);
             const bare = unit.unit === '' || isRefusal(read) || read.as === 'range';
             if (isRefusal(read) || read.as === 'range') throw new Error(`${kind}: ${text}`);
             if (!bare) expect(read.unit.unit, `${kind}: ${text}`).toBe(unit.unit);
-            expect(formatIn(read.value, kind, unit), `${kind}: ${text}`).toBe(text);
+            const half = 0.5 * 10 ** -(/\.(\d+)/.exec(text)?.[1]!.length ?? 0);
+            expect(Math.abs(unit.fromCore(read.value) - unit.fromCore(large)), `${kind}: ${text}`).toBeLessThanOrEqual(half * (1 + 1e-6));
           }
           const answer = readAnswer(text, kind);
           expect(answer?.unit, `${kind}: ${text}`).not.toBe('other');
@@ -194,8 +199,8 @@ test('any text is read as a finite quantity or refused in a sentence', () => {
 test('a text with no figure and no word for one is never a quantity', () => {
   const letters = fc.array(fc.constantFrom(...'bcdfgjklmpqrsvz'.split(''), ' ', '-', '.', '%', '°'), { maxLength: 30 }).map((some) => some.join('')); // prettier-ignore
   fc.assert(
-    fc.property(letters, fc.constantFrom(...every), (text, kind) =>
-      expect(readQuantity(text, { kind })).toHaveProperty('refused'),
-    ),
+    fc.property(letters, fc.constantFrom(...every), (text, kind) => {
+      expect(readQuantity(text, { kind })).toHaveProperty('refused');
+    }),
   );
 });

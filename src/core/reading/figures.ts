@@ -57,7 +57,7 @@ function decimalSign(figure: string, decimalComma: boolean): number {
   if (comma >= 0 && point >= 0) return last;
   if (last < 0 || figure.indexOf(figure[last]!) !== last) return -1;
   if (!/^[1-9]\d{0,2}.\d{3}$/.test(figure)) return last;
-  return (comma >= 0) === decimalComma ? last : -1;
+  return comma >= 0 === decimalComma ? last : -1;
 }
 
 /** Size of the last digit of a figure as written: 0.1 for 9.0, 100 for 42,500. */

@@ -59,7 +59,9 @@ const dimensions: Readonly<Record<Dimension, string>> = {
 /** Why a unit cannot stand behind the number, when that can be told. */
 export function unitTrouble({ either, unitText, number }: Single, kind: KindName): string | undefined {
   if (either) {
-    const meanings = either.map((unit) => `${tidy(number)} ${unit.unit} (${format(unit.toCore(number), kind, 1)})`);
+    const meanings = either.map(
+      (unit) => `${tidy(number)} ${unit.unit} (${format(unit.toCore(number), kind, 1)})`,
+    );
     return `which may be ${meanings.join(' or ')}: say which`;
   }
   const dimension = dimensionNamed(unitText);
@@ -79,7 +81,8 @@ export function readQuantity(text: string, asked: Asked): ReadQuantity | Refusal
   const written = ofThings(readWritten(text, kind, countryOf(shown.unit) ?? asked.country), asked);
   const refuse = (why?: string) => ({ refused: wasGiven(asked.label, text, allowed(kind, asked.range, asked.range && shown), why) }); // prettier-ignore
   if (!written) return refuse();
-  if (written.unit === 'other' || (asked.plain && !isOwn(written, kind))) return refuse(unitTrouble(written, kind));
+  if (written.unit === 'other' || (asked.plain && !isOwn(written, kind)))
+    return refuse(unitTrouble(written, kind));
   const { to } = written;
   if (to) {
     const ends = [written, to].map((end) => inCore(end, asked, shown));
@@ -116,9 +119,13 @@ function inCore(written: Single, asked: Asked, shown: Unit): number {
 
 /** The size of a step of the number, in the unit of the kind. */
 function sized(step: number, written: Single, asked: Asked, shown: Unit): number {
-  if (isGravity(written, asked, shown)) return gravityFrom(written.number) === written.number ? step : step / 1000;
+  if (isGravity(written, asked, shown))
+    return gravityFrom(written.number) === written.number ? step : step / 1000;
   const { toCore } = unitBehind(written, shown);
-  const moved = toCore(0) === 0 && written.unit !== 'other' ? toCore(step) : toCore(written.number + step) - toCore(written.number);
+  const moved =
+    toCore(0) === 0 && written.unit !== 'other'
+      ? toCore(step)
+      : toCore(written.number + step) - toCore(written.number);
   return Number(Math.abs(moved).toPrecision(9));
 }
 
@@ -133,5 +140,10 @@ function spreadOf(written: Written, asked: Asked, shown: Unit): number | undefin
     return within.unitText !== '' && dimensionNamed(within.unitText) === 'percent'
       ? sized((Math.abs(written.number) * within.number) / 100, written, asked, shown)
       : undefined;
-  return sized(within.number, within.unit === 'none' ? written : { ...written, unit: within.unit }, asked, shown);
+  return sized(
+    within.number,
+    within.unit === 'none' ? written : { ...written, unit: within.unit },
+    asked,
+    shown,
+  );
 }

@@ -1,11 +1,8 @@
 // One figure with its unit, and nothing else: 6.5 tonnes, half a million, about 7 h 36 min.
-import type { KindName } from '../kinds.ts';
-import { dimensionOf, unitsRead, type Unit } from '../units.ts';
-import { hasDecimalComma, placeOf } from './figures.ts';
+import { kinds, type KindName } from '../kinds.ts';
 import { andAHalf } from './halves.ts';
-import { mayBegin, numberAt, shortScales, tidy } from './numbers.ts';
-import { powerAt } from './powers.ts';
-import { timeAt } from './times.ts';
+import { mayBegin, shortScales, tidy } from './numbers.ts';
+import { numeralAt, type Numeral } from './numeral.ts';
 import { tokensOf, type Token } from './tokens.ts';
 import { unitNamed, type Country, type Named } from './unit-named.ts';
 import { mannerOf, vagueAfter } from './vague.ts';
@@ -21,62 +18,13 @@ export interface Single extends Named {
   readonly manner: 'about' | 'exact' | 'plain';
 }
 
-/** A number while it is read: where it begins and ends in the text, and what it is worth. */
-interface Numeral {
-  readonly value: number;
-  readonly place: number;
-  readonly scale: number;
-  readonly end: number;
-  /** A part of what follows: "of a" may stand between. */
-  readonly part: boolean;
-  /** The unit that the form itself brings: hours in 7:36. */
-  readonly unit?: Unit;
-}
-
-const FRACTION = 1e-9; // place of a figure that is written as a fraction, and so is exact
 const BEFORE = 8; // words before a figure that are looked at
 const sign = /^[-+−–]$/;
 const nameLike = /^[\p{L}%°º£$€¥℃][^\d<>=]*[23]?$/u; // what may be the name of a unit, known or not
 const currency = /^[£$€¥]$/;
-const tail = /[\s,-]+(?:or so|ish|odd|give or take|or thereabouts?|near enough|or near|more or less|roughly)$|\+$/i;
+const tail =
+  /[\s,-]+(?:or so|ish|odd|give or take|or thereabouts?|near enough|or near|more or less|roughly)$|\+$/i;
 const exactly = /\s+(?:exactly|precisely)$/i;
-
-/** Size of the last digit of a number that was said in words. */
-function lastDigit(value: number): number {
-  const decimals = (String(value).split('.')[1] ?? '').length;
-  if (decimals > 0) return decimals > 6 ? FRACTION : 10 ** -decimals;
-  let place = 1;
-  while (value !== 0 && value % (10 * place) === 0) place *= 10;
-  return place;
-}
-
-/** The number that begins at a token, with a power of ten behind it. */
-function numeralAt(text: string, tokens: readonly Token[], i: number, kind: KindName): Numeral | undefined {
-  const token = tokens[i];
-  if (!token || !mayBegin(token)) return undefined;
-  const time = dimensionOf(kind) === 'time' ? timeAt(text, token.start, true) : undefined;
-  if (time) {
-    const hours = unitsRead(kind).find(({ unit }) => unit === 'h');
-    return hours && { value: time.hours, place: 1 / 60, scale: 1, end: time.end, part: false, unit: hours };
-  }
-  const said = numberAt(tokens, i, true);
-  if (!said) return undefined;
-  const end = tokens[said.next - 1]!.end;
-  const power = powerAt(text, end);
-  const size = 10 ** (power?.power ?? 0);
-  const isFigure = token.kind === 'figure' && /^\d/.test(token.text) && !said.fraction;
-  const written = placeOf(token.text, hasDecimalComma(text)) * said.scale;
-  const isWhole = said.next === i + 1 || said.scale > 1;
-  const isPart = said.fraction || /[/½-¾⅓-⅞]/.test(text.slice(token.start, end));
-  const place = isPart ? FRACTION : isFigure && isWhole ? written : lastDigit(said.value);
-  return {
-    value: said.value * size,
-    place: place * size,
-    scale: said.scale,
-    end: power?.end ?? end,
-    part: said.fraction || /^(?:couple|dozen|half|halves|thirds?|quarters?)$/.test(tokens[said.next - 1]!.text),
-  };
-}
 
 /** "An hour and a half": one of a unit, and its part. */
 function oneAndAHalf(text: string, { start, end, text: word }: Token, kind: KindName, country?: Country) {
@@ -96,8 +44,12 @@ function behind(
   kind: KindName,
   country?: Country,
 ): Omit<Single, 'manner' | 'scale'> {
+  const counted = inMillions(numeral, text, kind);
+  if (counted) return { ...counted, place: numeral.place / (numeral.value / counted.number || 1) };
   const { value: number, place } = numeral;
-  const rest = text.slice(numeral.end).replace(numeral.part ? /^\s+of\s+(?:an?\s+)?/i : /^\s?-\s?(?=[a-z])/i, '');
+  const rest = text
+    .slice(numeral.end)
+    .replace(numeral.part ? /^\s+of\s+(?:an?\s+)?/i : /^\s?-\s?(?=[a-z])/i, '');
   const unitText = rest.trim();
   const named = numeral.unit && unitText === '' ? { unit: numeral.unit } : unitNamed(unitText, kind, country);
   if (named.unit !== 'other' || named.either) return { ...named, number, place, unitText };
@@ -111,13 +63,25 @@ function behind(
   return withMore(number, place, unitText, kind, country) ?? { ...named, number, place, unitText };
 }
 
+/** Where the unit itself says million, as for cells in a millilitre, "50 million" is fifty of it. */
+function inMillions({ value, end }: Numeral, text: string, kind: KindName) {
+  const [word] = /^[mb]illion(?=\/)/.exec(kinds[kind].unit) ?? [];
+  if (word === undefined || !text.slice(0, end).toLowerCase().endsWith(word)) return undefined;
+  const unitText = text.slice(end).trim();
+  const named = unitText === '' ? { unit: 'none' as const } : unitNamed(word + unitText, kind);
+  return { ...named, unitText, number: tidy(value / (word === 'million' ? 1e6 : 1e9)) };
+}
+
 /** "Six tonnes and a half", "7 h 36 min": more of the same behind the unit. */
 function withMore(number: number, place: number, rest: string, kind: KindName, country?: Country) {
   const half = /\s+and\s+an?\s+(?:half|quarter)$/i.exec(rest);
   const halved = half && unitNamed(rest.slice(0, half.index), kind, country);
   if (halved && typeof halved.unit !== 'string')
     return { ...halved, number: number + andAHalf(rest, half.index)!.adds, place, unitText: rest };
-  const next = /^([^\d]*?[^\d\s,])(?:\s*,?\s*(?:and\s+)?)(?=\d|\b(?!and\b)[a-z]+(?:-[a-z]+)?\s+[a-z]+\.?$)(.+)$/is.exec(rest);
+  const next =
+    /^([^\d]*?[^\d\s,])(?:\s*,?\s*(?:and\s+)?)(?=\d|\b(?!and\b)[a-z]+(?:-[a-z]+)?\s+[a-z]+\.?$)(.+)$/is.exec(
+      rest,
+    );
   const large = next ? unitNamed(next[1]!, kind, country) : undefined;
   if (!large || typeof large.unit === 'string' || large.unit.toCore(0) !== 0) return undefined;
   const small = single(next![2]!, kind, country);

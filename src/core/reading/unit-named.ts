@@ -25,26 +25,34 @@ const money = /^(?:[a-z]+|[£$€¥])$/i;
 
 /** Every name of a unit, as a pattern; of one over another, their names with “per” between. */
 function namesOf(unit: string): string {
-  const names = measures
+  const said = measures
     .filter((measure) => measure.unit === unit)
     .flatMap(({ says, known }) => [says, known].filter((each) => each !== undefined));
-  const whole = [escaped(unit), ...names];
   const parts = unit.split('/');
-  if (names.length === 0 && parts.length === 2) whole.push(parts.map((part) => `(?:${namesOf(part)})`).join(per));
-  return whole.map((each) => `(?:${each})`).join('|');
+  const ratio =
+    said.length === 0 && parts.length === 2 ? [parts.map((part) => `(?:${namesOf(part)})`).join(per)] : [];
+  return [escaped(unit), ...said, ...ratio].map((each) => `(?:${each})`).join('|');
 }
 
 const patterns = new Map<string, RegExp>();
+/** A pattern for a whole text, made once. */
+function whole(says: string): RegExp {
+  const made = patterns.get(says) ?? new RegExp(`^(?:${says})\\.?$`, 'i');
+  patterns.set(says, made);
+  return made;
+}
+
+const names = new Map<string, string>();
 function spells(unit: string, text: string): boolean {
   if (unit === '') return /^(?:s\.?g\.?|o\.?g\.?|f\.?g\.?)$/i.test(text);
-  if (!patterns.has(unit)) patterns.set(unit, new RegExp(`^(?:${namesOf(unit)})\\.?$`, 'i'));
-  return patterns.get(unit)!.test(text);
+  if (!names.has(unit)) names.set(unit, namesOf(unit));
+  return whole(names.get(unit)!).test(text);
 }
 
 /** What a text behind a number measures: “a mass” for tonnes; nothing when it is no unit of the table. */
 export function dimensionNamed(text: string): Dimension | undefined {
   const said = text.trim();
-  const inText = measures.find(({ says }) => says !== undefined && new RegExp(`^(?:${says})$`, 'i').test(said));
+  const inText = measures.find(({ says }) => says !== undefined && whole(says).test(said));
   return (inText ?? measures.find(({ unit }) => spells(unit, said)))?.dimension;
 }
 
@@ -65,7 +73,8 @@ export function unitNamed(text: string, kind: KindName, country?: Country): Name
     : [];
   if (either.length === 1) return { unit: either[0]! };
   if (either.length > 1) return { unit: 'other', either };
-  const things = kind === 'count' && /^[a-z]{2}[a-z ]*$/i.test(said) && dimensionNamed(said) === undefined;
+  const things =
+    kind === 'count' && /^[a-z]{3,}(?: [a-z]+)*$/i.test(said) && dimensionNamed(said) === undefined;
   return { unit: things ? 'none' : 'other' };
 }
 

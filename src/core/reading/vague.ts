@@ -13,7 +13,8 @@ const filling: ReadonlySet<string> = new Set('a little shade touch good well of 
 
 /** What the words before a figure say of it; undefined when they are no such words. */
 export function mannerOf(words: readonly string[]): 'about' | 'exact' | 'plain' | undefined {
-  const known = (word: string) => vague.has(word) || exact.has(word) || filling.has(word) || /^[=:.]$/.test(word);
+  const known = (word: string) =>
+    vague.has(word) || exact.has(word) || filling.has(word) || /^[=:.]$/.test(word);
   if (!words.every(known)) return undefined;
   if (words.some((word) => vague.has(word))) return 'about';
   if (words.some((word) => exact.has(word))) return 'exact';
