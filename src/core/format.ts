@@ -1,7 +1,7 @@
-// Quantities as printed text, and text as numbers.
+// Quantities as printed text, and the sentence for what cannot be one.
 import { kinds, type KindName } from './kinds.ts';
 import { shown } from './shown.ts';
-import type { Unit } from './units.ts';
+import { unitsOf, type Unit } from './units.ts';
 
 const NARROW_SPACE = '\u202f';
 const NO_BREAK_SPACE = '\u00a0';
@@ -65,22 +65,6 @@ export function format(value: number, kind: KindName, digits?: number): string {
   return `${number}${unit.startsWith('%') ? NARROW_SPACE : NO_BREAK_SPACE}${behind.replaceAll(' ', NO_BREAK_SPACE)}`;
 }
 
-/**
- * The number in a text, or undefined when there is none. Takes spaces and commas that group thousands,
- * a decimal point or comma, a true minus. A comma before exactly three digits groups: 1,500 is fifteen hundred.
- */
-export function parseNumber(text: string): number | undefined {
-  let plain = text
-    .trim()
-    .replace(/^[−–]/, '-')
-    .replace(/[\s_’']/g, '');
-  if (/^[+-]?[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/.test(plain)) plain = plain.replaceAll(',', '');
-  else if (/^[+-]?\d*,\d+$/.test(plain)) plain = plain.replace(',', '.');
-  if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain)) return undefined;
-  const number = Number(plain);
-  return Number.isFinite(number) ? number + 0 : undefined;
-}
-
 /** A quantity shown in another unit of its kind. */
 export function formatIn(value: number, kind: KindName, unit: Unit, digits?: number): string {
   if (unit.unit === kinds[kind].unit) return format(value, kind, digits);
@@ -88,27 +72,12 @@ export function formatIn(value: number, kind: KindName, unit: Unit, digits?: num
   return `${number}${NO_BREAK_SPACE}${unit.unit.replaceAll(' ', NO_BREAK_SPACE)}`;
 }
 
-/** A text typed for a kind, as a number in a unit: the unit may stand behind it, and gravity may be in degrees, as 1058. */
-export function readQuantity(
-  text: string,
-  kind: KindName,
-  unit: string = kinds[kind].unit,
-): number | undefined {
-  const bare = text.trim().toLowerCase();
-  const number = parseNumber(
-    unit !== '' && bare.endsWith(unit.toLowerCase()) ? bare.slice(0, -unit.length) : bare,
-  );
-  return kind === 'gravity' && unit === '' && number !== undefined && number > 500 ? number / 1000 : number;
-}
-
-/** The sentence for a number that is missing, unreadable or outside its range; the ends in the unit shown. */
-export function rangeProblem(
-  label: string,
-  given: unknown,
-  kind: KindName,
-  range: readonly [number, number],
-  unit?: Unit,
-): string {
+/** What a quantity of a kind can be, as the end of a sentence: the ends in the unit shown, or the units that it may have. */
+export function allowed(kind: KindName, range?: readonly [number, number], unit?: Unit): string {
+  if (!range) {
+    const units = unitsOf(kind).flatMap((each) => (each.unit === '' ? [] : [each.unit]));
+    return `it can be a number${units.length === 0 ? '' : ` in ${units.join(', ').replace(/, ([^,]*)$/, ' or $1')}`}.`;
+  }
   const digits = (end: number) =>
     kind === 'gravity' && !unit?.unit
       ? 3
@@ -119,9 +88,23 @@ export function rangeProblem(
     .map((end) => (unit ? unit.fromCore(end) : end))
     .map((end) => formatNumber(end, digits(end)));
   const behind = unit?.unit ?? kinds[kind].unit;
-  const allowed = `it can be from ${ends[0]} to ${ends[1]}${behind === '' ? '' : ` ${behind}`}.`;
+  return `it can be from ${ends[0]} to ${ends[1]}${behind === '' ? '' : ` ${behind}`}.`;
+}
+
+/** The sentence of what was given and cannot be used: the label, the text, why, and what is allowed. */
+export function wasGiven(label: string | undefined, given: unknown, can: string, why?: string): string {
   const text = shown(given);
-  return text === ''
-    ? `${label}: nothing was given; ${allowed}`
-    : `${label}: “${text}” was given; ${allowed}`;
+  const what = text === '' ? 'nothing was given' : `“${text}” was given`;
+  return `${label === undefined ? '' : `${label}: `}${what}${why === undefined ? '' : `, ${why}`}; ${can}`;
+}
+
+/** The sentence for a number that is missing, unreadable or outside its range; the ends in the unit shown. */
+export function rangeProblem(
+  label: string,
+  given: unknown,
+  kind: KindName,
+  range: readonly [number, number],
+  unit?: Unit,
+): string {
+  return wasGiven(label, given, allowed(kind, range, unit));
 }

@@ -2,7 +2,7 @@
 import { format, formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { shown } from '../core/shown.ts';
-import { answerUnits } from './answer-units.ts';
+import { unitsRead } from '../core/units.ts';
 import { readAnswer, type Reading } from './answer.ts';
 import type { Mark } from './mark.ts';
 import type { NumberQuestion, Slip } from './question.ts';
@@ -37,7 +37,7 @@ function unitFault({ answer, of, tolerance }: NumberQuestion, reading: Reading):
               : `The number is right ${said}, but another unit stands behind it.`,
         }
       : undefined;
-  const other = answerUnits(of)
+  const other = unitsRead(of)
     .slice(1)
     .find((unit) => near(unit.toCore(reading.number), answer, tolerance));
   return other && { verdict: 'unit', say: `That is right in ${other.unit}; say so, or give it ${said}.` };
@@ -84,16 +84,32 @@ function markReading(question: NumberQuestion, reading: Reading): Mark | undefin
   return roundingFault(question, reading) ?? unit ?? sizeFault(question, reading);
 }
 
-/** Marks a written number, in the likeliest of its meanings that is right or a known mistake; undefined when there is no number in it. */
+/** Whether a lone comma or point before three digits, taken for the other, makes an answer right. */
+function isRightSwapped(question: NumberQuestion, text: string): boolean {
+  if (text.match(/[.,]/g)?.length !== 1 || !/[.,]\d{3}(?!\d)/.test(text)) return false;
+  const swapped = readAnswer(
+    text.replace(/[.,]/, (sign) => (sign === ',' ? '.' : ',')),
+    question.of,
+  );
+  return swapped !== undefined && markReading(question, swapped)?.verdict === 'right';
+}
+
+/** Marks a written number; undefined when there is no number in the text. */
 export function markNumber(question: NumberQuestion, text: string): Mark | undefined {
-  const readings = readAnswer(text, question.of);
-  if (readings.length === 0) return undefined;
-  const marks = readings.map((reading) => markReading(question, reading));
-  const isSlip = question.slips.some(({ say }) => say === marks[0]?.say);
-  const best = isSlip ? marks[0] : (marks.find((each) => each?.verdict === 'right') ?? marks.find(Boolean));
-  if (best) return best;
-  return {
-    verdict: 'wrong',
-    say: 'That is not it. Follow the working step by step, and find where yours parts from it.',
-  };
+  const reading = readAnswer(text, question.of);
+  if (!reading) return undefined;
+  if (reading.unsaid !== undefined)
+    return { verdict: 'unreadable', say: `“${shown(text)}” was given, ${reading.unsaid}.` };
+  const marked = markReading(question, reading);
+  if (marked?.verdict !== 'right' && marked?.family === undefined && isRightSwapped(question, text))
+    return {
+      verdict: 'unit',
+      say: `The digits are right, but “${shown(text)}” is read as ${formatNumber(reading.number, 3).replace(/\.000$/, '')}: a comma before three digits groups thousands, and a point is a decimal point.`,
+    };
+  return (
+    marked ?? {
+      verdict: 'wrong',
+      say: 'That is not it. Follow the working step by step, and find where yours parts from it.',
+    }
+  );
 }

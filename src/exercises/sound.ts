@@ -1,5 +1,5 @@
 // Whether a question is fit to be asked: finite, no known mistake too near the answer, the answer not given away.
-import { parseNumber } from '../core/format.ts';
+import { parseNumber } from '../core/reading/plain.ts';
 import { isNumberQuestion, type NumberQuestion, type Question } from './question.ts';
 
 const APART = 2; // a known mistake lies at least so many tolerances from the answer

@@ -2,6 +2,7 @@
 import { createSignal, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
 import type { KindName } from '../core/kinds.ts';
+import { countryOf, type Country } from '../core/reading/unit-named.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
 import { keepText, keptText, keyOf } from './browser-store.ts';
 
@@ -42,5 +43,17 @@ export function useUnits(): (kind: KindName) => Unit {
   return (kind) => {
     const units = unitsOf(kind);
     return (mounted() && units.find(({ unit }) => unit === liked()[kind])) || units[0]!;
+  };
+}
+
+/** The country whose units the reader has chosen, inside an island; nothing when none, or some of each. */
+export function useCountry(): () => Country | undefined {
+  const [mounted, setMounted] = createSignal(false);
+  onMount(() => setMounted(true));
+  return () => {
+    const countries = new Set(
+      mounted() ? Object.values(liked()).flatMap((unit) => countryOf(unit) ?? []) : [],
+    );
+    return countries.size === 1 ? [...countries][0] : undefined;
   };
 }

@@ -182,6 +182,9 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
                       ofHouse={'house' in input}
                       slider
                       reset={putBack(name, number())}
+                      takeSpread={
+                        unsure() ? (spread) => setPlusMinus({ ...plusMinus(), [name]: spread }) : undefined
+                      }
                       meaning={notUsed(number())}
                     />
                     <Show when={'house' in input && input.house}>

@@ -4,12 +4,12 @@ import { formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { quotableFigures, quotableNames, type Quoted, type QuotableName } from '../core/line/quoted.ts';
 import { reconcile, type Finding, type JudgedFigure, type Reconciliation } from '../core/line/reconcile.ts';
-import { shown } from '../core/shown.ts';
 import { spoken } from '../core/line/spoken.ts';
 import { rangeInWords, sentences, setByTheHouse } from '../core/line/verdict.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { useHouse } from '../house/store.ts';
+import { useCountry } from '../house/units-store.ts';
 import { ofHouse } from '../talk/own-house.ts';
 import { readSaid } from '../talk/said.ts';
 import { AgainstHouse } from './AgainstHouse.tsx';
@@ -78,11 +78,12 @@ export default function CrossCheck() {
   const adder = () => document.getElementById('quoted-add');
   const names = () => quotableNames.filter((name) => name in texts());
   const rest = () => quotableNames.filter((name) => !(name in texts()));
+  const country = useCountry();
   const said = createMemo<Quoted>(() =>
     Object.fromEntries(
       quotableNames.flatMap((name) => {
-        const read = readSaid(quiet()[name] ?? '', quotableFigures[name].kind);
-        return read ? [[name, read]] : [];
+        const read = readSaid(quiet()[name] ?? '', name, country());
+        return isRefusal(read) ? [] : [[name, read]];
       }),
     ),
   );
@@ -92,8 +93,12 @@ export default function CrossCheck() {
       return read ? [{ figure, said: read }] : [];
     }),
   );
-  const unreadable = (name: QuotableName) =>
-    texts()[name]!.trim() !== '' && readSaid(texts()[name]!, quotableFigures[name].kind) === undefined;
+  /** Why a text cannot be read; nothing while the field is empty. */
+  const unreadable = (name: QuotableName): string | undefined => {
+    if (texts()[name]!.trim() === '') return undefined;
+    const read = readSaid(texts()[name]!, name, country());
+    return isRefusal(read) ? read.refused : undefined;
+  };
   const answer = createMemo<{ found?: Reconciliation; trouble?: string }>((last) => {
     if (Object.keys(said()).length === 0) return {};
     const result = reconcile(said());
@@ -153,10 +158,7 @@ export default function CrossCheck() {
                 </button>
               </span>
               <p class="meaning" id={`quoted-${name}-finding`}>
-                <Show
-                  when={!unreadable(name)}
-                  fallback={`“${shown(texts()[name])}” says no number; type it as 42,500, about 9, or 5,500 to 6,000.`}
-                >
+                <Show when={!unreadable(name)} fallback={unreadable(name)}>
                   <Show when={judged(name)} fallback="Not quoted yet.">
                     {(figure) => <FindingText of={figure()} />}
                   </Show>

@@ -1,9 +1,11 @@
 // A number with its unit, its allowed range and, when something is wrong, one sentence that says what.
 import { createEffect, createSignal, For, on, Show, untrack } from 'solid-js';
-import { fieldDecimals, formatNumber, rangeProblem, readQuantity } from '../core/format.ts';
+import { fieldDecimals, formatNumber, rangeProblem, wasGiven, allowed } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
+import { readQuantity } from '../core/reading/quantity.ts';
+import { isRefusal } from '../core/refusal.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
-import { likeUnit, useUnits } from '../house/units-store.ts';
+import { likeUnit, useCountry, useUnits } from '../house/units-store.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 
@@ -21,6 +23,8 @@ export interface NumberFieldProps {
   readonly take: (value: number) => string | undefined;
   /** Told whenever the text becomes wrong or right again. */
   readonly onState?: (wrong: boolean) => void;
+  /** Takes what stands behind ± in the text; without it the field says that this is not used. */
+  readonly takeSpread?: ((spread: number) => void) | undefined;
   readonly meaning?: string | undefined;
   /** Marks a figure of the house, which changes the whole book. */
   readonly ofHouse?: boolean;
@@ -48,29 +52,55 @@ function asTyped(value: number, kind: KindName, step: number, { unit, digits, fr
 
 export function NumberField(props: NumberFieldProps) {
   const unitOf = useUnits();
+  const country = useCountry();
   const unit = () => (props.plain ? unitsOf(props.kind)[0]! : unitOf(props.kind));
   const typed = (value: number) =>
     props.plain ? String(Number(value.toPrecision(4))) : asTyped(value, props.kind, props.step, unit());
   const [text, setText] = createSignal(typed(props.value));
   const [problem, setProblem] = createSignal<string>();
+  const [note, setNote] = createSignal<string>();
   let field: HTMLInputElement | undefined;
 
+  const read = (next: string) =>
+    readQuantity(next, {
+      kind: props.kind,
+      unit: unit().unit,
+      label: props.label,
+      range: props.range,
+      country: country(),
+      plain: props.plain ?? false,
+    });
   const problemOf = (next: string): string | undefined => {
-    const number = readQuantity(next, props.kind, unit().unit);
-    const value = number === undefined ? NaN : unit().toCore(number);
+    const said = read(next);
+    if (isRefusal(said)) return said.refused;
     const [low, high] = props.range;
-    const slack = unit().unit === unitsOf(props.kind)[0]!.unit ? 0 : 1e-9 * Math.abs(high);
-    if (!(value >= low - slack && value <= high + slack))
+    if (said.as === 'range')
+      return wasGiven(
+        props.label,
+        next,
+        allowed(props.kind, props.range, unit()),
+        'and one figure is wanted',
+      );
+    const slack = said.unit.unit === unitsOf(props.kind)[0]!.unit ? 0 : 1e-9 * Math.abs(high);
+    if (!(said.value >= low - slack && said.value <= high + slack))
       return rangeProblem(props.label, next, props.kind, props.range, unit());
-    return props.take(Math.min(high, Math.max(low, value)));
+    const problem = props.take(Math.min(high, Math.max(low, said.value)));
+    if (problem === undefined && said.as === 'about') setNote(noteOn(said.value, said.spread));
+    return problem;
+  };
+  /** What is said of “about” and ±, where the field has no use for them. */
+  const noteOn = (value: number, spread: number | undefined): string | undefined => {
+    if (spread !== undefined && props.takeSpread) return void props.takeSpread(spread);
+    return `Taken as ${typed(value)}; ${spread === undefined ? '“about” is' : 'what stands behind ± is'} not used here.`;
   };
   /** True while the text, however it is written, says the figure as it stands. */
   const isRight = () => {
-    const number = readQuantity(text(), props.kind, unit().unit);
-    return number !== undefined && typed(unit().toCore(number)) === typed(props.value);
+    const said = read(text());
+    return !isRefusal(said) && said.as !== 'range' && typed(said.value) === typed(props.value);
   };
   const tryText = (next: string) => {
     setText(next);
+    setNote(undefined);
     setProblem(problemOf(next));
     props.onState?.(problem() !== undefined);
   };
@@ -139,7 +169,13 @@ export function NumberField(props: NumberFieldProps) {
           value={untrack(text)}
           aria-invalid={problem() ? 'true' : 'false'}
           aria-describedby={
-            problem() ? `${props.id}-problem` : props.meaning ? `${props.id}-meaning` : undefined
+            problem()
+              ? `${props.id}-problem`
+              : note()
+                ? `${props.id}-note`
+                : props.meaning
+                  ? `${props.id}-meaning`
+                  : undefined
           }
           onInput={(event) => tryText(event.currentTarget.value)}
           onBlur={settle}
@@ -156,6 +192,7 @@ export function NumberField(props: NumberFieldProps) {
               title={`Put ${props.label} back`}
               onClick={(event) => {
                 setProblem(undefined);
+                setNote(undefined);
                 props.onState?.(false);
                 reset()();
                 focusAfter(event, () => field);
@@ -183,6 +220,11 @@ export function NumberField(props: NumberFieldProps) {
       <Show when={problem()}>
         <p class="problem" id={`${props.id}-problem`}>
           {problem()}
+        </p>
+      </Show>
+      <Show when={note()}>
+        <p class="meaning" id={`${props.id}-note`}>
+          {note()}
         </p>
       </Show>
       <Show when={props.meaning}>

@@ -1,6 +1,8 @@
 // Each number of a text with the unit that it is said in.
-import { tidy, type Said } from './numbers.ts';
-import type { Token } from './tokens.ts';
+import { andAHalf } from '../core/reading/halves.ts';
+import { tidy, type Said } from '../core/reading/numbers.ts';
+import { timeAt } from '../core/reading/times.ts';
+import type { Token } from '../core/reading/tokens.ts';
 import { unitAt, type Dimension } from './units.ts';
 
 /** A number with its unit while the text is being read. */
@@ -14,6 +16,8 @@ export interface Found {
   dimension: Dimension;
   fall?: 'from' | 'to';
   year: boolean;
+  /** Said with a ± behind it. */
+  around?: boolean;
 }
 
 const money: Readonly<Record<string, string>> = { '£': '£', $: '$', '€': '€' };
@@ -59,7 +63,7 @@ function idle(
 function attach(text: string, tokens: readonly Token[], said: Said): Found | undefined {
   const first = tokens[said.first]!;
   const numberEnd = tokens[said.next - 1]!.end;
-  const of = /^\s+of\s+(?:a\s+|an\s+)?/iy;
+  const of = /\s+of\s+(?:a\s+|an\s+)?/iy;
   of.lastIndex = numberEnd;
   const skipped = said.fraction || tokens[said.first + 1]?.text === 'couple' ? of.exec(text) : null;
   const unit = unitAt(text, numberEnd + (skipped?.[0].length ?? 0));
@@ -78,6 +82,11 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
   if (found.unit === '° under proof') Object.assign(found, { unit: '° proof', value: 100 - found.value });
   const sign = before && money[before.text];
   if (sign) return { ...found, start: before.start, end: numberEnd, unit: sign, dimension: 'money' };
+  const millions = found.unit === 'm' ? unitAt(text, found.end) : undefined;
+  if (millions && inMillions.has(millions.dimension))
+    return { ...found, ...millions, value: tidy(1e6 * found.value), said: { ...said, scale: 1e6 } };
+  if (found.dimension === 'bare' && isDegrees(found.value) && gravityBefore.test(text.slice(Math.max(0, first.start - 40), first.start)))
+    return { ...found, unit: '° gravity', dimension: 'gravity' }; // prettier-ignore
   if (found.unit === 'lb' && (said.scale >= 1e6 || found.value >= 1e5))
     return { ...found, unit: '£', dimension: 'money' };
   if (found.dimension === 'clock')
@@ -93,6 +102,14 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
   return found;
 }
 
+/** What 1.6m is a million and a bit of, and not metres. */
+const inMillions = new Set<Dimension>(['volume', 'alcohol', 'mass', 'casks', 'bottles', 'people']);
+
+/** "A gravity of 58": degrees of gravity, told by the word before. */
+const gravityBefore =
+  /\bgravit(?:y|ies)(?:\s+(?:is|was|of|at|comes|out|to|about|around|roughly|some|nearly)){0,3}\s+$/i;
+const isDegrees = (value: number) => value >= 20 && value <= 130;
+
 /** 5.30 pm as 17.5 hours. */
 function clock(figure: Token, value: number, after: string): number {
   const [, hours, minutes] = /^(\d{1,2})[.:](\d{2})$/.exec(figure.text) ?? [];
@@ -100,15 +117,6 @@ function clock(figure: Token, value: number, after: string): number {
   return tidy(/p/i.test(after) && hour < 12 ? hour + 12 : hour);
 }
 
-/** "A tonne and a half", "an hour and a half", "six tonnes and a half". */
-function andAHalf(text: string, at: number): { adds: number; end: number } | undefined {
-  const tail = /\s+and\s+an?\s+(half|quarter)\b(?!\s+(?:million|thousand|hundred))/iy;
-  tail.lastIndex = at;
-  const found = tail.exec(text);
-  return found
-    ? { adds: found[1]!.toLowerCase() === 'half' ? 0.5 : 0.25, end: at + found[0].length }
-    : undefined;
-}
 const halfSoon = /\sand\s+an?\s+(?:half|quarter)\b/i;
 const measured = new Set<Dimension>(['mass', 'volume', 'time', 'length']);
 
@@ -124,7 +132,18 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
     const token = tokens[i]!;
     if (token.start < taken) continue;
     if (said) {
-      const one = attach(text, tokens, said);
+      const time = token.kind === 'figure' ? timeAt(text, token.start, false) : undefined;
+      const one: Found | undefined = time
+        ? {
+            start: token.start,
+            end: time.end,
+            value: tidy(time.hours),
+            said,
+            unit: 'h',
+            dimension: 'time',
+            year: false,
+          }
+        : attach(text, tokens, said);
       if (!one) continue;
       const half = measured.has(one.dimension) ? andAHalf(text, one.end) : undefined;
       if (half) Object.assign(one, { value: one.value + half.adds, end: half.end });

@@ -1,9 +1,10 @@
 // A text's quantities: each number with its unit, its place, and whether it was said as about.
 import { gather, type Found } from './found.ts';
-import { numbersIn, tidy } from './numbers.ts';
-import { joinRanges, joinShares } from './ranges.ts';
+import { numbersIn, tidy } from '../core/reading/numbers.ts';
+import { vague, vagueAfter } from '../core/reading/vague.ts';
+import { joinParts, joinRanges, joinShares } from './ranges.ts';
 import { carryUnits, settleUnits, shareUnits } from './shared-units.ts';
-import type { Token } from './tokens.ts';
+import type { Token } from '../core/reading/tokens.ts';
 import type { Dimension } from './units.ts';
 
 export interface Quantity {
@@ -20,10 +21,6 @@ export interface Quantity {
   readonly fall?: 'from' | 'to';
 }
 
-const vague = new Set('about around roughly approximately approx some nearly almost near under over circa ca c ~ ≈ maybe perhaps say call something like close upwards up least most than bit best pushing couple give odd'.split(' ')); // prettier-ignore
-const vagueAfter =
-  /^[\s,-]*(?:or so\b|ish\b|odd\b|give or take|or thereabouts|or thereabout|near enough|or near|more or less|roughly|\+)/i;
-
 function saidVaguely(text: string, tokens: readonly Token[], { said, end }: Found): boolean {
   for (let back = 1; back <= 4; back++) {
     const token = tokens[said.first - back];
@@ -36,7 +33,7 @@ function saidVaguely(text: string, tokens: readonly Token[], { said, end }: Foun
 /** Every quantity of a text, in order. Takes any text. */
 export function quantitiesIn(text: string): Quantity[] {
   const { tokens, numbers } = numbersIn(text);
-  const found = joinShares(text, joinRanges(text, tokens, gather(text, tokens, numbers)));
+  const found = joinShares(text, joinRanges(text, tokens, joinParts(text, gather(text, tokens, numbers))));
   shareUnits(text, found);
   carryUnits(text, found);
   settleUnits(found);
@@ -48,7 +45,7 @@ export function quantitiesIn(text: string): Quantity[] {
       : { range: [tidy(each.low), tidy(each.value)] as const }),
     unit: each.unit,
     dimension: each.year ? 'date' : each.dimension,
-    approximate: saidVaguely(text, tokens, each),
+    approximate: each.around || saidVaguely(text, tokens, each),
     ...(each.fall ? { fall: each.fall } : {}),
   }));
 }

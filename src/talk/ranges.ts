@@ -1,15 +1,8 @@
 // Two numbers that are one: the ends of a range, a fall from one to the other, one in so many.
+import { lifted } from '../core/reading/ends.ts';
+import type { Token } from '../core/reading/tokens.ts';
 import type { Found } from './found.ts';
-import type { Token } from './tokens.ts';
-
-const scaleOf = ({ said, value }: Found) =>
-  said.scale > 1
-    ? said.scale
-    : value >= 1000 && value % 1000 === 0
-      ? 1000
-      : value >= 1000 && value % 100 === 0
-        ? 1000
-        : 1;
+import { inUnit, type Dimension } from './units.ts';
 
 /** Whether two neighbours are the ends of one range, a fall, or apart. */
 function relation(text: string, tokens: readonly Token[], a: Found, b: Found): 'range' | 'fall' | undefined {
@@ -24,20 +17,18 @@ function relation(text: string, tokens: readonly Token[], a: Found, b: Found): '
     if (word === '-' && a.said.first > 0 && before === '-') return undefined;
     if (b.value < a.value && word !== '-' && b.dimension !== 'time') return 'fall';
   }
-  const ascending = lifted(a, b) < b.value;
+  const ascending = liftedEnd(a, b) < b.value;
   if (/^(?:to|up to|till|until|-|–|—)$/.test(word)) return ascending ? 'range' : undefined;
-  if (word === 'or') return ascending && b.value <= 2.5 * lifted(a, b) ? 'range' : undefined;
+  if (word === 'or') return ascending && b.value <= 2.5 * liftedEnd(a, b) ? 'range' : undefined;
   if (word === 'and' && before === 'between') return ascending ? 'range' : undefined;
   return undefined;
 }
 
-/** The first end of a range as meant: the 5 of "5-6,000" is five thousand. */
-function lifted(a: Found, b: Found): number {
-  const scale = scaleOf(b);
-  return a.dimension === 'bare' && a.said.scale === 1 && scale > 1 && a.value < 1000 && a.value * scale < b.value && a.value < b.value / 50
-    ? a.value * scale
-    : a.value; // prettier-ignore
-}
+/** The first end of a range as meant; one with a unit of its own stands as it is. */
+const liftedEnd = (a: Found, b: Found): number =>
+  a.dimension === 'bare'
+    ? lifted({ value: a.value, scale: a.said.scale }, { value: b.value, scale: b.said.scale })
+    : a.value;
 
 /** Ranges joined into one, falls marked. */
 export function joinRanges(text: string, tokens: readonly Token[], found: readonly Found[]): Found[] {
@@ -46,7 +37,7 @@ export function joinRanges(text: string, tokens: readonly Token[], found: readon
     const last = joined.at(-1);
     const how = last && last.low === undefined ? relation(text, tokens, last, next) : undefined;
     if (last && how === 'range') {
-      joined[joined.length - 1] = { ...next, start: last.start, low: lifted(last, next), said: { ...next.said, first: last.said.first }, year: last.year }; // prettier-ignore
+      joined[joined.length - 1] = { ...next, start: last.start, low: liftedEnd(last, next), said: { ...next.said, first: last.said.first }, year: last.year }; // prettier-ignore
     } else if (last && how === 'fall') {
       if (last.dimension === 'bare') Object.assign(last, { unit: next.unit, dimension: next.dimension });
       last.fall = 'from';
@@ -85,3 +76,31 @@ export function joinShares(text: string, found: readonly Found[]): Found[] {
   }
   return joined; // prettier-ignore
 }
+
+const plusMinus = /^\s*(?:±|\+\s*\/?\s*[-−–]|,?\s*plus\s+or\s+minus)\s*$/i;
+const andMore = /^\s+(?:and\s+)?$/i;
+const inParts = new Set<Dimension>(['time', 'mass']);
+
+/** "42 ± 2" is one figure, and so is "seven hours and thirty-six minutes". */
+export function joinParts(text: string, found: readonly Found[]): Found[] {
+  const joined: Found[] = [];
+  for (const next of found) {
+    const last = joined.at(-1);
+    const between = last && text.slice(last.end, next.start);
+    if (last && plusMinus.test(between!)) {
+      const unit = last.dimension === 'bare' ? { unit: next.unit, dimension: next.dimension } : {};
+      Object.assign(last, unit, { end: next.end, around: true });
+    } else if (last && andMore.test(between!) && isSmaller(next, last))
+      Object.assign(last, { end: next.end, value: last.value + inUnit(next.value, next.unit, last.unit) });
+    else joined.push(next);
+  }
+  return joined;
+}
+
+/** Whether one is less than one of the other, in a smaller unit of the same. */
+const isSmaller = (part: Found, whole: Found): boolean =>
+  part.dimension === whole.dimension &&
+  inParts.has(part.dimension) &&
+  part.low === undefined &&
+  inUnit(1, part.unit, whole.unit) < 1 &&
+  inUnit(part.value, part.unit, whole.unit) < 1;

@@ -1,14 +1,8 @@
 // Figures as text and text as figures, and the table of kinds.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import {
-  asShown,
-  format,
-  formatCount,
-  formatNumber,
-  formatWorking,
-  parseNumber,
-} from '../../src/core/format.ts';
+import { asShown, format, formatCount, formatNumber, formatWorking } from '../../src/core/format.ts';
+import { parseNumber } from '../../src/core/reading/plain.ts';
 import { kinds, type KindName } from '../../src/core/kinds.ts';
 import { numberFigures } from '../../src/house/figures.ts';
 import { typed } from '../../src/house/codec.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { calculators } from '../../src/calculators/index.ts';
 import { kinds as quantityKinds } from '../../src/core/kinds.ts';
-import { answerUnits } from '../../src/exercises/answer-units.ts';
+import { unitsRead } from '../../src/core/units.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
 import { fetchKinds } from '../../src/exercises/kinds/later.ts';
@@ -39,7 +39,7 @@ function checkNumber(question: NumberQuestion): void {
   expect(Number.isFinite(answer)).toBe(true);
   const isRight = (text: string) =>
     expect(mark(question, text), `${prompt}\n“${text}” for ${answer}`).toMatchObject({ verdict: 'right' });
-  for (const unit of answerUnits(of)) {
+  for (const unit of unitsRead(of)) {
     const [, ...withUnit] = [...written(unit.fromCore(answer), unit.unit)];
     for (const text of withUnit) isRight(text.replace(/^-/, '−'));
   }

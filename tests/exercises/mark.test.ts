@@ -26,7 +26,7 @@ const water: NumberQuestion = {
   ],
 };
 
-const first = (text: string) => readAnswer(text, 'volume20')[0]?.number;
+const first = (text: string) => readAnswer(text, 'volume20')?.number;
 test.each([
   ['1234.5', 1234.5], ['1,234.5', 1234.5], ['1 234.5', 1234.5], ['1 234,5', 1234.5], ['1.234,5', 1234.5],
   ['1’234.5', 1234.5], ['1\u202f234.5 L', 1234.5], ['1234,5 litres', 1234.5], ['about 1234.5', 1234.5], ['= 1,234.5L', 1234.5],
@@ -36,9 +36,12 @@ test.each([
   expect(first(text)).toBeCloseTo(value, 9);
 }); // prettier-ignore
 
-test.each(['', 'about', 'L', '1,2,3', '1..2', 'twelve', '--3', '3/0'])('does not read “%s”', (text) => {
-  expect(readAnswer(text, 'volume20')).toEqual([]);
-});
+test.each(['', 'about', 'L', '1,2,3', '1..2', 'dozens', '--3', '3/0', '5 to 6'])(
+  'does not read “%s”',
+  (text) => {
+    expect(readAnswer(text, 'volume20')).toBeUndefined();
+  },
+);
 
 test.each([
   ['', 'unanswered'], ['  ', 'unanswered'], ['lots', 'unreadable'], ['1,234.5', 'right'], ['1234.5 L', 'right'], ['1235', 'right'],
@@ -57,10 +60,22 @@ test('a mistake is told by its family', () => {
   expect(mark(water, '777').family).toBeUndefined();
 });
 
-test('a comma before three digits may group or be a decimal comma, whichever is right', () => {
+// The same comma meant one thing in a field and another in an answer; now one rule holds, and the mark tells it.
+test('a comma before three digits groups and a point does not; right digits are told so', () => {
   const small = { ...water, answer: 1.234, digits: 3, tolerance: 0.001, slips: [] };
-  expect(mark(small, '1,234').verdict).toBe('right');
-  expect(mark({ ...small, answer: 1234, digits: 0, tolerance: 1 }, '1.234').verdict).toBe('right');
+  const large = { ...small, answer: 1234, digits: 0, tolerance: 1 };
+  expect([mark(small, '1.234'), mark(large, '1,234')].map(({ verdict }) => verdict)).toEqual([
+    'right',
+    'right',
+  ]);
+  expect(mark(small, '1,234')).toMatchObject({
+    verdict: 'unit',
+    say: expect.stringContaining('is read as 1,234:'),
+  });
+  expect(mark(large, '1.234')).toMatchObject({
+    verdict: 'unit',
+    say: expect.stringContaining('is read as 1.234:'),
+  });
 });
 
 test('unreadable says what was given and what is allowed', () => {

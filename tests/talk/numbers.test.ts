@@ -1,6 +1,6 @@
 // Numbers in digits and words, their units, ranges and lists.
 import { expect, test } from 'vitest';
-import { numbersIn } from '../../src/talk/numbers.ts';
+import { numbersIn } from '../../src/core/reading/numbers.ts';
 import { quantitiesIn } from '../../src/talk/quantities.ts';
 import { inUnit } from '../../src/talk/units.ts';
 

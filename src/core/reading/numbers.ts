@@ -13,9 +13,12 @@ export interface Said {
   readonly fraction: boolean;
 }
 
-const scales: Readonly<Record<string, number>> = { hundred: 100, thousand: 1e3, million: 1e6, billion: 1e9, k: 1e3, dozen: 12, grand: 1e3 }; // prettier-ignore
+const scales: Readonly<Record<string, number>> = { hundred: 100, thousand: 1e3, million: 1e6, billion: 1e9, dozen: 12, grand: 1e3 }; // prettier-ignore
 const parts: Readonly<Record<string, number>> = { half: 2, halves: 2, third: 3, thirds: 3, quarter: 4, quarters: 4, fifth: 5, fifths: 5, sixth: 6, sixths: 6, eighth: 8, eighths: 8, tenth: 10, tenths: 10 }; // prettier-ignore
 const pairs: Readonly<Record<string, number>> = { dozen: 12, couple: 2, pair: 2 };
+
+/** Short for a scale, where no unit of that name can be meant: 1.6m litres. */
+export const shortScales: Readonly<Record<string, number>> = { k: 1e3, m: 1e6, mn: 1e6, mln: 1e6, mio: 1e6, bn: 1e9 }; // prettier-ignore
 
 const text = (tokens: readonly Token[], i: number) => tokens[i]?.text ?? '';
 const isArticle = (word: string) => word === 'a' || word === 'an';
@@ -53,9 +56,17 @@ function decimals(tokens: readonly Token[], i: number): { adds: number; next: nu
   return said === '' ? undefined : { adds: Number(`0.${said.slice(0, 9)}`), next };
 }
 
+/** The 1/2 of "2 1/2". */
+function mixed(tokens: readonly Token[], i: number): { adds: number; next: number } | undefined {
+  const [before, part] = [tokens[i - 1], slashed(tokens, i, false)];
+  if (!part || tokens[i]!.joined || before?.kind !== 'figure' || !Number.isInteger(before.value))
+    return undefined;
+  return { adds: part.value, next: part.next };
+}
+
 /** Half a million, three quarters of a million, two thirds, 1/2. */
-function fractionAt(tokens: readonly Token[], i: number): Said | undefined {
-  const ratio = slashed(tokens, i);
+function fractionAt(tokens: readonly Token[], i: number, alone: boolean): Said | undefined {
+  const ratio = slashed(tokens, i, alone);
   if (ratio) return ratio;
   const word = text(tokens, i);
   const many = word === 'half' || isArticle(word) ? { value: 1, next: word === 'half' ? i : i + 1 } : cardinal(tokens, i); // prettier-ignore
@@ -80,19 +91,21 @@ function fractionAt(tokens: readonly Token[], i: number): Said | undefined {
   return { value, first: i, next: of + 1, scale: 1, fraction: false };
 }
 
-function slashed(tokens: readonly Token[], i: number): Said | undefined {
+/** 1/2, 3/4; where the text is one figure alone, any part: 7/12. */
+function slashed(tokens: readonly Token[], i: number, alone: boolean): Said | undefined {
   const [over, slash, under, after] = tokens.slice(i, i + 4);
   if (over?.kind !== 'figure' || slash?.text !== '/' || under?.kind !== 'figure') return undefined;
   if (after?.text === '/' || text(tokens, i - 1) === '/') return undefined;
-  const sound = [2, 3, 4, 5, 8].includes(under.value ?? 0) && Number.isInteger(over.value) && over.value! < under.value!; // prettier-ignore
+  const whole = Number.isInteger(over.value) && Number.isInteger(under.value) && under.value! > 0;
+  const sound = whole && (alone || ([2, 3, 4, 5, 8].includes(under.value!) && over.value! < under.value!));
   return sound && over.value! > 0
     ? { value: over.value! / under.value!, first: i, next: i + 3, scale: 1, fraction: true }
     : undefined;
 }
 
-/** The number that starts at a token, or nothing. */
-export function numberAt(tokens: readonly Token[], i: number): Said | undefined {
-  const fraction = fractionAt(tokens, i);
+/** The number that starts at a token, or nothing; `alone` where the text is to be one figure and no more. */
+export function numberAt(tokens: readonly Token[], i: number, alone = false): Said | undefined {
+  const fraction = fractionAt(tokens, i, alone);
   if (fraction) return fraction;
   const token = tokens[i]!;
   const after = isArticle(token.text) ? pairs[text(tokens, i + 1)] : undefined;
@@ -107,7 +120,7 @@ export function numberAt(tokens: readonly Token[], i: number): Said | undefined 
         : cardinal(tokens, i);
   if (!whole) return undefined;
   let { value, next } = whole;
-  const more = decimals(tokens, next) ?? addition(tokens, next);
+  const more = decimals(tokens, next) ?? addition(tokens, next) ?? mixed(tokens, next);
   if (next === i && (!more || more.next - i < 4)) return undefined; // "point" alone is no number
   if (more) {
     value += more.adds * (token.kind === 'word' && value >= 1e6 && value % 1e6 === 0 ? 1e6 : 1); // a million and a quarter
@@ -115,8 +128,9 @@ export function numberAt(tokens: readonly Token[], i: number): Said | undefined 
   }
   let scale = token.kind === 'word' && value >= 1000 && value % 1000 === 0 ? 1000 : 1;
   const word = text(tokens, hyphen(tokens, next));
-  if (Object.hasOwn(scales, word) && (word !== 'k' || tokens[next]?.joined)) {
-    scale = scales[word]!;
+  const short = word !== 'm' && tokens[next]?.joined ? shortScales[word] : undefined; // a joined m may be metres
+  if (Object.hasOwn(scales, word) || short !== undefined) {
+    scale = short ?? scales[word]!;
     value *= scale;
     next = hyphen(tokens, next) + 1;
     const half = addition(tokens, next); // two million and a half
@@ -133,7 +147,7 @@ export const tidy = (value: number): number => Number(value.toPrecision(12));
 
 const others = new Set(['a', 'an', 'half', 'point']);
 /** Whether a number can begin with a token at all; most words are told apart here. */
-const mayBegin = ({ kind, text: word }: Token) =>
+export const mayBegin = ({ kind, text: word }: Token) =>
   kind === 'figure' || (kind === 'word' && (others.has(word) || isNumberWord(word)));
 
 /** Every number of a text, in order, with the text's tokens. */
