@@ -212,7 +212,7 @@ export function line(house: House): Line | Refusal {
       strike: strikeTemperature(house.mashTemperature, { ...house, ratio: house.liquorRatio }),
       efficiency: mashEfficiency(wort, { mass: house.maltPerMash, extract: house.solubleExtract }),
       draff: draffMass(
-        { mass: house.maltPerMash, moisture: house.maltMoisture },
+        { mass: house.maltPerMash, moisture: house.maltMoisture, extract: house.solubleExtract },
         extract,
         house.draffMoisture,
       ),
