@@ -62,10 +62,13 @@ export const numberFigures = {
   fillingStrength: { stage: 'maturing', kind: 'strength', label: 'Filling strength', range: [40, 80], step: 0.1, meaning: 'Strength to which new spirit is let down before it goes into wood.' },
   barrels: { stage: 'maturing', kind: 'percent', label: 'Share of barrels, 200 L', range: [0, 100], step: 1, meaning: 'Barrels in every hundred casks filled.' },
   hogsheads: { stage: 'maturing', kind: 'percent', label: 'Share of hogsheads, 250 L', range: [0, 100], step: 1, meaning: 'Hogsheads in every hundred casks filled. The rest are butts of 500 L.' },
+  indrink: { stage: 'maturing', kind: 'percent', label: 'Drunk by the dry wood', range: [0, 6], step: 0.1, meaning: 'Part of a filling that soaks into the wood in its first days.' },
   alcoholLoss: { stage: 'maturing', kind: 'percent', label: 'Alcohol lost in a year', range: [0, 15], step: 0.1, meaning: 'Part of the alcohol in a cask that leaves it in a year.' },
   storeHumidity: { stage: 'maturing', kind: 'percent', label: 'Humidity of the store', range: [20, 98], step: 1, meaning: 'Relative humidity of the air round the casks.' },
   steadyHumidity: { stage: 'maturing', kind: 'percent', label: 'Humidity at which strength is steady', range: [40, 80], step: 1, meaning: 'In this air a cask of 63.5 % vol keeps its strength; fit it to a regauge.' },
   yearsInWood: { stage: 'maturing', kind: 'years', label: 'Years in wood', range: [1, 60], step: 1, meaning: 'Years from filling to bottling.' },
+  caskResidue: { stage: 'maturing', kind: 'volume20', label: 'Left in an emptied cask', range: [0, 10], step: 0.1, meaning: 'Spirit that stays in each cask when it is emptied.' },
+  filterLoss: { stage: 'maturing', kind: 'percent', label: 'Lost in bottling', range: [0, 20], step: 0.1, meaning: 'Part of the spirit, let down, that filters, pipes and spills take.' },
   bottlingStrength: { stage: 'maturing', kind: 'strength', label: 'Bottling strength', range: [37, 70], step: 0.1, meaning: 'Strength to which the spirit is let down for the bottle.' },
   bottleSize: { stage: 'maturing', kind: 'bottle', label: 'Bottle', range: [1, 450], step: 5, meaning: 'What a bottle holds.' },
 } as const satisfies Record<NumberName, NumberFigure>;

@@ -27,6 +27,9 @@ export const usual: Partial<Readonly<Record<NumberName, Usual>>> = {
   washEnd: { range: [1, 1], source: 'common-practice' },
   feintsEnd: { range: [1, 1], source: 'nicol-2003' },
   fillingStrength: { range: [63.5, 63.5], source: 'common-practice' },
+  indrink: { range: [2, 2], source: 'common-practice' },
   alcoholLoss: { range: [1.5, 2.5], source: 'common-practice' },
+  caskResidue: { range: [0.5, 2], source: 'memory' },
+  filterLoss: { range: [0.3, 1], source: 'memory' },
   steadyHumidity: { range: [60, 70], source: 'memory' },
 };

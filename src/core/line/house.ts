@@ -43,10 +43,13 @@ export interface House {
   readonly fillingStrength: Quantity<'strength'>;
   readonly barrels: Quantity<'percent'>;
   readonly hogsheads: Quantity<'percent'>;
+  readonly indrink: Quantity<'percent'>;
   readonly alcoholLoss: Quantity<'percent'>;
   readonly storeHumidity: Quantity<'percent'>;
   readonly steadyHumidity: Quantity<'percent'>;
   readonly yearsInWood: Quantity<'years'>;
+  readonly caskResidue: Quantity<'volume20'>;
+  readonly filterLoss: Quantity<'percent'>;
   readonly bottlingStrength: Quantity<'strength'>;
   readonly bottleSize: Quantity<'bottle'>;
 }
