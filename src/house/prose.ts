@@ -74,6 +74,25 @@ const lineFigures: Readonly<
   'bottling.bottlesPerYear': ['count'],
 };
 
+/** Things that are counted whole: part of a bottle is none, and part of a cask takes one more. Below ten a mean keeps its decimals. */
+const counted: Readonly<Record<string, (mean: number) => number>> = {
+  'bottling.bottles': Math.floor,
+  'bottling.bottlesPerCask': Math.floor,
+  'bottling.bottlesPerYear': Math.floor,
+  'casks.perMash': Math.ceil,
+  'casks.perWeek': Math.ceil,
+  'casks.perYear': Math.ceil,
+  'casks.inStore': Math.ceil,
+};
+const HAIR = 1e-9; // part of a count: rounding must not take the last one, nor add one
+
+function wholeOf(path: string, mean: number): number {
+  const whole = counted[path];
+  if (!whole || mean < 10) return mean;
+  const nearest = Math.round(mean);
+  return Math.abs(mean - nearest) < HAIR * mean ? nearest : whole(mean);
+}
+
 /** The kind of a figure, or undefined for a name that prose may not quote. */
 export function kindOfFigure(path: string): { kind: KindName; amount: boolean } | undefined {
   const name = path.replace(/^house\./, '');
@@ -123,5 +142,7 @@ export function figureText(line: Line, path: string, per: Pace = 'mash', digits?
       : per === 'mash'
         ? givenDigits(value, about.kind)
         : undefined;
-  return format(value * mashesIn(per, line), about.kind, digits ?? own);
+  const amount = value * mashesIn(per, line);
+  const decimals = digits ?? own;
+  return format(decimals ? amount : wholeOf(path, amount), about.kind, decimals);
 }

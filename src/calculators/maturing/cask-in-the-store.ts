@@ -2,14 +2,16 @@
 import { formatCount, formatNumber as n } from '../../core/format.ts';
 import { ageCask, lossInStore, timesFaster, type CaskPlan } from '../../core/maturing/cask.ts';
 import { vapourInTheStore } from '../../core/maturing/vapour-in-the-store.ts';
+import { afterFirstDrink } from '../../core/maturing/to-bottle.ts';
 import { litres20, litresOfAlcohol, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
-import { storeInputs, storeOf } from './store.ts';
+import { indrinkInput, storeInputs, storeOf } from './store.ts';
 
 interface Given {
   readonly size: Quantity<'volume'>;
   readonly measuredOn: Quantity<'volume'>;
   readonly strength: Quantity<'strength'>;
+  readonly indrink: Quantity<'percent'>;
   readonly loss: Quantity<'percent'>;
   readonly humidity: Quantity<'percent'>;
   readonly steady: Quantity<'percent'>;
@@ -19,7 +21,7 @@ interface Given {
 }
 
 const plan = (given: Given): CaskPlan => ({
-  volume: litres20(given.size),
+  volume: afterFirstDrink(litres20(given.size), given.indrink),
   strength: given.strength,
   cask: { size: given.size, measuredOn: given.measuredOn },
   store: { ...storeOf(given), temperature: given.temperature, measuredAt: given.measuredAt },
@@ -36,6 +38,7 @@ export default defineCalculator({
   inputs: {
     size: { kind: 'volume', label: 'Cask, filled to', range: [20, 700], step: 10, from: 'casks.meanSize' },
     strength: { kind: 'strength', label: 'Filled at', range: [1, 80], step: 0.1, from: 'filling.strength' },
+    indrink: indrinkInput,
     temperature: {
       kind: 'temperature',
       label: 'Temperature of this store',
@@ -102,7 +105,7 @@ export default defineCalculator({
       'Pace = stated pace × vapour pressure here ÷ vapour pressure where the loss was found × (size there ÷ size here) to the power ⅓',
       `From ${n(given.measuredAt, 0)} to ${n(given.temperature, 0)} °C: × ${n(times.ethanol / wood, 3)} for alcohol, × ${n(times.water / wood, 3)} for water; from ${n(given.measuredOn, 0)} to ${n(given.size, 0)} L: × ${n(wood, 3)} for both`,
       `So ${n(given.loss, 2)} % a year becomes 100 × (1 − ${n(1 - given.loss / 100, 4)} to the power ${n(times.ethanol, 3)}) = ${n(result.lossHere, 2)} %`,
-      `Followed step by step for ${formatCount(given.years, 'year')}: ${n(result.volume, 1)} L at ${n(result.strength, 1)} % vol`,
+      `The wood drinks ${n(given.indrink, 1)} % of the filling first. Followed step by step for ${formatCount(given.years, 'year')}: ${n(result.volume, 1)} L at ${n(result.strength, 1)} % vol`,
     ];
   },
   remark: (given, result) => {
@@ -135,6 +138,7 @@ export default defineCalculator({
         size: 200,
         measuredOn: 200,
         strength: 63.5,
+        indrink: 0,
         loss: 2,
         humidity: 65,
         steady: 65,
@@ -152,6 +156,7 @@ export default defineCalculator({
         size: 50,
         measuredOn: 200,
         strength: 63.5,
+        indrink: 0,
         loss: 2,
         humidity: 65,
         steady: 65,

@@ -30,7 +30,7 @@ export default defineCalculator({
       label: 'Lost in filtering and bottling',
       range: [0, 20],
       step: 0.1,
-      value: 0,
+      house: 'filterLoss',
     },
     bottle: { kind: 'bottle', label: 'Bottle', range: [1, 450], step: 5, house: 'bottleSize' },
     perCase: { kind: 'count', label: 'Bottles in a case', range: [1, 48], step: 1, value: 6 },

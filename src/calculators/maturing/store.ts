@@ -2,6 +2,15 @@
 import type { Store } from '../../core/maturing/cask.ts';
 import type { Quantity } from '../../core/quantity.ts';
 
+/** What the dry wood drinks: a figure of the house, for every sum that follows a cask from its filling. */
+export const indrinkInput = {
+  kind: 'percent',
+  label: 'Drunk by the dry wood in the first days',
+  range: [0, 6],
+  step: 0.1,
+  house: 'indrink',
+} as const;
+
 export const storeInputs = {
   loss: {
     kind: 'percent',
