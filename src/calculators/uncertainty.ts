@@ -1,31 +1,33 @@
-// How far a result may be off when its inputs are only so sure: first order, as in the GUM.
+// How far a result may be off when its inputs are only so sure: each moved by its own ±, as in the GUM.
 import { isRefusal } from '../core/refusal.ts';
 import { isNumber, type AnyCalculator, type AnyGiven, type AnyResult } from './define.ts';
 
 /** ± of each input that has one, as a standard uncertainty in the input's unit. */
 export type PlusMinus = Readonly<Record<string, number>>;
 
-const PART = 0.05; // of the ± by which an input is moved to find the slope there
-
 /**
- * ± of every result: the root of the sum of (slope × ±)² over the inputs, slopes by central difference.
- * Inputs are taken as independent. A result whose slope cannot be found (a refusal close by) has no ±.
- * Source: JCGM 100:2008 (GUM), 5.1.2, law of propagation of uncertainty.
+ * ± of every result: the root of the sum of squares of what each input's ± does to it. That is found by moving the input
+ * by its whole ± down and up, and the larger change counts, so that a result with a kink, or flat on one side, does not
+ * look sure. A bound of the range cuts a move short, and the change is scaled up. Inputs are taken as independent.
+ * A result that is refused on both sides has no ±.
+ * Source: JCGM 100:2008 (GUM), 5.1.2 and 5.1.3 note 2, there with the mean of the two sides.
  */
 export function propagate(calculator: AnyCalculator, given: AnyGiven, plusMinus: PlusMinus): AnyResult {
-  const squares: Record<string, number> = Object.fromEntries(
-    Object.keys(calculator.outputs).map((name) => [name, 0]),
-  );
+  const outputs = Object.keys(calculator.outputs);
+  const squares: Record<string, number> = Object.fromEntries(outputs.map((name) => [name, 0]));
+  const here = answerAt(calculator, given);
   for (const [name, input] of Object.entries(calculator.inputs)) {
     const u = plusMinus[name] ?? 0;
     if (!isNumber(input) || !(u > 0)) continue;
     const value = given[name] as number;
-    const low = Math.max(input.range[0], value - PART * u);
-    const high = Math.min(input.range[1], value + PART * u);
-    const [below, above] = [low, high].map((moved) => answerAt(calculator, { ...given, [name]: moved }));
-    for (const output of Object.keys(squares)) {
-      const slope = below && above && high > low ? (above[output]! - below[output]!) / (high - low) : NaN;
-      squares[output] = squares[output]! + (slope * u) ** 2;
+    const ends = [Math.max(input.range[0], value - u), Math.min(input.range[1], value + u)];
+    const moves = ends.flatMap((end) => {
+      const moved = end === value ? undefined : answerAt(calculator, { ...given, [name]: end });
+      return moved ? [{ moved, times: u / Math.abs(end - value) }] : [];
+    });
+    for (const output of outputs) {
+      const changes = moves.map(({ moved, times }) => times * Math.abs(moved[output]! - here?.[output]!));
+      squares[output] = squares[output]! + (changes.length > 0 ? Math.max(...changes) : NaN) ** 2;
     }
   }
   return Object.fromEntries(

@@ -22,6 +22,18 @@ export function kindOfFigure(path: string): { kind: KindName; amount: boolean } 
   return found && { kind: found.kind, amount: found.grows ?? false };
 }
 
+const HAIR = 1e-9; // part of a count: rounding must not take the last one, nor add one
+const FEW = 10; // things: below so many a mean keeps its decimals
+
+/** A count as whole things, where the table of figures says how. */
+function wholeOf(path: string, mean: number): number {
+  const whole = lineFigures.get(path)?.whole;
+  if (!whole || mean < FEW) return mean;
+  const nearest = Math.round(mean);
+  if (Math.abs(mean - nearest) < HAIR * mean) return nearest;
+  return whole === 'up' ? Math.ceil(mean) : Math.floor(mean);
+}
+
 /** Decimals that a figure given by the reader needs: as few as say it whole, but gravity always has three. */
 function givenDigits(value: number, kind: KindName): number {
   if (kind === 'gravity') return 3;
@@ -59,5 +71,7 @@ export function figureText(line: Line, path: string, per: Pace = 'mash', digits?
       : per === 'mash'
         ? givenDigits(value, about.kind)
         : undefined;
-  return format(value * mashesIn(per, line), about.kind, digits ?? own);
+  const amount = value * mashesIn(per, line);
+  const decimals = digits ?? own;
+  return format(decimals ? amount : wholeOf(path, amount), about.kind, decimals);
 }

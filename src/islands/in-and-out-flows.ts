@@ -80,7 +80,7 @@ function fermenting({ wort, wash }: Line): Flow[] {
       out: [
         part('Wash', wash.washMass, 'liquid'),
         part('Carbon dioxide', wash.carbonDioxide, 'lost'),
-        part('New yeast', wash.yeastGrown, 'husk'),
+        part('Yeast, in Balling’s sum', wash.yeastGrown, 'husk'),
       ],
     },
   ];
@@ -136,15 +136,20 @@ function maturing({ heart, filling, matured, bottling, house }: Line): Flow[] {
       kind: 'alcohol',
       into: [part('Into casks', filling.alcohol, 'spirit')],
       out: [
-        part('Left in the casks', matured.alcohol, 'spirit'),
+        part('Out of the casks', matured.alcohol, 'spirit'),
+        part('Drunk by the wood', matured.toWood, 'lost'),
         part('Lost to the air', matured.alcoholLost, 'lost'),
+        part('Left in the casks', matured.inCasks, 'lost'),
       ],
     },
     {
       title: 'Letting down to bottle',
       kind: 'volume20',
       into: [part('Out of the casks', matured.volume, 'spirit'), part('Water', bottling.water, 'water')],
-      out: [part('In bottles', bottling.volume, 'spirit')],
+      out: [
+        part('In bottles', bottling.volume, 'spirit'),
+        part('In filters and pipes', (100 * bottling.inFilters) / bottling.strength, 'lost'),
+      ],
     },
   ];
 }

@@ -18,6 +18,8 @@ const houses: readonly Change[] = [
   { spiritReflux: 0.2, foreshotsBy: 'strength', foreshotsStrength: 70 },
   { originalGravity: 1.08, chargeLimit: 24 },
   { storeHumidity: 40, yearsInWood: 30, bottlingStrength: 70 },
+  { indrink: 5, caskResidue: 8, filterLoss: 12, barrels: 100, hogsheads: 0 },
+  { indrink: 0, caskResidue: 0, filterLoss: 0 },
   { fillingStrength: 80, airPressure: 80, feintsEnd: 5 },
 ];
 test.each(houses)('alcohol is kept from wash to bottle: %j', (change) => {
@@ -31,8 +33,8 @@ test.each(houses)('alcohol is kept from wash to bottle: %j', (change) => {
     [charge.alcohol, together(foreshots, heart, feints, spentLees)],
     [lowWines.alcohol, together(heart, spentLees)],
     [heart.alcohol, filling.alcohol],
-    [filling.alcohol, matured.alcohol + matured.alcoholLost],
-    [matured.alcohol, bottling.alcohol],
+    [filling.alcohol, matured.toWood + matured.alcoholLost + matured.inCasks + matured.alcohol],
+    [matured.alcohol, bottling.inFilters + bottling.alcohol],
   ] as const) {
     expect(apart(inward, outward)).toBeLessThan(1e-9);
   }
@@ -58,6 +60,12 @@ test.each(houses)('water and ethanol are kept round the spirit still: %j', (chan
   const [inward, outward] = [plus(amountsOf(lowWines), water), plus(amountsOf(heart), amountsOf(spentLees))];
   expect(apart(inward.ethanol, outward.ethanol)).toBeLessThan(1e-9);
   expect(apart(inward.water, outward.water)).toBeLessThan(1e-9);
+});
+
+test('a house whose emptied casks keep all that is left is refused', () => {
+  // 15 % a year for sixty years leave less than a ten-thousandth.
+  const dry = changed({ alcoholLoss: 15, yearsInWood: 60, caskResidue: 1 });
+  expect(dry).toHaveProperty('refused', expect.stringContaining('nothing comes out'));
 });
 
 test('casks, bottles and paces multiply out', () => {

@@ -14,7 +14,7 @@ import {
   type Bed,
   type Water,
 } from '../../src/core/mashing/waters.ts';
-import { mashEfficiency, wortExtract } from '../../src/core/mashing/wort.ts';
+import { HYDROLYSIS_WATER, mashEfficiency, wortExtract } from '../../src/core/mashing/wort.ts';
 import {
   celsius,
   gravity,
@@ -73,7 +73,8 @@ test.each(reference.hotWater.rows)(
 test('water and extract in are water and extract out, for any waters', () => {
   always(fc.tuple(beds, allWaters), ([bed, waters]) => {
     const { runoffs, left } = answer(drainWaters(bed, waters));
-    const waterIn = added(waterMasses(bed, waters)) + (bed.malt * bed.moisture) / 100;
+    // By hand: the malt's moisture comes in, and 0.04 kg goes into each kilogram of extract.
+    const waterIn = added(waterMasses(bed, waters)) + (bed.malt * (bed.moisture - 0.04 * bed.extract)) / 100;
     expect(apart(waterIn, added(runoffs.map((runoff) => runoff.water)) + left.water)).toBeLessThan(1e-9);
     const extractIn = (bed.malt * bed.extract) / 100;
     expect(apart(extractIn, added(runoffs.map((runoff) => runoff.extract)) + left.extract)).toBeLessThan(
@@ -107,6 +108,7 @@ test('a better washed bed keeps less', () => {
   });
 });
 
+// 1,000 kg of malt: 40 kg of moisture in, 0.04 × 770 = 30.8 kg taken up, so 3,990.8 kg make 4,000.
 test('A6: three equal rinses that leave a quarter each leave a quarter to the third power', () => {
   const bed: Bed = {
     malt: kilograms(1000),
@@ -115,12 +117,13 @@ test('A6: three equal rinses that leave a quarter each leave a quarter to the th
     held: litresPerKilogram(1),
     washing: share(1),
   };
-  const { left } = answer(drainWaters(bed, [weighing(3.96), weighing(3), weighing(3)]));
+  const { left } = answer(drainWaters(bed, [weighing(3.9908), weighing(3), weighing(3)]));
   expect(left.extract / 770).toBeCloseTo(sum('A6'), 12);
 });
 
 test('A5: after one water the draff keeps its liquid at the strength of the wort', () => {
-  // 9,000 kg of malt with 6,900 kg of extract and 3,200 kg of water kept; 69,000 kg of water in all is 0.1 kg/kg.
+  // 9,000 kg of malt with 6,900 kg of extract and 3,200 kg of water kept; 69,000 kg of water in all is 0.1 kg/kg:
+  // the malt brings 360 kg and its starch takes up 0.04 × 6,900 = 276.
   const bed: Bed = {
     malt: kilograms(9000),
     moisture: percent(4),
@@ -128,7 +131,7 @@ test('A5: after one water the draff keeps its liquid at the strength of the wort
     held: litresPerKilogram(3200 / 9000),
     washing: share(0.5),
   };
-  const { left } = answer(drainWaters(bed, [weighing((69_000 - 360) / 9000)]));
+  const { left } = answer(drainWaters(bed, [weighing((69_000 - 360 + 276) / 9000)]));
   expect(Math.abs(left.extract / 6900 - sum('A5'))).toBeLessThan(5e-8);
 });
 
@@ -252,12 +255,34 @@ test('nothing to return, and more weak wort than the first water takes, are refu
   expect(returnWeakWorts(house, [water(4, 68), water(3, 75), water(3, 85)], 1)).toHaveProperty('refused');
 });
 
-test('U3: a tonne of malt leaves 841 kg of wet draff', () => {
+test('starch takes up what the sugars of a published all-malt wort say', () => {
+  // Each molecule of sugar cut from starch has taken up one of water: 18.015 of 180.16, 342.3 and 504.4.
+  const { extract, glucose, maltose, maltotriose } = reference.allMaltWort;
+  const sugars = 18.015 * (glucose / 180.16 + maltose / 342.3 + maltotriose / 504.4);
+  // Least: all the glucose was in the malt already. Most: all was cut, and the rest is dextrins of four units.
+  const least = (sugars - (18.015 * glucose) / 180.16) / extract;
+  const rest = extract - glucose - maltose - maltotriose;
+  const most = (sugars + (18.015 * rest) / 666.6) / extract;
+  expect(HYDROLYSIS_WATER).toBeGreaterThan(least);
+  expect(HYDROLYSIS_WATER).toBeLessThan(most);
+  expect(Math.abs(HYDROLYSIS_WATER - sugars / extract)).toBeLessThan(0.005);
+});
+
+test.each([77.5, 80])('wet draff of %d %% lies in the published range for dry grist', (moisture) => {
+  // Malt of 4.5 % and 77.5 %, 98 % of its extract in the wort: the middles of what the trade expects.
+  const [least, most] = reference.spentGrain.range as [number, number];
+  const malt = { mass: kilograms(1000), moisture: percent(4.5), extract: percent(77.5) };
+  const { wet } = answer(draffOf(malt, percent(98), percent(moisture)));
+  expect((100 * wet) / 955).toBeGreaterThan(least);
+  expect((100 * wet) / 955).toBeLessThan(most);
+});
+
+test('U3: a tonne of malt leaves 981 kg of wet draff', () => {
   const malt = { mass: kilograms(1000), moisture: percent(4.5), extract: percent(77) };
   expect(Math.abs(answer(draffOf(malt, percent(100), percent(78))).wet - sum('U3'))).toBeLessThan(5e-4);
 });
 
-test('malt that is dry matter is wort and draff, wet draff is dry and water', () => {
+test('dry malt and the water it takes up are wort and draff, wet draff is dry and water', () => {
   const malts = fc.record({
     mass: between(10, 50_000).map(kilograms),
     moisture: between(1, 8).map(percent),
@@ -266,9 +291,8 @@ test('malt that is dry matter is wort and draff, wet draff is dry and water', ()
   always(fc.tuple(malts, between(0, 100), between(50, 90)), ([malt, efficiency, moisture]) => {
     const draff = answer(draffOf(malt, percent(efficiency), percent(moisture)));
     const promised = (malt.mass * malt.extract) / 100;
-    expect(apart(malt.mass * (1 - malt.moisture / 100), promised - draff.lost + draff.dry)).toBeLessThan(
-      1e-12,
-    );
+    const dryIn = malt.mass * (1 - malt.moisture / 100) + 0.04 * promised;
+    expect(apart(dryIn, promised - draff.lost + draff.dry)).toBeLessThan(1e-12);
     expect(apart(draff.wet, draff.dry + draff.water)).toBeLessThan(1e-12);
   });
   const malt = { mass: kilograms(1000), moisture: percent(4), extract: percent(77) };

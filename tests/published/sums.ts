@@ -20,7 +20,11 @@ const worked: Readonly<Record<string, number>> = {
   L2: millingTime(kilograms(9000), quantity('milling', 3.5)),
   D1: portionOf(amountsOf({ volume: litres20(4000), strength: strength(23) })).alcohol,
   D5: reduce({ volume: litres20(1000), strength: strength(70) }, strength(63.5)).waterVolume,
-  U3: draffMass({ mass: kilograms(1000), moisture: percent(4.5) }, kilograms(770), percent(78)),
+  U3: draffMass(
+    { mass: kilograms(1000), moisture: percent(4.5), extract: percent(77) },
+    kilograms(770),
+    percent(78),
+  ),
   T6: bottlesFrom(litres20(103.8 / 0.46), 70),
 };
 const told: Readonly<Record<string, string>> = {

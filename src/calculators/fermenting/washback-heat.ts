@@ -63,7 +63,7 @@ export default defineCalculator({
     perKilogram: {
       kind: 'heatOfExtract',
       label: 'Heat from extract used',
-      range: [380, 800],
+      range: [500, 700],
       step: 1,
       value: 586,
     },

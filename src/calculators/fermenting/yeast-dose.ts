@@ -11,6 +11,9 @@ import {
 } from '../../core/fermenting/yeast.ts';
 import { defineCalculator } from '../define.ts';
 
+const LEAST_DOSE = 3.3; // g/L pressed yeast: 50 kg in 15,000 L; common practice
+const MOST_DOSE = 5; // g/L: 25 kg to a tonne of malt, recalled, in 5,000 L of wort
+
 /** Grams of pressed yeast that a litre of cream is worth, as its maker states it. */
 const worth = (holds: Quantity<'gramsPerLitre'>, as: 'pressed' | 'dry') =>
   as === 'dry' ? pressedFromDry(holds) : holds;
@@ -77,14 +80,14 @@ export default defineCalculator({
     `To the litre of wort: ${n(1000 * mass, 0)} g ÷ ${n(wort, 0)} = ${n(dose, 2)} g; to the tonne of malt: ${n(mass, 2)} ÷ ${n(malt / 1000, 2)} = ${n(perTonne, 1)} kg`,
   ],
   remark: ({ perGram }, { dose, perTonne }) => {
-    const [fewest, most] = [5 * perGram, 8 * perGram];
-    const cells =
-      most < 10 || fewest > 20
-        ? `The 10 to 20 million cells recalled with that rule do not fit it: at ${n(perGram, 1)} billion to the gram it gives ${n(fewest, 0)} to ${n(most, 0)} million. `
-        : '';
     const judged =
-      dose < 3.3 ? ', less than either, so look for a slow start' : dose > 8 ? ', more than either' : '';
-    return `One house gave 50 kg to 15,000 L, 3.3 g a litre (common practice); a rule of thumb says 5 to 8 g, or 18 to 25 kg to a tonne of malt (from memory). Yours is ${n(dose, 1)} g and ${n(perTonne, 1)} kg${judged}. ${cells}Count your own yeast, and above all how much of it lives.`;
+      dose < LEAST_DOSE
+        ? ', less than that, so look for a slow start'
+        : dose > MOST_DOSE
+          ? ', more than that'
+          : '';
+    const cells = `${n(LEAST_DOSE * perGram, 0)} to ${n(MOST_DOSE * perGram, 0)}`;
+    return `Houses give about ${LEAST_DOSE} to ${MOST_DOSE} g of pressed yeast to the litre: one, 50 kg to 15,000 L (common practice); others, 18 to 25 kg to a tonne of malt (from memory), at five litres of wort to a kilogram. Yours is ${n(dose, 1)} g and ${n(perTonne, 1)} kg${judged}. At ${n(perGram, 1)} billion cells to the gram those doses are ${cells} million to the millilitre; 10 to 20 million are recalled too, perhaps of living ones. Count your own yeast, and above all how much of it lives.`;
   },
   examples: [
     {

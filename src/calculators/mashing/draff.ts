@@ -1,15 +1,19 @@
 // The draff of a mash, a tonne and a year, and the extract lost with it.
 import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { draffOf } from '../../core/mashing/draff.ts';
+import { HYDROLYSIS_WATER } from '../../core/mashing/wort.ts';
 import { kilograms, quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
+
+/** Water, kg, that the extract of so much malt takes up. */
+const takenUp = (malt: number, extract: number) => (HYDROLYSIS_WATER * malt * extract) / 100;
 
 export default defineCalculator({
   id: 'draff',
   stage: 'mashing',
   title: 'Draff',
   purpose: 'Weighs the wet draff of a mash, a tonne of malt and a year, and the extract that leaves with it.',
-  sources: ['derived'],
+  sources: ['derived', 'bioresources-2020', 'oxford-beer'],
   cautions: ['hot-liquor', 'confined-space'],
   inputs: {
     malt: { house: 'maltPerMash' },
@@ -47,8 +51,9 @@ export default defineCalculator({
     };
   },
   steps: ({ malt, moisture, extract, efficiency, draffMoisture, mashes, weeks }, result) => [
-    'Dry matter of the draff = dry malt − extract in the wort',
-    `${w(malt)} × (1 − ${moisture} ÷ 100) − ${w(malt)} × ${extract} ÷ 100 × ${w(efficiency)} ÷ 100 = ${w(result.dry)} kg`,
+    `Starch takes up water as it becomes sugar: ${HYDROLYSIS_WATER} kg in each kilogram of extract, ${w(malt)} × ${extract} ÷ 100 × ${HYDROLYSIS_WATER} = ${w(takenUp(malt, extract))} kg`,
+    'Dry matter of the draff = dry malt + water taken up − extract in the wort',
+    `${w(malt)} × (1 − ${moisture} ÷ 100) + ${w(takenUp(malt, extract))} − ${w(malt)} × ${extract} ÷ 100 × ${w(efficiency)} ÷ 100 = ${w(result.dry)} kg`,
     'Wet draff = dry matter ÷ (1 − moisture of the draff ÷ 100)',
     `${w(result.dry)} ÷ (1 − ${draffMoisture} ÷ 100) = ${n(result.wet, 0)} kg`,
     `In a year, ${w(result.wet, 9)} × ${n(mashes, 0)} × ${n(weeks, 0)} = ${n(result.year, 0)} kg`,
@@ -70,17 +75,32 @@ export default defineCalculator({
         mashes: 6,
         weeks: 46,
       },
-      gives: { wet: 840.909, perTonne: 840.909, dry: 185, year: 232_090.9 },
+      gives: { dry: 215.8, wet: 980.909, perTonne: 980.909, year: 270_730.9 },
       within: 1e-6,
       source: 'derived',
-      note: '185 kg of dry matter at 22 % dry, to six figures; 276 mashes by hand',
+      note: '1,000 kg less 45 of moisture and 770 of extract, and 0.04 × 770 = 30.8 kg of water taken up: 215.8 kg at 22 % dry, to six figures; 276 mashes by hand',
     },
     {
       given: { malt: 1000, moisture: 5, extract: 75, efficiency: 96, draffMoisture: 80, mashes: 1, weeks: 1 },
-      gives: { dry: 230, wet: 1150, lost: 30 },
+      gives: { dry: 260, wet: 1300, lost: 30 },
       within: 1e-9,
       source: 'derived',
-      note: 'by hand: 950 − 720 kg, five times that when a fifth is dry, and 4 % of 750 kg lost',
+      note: 'by hand: 950 + 30 − 720 kg, five times that when a fifth is dry, and 4 % of 750 kg lost',
+    },
+    {
+      given: {
+        malt: 1000,
+        moisture: 4.5,
+        extract: 77.5,
+        efficiency: 97.5,
+        draffMoisture: 77.5,
+        mashes: 1,
+        weeks: 1,
+      },
+      gives: { perTonne: 1098 },
+      within: 0.13,
+      source: 'oxford-beer',
+      note: 'entry “Spent grain”: 100–130 kg wet, at 75–80 % moisture, from 100 kg of dry grist, which is 955–1,242 kg from a tonne of this malt',
     },
   ],
 });

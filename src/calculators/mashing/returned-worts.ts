@@ -82,7 +82,7 @@ export default defineCalculator({
         malt: 1000,
         moisture: 4,
         extract: 77,
-        ratio: 3.96711,
+        ratio: 3.99798,
         strike: 20,
         later: [{ ratio: 3.00539, temperature: 20 }],
         collected: 1,

@@ -4,10 +4,12 @@ import {
   asWort,
   draffMoistureOf,
   drainWaters,
+  ownWater,
   together,
   waterMasses,
   type Drained,
 } from '../../core/mashing/waters.ts';
+import { HYDROLYSIS_WATER } from '../../core/mashing/wort.ts';
 import { isRefusal, type Refusal } from '../../core/refusal.ts';
 import { percent } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
@@ -58,11 +60,12 @@ export default defineCalculator({
     const { runoffs } = drain(given);
     const masses = waterMasses(given, allWaters(given));
     const held = given.malt * given.held;
-    const own = (given.malt * given.moisture) / 100;
+    const own = ownWater(given);
     let sofar = (given.malt * given.extract) / 100;
     return [
       `The malt brings ${w(given.malt)} × ${given.extract} ÷ 100 = ${w(sofar)} kg of extract; drained grains keep ${w(given.malt)} × ${given.held} = ${w(held)} kg of water`,
-      `It brings water of its own too: ${w(given.malt)} × ${given.moisture} ÷ 100 = ${w(own)} kg. So of the first water ${w(masses[0]!)} + ${w(own)} − ${w(held)} = ${w(runoffs[0]!.water)} kg run off`,
+      `It brings water of its own, and its starch takes some up as it becomes sugar, ${HYDROLYSIS_WATER} kg in each kilogram of extract: ${w(given.malt)} × ${given.moisture} ÷ 100 − ${HYDROLYSIS_WATER} × ${w(sofar)} = ${own < 0 ? `−${w(-own)}` : w(own)} kg`,
+      `So of the first water ${w(masses[0]!)} ${own < 0 ? `− ${w(-own)}` : `+ ${w(own)}`} − ${w(held)} = ${w(runoffs[0]!.water)} kg run off`,
       'A water carries off the part runoff ÷ (runoff + kept) of the extract it mixes with; the first mixes with all, a later one with the part washed',
       ...runoffs.map((runoff, i) => {
         const mixed = i === 0 ? 1 : given.washing;
@@ -100,7 +103,7 @@ export default defineCalculator({
         malt: 1000,
         moisture: 4,
         extract: 77,
-        ratio: 3.96711,
+        ratio: 3.99798,
         strike: 20,
         later: [
           { ratio: 3.00539, temperature: 20 },
@@ -113,7 +116,7 @@ export default defineCalculator({
       gives: { leftPart: 1.5625, part: 98.4375 },
       within: 1e-4,
       source: 'derived',
-      note: '0.25 to the third power: 4 t of water at first, then 3 t twice, at 20 °C, and 1 t kept each time',
+      note: '0.25 to the third power: 4 t of water at first, the malt’s 40 kg in and the starch’s 30.8 kg out, then 3 t twice, at 20 °C, and 1 t kept each time',
     },
   ],
 });

@@ -4,6 +4,7 @@ import { calibrateLoss, lossAYear } from '../../core/maturing/calibrate.ts';
 import { ageCask } from '../../core/maturing/cask.ts';
 import { litres, litres20, litresOfAlcohol, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
+import { indrinkInput } from './store.ts';
 
 interface Given {
   readonly volume: Quantity<'volume20'>;
@@ -31,13 +32,7 @@ export default defineCalculator({
   inputs: {
     volume: { kind: 'volume20', label: 'Filled with', range: [10, 700], step: 1, value: 200 },
     strength: { kind: 'strength', label: 'Filled at', range: [40, 80], step: 0.1, value: 63.5 },
-    indrink: {
-      kind: 'percent',
-      label: 'Drunk by the dry wood in the first days',
-      range: [0, 6],
-      step: 0.1,
-      value: 2,
-    },
+    indrink: indrinkInput,
     years: { kind: 'years', label: 'Years until the regauge', range: [1, 60], step: 1, value: 10 },
     foundVolume: { kind: 'volume20', label: 'Found', range: [1, 700], step: 1, value: 171 },
     foundStrength: { kind: 'strength', label: 'Found at', range: [20, 95], step: 0.1, value: 59.3 },

@@ -2,18 +2,12 @@
 import { formatCount, formatNumber as n } from '../../core/format.ts';
 import { compare, expectedNow, type Difference } from '../../core/maturing/regauge.ts';
 import type { Portion, Quantity } from '../../core/quantity.ts';
-import { storeInputs, storeOf } from './store.ts';
+import { indrinkInput, storeInputs, storeOf } from './store.ts';
 
 export const filledInputs = {
   filled: { kind: 'volume20', label: 'Filled with', range: [10, 700], step: 1, value: 200 },
   filledAt: { kind: 'strength', label: 'Filled at', range: [1, 80], step: 0.1, from: 'filling.strength' },
-  indrink: {
-    kind: 'percent',
-    label: 'Drunk by the dry wood in the first days',
-    range: [0, 6],
-    step: 0.1,
-    value: 2,
-  },
+  indrink: indrinkInput,
   years: { kind: 'years', label: 'Years since', range: [1, 60], step: 1, value: 10 },
   ...storeInputs,
   allowed: {

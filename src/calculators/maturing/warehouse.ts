@@ -1,18 +1,23 @@
 // The stock of a store that is filled every year.
 import { formatCount, formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { buildStock } from '../../core/maturing/warehouse.ts';
+import { afterFirstDrink } from '../../core/maturing/to-bottle.ts';
 import { litres20, litresOfAlcohol, count, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
+import { indrinkInput } from './store.ts';
 
 interface Given {
   readonly casks: Quantity<'count'>;
   readonly size: Quantity<'volume'>;
   readonly strength: Quantity<'strength'>;
+  readonly indrink: Quantity<'percent'>;
   readonly years: Quantity<'years'>;
   readonly loss: Quantity<'percent'>;
 }
 
-const inCask = ({ size, strength }: Given) => litresOfAlcohol((size * strength) / 100);
+/** Pure alcohol in a cask once the dry wood has drunk. */
+const inCask = ({ size, strength, indrink }: Given) =>
+  litresOfAlcohol((afterFirstDrink(litres20(size), indrink) * strength) / 100);
 const stock = (given: Given, span: number) =>
   buildStock({ filled: given.casks, alcohol: inCask(given), years: given.years, loss: given.loss }, span);
 
@@ -33,6 +38,7 @@ export default defineCalculator({
     },
     size: { kind: 'volume', label: 'Mean cask', range: [1, 700], step: 5, from: 'casks.meanSize' },
     strength: { kind: 'strength', label: 'Filled at', range: [1, 80], step: 0.1, from: 'filling.strength' },
+    indrink: indrinkInput,
     years: { house: 'yearsInWood', range: [1, 80] },
     loss: { house: 'alcoholLoss' },
   },
@@ -52,7 +58,7 @@ export default defineCalculator({
       alcohol: full.alcohol,
       lost: full.lost,
       lostSpirit: litres20((100 * full.lost) / given.strength),
-      lostCasks: count(full.lost / inCask(given)),
+      lostCasks: count((100 * full.lost) / given.strength / given.size),
       emptied: full.emptied,
     };
   },
@@ -60,7 +66,7 @@ export default defineCalculator({
     const filled = given.casks * inCask(given);
     const left = 1 - given.loss / 100;
     return [
-      `Filled in a year: ${w(given.casks, 9)} casks × ${w(given.size)} L × ${w(given.strength)} ÷ 100 = ${n(filled, 0)} L of pure alcohol`,
+      `Filled in a year: ${w(given.casks, 9)} casks × ${w(given.size)} L × ${w(given.strength)} ÷ 100 × (1 − ${w(given.indrink / 100)}) = ${n(filled, 0)} L of pure alcohol, once the wood has drunk`,
       `Casks in the store, once it is full: ${w(given.casks, 9)} × ${given.years} = ${n(result.stock, 0)}`,
       `Alcohol in them, just after a filling: ${n(filled, 0)} × (1 + r + r² + … ) for ${formatCount(given.years, 'year')}, r = ${w(left)}: ${n(result.alcohol, 0)} L`,
       given.loss > 1e-6
@@ -87,14 +93,14 @@ export default defineCalculator({
   },
   examples: [
     {
-      given: { casks: 1000, size: 200, strength: 63.5, years: 10, loss: 2 },
+      given: { casks: 1000, size: 200, strength: 63.5, indrink: 0, years: 10, loss: 2 },
       gives: { stock: 10_000, alcohol: 1_161_600, lost: 23_232, emptied: 103_768, lostCasks: 182.93 },
       within: 2e-5,
       source: 'derived',
       note: '127 L × 0.98 to the tenth = 103.768 (six figures); 1,000 × (127 − 103.768) are lost a year, which is 2 % of the stock, by the geometric series',
     },
     {
-      given: { casks: 1000, size: 200, strength: 63.5, years: 3, loss: 0 },
+      given: { casks: 1000, size: 200, strength: 63.5, indrink: 0, years: 3, loss: 0 },
       gives: { stock: 3000, alcohol: 381_000, lost: 0, emptied: 127_000 },
       within: 1e-9,
       source: 'derived',

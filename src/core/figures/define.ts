@@ -55,6 +55,8 @@ interface Entry {
   readonly digits?: number;
   /** What is counted, as it is said. */
   readonly things?: Things;
+  /** How a mean becomes a whole number of things: part of a bottle is none, and part of a cask takes one more. */
+  readonly whole?: 'up' | 'down';
   readonly quoted?: QuotedAs;
   /** Its name in scripts and cross-checks, where that is another than the house's. */
   readonly alias?: string;

@@ -1,4 +1,5 @@
 // The whole house as one pure function: barley in, bottles out, every figure between.
+import { formatNumber } from '../format.ts';
 import { barleyForMalt } from '../malting/malt-balance.ts';
 import { predictedSpiritYield } from '../malting/spirit-yield.ts';
 import { millingTime, splitGrist, type Grist } from '../milling/grist.ts';
@@ -7,8 +8,9 @@ import { draffMass, mashEfficiency, wortExtract, wortMass } from '../mashing/wor
 import { fermentWort, type Fermentation } from '../fermenting/wash.ts';
 import type { Cuts } from '../distilling/cuts.ts';
 import { settleRound, type Round } from '../distilling/round.ts';
-import { ageCask, type CaskYear } from '../maturing/cask.ts';
+import type { CaskYear } from '../maturing/cask.ts';
 import { bottlesFrom, meanCask } from '../maturing/filling.ts';
+import { filtered, throughWood } from '../maturing/to-bottle.ts';
 import {
   count,
   kilograms,
@@ -83,12 +85,19 @@ export interface Line {
     readonly perWeek: Quantity<'count'>;
     readonly perYear: Quantity<'count'>;
     readonly inStore: Quantity<'count'>;
-    /** The mean cask, year by year. */
+    /** The mean cask, year by year, from after the wood's first drink. */
     readonly record: readonly CaskYear[];
   };
-  readonly matured: Portion & { readonly alcoholLost: Quantity<'alcohol'> };
+  /** What comes out of the casks; and the alcohol that the wood drank, the air took and the emptied casks keep. */
+  readonly matured: Portion & {
+    readonly toWood: Quantity<'alcohol'>;
+    readonly alcoholLost: Quantity<'alcohol'>;
+    readonly inCasks: Quantity<'alcohol'>;
+  };
+  /** What is in the bottles; and the alcohol that filters and pipes took. */
   readonly bottling: Portion & {
     readonly water: Quantity<'volume20'>;
+    readonly inFilters: Quantity<'alcohol'>;
     readonly bottles: Quantity<'count'>;
     readonly bottlesPerCask: Quantity<'count'>;
     readonly bottlesPerYear: Quantity<'count'>;
@@ -139,22 +148,24 @@ function boilOffOf({ washRun, spiritRun }: Round): Quantity<'energy'> {
   return quantity('energy', wash! + spirit!);
 }
 
-/** Casks filled from one mash, and the mean cask followed through its years. */
+/** Casks filled from one mash, and the mean cask followed until it is emptied. */
 function mature(house: House, filling: Portion, size: Quantity<'volume'>, mashesPerYear: number) {
-  const record = ageCask({
+  const { toWood, record, toAir, inCask, emptied } = throughWood({
     volume: litres20(size),
     strength: filling.strength,
     cask: { size },
     store: { ...house, humidity: house.storeHumidity },
     years: house.yearsInWood,
+    indrink: house.indrink,
+    caskResidue: house.caskResidue,
   });
+  if (!(emptied.volume > 0)) {
+    return refuse(
+      `After ${house.yearsInWood} years a cask holds ${formatNumber(inCask.volume, 1)} L, and ${formatNumber(house.caskResidue, 1)} L stay in it when it is emptied; nothing comes out to be bottled.`,
+    );
+  }
   const perMash = filling.volume / size;
-  const last = record.at(-1)!;
-  const matured = {
-    volume: litres20(last.volume * perMash),
-    strength: last.strength,
-    alcohol: litresOfAlcohol(last.alcohol * perMash),
-  };
+  const ofAll = (alcohol: number) => litresOfAlcohol(alcohol * perMash);
   return {
     casks: {
       meanSize: size,
@@ -164,7 +175,14 @@ function mature(house: House, filling: Portion, size: Quantity<'volume'>, mashes
       inStore: count(perMash * mashesPerYear * house.yearsInWood),
       record,
     },
-    matured: { ...matured, alcoholLost: litresOfAlcohol(filling.alcohol - matured.alcohol) },
+    matured: {
+      volume: litres20(emptied.volume * perMash),
+      strength: emptied.strength,
+      alcohol: ofAll(emptied.alcohol),
+      toWood: ofAll(toWood.alcohol),
+      alcoholLost: ofAll(toAir),
+      inCasks: ofAll(inCask.alcohol),
+    },
   };
 }
 
@@ -197,8 +215,10 @@ export function line(house: House): Line | Refusal {
   const round = distil(house, wash);
   if ('refused' in round) return round;
   const filling = letDown(round.heart, house.fillingStrength);
-  const { casks, matured } = mature(house, filling, size, mashesPerYear);
-  const bottled = letDown(matured, house.bottlingStrength);
+  const aged = mature(house, filling, size, mashesPerYear);
+  if ('refused' in aged) return aged;
+  const { casks, matured } = aged;
+  const bottled = filtered(letDown(matured, house.bottlingStrength), house.filterLoss);
   const bottles = bottlesFrom(bottled.volume, house.bottleSize);
 
   return {
@@ -230,7 +250,7 @@ export function line(house: House): Line | Refusal {
       strike: strikeTemperature(house.mashTemperature, { ...house, ratio: house.liquorRatio }),
       efficiency: mashEfficiency(wort, { mass: house.maltPerMash, extract: house.solubleExtract }),
       draff: draffMass(
-        { mass: house.maltPerMash, moisture: house.maltMoisture },
+        { mass: house.maltPerMash, moisture: house.maltMoisture, extract: house.solubleExtract },
         extract,
         house.draffMoisture,
       ),

@@ -264,8 +264,9 @@ export const relations = {
       (v.bottlesPerCask * v.bottleSize * v.bottlingStrength) / 1e4,
       ((v.caskSize * v.fillingStrength) / 100) * alcoholLeft(v),
     ],
+    times: 0.97,
     spread: 0.02,
-    why: 'a cask’s alcohol, less its yearly loss compounded, is the alcohol in its bottles, to 2 % for filters and for a loss that is not quite even',
+    why: 'a cask’s alcohol, less its yearly loss compounded, 2 % that the dry wood drinks and 1 % in emptied casks and filters, is the alcohol in its bottles, to 2 % for a loss that is not quite even',
     source: 'common-practice',
   },
   bottlesPerYear: {

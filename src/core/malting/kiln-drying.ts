@@ -35,17 +35,21 @@ export function waterBetween(
 /** Moisture at which free drying stops: the break, or the finished malt where that is damper. */
 const freeUntil = ({ breakAt, finished }: DryingPath) => percent(Math.max(breakAt, finished));
 
+/** Moisture, % of the whole, at which the skin falls dry: free drying goes from 45 to 25 %; Encyclopaedia Britannica, “Beer”. */
+export const BREAK = 25;
+
 /**
- * Water and hours of a load with `dry` kg of dry matter, when the free drying takes `rate` kg of water an hour.
- * After the break the water above `end` falls off exponentially, at first as fast as before: a form for teaching.
- * Refuses moistures that do not fall from green to break and finished, or that `end` never lets come.
+ * Water and hours of a load with `dry` kg of dry matter, when the free drying takes `rate` kg of water an hour and the
+ * air after the break would take `lateRate` from malt still wet. After the break the water above `end` falls off
+ * exponentially, at first at that rate: a form for teaching. Refuses moistures that do not fall from green to break and finished, or that `end` never lets come.
  */
 export function dryLoad(
   dry: Quantity<'mass'>,
   path: DryingPath,
   rate: Quantity<'massFlow'>,
+  lateRate = rate,
 ): Drying | Refusal {
-  within('The rate of drying, kg/h,', rate, 1e-9, 1e9);
+  for (const each of [rate, lateRate]) within('The rate of drying, kg/h,', each, 1e-9, 1e9);
   const { green, breakAt, finished, end } = path;
   if (green <= freeUntil(path)) {
     return refuse(
@@ -66,7 +70,7 @@ export function dryLoad(
     freeHours: hours(freeWater / rate),
     lateHours: hours(
       late
-        ? (waterBetween(dry, breakAt, end) / rate) *
+        ? (waterBetween(dry, breakAt, end) / lateRate) *
             Math.log((beside(breakAt) - beside(end)) / (beside(finished) - beside(end)))
         : 0,
     ),

@@ -13,11 +13,17 @@ const SLAKING = [
   [8, 0.42, 1.0],
 ] as const;
 
-/** Heat capacity of malt over that of water, and the rise of temperature when it is wetted, at a moisture of 0–8 %. */
-export function slaking(moisture: Quantity<'percent'>): {
-  heat: number;
-  rise: Quantity<'temperatureDifference'>;
-} {
+export const TABLE_RATIO = 2.68; // L/kg, 2.5 barrels to the quarter: the mash for which the table is worked; its example, from memory
+
+/**
+ * Heat capacity of malt over that of water, and the rise of temperature when malt of 0–8 % moisture is wetted. Wetting
+ * gives so much heat to a kilogram of malt, however much water there is: rise × (heat + ratio) is the same in every mash.
+ * Without a ratio, L/kg, the rise is the table's own.
+ */
+export function slaking(
+  moisture: Quantity<'percent'>,
+  ratio = TABLE_RATIO as Quantity<'liquorRatio'>,
+): { heat: number; rise: Quantity<'temperatureDifference'> } {
   within('The moisture of the malt, %,', moisture, 0, 8);
   const above = Math.max(
     1,
@@ -25,7 +31,9 @@ export function slaking(moisture: Quantity<'percent'>): {
   );
   const [[m0, h0, r0], [m1, h1, r1]] = [SLAKING[above - 1]!, SLAKING[above]!];
   const part = (moisture - m0) / (m1 - m0);
-  return { heat: h0 + part * (h1 - h0), rise: kelvins(r0 + part * (r1 - r0)) };
+  const heat = h0 + part * (h1 - h0);
+  const tabled = r0 + part * (r1 - r0);
+  return { heat, rise: kelvins(tabled * ((heat + TABLE_RATIO) / (heat + ratio))) };
 }
 
 export interface MashIn {
@@ -45,13 +53,13 @@ function checkMash(water: Quantity<'temperature'>, { ratio, gristTemperature }: 
 /** Temperature of the mash from that of the water. Heat of the vessel is not counted. Source: see `slaking-heat`. */
 export function mashTemperature(water: Quantity<'temperature'>, mash: MashIn): Quantity<'temperature'> {
   checkMash(water, mash);
-  const { heat, rise } = slaking(mash.maltMoisture);
+  const { heat, rise } = slaking(mash.maltMoisture, mash.ratio);
   return celsius((heat * mash.gristTemperature + mash.ratio * water) / (heat + mash.ratio) + rise);
 }
 
 /** Temperature of the first water for a wanted temperature of the mash; undoes `mashTemperature`. */
 export function strikeTemperature(wanted: Quantity<'temperature'>, mash: MashIn): Quantity<'temperature'> {
   checkMash(wanted, mash);
-  const { heat, rise } = slaking(mash.maltMoisture);
+  const { heat, rise } = slaking(mash.maltMoisture, mash.ratio);
   return celsius(((wanted - rise) * (heat + mash.ratio) - heat * mash.gristTemperature) / mash.ratio);
 }

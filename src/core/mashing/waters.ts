@@ -6,6 +6,7 @@ import { refuse, type Refusal } from '../refusal.ts';
 import { WATER_DENSITY } from '../spirit/density.ts';
 import { gravityFromPlato } from '../wort/extract.ts';
 import { massOfWater } from './hot-water.ts';
+import { HYDROLYSIS_WATER } from './wort.ts';
 
 /** The grist in its tun. */
 export interface Bed {
@@ -38,11 +39,16 @@ export function waterMasses({ malt }: Bed, waters: readonly Water[]): readonly Q
   return waters.map(({ ratio, temperature }) => massOfWater(litres(malt * ratio), temperature));
 }
 
+/** Water, kg, that the malt adds to the first water: its moisture less what its starch takes up; below 0 it takes. */
+export function ownWater({ malt, moisture, extract }: Bed): number {
+  return (malt * (moisture - HYDROLYSIS_WATER * extract)) / 100;
+}
+
 /**
  * Drains one water after another. The first dissolves all extract, is stirred evenly and leaves the grains full.
  * Each later water mixes evenly with the part `washing` of what they hold; the rest stays as it is, and the
- * grains are full again. `borrowed` is extract, kg, that the first water brings along. Water taken up as starch
- * becomes sugar is not counted. Water and extract are conserved.
+ * grains are full again. `borrowed` is extract, kg, that the first water brings along. The malt's own moisture joins the
+ * first water, and what starch takes up as it becomes sugar leaves it. Water and extract are conserved.
  */
 export function drainWaters(
   bed: Bed,
@@ -52,7 +58,7 @@ export function drainWaters(
   within('The part washed', bed.washing, 0, 1);
   within('The water held by the grains, kg/kg,', bed.held, Number.MIN_VALUE, 10);
   const held = bed.malt * bed.held;
-  const own = (bed.malt * bed.moisture) / 100;
+  const own = ownWater(bed);
   let extract = (bed.malt * bed.extract) / 100 + borrowed;
   const runoffs: Liquid[] = [];
   for (const [i, water] of waterMasses(bed, waters).entries()) {
@@ -60,7 +66,7 @@ export function drainWaters(
     const drained = first ? water + own - held : water;
     if (drained <= 0) {
       return refuse(
-        `The first water and the malt’s own moisture are ${n(water + own, 0)} kg, and the grains keep ${n(held, 0)} kg; nothing runs off.`,
+        `The first water, with the malt’s own moisture and less what the starch takes up, is ${n(water + own, 0)} kg, and the grains keep ${n(held, 0)} kg; nothing runs off.`,
       );
     }
     const mixed = first ? 1 : bed.washing;
@@ -99,6 +105,6 @@ export function asWort({ water, extract }: Liquid):
 
 /** Moisture of the draff, %, when the grains hold what is left. */
 export function draffMoistureOf({ malt, moisture, extract }: Bed, left: Liquid): Quantity<'percent'> {
-  const husks = (malt * (100 - moisture - extract)) / 100;
+  const husks = (malt * (100 - moisture - extract * (1 - HYDROLYSIS_WATER))) / 100;
   return percent((100 * left.water) / (left.water + left.extract + husks));
 }

@@ -1,15 +1,8 @@
 // A cask measured again: what should be in it, what is, and what the difference means.
-import {
-  litres,
-  litres20,
-  litresOfAlcohol,
-  percent,
-  type Portion,
-  type Quantity,
-  type Spirit,
-} from '../quantity.ts';
+import { litres, litresOfAlcohol, percent, type Portion, type Quantity, type Spirit } from '../quantity.ts';
 import { within } from '../range.ts';
 import { ageCask, type Store } from './cask.ts';
+import { afterFirstDrink } from './to-bottle.ts';
 
 export interface Regauged {
   readonly filled: Spirit;
@@ -21,9 +14,8 @@ export interface Regauged {
 
 /** What the cask should hold now: the filling, less what the wood drank, aged in its store. */
 export function expectedNow({ filled, indrink, store, years }: Regauged): Portion {
-  within('The part that the wood drank, %,', indrink, 0, 20);
   return ageCask({
-    volume: litres20(filled.volume * (1 - indrink / 100)),
+    volume: afterFirstDrink(filled.volume, indrink),
     strength: filled.strength,
     cask: { size: litres(filled.volume) },
     store,

@@ -1,0 +1,31 @@
+// Bottles and casks in sentences are whole things: no bottle that is not full, no cask forgotten.
+import { expect, test } from 'vitest';
+import { line } from '../../src/core/line/line.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
+import { figureText } from '../../src/house/prose.ts';
+import { answer } from '../core/draw.ts';
+
+const built = answer(line(builtInHouse));
+const counting = (bottles: number, perMash: number) => ({
+  ...built,
+  bottling: { ...built.bottling, bottles },
+  casks: { ...built.casks, perMash, perYear: perMash * built.pace.mashesPerYear },
+});
+const told = (found: object, path: string, per: 'mash' | 'year' = 'mash') =>
+  figureText(found as typeof built, path, per);
+
+test.each([
+  [1449.9, '1,449'], // the last is not full
+  [1449.9999999999, '1,450'], // a rounding of the machine is no bottle lost
+  [1450, '1,450'],
+])('%d bottles are told as %s', (bottles, text) => {
+  expect(told(counting(bottles, 4.2), 'bottling.bottles')).toBe(text);
+});
+
+test('a mean of casks a mash keeps its decimals, and the casks of a year are enough for all of it', () => {
+  // By hand: 276 mashes of 4.2 casks are 1,159.2 casks, so 1,160 are wanted.
+  const found = counting(1450, 4.2);
+  expect(told(found, 'casks.perMash')).toBe('4.2');
+  expect(told(found, 'casks.perYear')).toBe('1,160');
+  expect(told(found, 'casks.perMash', 'year')).toBe('1,160');
+});
