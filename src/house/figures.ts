@@ -2,7 +2,6 @@
 import harrowmere from '../../content/houses/harrowmere.json' with { type: 'json' };
 import {
   choices,
-  CHOICES_STAGE,
   figureIds,
   figureTable,
   isGiven,
@@ -41,7 +40,7 @@ export const numberFigures = Object.fromEntries(
 ) as { readonly [N in NumberName]: NumberFigure & { readonly kind: KindOf<N> } };
 
 export const choiceFigures = Object.fromEntries(
-  Object.entries(choices).map(([name, choice]) => [name, { stage: CHOICES_STAGE, ...choice }]),
+  Object.entries(choices).map(([name, choice]) => [name, { stage: stageOf(name as ChoiceName), ...choice }]),
 ) as { readonly [C in ChoiceName]: ChoiceFigure & (typeof choices)[C] };
 
 export const figureNames = Object.keys(harrowmere.figures) as readonly FigureName[];

@@ -1,4 +1,4 @@
-// Figures and choices of the distilling.
+// Figures of the distilling, and what is chosen there.
 import { computed, spreads, type Choice, type Figure } from './define.ts';
 
 // prettier-ignore
@@ -19,7 +19,7 @@ export const distilling = {
   spiritReflux: { is: 'measured', kind: 'share', label: 'Reflux of the spirit still', limits: [0, 1], step: 0.01, meaning: 'Part of one further stage that head and neck give: 0 for none, 1 for a whole one. Set it so that the strength at the start of the run agrees with your safe.' },
   foreshotsShare: { is: 'set', kind: 'percent', label: 'Foreshots, by share', limits: [0, 40], step: 0.1, usual: { range: [1, 5], source: 'common-practice' }, meaning: 'Part of the charge’s alcohol taken as foreshots.' },
   foreshotsStrength: { is: 'set', kind: 'strength', label: 'Foreshots, by strength', limits: [20, 90], step: 0.1, usual: { range: [72, 75], source: 'common-practice' }, meaning: 'Strength at the safe at which the foreshots end.' },
-  foreshotsVolume: { ...computed.volume, label: 'Foreshots from a mash', at: 'foreshots.volume' },
+  foreshotsTaken: { ...computed.volume, label: 'Foreshots from a mash', at: 'foreshots.volume' },
   foreshotsMeanStrength: { ...computed.strength, label: 'Strength of the foreshots', at: 'foreshots.strength' },
   foreshotsAlcohol: { ...computed.alcohol, label: 'Pure alcohol in the foreshots', at: 'foreshots.alcohol' },
   heartBegins: { is: 'computed', kind: 'strength', label: 'Strength at which the heart begins', limits: [40, 88], usual: { range: [72, 75], source: 'common-practice' }, at: 'beside.heartBegins', quoted: { typical: 73, spread: spreads.strength } },
