@@ -7,10 +7,12 @@ import { builtInHouse, numberFigures } from '../house/figures.ts';
 import { chanceOf } from './chance.ts';
 
 /** Clean values that a house of this size may have, in the order of the table: a seed’s house hangs on it. */
-const choices = (Object.keys(numberFigures) as NumberName[]).flatMap((name) => {
-  const { clean } = figureTable[name];
-  return clean ? [[name, clean] as const] : [];
-});
+export const choices: Readonly<Record<string, readonly number[]>> = Object.fromEntries(
+  (Object.keys(numberFigures) as NumberName[]).flatMap((name) => {
+    const { clean } = figureTable[name];
+    return clean ? [[name, clean]] : [];
+  }),
+);
 
 const ATTEMPTS = 40; // draws before the built-in house is taken
 
@@ -18,7 +20,7 @@ const ATTEMPTS = 40; // draws before the built-in house is taken
 export function randomHouse(seed: string): House {
   for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
     const { pick } = chanceOf(`house/${seed}/${attempt}`);
-    const moved = Object.fromEntries(choices.map(([name, values]) => [name, pick(values)]));
+    const moved = Object.fromEntries(Object.entries(choices).map(([name, values]) => [name, pick(values)]));
     const house: House = { ...builtInHouse, ...moved };
     if (!isRefusal(line(house))) return house;
   }

@@ -6,7 +6,6 @@ import {
   figureTable,
   isGiven,
   stageOf,
-  stageOfChoice,
   type Choice,
   type ChoiceName,
   type Ends,
@@ -41,10 +40,7 @@ export const numberFigures = Object.fromEntries(
 ) as { readonly [N in NumberName]: NumberFigure & { readonly kind: KindOf<N> } };
 
 export const choiceFigures = Object.fromEntries(
-  (Object.keys(choices) as ChoiceName[]).map((name) => [
-    name,
-    { stage: stageOfChoice(name), ...choices[name] },
-  ]),
+  Object.entries(choices).map(([name, choice]) => [name, { stage: stageOf(name as ChoiceName), ...choice }]),
 ) as { readonly [C in ChoiceName]: ChoiceFigure & (typeof choices)[C] };
 
 export const figureNames = Object.keys(harrowmere.figures) as readonly FigureName[];

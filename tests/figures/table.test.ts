@@ -11,7 +11,7 @@ import {
   pathsOf,
 } from '../../src/core/figures/index.ts';
 import { numberAt } from '../../src/core/line/beside.ts';
-import { builtInHouse, numberFigures } from '../../src/house/figures.ts';
+import { builtInHouse, choiceFigures, numberFigures, stages } from '../../src/house/figures.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 
 const src = join(import.meta.dirname, '..', '..', 'src');
@@ -101,5 +101,12 @@ test('a figure given is one that the built-in house has, and typical values and 
     const clean = 'clean' in figure ? (figure.clean ?? []) : [];
     for (const value of [...clean, ...(quoted ? [quoted.typical] : [])])
       expect(value >= limits[0] && value <= limits[1], `${id} ${value}`).toBe(true);
+  }
+});
+
+test('a choice has its stage, and no figure has its name', () => {
+  for (const name of Object.keys(choiceFigures) as (keyof typeof choiceFigures)[]) {
+    expect(stages).toContain(choiceFigures[name].stage);
+    expect(figureIds).not.toContain(name);
   }
 });

@@ -1,4 +1,4 @@
-// Figures and choices of the distilling.
+// Figures of the distilling, and what is chosen there.
 import { computed, spreads, type Choice, type Figure } from './define.ts';
 
 // prettier-ignore
@@ -20,7 +20,7 @@ export const distilling = {
   boilOff: { is: 'computed', kind: 'energy', label: 'Heat that boils off both runs', limits: [0, 1e7], at: 'stills.boilOff', grows: true, watched: true },
   foreshotsShare: { is: 'set', kind: 'percent', label: 'Foreshots, by share', limits: [0, 40], step: 0.1, usual: { range: [1, 5], source: 'common-practice' }, instead: 'it counts only while the foreshots end after a share of the alcohol', meaning: 'Part of the charge’s alcohol taken as foreshots.' },
   foreshotsStrength: { is: 'set', kind: 'strength', label: 'Foreshots, by strength', limits: [20, 90], step: 0.1, usual: { range: [72, 75], source: 'common-practice' }, instead: 'it counts only while the foreshots end at a strength', meaning: 'Strength at the safe at which the foreshots end.' },
-  foreshotsVolume: { ...computed.volume, label: 'Foreshots from a mash', at: 'foreshots.volume', watched: true },
+  foreshotsTaken: { ...computed.volume, label: 'Foreshots from a mash', at: 'foreshots.volume', watched: true },
   foreshotsMeanStrength: { ...computed.strength, label: 'Strength of the foreshots', at: 'foreshots.strength' },
   foreshotsAlcohol: { ...computed.alcohol, label: 'Pure alcohol in the foreshots', at: 'foreshots.alcohol' },
   heartBegins: { is: 'computed', kind: 'strength', label: 'Strength at which the heart begins', limits: [40, 88], usual: { range: [72, 75], source: 'common-practice' }, at: 'beside.heartBegins', quoted: { typical: 73, spread: spreads.strength } },

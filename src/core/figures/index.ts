@@ -35,21 +35,21 @@ export const figureTable: Readonly<Record<FigureId, Figure>> & {
 } = figures;
 export const figureIds = Object.keys(figures) as readonly FigureId[];
 
-const choicesByStage = { mashing: mashingChoices, distilling: distillingChoices } as const;
 /** The figures of the house that are choices. */
 export const choices = { ...mashingChoices, ...distillingChoices } as const;
 export type ChoiceName = keyof typeof choices;
+const choicesByStage: Partial<Record<Stage, object>> = {
+  mashing: mashingChoices,
+  distilling: distillingChoices,
+};
 
 const stageById = new Map<string, Stage>(
-  stages.flatMap((stage) => Object.keys(byStage[stage]).map((id) => [id, stage] as const)),
+  stages.flatMap((stage) =>
+    Object.keys({ ...byStage[stage], ...choicesByStage[stage] }).map((id) => [id, stage] as const),
+  ),
 );
-/** The stage whose figure it is. */
-export const stageOf = (id: FigureId): Stage => stageById.get(id)!;
-/** The stage whose choice it is. */
-export const stageOfChoice = (name: ChoiceName): Stage =>
-  stages.find(
-    (stage) => stage in choicesByStage && name in choicesByStage[stage as keyof typeof choicesByStage],
-  )!;
+/** The stage whose figure or choice it is. */
+export const stageOf = (id: FigureId | ChoiceName): Stage => stageById.get(id)!;
 
 const idWhereSaid = new Map<string, FigureId>(figureIds.map((id) => [figureTable[id].alias ?? id, id]));
 /** The figure that goes by a name where a guide says it. */
