@@ -44,7 +44,7 @@ export const brokenNames: Readonly<Record<string, string>> = {
 export const notFigures = ['1e999', '-1e999', 'null', 'true', '"62"', '"１２"', '{}', '[62]', '1e-400', '-0', '{"__proto__":62}'] as const; // prettier-ignore
 
 /** What may be typed where a number is wanted, and is none. */
-export const notNumbers = ['NaN', 'Infinity', '-Infinity', '1e999', '0x10', '１２', '٦٢', '1,2,3', '6.2.1', '62\u0000', '\u202e26', '--1', '1e3', '<b>1</b>', '9'.repeat(400), '1'.padEnd(100_000, ' 1')] as const; // prettier-ignore
+export const notNumbers = ['NaN', 'Infinity', '-Infinity', '1e999', '0x10', '１２', '٦٢', '1,2,3', '6.2.1', '62\u0000', '\u202e26', '--1', '<b>1</b>', '9'.repeat(400), '1'.padEnd(100_000, ' 1')] as const; // prettier-ignore
 
 /** A value of many lists, one in the other. */
 export const nested = (depth: number): string => '['.repeat(depth) + ']'.repeat(depth);

@@ -38,14 +38,16 @@ const continental = pieces('\\.', ',');
 /** What a text is cut into. */
 export const pieceOf = (decimalComma: boolean): RegExp => (decimalComma ? continental : english);
 
-const LONGEST = 15; // digits that a double keeps
+const LONGEST = 16; // digits before the decimal sign; a double keeps no more
+const LONGEST_PART = 40; // digits behind it
 
 /** The number that a figure means; undefined for one too long to be a number. */
 export function valueOf(figure: string, decimalComma: boolean): number | undefined {
   const tight = figure.replace(/[\s'’_]/g, '').replace('·', '.');
   const decimal = decimalSign(tight, decimalComma);
   const plain = tight.replace(/[.,]/g, (_, at: number) => (at === decimal ? '.' : ''));
-  if (plain.replace(/^[0.]+/, '').length > LONGEST + 1) return undefined;
+  const [before, part = ''] = plain.split('.');
+  if (before!.length > LONGEST || part.length > LONGEST_PART) return undefined;
   const value = Number(plain);
   return Number.isFinite(value) ? value : undefined;
 }

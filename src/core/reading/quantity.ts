@@ -1,5 +1,5 @@
 // The one reader of what people type for a quantity: a number in figures or words, its unit, about, ±, from … to.
-import { allowed, format, wasGiven } from '../format.ts';
+import { allowed, format, formatWorking, wasGiven } from '../format.ts';
 import type { KindName } from '../kinds.ts';
 import type { Refusal } from '../refusal.ts';
 import { unitsRead, type Unit } from '../units.ts';
@@ -60,7 +60,7 @@ const dimensions: Readonly<Record<Dimension, string>> = {
 export function unitTrouble({ either, unitText, number }: Single, kind: KindName): string | undefined {
   if (either) {
     const meanings = either.map(
-      (unit) => `${tidy(number)} ${unit.unit} (${format(unit.toCore(number), kind, 1)})`,
+      (unit) => `${formatWorking(number)} ${unit.unit} (${format(unit.toCore(number), kind, 1)})`,
     );
     return `which may be ${meanings.join(' or ')}: say which`;
   }

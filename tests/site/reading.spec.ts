@@ -1,0 +1,58 @@
+// Numbers and units as people type them, in a field of the house and in the cross-check.
+import { expect, test } from '@playwright/test';
+import { open } from './pages.ts';
+
+test('a field takes words, other units, times and ±, and says what it does not use', async ({ page }) => {
+  await open(page, '/house/');
+  const typed = async (figure: string, text: string) => {
+    await page.locator(`#house-${figure}`).fill(text);
+    await page.locator(`#house-${figure}`).blur();
+    return page.locator(`#house-${figure}`).inputValue();
+  };
+  expect(await typed('maltPerMash', '6.5 tonnes')).toBe('6500');
+  expect(await typed('maltPerMash', 'six and a half thousand kilos')).toBe('6500');
+  expect(await typed('originalGravity', '58')).toBe('1.058');
+  expect(await typed('fermentationHours', '60h30')).toBe('60.5');
+  expect(await typed('fillingStrength', '63,5 %')).toBe('63.5');
+  expect(await typed('maltPerMash', 'about 6 t')).toBe('6000');
+  await expect(page.locator('#house-maltPerMash-note')).toHaveText(
+    'Taken as 6000; “about” is not used here.',
+  );
+  await page.locator('#house-fillingStrength').fill('5 kg');
+  await expect(page.locator('#house-fillingStrength-problem')).toHaveText(
+    'Filling strength: “5 kg” was given, which is a mass; it can be from 40 to 80 % vol.',
+  );
+});
+
+test('proof is of the country whose units the reader has chosen, and is asked for otherwise', async ({
+  page,
+}) => {
+  await open(page, '/house/');
+  const field = page.locator('#house-fillingStrength');
+  await field.fill('126 proof');
+  await expect(page.locator('#house-fillingStrength-problem')).toContainText(
+    /US proof .* or .* UK proof .*: say which/,
+  );
+  await page.evaluate(() => localStorage.setItem('malt-spirit-handbook/units', '{"volume20":"US gal"}'));
+  await open(page, '/house/');
+  await field.fill('126 proof');
+  await field.blur();
+  expect(Number(await field.inputValue())).toBeCloseTo(63, 0); // twice the strength at 60 °F: 27 CFR 19.1
+});
+
+test('the cross-check reads a figure as it is said, and names what it cannot be', async ({ page }) => {
+  await open(page, '/cross-check/');
+  const quote = async (figure: string, text: string) => {
+    await page.locator('#quoted-add').selectOption(figure);
+    await page.locator(`#quoted-${figure}`).fill(text);
+  };
+  await quote('maltPerYear', 'about 2 million');
+  await quote('maltPerMash', '8.5 tonnes');
+  await quote('originalGravity', '58');
+  await quote('bottleSize', '5 kg');
+  await expect(page.locator('#quoted-bottleSize-finding')).toHaveText(/^Bottle: “5 kg” was given, which is a mass; it can be from/);
+  await page.locator('.together details').first().locator('summary').click();
+  await expect(page.locator('.together tbody')).toContainText('2,000,000');
+  await expect(page.locator('.together tbody')).toContainText('8,500');
+  await expect(page.locator('.together tbody')).toContainText('1.058');
+}); // prettier-ignore
