@@ -9,17 +9,28 @@ const sourceId = z.enum(Object.keys(sources) as [SourceId, ...SourceId[]]);
 
 const chapters = defineCollection({
   loader: glob({
-    pattern: '*/index.mdx',
+    pattern: '*/*.mdx',
     base: './content/chapters',
-    generateId: ({ entry }) => entry.split('/')[0]!,
+    generateId: ({ entry }) => entry.replace(/\.mdx$/, ''),
   }),
-  schema: z.object({
-    title: z.string(),
-    order: z.number().int().min(0),
-    /** The stage of the line that the chapter is about; left out in the chapters beyond the six. */
-    stage: z.enum(stages).optional(),
-    summary: z.string(),
-  }),
+  schema: z
+    .object({
+      stage: z.enum(stages).optional(),
+      /** On its tab, where a chapter is more than one page; the four of a stage are named for all. */
+      name: z.string().optional(),
+      /** Its place among the pages of a chapter that is no stage. */
+      place: z.number().int().min(1).optional(),
+      /** The chapter's own, on its first page. */
+      title: z.string().optional(),
+      order: z.number().int().min(0).optional(),
+      summary: z.string().optional(),
+    })
+    .refine(
+      ({ title, order, summary }) =>
+        (title === undefined && order === undefined && summary === undefined) ||
+        (title && order !== undefined && summary),
+      'The first page of a chapter has its title, order and summary.',
+    ),
 });
 
 const cautions = defineCollection({

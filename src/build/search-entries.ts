@@ -14,8 +14,10 @@ export interface SearchEntry {
   readonly text: string;
 }
 
+/** A page of a chapter; `at` from the root of the site. */
 interface Chapter {
   readonly id: string;
+  readonly at: string;
   readonly title: string;
   readonly body: string;
   readonly headings: readonly MarkdownHeading[];
@@ -38,42 +40,41 @@ export const plainWords = (mdx: string): string =>
     .replace(/\s+/g, ' ')
     .trim();
 
-function sectionsOf({ id, title, body, headings }: Chapter): Found[] {
+function sectionsOf({ at, title, body, headings }: Chapter): Found[] {
   const slugs = headings.filter(({ depth }) => depth === 2 || depth === 3);
   const [opening, ...parts] = body.split(/^#{2,3} /m);
   const sections = parts.flatMap((part, i): Found[] => {
     const [heading = '', ...rest] = part.split('\n');
     const slug = slugs[i];
-    if (!slug) throw new Error(`${id}: the heading “${heading}” has no place on the page.`);
+    if (!slug) throw new Error(`${at}: the heading “${heading}” has no place on the page.`);
     const isAsked = heading.trim().endsWith('?');
     return [
       {
         title: slug.text,
         where: isAsked ? `A visitor’s question, ${title}` : `Section of ${title}`,
-        at: `${id}/#${slug.slug}`,
+        at: `${at}#${slug.slug}`,
         text: plainWords(rest.join('\n')),
       },
     ];
   });
-  return [{ title, where: 'Chapter', at: `${id}/`, text: plainWords(opening ?? '') }, ...sections];
+  return [{ title, where: 'Chapter', at, text: plainWords(opening ?? '') }, ...sections];
 }
 
-const calculatorsOf = (chapters: readonly Chapter[]): Found[] =>
-  calculators.flatMap(({ id, title, purpose, outputs }) => {
-    const chapter = chapters.find(({ body }) => body.includes(`<Calculator of="${id}"`));
-    const text = `${purpose} ${Object.values(outputs)
+const calculatorsFound = (): Found[] =>
+  calculators.map(({ id, title, purpose, stage, outputs }) => ({
+    title,
+    where: `Calculator, ${topicTitles[stage]}`,
+    at: `sums/${id}/`,
+    text: `${purpose} ${Object.values(outputs)
       .map(({ label }) => label)
-      .join(', ')}`;
-    return chapter
-      ? [{ title, where: `Calculator in ${chapter.title}`, at: `${chapter.id}/#${id}-title`, text }]
-      : [];
-  });
+      .join(', ')}`,
+  }));
 
 /** All that can be found, in a steady order. */
 export function searchEntries(chapters: readonly Chapter[], terms: readonly Term[]): readonly SearchEntry[] {
   const found: Found[] = [
     ...chapters.flatMap(sectionsOf),
-    ...calculatorsOf(chapters),
+    ...calculatorsFound(),
     ...terms.map(({ id, term, says }) => ({ title: term, where: 'Term', at: `glossary/#${id}`, text: says })),
     ...kinds.map(({ title, topic }) => ({
       title,

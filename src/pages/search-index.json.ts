@@ -1,4 +1,5 @@
 // The search's index, made when the site is built.
+import { chaptersOfBook } from '../build/book.ts';
 import { getCollection, render } from 'astro:content';
 import MiniSearch from 'minisearch';
 import { searchEntries } from '../build/search-entries.ts';
@@ -10,14 +11,17 @@ const opening = (text: string) =>
   text.length <= OPENING ? text : `${text.slice(0, text.lastIndexOf(' ', OPENING))} …`;
 
 export async function GET(): Promise<Response> {
-  const chapters = (await getCollection('chapters')).sort((a, b) => a.data.order - b.data.order);
+  const chapters = await chaptersOfBook();
   const read = await Promise.all(
-    chapters.map(async (chapter) => ({
-      id: chapter.id,
-      title: chapter.data.title,
-      body: chapter.body ?? '',
-      headings: (await render(chapter)).headings,
-    })),
+    chapters.flatMap((chapter) =>
+      chapter.pages.map(async (page) => ({
+        id: chapter.id,
+        at: page.at,
+        title: page.title,
+        body: page.entry.body ?? '',
+        headings: (await render(page.entry)).headings,
+      })),
+    ),
   );
   const terms = (await getCollection('glossary')).map(({ id, data }) => ({
     id,

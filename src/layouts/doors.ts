@@ -1,0 +1,96 @@
+// The four doors into the book, and the pages behind each: the head of every page is made from them.
+import { stages, type Stage } from '../house/figures.ts';
+
+export interface PageLink {
+  readonly href: string;
+  readonly text: string;
+  /** What a reader finds there, in a few words. */
+  readonly says?: string;
+}
+export interface Door {
+  readonly id: 'learn' | 'quote' | 'teach' | 'look-up';
+  readonly name: string;
+  /** Whom it is for, in a few words. */
+  readonly says: string;
+  readonly groups: readonly { readonly name?: string; readonly links: readonly PageLink[] }[];
+}
+
+/** A stage's name at the head of a line. */
+export const titleOf = (stage: Stage) => stage[0]!.toUpperCase() + stage.slice(1);
+
+export const doors: readonly Door[] = [
+  {
+    id: 'learn',
+    name: 'Learn',
+    says: 'new to the work',
+    groups: [
+      { links: stages.map((stage) => ({ href: `/${stage}/`, text: titleOf(stage) })) },
+      {
+        links: [
+          { href: '/safety/', text: 'Safety', says: 'read this first' },
+          { href: '/practice/', text: 'Practice', says: 'questions, marked at once' },
+          { href: '/using/', text: 'How to use the book' },
+        ],
+      },
+    ],
+  },
+  {
+    id: 'quote',
+    name: 'Quote',
+    says: 'showing visitors round',
+    groups: [
+      {
+        links: [
+          { href: '/house/', text: 'Your house', says: 'put in its figures' },
+          { href: '/script/', text: 'Check a talk', says: 'paste what you say' },
+          { href: '/cross-check/', text: 'Check a few figures', says: 'do they agree?' },
+          { href: '/cards/', text: 'Pocket cards', says: 'for rooms without phones' },
+        ],
+      },
+    ],
+  },
+  {
+    id: 'teach',
+    name: 'Teach',
+    says: 'training others',
+    groups: [
+      {
+        links: [
+          { href: '/sheets/', text: 'Exercise sheets', says: 'set, print, mark' },
+          { href: '/practice/', text: 'Practice', says: 'try the questions' },
+          { href: '/house/', text: 'A house for an exercise', says: 'keep several' },
+          { href: '/sums/', text: 'Every calculator', says: 'for the board' },
+        ],
+      },
+    ],
+  },
+  {
+    id: 'look-up',
+    name: 'Look up',
+    says: 'a term, a rule, a figure',
+    groups: [
+      {
+        links: [
+          { href: '/sums/', text: 'Every calculator' },
+          { href: '/glossary/', text: 'Glossary' },
+          { href: '/strength-and-volume/', text: 'Strength and volume' },
+          { href: '/heat-and-water/', text: 'Heat and water' },
+          { href: '/ingredients/', text: 'Ingredients' },
+          { href: '/law/', text: 'Law and labels' },
+        ],
+      },
+      {
+        links: [
+          { href: '/sources/', text: 'Sources' },
+          { href: '/accuracy/', text: 'Accuracy' },
+        ],
+      },
+    ],
+  },
+];
+
+/** The door that a page stands behind: the first that has it, or its stage's. */
+export function doorOf(address: string): Door['id'] | undefined {
+  const isBehind = (href: string) => (href === '/' ? address === '/' : address.startsWith(href));
+  return doors.find(({ groups }) => groups.some(({ links }) => links.some(({ href }) => isBehind(href))))?.id;
+}
