@@ -1,12 +1,10 @@
 // An invented house by seed: the built-in one with some of its figures moved, for sheets on which every trainee has a house of their own.
 import type { House } from '../core/line/house.ts';
-import { line } from '../core/line/line.ts';
-import { isRefusal } from '../core/refusal.ts';
 import { builtInHouse } from '../house/figures.ts';
 import { chanceOf } from './chance.ts';
 
 /** Clean values that a house of this size may have. */
-const choices = {
+export const choices = {
   barleyMoisture: [11, 11.5, 12, 12.5, 13],
   maltMoisture: [4, 4.5, 5],
   maltPerMash: [900, 950, 1000, 1050, 1100],
@@ -17,17 +15,11 @@ const choices = {
   fillingStrength: [62, 63, 63.5, 64],
 } as const satisfies { readonly [N in keyof House]?: readonly number[] };
 
-const ATTEMPTS = 40; // draws before the built-in house is taken
-
-/** A house by seed; its line always runs. */
+/** A house by seed. It depends on nothing that is computed; every mixture of the values runs, which the tests hold. */
 export function randomHouse(seed: string): House {
-  for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
-    const { pick } = chanceOf(`house/${seed}/${attempt}`);
-    const moved = Object.fromEntries(
-      Object.entries(choices).map(([name, values]) => [name, pick<number>(values)]),
-    );
-    const house: House = { ...builtInHouse, ...moved };
-    if (!isRefusal(line(house))) return house;
-  }
-  return builtInHouse;
+  const { pick } = chanceOf(`house/${seed}/0`);
+  const moved = Object.fromEntries(
+    Object.entries(choices).map(([name, values]) => [name, pick<number>(values)]),
+  );
+  return { ...builtInHouse, ...moved };
 }

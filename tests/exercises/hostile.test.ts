@@ -1,12 +1,12 @@
 // Hostile texts at the doors of the exercises: codes, tables, practice, sheets.
 import { describe, expect, test } from 'vitest';
-import { seedOf } from '../../src/exercises/chance.ts';
 import { csvOf } from '../../src/exercises/csv.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import { decodeProgress, noProgress } from '../../src/exercises/progress.ts';
 import { readResult, resultCode } from '../../src/exercises/result.ts';
+import { seedOf } from '../../src/exercises/seed.ts';
 import { readSheetLink } from '../../src/exercises/sheet-link.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
