@@ -20,7 +20,10 @@ export function answerOf(code: number, today: number): number {
 }
 
 /** The answer as it was, in print, when today's has left it by more than its tolerance; undefined when it has not. */
-export function answerBefore({ answer, tolerance, of, digits }: NumberQuestion, code: number): string | undefined {
+export function answerBefore(
+  { answer, tolerance, of, digits }: NumberQuestion,
+  code: number,
+): string | undefined {
   const was = answerOf(code, answer);
   const coarse = (STEP - 1) / 2;
   if (!(Math.abs(was - answer) > tolerance + coarse * Math.abs(was))) return undefined;

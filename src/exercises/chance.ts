@@ -3,7 +3,6 @@ import { uniformRandom } from '../core/numerics/random.ts';
 import { quotesOf, type Quotes } from './quotes.ts';
 import { seedOf } from './seed.ts';
 
-
 export interface Chance {
   /** A whole number from 0 up to, not including, `n`. */
   readonly below: (n: number) => number;

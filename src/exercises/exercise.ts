@@ -119,8 +119,9 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
   const within = of.within ?? (about.form === 'estimate' ? 0.3 : 0.01);
 
   function told(given: Given<I>, answered: AnyResult, { quote }: Quotes): Told<O, Q> {
-    const quotes: Readonly<Record<string, readonly [number, (given: Given<I>, result: Result<O>) => number]>> =
-      of.quotes ?? {};
+    const quotes: Readonly<
+      Record<string, readonly [number, (given: Given<I>, result: Result<O>) => number]>
+    > = of.quotes ?? {};
     const printed = Object.entries(quotes).map(([name, [digits, figure]]) => [
       name,
       quote(figure(given, asIs(answered)), digits),
@@ -130,7 +131,10 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
   }
   function draw(chance: Chance, house: House): NumberQuestion | undefined {
     const plain: AnyGiven = Object.fromEntries(
-      inputs.map(([name, input]) => [name, vary[name] ? chance.pick(vary[name]) : ofHouse(input, house, chance.quotes)]),
+      inputs.map(([name, input]) => [
+        name,
+        vary[name] ? chance.pick(vary[name]) : ofHouse(input, house, chance.quotes),
+      ]),
     );
     if (Object.values(plain).some((value) => Number.isNaN(value)) || calculator.refuse?.(plain))
       return undefined;

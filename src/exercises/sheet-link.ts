@@ -86,10 +86,10 @@ export function readSheetLink(hash: string): SheetReading | undefined {
     chosen(forms, formPlaces),
     chosen(levels, levelPlaces),
   ];
-  const notes = parts[SETTINGS]?.split(BETWEEN);
-  if (generator === 1 ? notes : !count || notes?.length !== versions || !notes.every((each) => readNotes(each, count)))
-    return damaged;
   if (!count || !versions || !someTopics || !someForms || !someLevels || !SEED.test(seed)) return damaged;
+  const notes = parts[SETTINGS]?.split(BETWEEN);
+  const isWhole = notes?.length === versions && notes.every((each) => readNotes(each, count));
+  if (generator === 1 ? notes : !isWhole) return damaged;
   const house = houseRead(houseName);
   if (typeof house === 'string' && house !== 'built-in' && house !== 'random') return { problem: house };
   const sheet: Worksheet = {

@@ -115,12 +115,7 @@ function drawAll(sheet: Worksheet, version: number, kinds: readonly QuestionKind
 }
 
 /** The question that a note tells of; where its numbers will no longer do, another of its kind. */
-function again(
-  kind: QuestionKind,
-  seed: string,
-  house: House,
-  step: Note,
-): readonly Asked[] {
+function again(kind: QuestionKind, seed: string, house: House, step: Note): readonly Asked[] {
   const question = drawAgain(kind, seed, house, step)?.question;
   if (!question) {
     const other = draw(kind, seed, house);
@@ -130,7 +125,12 @@ function again(
   return [before === undefined ? { question } : { question, before }];
 }
 
-function drawnAgain(sheet: Worksheet, version: number, kinds: readonly QuestionKind[], steps: readonly Step[]) {
+function drawnAgain(
+  sheet: Worksheet,
+  version: number,
+  kinds: readonly QuestionKind[],
+  steps: readonly Step[],
+) {
   const asked: Asked[] = [];
   const house = houseOf(sheet, version);
   let at = 0;
@@ -165,8 +165,11 @@ export function askedOf(sheet: Worksheet, version: number, kinds: readonly Quest
 }
 
 /** The questions alone. */
-export const questionsOf = (sheet: Worksheet, version: number, kinds: readonly QuestionKind[]): readonly Question[] =>
-  askedOf(sheet, version, kinds).map(({ question }) => question);
+export const questionsOf = (
+  sheet: Worksheet,
+  version: number,
+  kinds: readonly QuestionKind[],
+): readonly Question[] => askedOf(sheet, version, kinds).map(({ question }) => question);
 
 /** A short name of a sheet's settings, by which a result finds its sheet. */
 export function fingerprint(text: string): string {
