@@ -27,7 +27,7 @@ export function quotesOf(carried: readonly number[] = []): Quotes {
   const codes: number[] = [];
   let same = true;
   const quote = (value: number, digits: number): number => {
-    const today = Math.round(Number(value.toFixed(digits)) * 10 ** digits);
+    const today = Math.round((parseNumber(formatNumber(value, digits)) ?? NaN) * 10 ** digits);
     const code = carried[codes.length];
     const back = code === undefined ? 0 : modulo(code - today + CODES / 2) - CODES / 2;
     codes.push(modulo(today + back));
