@@ -1,7 +1,7 @@
 // A short code of an answer, by which a link knows that it has moved.
 import { format } from '../core/format.ts';
 import type { NumberQuestion } from './question.ts';
-import { CODES } from './quotes.ts';
+import { CODES } from './codes.ts';
 
 const STEP = 10 ** (1 / CODES); // from one code to the next: 0.056 %
 const FIGURES = 4; // that a code tells

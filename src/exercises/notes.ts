@@ -1,6 +1,6 @@
 // The notes of one version of a sheet as a text of plain signs, and back.
 import { ATTEMPTS, type Note } from './draw.ts';
-import { CODES } from './quotes.ts';
+import { CODES } from './codes.ts';
 
 /** A question's note, with which of the other seeds it took; or a kind that was passed over. */
 export type Step = (Note & { readonly other: number }) | 'passed over';

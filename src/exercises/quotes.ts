@@ -1,9 +1,10 @@
 // Computed figures that a question prints: rounded when it is first drawn, and printed the same ever after from a few codes.
 import { formatNumber, parseNumber } from '../core/format.ts';
+import { CODES } from './codes.ts';
+import { codesOfFigure, FIGURE, figureOf } from './figure-codes.ts';
 import { seedOf } from './seed.ts';
 
-/** How many codes there are: two signs of a link each. */
-export const CODES = 4096;
+const MOST_FIGURES = 24; // of the texts of a question; further ones are today's
 
 export interface Quotes {
   /** A figure as printed, to some decimals; as it was first printed when its code is carried. */
@@ -17,7 +18,6 @@ export interface Quotes {
 }
 
 const modulo = (whole: number) => ((whole % CODES) + CODES) % CODES;
-const FIGURE = /\d+(?:,\d{3})*(?:\.\d+)?/g;
 
 /**
  * Quotes for one question. A code is the figure's last places, modulo 4096, so that the figure nearest to today's which has
@@ -37,15 +37,15 @@ export function quotesOf(carried: readonly number[] = []): Quotes {
     const wording = modulo(seedOf(given.join('\n').replace(FIGURE, '#')));
     if (carried.length > 0 && carried[codes.length] !== wording) same = false;
     codes.push(wording);
-    return given.map((text) =>
-      text.replace(FIGURE, (figure) => {
-        const value = parseNumber(figure);
-        if (value === undefined) return figure;
-        const digits = figure.split('.')[1]?.length ?? 0;
-        const first = quote(value, digits);
-        return first === value ? figure : formatNumber(first, digits);
-      }),
-    );
+    let figures = 0;
+    const first = (figure: string): string => {
+      if (figures++ >= MOST_FIGURES) return figure;
+      const [high = 0, low = 0] = carried.slice(codes.length, codes.length + 2);
+      const told = figureOf(high, low) ?? figure;
+      codes.push(...codesOfFigure(told));
+      return told;
+    };
+    return given.map((text) => text.replace(FIGURE, first));
   };
   return { quote, texts, codes, isSame: () => same };
 }

@@ -10,7 +10,7 @@ const MARK = '#sheet=';
 const SETTINGS = 8; // parts of every link; from generator 2 on the notes of each version follow
 const BETWEEN = '/'; // the notes of two versions
 /** Characters of a link that are read: ten questions for twelve trainees take about 500, a house of one's own 3,000 more. */
-export const LONGEST_LINK = 80_000;
+export const LONGEST_LINK = 60_000;
 const SEED = /^[a-z0-9-]{1,24}$/;
 
 /** Names as their places in the published lists, which only ever grow at the end. */
@@ -34,6 +34,12 @@ export function sheetLink(sheet: Worksheet, version?: number): string {
   ];
   return `${MARK}${parts.join('.')}${version === undefined ? '' : `&version=${version}`}`;
 }
+
+/** Why a sheet cannot be sent as a link, in a sentence; undefined when it can. */
+export const linkProblem = (link: string): string | undefined =>
+  link.length > LONGEST_LINK
+    ? `A link to this sheet would have ${link.length} characters, and at most ${LONGEST_LINK} are read: choose fewer versions or fewer questions. It can be printed all the same.`
+    : undefined;
 
 export type SheetReading =
   { readonly sheet: Worksheet; readonly version?: number } | { readonly problem: string };

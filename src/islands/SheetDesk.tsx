@@ -1,7 +1,7 @@
 // A trainer's desk: choose a sheet, see it at once, print it, share it, save it for a learning system.
 import { createEffect, createMemo, createSignal, For, on, onMount, Show } from 'solid-js';
 import { GENERATOR } from '../exercises/draw.ts';
-import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
+import { linkProblem, readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { newsOf } from '../exercises/sheet-news.ts';
 import { forms, formTitles, levels, levelTitles, topics, topicTitles } from '../exercises/topics.ts';
 import {
@@ -89,7 +89,10 @@ export default function SheetDesk() {
   );
 
   createEffect(on([sheet, seen], () => void (seen() && whenIdle(settle))));
-  createEffect(() => whole() && history.replaceState(null, '', sheetLink(whole()!)));
+  createEffect(() => {
+    const now = whole() && sheetLink(whole()!);
+    if (now && !linkProblem(now)) history.replaceState(null, '', now);
+  });
   onMount(() => {
     const reading = readSheetLink(location.hash);
     if (reading && 'problem' in reading) setProblem(reading.problem);
@@ -103,7 +106,10 @@ export default function SheetDesk() {
     addEventListener('afterprint', () => setPrinting(undefined), { once: true });
   };
   const share = async () => {
-    const address = `${location.origin}${location.pathname.replace(/sheets\/$/, 'sheet/')}${sheetLink(settle())}`;
+    const link = sheetLink(settle());
+    const tooLong = linkProblem(link);
+    if (tooLong) return void setSaid(tooLong);
+    const address = `${location.origin}${location.pathname.replace(/sheets\/$/, 'sheet/')}${link}`;
     const long =
       address.length > LONG_LINK
         ? ` It has ${address.length} characters, and some programs cut long links: fewer versions or questions make it shorter.`

@@ -1,6 +1,7 @@
 // The efficiency of a mash that was given weak wort and passed some on.
 import mashEfficiency from '../../../calculators/mashing/mash-efficiency.ts';
 import { formatNumber as n } from '../../../core/format.ts';
+import { wortExtract } from '../../../core/mashing/wort.ts';
 import { exercise } from '../../exercise.ts';
 
 export default exercise(mashEfficiency, {
@@ -18,16 +19,17 @@ export default exercise(mashEfficiency, {
   },
   within: 0.004,
   quotes: {
-    own: [1, (_, { own }) => own],
+    wort: [1, ({ volume, gravity }) => wortExtract({ volume, gravity })],
     borrowed: [1, (_, { borrowed }) => borrowed],
     passedOn: [1, (_, { passedOn }) => passedOn],
   },
-  redo: ({ malt, extract }, { own, borrowed, passedOn }) => ({
-    efficiency: (1e4 * (own + passedOn - borrowed)) / (malt * extract),
-    ofWortAlone: (1e4 * own) / (malt * extract),
+  redo: ({ malt, extract }, { wort, borrowed, passedOn }) => ({
+    own: wort + passedOn - borrowed,
+    efficiency: (1e4 * (wort + passedOn - borrowed)) / (malt * extract),
+    ofWortAlone: (1e4 * wort) / (malt * extract),
   }),
-  prompt: (show, _, { own, borrowed, passedOn }) =>
-    `A mash of ${show.malt} of malt with ${show.extract} soluble extract began with weak wort that held ${n(borrowed, 1)} kg of extract. Its own wort holds ${n(own, 1)} kg, and the weak wort that it passes on holds ${n(passedOn, 1)} kg. What is the efficiency of this mash, in per cent?`,
+  prompt: (show, _, { wort, borrowed, passedOn }) =>
+    `A mash of ${show.malt} of malt with ${show.extract} soluble extract began with weak wort that held ${n(borrowed, 1)} kg of extract. Its own wort holds ${n(wort, 1)} kg, and the weak wort that it passes on holds ${n(passedOn, 1)} kg. What is the efficiency of this mash, in per cent?`,
   slips: [
     {
       family: 'forgotten',
@@ -46,11 +48,10 @@ export default exercise(mashEfficiency, {
       say: 'The extract was set against all the malt; set it against the extract that the malt had.',
     },
   ],
-  working: (given, { efficiency, ...extract }) => {
-    const { own: wort, borrowed: brought, passedOn: passed } = extract;
-    const [own, promised] = [wort + passed - brought, (given.malt * given.extract) / 100];
+  working: (given, { efficiency, own, wort, borrowed, passedOn }) => {
+    const promised = (given.malt * given.extract) / 100;
     return [
-      `Of this malt: ${n(wort, 1)} + ${n(passed, 1)} − ${n(brought, 1)} = ${n(own, 1)} kg`,
+      `Of this malt: ${n(wort, 1)} + ${n(passedOn, 1)} − ${n(borrowed, 1)} = ${n(own, 1)} kg`,
       `The malt had ${n(given.malt, 0)} × ${given.extract} ÷ 100 = ${n(promised, 1)} kg`,
       `${n(own, 1)} ÷ ${n(promised, 1)} × 100 = ${n(efficiency, 1)} %`,
     ];

@@ -22,7 +22,10 @@ export default sum({
   quotes: {
     heavy: [2, ({ low }) => tabled(low, 2)],
     light: [2, ({ low }) => tabled(low + 1, 2)],
-    found: [2, ({ low, part }) => tabled(low, 2) + (tabled(low + 1, 2) - tabled(low, 2)) * part],
+    found: [
+      2,
+      ({ low, part }) => Number((tabled(low, 2) + (tabled(low + 1, 2) - tabled(low, 2)) * part).toFixed(2)),
+    ],
   },
   answer: (v) => v.low + between(v),
   prompt: (_, __, { low, heavy, light, found }) =>
