@@ -40,7 +40,7 @@ export default function Practice() {
   const [said, setSaid] = createSignal('');
   let nextButton: HTMLButtonElement | undefined;
 
-  const kinds = useKinds(next);
+  const kinds = useKinds(() => question() ?? next()); // a topic chosen meanwhile has its question already
   const pool = createMemo(() =>
     (kinds() ?? []).filter(
       (kind) =>
