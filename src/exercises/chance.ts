@@ -1,12 +1,7 @@
 // Chance by seed: the same seed draws the same question on every machine.
 import { uniformRandom } from '../core/numerics/random.ts';
-
-/** A whole number from a text. Source: the 32-bit hash FNV-1a, in the public domain, from memory. */
-export function seedOf(text: string): number {
-  let hash = 0x811c9dc5;
-  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
-  return hash >>> 0;
-}
+import { quotesOf, type Quotes } from './quotes.ts';
+import { seedOf } from './seed.ts';
 
 export interface Chance {
   /** A whole number from 0 up to, not including, `n`. */
@@ -14,14 +9,17 @@ export interface Chance {
   readonly pick: <T>(list: readonly T[]) => T;
   /** The list in another order. */
   readonly shuffle: <T>(list: readonly T[]) => T[];
+  /** For figures that are not drawn but computed, and printed all the same. */
+  readonly quotes: Quotes;
 }
 
-/** Chance from a seed: a text, such as a question's kind and number. */
-export function chanceOf(seed: string): Chance {
+/** Chance from a seed: a text, such as a question's kind and number; with the codes of what was quoted, if a link carries them. */
+export function chanceOf(seed: string, carried?: readonly number[]): Chance {
   const uniform = uniformRandom(seedOf(seed));
   const below = (n: number) => Math.floor(uniform() * n);
   return {
     below,
+    quotes: quotesOf(carried),
     pick: (list) => list[below(list.length)]!,
     shuffle: (list) => {
       const mixed = [...list];

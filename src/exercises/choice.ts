@@ -30,13 +30,21 @@ export interface Choice {
 
 const OTHERS = 3; // wrong options shown
 
+/** Options with their figures as they were first told. */
+function firstTold(options: readonly Option[], { quotes }: Chance): readonly Option[] {
+  const texts = quotes.texts(options.map(({ text }) => text));
+  return options.map(({ why }, i) => ({ text: texts[i]!, why }));
+}
+
 /** Declares a kind of question with options, shown in an order drawn by chance. */
 export function choice({ id, title, topic, form, level, sources, ask }: Choice): QuestionKind {
   const draw: QuestionKind['draw'] = (chance, house) => {
     const now = lineIfAny(house);
     if (!now) return undefined;
     const { prompt, right, others } = ask(chance, now, house);
-    const options = chance.shuffle([right, ...chance.shuffle(others).slice(0, OTHERS)]);
+    const drawn = chance.shuffle([right, ...chance.shuffle(others).slice(0, OTHERS)]);
+    const options = form === 'impossible' ? firstTold(drawn, chance) : drawn;
+    const place = drawn.indexOf(right);
     return {
       kind: id,
       title,
@@ -46,8 +54,8 @@ export function choice({ id, title, topic, form, level, sources, ask }: Choice):
       sources,
       prompt,
       options,
-      answer: options.indexOf(right),
-      working: [`${right.text.replace(/\.?$/, '.')} ${right.why}`],
+      answer: place,
+      working: [`${options[place]!.text.replace(/\.?$/, '.')} ${right.why}`],
     };
   };
   return { id, title, topic, form, level, since: 1, draw };

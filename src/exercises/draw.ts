@@ -1,19 +1,69 @@
-// A question from its kind, a seed and a house: the same three give the same question everywhere.
+// A question from its kind, a seed and a house; and the same once more, from a note of how it was drawn.
 import type { House } from '../core/line/house.ts';
+import { codeOf } from './answer-code.ts';
 import { chanceOf } from './chance.ts';
-import type { Question, QuestionKind } from './question.ts';
+import { isNumberQuestion, type Question, type QuestionKind } from './question.ts';
 import { isSound } from './sound.ts';
 
-/** Raised when a sheet's link would draw other questions than before; part of every link. */
-export const GENERATOR = 1;
+/**
+ * Raised when a sheet's link would draw other questions than before; part of every link. The links of generator 1 carry a seed
+ * alone, so what they draw depends on what today's sums let pass; those of generator 2 carry what was drawn.
+ */
+export const GENERATOR = 2;
 
-const ATTEMPTS = 80; // draws before a house is found unfit for a kind
+/** Draws before a house is found unfit for a kind. */
+export const ATTEMPTS = 80;
 
-/** Draws a question; numbers that will not do are drawn again. Undefined when the house allows none. */
-export function drawQuestion(kind: QuestionKind, seed: string, house: House): Question | undefined {
+/** How a question was drawn: at which attempt, and the codes of what it quotes and of its answer. */
+export interface Note {
+  readonly attempt: number;
+  readonly codes: readonly number[];
+}
+export interface Drawn {
+  readonly question: Question;
+  readonly note: Note;
+}
+
+function attemptAt(
+  kind: QuestionKind,
+  seed: string,
+  house: House,
+  attempt: number,
+  carried?: readonly number[],
+): (Drawn & { readonly isSame: boolean }) | undefined {
+  const chance = chanceOf(`${kind.id}/${seed}/${attempt}`, carried);
+  const question = kind.draw(chance, house);
+  if (!question) return undefined;
+  const codes = [...chance.quotes.codes, ...(isNumberQuestion(question) ? [codeOf(question.answer)] : [])];
+  return { question, note: { attempt, codes }, isSame: chance.quotes.isSame() };
+}
+
+/** Draws a question, with a note by which it is drawn again; numbers that will not do are drawn anew. Undefined when the house allows none. */
+export function draw(kind: QuestionKind, seed: string, house: House): Drawn | undefined {
   for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
-    const question = kind.draw(chanceOf(`${kind.id}/${seed}/${attempt}`), house);
-    if (question && isSound(question)) return question;
+    const drawn = attemptAt(kind, seed, house, attempt);
+    if (drawn && isSound(drawn.question)) return drawn;
   }
   return undefined;
+}
+
+export const drawQuestion = (kind: QuestionKind, seed: string, house: House): Question | undefined =>
+  draw(kind, seed, house)?.question;
+
+/** The question of a note, with the numbers it was drawn with, whatever today's sums would let pass; undefined when they can no longer be reckoned with. */
+export function drawAgain(
+  kind: QuestionKind,
+  seed: string,
+  house: House,
+  { attempt, codes }: Note,
+): Drawn | undefined {
+  try {
+    const drawn = attemptAt(kind, seed, house, attempt, codes);
+    if (!drawn || drawn.note.codes.length !== codes.length || !drawn.isSame) return undefined;
+    const { question } = drawn;
+    return isNumberQuestion(question) && !Number.isFinite(question.answer) ? undefined : drawn;
+  } catch (problem) {
+    if (problem instanceof RangeError) return undefined; // a sum of the core that these numbers have left
+    throw problem;
+  }
 }

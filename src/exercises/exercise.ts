@@ -20,23 +20,26 @@ import { isRefusal } from '../core/refusal.ts';
 import { figureValue } from '../house/prose.ts';
 import type { Chance } from './chance.ts';
 import type { Family } from './families.ts';
+import type { Quotes } from './quotes.ts';
 import { lineIfAny } from '../house/line-of.ts';
 import { toleranceOf, type NumberQuestion, type QuestionKind } from './question.ts';
-import { isSound } from './sound.ts';
 import type { Level, Topic } from './topics.ts';
 
 /** Each input as a prompt says it: number and unit, or the choice in words. */
 export type Shown<I extends Inputs> = { readonly [N in keyof I]: string };
 
-export interface SlipOf<I extends Inputs, O extends Outputs> {
+/** The results of the sum, with what the prompt quotes as printed. */
+export type Told<O extends Outputs, Q extends string> = Result<O> & { readonly [N in Q]: number };
+
+export interface SlipOf<I extends Inputs, O extends Outputs, Q extends string = never> {
   readonly family: Family;
   /** The number that the mistake leads to, in the unit of what is asked. */
-  readonly gives: (given: Given<I>, result: Result<O>) => number;
+  readonly gives: (given: Given<I>, result: Told<O, Q>) => number;
   /** What probably happened, in one sentence. */
   readonly say: string;
 }
 
-export interface Exercise<I extends Inputs, O extends Outputs> {
+export interface Exercise<I extends Inputs, O extends Outputs, Q extends string = never> {
   /** Its own id, when a calculator has several; the calculator's otherwise. */
   readonly id?: string;
   readonly title?: string;
@@ -51,11 +54,17 @@ export interface Exercise<I extends Inputs, O extends Outputs> {
   readonly to?: number;
   /** Part of the answer by which another may differ and be right: 0.01, and for an estimate 0.3, if not said. */
   readonly within?: number;
+  /** Figures that the prompt quotes and the sum computes, each with its decimals: a sheet's link carries them. */
+  readonly quotes?: {
+    readonly [N in Q]: readonly [digits: number, of: (given: Given<I>, result: Result<O>) => number];
+  };
+  /** Results that follow from the figures quoted, the one asked for among them: a sum on paper has no others. */
+  readonly redo?: (given: Given<I>, result: Told<O, Q>) => { readonly [N in keyof O]?: number };
   /** The question, worded as on the job. Every number that the sum needs stands in it, or in the curve. */
-  readonly prompt: (show: Shown<I>, given: Given<I>, result: Result<O>) => string;
-  readonly slips: readonly SlipOf<I, O>[];
+  readonly prompt: (show: Shown<I>, given: Given<I>, result: Told<O, Q>) => string;
+  readonly slips: readonly SlipOf<I, O, Q>[];
   /** The working, where the calculator's own steps say too much or too little. */
-  readonly working?: (given: Given<I>, result: Result<O>) => readonly string[];
+  readonly working?: (given: Given<I>, result: Told<O, Q>) => readonly string[];
 }
 
 /** Decimals that a number needs, up to six. */
@@ -66,7 +75,7 @@ export function decimalsOf(value: number): number {
 }
 
 /** The figure of the house or line that an input follows, rounded as it will be printed. */
-function ofHouse(input: Input, house: House): AnyGiven[string] {
+function ofHouse(input: Input, house: House, { quote }: Quotes): AnyGiven[string] {
   if (isRows(input)) return input.value;
   if (isChoice(input)) return 'house' in input ? house[input.house] : input.value;
   if ('value' in input) return input.value;
@@ -75,7 +84,7 @@ function ofHouse(input: Input, house: House): AnyGiven[string] {
   if (!now) return NaN;
   const [low, high] = input.range;
   const digits = decimalsOf(input.step);
-  return Math.min(high, Math.max(low, Number(figureValue(now, input.from).toFixed(digits))));
+  return Math.min(high, Math.max(low, quote(figureValue(now, input.from), digits)));
 }
 
 function shown(input: Input, value: AnyGiven[string]): string {
@@ -92,9 +101,9 @@ const withoutPoints = ({ caption, columns }: Chart): Chart => ({ caption, column
 const asIs = <T>(value: unknown) => value as T;
 
 /** Declares a kind of question on a calculator. Names that the calculator does not have do not compile. */
-export function exercise<I extends Inputs, O extends Outputs>(
+export function exercise<I extends Inputs, O extends Outputs, Q extends string = never>(
   calculator: Declared<I, O>,
-  of: Exercise<I, O>,
+  of: Exercise<I, O, Q>,
 ): QuestionKind {
   const inputs = Object.entries(calculator.inputs);
   const vary: Readonly<Record<string, readonly AnyGiven[string][] | undefined>> = asIs(of.vary);
@@ -109,20 +118,35 @@ export function exercise<I extends Inputs, O extends Outputs>(
   const digits = of.to ?? output.digits ?? kinds[output.kind].digits;
   const within = of.within ?? (about.form === 'estimate' ? 0.3 : 0.01);
 
+  function told(given: Given<I>, answered: AnyResult, { quote }: Quotes): Told<O, Q> {
+    const quotes: Readonly<
+      Record<string, readonly [number, (given: Given<I>, result: Result<O>) => number]>
+    > = of.quotes ?? {};
+    const printed = Object.entries(quotes).map(([name, [digits, figure]]) => [
+      name,
+      quote(figure(given, asIs(answered)), digits),
+    ]);
+    const result = { ...answered, ...Object.fromEntries(printed) };
+    return asIs({ ...result, ...of.redo?.(given, asIs(result)) });
+  }
   function draw(chance: Chance, house: House): NumberQuestion | undefined {
     const plain: AnyGiven = Object.fromEntries(
-      inputs.map(([name, input]) => [name, vary[name] ? chance.pick(vary[name]) : ofHouse(input, house)]),
+      inputs.map(([name, input]) => [
+        name,
+        vary[name] ? chance.pick(vary[name]) : ofHouse(input, house, chance.quotes),
+      ]),
     );
     if (Object.values(plain).some((value) => Number.isNaN(value)) || calculator.refuse?.(plain))
       return undefined;
     const answered = calculator.compute(plain);
     if (isRefusal(answered)) return undefined;
-    const [given, result] = [asIs<Given<I>>(plain), asIs<Result<O>>(answered)];
+    const given = asIs<Given<I>>(plain);
+    const result = told(given, answered, chance.quotes);
     const show: Shown<I> = asIs(
       Object.fromEntries(inputs.map(([name, input]) => [name, shown(input, plain[name]!)])),
     );
-    const answer = (answered as AnyResult)[of.ask]!;
-    const question: NumberQuestion = {
+    const answer = asIs<AnyResult>(result)[of.ask]!;
+    return {
       ...about,
       kind: id,
       prompt: of.prompt(show, given, result),
@@ -131,11 +155,10 @@ export function exercise<I extends Inputs, O extends Outputs>(
       digits,
       tolerance: toleranceOf(answer, within, output.kind, digits),
       slips: of.slips.map(({ family, gives, say }) => ({ family, value: gives(given, result), say })),
-      working: of.working?.(given, result) ?? calculator.steps(plain, answered),
+      working: of.working?.(given, result) ?? calculator.steps(plain, asIs<AnyResult>(result)),
       sources: calculator.sources,
       ...(about.form === 'curve' ? { curve: withoutPoints(calculator.chart!(plain, answered)) } : {}),
     };
-    return isSound(question) ? question : undefined;
   }
   return { id, ...about, since: 1, calculator: calculator.id, draw };
 }

@@ -57,7 +57,7 @@ function hear(news: News, theirs: string | null): void {
   if (
     kept !== text &&
     !isHeld &&
-    (kept === null || decodeProgress(kept).progress.log.length <= progress().log.length)
+    (kept === null || decodeProgress(kept).progress.answers <= progress().answers)
   )
     keepText(KEY, text);
 }

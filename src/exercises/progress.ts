@@ -11,12 +11,15 @@ export interface Practised {
 export interface Progress {
   readonly standing: Readonly<Record<string, Standing>>;
   readonly log: readonly Practised[];
+  /** Answers in all, of which the log keeps the last: the next question's numbers are drawn by it. */
+  readonly answers: number;
 }
-export const noProgress: Progress = { standing: {}, log: [] };
+export const noProgress: Progress = { standing: {}, log: [], answers: 0 };
 
 const FORMAT = 'malt-spirit-handbook/practice';
 const VERSION = 1;
 const LONGEST_LOG = 2000; // answers kept; the oldest go first
+const MOST_ANSWERS = 1e9; // more than anyone gives
 const LONGEST = 1_000_000; // characters that are read
 const MS_IN_DAY = 86_400_000;
 const LAST_DUE = 1e6; // number of the last day on which a kind can fall due, of the year 4707
@@ -41,6 +44,7 @@ export function practised(progress: Progress, kind: string, verdict: Verdict, da
       ),
     },
     log: [...progress.log, { kind, day, verdict }].slice(-LONGEST_LOG),
+    answers: progress.answers + 1,
   };
 }
 
@@ -122,10 +126,16 @@ export function decodeProgress(text: string): ProgressReading {
     .map(answerIn)
     .filter((entry) => entry !== undefined)
     .slice(-LONGEST_LOG);
+  // Practice saved before answers were counted has as many as its log.
+  const answers = isWhole(data['answers'], log.length, MOST_ANSWERS) ? data['answers'] : log.length;
   const lost =
     standings.length - sound.length + Math.max(0, Math.min(entries.length, LONGEST_LOG) - log.length);
   return {
-    progress: { standing: Object.fromEntries(sound.map(([id, { box, due }]) => [id, { box, due }])), log },
+    progress: {
+      standing: Object.fromEntries(sound.map(([id, { box, due }]) => [id, { box, due }])),
+      log,
+      answers,
+    },
     problems:
       lost === 0
         ? []

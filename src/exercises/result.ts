@@ -1,8 +1,8 @@
 // A sheet's result as a short code that is copied or read out, and back; the trainer's table of them.
-import { seedOf } from './chance.ts';
 import { shown, UNSEEN } from '../core/shown.ts';
 import { familyNames, type Family } from './families.ts';
 import { pointsOf, type Mark, type Verdict } from './mark.ts';
+import { seedOf } from './seed.ts';
 
 export interface Result {
   /** The sheet's fingerprint and the version taken. */

@@ -1,13 +1,16 @@
-// A sheet as the end of an address, and back: strict, and the same in every release of one major number.
+// A sheet as the end of an address, and back: strict, and the same questions in every release of one major number.
 import { decode, encode } from '../house/codec.ts';
 import { linkOf, textOfLink } from '../house/link.ts';
 import { GENERATOR } from './draw.ts';
+import { readNotes } from './notes.ts';
 import { forms, levels, topics } from './topics.ts';
 import { MOST_QUESTIONS, MOST_VERSIONS, type SheetHouse, type Worksheet } from './worksheet.ts';
 
 const MARK = '#sheet=';
-const LONGEST = 24_000; // characters of a link that are read; a house of one's own takes about 3,000
-const PARTS = 8;
+const SETTINGS = 8; // parts of every link; from generator 2 on the notes of each version follow
+const BETWEEN = '/'; // the notes of two versions
+/** Characters of a link that are read: ten questions for twelve trainees take about 500, a house of one's own 3,000 more. */
+export const LONGEST_LINK = 60_000;
 const SEED = /^[a-z0-9-]{1,24}$/;
 
 /** Names as their places in the published lists, which only ever grow at the end. */
@@ -17,7 +20,7 @@ const houseText = (house: SheetHouse) => (typeof house === 'string' ? house : li
 
 /** The part of an address that carries a sheet; with a version when it is meant for one trainee. */
 export function sheetLink(sheet: Worksheet, version?: number): string {
-  const { generator, count, seed, versions, house } = sheet;
+  const { generator, count, seed, versions, house, notes } = sheet;
   const parts = [
     generator,
     placesOf(topics, sheet.topics),
@@ -27,9 +30,16 @@ export function sheetLink(sheet: Worksheet, version?: number): string {
     seed,
     versions,
     houseText(house),
+    ...(notes ? [notes.join(BETWEEN)] : []),
   ];
   return `${MARK}${parts.join('.')}${version === undefined ? '' : `&version=${version}`}`;
 }
+
+/** Why a sheet cannot be sent as a link, in a sentence; undefined when it can. */
+export const linkProblem = (link: string): string | undefined =>
+  link.length > LONGEST_LINK
+    ? `A link to this sheet would have ${link.length} characters, and at most ${LONGEST_LINK} are read: choose fewer versions or fewer questions. It can be printed all the same.`
+    : undefined;
 
 export type SheetReading =
   { readonly sheet: Worksheet; readonly version?: number } | { readonly problem: string };
@@ -54,10 +64,11 @@ const whole = (text: string, most: number) =>
 export function readSheetLink(hash: string): SheetReading | undefined {
   if (!hash.startsWith(MARK)) return undefined;
   const damaged = { problem: 'This link to a sheet is damaged; ask whoever sent it to send it once more.' };
-  if (hash.length > LONGEST) return damaged;
+  if (hash.length > LONGEST_LINK)
+    return { problem: `This link has ${hash.length} characters, and a sheet’s has at most ${LONGEST_LINK}.` };
   const [body, tail, ...rest] = hash.slice(MARK.length).split('&');
   const parts = body!.split('.');
-  if (parts.length !== PARTS || rest.length > 0) return damaged;
+  if (parts.length < SETTINGS || parts.length > SETTINGS + 1 || rest.length > 0) return damaged;
   const [by, topicPlaces, formPlaces, levelPlaces, countText, seed, versionsText, houseName] = parts as [
     string,
     string,
@@ -82,6 +93,9 @@ export function readSheetLink(hash: string): SheetReading | undefined {
     chosen(levels, levelPlaces),
   ];
   if (!count || !versions || !someTopics || !someForms || !someLevels || !SEED.test(seed)) return damaged;
+  const notes = parts[SETTINGS]?.split(BETWEEN);
+  const isWhole = notes?.length === versions && notes.every((each) => readNotes(each, count));
+  if (generator === 1 ? notes : !isWhole) return damaged;
   const house = houseRead(houseName);
   if (typeof house === 'string' && house !== 'built-in' && house !== 'random') return { problem: house };
   const sheet: Worksheet = {
@@ -93,6 +107,7 @@ export function readSheetLink(hash: string): SheetReading | undefined {
     seed,
     versions,
     house: house as SheetHouse,
+    ...(notes ? { notes } : {}),
   };
   if (tail === undefined) return { sheet };
   const version = whole(tail.replace(/^version=/, ''), versions);

@@ -11,7 +11,7 @@ import { lineIfAny } from '../house/line-of.ts';
 import { toleranceOf, type NumberQuestion, type QuestionKind } from './question.ts';
 import type { Level, Topic } from './topics.ts';
 
-export interface Sum<N extends string, V = Readonly<Record<N, number>>> {
+export interface Sum<N extends string, Q extends string = never, V = Readonly<Record<N | Q, number>>> {
   readonly id: string;
   readonly title: string;
   readonly topic: Topic;
@@ -24,6 +24,10 @@ export interface Sum<N extends string, V = Readonly<Record<N, number>>> {
   readonly within?: number;
   /** Clean values to draw from, each with its kind. */
   readonly vary: Readonly<Record<N, readonly [kind: KindName, values: readonly number[]]>>;
+  /** Figures that the prompt quotes and that are computed, of the line or otherwise, each with its decimals: a sheet's link carries them. */
+  readonly quotes?: {
+    readonly [M in Q]: readonly [digits: number, of: (v: Readonly<Record<N, number>>, line: Line) => number];
+  };
   readonly answer: (v: V, line: Line) => number;
   readonly prompt: (show: Readonly<Record<N, string>>, line: Line, v: V) => string;
   readonly working: (v: V, answer: number, line: Line) => readonly string[];
@@ -35,18 +39,27 @@ export interface Sum<N extends string, V = Readonly<Record<N, number>>> {
   readonly curve?: (v: V, line: Line) => Chart;
 }
 
-/** Declares a kind of question by its own sum. The line is that of the house; figures quoted from it must be rounded before they are used. */
-export function sum<const N extends string>(of: Sum<N>): QuestionKind {
+/** Declares a kind of question by its own sum. The line is that of the house; what the prompt quotes from it is named in `quotes`. */
+export function sum<const N extends string, const Q extends string = never>(of: Sum<N, Q>): QuestionKind {
   const { id, title, topic, level, sources, vary } = of;
   const form = of.form ?? 'calculation';
   const names = Object.keys(vary) as N[];
+  const quotes = Object.entries(of.quotes ?? {}) as [
+    Q,
+    readonly [number, (v: Readonly<Record<N, number>>, line: Line) => number],
+  ][];
   const within = of.within ?? (form === 'estimate' ? 0.3 : 0.01);
   const draw: QuestionKind['draw'] = (chance, house: House) => {
     const now = lineIfAny(house);
     if (!now) return undefined;
-    const v = Object.fromEntries(names.map((name) => [name, chance.pick(vary[name][1])])) as Readonly<
+    const picked = Object.fromEntries(names.map((name) => [name, chance.pick(vary[name][1])])) as Readonly<
       Record<N, number>
     >;
+    const quoted = quotes.map(([name, [digits, figure]]) => [
+      name,
+      chance.quotes.quote(figure(picked, now), digits),
+    ]);
+    const v = { ...picked, ...Object.fromEntries(quoted) } as Readonly<Record<N | Q, number>>;
     const show = Object.fromEntries(
       names.map((name) => [
         name,

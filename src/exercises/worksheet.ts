@@ -1,10 +1,13 @@
 // A trainer's sheet: what it is made of, and the questions of each of its versions.
 import type { House } from '../core/line/house.ts';
 import { builtInHouse } from '../house/figures.ts';
-import { chanceOf, seedOf } from './chance.ts';
-import { drawQuestion } from './draw.ts';
-import type { Question, QuestionKind } from './question.ts';
+import { answerBefore } from './answer-code.ts';
+import { chanceOf } from './chance.ts';
+import { draw, drawAgain, type Note } from './draw.ts';
+import { notesText, readNotes, type Step } from './notes.ts';
+import { isNumberQuestion, type Question, type QuestionKind } from './question.ts';
 import { randomHouse } from './random-house.ts';
+import { seedOf } from './seed.ts';
 import { topics, type Form, type Level, type Topic } from './topics.ts';
 
 /** Whose figures a sheet speaks of. */
@@ -20,6 +23,8 @@ export interface Worksheet {
   readonly house: SheetHouse;
   readonly seed: string;
   readonly versions: number;
+  /** What each version drew when the sheet was made, as `notes.ts` writes it; without it today's sums decide which numbers will do. */
+  readonly notes?: readonly string[];
 }
 
 export const MOST_QUESTIONS = 40;
@@ -46,14 +51,17 @@ export function poolOf(
 function inTurn(pool: readonly QuestionKind[], seed: string): readonly QuestionKind[] {
   const { shuffle } = chanceOf(`kinds/${seed}`);
   const byTopic = shuffle(topics.map((topic) => shuffle(pool.filter((kind) => kind.topic === topic))));
-  const longest = Math.max(...byTopic.map((each) => each.length));
+  const longest = Math.max(0, ...byTopic.map((each) => each.length));
   return Array.from({ length: longest }, (_, i) => byTopic.flatMap((each) => each[i] ?? [])).flat();
 }
 
 /** The house of a version. */
-export function houseOf({ house, seed }: Pick<Worksheet, 'house' | 'seed'>, version: number): House {
+export function houseOf(
+  { house, seed, generator }: Pick<Worksheet, 'house' | 'seed' | 'generator'>,
+  version: number,
+): House {
   if (house === 'built-in') return builtInHouse;
-  return house === 'random' ? randomHouse(`${seed}/${version}`) : house.house;
+  return house === 'random' ? randomHouse(`${seed}/${version}`, generator) : house.house;
 }
 
 const faceOf = (question: Question) =>
@@ -63,40 +71,108 @@ const faceOf = (question: Question) =>
     'items' in question ? [...question.items].sort() : '',
   ]);
 
-/**
- * The questions of one version, 1 the first, from all the kinds there are; no two alike. Fewer than asked for when the choice of topics,
- * forms and levels does not hold as many.
- */
-export function questionsOf(
-  sheet: Worksheet,
-  version: number,
-  kinds: readonly QuestionKind[],
-): readonly Question[] {
-  const house = houseOf(sheet, version);
+/** A question of a sheet, and what has become of it since the sheet was made. */
+export interface Asked {
+  readonly question: Question;
+  /** The answer as it was, in print, when it has moved by more than its tolerance. */
+  readonly before?: string;
+  /** True when today's sums cannot be done with the numbers that it had, so that it has others. */
+  readonly isAnew?: boolean;
+}
+
+const seedFor = ({ seed }: Worksheet, version: number, round: number, other: number) =>
+  `${seed}/${version}/${round}/${other}`;
+
+/** The rounds of a sheet, without end: in each of them every kind of its pool, in the sheet's order. */
+function* turns(sheet: Worksheet, kinds: readonly QuestionKind[]) {
   const order = inTurn(poolOf(sheet, kinds), sheet.seed);
+  for (let round = 0; order.length > 0; round++)
+    for (const kind of order) yield { kind, round, isFirst: kind === order[0] };
+}
+
+/** Draws one version: its questions in the order drawn, no two alike, and the notes by which they are drawn again. */
+function drawAll(sheet: Worksheet, version: number, kinds: readonly QuestionKind[]) {
+  const house = houseOf(sheet, version);
   const questions: Question[] = [];
+  const steps: Step[] = [];
   const faces = new Set<string>();
-  const draw = (kind: QuestionKind, round: number): Question | undefined => {
+  const oneOf = (kind: QuestionKind, round: number) => {
     for (let other = 0; other < OTHER_SEEDS; other++) {
-      const question = drawQuestion(kind, `${sheet.seed}/${version}/${round}/${other}`, house);
-      if (!question || !faces.has(faceOf(question))) return question;
+      const drawn = draw(kind, seedFor(sheet, version, round, other), house);
+      if (!drawn) return undefined;
+      if (!faces.has(faceOf(drawn.question))) return { ...drawn, other };
     }
     return undefined;
   };
-  for (let round = 0; questions.length < sheet.count; round++) {
-    const before = questions.length;
-    for (const kind of order) {
-      if (questions.length === sheet.count) break;
-      const question = draw(kind, round);
-      if (!question) continue;
-      faces.add(faceOf(question));
-      questions.push(question);
-    }
-    if (questions.length === before) break;
+  let before = -1; // questions before this round
+  for (const { kind, round, isFirst } of turns(sheet, kinds)) {
+    if (questions.length === sheet.count || (isFirst && questions.length === before)) break;
+    if (isFirst) before = questions.length;
+    const drawn = oneOf(kind, round);
+    steps.push(drawn ? { ...drawn.note, other: drawn.other } : 'passed over');
+    if (!drawn) continue;
+    faces.add(faceOf(drawn.question));
+    questions.push(drawn.question);
   }
-  const place = (question: Question) => topics.indexOf(question.topic) * 10 + question.level;
-  return questions.sort((a, b) => place(a) - place(b));
+  return { questions, steps: steps.slice(0, steps.findLastIndex((step) => step !== 'passed over') + 1) };
 }
+
+/** The question that a note tells of; where its numbers will no longer do, another of its kind. */
+function again(kind: QuestionKind, seed: string, house: House, step: Note): readonly Asked[] {
+  const question = drawAgain(kind, seed, house, step)?.question;
+  if (!question) {
+    const other = draw(kind, seed, house);
+    return other ? [{ question: other.question, isAnew: true }] : [];
+  }
+  const before = isNumberQuestion(question) ? answerBefore(question, step.codes.at(-1)!) : undefined;
+  return [before === undefined ? { question } : { question, before }];
+}
+
+function drawnAgain(
+  sheet: Worksheet,
+  version: number,
+  kinds: readonly QuestionKind[],
+  steps: readonly Step[],
+) {
+  const asked: Asked[] = [];
+  const house = houseOf(sheet, version);
+  let at = 0;
+  for (const { kind, round } of turns(sheet, kinds)) {
+    const step = steps[at++];
+    if (step === undefined) break;
+    if (step !== 'passed over')
+      asked.push(...again(kind, seedFor(sheet, version, round, step.other), house, step));
+  }
+  return asked;
+}
+
+/** A sheet with what each of its versions draws today, so that its link draws the same ever after. A sheet of the first generator stays as it is. */
+export function fixed(sheet: Worksheet, kinds: readonly QuestionKind[]): Worksheet {
+  if (sheet.notes || sheet.generator < 2) return sheet;
+  const versions = Array.from({ length: sheet.versions }, (_, i) => i + 1);
+  return { ...sheet, notes: versions.map((version) => notesText(drawAll(sheet, version, kinds).steps)) };
+}
+
+/**
+ * The questions of one version, 1 the first, from all the kinds there are, with what has become of them. Those of a fixed sheet are
+ * the ones it was fixed with, and only their answers are today's. Fewer than asked for when the choice of topics, forms and
+ * levels does not hold as many.
+ */
+export function askedOf(sheet: Worksheet, version: number, kinds: readonly QuestionKind[]): readonly Asked[] {
+  const steps = sheet.notes && readNotes(sheet.notes[version - 1] ?? '', sheet.count);
+  const asked: readonly Asked[] = steps
+    ? drawnAgain(sheet, version, kinds, steps)
+    : drawAll(sheet, version, kinds).questions.map((question) => ({ question }));
+  const place = ({ question }: Asked) => topics.indexOf(question.topic) * 10 + question.level;
+  return [...asked].sort((a, b) => place(a) - place(b));
+}
+
+/** The questions alone. */
+export const questionsOf = (
+  sheet: Worksheet,
+  version: number,
+  kinds: readonly QuestionKind[],
+): readonly Question[] => askedOf(sheet, version, kinds).map(({ question }) => question);
 
 /** A short name of a sheet's settings, by which a result finds its sheet. */
 export function fingerprint(text: string): string {

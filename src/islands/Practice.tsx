@@ -40,7 +40,7 @@ export default function Practice() {
   const [said, setSaid] = createSignal('');
   let nextButton: HTMLButtonElement | undefined;
 
-  const kinds = useKinds(next);
+  const kinds = useKinds(() => question() ?? next()); // a topic chosen meanwhile has its question already
   const pool = createMemo(() =>
     (kinds() ?? []).filter(
       (kind) =>
@@ -64,7 +64,7 @@ export default function Practice() {
         question()?.kind,
       );
       const kind = left.find((each) => each.id === id)!;
-      const drawn = drawQuestion(kind, `practice/${day}/${progress().log.length}`, house());
+      const drawn = drawQuestion(kind, `practice/${day}/${progress().answers}`, house());
       if (drawn) return void setQuestion(drawn);
       left = left.filter((each) => each !== kind);
     }

@@ -1,14 +1,16 @@
 // A trainer's desk: choose a sheet, see it at once, print it, share it, save it for a learning system.
-import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, on, onMount, Show } from 'solid-js';
 import { GENERATOR } from '../exercises/draw.ts';
-import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
+import { linkProblem, readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
+import { newsOf } from '../exercises/sheet-news.ts';
 import { forms, formTitles, levels, levelTitles, topics, topicTitles } from '../exercises/topics.ts';
 import {
+  askedOf,
   fingerprint,
+  fixed,
   MOST_QUESTIONS,
   MOST_VERSIONS,
   poolOf,
-  questionsOf,
   type Worksheet,
 } from '../exercises/worksheet.ts';
 import { whenIdle } from '../house/idle.ts';
@@ -31,6 +33,7 @@ const start: Worksheet = {
   seed: 'first-sheet',
   versions: 12,
 };
+const LONG_LINK = 8000; // characters of an address that programs for messages carry as a rule; common-practice
 const partTitles: Readonly<Record<Part, string>> = {
   questions: 'Print the questions',
   answers: 'Print the answers with working',
@@ -53,7 +56,8 @@ export default function SheetDesk() {
   const [said, setSaid] = createSignal('');
 
   const change = (part: Partial<Worksheet>) => {
-    setSheet({ ...sheet(), ...part });
+    const { notes: _, ...settings } = sheet();
+    setSheet({ ...settings, ...part, generator: GENERATOR });
     setShown(Math.min(shown(), sheet().versions));
   };
   const [drawn, setDrawn] = createSignal(false);
@@ -63,10 +67,18 @@ export default function SheetDesk() {
     whenIdle(() => setSeen(true), true);
   });
   const pool = createMemo(() => poolOf(sheet(), kinds() ?? []));
-  const ofVersion = (version: number) => questionsOf(sheet(), version, kinds() ?? []);
-  const questions = createMemo(() => (drawn() ? ofVersion(shown()) : []));
-  const link = () => sheetLink(sheet());
-  const mark = () => fingerprint(link());
+  const [whole, setWhole] = createSignal<Worksheet>(); // the sheet with what all its versions draw: a piece of work of its own
+  let settings: Worksheet | undefined; // of which that was made
+  const settle = (): Worksheet => {
+    const now = sheet();
+    const made = settings === now ? whole()! : fixed(now, kinds() ?? []);
+    settings = now;
+    return setWhole(made);
+  };
+  const ofVersion = (version: number) => askedOf(sheet(), version, kinds() ?? []);
+  const asked = createMemo(() => (drawn() ? ofVersion(shown()) : []));
+  const questions = () => asked().map(({ question }) => question);
+  const mark = createMemo(() => (whole() ? fingerprint(sheetLink(whole()!)) : ''));
   const allVersions = () => Array.from({ length: sheet().versions }, (_, i) => i + 1);
 
   useAnnouncement(
@@ -76,7 +88,11 @@ export default function SheetDesk() {
       `Sheet ${mark()}, version ${shown()}: ${questions().length} questions${withAnswers() ? ' with answers' : ''}.`,
   );
 
-  createEffect(() => seen() && history.replaceState(null, '', link()));
+  createEffect(on([sheet, seen], () => void (seen() && whenIdle(settle))));
+  createEffect(() => {
+    const now = whole() && sheetLink(whole()!);
+    if (now && !linkProblem(now)) history.replaceState(null, '', now);
+  });
   onMount(() => {
     const reading = readSheetLink(location.hash);
     if (reading && 'problem' in reading) setProblem(reading.problem);
@@ -84,16 +100,24 @@ export default function SheetDesk() {
   });
 
   const printOut = (part: Part) => {
+    settle();
     setPrinting(part);
     printPart('sheet');
     addEventListener('afterprint', () => setPrinting(undefined), { once: true });
   };
   const share = async () => {
-    const address = `${location.origin}${location.pathname.replace(/sheets\/$/, 'sheet/')}${link()}`;
+    const link = sheetLink(settle());
+    const tooLong = linkProblem(link);
+    if (tooLong) return void setSaid(tooLong);
+    const address = `${location.origin}${location.pathname.replace(/sheets\/$/, 'sheet/')}${link}`;
+    const long =
+      address.length > LONG_LINK
+        ? ` It has ${address.length} characters, and some programs cut long links: fewer versions or questions make it shorter.`
+        : '';
     try {
       await navigator.clipboard.writeText(address);
       setSaid(
-        'The link is copied. Whoever opens it chooses a version and takes the same sheet; add &version=3 for one version.',
+        `The link is copied. Whoever opens it chooses a version and takes the same sheet; add &version=3 for one version.${long}`,
       );
     } catch {
       setSaid(`Copy this link: ${address}`);
@@ -210,13 +234,13 @@ export default function SheetDesk() {
               </button>
             )}
           </For>
-          <button type="button" onClick={() => void share()}>
+          <button type="button" disabled={!drawn()} onClick={() => void share()}>
             Copy the link for trainees
           </button>
           <button
             type="button"
             disabled={!drawn()}
-            onClick={() => setSaid(saveSheetForLearningSystem(sheet(), shown(), questions()))}
+            onClick={() => setSaid(saveSheetForLearningSystem(settle(), shown(), questions()))}
           >
             Save version {shown()} for a learning system (QTI 3.0)
           </button>
@@ -249,10 +273,12 @@ export default function SheetDesk() {
             <span>Show the answers</span>
           </label>
         </form>
+        <For each={newsOf(sheet(), asked())}>{(each) => <p class="remark">{each}</p>}</For>
         <Show when={seen()}>
           <Paper
             part={withAnswers() ? 'answers' : 'questions'}
             questions={questions()}
+            news={[]}
             version={shown()}
             mark={mark()}
           />
@@ -262,9 +288,18 @@ export default function SheetDesk() {
         {(part) => (
           <div class="paper sheet">
             <For each={allVersions()}>
-              {(version) => (
-                <Paper part={part()} questions={ofVersion(version)} version={version} mark={mark()} />
-              )}
+              {(version) => {
+                const drawn = ofVersion(version);
+                return (
+                  <Paper
+                    part={part()}
+                    questions={drawn.map(({ question }) => question)}
+                    news={part() === 'questions' ? [] : newsOf(sheet(), drawn)}
+                    version={version}
+                    mark={mark()}
+                  />
+                );
+              }}
             </For>
           </div>
         )}

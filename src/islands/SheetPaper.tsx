@@ -17,6 +17,8 @@ const partNames: Readonly<Record<Part, string>> = {
 export function Paper(props: {
   readonly part: Part;
   readonly questions: readonly Question[];
+  /** What has become of the sheet since its link was made. */
+  readonly news: readonly string[];
   readonly version: number;
   readonly mark: string;
 }) {
@@ -32,6 +34,7 @@ export function Paper(props: {
           </p>
         </Show>
       </header>
+      <For each={props.news}>{(each) => <p class="remark">{each}</p>}</For>
       <Show when={props.part === 'key'} fallback={<Questions {...props} />}>
         <Key {...props} />
       </Show>

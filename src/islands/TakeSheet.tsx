@@ -1,11 +1,11 @@
 // A sheet taken on the screen: answers are kept while one works; handing in marks them and gives the result code.
-import { createSignal, For, onMount, Show } from 'solid-js';
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { mark, pointsOf, type Mark } from '../exercises/mark.ts';
-import type { Question } from '../exercises/question.ts';
 import { resultCode } from '../exercises/result.ts';
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
-import { fingerprint, questionsOf, type Worksheet } from '../exercises/worksheet.ts';
 import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { BY_AN_OLDER_EDITION, newsOf } from '../exercises/sheet-news.ts';
+import { askedOf, fingerprint, type Asked, type Worksheet } from '../exercises/worksheet.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { focusAfter } from './focus-after.ts';
 import { MarkView } from './MarkView.tsx';
@@ -46,7 +46,8 @@ function answersIn(text: string, count: number): Kept | undefined {
 export default function TakeSheet() {
   const [sheet, setSheet] = createSignal<Worksheet>();
   const [version, setVersion] = createSignal<number>();
-  const [questions, setQuestions] = createSignal<readonly Question[]>([]);
+  const [asked, setAsked] = createSignal<readonly Asked[]>([]);
+  const questions = createMemo(() => asked().map(({ question }) => question));
   const [work, setWork] = createSignal<Kept>({ name: '', answers: [], handedIn: false });
   const [problem, setProblem] = createSignal<string>();
   const [ready, setReady] = createSignal(false);
@@ -72,7 +73,7 @@ export default function TakeSheet() {
     const now = sheet()!;
     const kinds = await kindsOrLost();
     if (!kinds || sheet() !== now) return; // another link was opened meanwhile
-    setQuestions(questionsOf(now, version, kinds));
+    setAsked(askedOf(now, version, kinds));
     setSaid('');
     takeKept(keyOfAnswers(now, version));
     setVersion(version);
@@ -165,6 +166,18 @@ export default function TakeSheet() {
           <h2 tabindex="-1" ref={heading}>
             Version {version()}
           </h2>
+          {/* What has moved tells answers, so it waits until they are handed in. */}
+          <For
+            each={
+              work().handedIn
+                ? newsOf(sheet()!, asked())
+                : sheet()!.generator === 1
+                  ? [BY_AN_OLDER_EDITION]
+                  : []
+            }
+          >
+            {(each) => <p class="remark">{each}</p>}
+          </For>
           <Show when={work().handedIn}>
             <div
               class="handed-in"

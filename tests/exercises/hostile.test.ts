@@ -1,13 +1,17 @@
 // Hostile texts at the doors of the exercises: codes, tables, practice, sheets.
 import { describe, expect, test } from 'vitest';
-import { seedOf } from '../../src/exercises/chance.ts';
 import { csvOf } from '../../src/exercises/csv.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import { decodeProgress, newsIn, noProgress, practised } from '../../src/exercises/progress.ts';
 import { readResult, resultCode } from '../../src/exercises/result.ts';
-import { readSheetLink } from '../../src/exercises/sheet-link.ts';
+import { seedOf } from '../../src/exercises/seed.ts';
+import { isNumberQuestion } from '../../src/exercises/question.ts';
+import { readSheetLink, sheetLink } from '../../src/exercises/sheet-link.ts';
+import { newsOf } from '../../src/exercises/sheet-news.ts';
+import { forms, levels, topics } from '../../src/exercises/topics.ts';
+import { askedOf, fixed, questionsOf, type Worksheet } from '../../src/exercises/worksheet.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { brokenNames, houseText, injections, nested, notNumbers, prototypeKeys } from '../hostile-texts.ts';
@@ -114,6 +118,40 @@ describe('a sheet’s link', () => {
     const reading = readSheetLink(hash) as { problem: string };
     expect(reading.problem).toMatch(/\.$/);
     expect(reading.problem.length).toBeLessThan(300);
+  });
+  test('with forged notes draws questions all the same, or others of their kinds', () => {
+    const all: Worksheet = {
+      generator: 2,
+      topics,
+      forms,
+      levels,
+      count: 40,
+      house: 'built-in',
+      seed: 'a',
+      versions: 1,
+    };
+    const whole = sheetLink(fixed(all, kinds));
+    const start = whole.lastIndexOf('.') + 1;
+    let read = 0;
+    for (const sign of ['0', '1', '_', 'Z', '!', '~']) {
+      for (let at = start; at < whole.length; at++) {
+        const reading = readSheetLink(whole.slice(0, at) + sign + whole.slice(at + 1));
+        if (!reading || 'problem' in reading) continue;
+        read++;
+        if (read % 20 > 0) continue;
+        const asked = askedOf(reading.sheet, 1, kinds);
+        expect(asked.length).toBeLessThanOrEqual(40);
+        for (const { question } of asked)
+          if (isNumberQuestion(question)) expect(Number.isFinite(question.answer)).toBe(true);
+        expect(newsOf(reading.sheet, asked).join(' ')).not.toMatch(/NaN|undefined|Infinity/);
+      }
+    }
+    expect(read).toBeGreaterThan(20);
+  });
+  test('of notes without end is passed through in a moment', () => {
+    const hash = `#sheet=2.0.0.0.40.a.1.built-in.${'!'.repeat(50_000)}`;
+    const reading = readSheetLink(hash);
+    expect(reading && 'sheet' in reading ? questionsOf(reading.sheet, 1, kinds) : []).toEqual([]);
   });
   test('of a sound sheet is read', () => expect(readSheetLink(sheet('built-in'))).toHaveProperty('sheet'));
 });

@@ -1,6 +1,8 @@
 // The spacing rule and kept progress, against the rule as told and against damage.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { drawQuestion } from '../../src/exercises/draw.ts';
+import { kinds } from '../../src/exercises/kinds/index.ts';
 import {
   dayNumber,
   decodeProgress,
@@ -9,6 +11,7 @@ import {
   practised,
 } from '../../src/exercises/progress.ts';
 import { after, nextKind } from '../../src/exercises/spacing.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
 
 test('right answers are asked again after 1, 2, 4, 8 and 16 days, and stay at 16', () => {
   let standing = after(undefined, 'right', 100);
@@ -84,4 +87,33 @@ test('no text whatever makes the reading of progress fail', () => {
       },
     ),
   );
+});
+
+test('numbers go on changing after the two thousandth answer', () => {
+  const day = '2026-05-14';
+  const kind = kinds.find(({ id }) => id === 'pure-alcohol')!;
+  let progress = noProgress;
+  for (let i = 0; i < 2000; i++) progress = practised(progress, kind.id, 'right', day);
+  const faces = new Set<string>();
+  for (let i = 0; i < 24; i++) {
+    faces.add(drawQuestion(kind, `practice/${day}/${progress.answers}`, builtInHouse)!.prompt);
+    progress = practised(progress, kind.id, 'right', day);
+    progress = decodeProgress(encodeProgress(progress)).progress;
+  }
+  expect(progress.log).toHaveLength(2000);
+  expect(progress.answers).toBe(2024);
+  expect(faces.size).toBeGreaterThanOrEqual(18);
+});
+
+test('practice saved before answers were counted is read, and counted on from its log', () => {
+  const old = encodeProgress(practised(noProgress, 'draff', 'right', '2026-05-15')).replace(
+    ',"answers":1',
+    '',
+  );
+  expect(old).not.toContain('answers');
+  const { progress, problems } = decodeProgress(old);
+  expect(problems).toEqual([]);
+  expect(progress.answers).toBe(1);
+  for (const count of ['-1', '0', '1e300', '"7"', 'null', '1.5'])
+    expect(decodeProgress(old.replace(/}$/, `,"answers":${count}}`)).progress.answers, count).toBe(1);
 });

@@ -1,17 +1,28 @@
-// Sheets: links there and back, hostile links, no two questions alike, every trainee with other numbers.
+// Sheets: links there and back, bounds of their length, damaged links, no two questions alike, every trainee with other numbers.
+import { GENERATOR } from '../../src/exercises/draw.ts';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { gravity } from '../../src/core/quantity.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import { isNumberQuestion } from '../../src/exercises/question.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
-import { readSheetLink, sheetLink } from '../../src/exercises/sheet-link.ts';
+import { choices, randomHouse } from '../../src/exercises/random-house.ts';
+import { linkProblem, LONGEST_LINK, readSheetLink, sheetLink } from '../../src/exercises/sheet-link.ts';
+import { line } from '../../src/core/line/line.ts';
+import { isRefusal } from '../../src/core/refusal.ts';
 import { forms, levels, topics } from '../../src/exercises/topics.ts';
-import { poolOf, questionsOf, type Worksheet } from '../../src/exercises/worksheet.ts';
+import {
+  fixed,
+  MOST_QUESTIONS,
+  MOST_VERSIONS,
+  poolOf,
+  questionsOf,
+  type Worksheet,
+} from '../../src/exercises/worksheet.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
 const everything: Worksheet = {
-  generator: 1,
+  generator: 2,
   topics,
   forms,
   levels,
@@ -22,7 +33,7 @@ const everything: Worksheet = {
 };
 const some = <T>(list: readonly T[]) => fc.subarray([...list], { minLength: 1 });
 const anySheet: fc.Arbitrary<Worksheet> = fc.record({
-  generator: fc.constant(1),
+  generator: fc.constantFrom(1, 2),
   topics: some(topics),
   forms: some(forms),
   levels: some(levels),
@@ -40,26 +51,75 @@ test('a link gives back the sheet it was made from', () => {
     fc.property(
       anySheet,
       fc.option(fc.integer({ min: 1, max: 60 }), { nil: undefined }),
-      (sheet, version) => {
+      (settings, version) => {
+        const sheet = fixed(settings, kinds);
         const wanted = version !== undefined && version <= sheet.versions ? version : undefined;
         expect(readSheetLink(sheetLink(sheet, wanted))).toEqual(
           wanted === undefined ? { sheet } : { sheet, version: wanted },
         );
       },
     ),
+    { numRuns: 12 },
   );
+});
+
+test('a fixed sheet asks what it was fixed with', () => {
+  fc.assert(
+    fc.property(anySheet, (settings) => {
+      const sheet = { ...settings, versions: Math.min(settings.versions, 3) };
+      for (let version = 1; version <= sheet.versions; version++)
+        expect(questionsOf(fixed(sheet, kinds), version, kinds)).toEqual(questionsOf(sheet, version, kinds));
+    }),
+    { numRuns: 12 },
+  );
+});
+
+test('links are short, and one that would be too long is not made', () => {
+  const linkFor = (part: Partial<Worksheet>) => sheetLink(fixed({ ...everything, ...part }, kinds));
+  expect(linkFor({ count: 10 }).length).toBeLessThan(1000);
+  const largest = { count: MOST_QUESTIONS, versions: MOST_VERSIONS };
+  expect(linkFor(largest).length).toBeLessThan(20_000);
+  for (const topic of ['distilling', 'line'] as const) {
+    const link = linkFor({ ...largest, topics: [topic] });
+    expect(linkProblem(link), topic).toBeUndefined();
+    expect(readSheetLink(link), topic).toHaveProperty('sheet');
+  }
+  const tooLong = linkFor({ ...largest, forms: ['impossible'] });
+  expect(tooLong.length).toBeGreaterThan(LONGEST_LINK);
+  expect(linkProblem(tooLong)).toMatch(/choose fewer versions/);
+  expect(readSheetLink(tooLong)).toEqual({ problem: expect.stringContaining('at most 60000') as string });
+});
+
+test('no house by chance has more extract in its wort than its malt had', () => {
+  for (let seed = 0; seed < 200; seed++) {
+    const { maltPerMash, solubleExtract, wortVolume, originalGravity } = randomHouse(String(seed), GENERATOR);
+    const litreDegrees = 386 * maltPerMash * (solubleExtract / 100); // a kilogram of sugar brings a litre to 1386 by the trade's rule; common practice
+    expect((1000 * wortVolume * (originalGravity - 1)) / litreDegrees, String(seed)).toBeLessThan(1);
+  }
+});
+
+test('every house by chance has a line, to the ends of its figures', () => {
+  const names = Object.keys(choices) as (keyof typeof choices)[];
+  for (let corner = 0; corner < 2 ** names.length; corner++) {
+    const ends = names.map((name, i) => [name, choices[name]!.at((corner >> i) % 2 === 0 ? 0 : -1)!]);
+    const house = { ...builtInHouse, ...(Object.fromEntries(ends) as object) };
+    expect(isRefusal(line(house)), JSON.stringify(ends)).toBe(false);
+  }
+  expect(randomHouse('a', GENERATOR)).not.toEqual(randomHouse('b', GENERATOR));
 });
 
 test.each([
   '#sheet=', '#sheet=1.0.0.0.0.x.1.built-in', '#sheet=1.0.0.0.5.x.99.built-in', '#sheet=1.zz.0.0.5.x.1.built-in', '#sheet=1.00.0.0.5.x.1.built-in',
   '#sheet=1.0.0.0.5.<script>.1.built-in', '#sheet=1.0.0.0.5.x.1.house=AAAA', '#sheet=1.0.0.0.5.x.1.__proto__', '#sheet=1.0.0.0.5.x.1.built-in&version=0',
-  '#sheet=1.0.0.0.5.x.1.built-in&version=2', '#sheet=1.0.0.0.1e1.x.1.built-in', `#sheet=${'1.'.repeat(20_000)}`,
+  '#sheet=1.0.0.0.5.x.1.built-in&version=2', '#sheet=1.0.0.0.1e1.x.1.built-in', `#sheet=${'1.'.repeat(20_000)}`, `#sheet=${'1'.repeat(100_000)}`,
+  '#sheet=1.0.0.0.5.x.1.built-in.00', '#sheet=2.0.0.0.5.x.1.built-in', '#sheet=2.0.0.0.1.x.2.built-in.0', '#sheet=2.0.0.0.1.x.1.built-in.0/0', '#sheet=2.0.0.0.1.x.1.built-in.00',
+  '#sheet=2.0.0.0.1.x.1.built-in.1', '#sheet=2.0.0.0.1.x.1.built-in.<b>', '#sheet=2.0.0.0.1.x.1.built-in.F', '#sheet=2.0.0.0.1.x.1.built-in.m0', '#sheet=2.0.0.0.1.x.1.built-in.0.0',
 ])('refuses the link %s', (hash) => {
   expect(readSheetLink(hash)).toEqual({ problem: expect.stringMatching(/\.$/) as string });
 }); // prettier-ignore
 
 test('a link from a newer generator says so', () => {
-  expect(readSheetLink('#sheet=2.0.0.0.5.x.1.built-in')).toEqual({
+  expect(readSheetLink('#sheet=3.0.0.0.5.x.1.built-in.')).toEqual({
     problem: expect.stringContaining('newer handbook') as string,
   });
   expect(readSheetLink('#house=abc')).toBeUndefined();
@@ -99,7 +159,7 @@ test('a sheet takes from every topic chosen, and asks nothing that was not chose
 });
 
 test('the same link gives the same questions, each marked right by its own answer', () => {
-  const reading = readSheetLink(sheetLink({ ...everything, house: 'random' }, 5));
+  const reading = readSheetLink(sheetLink(fixed({ ...everything, house: 'random' }, kinds), 5));
   if (!reading || 'problem' in reading) throw new Error('unread');
   const questions = questionsOf(reading.sheet, 5, kinds);
   expect(questions).toEqual(questionsOf({ ...everything, house: 'random' }, 5, kinds));

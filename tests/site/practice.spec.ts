@@ -5,8 +5,9 @@ import { drawQuestion } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
 import { keyOf } from '../../src/exercises/mark.ts';
 import { isNumberQuestion, type Question } from '../../src/exercises/question.ts';
-import { readSheetLink } from '../../src/exercises/sheet-link.ts';
-import { questionsOf } from '../../src/exercises/worksheet.ts';
+import { notesText, readNotes } from '../../src/exercises/notes.ts';
+import { readSheetLink, sheetLink } from '../../src/exercises/sheet-link.ts';
+import { fixed, questionsOf, type Worksheet } from '../../src/exercises/worksheet.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { open, watch } from './pages.ts';
 
@@ -170,6 +171,43 @@ test('a sheet goes from the desk by link to a trainee, and its result into the t
     /^Name,Sheet,Version,Points,Questions,Not answered,Misses\r\nUna Thornwath,[0-9a-z]{7},4,5,6,1,/,
   );
   expect(wrong).toEqual([]);
+});
+
+test('where an answer has moved since a sheet was made, whoever took it is told, and not before handing in', async ({
+  page,
+}) => {
+  const made: Worksheet = fixed(
+    {
+      generator: 2,
+      topics: ['distilling'],
+      forms: ['calculation'],
+      levels: [1, 2],
+      count: 3,
+      house: 'built-in',
+      seed: 'moved',
+      versions: 1,
+    },
+    kinds,
+  );
+  const steps = readNotes(made.notes![0]!, 3)!;
+  const moved = steps.map((step, i) =>
+    i > 0 || step === 'passed over'
+      ? step
+      : { ...step, codes: [...step.codes.slice(0, -1), (step.codes.at(-1)! + 200) % 4096] },
+  );
+  await open(page, `/sheet/${sheetLink({ ...made, notes: [notesText(moved)] })}`);
+  await expect(page.locator('.prompt')).toHaveCount(3);
+  await expect(page.locator('.remark')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Hand in and mark' }).click();
+  await expect(page.locator('.remark')).toHaveText(
+    /^The answer to question \d has moved since this sheet was made: .+, was about .+\.$/,
+  );
+});
+
+test('a link of an older edition opens, and says what it cannot promise', async ({ page }) => {
+  await open(page, '/sheet/#sheet=1.4.012345.012.5.stills.10.built-in&version=2');
+  await expect(page.locator('.prompt')).toHaveCount(5);
+  await expect(page.locator('.remark')).toContainText('made by an older edition');
 });
 
 test('twelve papers print in one go: questions, answers, key', async ({ page }) => {

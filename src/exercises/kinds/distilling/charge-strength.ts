@@ -2,7 +2,6 @@
 import chargeStrength from '../../../calculators/distilling/charge-strength.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
-import { resultOf } from './result-of.ts';
 
 export default exercise(chargeStrength, {
   title: 'The heart’s part of the charge',
@@ -17,10 +16,16 @@ export default exercise(chargeStrength, {
     spiritReflux: [0.1],
     airPressure: [101.3],
   },
-  prompt: (show, given) => {
-    const { heart, heartStrength } = resultOf(chargeStrength, given);
-    return `The spirit still was charged with ${show.volume} at ${show.strength}. The heart is ${n(heart, 0)} L at ${n(heartStrength, 1)} % vol. What part of the charge’s alcohol has it, in per cent?`;
+  quotes: {
+    heart: [0, (_, { heart }) => heart],
+    heartStrength: [1, (_, { heartStrength }) => heartStrength],
   },
+  redo: ({ volume, strength }, { heart, heartStrength }) => ({
+    heartShare: (100 * heart * heartStrength) / (volume * strength),
+    heartVolumeShare: (100 * heart) / volume,
+  }),
+  prompt: (show, _, { heart, heartStrength }) =>
+    `The spirit still was charged with ${show.volume} at ${show.strength}. The heart is ${n(heart, 0)} L at ${n(heartStrength, 1)} % vol. What part of the charge’s alcohol has it, in per cent?`,
   slips: [
     {
       family: 'bulkForAlcohol',

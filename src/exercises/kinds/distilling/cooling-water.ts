@@ -3,7 +3,6 @@ import washRun from '../../../calculators/distilling/wash-run.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 import { HEAT_CAPACITY } from '../../../core/vapour/latent-heat.ts';
 import { exercise } from '../../exercise.ts';
-import { resultOf } from './result-of.ts';
 
 const CAPACITY = HEAT_CAPACITY.water;
 /** Heat that the water takes up, MJ. */
@@ -22,8 +21,10 @@ export default exercise(washRun, {
     filledAt: [30],
     rise: [25, 30, 35, 40, 45, 50],
   },
-  prompt: (_, given) =>
-    `To turn the vapour of one wash charge into cool low wines, the condenser must take away ${n(taken(resultOf(washRun, given).water, given.rise), 0)} MJ. The water that runs through it comes out ${n(given.rise, 0)} degrees warmer, and ${CAPACITY} kJ warm a litre by one degree. How many litres run through?`,
+  quotes: { heat: [0, ({ rise }, { water }) => taken(water, rise)] },
+  redo: ({ rise }, { heat }) => ({ water: (1000 * heat) / (CAPACITY * rise) }),
+  prompt: (_, given, { heat }) =>
+    `To turn the vapour of one wash charge into cool low wines, the condenser must take away ${n(heat, 0)} MJ. The water that runs through it comes out ${n(given.rise, 0)} degrees warmer, and ${CAPACITY} kJ warm a litre by one degree. How many litres run through?`,
   slips: [
     {
       family: 'forgotten',
@@ -41,9 +42,9 @@ export default exercise(washRun, {
       say: 'Megajoules were divided by kilojoules. A megajoule is a thousand kilojoules.',
     },
   ],
-  working: ({ rise }, { water }) => [
+  working: ({ rise }, { water, heat }) => [
     'Water = heat ÷ (heat capacity × rise)',
     `A litre takes up ${CAPACITY} × ${n(rise, 0)} = ${n(CAPACITY * rise, 1)} kJ`,
-    `${n(taken(water, rise), 0)} × 1,000 ÷ ${n(CAPACITY * rise, 1)} = ${n(water, 0)} L`,
+    `${n(heat, 0)} × 1,000 ÷ ${n(CAPACITY * rise, 1)} = ${n(water, 0)} L`,
   ],
 });

@@ -6,13 +6,12 @@ import { LATENT_HEAT } from '../../../core/vapour/latent-heat.ts';
 import { sum } from '../../sum.ts';
 
 const { ethanol: ALCOHOL, water: WATER } = LATENT_HEAT;
-const density = (percentVol: number) =>
-  Number((densityFromStrength(strength(percentVol), celsius(20)) / 1000).toFixed(4));
+const density = (percentVol: number) => densityFromStrength(strength(percentVol), celsius(20)) / 1000;
 
 /** Kilograms of alcohol and of water. */
-function masses(v: Readonly<Record<'volume' | 'strength', number>>) {
+function masses(v: Readonly<Record<'volume' | 'strength' | 'litre', number>>) {
   const ethanol = (v.volume * v.strength * 0.789) / 100;
-  return { ethanol, water: v.volume * density(v.strength) - ethanol };
+  return { ethanol, water: v.volume * v.litre - ethanol };
 }
 
 export default sum({
@@ -28,9 +27,10 @@ export default sum({
     volume: ['volume20', [2000, 2200, 2400, 2600, 2800, 3000, 3500, 4000]],
     strength: ['strength', [20, 21, 22, 22.5, 23, 24, 25]],
   },
+  quotes: { litre: [4, (v) => density(v.strength)] },
   answer: (v) => masses(v).ethanol * ALCOHOL + masses(v).water * WATER,
   prompt: (show, _, v) =>
-    `A wash run has given ${show.volume} of low wines at ${show.strength}, which weigh ${n(density(v.strength), 4)} kg to the litre; pure alcohol weighs 0.789. To boil off a kilogram takes ${ALCOHOL} MJ for alcohol and ${WATER} MJ for water. How much heat did it take to boil them off, once the wash was hot and without losses?`,
+    `A wash run has given ${show.volume} of low wines at ${show.strength}, which weigh ${n(v.litre, 4)} kg to the litre; pure alcohol weighs 0.789. To boil off a kilogram takes ${ALCOHOL} MJ for alcohol and ${WATER} MJ for water. How much heat did it take to boil them off, once the wash was hot and without losses?`,
   slips: [
     {
       family: 'forgotten',
@@ -39,13 +39,13 @@ export default sum({
     },
     {
       family: 'forgotten',
-      gives: (v) => v.volume * density(v.strength) * WATER,
+      gives: (v) => v.volume * v.litre * WATER,
       say: 'All was reckoned as water. A kilogram of alcohol takes far less heat.',
     },
     {
       family: 'massForVolume',
       gives: (v) => {
-        const mass = v.volume * density(v.strength);
+        const mass = v.volume * v.litre;
         return (mass * (v.strength * ALCOHOL + (100 - v.strength) * WATER)) / 100;
       },
       say: 'The strength by volume was used as a part of the mass. Alcohol is light, so by mass there is less of it and more water.',
@@ -54,7 +54,7 @@ export default sum({
   working: (v, answer) => {
     const { ethanol, water } = masses(v);
     return [
-      `They weigh ${n(v.volume, 0)} × ${n(density(v.strength), 4)} = ${n(ethanol + water, 0)} kg`,
+      `They weigh ${n(v.volume, 0)} × ${n(v.litre, 4)} = ${n(ethanol + water, 0)} kg`,
       `Alcohol: ${n(v.volume, 0)} × ${n(v.strength, 1)} ÷ 100 × 0.789 = ${n(ethanol, 0)} kg; the other ${n(water, 0)} kg are water`,
       'Heat = kg of alcohol × its latent heat + kg of water × its own',
       `${n(ethanol, 0)} × ${ALCOHOL} + ${n(water, 0)} × ${WATER} = ${n(answer, 0)} MJ`,

@@ -2,7 +2,6 @@
 import spiritRunEnergy from '../../../calculators/distilling/spirit-run-energy.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
-import { resultOf } from './result-of.ts';
 
 export default exercise(spiritRunEnergy, {
   title: 'Heat of both stills to a litre',
@@ -20,10 +19,13 @@ export default exercise(spiritRunEnergy, {
     washEnd: [1],
   },
   within: 0.006,
-  prompt: (show, given) => {
-    const { washEnergy, energy } = resultOf(spiritRunEnergy, given);
-    return `One wash charge took ${n(washEnergy, 0)} MJ, and the spirit charge made from it ${n(energy, 0)} MJ. That charge was ${show.volume} at ${show.strength}, and its heart holds ${n(given.heart, 0)} L of pure alcohol. How much heat is that for each litre of pure alcohol in the heart?`;
+  quotes: {
+    washEnergy: [0, (_, { washEnergy }) => washEnergy],
+    energy: [0, (_, { energy }) => energy],
   },
+  redo: ({ heart }, { washEnergy, energy }) => ({ perAlcohol: (washEnergy + energy) / heart }),
+  prompt: (show, given, { washEnergy, energy }) =>
+    `One wash charge took ${n(washEnergy, 0)} MJ, and the spirit charge made from it ${n(energy, 0)} MJ. That charge was ${show.volume} at ${show.strength}, and its heart holds ${n(given.heart, 0)} L of pure alcohol. How much heat is that for each litre of pure alcohol in the heart?`,
   slips: [
     {
       family: 'forgotten',

@@ -16,11 +16,10 @@ function rows({ density, temperature }: Measured) {
   const row = (strength: number) => Number(densityFromStrength(percentVol(strength), temperature).toFixed(2));
   return { low, heavy: row(low), light: row(low + 1) };
 }
+type Rows = Readonly<Record<'low' | 'heavy' | 'light', number>>;
 /** Part of the way from the weaker row to the stronger. */
-function part(given: Measured) {
-  const { heavy, light } = rows(given);
-  return (heavy - given.density) / (heavy - light);
-}
+const part = ({ density }: { readonly density: number }, { heavy, light }: Rows) =>
+  (heavy - density) / (heavy - light);
 
 export default exercise(strengthFromDensity, {
   id: 'strength-at-a-temperature',
@@ -32,14 +31,18 @@ export default exercise(strengthFromDensity, {
     temperature: [12, 13, 14, 15, 16, 17, 22, 23, 24, 25],
   },
   within: 0.001,
-  prompt: (show, given) => {
-    const { low, heavy, light } = rows(given);
-    return `A spirit measures ${show.density} at ${show.temperature}. The table for ${show.temperature} gives ${n(heavy, 2)} kg/m³ for a spirit of ${low} % vol and ${n(light, 2)} for one of ${low + 1}, both strengths at 20 °C. How strong is it, to a tenth or better?`;
+  quotes: {
+    low: [0, (given) => rows(given).low],
+    heavy: [2, (given) => rows(given).heavy],
+    light: [2, (given) => rows(given).light],
   },
+  redo: (given, table) => ({ strength: table.low + part(given, table) }),
+  prompt: (show, _, { low, heavy, light }) =>
+    `A spirit measures ${show.density} at ${show.temperature}. The table for ${show.temperature} gives ${n(heavy, 2)} kg/m³ for a spirit of ${low} % vol and ${n(light, 2)} for one of ${low + 1}, both strengths at 20 °C. How strong is it, to a tenth or better?`,
   slips: [
     {
       family: 'wrongWhole',
-      gives: (given) => rows(given).low + 1 - part(given),
+      gives: (given, table) => table.low + 1 - part(given, table),
       say: 'The part of the way was counted from the stronger row. Count from the weaker, which is the heavier.',
     },
     {
@@ -49,19 +52,16 @@ export default exercise(strengthFromDensity, {
     },
     {
       family: 'upsideDown',
-      gives: (given) => {
-        const { low, heavy, light } = rows(given);
-        return low + (heavy - given.density) * (heavy - light);
-      },
+      gives: ({ density }, { low, heavy, light }) => low + (heavy - density) * (heavy - light),
       say: 'The difference was multiplied by the step between the rows. Divide by it, for the part of the way.',
     },
   ],
-  working: (given, { strength }) => {
-    const { low, heavy, light } = rows(given);
+  working: (given, { strength, ...table }) => {
+    const { low, heavy, light } = table;
     return [
       'From row to row the strength goes as the density falls',
-      `Part of the way: (${n(heavy, 2)} − ${n(given.density, 2)}) ÷ (${n(heavy, 2)} − ${n(light, 2)}) = ${n(part(given), 2)}`,
-      `${low} + ${n(part(given), 2)} = ${n(strength, 2)} % vol`,
+      `Part of the way: (${n(heavy, 2)} − ${n(given.density, 2)}) ÷ (${n(heavy, 2)} − ${n(light, 2)}) = ${n(part(given, table), 2)}`,
+      `${low} + ${n(part(given, table), 2)} = ${n(strength, 2)} % vol`,
     ];
   },
 });

@@ -2,7 +2,6 @@
 import washRun from '../../../calculators/distilling/wash-run.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
-import { resultOf } from './result-of.ts';
 
 export default exercise(washRun, {
   title: 'Hours of a wash charge',
@@ -17,10 +16,20 @@ export default exercise(washRun, {
     efficiency: [80, 85, 90],
     power: [320, 350, 380, 400, 420, 450, 500],
   },
-  prompt: (show, given) => {
-    const { heatUp, boilOff } = resultOf(washRun, given);
-    return `A charge of ${show.washVolume} of wash wants ${n(heatUp, 0)} MJ to warm it and ${n(boilOff, 0)} MJ to boil off its low wines. The still is given ${show.power}, of which ${show.efficiency} reaches the liquid; a kilowatt is a kilojoule in a second. How many hours does the run take?`;
+  quotes: {
+    heatUp: [0, (_, { heatUp }) => heatUp],
+    boilOff: [0, (_, { boilOff }) => boilOff],
   },
+  redo: ({ efficiency, power }, { heatUp, boilOff }) => {
+    const hours = (heat: number) => (100_000 * heat) / efficiency / power / 3600;
+    return {
+      energy: (100 * (heatUp + boilOff)) / efficiency,
+      hours: hours(heatUp + boilOff),
+      boilHours: hours(boilOff),
+    };
+  },
+  prompt: (show, _, { heatUp, boilOff }) =>
+    `A charge of ${show.washVolume} of wash wants ${n(heatUp, 0)} MJ to warm it and ${n(boilOff, 0)} MJ to boil off its low wines. The still is given ${show.power}, of which ${show.efficiency} reaches the liquid; a kilowatt is a kilojoule in a second. How many hours does the run take?`,
   slips: [
     {
       family: 'forgotten',

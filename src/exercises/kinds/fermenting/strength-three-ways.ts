@@ -22,10 +22,14 @@ export default exercise(strengthThreeWays, {
     volume: [6000, 7000, 7500, 8000, 9000, 12_000, 15_000, 20_000],
   },
   within: 0.05,
-  prompt: (show, given) => {
-    const three = strengthThreeWays.compute(given) as unknown as Three;
-    return `One washback with ${show.volume} of wash is at ${n(three.byDensity, 2)} % vol by a distilled sample, ${n(three.byBalling, 2)} by Balling and ${n(three.byExcise, 2)} by the excise table. How many litres of pure alcohol lie between the highest and the lowest?`;
+  quotes: {
+    byDensity: [2, (_, three) => three.byDensity],
+    byBalling: [2, (_, three) => three.byBalling],
+    byExcise: [2, (_, three) => three.byExcise],
   },
+  redo: ({ volume }, three) => ({ apart: ((sorted(three)[2] - sorted(three)[0]) * volume) / 100 }),
+  prompt: (show, _, three) =>
+    `One washback with ${show.volume} of wash is at ${n(three.byDensity, 2)} % vol by a distilled sample, ${n(three.byBalling, 2)} by Balling and ${n(three.byExcise, 2)} by the excise table. How many litres of pure alcohol lie between the highest and the lowest?`,
   slips: [
     {
       family: 'percent',

@@ -31,10 +31,13 @@ export default exercise(washbackHeat, {
     final: [0.997, 0.998, 0.999, 1.002],
     perKilogram: [586],
   },
-  prompt: (show, given) => {
-    const { mass, used } = wash(given);
-    return `The yeast uses ${n(used, 0)} kg of extract in a washback that ends with ${n(mass, 0)} kg of wash. Each kilogram of extract gives ${show.perKilogram.replace('/kg', '')}, and 4.0 kJ warm a kilogram of wash by one degree. By how many degrees would it warm if no heat left?`;
+  quotes: {
+    mass: [0, (given) => wash(given).mass],
+    used: [0, (given) => wash(given).used],
   },
+  redo: ({ perKilogram }, { mass, used }) => ({ rise: (used * perKilogram) / (mass * 4) }),
+  prompt: (show, _, { mass, used }) =>
+    `The yeast uses ${n(used, 0)} kg of extract in a washback that ends with ${n(mass, 0)} kg of wash. Each kilogram of extract gives ${show.perKilogram.replace('/kg', '')}, and 4.0 kJ warm a kilogram of wash by one degree. By how many degrees would it warm if no heat left?`,
   slips: [
     {
       family: 'forgotten',
@@ -52,12 +55,9 @@ export default exercise(washbackHeat, {
       say: 'Multiplied by 4.0 where one divides: the more heat the wash can take up, the less it warms.',
     },
   ],
-  working: (given, { rise }) => {
-    const { mass, used } = wash(given);
-    return [
-      `Heat = extract used × heat of a kilogram: ${n(used, 0)} × ${n(given.perKilogram, 0)} = ${n(used * given.perKilogram, 0)} kJ`,
-      'Rise = heat ÷ (mass × heat capacity)',
-      `${n(used * given.perKilogram, 0)} ÷ (${n(mass, 0)} × 4.0) = ${n(rise, 1)} degrees; that is why the wort goes in cool`,
-    ];
-  },
+  working: (given, { rise, mass, used }) => [
+    `Heat = extract used × heat of a kilogram: ${n(used, 0)} × ${n(given.perKilogram, 0)} = ${n(used * given.perKilogram, 0)} kJ`,
+    'Rise = heat ÷ (mass × heat capacity)',
+    `${n(used * given.perKilogram, 0)} ÷ (${n(mass, 0)} × 4.0) = ${n(rise, 1)} degrees; that is why the wort goes in cool`,
+  ],
 });

@@ -1,7 +1,6 @@
 // Bottles that come, years later, from one mash.
-import { formatNumber as n } from '../../../core/format.ts';
+import { format, formatNumber as n } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
-import { quoted, said } from './quoted.ts';
 
 export default sum({
   id: 'bottles-from-a-mash',
@@ -17,9 +16,10 @@ export default sum({
     strength: ['strength', [40, 43, 46, 48, 50, 55]],
     bottle: ['bottle', [50, 70, 75]],
   },
-  answer: (v, { filling }) => (quoted(filling.alcohol, 3) * (100 - v.lost) * 100) / (v.strength * v.bottle),
-  prompt: (show, { filling }) =>
-    `The spirit of one mash goes into casks with ${said(filling.alcohol, 'volume20', 3)} of pure alcohol. Of that ${show.lost} is lost before bottling. How many bottles of ${show.bottle} at ${show.strength} does the mash end as?`,
+  quotes: { filled: [0, (_, { filling }) => filling.alcohol] },
+  answer: (v) => (v.filled * (100 - v.lost) * 100) / (v.strength * v.bottle),
+  prompt: (show, _, v) =>
+    `The spirit of one mash goes into casks with ${format(v.filled, 'volume20', 0)} of pure alcohol. Of that ${show.lost} is lost before bottling. How many bottles of ${show.bottle} at ${show.strength} does the mash end as?`,
   slips: [
     {
       family: 'bulkForAlcohol',
@@ -42,12 +42,11 @@ export default sum({
       say: 'The bottle’s centilitres were taken as litres.',
     },
   ],
-  working: (v, answer, { filling }) => {
-    const filled = quoted(filling.alcohol, 3);
-    const left = (filled * (100 - v.lost)) / 100;
+  working: (v, answer) => {
+    const left = (v.filled * (100 - v.lost)) / 100;
     const inBottle = (v.bottle * v.strength) / 1e4;
     return [
-      `Pure alcohol left: ${filled} × (100 − ${v.lost}) ÷ 100 = ${n(left, 1)} L`,
+      `Pure alcohol left: ${v.filled} × (100 − ${v.lost}) ÷ 100 = ${n(left, 1)} L`,
       `In a bottle: ${v.bottle} ÷ 100 × ${v.strength} ÷ 100 = ${n(inBottle, 3)} L`,
       `Bottles: ${n(left, 1)} ÷ ${n(inBottle, 3)} = ${n(answer, 0)}`,
     ];

@@ -1,7 +1,6 @@
 // Casks filled in a year, from the mashes of a week.
-import { formatNumber as n } from '../../../core/format.ts';
+import { format, formatNumber as n } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
-import { quoted, said } from './quoted.ts';
 
 export default sum({
   id: 'casks-a-year',
@@ -16,9 +15,10 @@ export default sum({
     weeks: ['count', [40, 42, 44, 45, 46, 48]],
     size: ['volume', [190, 200, 225, 230, 250]],
   },
-  answer: (v, { filling }) => (quoted(filling.volume, 3) * v.mashes * v.weeks) / v.size,
-  prompt: (show, { filling }) =>
-    `Each mash ends as ${said(filling.volume, 'volume20', 3)} of spirit at filling strength. The house will mash ${show.mashes} times a week for ${show.weeks} weeks and fill casks of ${show.size}. How many casks are needed for the year?`,
+  quotes: { mash: [0, (_, { filling }) => filling.volume] },
+  answer: (v) => (v.mash * v.mashes * v.weeks) / v.size,
+  prompt: (show, _, v) =>
+    `Each mash ends as ${format(v.mash, 'volume20', 0)} of spirit at filling strength. The house will mash ${show.mashes} times a week for ${show.weeks} weeks and fill casks of ${show.size}. How many casks are needed for the year?`,
   slips: [
     {
       family: 'forgotten',
@@ -32,16 +32,15 @@ export default sum({
     },
     {
       family: 'upsideDown',
-      gives: (v, _, { filling }) => (quoted(filling.volume, 3) * v.size) / (v.mashes * v.weeks),
+      gives: (v) => (v.mash * v.size) / (v.mashes * v.weeks),
       say: 'Multiplied where one divides: litres divided by the litres of a cask are casks.',
     },
   ],
-  working: (v, answer, { filling }) => {
-    const mash = quoted(filling.volume, 3);
+  working: (v, answer) => {
     return [
       `Mashes a year: ${v.mashes} × ${v.weeks} = ${n(v.mashes * v.weeks, 0)}`,
-      `Spirit a year: ${n(v.mashes * v.weeks, 0)} × ${mash} = ${n(mash * v.mashes * v.weeks, 0)} L`,
-      `Casks: ${n(mash * v.mashes * v.weeks, 0)} ÷ ${v.size} = ${n(answer, 0)}`,
+      `Spirit a year: ${n(v.mashes * v.weeks, 0)} × ${v.mash} = ${n(v.mash * v.mashes * v.weeks, 0)} L`,
+      `Casks: ${n(v.mash * v.mashes * v.weeks, 0)} ÷ ${v.size} = ${n(answer, 0)}`,
     ];
   },
 });

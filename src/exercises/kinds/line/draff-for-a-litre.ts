@@ -1,6 +1,10 @@
 // Wet draff that comes with each litre of pure alcohol.
 import { formatNumber as n } from '../../../core/format.ts';
+import { HYDROLYSIS_WATER } from '../../../core/mashing/wort.ts';
 import { sum } from '../../sum.ts';
+
+/** Dry draff of a tonne, kg: 4 % of the extract is water that starch took up. */
+const dryOf = (moisture: number, extract: number) => 10 * (100 - moisture - extract * (1 - HYDROLYSIS_WATER));
 
 export default sum({
   id: 'draff-for-a-litre',
@@ -17,13 +21,13 @@ export default sum({
     dry: ['percent', [20, 21, 22, 23, 24]],
     spiritYield: ['count', [400, 405, 410, 415]],
   },
-  answer: (v) => (10 * (100 - v.moisture - v.extract) * 100) / v.dry / v.spiritYield,
+  answer: (v) => (100 * dryOf(v.moisture, v.extract)) / v.dry / v.spiritYield,
   prompt: (show) =>
-    `A tonne of malt at ${show.moisture} moisture gives up its extract, ${show.extract} of the malt as it is, and later ${show.spiritYield} L of pure alcohol. The rest is draff, with ${show.dry} dry matter. How many kilograms of wet draff come with each litre of pure alcohol?`,
+    `A tonne of malt at ${show.moisture} moisture gives up its extract, ${show.extract} of the malt as it is, of which ${n(100 * HYDROLYSIS_WATER, 0)} % is water that starch took up, and later ${show.spiritYield} L of pure alcohol. The rest is draff, with ${show.dry} dry matter. How many kilograms of wet draff come with each litre of pure alcohol?`,
   slips: [
     {
       family: 'wetForDry',
-      gives: (v) => (10 * (100 - v.extract) * 100) / v.dry / v.spiritYield,
+      gives: (v) => (100 * dryOf(0, v.extract)) / v.dry / v.spiritYield,
       say: 'The malt’s own water was counted as solids. Take its moisture off as well.',
     },
     {
@@ -43,9 +47,9 @@ export default sum({
     },
   ],
   working: (v, answer) => {
-    const dry = 10 * (100 - v.moisture - v.extract);
+    const dry = dryOf(v.moisture, v.extract);
     return [
-      `Dry matter left of a tonne: 1,000 × (100 − ${v.moisture} − ${v.extract}) ÷ 100 = ${n(dry, 0)} kg`,
+      `Dry matter left of a tonne: 1,000 × (100 − ${v.moisture} − ${1 - HYDROLYSIS_WATER} × ${v.extract}) ÷ 100 = ${n(dry, 0)} kg`,
       `Wet draff: ${n(dry, 0)} ÷ ${v.dry} × 100 = ${n((100 * dry) / v.dry, 0)} kg`,
       `For each litre: ${n((100 * dry) / v.dry, 0)} ÷ ${v.spiritYield} = ${n(answer, 2)} kg`,
     ];

@@ -1,7 +1,6 @@
 // Carbon dioxide of a week that a plant could catch.
-import { formatNumber as n } from '../../../core/format.ts';
+import { format, formatNumber as n } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
-import { quoted, said } from './quoted.ts';
 
 const GAS = 0.754; // kg of carbon dioxide with a litre of pure alcohol: 0.78924 × 44.01 ÷ 46.07
 
@@ -18,9 +17,10 @@ export default sum({
     mashes: ['count', [4, 5, 6, 7, 8, 10, 12, 14]],
     caught: ['percent', [50, 55, 60, 65, 70, 75, 80]],
   },
-  answer: (v, { wash }) => (quoted(wash.alcohol, 3) * v.mashes * GAS * v.caught) / 100,
-  prompt: (show, { wash }) =>
-    `Each mash ends as wash with ${said(wash.alcohol, 'volume20', 3)} of pure alcohol. With every litre come 0.754 kg of carbon dioxide, and a plant could catch ${show.caught} of it. How much would that be in a week of ${show.mashes} mashes?`,
+  quotes: { mash: [0, (_, { wash }) => wash.alcohol] },
+  answer: (v) => (v.mash * v.mashes * GAS * v.caught) / 100,
+  prompt: (show, _, v) =>
+    `Each mash ends as wash with ${format(v.mash, 'volume20', 0)} of pure alcohol. With every litre come 0.754 kg of carbon dioxide, and a plant could catch ${show.caught} of it. How much would that be in a week of ${show.mashes} mashes?`,
   slips: [
     {
       family: 'forgotten',
@@ -43,10 +43,10 @@ export default sum({
       say: 'That is one mash. A week has several.',
     },
   ],
-  working: (v, answer, { wash }) => {
-    const alcohol = quoted(wash.alcohol, 3) * v.mashes;
+  working: (v, answer) => {
+    const alcohol = v.mash * v.mashes;
     return [
-      `Pure alcohol in a week: ${quoted(wash.alcohol, 3)} × ${v.mashes} = ${n(alcohol, 0)} L`,
+      `Pure alcohol in a week: ${v.mash} × ${v.mashes} = ${n(alcohol, 0)} L`,
       `Gas: ${n(alcohol, 0)} × 0.754 = ${n(alcohol * GAS, 0)} kg`,
       `Caught: ${n(alcohol * GAS, 0)} × ${v.caught} ÷ 100 = ${n(answer, 0)} kg`,
     ];

@@ -1,7 +1,6 @@
 // Mashes that an order of casks takes.
-import { formatNumber as n } from '../../../core/format.ts';
+import { format, formatNumber as n } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
-import { quoted, said } from './quoted.ts';
 
 export default sum({
   id: 'mashes-for-an-order',
@@ -17,13 +16,14 @@ export default sum({
     size: ['volume', [190, 200, 225, 250, 500]],
     strength: ['strength', [60, 62, 62.5, 63.5, 65]],
   },
-  answer: (v, { heart }) => (v.casks * v.size * v.strength) / 100 / quoted(heart.alcohol, 3),
-  prompt: (show, { heart }) =>
-    `A blender orders ${show.casks} casks of ${show.size} of new spirit at ${show.strength}. The heart of one mash brings ${said(heart.alcohol, 'volume20', 3)} of pure alcohol. How many mashes does the order take, to two decimals?`,
+  quotes: { mash: [0, (_, { heart }) => heart.alcohol] },
+  answer: (v) => (v.casks * v.size * v.strength) / 100 / v.mash,
+  prompt: (show, _, v) =>
+    `A blender orders ${show.casks} casks of ${show.size} of new spirit at ${show.strength}. The heart of one mash brings ${format(v.mash, 'volume20', 0)} of pure alcohol. How many mashes does the order take, to two decimals?`,
   slips: [
     {
       family: 'bulkForAlcohol',
-      gives: (v, _, { heart }) => (v.casks * v.size) / quoted(heart.alcohol, 3),
+      gives: (v) => (v.casks * v.size) / v.mash,
       say: 'Litres of spirit were divided by litres of pure alcohol. Take the strength of the casks first.',
     },
     {
@@ -37,11 +37,11 @@ export default sum({
       say: 'The strength in per cent was not divided by 100.',
     },
   ],
-  working: (v, answer, { heart }) => {
+  working: (v, answer) => {
     const alcohol = (v.casks * v.size * v.strength) / 100;
     return [
       `Pure alcohol ordered: ${v.casks} × ${v.size} × ${v.strength} ÷ 100 = ${n(alcohol, 0)} L`,
-      `Mashes: ${n(alcohol, 0)} ÷ ${quoted(heart.alcohol, 3)} = ${n(answer, 2)}; in practice the next whole one`,
+      `Mashes: ${n(alcohol, 0)} ÷ ${v.mash} = ${n(answer, 2)}; in practice the next whole one`,
     ];
   },
 });

@@ -1,17 +1,15 @@
 // The hours that green malt dries freely.
 import { formatNumber as n } from '../../../core/format.ts';
-import { waterBetween } from '../../../core/malting/kiln-drying.ts';
+import { BREAK, waterBetween } from '../../../core/malting/kiln-drying.ts';
 import { kilograms, percent } from '../../../core/quantity.ts';
 import { sum } from '../../sum.ts';
-
-const BREAK = 12; // % moisture, from memory
 
 export default sum({
   id: 'kiln-free-drying',
   title: 'Hours to the break',
   topic: 'malting',
   level: 2,
-  sources: ['derived', 'memory'],
+  sources: ['derived', 'britannica-beer'],
   of: 'hours',
   to: 1,
   within: 0.015,

@@ -20,12 +20,14 @@ export default exercise(conversion, {
     ),
   },
   within: 0.03,
-  prompt: (_, { rests: [rest] }) =>
-    `By constants recalled from memory, half of the beta-amylase is lost in ${n(halfLife('beta', rest!.temperature), 1)} minutes at ${rest!.temperature} °C, and then half of the rest in as long again. The part left is ½ to the power of minutes ÷ half-life. What per cent is alive after ${rest!.minutes} minutes?`,
+  quotes: { half: [1, ({ rests: [rest] }) => halfLife('beta', rest!.temperature)] },
+  redo: ({ rests: [rest] }, { half }) => ({ beta: 100 * 0.5 ** (rest!.minutes / half) }),
+  prompt: (_, { rests: [rest] }, { half }) =>
+    `By constants recalled from memory, half of the beta-amylase is lost in ${n(half, 1)} minutes at ${rest!.temperature} °C, and then half of the rest in as long again. The part left is ½ to the power of minutes ÷ half-life. What per cent is alive after ${rest!.minutes} minutes?`,
   slips: [
     {
       family: 'compound',
-      gives: ({ rests: [rest] }) => 100 - (50 * rest!.minutes) / halfLife('beta', rest!.temperature),
+      gives: ({ rests: [rest] }, { half }) => 100 - (50 * rest!.minutes) / half,
       say: 'A straight line was drawn; each half-life takes half of what is left, so the loss slows down.',
     },
     {
@@ -35,16 +37,13 @@ export default exercise(conversion, {
     },
     {
       family: 'upsideDown',
-      gives: ({ rests: [rest] }) => 100 * 0.5 ** (halfLife('beta', rest!.temperature) / rest!.minutes),
+      gives: ({ rests: [rest] }, { half }) => 100 * 0.5 ** (half / rest!.minutes),
       say: 'The half-life was divided by the minutes; it is the minutes over the half-life.',
     },
   ],
-  working: ({ rests: [rest] }, { beta }) => {
-    const half = halfLife('beta', rest!.temperature);
-    return [
-      `Half-lives: ${rest!.minutes} ÷ ${n(half, 1)} = ${n(rest!.minutes / half, 2)}`,
-      `½ to the power of ${n(rest!.minutes / half, 2)} = ${n(beta / 100, 3)}, or ${n(beta, 1)} %`,
-      'The constants are recalled, and harsh: sugar in a real mash protects the enzyme',
-    ];
-  },
+  working: ({ rests: [rest] }, { beta, half }) => [
+    `Half-lives: ${rest!.minutes} ÷ ${n(half, 1)} = ${n(rest!.minutes / half, 2)}`,
+    `½ to the power of ${n(rest!.minutes / half, 2)} = ${n(beta / 100, 3)}, or ${n(beta, 1)} %`,
+    'The constants are recalled, and harsh: sugar in a real mash protects the enzyme',
+  ],
 });

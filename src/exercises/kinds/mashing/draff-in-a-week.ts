@@ -2,7 +2,7 @@
 import { formatNumber as n } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
 
-const PER_TONNE = 0.84; // t of wet draff from a tonne of malt, computed in the chapter
+const PER_TONNE = 0.98; // t of wet draff from a tonne of malt, computed in the chapter
 
 export default sum({
   id: 'draff-in-a-week',

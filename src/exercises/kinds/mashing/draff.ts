@@ -1,5 +1,6 @@
 // The wet draff of a mash.
 import draff from '../../../calculators/mashing/draff.ts';
+import { HYDROLYSIS_WATER } from '../../../core/mashing/wort.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 
@@ -17,12 +18,19 @@ export default exercise(draff, {
     weeks: [46],
   },
   prompt: (show) =>
-    `A mash of ${show.malt} of malt, with ${show.moisture} moisture and ${show.extract} soluble extract, gives ${show.efficiency} of that extract to the wort. The draff leaves at ${show.draffMoisture} moisture. What does the wet draff weigh?`,
+    `A mash of ${show.malt} of malt, with ${show.moisture} moisture and ${show.extract} soluble extract, gives ${show.efficiency} of that extract to the wort. In each kilogram of the extract are ${HYDROLYSIS_WATER} kg of water that starch took up as it became sugar. The draff leaves at ${show.draffMoisture} moisture. What does the wet draff weigh?`,
   slips: [
+    {
+      family: 'forgotten',
+      gives: ({ malt, extract, draffMoisture }, { wet }) =>
+        wet - (HYDROLYSIS_WATER * malt * extract) / (100 - draffMoisture),
+      say: 'The water that the starch took up was forgotten: sugar weighs more than the starch it was.',
+    },
     {
       family: 'wetForDry',
       gives: ({ malt, extract, efficiency, draffMoisture }) =>
-        (malt * (1 - (extract * efficiency) / 1e4)) / (1 - draffMoisture / 100),
+        (malt * (1 + (HYDROLYSIS_WATER * extract) / 100 - (extract * efficiency) / 1e4)) /
+        (1 - draffMoisture / 100),
       say: 'The malt’s own water was counted as solids; take it off first.',
     },
     {
@@ -38,9 +46,11 @@ export default exercise(draff, {
   ],
   working: ({ malt, moisture, extract, efficiency, draffMoisture }, { dry, wet }) => {
     const dissolved = (malt * extract * efficiency) / 1e4;
+    const takenUp = (HYDROLYSIS_WATER * malt * extract) / 100;
     return [
       `Dry malt: ${n(malt, 0)} × (100 − ${moisture}) ÷ 100 = ${n(malt * (1 - moisture / 100), 1)} kg; extract in the wort: ${n(malt, 0)} × ${extract} ÷ 100 × ${efficiency} ÷ 100 = ${n(dissolved, 1)} kg`,
-      `Dry matter of the draff: the difference, ${n(dry, 1)} kg`,
+      `Water taken up: ${n(malt, 0)} × ${extract} ÷ 100 × ${HYDROLYSIS_WATER} = ${n(takenUp, 1)} kg`,
+      `Dry matter of the draff: dry malt and water taken up, less the extract in the wort, ${n(dry, 1)} kg`,
       `${n(dry, 1)} ÷ (100 − ${draffMoisture}) × 100 = ${n(wet, 0)} kg`,
     ];
   },

@@ -2,20 +2,7 @@
 import mashEfficiency from '../../../calculators/mashing/mash-efficiency.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 import { wortExtract } from '../../../core/mashing/wort.ts';
-import type { Quantity } from '../../../core/quantity.ts';
 import { exercise } from '../../exercise.ts';
-
-/** Extract of a wort to a tenth of a kilogram, as a record shows it. */
-const kg = (volume: Quantity<'volume20'>, gravity: Quantity<'gravity'>) =>
-  Math.round(10 * wortExtract({ volume, gravity })) / 10;
-const extracts = (
-  given: Record<'volume' | 'givenVolume' | 'passedVolume', Quantity<'volume20'>> &
-    Record<'gravity' | 'givenGravity' | 'passedGravity', Quantity<'gravity'>>,
-) => ({
-  wort: kg(given.volume, given.gravity),
-  brought: kg(given.givenVolume, given.givenGravity),
-  passed: kg(given.passedVolume, given.passedGravity),
-});
 
 export default exercise(mashEfficiency, {
   level: 2,
@@ -31,10 +18,18 @@ export default exercise(mashEfficiency, {
     passedGravity: [1.005, 1.006, 1.007],
   },
   within: 0.004,
-  prompt: (show, given) => {
-    const { wort, brought, passed } = extracts(given);
-    return `A mash of ${show.malt} of malt with ${show.extract} soluble extract began with weak wort that held ${n(brought, 1)} kg of extract. Its own wort holds ${n(wort, 1)} kg, and the weak wort that it passes on holds ${n(passed, 1)} kg. What is the efficiency of this mash, in per cent?`;
+  quotes: {
+    wort: [1, ({ volume, gravity }) => wortExtract({ volume, gravity })],
+    borrowed: [1, (_, { borrowed }) => borrowed],
+    passedOn: [1, (_, { passedOn }) => passedOn],
   },
+  redo: ({ malt, extract }, { wort, borrowed, passedOn }) => ({
+    own: wort + passedOn - borrowed,
+    efficiency: (1e4 * (wort + passedOn - borrowed)) / (malt * extract),
+    ofWortAlone: (1e4 * wort) / (malt * extract),
+  }),
+  prompt: (show, _, { wort, borrowed, passedOn }) =>
+    `A mash of ${show.malt} of malt with ${show.extract} soluble extract began with weak wort that held ${n(borrowed, 1)} kg of extract. Its own wort holds ${n(wort, 1)} kg, and the weak wort that it passes on holds ${n(passedOn, 1)} kg. What is the efficiency of this mash, in per cent?`,
   slips: [
     {
       family: 'forgotten',
@@ -53,11 +48,10 @@ export default exercise(mashEfficiency, {
       say: 'The extract was set against all the malt; set it against the extract that the malt had.',
     },
   ],
-  working: (given, { efficiency }) => {
-    const { wort, brought, passed } = extracts(given);
-    const [own, promised] = [wort + passed - brought, (given.malt * given.extract) / 100];
+  working: (given, { efficiency, own, wort, borrowed, passedOn }) => {
+    const promised = (given.malt * given.extract) / 100;
     return [
-      `Of this malt: ${n(wort, 1)} + ${n(passed, 1)} − ${n(brought, 1)} = ${n(own, 1)} kg`,
+      `Of this malt: ${n(wort, 1)} + ${n(passedOn, 1)} − ${n(borrowed, 1)} = ${n(own, 1)} kg`,
       `The malt had ${n(given.malt, 0)} × ${given.extract} ÷ 100 = ${n(promised, 1)} kg`,
       `${n(own, 1)} ÷ ${n(promised, 1)} × 100 = ${n(efficiency, 1)} %`,
     ];

@@ -4,7 +4,7 @@ import { mashTemperature, slaking } from '../../../core/mashing/strike.ts';
 import { celsius, litresPerKilogram, percent } from '../../../core/quantity.ts';
 import { sum } from '../../sum.ts';
 
-const wetting = (moisture: number) => slaking(percent(moisture));
+const wetting = (moisture: number, ratio: number) => slaking(percent(moisture), litresPerKilogram(ratio));
 
 export default sum({
   id: 'mash-temperature',
@@ -27,25 +27,25 @@ export default sum({
       gristTemperature: celsius(grist),
       maltMoisture: percent(moisture),
     }),
-  prompt: (show, _, { moisture }) =>
-    `Water at ${show.water} and grist at ${show.grist} run together at ${show.ratio}. At ${show.moisture} moisture malt takes ${n(wetting(moisture).heat, 2)} of the heat that as much water takes, and wetting it warms the mash by ${n(wetting(moisture).rise, 1)} degrees. Where will the mash stand?`,
+  prompt: (show, _, { moisture, ratio }) =>
+    `Water at ${show.water} and grist at ${show.grist} run together at ${show.ratio}. At ${show.moisture} moisture malt takes ${n(wetting(moisture, ratio).heat, 2)} of the heat that as much water takes, and wetting it warms the mash by ${n(wetting(moisture, ratio).rise, 2)} degrees. Where will the mash stand?`,
   working: ({ ratio, water, grist, moisture }, answer) => {
-    const { heat, rise } = wetting(moisture);
+    const { heat, rise } = wetting(moisture, ratio);
     return [
       'Mash = (S × grist + R × water) ÷ (S + R) + rise, with S the malt’s part of water’s heat and R the litres to a kilogram',
-      `(${n(heat, 2)} × ${grist} + ${ratio} × ${water}) ÷ (${n(heat, 2)} + ${ratio}) + ${n(rise, 1)} = ${n(answer, 1)} °C`,
+      `(${n(heat, 2)} × ${grist} + ${ratio} × ${water}) ÷ (${n(heat, 2)} + ${ratio}) + ${n(rise, 2)} = ${n(answer, 1)} °C`,
     ];
   },
   slips: [
     {
       family: 'forgotten',
-      gives: ({ moisture }, answer) => answer - wetting(moisture).rise,
+      gives: ({ moisture, ratio }, answer) => answer - wetting(moisture, ratio).rise,
       say: 'The warmth from wetting was left out; dry malt warms the mash a little.',
     },
     {
       family: 'wrongConstant',
       gives: ({ ratio, water, grist, moisture }) =>
-        (grist + ratio * water) / (1 + ratio) + wetting(moisture).rise,
+        (grist + ratio * water) / (1 + ratio) + wetting(moisture, ratio).rise,
       say: 'Malt was taken to need as much heat as water does; it needs only about 0.4 of that.',
     },
     {

@@ -26,28 +26,30 @@ export default exercise(returnedWorts, {
     held: [0.7, 0.8],
     washing: [0.85],
   },
-  prompt: (show, given) =>
-    `Each mash of ${show.malt} of malt with ${show.extract} soluble extract passes ${n(passed(given), 1)} % of all the extract in its tun to the next, in the weak wort. After many mashes it passes on as much as it was given. How many kilograms of extract is that?`,
+  quotes: { part: [1, passed] },
+  redo: ({ malt, extract }, { part }) => ({ weakExtract: (malt * extract * part) / (100 * (100 - part)) }),
+  prompt: (show, _, { part }) =>
+    `Each mash of ${show.malt} of malt with ${show.extract} soluble extract passes ${n(part, 1)} % of all the extract in its tun to the next, in the weak wort. After many mashes it passes on as much as it was given. How many kilograms of extract is that?`,
   slips: [
     {
       family: 'forgotten',
-      gives: (given) => (given.malt * given.extract * passed(given)) / 1e4,
+      gives: ({ malt, extract }, { part }) => (malt * extract * part) / 1e4,
       say: 'That is passed on by a mash that was given nothing; in balance the tun holds the returned extract as well.',
     },
     {
       family: 'sign',
-      gives: (given) => ((given.malt * given.extract) / 100) * (passed(given) / (100 + passed(given))),
+      gives: ({ malt, extract }, { part }) => ((malt * extract) / 100) * (part / (100 + part)),
       say: 'It was divided by one plus the part; what goes round makes the tun richer, so divide by one less the part.',
     },
     {
       family: 'wrongWhole',
-      gives: (given) => (given.malt * passed(given)) / (100 - passed(given)),
+      gives: ({ malt }, { part }) => (malt * part) / (100 - part),
       say: 'The part was taken of all the malt; only its extract dissolves.',
     },
   ],
-  working: (given, { weakExtract }) => [
+  working: (given, { weakExtract, part }) => [
     `The malt brings E = ${n(given.malt, 0)} × ${given.extract} ÷ 100 = ${n((given.malt * given.extract) / 100, 1)} kg`,
     'In balance, passed on = part × (E + passed on), so passed on = part × E ÷ (1 − part)',
-    `${n(passed(given) / 100, 3)} × ${n((given.malt * given.extract) / 100, 1)} ÷ (1 − ${n(passed(given) / 100, 3)}) = ${n(weakExtract, 1)} kg`,
+    `${n(part / 100, 3)} × ${n((given.malt * given.extract) / 100, 1)} ÷ (1 − ${n(part / 100, 3)}) = ${n(weakExtract, 1)} kg`,
   ],
 });

@@ -15,23 +15,25 @@ export default exercise(strikeWater, {
     moisture: [3, 4, 5, 6],
   },
   within: 0.004,
-  prompt: (show, { moisture }) =>
-    `The grist is at ${show.grist}, the first water is to be ${show.ratio} of grist, and the mash is wanted at ${show.wanted}. At ${show.moisture} moisture malt takes ${n(slaking(moisture).heat, 3)} of the heat that as much water takes, and wetting it warms the mash by ${n(slaking(moisture).rise, 2)} degrees. How hot must the first water be?`,
+  quotes: {
+    heat: [3, ({ moisture }) => slaking(moisture).heat],
+    rise: [2, ({ moisture, ratio }) => slaking(moisture, ratio).rise],
+  },
+  redo: ({ ratio, wanted, grist }, { heat, rise }) => ({
+    strike: ((wanted - rise) * (heat + ratio) - heat * grist) / ratio,
+  }),
+  prompt: (show, _, { heat, rise }) =>
+    `The grist is at ${show.grist}, the first water is to be ${show.ratio} of grist, and the mash is wanted at ${show.wanted}. At ${show.moisture} moisture malt takes ${n(heat, 3)} of the heat that as much water takes, and wetting it warms the mash by ${n(rise, 2)} degrees in so much water. How hot must the first water be?`,
   slips: [
     {
       family: 'forgotten',
-      gives: ({ ratio, wanted, grist, moisture }) => {
-        const { heat } = slaking(moisture);
-        return (wanted * (heat + ratio) - heat * grist) / ratio;
-      },
+      gives: ({ ratio, wanted, grist }, { heat }) => (wanted * (heat + ratio) - heat * grist) / ratio,
       say: 'The warmth from wetting was left out, so the mash would stand too hot.',
     },
     {
       family: 'sign',
-      gives: ({ ratio, wanted, grist, moisture }) => {
-        const { heat, rise } = slaking(moisture);
-        return ((wanted + rise) * (heat + ratio) - heat * grist) / ratio;
-      },
+      gives: ({ ratio, wanted, grist }, { heat, rise }) =>
+        ((wanted + rise) * (heat + ratio) - heat * grist) / ratio,
       say: 'The warmth from wetting was added; it comes free, so take it off the mash wanted.',
     },
     {
@@ -41,9 +43,12 @@ export default exercise(strikeWater, {
     },
     {
       family: 'wrongConstant',
-      gives: ({ ratio, wanted, grist, moisture }) =>
-        ((wanted - slaking(moisture).rise) * (1 + ratio) - grist) / ratio,
+      gives: ({ ratio, wanted, grist }, { rise }) => ((wanted - rise) * (1 + ratio) - grist) / ratio,
       say: 'Malt was taken to need as much heat as water does; it needs only about 0.4 of that.',
     },
+  ],
+  working: ({ ratio, wanted, grist }, { heat, rise, strike }) => [
+    'First water = ((mash − R) × (S + r) − S × grist) ÷ r, with R the rise, S the malt’s part, and r the litres of water to a kilogram of grist',
+    `((${wanted} − ${n(rise, 2)}) × (${n(heat, 3)} + ${ratio}) − ${n(heat, 3)} × ${grist}) ÷ ${ratio} = ${n(strike, 1)} °C`,
   ],
 });

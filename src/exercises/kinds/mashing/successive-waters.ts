@@ -7,15 +7,10 @@ import { exercise } from '../../exercise.ts';
 
 type Given = Parameters<typeof allWaters>[0];
 
-/** Extract at the start, water kept, and what runs off each time, in whole kilograms as a prompt says them. */
-function kilogramsOf(given: Given) {
+/** Kilograms of water that run off the first and the second time. */
+function runoffsOf(given: Given): readonly number[] {
   const { runoffs } = drainWaters(given, allWaters(given)) as Drained;
-  return {
-    extract: Math.round((given.malt * given.extract) / 100),
-    kept: Math.round(given.malt * given.held),
-    first: Math.round(runoffs[0]!.water),
-    second: Math.round(runoffs[1]!.water),
-  };
+  return runoffs.map(({ water }) => water);
 }
 
 export default exercise(successiveWaters, {
@@ -33,42 +28,39 @@ export default exercise(successiveWaters, {
     washing: [1],
   },
   within: 0.015,
-  prompt: (_, given) => {
-    const { extract, kept, first, second } = kilogramsOf(given);
-    return `A bed with ${n(extract, 0)} kg of dissolved extract keeps ${n(kept, 0)} kg of water each time it is drained. From the first water ${n(first, 0)} kg of water run off, and from a second, which mixes with all that was kept, ${n(second, 0)} kg. How many kilograms of extract stay in the draff?`;
+  quotes: {
+    dissolved: [0, ({ malt, extract }) => (malt * extract) / 100],
+    kept: [0, ({ malt, held }) => malt * held],
+    first: [0, (given) => runoffsOf(given)[0]!],
+    second: [0, (given) => runoffsOf(given)[1]!],
   },
+  redo: (_, { dissolved, kept, first, second }) => ({
+    left: (dissolved * kept * kept) / (first + kept) / (second + kept),
+  }),
+  prompt: (_, __, { dissolved, kept, first, second }) =>
+    `A bed with ${n(dissolved, 0)} kg of dissolved extract keeps ${n(kept, 0)} kg of water each time it is drained. From the first water ${n(first, 0)} kg of water run off, and from a second, which mixes with all that was kept, ${n(second, 0)} kg. How many kilograms of extract stay in the draff?`,
   slips: [
     {
       family: 'forgotten',
-      gives: (given) => {
-        const { extract, kept, first } = kilogramsOf(given);
-        return (extract * kept) / (first + kept);
-      },
+      gives: (_, { dissolved, kept, first }) => (dissolved * kept) / (first + kept),
       say: 'That is what the first water leaves; the second carries off its part of it.',
     },
     {
       family: 'compound',
-      gives: (given) => {
-        const { extract, kept, first, second } = kilogramsOf(given);
-        return (extract * kept) / (first + second + kept);
-      },
+      gives: (_, { dissolved, kept, first, second }) => (dissolved * kept) / (first + second + kept),
       say: 'Both waters were taken as one large one; two rinses leave less than one of the same size.',
     },
     {
       family: 'wrongWhole',
-      gives: (given) => {
-        const { extract, kept, first, second } = kilogramsOf(given);
-        return (extract * (kept / first) * kept) / second;
-      },
+      gives: (_, { dissolved, kept, first, second }) => (dissolved * (kept / first) * kept) / second,
       say: 'What is kept was set against the runoff alone; the extract is spread over runoff and kept water together.',
     },
   ],
-  working: (given, { left }) => {
-    const { extract, kept, first, second } = kilogramsOf(given);
-    const between = (extract * kept) / (first + kept);
+  working: (_, { left, dissolved, kept, first, second }) => {
+    const between = (dissolved * kept) / (first + kept);
     return [
       'Of the extract, each draining leaves the part kept ÷ (runoff + kept)',
-      `First: ${n(extract, 0)} × ${n(kept, 0)} ÷ (${n(first, 0)} + ${n(kept, 0)}) = ${n(between, 1)} kg`,
+      `First: ${n(dissolved, 0)} × ${n(kept, 0)} ÷ (${n(first, 0)} + ${n(kept, 0)}) = ${n(between, 1)} kg`,
       `Second: ${n(between, 1)} × ${n(kept, 0)} ÷ (${n(second, 0)} + ${n(kept, 0)}) = ${n(left, 1)} kg`,
     ];
   },

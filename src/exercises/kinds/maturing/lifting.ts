@@ -15,8 +15,10 @@ export default exercise(lifting, {
     strength: [58, 60, 62.5, 63.5, 65],
     temperature: [20],
   },
-  prompt: (show, { strength }) =>
-    `A cask holds ${show.size} of spirit at ${show.strength}, which weighs ${n(tabled(strength) / 1000, 3)} kg to the litre, and its wood weighs about ${show.wood}. What does it weigh full, before you send for gear and help?`,
+  quotes: { litre: [3, ({ strength }) => tabled(strength) / 1000] },
+  redo: ({ size, wood }, { litre }) => ({ total: size * litre + wood }),
+  prompt: (show, _, { litre }) =>
+    `A cask holds ${show.size} of spirit at ${show.strength}, which weighs ${n(litre, 3)} kg to the litre, and its wood weighs about ${show.wood}. What does it weigh full, before you send for gear and help?`,
   slips: [
     {
       family: 'massForVolume',
@@ -25,18 +27,18 @@ export default exercise(lifting, {
     },
     {
       family: 'forgotten',
-      gives: ({ size, strength }) => (size * tabled(strength)) / 1000,
+      gives: ({ size }, { litre }) => size * litre,
       say: 'The wood was left out. It has to be moved as well.',
     },
     {
       family: 'upsideDown',
-      gives: ({ size, wood, strength }) => (1000 * size) / tabled(strength) + wood,
+      gives: ({ size, wood }, { litre }) => size / litre + wood,
       say: 'The litres were divided by the density. Kilograms of spirit are fewer than its litres: multiply.',
     },
   ],
-  working: ({ size, wood, strength }, { total }) => [
+  working: ({ size, wood }, { total, litre }) => [
     'Full cask = litres × kilograms to the litre + wood',
-    `${n(size, 0)} × ${n(tabled(strength) / 1000, 3)} + ${n(wood, 0)} = ${n(total, 0)} kg`,
+    `${n(size, 0)} × ${n(litre, 3)} + ${n(wood, 0)} = ${n(total, 0)} kg`,
     'Wood that has drunk is heavier. What may be moved, and how, is for your site’s procedures and local code to say',
   ],
 });

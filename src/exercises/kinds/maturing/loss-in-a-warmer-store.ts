@@ -5,7 +5,7 @@ import { celsius } from '../../../core/quantity.ts';
 import { ethanolPressure } from '../../../core/vapour/equilibrium.ts';
 import { exercise } from '../../exercise.ts';
 
-const pressure = (temperature: number) => Number(ethanolPressure(celsius(temperature)).toFixed(2));
+const pressure = (temperature: number) => ethanolPressure(celsius(temperature));
 
 export default exercise(caskInTheStore, {
   id: 'loss-in-a-warmer-store',
@@ -24,8 +24,12 @@ export default exercise(caskInTheStore, {
     years: [5],
   },
   within: 0.025,
-  prompt: (show, { temperature, measuredAt }) =>
-    `At ${show.measuredAt} the casks lose ${show.loss} of their alcohol in a year, and alcohol leaves as its vapour presses: ${n(pressure(measuredAt), 2)} kPa at that temperature, ${n(pressure(temperature), 2)} kPa at ${show.temperature}. What would they lose in a year in a store at ${show.temperature}?`,
+  quotes: {
+    here: [2, ({ temperature }) => pressure(temperature)],
+    there: [2, ({ measuredAt }) => pressure(measuredAt)],
+  },
+  prompt: (show, _, { here, there }) =>
+    `At ${show.measuredAt} the casks lose ${show.loss} of their alcohol in a year, and alcohol leaves as its vapour presses: ${n(there, 2)} kPa at that temperature, ${n(here, 2)} kPa at ${show.temperature}. What would they lose in a year in a store at ${show.temperature}?`,
   slips: [
     {
       family: 'temperature',
@@ -34,20 +38,20 @@ export default exercise(caskInTheStore, {
     },
     {
       family: 'upsideDown',
-      gives: ({ temperature, measuredAt, loss }) => (loss * pressure(measuredAt)) / pressure(temperature),
+      gives: ({ loss }, { here, there }) => (loss * there) / here,
       say: 'The pressures changed places. Where it is warmer more must leave.',
     },
     {
       family: 'sign',
-      gives: ({ temperature, measuredAt, loss }) => loss + pressure(temperature) - pressure(measuredAt),
+      gives: ({ loss }, { here, there }) => loss + here - there,
       say: 'The difference of the pressures was added to the loss. Kilopascals are no per cent: multiply by the one over the other.',
     },
   ],
-  working: ({ temperature, measuredAt, loss }, { lossHere }) => {
-    const times = pressure(temperature) / pressure(measuredAt);
+  working: ({ loss }, { lossHere, here, there }) => {
+    const times = here / there;
     return [
       'Loss here = loss there × vapour pressure here ÷ vapour pressure there',
-      `${n(loss, 1)} × ${n(pressure(temperature), 2)} ÷ ${n(pressure(measuredAt), 2)} = ${n(loss * times, 2)} %; compounded over the year, ${n(lossHere, 2)} %`,
+      `${n(loss, 1)} × ${n(here, 2)} ÷ ${n(there, 2)} = ${n(loss * times, 2)} %; compounded over the year, ${n(lossHere, 2)} %`,
     ];
   },
 });

@@ -18,12 +18,13 @@ export default exercise(regaugeByWeight, {
     years: [10],
   },
   within: 0.008,
-  prompt: (show, { strength }) =>
-    `On the scales a cask and its spirit show ${show.gross}, and the empty cask ${show.tare}. A sample is at ${show.strength}, for which the table gives ${n(tabled(strength), 1)} kg/m³ at 20 °C. How much pure alcohol is in the cask?`,
+  quotes: { density: [1, ({ strength }) => tabled(strength)] },
+  prompt: (show, _, { density }) =>
+    `On the scales a cask and its spirit show ${show.gross}, and the empty cask ${show.tare}. A sample is at ${show.strength}, for which the table gives ${n(density, 1)} kg/m³ at 20 °C. How much pure alcohol is in the cask?`,
   slips: [
     {
       family: 'forgotten',
-      gives: ({ gross, strength }) => ((1000 * gross) / tabled(strength)) * (strength / 100),
+      gives: ({ gross, strength }, { density }) => ((1000 * gross) / density) * (strength / 100),
       say: 'The wood was weighed as if it were spirit. Take the empty cask off first.',
     },
     {
@@ -33,18 +34,19 @@ export default exercise(regaugeByWeight, {
     },
     {
       family: 'upsideDown',
-      gives: ({ gross, tare, strength }) => (((gross - tare) * tabled(strength)) / 1000) * (strength / 100),
+      gives: ({ gross, tare, strength }, { density }) =>
+        (((gross - tare) * density) / 1000) * (strength / 100),
       say: 'The kilograms were multiplied by the density. Spirit is lighter than water, so there are more litres than kilograms: divide.',
     },
     {
       family: 'bulkForAlcohol',
-      gives: ({ gross, tare, strength }) => (1000 * (gross - tare)) / tabled(strength),
+      gives: ({ gross, tare }, { density }) => (1000 * (gross - tare)) / density,
       say: 'Those are the litres of spirit. Multiply by the strength for the pure alcohol.',
     },
   ],
-  working: ({ gross, tare, strength }, { found, alcohol }) => [
+  working: ({ gross, tare, strength }, { found, alcohol, density }) => [
     `Spirit: ${n(gross, 1)} − ${n(tare, 1)} = ${n(gross - tare, 1)} kg`,
-    `${n(gross - tare, 1)} ÷ ${n(tabled(strength), 1)} × 1,000 = ${n((1000 * (gross - tare)) / tabled(strength), 1)} L; with what the air carries of it, ${n(found, 1)} L`,
+    `${n(gross - tare, 1)} ÷ ${n(density, 1)} × 1,000 = ${n((1000 * (gross - tare)) / density, 1)} L; with what the air carries of it, ${n(found, 1)} L`,
     `${n(found, 1)} × ${n(strength, 1)} ÷ 100 = ${n(alcohol, 1)} L of pure alcohol`,
   ],
 });

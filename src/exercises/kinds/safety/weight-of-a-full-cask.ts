@@ -4,9 +4,8 @@ import { celsius, strength } from '../../../core/quantity.ts';
 import { densityFromStrength } from '../../../core/spirit/strength.ts';
 import { sum } from '../../sum.ts';
 
-/** Kilograms a litre at 20 °C, to the three decimals that the prompt prints. */
-const kilogram = (percent: number) =>
-  Number((densityFromStrength(strength(percent), celsius(20)) / 1000).toFixed(3));
+/** Kilograms a litre at 20 °C. */
+const kilogram = (percent: number) => densityFromStrength(strength(percent), celsius(20)) / 1000;
 
 export default sum({
   id: 'weight-of-a-full-cask',
@@ -22,9 +21,10 @@ export default sum({
     strength: ['strength', [55, 58, 60, 62, 63.5, 65, 68]],
     wood: ['mass', [40, 50, 55, 60, 80, 125]],
   },
-  answer: (v) => v.litres * kilogram(v.strength) + v.wood,
+  quotes: { litre: [3, (v) => kilogram(v.strength)] },
+  answer: (v) => v.litres * v.litre + v.wood,
   prompt: (show, _, v) =>
-    `A cask has to be moved. It holds ${show.litres} of spirit at ${show.strength}, of which a litre weighs ${n(kilogram(v.strength), 3)} kg, and its wood weighs ${show.wood}. For what weight must the gear be fit at least?`,
+    `A cask has to be moved. It holds ${show.litres} of spirit at ${show.strength}, of which a litre weighs ${n(v.litre, 3)} kg, and its wood weighs ${show.wood}. For what weight must the gear be fit at least?`,
   slips: [
     {
       family: 'massForVolume',
@@ -33,18 +33,18 @@ export default sum({
     },
     {
       family: 'forgotten',
-      gives: (v) => v.litres * kilogram(v.strength),
+      gives: (v) => v.litres * v.litre,
       say: 'The wood was forgotten.',
     },
     {
       family: 'upsideDown',
-      gives: (v) => v.litres / kilogram(v.strength) + v.wood,
+      gives: (v) => v.litres / v.litre + v.wood,
       say: 'The litres were divided by the density. Litres times kilograms a litre are kilograms.',
     },
   ],
   working: (v, answer) => [
     'Full cask = litres × density + wood',
-    `${n(v.litres, 0)} × ${n(kilogram(v.strength), 3)} + ${n(v.wood, 0)} = ${n(answer, 0)} kg`,
+    `${n(v.litres, 0)} × ${n(v.litre, 3)} + ${n(v.wood, 0)} = ${n(answer, 0)} kg`,
     'Whether gear, ramp and people are fit for it is said by the site’s procedures and the local code.',
   ],
 });

@@ -16,12 +16,13 @@ export default sum({
     volume: ['volume20', [25, 40, 60, 75, 120, 180, 250, 400, 640, 1000]],
     strength: ['strength', [55, 57.5, 60, 62.5, 63.5, 65, 68, 70]],
   },
-  answer: ({ volume, strength }) => (volume * tabled(strength)) / 1000,
-  prompt: (show, _, { strength }) =>
-    `${show.volume} of spirit at ${show.strength} and 20 °C go into a tank that stands on scales. The table gives ${n(tabled(strength), 1)} kg/m³ for that strength. How many kilograms of spirit is that?`,
-  working: ({ volume, strength }, answer) => [
+  quotes: { density: [1, ({ strength }) => tabled(strength)] },
+  answer: ({ volume, density }) => (volume * density) / 1000,
+  prompt: (show, _, { density }) =>
+    `${show.volume} of spirit at ${show.strength} and 20 °C go into a tank that stands on scales. The table gives ${n(density, 1)} kg/m³ for that strength. How many kilograms of spirit is that?`,
+  working: ({ volume, density }, answer) => [
     'Mass = volume × density; a cubic metre is 1,000 L',
-    `${n(volume, 0)} × ${n(tabled(strength), 1)} ÷ 1,000 = ${n(answer, 1)} kg`,
+    `${n(volume, 0)} × ${n(density, 1)} ÷ 1,000 = ${n(answer, 1)} kg`,
   ],
   slips: [
     {
@@ -31,12 +32,12 @@ export default sum({
     },
     {
       family: 'upsideDown',
-      gives: ({ volume, strength }) => (1000 * volume) / tabled(strength),
+      gives: ({ volume, density }) => (1000 * volume) / density,
       say: 'The litres were divided by the density. Spirit is lighter than water, so the kilograms must be fewer than the litres: multiply.',
     },
     {
       family: 'thousand',
-      gives: ({ volume, strength }) => volume * tabled(strength),
+      gives: ({ volume, density }) => volume * density,
       say: 'The density is for a cubic metre, and a cubic metre is 1,000 L. Divide by 1,000.',
     },
   ],

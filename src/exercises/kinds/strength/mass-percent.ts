@@ -1,7 +1,5 @@
 // The share by mass of a strength by volume.
 import { formatNumber as n } from '../../../core/format.ts';
-import { strength as vol } from '../../../core/quantity.ts';
-import { massPercentFromStrength } from '../../../core/spirit/strength.ts';
 import { sum } from '../../sum.ts';
 import { tabled } from './tabled.ts';
 
@@ -20,12 +18,13 @@ export default sum({
       Array.from({ length: 81 }, (_, i) => 32 + i / 2).filter((strength) => strength !== 40),
     ],
   },
-  answer: ({ strength }) => massPercentFromStrength(vol(strength)),
-  prompt: (show, _, { strength }) =>
-    `For a sum with masses you need the alcohol in spirit of ${show.strength} as % mass. At 20 °C pure alcohol weighs 789.24 kg/m³ and this spirit ${n(tabled(strength), 1)} kg/m³. What is it in % mass?`,
-  working: ({ strength }, answer) => [
+  quotes: { density: [1, ({ strength }) => tabled(strength)] },
+  answer: ({ strength, density }) => (strength * 789.24) / density,
+  prompt: (show, _, { density }) =>
+    `For a sum with masses you need the alcohol in spirit of ${show.strength} as % mass. At 20 °C pure alcohol weighs 789.24 kg/m³ and this spirit ${n(density, 1)} kg/m³. What is it in % mass?`,
+  working: ({ strength, density }, answer) => [
     '% mass = % vol × density of pure alcohol ÷ density of the spirit',
-    `${n(strength, 1)} × 789.24 ÷ ${n(tabled(strength), 1)} = ${n(answer, 2)} % mass`,
+    `${n(strength, 1)} × 789.24 ÷ ${n(density, 1)} = ${n(answer, 2)} % mass`,
   ],
   slips: [
     {
@@ -35,7 +34,7 @@ export default sum({
     },
     {
       family: 'upsideDown',
-      gives: ({ strength }) => (strength * tabled(strength)) / 789.24,
+      gives: ({ strength, density }) => (strength * density) / 789.24,
       say: 'The two densities changed places. Alcohol is the lighter, so % mass must come out below % vol.',
     },
     {

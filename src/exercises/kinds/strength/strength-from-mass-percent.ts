@@ -2,10 +2,7 @@
 import { formatNumber as n } from '../../../core/format.ts';
 import { celsius, massPercent } from '../../../core/quantity.ts';
 import { densityOfSpirit } from '../../../core/spirit/density.ts';
-import { strengthFromMassPercent } from '../../../core/spirit/strength.ts';
 import { sum } from '../../sum.ts';
-
-const printed = (mass: number) => n(densityOfSpirit(massPercent(mass), celsius(20)), 1);
 
 export default sum({
   id: 'strength-from-mass-percent',
@@ -17,12 +14,13 @@ export default sum({
   to: 1,
   within: 0.004,
   vary: { mass: ['massPercent', Array.from({ length: 76 }, (_, i) => 25 + i / 2)] },
-  answer: ({ mass }) => strengthFromMassPercent(massPercent(mass)),
-  prompt: (show, _, { mass }) =>
-    `The laboratory reports a sample with ${show.mass} of alcohol, and a density of ${printed(mass)} kg/m³ at 20 °C. Pure alcohol weighs 789.24 kg/m³. How strong is the sample by volume?`,
-  working: ({ mass }, answer) => [
+  quotes: { density: [1, ({ mass }) => densityOfSpirit(massPercent(mass), celsius(20))] },
+  answer: ({ mass, density }) => (mass * density) / 789.24,
+  prompt: (show, _, { density }) =>
+    `The laboratory reports a sample with ${show.mass} of alcohol, and a density of ${n(density, 1)} kg/m³ at 20 °C. Pure alcohol weighs 789.24 kg/m³. How strong is the sample by volume?`,
+  working: ({ mass, density }, answer) => [
     '% vol = % mass × density of the spirit ÷ density of pure alcohol',
-    `${n(mass, 1)} × ${printed(mass)} ÷ 789.24 = ${n(answer, 1)} % vol`,
+    `${n(mass, 1)} × ${n(density, 1)} ÷ 789.24 = ${n(answer, 1)} % vol`,
   ],
   slips: [
     {
@@ -32,7 +30,7 @@ export default sum({
     },
     {
       family: 'upsideDown',
-      gives: ({ mass }) => (mass * 789.24) / densityOfSpirit(massPercent(mass), celsius(20)),
+      gives: ({ mass, density }) => (mass * 789.24) / density,
       say: 'The two densities changed places. % vol must come out above % mass.',
     },
     {

@@ -10,8 +10,6 @@ const together = (alcohol: number, water: number) =>
     { volume: litres20(water), strength: strength(0) },
   ]);
 const mass = (alcohol: number, water: number) => alcohol * 0.78924 + water * 0.9982;
-const printed = (alcohol: number, water: number) =>
-  n((1000 * mass(alcohol, water)) / together(alcohol, water).volume, 1);
 
 export default sum({
   id: 'volume-made-in-mixing',
@@ -26,13 +24,16 @@ export default sum({
     alcohol: ['volume20', [40, 45, 50, 55, 60, 65, 70, 80]],
     water: ['volume20', [40, 45, 50, 55, 60, 65, 70, 80]],
   },
-  answer: ({ alcohol, water }) => together(alcohol, water).volume,
-  prompt: (show, _, { alcohol, water }) =>
-    `${show.alcohol} of pure alcohol and ${show.water} of water are poured together, all at 20 °C. They weigh 0.7892 and 0.9982 kg to the litre, and the mixture has a density of ${printed(alcohol, water)} kg/m³. How much room does it take?`,
-  working: ({ alcohol, water }, answer) => [
+  quotes: {
+    density: [1, ({ alcohol, water }) => (1000 * mass(alcohol, water)) / together(alcohol, water).volume],
+  },
+  answer: ({ alcohol, water, density }) => (1000 * mass(alcohol, water)) / density,
+  prompt: (show, _, { density }) =>
+    `${show.alcohol} of pure alcohol and ${show.water} of water are poured together, all at 20 °C. They weigh 0.7892 and 0.9982 kg to the litre, and the mixture has a density of ${n(density, 1)} kg/m³. How much room does it take?`,
+  working: ({ alcohol, water, density }, answer) => [
     'Masses add up; volumes do not',
     `${n(alcohol, 0)} × 0.7892 + ${n(water, 0)} × 0.9982 = ${n(mass(alcohol, water), 2)} kg`,
-    `${n(mass(alcohol, water), 2)} ÷ ${printed(alcohol, water)} × 1,000 = ${n(answer, 1)} L; ${n(alcohol + water - answer, 1)} L have vanished, and nothing has leaked`,
+    `${n(mass(alcohol, water), 2)} ÷ ${n(density, 1)} × 1,000 = ${n(answer, 1)} L; ${n(alcohol + water - answer, 1)} L have vanished, and nothing has leaked`,
   ],
   slips: [
     {
