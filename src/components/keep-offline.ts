@@ -3,9 +3,13 @@
 const READY =
   'A corrected book is ready. It comes with the next page that you open while the handbook is open in this tab only; what you saved stays.';
 
+let isTouched = false; // the browser's own record of it may be that of the page before
+for (const touch of ['keydown', 'pointerdown', 'input'])
+  addEventListener(touch, () => (isTouched = true), { once: true, capture: true });
+
 /** Says that a new build waits, or lets it begin: on a page that has just been opened and not been touched, nothing is lost. */
 function tellOf(waiting: ServiceWorker, isFresh: boolean): void {
-  if (isFresh && !navigator.userActivation?.hasBeenActive) {
+  if (isFresh && !isTouched) {
     navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
     waiting.postMessage('begin'); // it does so only if no other page of the handbook is open
   }
