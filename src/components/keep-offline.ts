@@ -1,13 +1,20 @@
 // Keeps the handbook on this machine, where the browser allows it; the worker is written by build/offline.ts.
 
 const READY =
-  'A corrected book is ready. It comes with the next page that you open while the handbook is open in this tab only; what you saved stays.';
+  'A corrected book is ready. It comes, at the latest, once every tab of the handbook has been closed; what you saved stays.';
+
+const TRIES = [0, 100, 300, 600, 1000]; // ms after which a waiting build is asked to begin
+
+let isTouched = false; // the browser's own record of it may be that of the page before
+for (const touch of ['keydown', 'pointerdown', 'input', 'wheel'])
+  addEventListener(touch, () => (isTouched = true), { once: true, capture: true });
 
 /** Says that a new build waits, or lets it begin: on a page that has just been opened and not been touched, nothing is lost. */
 function tellOf(waiting: ServiceWorker, isFresh: boolean): void {
-  if (isFresh && !navigator.userActivation?.hasBeenActive) {
+  if (isFresh) {
     navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
-    waiting.postMessage('begin'); // it does so only if no other page of the handbook is open
+    // It begins only if no other page of the handbook is open; the one that was left may take a moment to go.
+    for (const wait of TRIES) setTimeout(() => !isTouched && waiting.postMessage('begin'), wait);
   }
   if (document.getElementById('corrected')) return;
   const says = Object.assign(document.createElement('p'), {

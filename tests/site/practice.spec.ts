@@ -168,7 +168,7 @@ test('a sheet goes from the desk by link to a trainee, and its result into the t
     page.getByRole('button', { name: 'Save the table as CSV' }).click(),
   ]);
   expect(readFileSync((await download.path())!, 'utf8')).toMatch(
-    /^Name,Sheet,Version,Points,Questions,Not answered,Misses\r\nUna Thornwath,[0-9a-z]{7},4,5,6,1,/,
+    /^\ufeffName,Sheet,Version,Points,Questions,Not answered,Misses\r\nUna Thornwath,[0-9a-z]{7},4,5,6,1,/,
   );
   expect(wrong).toEqual([]);
 });
