@@ -15,7 +15,7 @@ const built = answer(line(builtInHouse));
 
 const houses: readonly Change[] = [
   {},
-  { spiritReflux: 0.2, foreshotsBy: 'strength', foreshotsStrength: 70 },
+  { spiritReflux: 0.2, foreshotsBy: 'strength', foreshotsStrength: 73 },
   { originalGravity: 1.08, chargeLimit: 24 },
   { storeHumidity: 40, yearsInWood: 30, bottlingStrength: 70 },
   { fillingStrength: 80, airPressure: 80, feintsEnd: 5 },
@@ -116,6 +116,7 @@ test.each<[Change, RegExp]>([
   [{ foreshotsBy: 'strength', foreshotsStrength: 61 }, /foreshots run until/],
   [{ heartEnd: 30, feintsEnd: 35 }, /feints must end below the heart/],
   [{ foreshotsBy: 'strength', foreshotsStrength: 64, dilution: 'never' }, /never settles/],
+  [{ foreshotsBy: 'strength', foreshotsStrength: 63 }, /times the low wines/],
 ])('%j is refused with a sentence', (change, says) => {
   expect(changed(change)).toEqual({ refused: expect.stringMatching(says) });
   expect(changed(change)).toEqual({ refused: expect.stringMatching(/^[A-Z0-9].*[.]$/s) });

@@ -1,5 +1,6 @@
 // One batch run of a pot still: the charge comes over until the distillate is weak enough.
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
+import { bracketedRoot } from '../numerics/root.ts';
 import { kilopascals, moleFraction, share, type Portion, type Quantity, type Spirit } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { VERY_MUCH, within } from '../range.ts';
@@ -40,6 +41,22 @@ export function potAmounts(charge: Amounts, setting: StillSetting, x: number): A
   if (x === start) return charge; // exactly, so that nothing has come over
   const moles = total * stillCurve(setting).left(start, x);
   return { ethanol: moles * x, water: moles * (1 - x) };
+}
+
+/**
+ * Mole fraction in the pot once `volume` litres at 20 °C have come over, caught in one vessel; undefined when the still
+ * cannot be followed so far.
+ */
+export function potAfter(
+  charge: Amounts,
+  setting: StillSetting,
+  volume: Quantity<'volume20'>,
+): number | undefined {
+  within('The volume come over, L,', volume, 0, VERY_MUCH);
+  const start = charge.ethanol / (charge.ethanol + charge.water);
+  if (volume === 0) return start;
+  const over = (x: number) => portionOf(minus(charge, potAmounts(charge, setting, x))).volume - volume;
+  return over(POT_RANGE.weakest) < 0 ? undefined : bracketedRoot(over, POT_RANGE.weakest, start);
 }
 
 /** What is wrong with a charge or an end for this still, or nothing. */
