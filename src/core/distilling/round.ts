@@ -51,6 +51,7 @@ const STRONGEST_CHARGE = 0.55; // mole fraction, about 80 % vol: a charge growin
 // Times the low wines' volume. The heart is 45 to 60 % of a charge's alcohol (recalled), so a charge is about 1.7 to 2.2 times
 // its low wines. Low wines are a third of the wash: beyond 3 times them, the spirit still would be larger than the wash still.
 const LARGEST_CHARGE = 3;
+const HAIR = 1e-12; // by which a bracket is opened against rounding
 const ROUNDING = 1e-9; // of the charge's water: less than this was not poured but rounded
 const REMEDY =
   'The trade lets the charge down with water to 30 % vol or less, or begins the heart sooner, at a higher strength.';
@@ -128,14 +129,14 @@ function chargeBefore(
   return miss(STRONGEST_CHARGE) > 0 ? undefined : bracketedRoot(miss, heartStart, STRONGEST_CHARGE);
 }
 
-/** Moles of a charge of mole fraction `x` whose heart and lees hold the low wines' ethanol when foreshots are a volume. */
+/** Moles of a charge of mole fraction `x` whose heart and lees hold the low wines' ethanol when foreshots are a volume; undefined when none do. */
 function molesBeforeVolume(
   x: number,
   lowWines: Amounts,
   setting: StillSetting,
   pots: Pots,
   volume: Quantity<'volume20'>,
-): number {
+): number | undefined {
   const { left } = stillCurve(setting);
   const atHeartEnd = left(x, pots.heart);
   const feints = atHeartEnd * (pots.heart - left(pots.heart, pots.feints) * pots.feints);
@@ -147,7 +148,8 @@ function molesBeforeVolume(
   };
   const most = amountsOf({ volume, strength: strength(100) }).ethanol; // foreshots hold no more than pure alcohol would
   const [least, enough] = [0, most].map((taken) => (lowWines.ethanol + taken) / (x - feints));
-  return volume === 0 ? least! : bracketedRoot(surplus, least!, enough!);
+  if (!(enough! > least! * (1 + HAIR))) return least!;
+  return surplus(enough!) < 0 ? undefined : bracketedRoot(surplus, least! * (1 - HAIR), enough!);
 }
 
 const mixture = (moles: number, x: number): Amounts => ({ ethanol: moles * x, water: moles * (1 - x) });
@@ -169,11 +171,12 @@ function settledCharge(
   if (natural === undefined && limit === Infinity) return neverSettles(plan.spiritStill.heart);
 
   const x = Math.min(natural ?? Infinity, limit);
-  if (typeof foreshots !== 'number' && 'volume' in foreshots) {
+  if (typeof foreshots !== 'number' && 'volume' in foreshots && x > pots.heart) {
     const moles =
       x === natural
         ? atStart! / curve.left(x, heartStart!)
         : molesBeforeVolume(x, lowWines, setting, pots, foreshots.volume);
+    if (moles === undefined) return neverSettles(plan.spiritStill.heart);
     const charge = mixture(moles, x);
     const parts = cutAmounts(charge, setting, plan.spiritStill);
     return 'refused' in parts ? parts : { charge, parts };

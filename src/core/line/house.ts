@@ -30,10 +30,14 @@ export interface House {
   readonly finalGravity: Quantity<'gravity'>;
 
   readonly airPressure: Quantity<'pressure'>;
+  readonly washReflux: Quantity<'share'>;
   readonly washEnd: Quantity<'strength'>;
   readonly spiritReflux: Quantity<'share'>;
-  readonly foreshotsBy: 'share' | 'strength';
+  readonly foreshotsBy: 'share' | 'volume' | 'minutes' | 'strength';
   readonly foreshotsShare: Quantity<'percent'>;
+  readonly foreshotsVolume: Quantity<'volume20'>;
+  readonly foreshotsMinutes: Quantity<'minutes'>;
+  readonly foreshotsFlow: Quantity<'volumeFlow'>;
   readonly foreshotsStrength: Quantity<'strength'>;
   readonly heartEnd: Quantity<'strength'>;
   readonly feintsEnd: Quantity<'strength'>;

@@ -5,6 +5,7 @@ import { millingTime, splitGrist, type Grist } from '../milling/grist.ts';
 import { strikeTemperature } from '../mashing/strike.ts';
 import { draffMass, mashEfficiency, wortExtract, wortMass } from '../mashing/wort.ts';
 import { fermentWort, type Fermentation } from '../fermenting/wash.ts';
+import { foreshotsEnd } from '../distilling/foreshots.ts';
 import { settleRound, type Round } from '../distilling/round.ts';
 import { ageCask, type CaskYear } from '../maturing/cask.ts';
 import { bottlesFrom, meanCask } from '../maturing/filling.ts';
@@ -13,7 +14,6 @@ import {
   kilograms,
   litres20,
   litresOfAlcohol,
-  share,
   strength,
   type Portion,
   type Quantity,
@@ -64,8 +64,9 @@ export interface Line {
   readonly lowWines: Portion;
   readonly potAle: Portion;
   readonly charge: Portion;
-  readonly foreshots: Portion;
-  readonly heart: Portion;
+  /** With the strength at the safe at which each begins, % vol. */
+  readonly foreshots: Portion & { readonly begins: Quantity<'strength'> };
+  readonly heart: Portion & { readonly begins: Quantity<'strength'> };
   readonly feints: Portion;
   readonly spentLees: Portion;
   readonly filling: Portion & { readonly water: Quantity<'volume20'> };
@@ -98,13 +99,10 @@ function letDown(spirit: Portion, wanted: Quantity<'strength'>): Portion & { wat
 function distil(house: House, wash: Fermentation): Round | Refusal {
   return settleRound({
     wash,
-    washStill: { until: house.washEnd },
+    washStill: { reflux: house.washReflux, until: house.washEnd },
     spiritStill: {
       reflux: house.spiritReflux,
-      foreshots:
-        house.foreshotsBy === 'share'
-          ? { share: share(house.foreshotsShare / 100) }
-          : { strength: house.foreshotsStrength },
+      foreshots: foreshotsEnd(house),
       heart: house.heartEnd,
       feints: house.feintsEnd,
     },
@@ -231,8 +229,8 @@ export function line(house: House): Line | Refusal {
     lowWines: round.lowWines,
     potAle: round.potAle,
     charge: round.charge,
-    foreshots: round.foreshots,
-    heart: round.heart,
+    foreshots: { ...round.foreshots, begins: round.begins.run },
+    heart: { ...round.heart, begins: round.begins.heart },
     feints: round.feints,
     spentLees: round.residue,
     filling,
