@@ -57,6 +57,8 @@ const lineFigures: Readonly<
       [`${portion}.alcohol`, ['alcohol', 'amount']],
     ]),
   ),
+  'foreshots.begins': ['strength'],
+  'heart.begins': ['strength'],
   'filling.water': ['volume20', 'amount'],
   'round.dilution': ['volume20', 'amount'],
   'casks.meanSize': ['volume'],

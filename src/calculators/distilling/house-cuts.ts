@@ -1,8 +1,9 @@
 // The house's spirit still and its cuts, as inputs that several calculators share.
 import type { Cuts } from '../../core/distilling/cuts.ts';
+import { foreshotsEnd, type ForeshotsPlan } from '../../core/distilling/foreshots.ts';
 import type { RoundPlan } from '../../core/distilling/round.ts';
 import type { StillSetting } from '../../core/distilling/still.ts';
-import { share, type Quantity, type Spirit } from '../../core/quantity.ts';
+import type { Quantity, Spirit } from '../../core/quantity.ts';
 
 export const airPressure = {
   kind: 'pressure',
@@ -10,6 +11,13 @@ export const airPressure = {
   range: [60, 110],
   step: 0.5,
   house: 'airPressure',
+} as const;
+export const washReflux = {
+  kind: 'share',
+  label: 'Reflux of the wash still',
+  range: [0, 1],
+  step: 0.01,
+  house: 'washReflux',
 } as const;
 export const washEnd = {
   kind: 'strength',
@@ -36,7 +44,12 @@ export const feintsEnd = {
 export const houseCuts = {
   foreshotsBy: {
     label: 'Foreshots end',
-    options: { share: 'after a share of the alcohol', strength: 'at a strength' },
+    options: {
+      share: 'after a share of the alcohol',
+      volume: 'after so many litres',
+      minutes: 'after so many minutes',
+      strength: 'at a strength',
+    },
     house: 'foreshotsBy',
   },
   foreshotsShare: {
@@ -46,6 +59,30 @@ export const houseCuts = {
     step: 0.1,
     house: 'foreshotsShare',
     usedWhen: { choice: 'foreshotsBy', is: ['share'] },
+  },
+  foreshotsVolume: {
+    kind: 'volume20',
+    label: 'Foreshots, by volume',
+    range: [0, 20_000],
+    step: 1,
+    house: 'foreshotsVolume',
+    usedWhen: { choice: 'foreshotsBy', is: ['volume'] },
+  },
+  foreshotsMinutes: {
+    kind: 'minutes',
+    label: 'Foreshots, by time',
+    range: [0, 180],
+    step: 1,
+    house: 'foreshotsMinutes',
+    usedWhen: { choice: 'foreshotsBy', is: ['minutes'] },
+  },
+  foreshotsFlow: {
+    kind: 'volumeFlow',
+    label: 'Flow of the foreshots',
+    range: [1, 20_000],
+    step: 10,
+    house: 'foreshotsFlow',
+    usedWhen: { choice: 'foreshotsBy', is: ['minutes'] },
   },
   foreshotsStrength: {
     kind: 'strength',
@@ -71,6 +108,7 @@ export const houseWash = {
     step: 0.1,
     from: 'wash.strength',
   },
+  washReflux,
   washEnd,
 } as const;
 export const houseLimit = {
@@ -100,10 +138,7 @@ export const spiritCharge = {
   },
 } as const;
 
-export interface GivenCuts {
-  readonly foreshotsBy: 'share' | 'strength';
-  readonly foreshotsShare: Quantity<'percent'>;
-  readonly foreshotsStrength: Quantity<'strength'>;
+export interface GivenCuts extends ForeshotsPlan {
   readonly heartEnd: Quantity<'strength'>;
   readonly feintsEnd: Quantity<'strength'>;
   readonly spiritReflux: Quantity<'share'>;
@@ -112,6 +147,7 @@ export interface GivenCuts {
 export interface GivenRound extends GivenCuts {
   readonly washVolume: Quantity<'volume20'>;
   readonly washStrength: Quantity<'strength'>;
+  readonly washReflux: Quantity<'share'>;
   readonly washEnd: Quantity<'strength'>;
   readonly dilution: 'when-needed' | 'never';
   readonly chargeLimit: Quantity<'strength'>;
@@ -119,14 +155,7 @@ export interface GivenRound extends GivenCuts {
 
 /** The cuts as the core takes them. */
 export function cutsOf(given: GivenCuts): Cuts {
-  return {
-    foreshots:
-      given.foreshotsBy === 'share'
-        ? { share: share(given.foreshotsShare / 100) }
-        : { strength: given.foreshotsStrength },
-    heart: given.heartEnd,
-    feints: given.feintsEnd,
-  };
+  return { foreshots: foreshotsEnd(given), heart: given.heartEnd, feints: given.feintsEnd };
 }
 
 /** The spirit still as the core takes it. */
@@ -143,7 +172,7 @@ export function chargeOf({ volume, strength }: Spirit): Spirit {
 export function planOf(given: GivenRound): RoundPlan {
   return {
     wash: { volume: given.washVolume, strength: given.washStrength },
-    washStill: { until: given.washEnd },
+    washStill: { reflux: given.washReflux, until: given.washEnd },
     spiritStill: { ...cutsOf(given), reflux: given.spiritReflux },
     pressure: given.airPressure,
     ...(given.dilution === 'when-needed' ? { diluteTo: given.chargeLimit } : {}),
