@@ -24,6 +24,7 @@ export const sources = {
   'excise-226': { short: 'excise factor table, from memory', title: 'HMRC Excise Notice 226, section 30.3', where: 'factors by degrees of gravity fallen; confirm against the notice', standing: 'memory' },
   'carey-lewis-1932': { short: 'Carey and Lewis 1932', title: 'Carey and Lewis, Industrial and Engineering Chemistry 24, 882, as in Perry’s Chemical Engineers’ Handbook, Table 13-1', where: 'vapour and liquid of ethanol–water at 101.325 kPa', standing: 'published' },
   'de-nevers': { short: 'de Nevers', title: 'N. de Nevers, Physical and Chemical Equilibrium for Chemical Engineers', where: 'p. 186 van Laar constants, Table A.2 Antoine constants', standing: 'published' },
+  'dechema-wilson': { short: 'DECHEMA collection, by a listing', title: 'Gmehling and Onken, Vapor–Liquid Equilibrium Data Collection, DECHEMA Chemistry Data Series, volume I', where: 'Wilson constants 382.30 and 955.45 cal/mol for ethanol–water as a public listing has them, Antoine constants as a reference page has them', standing: 'published' },
   'sugar-tables': { short: 'sugar tables', title: 'National Bureau of Standards Circular C440 (1942), Table 114, and the cubic fitted to it', where: 'table from memory; the cubic read', standing: 'memory' },
   'oxford-beer': { short: 'Oxford Companion to Beer', title: 'The Oxford Companion to Beer', where: 'entries “Steeping” and “Kilning”', standing: 'published' },
   'britannica-beer': { short: 'Encyclopaedia Britannica', title: 'Encyclopaedia Britannica, “Beer”', standing: 'published' },

@@ -26,6 +26,32 @@ test('ten thousand rounds are drawn off the main thread, with progress', async (
   await expect(row).toContainText(/59\d\.\d/);
 });
 
+test('rounds drawn for an earlier house say so, and a drawing that fails says so and can be begun again', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  await open(page, '/distilling/');
+  const part = page.locator('section[aria-labelledby="round-spread-title"]');
+  const draw = part.getByRole('button', { name: /Draw 10,000 rounds/ });
+  await page.route(/round-spread\.worker/, (route) => route.abort());
+  await draw.click();
+  await expect(part).toContainText('The rounds could not be drawn');
+  await expect(part.locator('progress')).toHaveCount(0);
+  await page.unroute(/round-spread\.worker/);
+  await draw.click();
+  await expect(part.locator('tbody tr').first()).toBeVisible({ timeout: 80_000 });
+  await expect(part).not.toContainText('could not be drawn');
+  await expect(part).not.toContainText('earlier house');
+  await page.locator('#house-heartEnd').fill('61');
+  await expect(part).toContainText('Drawn for an earlier house: draw again.');
+  await expect(part.locator('table')).toHaveAttribute('data-stale', '');
+  await expect(draw).toHaveText(/again/);
+  await page.locator('#house-heartEnd').fill('62');
+  await expect(part).not.toContainText('earlier house');
+  await part.locator('#round-spread-heartEnd').fill('0.5');
+  await expect(part).toContainText('Drawn for an earlier house: draw again.');
+});
+
 test('a unit once chosen holds for its kind, on every page', async ({ page }) => {
   await open(page, '/maturing/');
   const field = page.locator('.field:has(#reduce-to-strength-to)');

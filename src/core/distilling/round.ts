@@ -21,6 +21,7 @@ import {
   type Amounts,
 } from '../spirit/amounts.ts';
 import { massPercentFromStrength } from '../spirit/strength.ts';
+import type { VapourModel } from '../vapour/equilibrium.ts';
 import { cutAmounts, portions, type Cuts, type ForeshotsEnd, type Parts } from './cuts.ts';
 import { potAfter, runStill, type Run } from './run.ts';
 import { stillCurve, strengthOfVapour, type StillCurve, type StillSetting } from './still.ts';
@@ -30,6 +31,8 @@ export interface RoundPlan {
   readonly washStill: { readonly reflux?: Quantity<'share'>; readonly until: Quantity<'strength'> };
   readonly spiritStill: Cuts & { readonly reflux?: Quantity<'share'> };
   readonly pressure?: Quantity<'pressure'>;
+  /** How vapour over liquid is reckoned; van Laar when left out. */
+  readonly model?: VapourModel | undefined;
   /** Strength, % vol, above which the spirit charge is diluted with water; left out, it is never diluted. */
   readonly diluteTo?: Quantity<'strength'>;
 }
@@ -207,10 +210,14 @@ function moleFractionOf(strength: Quantity<'strength'>): Quantity<'moleFraction'
  */
 export function settleRound(plan: RoundPlan): Round | Refusal {
   const pressure = plan.pressure ?? kilopascals(STANDARD_ATMOSPHERE);
-  const washRun = runStill({ ...plan.washStill, charge: plan.wash, pressure });
+  const washRun = runStill({ ...plan.washStill, charge: plan.wash, pressure, model: plan.model });
   if ('refused' in washRun) return washRun;
 
-  const setting = { reflux: plan.spiritStill.reflux ?? share(0), pressure };
+  const setting = {
+    reflux: plan.spiritStill.reflux ?? share(0),
+    pressure,
+    ...(plan.model && { model: plan.model }),
+  };
   const lowWines = amountsOf(washRun.distillate);
   const settled = settledCharge(lowWines, setting, plan);
   if ('refused' in settled) return settled;

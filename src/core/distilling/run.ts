@@ -5,6 +5,7 @@ import { kilopascals, moleFraction, share, type Portion, type Quantity, type Spi
 import { refuse, type Refusal } from '../refusal.ts';
 import { VERY_MUCH, within } from '../range.ts';
 import { amountsOf, minus, portionOf, type Amounts } from '../spirit/amounts.ts';
+import type { VapourModel } from '../vapour/equilibrium.ts';
 import { POT_RANGE, stillCurve, strengthOfVapour, type StillSetting } from './still.ts';
 
 export interface RunPlan {
@@ -12,6 +13,7 @@ export interface RunPlan {
   /** Part of one further stage given by head and neck, 0–1. */
   readonly reflux?: Quantity<'share'>;
   readonly pressure?: Quantity<'pressure'>;
+  readonly model?: VapourModel | undefined;
   /** Strength of the distillate at which the run ends, % vol. */
   readonly until: Quantity<'strength'>;
 }
@@ -103,6 +105,7 @@ export function runStill(plan: RunPlan): Run | Refusal {
   const setting = {
     reflux: plan.reflux ?? share(0),
     pressure: plan.pressure ?? kilopascals(STANDARD_ATMOSPHERE),
+    ...(plan.model && { model: plan.model }),
   };
   const before = amountsOf(charge);
   const end = stillCurve(setting).potAt(until);

@@ -7,6 +7,7 @@ import { draffMass, mashEfficiency, wortExtract, wortMass } from '../mashing/wor
 import { fermentWort, type Fermentation } from '../fermenting/wash.ts';
 import { foreshotsEnd } from '../distilling/foreshots.ts';
 import { settleRound, type Round } from '../distilling/round.ts';
+import type { VapourModel } from '../vapour/equilibrium.ts';
 import { ageCask, type CaskYear } from '../maturing/cask.ts';
 import { bottlesFrom, meanCask } from '../maturing/filling.ts';
 import {
@@ -96,7 +97,7 @@ function letDown(spirit: Portion, wanted: Quantity<'strength'>): Portion & { wat
 }
 
 /** The wash and spirit runs of a house in balance, one spirit charge for each wash charge and mash. */
-function distil(house: House, wash: Fermentation): Round | Refusal {
+function distil(house: House, wash: Fermentation, model?: VapourModel): Round | Refusal {
   return settleRound({
     wash,
     washStill: { reflux: house.washReflux, until: house.washEnd },
@@ -107,15 +108,17 @@ function distil(house: House, wash: Fermentation): Round | Refusal {
       feints: house.feintsEnd,
     },
     pressure: house.airPressure,
+    model,
     ...(house.dilution === 'when-needed' ? { diluteTo: house.chargeLimit } : {}),
   });
 }
 
-/** The wort of a house fermented, and its round in balance: the part of the line that a stillman can check. */
-export function roundOf(house: House): Round | Refusal {
+/** The wort of a house fermented, and its round in balance by a model of vapour: the part of the line that a stillman can check. */
+export function roundOf(house: House, model?: VapourModel): Round | Refusal {
   return distil(
     house,
     fermentWort({ volume: house.wortVolume, gravity: house.originalGravity }, house.finalGravity),
+    model,
   );
 }
 
