@@ -2,6 +2,7 @@
 import { fitSpiritStill, fitWashStill } from '../../core/distilling/fit-stills.ts';
 import { runStill } from '../../core/distilling/run.ts';
 import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
+import { remember } from '../../core/numerics/remember.ts';
 import { quantity, share, strength, type Quantity } from '../../core/quantity.ts';
 import { isRefusal, refuse } from '../../core/refusal.ts';
 import { defineCalculator } from '../define.ts';
@@ -41,13 +42,14 @@ const washStill = (given: Given) => {
     volumeSure: given.volumeSure / 100,
   });
 };
-const spiritStill = (given: Given) =>
-  fitSpiritStill(
-    { volume: given.volume, strength: given.strength },
-    given.airPressure,
-    given.safe,
-    given.strengthSure,
-  );
+/** The working and the drawing ask for the fit again. */
+const spiritStill = remember(
+  ({ volume, strength, airPressure, safe, strengthSure }: Given) =>
+    fitSpiritStill({ volume, strength }, airPressure, safe, strengthSure),
+  2,
+  ({ volume, strength, airPressure, safe, strengthSure }) =>
+    JSON.stringify([volume, strength, airPressure, safe, strengthSure]),
+);
 
 export default defineCalculator({
   id: 'fit-stills',

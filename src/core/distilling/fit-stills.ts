@@ -24,15 +24,15 @@ interface Measured {
 }
 
 const START = 0.1; // reflux at which the search begins
-const HAIR = 1e-3; // of reflux, either way, for a slope
+const HAIR = 1e-5; // of reflux, for a slope
 const FAR = 4; // standard uncertainties beyond which a reading is not that of this still; chance alone, one in 16,000
 
 /** The readings at a reflux and their slopes along it; beyond 0 and 1 straight on, so that a search may pass there. */
 function lookAt(readingsAt: (reflux: number) => readonly number[], reflux: number) {
   const inside = Math.min(1, Math.max(0, reflux));
-  const [low, high] = [Math.max(0, inside - HAIR), Math.min(1, inside + HAIR)];
-  const [here, below, above] = [inside, low, high].map(readingsAt);
-  const slopes = here!.map((_, i) => (above![i]! - below![i]!) / (high - low));
+  const step = inside < 0.5 ? HAIR : -HAIR;
+  const [here, beside] = [inside, inside + step].map(readingsAt);
+  const slopes = here!.map((value, i) => (beside![i]! - value) / step);
   return { values: here!.map((value, i) => value + slopes[i]! * (reflux - inside)), slopes };
 }
 
