@@ -100,7 +100,7 @@ export default defineCalculator({
       value: 65,
       usedWhen: { choice: 'known', is: ['potAle', 'all'] },
     },
-    volumeSure: { kind: 'percent', label: 'A volume is known to, ±', range: [0.1, 20], step: 0.1, value: 1 },
+    volumeSure: { kind: 'percent', label: 'A volume may be off by', range: [0.1, 20], step: 0.1, value: 1 },
     ...spiritCharge,
     safe: {
       label: 'At the safe of the spirit still',
@@ -123,7 +123,7 @@ export default defineCalculator({
     },
     strengthSure: {
       kind: 'strengthDifference',
-      label: 'A strength is known to, ±',
+      label: 'A strength may be off by',
       range: [0.05, 5],
       step: 0.05,
       value: 0.3,
@@ -131,9 +131,9 @@ export default defineCalculator({
   },
   outputs: {
     washReflux: { kind: 'share', label: 'Reflux of the wash still', keeps: 'washReflux' },
-    washSure: { kind: 'share', label: 'known to, ±', digits: 3 },
+    washSure: { kind: 'share', label: 'Wash still, known to ±', digits: 3 },
     spiritReflux: { kind: 'share', label: 'Reflux of the spirit still', keeps: 'spiritReflux' },
-    spiritSure: { kind: 'share', label: 'known to, ±', digits: 3 },
+    spiritSure: { kind: 'share', label: 'Spirit still, known to ±', digits: 3 },
     lowWines: { kind: 'strength', label: 'Low wines of such a wash still' },
     worst: { kind: 'strengthDifference', label: 'Largest distance from a reading of the safe' },
   },
