@@ -69,7 +69,7 @@ export type ChoiceInput = OwnChoice | (Omit<OwnChoice, 'value'> & { readonly hou
 /** A short table that the reader fills: readings, sieves, casks. Each row has a number in every column. */
 export interface RowsInput {
   readonly label: string;
-  readonly columns: Readonly<Record<string, Field>>;
+  readonly columns: Readonly<Record<string, Field & { readonly sized?: Sized }>>;
   readonly value: readonly Readonly<Record<string, number>>[];
   /** Fewest and most rows. */
   readonly count: readonly [number, number];
@@ -84,6 +84,8 @@ export interface Output {
   readonly digits?: number;
   /** Cut down to its digits and not rounded: rounding up would be to the dangerous side. */
   readonly down?: true;
+  /** A figure of the house that this result is: a button puts it there, with the digits shown. */
+  readonly keeps?: NumberName;
 }
 export type Outputs = Readonly<Record<string, Output>>;
 
@@ -141,6 +143,8 @@ export interface Calculator<I extends Inputs, O extends Outputs> {
   readonly sources: readonly SourceId[];
   /** Inputs that are readings: until one is the reader’s own, the verdict says that they are the example’s. */
   readonly readings?: readonly string[];
+  /** Readings are judged together: those that do not go together stand as typed, and the sentence that says so beside them. */
+  readonly together?: true;
   /** Cautions, by their id in content/cautions.yaml, where the sum touches danger. */
   readonly cautions?: readonly string[];
   readonly inputs: I;
@@ -223,13 +227,26 @@ function beyond(inputs: Inputs, given: Readonly<Record<string, unknown>>): strin
 
 /** Where a value of the calculator’s own begins in a house of this size: rounded to two figures, and in range. */
 export function startOf(input: NumberInput, house: Sizes, builtIn: Sizes): number | undefined {
-  if (!('value' in input)) return undefined;
-  if (!input.sized) return input.value;
-  const times = (house[input.sized.by] / builtIn[input.sized.by]) ** (input.sized.power ?? 1);
-  const [low, high] = input.range;
-  return times === 1
-    ? input.value
-    : Math.min(high, Math.max(low, Number((input.value * times).toPrecision(2))));
+  return 'value' in input ? inSize(input.value, input, house, builtIn) : undefined;
+}
+
+/** Where a table begins in a house of this size. */
+export function startRows({ value, columns }: RowsInput, house: Sizes, builtIn: Sizes): RowsInput['value'] {
+  return value.map((row) =>
+    Object.fromEntries(
+      Object.entries(row).map(([name, each]) => [name, inSize(each, columns[name]!, house, builtIn)]),
+    ),
+  );
+}
+
+function inSize(
+  value: number,
+  { sized, range: [low, high] }: Field & { readonly sized?: Sized },
+  house: Sizes,
+  builtIn: Sizes,
+): number {
+  const times = sized ? (house[sized.by] / builtIn[sized.by]) ** (sized.power ?? 1) : 1;
+  return times === 1 ? value : Math.min(high, Math.max(low, Number((value * times).toPrecision(2))));
 }
 type Sizes = Readonly<Record<NumberName, number>>;
 

@@ -17,7 +17,9 @@ const degrees = (gravity: number) => 1000 * (gravity - 1);
 
 /** Wort in proportion to the malt, and against the degrees of its gravity, so that no house has more extract than its malt. */
 const wortFor = ({ maltPerMash, originalGravity }: House): number =>
-  (builtInHouse.wortVolume * (maltPerMash / builtInHouse.maltPerMash) * degrees(builtInHouse.originalGravity)) /
+  (builtInHouse.wortVolume *
+    (maltPerMash / builtInHouse.maltPerMash) *
+    degrees(builtInHouse.originalGravity)) /
   degrees(originalGravity);
 
 /**

@@ -18,7 +18,6 @@ export const conditions = {
   'long-enough-for-the-alcohol': ({ house }: Line) => house.fermentationHours >= 44,
   'emptied-before-that': ({ house }: Line) => house.fermentationHours < 44,
   'as-strong-as-strong-beer': ({ wash }: Line) => wash.strength < 10,
-  'charge-mostly-water': ({ round, lowWines }: Line) => round.dilution > 3 * lowWines.volume,
   young: ({ house }: Line) => house.yearsInWood < 3,
 } as const satisfies Record<string, (line: Line) => boolean>;
 

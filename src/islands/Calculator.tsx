@@ -6,6 +6,7 @@ import {
   isIdle,
   isRows,
   startOf,
+  startRows,
   type AnyCalculator,
   type AnyGiven,
   type AnyResult,
@@ -20,9 +21,9 @@ import { kinds, type KindName } from '../core/kinds.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { sources } from '../core/sources.ts';
 import type { Unit } from '../core/units.ts';
-import { builtInHouse } from '../house/figures.ts';
+import { builtInHouse, type NumberName } from '../house/figures.ts';
 import { figureValue } from '../house/prose.ts';
-import { changeFigure } from '../house/store.ts';
+import { changeFigure, useHouse } from '../house/store.ts';
 import { useUnits } from '../house/units-store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';
@@ -61,6 +62,7 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
   const valueOf = (name: string, input: Input): Value => {
     if ('house' in input) return house()[input.house];
     if (own()[name] !== undefined) return own()[name]!;
+    if (isRows(input)) return startRows(input, house(), builtInHouse);
     if (!isNumber(input)) return input.value;
     return 'from' in input
       ? asShown(figureValue(line(), input.from))
@@ -88,7 +90,8 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
       if (trouble !== undefined) return trouble;
       if ('house' in input) return changeFigure(input.house, value);
       const result = props.of.compute(next);
-      if (isRefusal(result)) return result.refused;
+      const stands = props.of.together && props.of.readings?.includes(name);
+      if (isRefusal(result) && !stands) return result.refused;
       setOwn({ ...own(), [name]: value });
       return undefined;
     };
@@ -236,11 +239,28 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
                       shownSpread(answer().result[name]!, spread()[name], output.kind, unitOf(output.kind))}
                   </span>
                 </Show>
+                <Show when={output.keeps}>
+                  {(figure) => (
+                    <Keep
+                      figure={figure()}
+                      value={asKept(answer().result[name]!, output)}
+                      stale={isStale()}
+                    />
+                  )}
+                </Show>
               </dd>
             </div>
           )}
         </For>
       </dl>
+      <Show when={unsure()}>
+        <p class="note">
+          ± is from the inputs’ own ± alone. How far the sum itself may be off
+          {props.of.sources.includes('de-nevers')
+            ? ', here above all the formula for vapour, is not in it: “How sure the round is” shows how much that can be.'
+            : ' is not in it.'}
+        </p>
+      </Show>
       <Show when={remark()}>{(said) => <p class="remark">{said()}</p>}</Show>
       <Show when={chart()}>{(drawn) => <Chart of={drawn()} />}</Show>
       <details class="working">
@@ -270,6 +290,35 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
         {props.of.sources.map((id) => sources[id].short).join('; ')}.
       </p>
     </section>
+  );
+}
+
+/** A result as the house would keep it: with the digits shown. */
+const asKept = (value: number, { kind, digits = kinds[kind].digits }: Output) =>
+  Number(value.toFixed(digits));
+
+/** The button that makes a result a figure of the house. */
+function Keep(props: { readonly figure: NumberName; readonly value: number; readonly stale: boolean }) {
+  const { house } = useHouse();
+  const [problem, setProblem] = createSignal<string>();
+  const isKept = () => house()[props.figure] === props.value;
+  const text = () => String(props.value);
+  return (
+    <>
+      <button
+        type="button"
+        class="keep"
+        aria-disabled={isKept() || props.stale}
+        onClick={() => !isKept() && !props.stale && setProblem(changeFigure(props.figure, props.value))}
+      >
+        {isKept() ? `${text()} is in my house` : `Use ${text()} in my house`}
+      </button>
+      <Show when={problem()}>
+        <span class="problem" role="alert">
+          {problem()}
+        </span>
+      </Show>
+    </>
   );
 }
 

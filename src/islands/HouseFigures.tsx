@@ -1,8 +1,10 @@
 // The figures of one stage of the house, to be changed by the reader.
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { foreshotsCount } from '../core/distilling/foreshots.ts';
 import { figureTable } from '../core/figures/index.ts';
 import { formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
+import { cautions } from '../core/line/cautions.ts';
 import { sources } from '../core/sources.ts';
 import {
   builtInHouse,
@@ -30,7 +32,8 @@ export interface HouseFiguresProps {
 
 export default function HouseFigures(props: HouseFiguresProps) {
   let island: HTMLElement | undefined;
-  const { house, name } = useHouseAtHand(() => island);
+  const { house, line, name } = useHouseAtHand(() => island);
+  const warned = createMemo(() => cautions(line()).filter(({ figure }) => figure !== undefined));
   const numbers = (Object.keys(numberFigures) as NumberName[]).filter(
     (n) => numberFigures[n].stage === props.stage,
   );
@@ -73,27 +76,32 @@ export default function HouseFigures(props: HouseFiguresProps) {
             };
             const isChanged = () => house()[figure] !== builtInHouse[figure];
             return (
-              <div class="figure-of-house">
-                <NumberField
-                  id={`house-${figure}`}
-                  label={label}
-                  kind={kind}
-                  range={range}
-                  step={step}
-                  meaning={meaning + usually(figure)}
-                  value={house()[figure]}
-                  among={house()}
-                  take={(value) => changeFigure(figure, value)}
-                  reset={isChanged() ? () => changeFigure(figure, builtInHouse[figure]) : undefined}
-                />
-                <WhatMoved of={figure} />
-                <Show when={isUnusual()}>
-                  <p class="unusual">Outside the usual range; right if your house does so.</p>
-                </Show>
-                <Show when={props.full}>
-                  <Follows from={figure} uses={props.uses?.[figure] ?? []} />
-                </Show>
-              </div>
+              <Show when={foreshotsCount(figure, house().foreshotsBy)}>
+                <div class="figure-of-house">
+                  <NumberField
+                    id={`house-${figure}`}
+                    label={label}
+                    kind={kind}
+                    range={range}
+                    step={step}
+                    meaning={meaning + usually(figure)}
+                    value={house()[figure]}
+                    among={house()}
+                    take={(value) => changeFigure(figure, value)}
+                    reset={isChanged() ? () => changeFigure(figure, builtInHouse[figure]) : undefined}
+                  />
+                  <WhatMoved of={figure} />
+                  <Show when={isUnusual()}>
+                    <p class="unusual">Outside the usual range; right if your house does so.</p>
+                  </Show>
+                  <For each={warned().filter((caution) => caution.figure === figure)}>
+                    {({ says }) => <p class="unusual">{says}</p>}
+                  </For>
+                  <Show when={props.full}>
+                    <Follows from={figure} uses={props.uses?.[figure] ?? []} />
+                  </Show>
+                </div>
+              </Show>
             );
           }}
         </For>

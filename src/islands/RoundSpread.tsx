@@ -1,10 +1,16 @@
-// How sure the round is, when the house's figures carry a ±: ten thousand rounds drawn off the main thread.
-import { createSignal, For, onCleanup, Show } from 'solid-js';
+// How sure the round is, when the house's figures carry a ± and vapour has two models: ten thousand rounds drawn off the main thread.
+import { createMemo, createSignal, For, onCleanup, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import { drawnFigures, unsureFigures, type DrawnFigure, type UnsureFigure } from '../core/line/spread.ts';
+import {
+  drawnFigures,
+  drawnFrom,
+  unsureIn,
+  type DrawnFigure,
+  type UnsureFigure,
+} from '../core/line/spread.ts';
 import { numberFigures } from '../house/figures.ts';
 import { useHouse } from '../house/store.ts';
-import { announce } from './announce.ts';
+import { announce, useAnnouncement } from './announce.ts';
 import { NumberField } from './NumberField.tsx';
 import type { SpreadAnswer, SpreadQuestion } from './round-spread.worker.ts';
 
@@ -14,53 +20,74 @@ const START: Readonly<Record<UnsureFigure, number>> = {
   wortVolume: 50,
   originalGravity: 0.0005,
   finalGravity: 0.0005,
+  washReflux: 0.02,
   washEnd: 0.1,
   spiritReflux: 0.03,
   foreshotsShare: 0.3,
+  foreshotsVolume: 5,
+  foreshotsMinutes: 1,
+  foreshotsFlow: 10,
   foreshotsStrength: 0.2,
   heartEnd: 0.2,
   feintsEnd: 0.1,
 };
 
-type Finished = Extract<SpreadAnswer, { refused: number }>;
+type Finished = Extract<SpreadAnswer, { refused: number }> & { readonly from: string };
 
 export default function RoundSpread() {
   const { house } = useHouse();
   const [unsure, setUnsure] = createSignal(START);
   const [done, setDone] = createSignal<number>();
   const [answer, setAnswer] = createSignal<Finished>();
+  const [failed, setFailed] = createSignal(false);
   let worker: Worker | undefined;
   onCleanup(() => worker?.terminate());
 
-  /** The foreshots end by a share or at a strength; the ± of the other cut counts for nothing. */
-  const inUse = () => {
-    const idle = house().foreshotsBy === 'share' ? 'foreshotsStrength' : 'foreshotsShare';
-    return unsureFigures.filter((name) => name !== idle);
+  const inUse = () => unsureIn(house());
+  const from = createMemo(() => drawnFrom(house(), unsure()));
+  /** What is shown was drawn for other figures, or another ±, than stand there now. */
+  const isStale = createMemo(() => answer() !== undefined && answer()!.from !== from());
+
+  const fail = () => {
+    worker?.terminate();
+    worker = undefined;
+    setDone(undefined);
+    setFailed(true);
+    announce('round-spread', () => FAILED);
   };
   const draw = () => {
     if (done() !== undefined) return;
     worker?.terminate();
-    worker = new Worker(new URL('./round-spread.worker.ts', import.meta.url), { type: 'module' });
+    setFailed(false);
     setDone(0);
+    const asked = from();
+    try {
+      worker = new Worker(new URL('./round-spread.worker.ts', import.meta.url), { type: 'module' });
+    } catch {
+      return fail();
+    }
+    worker.addEventListener('error', fail);
+    worker.addEventListener('messageerror', fail);
     worker.addEventListener('message', ({ data }: MessageEvent<SpreadAnswer>) => {
       if ('done' in data) {
         setDone(data.done);
       } else {
-        setAnswer(data);
+        setAnswer({ ...data, from: asked });
         setDone(undefined);
-        announce('round-spread', () => said(data));
+        announce('round-spread', () => (isStale() ? STALE : said(data)));
       }
     });
     const given = Object.fromEntries(inUse().map((name) => [name, unsure()[name]]));
     worker.postMessage({ house: { ...house() }, unsure: given, count: COUNT } satisfies SpreadQuestion);
   };
+  useAnnouncement('round-spread-stale', isStale, () => (isStale() ? STALE : ''));
 
   return (
     <section class="calculator" aria-labelledby="round-spread-title">
       <h3 id="round-spread-title">How sure the round is</h3>
       <p class="purpose">
-        Give each figure its ±, and ten thousand rounds are drawn with figures spread so. The answer is how
-        far the heart spreads.
+        Give each figure its ±, and five thousand houses are drawn with figures spread so. Each is settled
+        twice, with vapour by van Laar’s formula and by Wilson’s. The answer is how far the heart spreads.
       </p>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <For each={inUse()}>
@@ -80,7 +107,7 @@ export default function RoundSpread() {
       </form>
       <p class="actions">
         <button type="button" onClick={draw} aria-disabled={done() !== undefined}>
-          Draw {formatNumber(COUNT, 0)} rounds
+          Draw {formatNumber(COUNT, 0)} rounds{isStale() ? ' again' : ''}
         </button>{' '}
         <span>
           <Show when={done() !== undefined}>
@@ -88,15 +115,23 @@ export default function RoundSpread() {
           </Show>
         </span>
       </p>
+      <Show when={failed()}>
+        <p class="problem">{FAILED}</p>
+      </Show>
       <Show when={answer()}>
         {(found) => (
           <>
-            <table class="series">
+            <Show when={isStale()}>
+              <p class="remark">{STALE}</p>
+            </Show>
+            <table class="series" data-stale={isStale() ? '' : undefined}>
               <thead>
                 <tr>
                   <th scope="col">Figure</th>
                   <th scope="col">Mean</th>
-                  <th scope="col">±</th>
+                  <th scope="col">± from the figures</th>
+                  <th scope="col">± from the model</th>
+                  <th scope="col">± together</th>
                   <th scope="col">95 % between</th>
                 </tr>
               </thead>
@@ -108,6 +143,8 @@ export default function RoundSpread() {
                         <tr>
                           <th scope="row">{drawnFigures[name]}</th>
                           <td class="number">{formatNumber(summary().mean, 1)}</td>
+                          <td class="number">{formatNumber(summary().figures, 2)}</td>
+                          <td class="number">{formatNumber(summary().model, 2)}</td>
                           <td class="number">{formatNumber(summary().standard, 2)}</td>
                           <td class="number">
                             {formatNumber(summary().low, 1)} and {formatNumber(summary().high, 1)}
@@ -127,13 +164,21 @@ export default function RoundSpread() {
           </>
         )}
       </Show>
-      <p class="sources">Source: JCGM 101:2008, with independent, normally spread figures.</p>
+      <p class="sources">
+        Sources: JCGM 101:2008, with independent, normally spread figures; de Nevers and the DECHEMA
+        collection for the two formulas, which meet the measured vapour equally well. Each is taken to be as
+        likely as the other, so the model’s ± is half of what lies between them.
+      </p>
     </section>
   );
 }
 
+const STALE = 'Drawn for an earlier house: draw again.';
+const FAILED =
+  'The rounds could not be drawn: the browser stopped the sum. Draw again, or load the page anew.';
+
 /** The answer in a sentence. */
-const said = ({ summaries }: Finished) =>
+const said = ({ summaries }: Pick<Finished, 'summaries'>) =>
   'Rounds drawn. ' +
   (Object.keys(drawnFigures) as DrawnFigure[])
     .flatMap((name) => {

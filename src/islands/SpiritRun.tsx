@@ -16,7 +16,14 @@ import { Cut } from './SpiritRunCut.tsx';
 import { RunTables } from './SpiritRunTables.tsx';
 import { WhatMoved } from './WhatMoved.tsx';
 
-const cutFigures = ['foreshotsShare', 'foreshotsStrength', 'heartEnd', 'feintsEnd'] as const;
+const cutFigures = [
+  'foreshotsShare',
+  'foreshotsVolume',
+  'foreshotsMinutes',
+  'foreshotsStrength',
+  'heartEnd',
+  'feintsEnd',
+] as const;
 const TICKS = 6; // along the foot, about
 
 export default function SpiritRun() {

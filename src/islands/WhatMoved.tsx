@@ -13,7 +13,7 @@ import { changeFigure, lastTrial, takeBack } from '../house/store.ts';
 import { inWords, waysOut } from '../house/trial.ts';
 
 const FIRST = 4; // moved figures that are shown at once
-const cuts: readonly FigureName[] = ['foreshotsShare', 'foreshotsStrength', 'heartEnd', 'feintsEnd'];
+const cuts: readonly FigureName[] = ['foreshotsBy', 'foreshotsShare', 'foreshotsVolume', 'foreshotsMinutes', 'foreshotsFlow', 'foreshotsStrength', 'heartEnd', 'feintsEnd']; // prettier-ignore
 
 export function WhatMoved(props: { readonly of: FigureName | readonly FigureName[] }) {
   const trial = createMemo(() => {

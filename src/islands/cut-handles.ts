@@ -1,7 +1,6 @@
 // The three cuts of the spirit run as handles: where each stands, and what moving it would mean for the house.
 import type { Line } from '../core/line/line.ts';
 import type { RunPoint } from '../core/distilling/run.ts';
-import { strengthAt } from '../core/distilling/strength-at.ts';
 import { formatNumber as n } from '../core/format.ts';
 import type { NumberName } from '../house/figures.ts';
 
@@ -30,13 +29,10 @@ export function cutHandles(line: Line): readonly CutHandle[] {
   return handles;
 }
 
-function handlesOf({ house, charge, foreshots, heart, round }: Line): readonly CutHandle[] {
+function handlesOf(line: Line): readonly CutHandle[] {
+  const { house, foreshots, heart, round } = line;
   const whole = round.spiritRun.distillate.volume;
   const [begins, ends] = [foreshots.volume, foreshots.volume + heart.volume];
-  const byShare = house.foreshotsBy === 'share';
-  const strengthBegins = byShare
-    ? strengthAt(round.spiritRun.curve, begins)
-    : Math.min(house.foreshotsStrength, round.spiritRun.curve[0]!.strength);
   const falling = (figure: 'heartEnd' | 'feintsEnd') => ({
     figure,
     valueAt: ({ strength }: RunPoint) => tenth(strength),
@@ -48,18 +44,8 @@ function handlesOf({ house, charge, foreshots, heart, round }: Line): readonly C
       id: 'heart-begins',
       label: 'Heart begins',
       volume: begins,
-      strength: strengthBegins,
-      says: byShare
-        ? `heart begins after ${n(house.foreshotsShare, 1)} % of the alcohol, at ${n(strengthBegins, 1)} % vol, ${after(begins)}`
-        : `heart begins at ${n(strengthBegins, 1)} % vol, ${after(begins)}`,
-      figure: byShare ? 'foreshotsShare' : 'foreshotsStrength',
-      valueAt: byShare
-        ? ({ alcohol }) => tenth((100 * alcohol) / charge.alcohol)
-        : ({ strength }) => tenth(strength),
-      stepped: (direction) =>
-        byShare
-          ? tenth(house.foreshotsShare + direction * 0.1)
-          : tenth(house.foreshotsStrength - direction * 0.1),
+      strength: heart.begins,
+      ...foreshotsCut(line),
     },
     {
       id: 'heart-ends',
@@ -78,6 +64,47 @@ function handlesOf({ house, charge, foreshots, heart, round }: Line): readonly C
       ...falling('feintsEnd'),
     },
   ];
+}
+
+/** The first cut in the figure by which the house ends its foreshots. */
+function foreshotsCut({
+  house,
+  charge,
+  foreshots,
+  heart,
+}: Line): Pick<CutHandle, 'says' | 'figure' | 'valueAt' | 'stepped'> {
+  const at = `at ${n(heart.begins, 1)} % vol`;
+  const litres = `after ${n(foreshots.volume, 0)} L`;
+  switch (house.foreshotsBy) {
+    case 'share':
+      return {
+        says: `heart begins after ${n(house.foreshotsShare, 1)} % of the alcohol, ${at}, ${litres}`,
+        figure: 'foreshotsShare',
+        valueAt: ({ alcohol }) => tenth((100 * alcohol) / charge.alcohol),
+        stepped: (direction) => tenth(house.foreshotsShare + direction * 0.1),
+      };
+    case 'volume':
+      return {
+        says: `heart begins ${litres}, ${at}`,
+        figure: 'foreshotsVolume',
+        valueAt: ({ volume }) => Math.round(volume),
+        stepped: (direction) => Math.round(house.foreshotsVolume + direction),
+      };
+    case 'minutes':
+      return {
+        says: `heart begins after ${n(house.foreshotsMinutes, 1)} minutes, ${at}, ${litres}`,
+        figure: 'foreshotsMinutes',
+        valueAt: ({ volume }) => tenth((60 * volume) / house.foreshotsFlow),
+        stepped: (direction) => tenth(house.foreshotsMinutes + direction * 0.5),
+      };
+    case 'strength':
+      return {
+        says: `heart begins ${at}, ${litres}`,
+        figure: 'foreshotsStrength',
+        valueAt: ({ strength }) => tenth(strength),
+        stepped: (direction) => tenth(house.foreshotsStrength - direction * 0.1),
+      };
+  }
 }
 
 /** The point of a run nearest to a place on the page. */

@@ -15,7 +15,7 @@ const built = answer(line(builtInHouse));
 
 const houses: readonly Change[] = [
   {},
-  { spiritReflux: 0.2, foreshotsBy: 'strength', foreshotsStrength: 70 },
+  { spiritReflux: 0.2, foreshotsBy: 'strength', foreshotsStrength: 73 },
   { originalGravity: 1.08, chargeLimit: 24 },
   { storeHumidity: 40, yearsInWood: 30, bottlingStrength: 70 },
   { indrink: 5, caskResidue: 8, filterLoss: 12, barrels: 100, hogsheads: 0 },
@@ -124,6 +124,7 @@ test.each<[Change, RegExp]>([
   [{ foreshotsBy: 'strength', foreshotsStrength: 61 }, /foreshots run until/],
   [{ heartEnd: 30, feintsEnd: 35 }, /feints must end below the heart/],
   [{ foreshotsBy: 'strength', foreshotsStrength: 64, dilution: 'never' }, /never settles/],
+  [{ foreshotsBy: 'strength', foreshotsStrength: 63 }, /times the low wines/],
 ])('%j is refused with a sentence', (change, says) => {
   expect(changed(change)).toEqual({ refused: expect.stringMatching(says) });
   expect(changed(change)).toEqual({ refused: expect.stringMatching(/^[A-Z0-9].*[.]$/s) });

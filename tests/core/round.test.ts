@@ -4,7 +4,7 @@ import { cutAmounts } from '../../src/core/distilling/cuts.ts';
 import { settleRound, type RoundPlan } from '../../src/core/distilling/round.ts';
 import { runStill } from '../../src/core/distilling/run.ts';
 import { kilopascals, litres20, share, strength } from '../../src/core/quantity.ts';
-import { amountsOf, plus, type Amounts } from '../../src/core/spirit/amounts.ts';
+import { amountsOf, plus, portionOf, type Amounts } from '../../src/core/spirit/amounts.ts';
 import { plainRound } from '../bench/plain-round.ts';
 import { answer, apart } from './draw.ts';
 
@@ -26,8 +26,8 @@ const settling = [
   plan(0, strength(74)),
   plan(0.1, { share: share(0.02) }),
   plan(0.1, strength(73), 30),
-  plan(0.1, strength(67), 30),
-  plan(0.2, strength(70), 28),
+  plan(0.1, strength(72), 28),
+  plan(0.2, strength(73.5), 27),
 ];
 const runaway = plan(0.1, strength(64));
 
@@ -90,8 +90,21 @@ test('a plan that never settles is refused with the remedy, and its charges do g
   for (let i = 1; i < strengths.length; i++) expect(strengths[i]).toBeGreaterThan(strengths[i - 1]!);
 });
 
-test('the same plan let down to 30 % vol settles at 30 % vol and takes water', () => {
-  const settled = answer(settleRound({ ...runaway, diluteTo: strength(30) }));
+test('let down, it would settle with a charge that no spirit still holds, and is refused', () => {
+  const reached = charges({ ...runaway, diluteTo: strength(30) }, 400).at(-1)!;
+  expect(portionOf(reached).volume).toBeGreaterThan(8 * runaway.wash.volume);
+  expect(settleRound({ ...runaway, diluteTo: strength(30) })).toHaveProperty(
+    'refused',
+    expect.stringMatching(/^The spirit charge would be .* times the low wines\. .*[.]$/),
+  );
+});
+
+test('a plan that runs away more slowly, let down to 30 % vol, settles at 30 % vol and takes water', () => {
+  expect(settleRound(plan(0.1, strength(72)))).toHaveProperty(
+    'refused',
+    expect.stringMatching(/never settles/),
+  );
+  const settled = answer(settleRound(plan(0.1, strength(72), 30)));
   expect(settled.charge.strength).toBeCloseTo(30, 9);
   expect(settled.dilution).toBeGreaterThan(0);
 });

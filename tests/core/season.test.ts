@@ -34,8 +34,8 @@ const settling = [
   plan(0, strength(74)),
   plan(0.1, { share: share(0.02) }),
   plan(0.1, strength(73), 30),
-  plan(0.1, strength(67), 30),
-  plan(0.2, strength(70), 28),
+  plan(0.1, strength(72), 28),
+  plan(0.2, strength(73.5), 27),
 ];
 const house = plan(0.1, { share: share(0.02) }, 30);
 const runaway = plan(0.1, strength(64));

@@ -90,6 +90,7 @@ const byHand: Readonly<Record<string, string>> = {
   'germination-count': 'germination-count',
   'germination-plan': 'corns-to-count',
   'what-if': 'what-if',
+  'fit-stills': 'reflux-by-proportion',
   'steep-fit': 'sample-moisture',
   'congeners-in-the-run': 'trace-left-in-the-pot',
 };

@@ -53,7 +53,11 @@ describe('reading', () => {
     ['a figure as text', text({ heartEnd: '62' }), 'Heart ends at: “62” was given'],
     ['a null', text({ heartEnd: null }), 'Heart ends at: “null” was given'],
     ['an unknown figure', text({ portions: 3 }), '“portions” is not a figure'],
-    ['an unknown choice', text({ foreshotsBy: 'smell' }), '“smell” is not one of share, strength'],
+    [
+      'an unknown choice',
+      text({ foreshotsBy: 'smell' }),
+      '“smell” is not one of share, volume, minutes, strength',
+    ],
     ['figures that contradict each other', text({ husk: 95, flour: 95 }), 'more than the whole grist'],
     [
       'a prototype’s name',

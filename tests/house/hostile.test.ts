@@ -127,7 +127,7 @@ test('a shelf of ten thousand houses is whole', () => {
 test('keys of the prototype are no option of a choice', () => {
   for (const key of prototypeKeys)
     expect(read(houseText(`{"foreshotsBy":"${key}","dilution":"${key}"}`)).problems).toEqual([
-      `Foreshots end: “${key}” is not one of share, strength.`,
+      `Foreshots end: “${key}” is not one of share, volume, minutes, strength.`,
       `A charge that is too strong: “${key}” is not one of when-needed, never.`,
     ]);
 });

@@ -114,11 +114,11 @@ test.each(['both told before they hear', 'one not told yet'])(
   'two changes that do not run together end alike in both tabs, and the one that gives way is set aside: %s',
   (when) => {
     const [one, other] = two();
-    one.change({ foreshotsBy: 'strength', foreshotsStrength: strength(66) });
-    other.change({ heartEnd: strength(67) });
+    one.change({ foreshotsBy: 'strength', foreshotsStrength: strength(72) });
+    other.change({ heartEnd: strength(68) });
     const houses = [one, other].map(({ held }) => held.here);
     for (const { house } of houses) expect('refused' in line(house)).toBe(false);
-    expect('refused' in line({ ...houses[0]!.house, heartEnd: strength(67) })).toBe(true);
+    expect('refused' in line({ ...houses[0]!.house, heartEnd: strength(68) })).toBe(true);
     one.write();
     if (when === 'both told before they hear') other.write();
     other.hear();

@@ -117,7 +117,7 @@ test('number and choice fields, and what puts a figure back', async ({ page }) =
   await expect(focused(page)).toHaveValue('62');
   await tabTo(page, '#house-foreshotsBy', 'Shift+Tab');
   await page.keyboard.press('ArrowDown');
-  await expect(page.locator('#round-spread-foreshotsStrength')).toBeVisible();
+  await expect(page.locator('#round-spread-foreshotsVolume')).toBeVisible();
 });
 
 test('the cuts of the spirit run: arrows, page, Home and End; and a field instead of a drag', async ({

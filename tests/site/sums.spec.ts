@@ -26,6 +26,70 @@ test('ten thousand rounds are drawn off the main thread, with progress', async (
   await expect(row).toContainText(/59\d\.\d/);
 });
 
+test('rounds drawn for an earlier house say so, and a drawing that fails says so and can be begun again', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  // The first worker fails, as one whose file has not come or whose sum has thrown does.
+  await page.addInitScript(() => {
+    let first = true;
+    window.Worker = class extends Worker {
+      constructor(url: string | URL, options?: WorkerOptions) {
+        super(url, options);
+        if (first) setTimeout(() => this.dispatchEvent(new ErrorEvent('error')), 50);
+        first = false;
+      }
+    };
+  });
+  await open(page, '/distilling/');
+  const part = page.locator('section[aria-labelledby="round-spread-title"]');
+  const draw = part.getByRole('button', { name: /Draw 10,000 rounds/ });
+  await draw.click();
+  await expect(part).toContainText('The rounds could not be drawn');
+  await expect(part.locator('progress')).toHaveCount(0);
+  await draw.click();
+  await expect(part.locator('tbody tr').first()).toBeVisible({ timeout: 80_000 });
+  await expect(part).not.toContainText('could not be drawn');
+  await expect(part).not.toContainText('earlier house');
+  await page.locator('#house-heartEnd').fill('61');
+  await expect(part).toContainText('Drawn for an earlier house: draw again.');
+  await expect(part.locator('table')).toHaveAttribute('data-stale', '');
+  await expect(draw).toHaveText(/again/);
+  await page.locator('#house-heartEnd').fill('62');
+  await expect(part).not.toContainText('earlier house');
+  await part.locator('#round-spread-heartEnd').fill('0.5');
+  await expect(part).toContainText('Drawn for an earlier house: draw again.');
+});
+
+test('a still fitted to its own runs gives the house its reflux, and readings that do not go together say so', async ({
+  page,
+}) => {
+  await open(page, '/distilling/');
+  const part = page.locator('section[aria-labelledby="fit-stills-title"]');
+  await part.locator('#fit-stills-known').selectOption('strength');
+  await part.locator('#fit-stills-lowWinesStrength').fill('24.2');
+  await part.getByRole('button', { name: 'Use 0.07 in my house' }).click(); // 24.2 % vol is what a reflux of 0.07 gives, tests/core/fit-stills.test.ts
+  await expect(page.locator('#house-washReflux')).toHaveValue('0.07');
+  await expect(part).toContainText('0.07 is in my house');
+  await part.locator('#fit-stills-safe-0-strength').fill('60');
+  await expect(part).toContainText('Spirit still: The safe would rise from 60.0 % vol');
+  await expect(part.locator('#fit-stills-safe-0-strength')).toHaveValue('60');
+});
+
+test('foreshots that are far too many are told of in the field and on the ledger', async ({ page }) => {
+  await open(page, '/distilling/');
+  await page.locator('#house-foreshotsBy').selectOption('strength');
+  await page.locator('#house-foreshotsStrength').fill('72');
+  const told = /The foreshots hold 4\d % of the charge’s alcohol/;
+  await expect(
+    page.locator('.figure-of-house', { has: page.locator('#house-foreshotsStrength') }),
+  ).toContainText(told);
+  await expect(page.locator('.ledger')).toContainText(told);
+  await page.locator('#house-foreshotsBy').selectOption('volume');
+  await expect(page.locator('#house-foreshotsVolume')).toHaveValue('40');
+  await expect(page.locator('.ledger')).not.toContainText(told);
+});
+
 test('a unit once chosen holds for its kind, on every page', async ({ page }) => {
   await open(page, '/maturing/');
   const field = page.locator('.field:has(#reduce-to-strength-to)');

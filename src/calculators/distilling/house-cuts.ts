@@ -1,10 +1,12 @@
 // The house's spirit still and its cuts, as inputs that several calculators share.
 import type { Cuts } from '../../core/distilling/cuts.ts';
+import { foreshotsEnd, type ForeshotsPlan } from '../../core/distilling/foreshots.ts';
 import type { RoundPlan } from '../../core/distilling/round.ts';
 import type { StillSetting } from '../../core/distilling/still.ts';
-import { share, type Quantity, type Spirit } from '../../core/quantity.ts';
+import type { Quantity, Spirit } from '../../core/quantity.ts';
 
 export const airPressure = { house: 'airPressure' } as const;
+export const washReflux = { house: 'washReflux' } as const;
 export const washEnd = { house: 'washEnd' } as const;
 export const spiritReflux = { house: 'spiritReflux' } as const;
 export const feintsEnd = { house: 'feintsEnd' } as const;
@@ -12,6 +14,9 @@ export const feintsEnd = { house: 'feintsEnd' } as const;
 export const houseCuts = {
   foreshotsBy: { house: 'foreshotsBy' },
   foreshotsShare: { house: 'foreshotsShare', usedWhen: { choice: 'foreshotsBy', is: ['share'] } },
+  foreshotsVolume: { house: 'foreshotsVolume', usedWhen: { choice: 'foreshotsBy', is: ['volume'] } },
+  foreshotsMinutes: { house: 'foreshotsMinutes', usedWhen: { choice: 'foreshotsBy', is: ['minutes'] } },
+  foreshotsFlow: { house: 'foreshotsFlow', usedWhen: { choice: 'foreshotsBy', is: ['minutes'] } },
   foreshotsStrength: { house: 'foreshotsStrength', usedWhen: { choice: 'foreshotsBy', is: ['strength'] } },
   heartEnd: { house: 'heartEnd' },
   feintsEnd,
@@ -29,6 +34,7 @@ export const houseWash = {
     step: 0.1,
     from: 'wash.strength',
   },
+  washReflux,
   washEnd,
 } as const;
 export const houseLimit = {
@@ -47,10 +53,7 @@ export const spiritCharge = {
   },
 } as const;
 
-export interface GivenCuts {
-  readonly foreshotsBy: 'share' | 'strength';
-  readonly foreshotsShare: Quantity<'percent'>;
-  readonly foreshotsStrength: Quantity<'strength'>;
+export interface GivenCuts extends ForeshotsPlan {
   readonly heartEnd: Quantity<'strength'>;
   readonly feintsEnd: Quantity<'strength'>;
   readonly spiritReflux: Quantity<'share'>;
@@ -59,6 +62,7 @@ export interface GivenCuts {
 export interface GivenRound extends GivenCuts {
   readonly washVolume: Quantity<'volume20'>;
   readonly washStrength: Quantity<'strength'>;
+  readonly washReflux: Quantity<'share'>;
   readonly washEnd: Quantity<'strength'>;
   readonly dilution: 'when-needed' | 'never';
   readonly chargeLimit: Quantity<'strength'>;
@@ -66,14 +70,7 @@ export interface GivenRound extends GivenCuts {
 
 /** The cuts as the core takes them. */
 export function cutsOf(given: GivenCuts): Cuts {
-  return {
-    foreshots:
-      given.foreshotsBy === 'share'
-        ? { share: share(given.foreshotsShare / 100) }
-        : { strength: given.foreshotsStrength },
-    heart: given.heartEnd,
-    feints: given.feintsEnd,
-  };
+  return { foreshots: foreshotsEnd(given), heart: given.heartEnd, feints: given.feintsEnd };
 }
 
 /** The spirit still as the core takes it. */
@@ -90,7 +87,7 @@ export function chargeOf({ volume, strength }: Spirit): Spirit {
 export function planOf(given: GivenRound): RoundPlan {
   return {
     wash: { volume: given.washVolume, strength: given.washStrength },
-    washStill: { until: given.washEnd },
+    washStill: { reflux: given.washReflux, until: given.washEnd },
     spiritStill: { ...cutsOf(given), reflux: given.spiritReflux },
     pressure: given.airPressure,
     ...(given.dilution === 'when-needed' ? { diluteTo: given.chargeLimit } : {}),

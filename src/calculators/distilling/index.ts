@@ -2,6 +2,7 @@
 import blendTwoSpirits from './blend-two-spirits.ts';
 import chargeStrength from './charge-strength.ts';
 import congenersInTheRun from './congeners-in-the-run.ts';
+import fitStills from './fit-stills.ts';
 import hydrometerInTheSafe from './hydrometer-in-the-safe.ts';
 import season from './season.ts';
 import spentLiquors from './spent-liquors.ts';
@@ -15,6 +16,7 @@ export const distilling = [
   hydrometerInTheSafe,
   blendTwoSpirits,
   washRun,
+  fitStills,
   spiritRunEnergy,
   chargeStrength,
   whatIf,

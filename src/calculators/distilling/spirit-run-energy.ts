@@ -88,7 +88,12 @@ export default defineCalculator({
     });
     if ('refused' in spiritRun) return spiritRun;
     const wash = { volume: given.washVolume, strength: given.washStrength };
-    const washRun = runStill({ charge: wash, until: given.washEnd, ...common });
+    const washRun = runStill({
+      charge: wash,
+      reflux: given.washReflux,
+      until: given.washEnd,
+      ...common,
+    });
     if ('refused' in washRun) return washRun;
     const [spiritHeat, washHeat] = [
       heatOfRun(spiritRun, given.filledAt),
@@ -137,6 +142,7 @@ export default defineCalculator({
         power: 200,
         washVolume: 7447.4,
         washStrength: 8,
+        washReflux: 0.05,
         washEnd: 1,
         washFilledAt: 30,
         airPressure: 101.3,

@@ -57,9 +57,9 @@ export default defineCalculator({
     hours: { kind: 'hours', label: 'Whole run' },
     boilHours: { kind: 'hours', label: 'Of that, boiling' },
   },
-  compute: ({ washVolume, washStrength, washEnd, airPressure, ...given }) => {
+  compute: ({ washVolume, washStrength, washReflux, washEnd, airPressure, ...given }) => {
     const wash = { volume: washVolume, strength: washStrength };
-    const run = runStill({ charge: wash, pressure: airPressure, until: washEnd });
+    const run = runStill({ charge: wash, reflux: washReflux, pressure: airPressure, until: washEnd });
     if ('refused' in run) return run;
     const heat = heatOfRun(run, given.filledAt);
     if ('refused' in heat) return heat;
@@ -112,6 +112,7 @@ export default defineCalculator({
       given: {
         washVolume: 12_000,
         washStrength: 8.5,
+        washReflux: 0,
         washEnd: 2.13,
         airPressure: 101.325,
         filledAt: 30,
@@ -129,6 +130,7 @@ export default defineCalculator({
       given: {
         washVolume: 12_000,
         washStrength: 8.5,
+        washReflux: 0,
         washEnd: 2.13,
         airPressure: 101.325,
         filledAt: 30,
@@ -146,6 +148,7 @@ export default defineCalculator({
       given: {
         washVolume: 12_000,
         washStrength: 7.8,
+        washReflux: 0,
         washEnd: 3.03,
         airPressure: 101.325,
         filledAt: 30,

@@ -37,11 +37,11 @@ export default defineCalculator({
   inputs: {
     size: { kind: 'volume', label: 'Cask, filled to', range: [1, 700], step: 10, value: 200 },
     strength: { kind: 'strength', label: 'Filled at', range: [1, 80], step: 0.1, from: 'filling.strength' },
-    indrink: indrinkInput,
     loss: { house: 'alcoholLoss' },
     humidity: { house: 'storeHumidity' },
     steady: { house: 'steadyHumidity' },
     years: { label: 'Years', house: 'yearsInWood' },
+    indrink: indrinkInput,
   },
   outputs: {
     volume: { kind: 'volume20', label: 'Left in the cask', digits: 1 },

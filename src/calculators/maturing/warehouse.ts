@@ -38,9 +38,9 @@ export default defineCalculator({
     },
     size: { kind: 'volume', label: 'Mean cask', range: [1, 700], step: 5, from: 'casks.meanSize' },
     strength: { kind: 'strength', label: 'Filled at', range: [1, 80], step: 0.1, from: 'filling.strength' },
-    indrink: indrinkInput,
     years: { house: 'yearsInWood', range: [1, 80] },
     loss: { house: 'alcoholLoss' },
+    indrink: indrinkInput,
   },
   outputs: {
     stock: { kind: 'count', label: 'Casks in the full store' },

@@ -4,12 +4,15 @@ import { type Portion, type Quantity } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { within } from '../range.ts';
 import { amountsOf, minus, portionOf, type Amounts } from '../spirit/amounts.ts';
-import { potAmounts, refuseRun, type Run } from './run.ts';
+import { potAfter, potAmounts, refuseRun, type Run } from './run.ts';
 import { POT_RANGE, stillCurve, type StillSetting } from './still.ts';
 
-/** Foreshots end at a strength, % vol, or after a share, 0–1, of the charge's alcohol has come over. */
+/** Foreshots end at a strength, % vol, after a share, 0–1, of the charge's alcohol, or after so many litres have come over. */
 export type ForeshotsEnd =
-  Quantity<'strength'> | { readonly strength: Quantity<'strength'> } | { readonly share: Quantity<'share'> };
+  | Quantity<'strength'>
+  | { readonly strength: Quantity<'strength'> }
+  | { readonly share: Quantity<'share'> }
+  | { readonly volume: Quantity<'volume20'> };
 
 export interface Cuts {
   readonly foreshots: ForeshotsEnd;
@@ -44,6 +47,7 @@ function potAfterForeshots(charge: Amounts, setting: StillSetting, end: Foreshot
     if (strength >= strengthOver(start)) return start;
     return potAt(strength);
   }
+  if ('volume' in end) return potAfter(charge, setting, end.volume);
   within('The share of the foreshots', end.share, 0, 1);
   const kept = charge.ethanol * (1 - end.share);
   const miss = (x: number) => potAmounts(charge, setting, x).ethanol - kept;

@@ -1,7 +1,16 @@
 // The balanced round: foreshots and feints go back to the next charge until the round repeats itself.
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
+import { formatNumber } from '../format.ts';
 import { bracketedRoot } from '../numerics/root.ts';
-import { kilopascals, litres20, share, type Portion, type Quantity, type Spirit } from '../quantity.ts';
+import {
+  kilopascals,
+  litres20,
+  share,
+  strength,
+  type Portion,
+  type Quantity,
+  type Spirit,
+} from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import {
   amountsOf,
@@ -12,15 +21,18 @@ import {
   type Amounts,
 } from '../spirit/amounts.ts';
 import { massPercentFromStrength } from '../spirit/strength.ts';
+import type { VapourModel } from '../vapour/equilibrium.ts';
 import { cutAmounts, portions, type Cuts, type ForeshotsEnd, type Parts } from './cuts.ts';
-import { runStill, type Run } from './run.ts';
-import { stillCurve, type StillSetting } from './still.ts';
+import { potAfter, runStill, type Run } from './run.ts';
+import { stillCurve, strengthOfVapour, type StillCurve, type StillSetting } from './still.ts';
 
 export interface RoundPlan {
   readonly wash: Spirit;
   readonly washStill: { readonly reflux?: Quantity<'share'>; readonly until: Quantity<'strength'> };
   readonly spiritStill: Cuts & { readonly reflux?: Quantity<'share'> };
   readonly pressure?: Quantity<'pressure'>;
+  /** How vapour over liquid is reckoned; van Laar when left out. */
+  readonly model?: VapourModel | undefined;
   /** Strength, % vol, above which the spirit charge is diluted with water; left out, it is never diluted. */
   readonly diluteTo?: Quantity<'strength'>;
 }
@@ -33,10 +45,16 @@ export interface Round extends Parts<Portion> {
   readonly charge: Portion;
   /** Water put into the spirit charge to bring its strength down, L at 20 °C; 0 when none is needed. */
   readonly dilution: Quantity<'volume20'>;
+  /** Strength at the safe of the first spirit, and where the heart begins, % vol. */
+  readonly begins: { readonly run: Quantity<'strength'>; readonly heart: Quantity<'strength'> };
   readonly spiritRun: Run;
 }
 
 const STRONGEST_CHARGE = 0.55; // mole fraction, about 80 % vol: a charge growing past this is not going to settle
+// Times the low wines' volume. The heart is 45 to 60 % of a charge's alcohol (recalled), so a charge is about 1.7 to 2.2 times
+// its low wines. Low wines are a third of the wash: beyond 3 times them, the spirit still would be larger than the wash still.
+const LARGEST_CHARGE = 3;
+const HAIR = 1e-12; // by which a bracket is opened against rounding
 const ROUNDING = 1e-9; // of the charge's water: less than this was not poured but rounded
 const REMEDY =
   'The trade lets the charge down with water to 30 % vol or less, or begins the heart sooner, at a higher strength.';
@@ -46,11 +64,11 @@ const neverSettles = (heartEnd: number) =>
     `The round never settles: the heart, taken down to ${heartEnd} % vol, carries off less alcohol than the low wines bring, so each charge is stronger than the last. ${REMEDY}`,
   );
 
+const tooLarge = (times: number, volume: number) =>
+  `The spirit charge would be ${formatNumber(volume, 0)} L, ${formatNumber(times, 1)} times the low wines. About twice is usual, and beyond ${LARGEST_CHARGE} times the spirit still would be larger than the wash still. Too much goes back, or is water: let the heart begin sooner or end later, or change the strength to which the charge is let down.`;
+
 /** What cannot be done with the cuts of a plan in a still, whatever the charge; or the pot's mole fractions at them. */
-function cutPots(
-  setting: StillSetting,
-  { heart, feints }: Cuts,
-): { heart: number; feints: number } | Refusal {
+function cutPots(setting: StillSetting, { heart, feints }: Cuts): Pots | Refusal {
   const curve = stillCurve(setting);
   const pots = { heart: curve.potAt(heart), feints: curve.potAt(feints) };
   if (pots.heart === undefined) return refuse(`No charge gives spirit of ${heart} % vol in this still.`);
@@ -61,42 +79,83 @@ function cutPots(
   return { heart: pots.heart, feints: pots.feints };
 }
 
+type Pots = { readonly heart: number; readonly feints: number };
+
+/**
+ * What leaves for good, in heart and lees, of one mole in the pot where the heart begins, at mole fraction `x`.
+ * From there on the still only sends out heart and lees, and keeps feints back.
+ */
+function sentOut(x: number, { left }: StillCurve, pots: Pots): Amounts {
+  const heldBack = left(pots.heart, pots.feints);
+  const atHeartEnd = left(x, pots.heart);
+  const feints = atHeartEnd * (1 - heldBack);
+  const ethanol = x - atHeartEnd * (pots.heart - heldBack * pots.feints);
+  return { ethanol, water: 1 - feints - ethanol };
+}
+
 /**
  * Mole fraction in the pot at which the heart of a balanced round begins, or undefined when there is none.
- * From there on the still only sends out heart and lees, and keeps feints back. In balance heart and lees must hold
- * ethanol and water as the low wines do, and that share depends on where the heart begins alone: one unknown.
+ * In balance heart and lees must hold ethanol and water as the low wines do, and that share depends on where the
+ * heart begins alone: one unknown, whatever the foreshots.
  */
-function balancedHeartStart(
-  lowWines: Amounts,
-  setting: StillSetting,
-  pots: { readonly heart: number; readonly feints: number },
-): number | undefined {
-  const { left } = stillCurve(setting);
-  const heldBack = left(pots.heart, pots.feints);
+function balancedHeartStart(lowWines: Amounts, curve: StillCurve, pots: Pots): number | undefined {
   /** Ethanol that heart and lees carry off over what they may; negative when the next charge would be stronger. */
   const surplus = (x: number) => {
-    const atHeartEnd = left(x, pots.heart);
-    const feints = atHeartEnd * (1 - heldBack);
-    const feintsEthanol = atHeartEnd * (pots.heart - heldBack * pots.feints);
-    const ethanol = x - feintsEthanol;
-    return ethanol * lowWines.water - (1 - feints - ethanol) * lowWines.ethanol;
+    const { ethanol, water } = sentOut(x, curve, pots);
+    return ethanol * lowWines.water - water * lowWines.ethanol;
   };
   if (surplus(STRONGEST_CHARGE) < 0 || surplus(pots.heart) > 0) return undefined;
   return bracketedRoot(surplus, pots.heart, STRONGEST_CHARGE);
 }
 
-/** Mole fraction of the charge whose foreshots, cut as planned, end where the balanced heart begins; undefined when none does. */
-function chargeBefore(heartStart: number, setting: StillSetting, end: ForeshotsEnd): number | undefined {
-  const { left, potAt } = stillCurve(setting);
+/**
+ * Mole fraction of the charge whose foreshots, cut as planned, end where the balanced heart begins; undefined when none does.
+ * `moles` are in the pot where the heart begins.
+ */
+function chargeBefore(
+  heartStart: number,
+  moles: number,
+  { left, potAt }: StillCurve,
+  end: ForeshotsEnd,
+): number | undefined {
   if (typeof end === 'number' || 'strength' in end) {
     // Foreshots end at one place in the pot: a charge below it has none, one above it always ends there.
     const cut = potAt(typeof end === 'number' ? end : end.strength);
     return cut === undefined || cut >= heartStart ? heartStart : undefined;
   }
-  if (end.share === 0) return heartStart;
-  const miss = (x: number) => left(x, heartStart) * heartStart - (1 - end.share) * x;
+  if (('share' in end ? end.share : end.volume) === 0) return heartStart;
+  const after = mixture(moles, heartStart);
+  const miss =
+    'share' in end
+      ? (x: number) => left(x, heartStart) * heartStart - (1 - end.share) * x
+      : (x: number) => end.volume - portionOf(minus(mixture(moles / left(x, heartStart), x), after)).volume;
   return miss(STRONGEST_CHARGE) > 0 ? undefined : bracketedRoot(miss, heartStart, STRONGEST_CHARGE);
 }
+
+/** Moles of a charge of mole fraction `x` whose heart and lees hold the low wines' ethanol when foreshots are a volume; undefined when none do. */
+function molesBeforeVolume(
+  x: number,
+  lowWines: Amounts,
+  setting: StillSetting,
+  pots: Pots,
+  volume: Quantity<'volume20'>,
+): number | undefined {
+  const { left } = stillCurve(setting);
+  const atHeartEnd = left(x, pots.heart);
+  const feints = atHeartEnd * (pots.heart - left(pots.heart, pots.feints) * pots.feints);
+  /** Ethanol that heart and lees hold over that of the low wines. */
+  const surplus = (moles: number) => {
+    const pot = potAfter(mixture(moles, x), setting, volume);
+    const kept = pot === undefined ? 0 : moles * left(x, pot) * pot;
+    return kept - moles * feints - lowWines.ethanol;
+  };
+  const most = amountsOf({ volume, strength: strength(100) }).ethanol; // foreshots hold no more than pure alcohol would
+  const [least, enough] = [0, most].map((taken) => (lowWines.ethanol + taken) / (x - feints));
+  if (!(enough! > least! * (1 + HAIR))) return least!;
+  return surplus(enough!) < 0 ? undefined : bracketedRoot(surplus, least! * (1 - HAIR), enough!);
+}
+
+const mixture = (moles: number, x: number): Amounts => ({ ethanol: moles * x, water: moles * (1 - x) });
 
 /** The spirit charge, in kilomoles, that comes back unchanged, and its parts; diluted to the plan's limit where it would be stronger. */
 function settledCharge(
@@ -106,18 +165,31 @@ function settledCharge(
 ): { readonly charge: Amounts; readonly parts: Parts<Amounts> } | Refusal {
   const pots = cutPots(setting, plan.spiritStill);
   if ('refused' in pots) return pots;
-  const heartStart = balancedHeartStart(lowWines, setting, pots);
-  const natural = heartStart && chargeBefore(heartStart, setting, plan.spiritStill.foreshots);
+  const { foreshots } = plan.spiritStill;
+  const curve = stillCurve(setting);
+  const heartStart = balancedHeartStart(lowWines, curve, pots);
+  const atStart = heartStart && lowWines.ethanol / sentOut(heartStart, curve, pots).ethanol;
+  const natural = heartStart && chargeBefore(heartStart, atStart!, curve, foreshots);
   const limit = plan.diluteTo === undefined ? Infinity : moleFractionOf(plan.diluteTo);
   if (natural === undefined && limit === Infinity) return neverSettles(plan.spiritStill.heart);
 
   const x = Math.min(natural ?? Infinity, limit);
-  const parts = cutAmounts({ ethanol: x, water: 1 - x }, setting, plan.spiritStill);
+  if (typeof foreshots !== 'number' && 'volume' in foreshots && x > pots.heart) {
+    const moles =
+      x === natural
+        ? atStart! / curve.left(x, heartStart!)
+        : molesBeforeVolume(x, lowWines, setting, pots, foreshots.volume);
+    if (moles === undefined) return neverSettles(plan.spiritStill.heart);
+    const charge = mixture(moles, x);
+    const parts = cutAmounts(charge, setting, plan.spiritStill);
+    return 'refused' in parts ? parts : { charge, parts };
+  }
+  const parts = cutAmounts(mixture(1, x), setting, plan.spiritStill);
   if ('refused' in parts) return parts;
   const moles = lowWines.ethanol / (parts.heart.ethanol + parts.residue.ethanol);
   const scaled = ({ ethanol, water }: Amounts) => ({ ethanol: moles * ethanol, water: moles * water });
   return {
-    charge: scaled({ ethanol: x, water: 1 - x }),
+    charge: mixture(moles, x),
     parts: {
       foreshots: scaled(parts.foreshots),
       heart: scaled(parts.heart),
@@ -138,25 +210,35 @@ function moleFractionOf(strength: Quantity<'strength'>): Quantity<'moleFraction'
  */
 export function settleRound(plan: RoundPlan): Round | Refusal {
   const pressure = plan.pressure ?? kilopascals(STANDARD_ATMOSPHERE);
-  const washRun = runStill({ ...plan.washStill, charge: plan.wash, pressure });
+  const washRun = runStill({ ...plan.washStill, charge: plan.wash, pressure, model: plan.model });
   if ('refused' in washRun) return washRun;
 
-  const setting = { reflux: plan.spiritStill.reflux ?? share(0), pressure };
+  const setting = {
+    reflux: plan.spiritStill.reflux ?? share(0),
+    pressure,
+    ...(plan.model && { model: plan.model }),
+  };
   const lowWines = amountsOf(washRun.distillate);
   const settled = settledCharge(lowWines, setting, plan);
   if ('refused' in settled) return settled;
   const { charge, parts } = settled;
+  const wanted = portionOf(charge).volume / washRun.distillate.volume;
+  if (wanted > LARGEST_CHARGE) return refuse(tooLarge(wanted, portionOf(charge).volume));
 
   const spiritRun = runStill({ ...setting, charge: portionOf(charge), until: plan.spiritStill.feints });
   if ('refused' in spiritRun) return spiritRun;
   const recycled = plus(parts.foreshots, parts.feints);
   const water = minus(charge, plus(lowWines, recycled)).water;
+  const { over } = stillCurve(setting);
+  const strengthOver = ({ ethanol, water }: Amounts) =>
+    strengthOfVapour(over(ethanol / (ethanol + water)).vapour);
   return {
     washRun,
     lowWines: washRun.distillate,
     potAle: washRun.residue,
     charge: portionOf(charge),
     dilution: litres20(water > ROUNDING * charge.water ? portionOf({ ethanol: 0, water }).volume : 0),
+    begins: { run: strengthOver(charge), heart: strengthOver(minus(charge, parts.foreshots)) },
     spiritRun,
     ...portions(parts),
   };

@@ -1,9 +1,11 @@
 // One batch run of a pot still: the charge comes over until the distillate is weak enough.
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
+import { bracketedRoot } from '../numerics/root.ts';
 import { kilopascals, moleFraction, share, type Portion, type Quantity, type Spirit } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { VERY_MUCH, within } from '../range.ts';
 import { amountsOf, minus, portionOf, type Amounts } from '../spirit/amounts.ts';
+import type { VapourModel } from '../vapour/equilibrium.ts';
 import { POT_RANGE, stillCurve, strengthOfVapour, type StillSetting } from './still.ts';
 
 export interface RunPlan {
@@ -11,6 +13,7 @@ export interface RunPlan {
   /** Part of one further stage given by head and neck, 0–1. */
   readonly reflux?: Quantity<'share'>;
   readonly pressure?: Quantity<'pressure'>;
+  readonly model?: VapourModel | undefined;
   /** Strength of the distillate at which the run ends, % vol. */
   readonly until: Quantity<'strength'>;
 }
@@ -40,6 +43,22 @@ export function potAmounts(charge: Amounts, setting: StillSetting, x: number): A
   if (x === start) return charge; // exactly, so that nothing has come over
   const moles = total * stillCurve(setting).left(start, x);
   return { ethanol: moles * x, water: moles * (1 - x) };
+}
+
+/**
+ * Mole fraction in the pot once `volume` litres at 20 °C have come over, caught in one vessel; undefined when the still
+ * cannot be followed so far.
+ */
+export function potAfter(
+  charge: Amounts,
+  setting: StillSetting,
+  volume: Quantity<'volume20'>,
+): number | undefined {
+  within('The volume come over, L,', volume, 0, VERY_MUCH);
+  const start = charge.ethanol / (charge.ethanol + charge.water);
+  if (volume === 0) return start;
+  const over = (x: number) => portionOf(minus(charge, potAmounts(charge, setting, x))).volume - volume;
+  return over(POT_RANGE.weakest) < 0 ? undefined : bracketedRoot(over, POT_RANGE.weakest, start);
 }
 
 /** What is wrong with a charge or an end for this still, or nothing. */
@@ -86,6 +105,7 @@ export function runStill(plan: RunPlan): Run | Refusal {
   const setting = {
     reflux: plan.reflux ?? share(0),
     pressure: plan.pressure ?? kilopascals(STANDARD_ATMOSPHERE),
+    ...(plan.model && { model: plan.model }),
   };
   const before = amountsOf(charge);
   const end = stillCurve(setting).potAt(until);

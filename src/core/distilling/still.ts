@@ -13,12 +13,14 @@ import { celsius, moleFraction, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 import { massPercentFromMoleFraction, moleFractionFromMassPercent } from '../spirit/amounts.ts';
 import { massPercentFromStrength, strengthFromMassPercent } from '../spirit/strength.ts';
-import { vapourOver, type Boiling } from '../vapour/equilibrium.ts';
+import { vapourOver, type Boiling, type VapourModel } from '../vapour/equilibrium.ts';
 
 /** How a still is run. `reflux` 0–1: the part of one further stage that head and neck give. `pressure` 20–150 kPa. */
 export interface StillSetting {
   readonly reflux: Quantity<'share'>;
   readonly pressure: Quantity<'pressure'>;
+  /** How vapour over liquid is reckoned; van Laar when left out. */
+  readonly model?: VapourModel;
 }
 
 /** Mole fractions in the pot between which a still can be followed: 0.0033 to 92 % vol. */
@@ -28,10 +30,13 @@ export const POT_RANGE = { weakest: 1e-5, strongest: 0.75 } as const;
  * The distillate over a pot whose liquid has mole fraction `x`, and the boiling point of that liquid.
  * One equilibrium stage, and `reflux` of the way from its vapour to the vapour of one more stage.
  */
-export function distillateOver(x: Quantity<'moleFraction'>, { reflux, pressure }: StillSetting): Boiling {
-  const first = vapourOver(x, pressure);
+export function distillateOver(
+  x: Quantity<'moleFraction'>,
+  { reflux, pressure, model }: StillSetting,
+): Boiling {
+  const first = vapourOver(x, pressure, model);
   if (reflux === 0) return first;
-  const second = vapourOver(first.vapour, pressure).vapour;
+  const second = vapourOver(first.vapour, pressure, model).vapour;
   return {
     vapour: moleFraction(first.vapour + reflux * (second - first.vapour)),
     temperature: first.temperature,
@@ -70,14 +75,14 @@ function follow(panels: readonly ChebyshevSeries[]): (u: number) => number {
   };
 }
 
-/** What each panel shows at one pressure: the pot, the vapour over it, the vapour over that vapour condensed; and the same followed. */
+/** What each panel shows at one pressure, by one model: the pot, the vapour over it, the vapour over that vapour condensed; and the same followed. */
 const looks = remember(
-  (pressure: Quantity<'pressure'>) =>
+  ({ pressure, model }: Omit<StillSetting, 'reflux'>) =>
     Array.from({ length: PANELS }, (_, i) => {
       const x = chebyshevPoints(START + i * WIDTH, START + (i + 1) * WIDTH, POINTS).map(fromLogit);
-      const boiling = x.map((each) => vapourOver(moleFraction(each), pressure));
+      const boiling = x.map((each) => vapourOver(moleFraction(each), pressure, model));
       const first = boiling.map(({ vapour }) => vapour);
-      const second = first.map((each) => vapourOver(each, pressure).vapour);
+      const second = first.map((each) => vapourOver(each, pressure, model).vapour);
       const temperature = boiling.map((each) => each.temperature);
       const series = {
         first: chebyshevSeries(first),
@@ -87,12 +92,13 @@ const looks = remember(
       return { x, first, second, series };
     }),
   4,
+  ({ pressure, model }) => `${pressure}|${model}`,
 );
 
 /** The curve of one still setting. Rayleigh's law: d ln(moles in the pot) = dx / (y − x). */
 function drawCurve(setting: StillSetting): StillCurve {
   const reflux = within('The reflux', setting.reflux, 0, 1);
-  const panels = looks(setting.pressure);
+  const panels = looks(setting);
   const over = (first: number, second: number) => first + reflux * (second - first);
   const boilsAt = follow(panels.map(({ series }) => series.temperature));
   const vapourAt = follow(
@@ -128,4 +134,8 @@ function drawCurve(setting: StillSetting): StillCurve {
 }
 
 /** The curve of a still, drawn once for each setting and remembered: it does not depend on the charge. */
-export const stillCurve = remember(drawCurve, 8, ({ reflux, pressure }) => `${reflux}|${pressure}`);
+export const stillCurve = remember(
+  drawCurve,
+  8,
+  ({ reflux, pressure, model }) => `${reflux}|${pressure}|${model}`,
+);

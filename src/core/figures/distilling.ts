@@ -5,6 +5,7 @@ import { computed, spreads, type Choice, type Figure } from './define.ts';
 export const distilling = {
   airPressure: { is: 'measured', kind: 'pressure', label: 'Air pressure', limits: [60, 110], step: 0.5, meaning: 'Pressure of the air at the still house; it falls with height and weather.' },
   numberOfStills: { is: 'said', kind: 'count', label: 'Number of stills', limits: [1, 60] },
+  washReflux: { is: 'measured', kind: 'share', label: 'Reflux of the wash still', limits: [0, 1], step: 0.01, meaning: 'Part of one further stage that its head and neck give. Set it so that strength and litres of the low wines agree with yours.' },
   washEnd: { is: 'set', kind: 'strength', label: 'Wash run ends at', limits: [0.1, 20], step: 0.1, usual: { range: [1, 1], source: 'common-practice' }, meaning: 'Strength of the low wines at the safe when the wash still is stopped.' },
   lowWinesVolume: { is: 'computed', kind: 'volume20', label: 'Low wines from a mash', limits: [5, 300_000], at: 'lowWines.volume', grows: true, card: true, quoted: { typical: 15_000, spread: spreads.volume }, watched: true },
   lowWinesStrength: { is: 'computed', kind: 'strength', label: 'Low-wines strength', limits: [8, 35], at: 'lowWines.strength', card: true, quoted: { typical: 22, spread: spreads.strength }, watched: true },
@@ -19,11 +20,15 @@ export const distilling = {
   spiritReflux: { is: 'measured', kind: 'share', label: 'Reflux of the spirit still', limits: [0, 1], step: 0.01, meaning: 'Part of one further stage that head and neck give: 0 for none, 1 for a whole one. Set it so that the strength at the start of the run agrees with your safe.' },
   boilOff: { is: 'computed', kind: 'energy', label: 'Heat that boils off both runs', limits: [0, 1e7], at: 'stills.boilOff', grows: true, watched: true },
   foreshotsShare: { is: 'set', kind: 'percent', label: 'Foreshots, by share', limits: [0, 40], step: 0.1, usual: { range: [1, 5], source: 'common-practice' }, instead: 'it counts only while the foreshots end after a share of the alcohol', meaning: 'Part of the charge’s alcohol taken as foreshots.' },
+  foreshotsVolume: { is: 'set', kind: 'volume20', label: 'Foreshots, by volume', limits: [0, 20_000], step: 1, instead: 'it counts only while the foreshots end after so many litres', meaning: 'Litres taken as foreshots in one run, at 20 °C.' },
+  foreshotsMinutes: { is: 'set', kind: 'minutes', label: 'Foreshots, by time', limits: [0, 180], step: 1, usual: { range: [5, 45], source: 'common-practice' }, instead: 'it counts only while the foreshots end after so many minutes', meaning: 'Minutes for which the foreshots run.' },
+  foreshotsFlow: { is: 'measured', kind: 'volumeFlow', label: 'Flow of the foreshots', limits: [1, 20_000], step: 10, instead: 'it counts only while the foreshots end after so many minutes', meaning: 'Litres that come over in an hour while they run; one charge of the house a run.' },
   foreshotsStrength: { is: 'set', kind: 'strength', label: 'Foreshots, by strength', limits: [20, 90], step: 0.1, usual: { range: [72, 75], source: 'common-practice' }, instead: 'it counts only while the foreshots end at a strength', meaning: 'Strength at the safe at which the foreshots end.' },
   foreshotsTaken: { ...computed.volume, label: 'Foreshots from a mash', at: 'foreshots.volume', watched: true },
+  foreshotsBegin: { ...computed.strength, label: 'Strength at which the run begins', at: 'foreshots.begins' },
   foreshotsMeanStrength: { ...computed.strength, label: 'Strength of the foreshots', at: 'foreshots.strength' },
   foreshotsAlcohol: { ...computed.alcohol, label: 'Pure alcohol in the foreshots', at: 'foreshots.alcohol' },
-  heartBegins: { is: 'computed', kind: 'strength', label: 'Strength at which the heart begins', limits: [40, 88], usual: { range: [72, 75], source: 'common-practice' }, at: 'beside.heartBegins', quoted: { typical: 73, spread: spreads.strength } },
+  heartBegins: { is: 'computed', kind: 'strength', label: 'Strength at which the heart begins', limits: [40, 88], usual: { range: [71, 76], source: 'common-practice' }, at: 'heart.begins', quoted: { typical: 73, spread: spreads.strength } },
   heartEnd: { is: 'set', kind: 'strength', label: 'Heart ends at', told: 'Strength at which the heart ends', alias: 'heartEnds', limits: [20, 85], step: 0.1, usual: { range: [58, 66], source: 'common-practice' }, card: true, meaning: 'Strength at the safe at which the heart ends and the feints begin.', quoted: { typical: 62, spread: spreads.strength } },
   heartVolume: { is: 'computed', kind: 'volume20', label: 'New spirit from a mash', limits: [1, 150_000], at: 'heart.volume', grows: true, card: true, watched: true, quoted: { typical: 4600, spread: spreads.volume } },
   heartStrength: { is: 'computed', kind: 'strength', label: 'Strength of the new spirit', limits: [50, 87], usual: { range: [67, 71], source: 'common-practice' }, at: 'heart.strength', card: true, watched: true, quoted: { typical: 68.7, spread: spreads.strength } },
@@ -44,7 +49,12 @@ export const distillingChoices = {
   foreshotsBy: {
     label: 'Foreshots end',
     meaning: 'How the stillman decides that the heart begins.',
-    options: { share: 'after a share of the alcohol', strength: 'at a strength' },
+    options: {
+      share: 'after a share of the alcohol',
+      volume: 'after so many litres',
+      minutes: 'after so many minutes',
+      strength: 'at a strength',
+    },
   },
   dilution: {
     label: 'A charge that is too strong',

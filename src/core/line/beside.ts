@@ -1,5 +1,4 @@
 // Figures that a guide quotes and the line does not hold: reckoned from it when they are asked for.
-import { strengthAt } from '../distilling/strength-at.ts';
 import { CASK_SIZES } from '../maturing/filling.ts';
 import type { Line } from './line.ts';
 
@@ -7,8 +6,6 @@ import type { Line } from './line.ts';
 const beside: Readonly<Record<string, (line: Line) => number | undefined>> = {
   /** Litres of pure alcohol from a tonne of malt, as the house makes it. */
   spiritYield: ({ heart, pace }) => heart.alcohol / pace.tonnesPerMash,
-  /** Strength at the safe, % vol, when the foreshots are over. */
-  heartBegins: ({ round, foreshots }) => strengthAt(round.spiritRun.curve, foreshots.volume),
   /** Litres of pure alcohol. */
   alcoholPerWeek: ({ heart, house }) => heart.alcohol * house.mashesPerWeek,
   alcoholPerYear: ({ heart, pace }) => heart.alcohol * pace.mashesPerYear,

@@ -1,12 +1,16 @@
 // Figures that each stand alone but together cannot be true, or are far from common practice.
 import type { Stage } from '../figures/index.ts';
 import { formatNumber } from '../format.ts';
+import { cutCautions } from './cut-cautions.ts';
+import type { House } from './house.ts';
 import type { Line } from './line.ts';
 
 export interface Caution {
   readonly stage: Stage;
   /** "impossible" breaks a balance; "unusual" is only rare. */
   readonly weight: 'impossible' | 'unusual';
+  /** The figure of the house to change, where it is one. */
+  readonly figure?: keyof House;
   readonly says: string;
 }
 
@@ -14,16 +18,8 @@ const litre = (n: number) => `${formatNumber(n, 0)} L`;
 const MODEL_SPREAD = 1.02; // Balling and the yield factor 6.06 differ by up to about 2 % at full attenuation
 
 /** What a careful colleague would say of these figures; empty when they agree. */
-export function cautions({
-  house,
-  malt,
-  mash,
-  wash,
-  charge,
-  heart,
-  matured,
-  round,
-}: Line): readonly Caution[] {
+export function cautions(line: Line): readonly Caution[] {
+  const { house, malt, mash, wash, charge, heart, matured, round } = line;
   const found: (Caution | false)[] = [
     mash.efficiency > 100 && {
       stage: 'mashing',
@@ -71,5 +67,5 @@ export function cautions({
       says: `After ${house.yearsInWood} years the cask is at ${matured.strength.toFixed(1)} % vol, below the 40 % vol that most laws ask of whisky.`,
     },
   ];
-  return found.filter((caution) => caution !== false);
+  return [...found.filter((caution) => caution !== false), ...cutCautions(line)];
 }

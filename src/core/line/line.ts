@@ -7,7 +7,9 @@ import { strikeTemperature } from '../mashing/strike.ts';
 import { draffMass, mashEfficiency, wortExtract, wortMass } from '../mashing/wort.ts';
 import { fermentWort, type Fermentation } from '../fermenting/wash.ts';
 import type { Cuts } from '../distilling/cuts.ts';
+import { foreshotsEnd } from '../distilling/foreshots.ts';
 import { settleRound, type Round } from '../distilling/round.ts';
+import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { CaskYear } from '../maturing/cask.ts';
 import { bottlesFrom, meanCask } from '../maturing/filling.ts';
 import { filtered, throughWood } from '../maturing/to-bottle.ts';
@@ -17,7 +19,6 @@ import {
   litres20,
   litresOfAlcohol,
   quantity,
-  share,
   strength,
   type Portion,
   type Quantity,
@@ -70,8 +71,9 @@ export interface Line {
   readonly lowWines: Portion;
   readonly potAle: Portion;
   readonly charge: Portion;
-  readonly foreshots: Portion;
-  readonly heart: Portion;
+  /** With the strength at the safe at which each begins, % vol. */
+  readonly foreshots: Portion & { readonly begins: Quantity<'strength'> };
+  readonly heart: Portion & { readonly begins: Quantity<'strength'> };
   readonly feints: Portion;
   readonly spentLees: Portion;
   readonly stills: {
@@ -114,31 +116,30 @@ function letDown(spirit: Portion, wanted: Quantity<'strength'>): Portion & { wat
 /** Where a house cuts its spirit run. */
 export function spiritCuts(house: House): Cuts {
   return {
-    foreshots:
-      house.foreshotsBy === 'share'
-        ? { share: share(house.foreshotsShare / 100) }
-        : { strength: house.foreshotsStrength },
+    foreshots: foreshotsEnd(house),
     heart: house.heartEnd,
     feints: house.feintsEnd,
   };
 }
 
 /** The wash and spirit runs of a house in balance, one spirit charge for each wash charge and mash. */
-function distil(house: House, wash: Fermentation): Round | Refusal {
+function distil(house: House, wash: Fermentation, model?: VapourModel): Round | Refusal {
   return settleRound({
     wash,
-    washStill: { until: house.washEnd },
+    washStill: { reflux: house.washReflux, until: house.washEnd },
     spiritStill: { reflux: house.spiritReflux, ...spiritCuts(house) },
     pressure: house.airPressure,
+    model,
     ...(house.dilution === 'when-needed' ? { diluteTo: house.chargeLimit } : {}),
   });
 }
 
-/** The wort of a house fermented, and its round in balance: the part of the line that a stillman can check. */
-export function roundOf(house: House): Round | Refusal {
+/** The wort of a house fermented, and its round in balance by a model of vapour: the part of the line that a stillman can check. */
+export function roundOf(house: House, model?: VapourModel): Round | Refusal {
   return distil(
     house,
     fermentWort({ volume: house.wortVolume, gravity: house.originalGravity }, house.finalGravity),
+    model,
   );
 }
 
@@ -269,8 +270,8 @@ export function line(house: House): Line | Refusal {
     lowWines: round.lowWines,
     potAle: round.potAle,
     charge: round.charge,
-    foreshots: round.foreshots,
-    heart: round.heart,
+    foreshots: { ...round.foreshots, begins: round.begins.run },
+    heart: { ...round.heart, begins: round.begins.heart },
     feints: round.feints,
     spentLees: round.residue,
     stills: { boilOff: boilOffOf(round) },

@@ -1,5 +1,7 @@
-// How far the round may be off when the house's figures are only so sure: drawn at random, many times.
+// How far the round may be off when the house's figures, and the model of vapour, are only so sure: drawn at random, many times.
+import { foreshotsCount } from '../distilling/foreshots.ts';
 import { normalRandom } from '../numerics/random.ts';
+import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { House } from './house.ts';
 import { roundOf } from './line.ts';
 
@@ -8,14 +10,33 @@ export const unsureFigures = [
   'wortVolume',
   'originalGravity',
   'finalGravity',
+  'washReflux',
   'washEnd',
   'spiritReflux',
   'foreshotsShare',
+  'foreshotsVolume',
+  'foreshotsMinutes',
+  'foreshotsFlow',
   'foreshotsStrength',
   'heartEnd',
   'feintsEnd',
 ] as const;
 export type UnsureFigure = (typeof unsureFigures)[number];
+
+/** The figures that may carry a ± and that count as the house ends its foreshots. */
+export function unsureIn({ foreshotsBy }: House): readonly UnsureFigure[] {
+  return unsureFigures.filter((name) => foreshotsCount(name, foreshotsBy));
+}
+
+/** All that the rounds of a house are drawn from, as one text: two houses with the same text have the same draws. */
+export function drawnFrom(house: House, unsure: Unsure): string {
+  const counts = unsureIn(house);
+  return JSON.stringify([
+    counts.map((name) => [house[name], unsure[name] ?? 0]),
+    [house.foreshotsBy, house.airPressure, house.dilution],
+    house.dilution === 'never' ? undefined : house.chargeLimit,
+  ]);
+}
 
 /** Standard uncertainty of each figure, in its own unit; a figure left out is exact. */
 export type Unsure = Partial<Readonly<Record<UnsureFigure, number>>>;
@@ -38,11 +59,17 @@ export interface Draws {
 }
 
 /**
- * Draws `count` houses whose unsure figures are normally spread, and settles the round of each.
+ * Draws `count` houses whose unsure figures are normally spread, and settles the round of each by one model of vapour.
  * A draw that cannot be (a refusal, or a figure outside physics) is counted, not hidden. Same seed, same draws.
  * Source: JCGM 101:2008, clause 7, with independent normal inputs.
  */
-export function drawRounds(house: House, unsure: Unsure, count: number, seed: number): Draws {
+export function drawRounds(
+  house: House,
+  unsure: Unsure,
+  count: number,
+  seed: number,
+  model?: VapourModel,
+): Draws {
   const normal = normalRandom(seed);
   const spread = Object.entries(unsure).filter(([, u]) => u > 0) as [UnsureFigure, number][];
   const values: Record<DrawnFigure, number[]> = {
@@ -59,7 +86,7 @@ export function drawRounds(house: House, unsure: Unsure, count: number, seed: nu
       ...house,
       ...Object.fromEntries(spread.map(([name, u]) => [name, house[name] + u * normal()])),
     };
-    const round = isPhysical(drawn) ? roundOf(drawn) : undefined;
+    const round = isPhysical(drawn) ? roundOf(drawn, model) : undefined;
     if (!round || 'refused' in round) {
       refused++;
       continue;
@@ -74,6 +101,8 @@ export function drawRounds(house: House, unsure: Unsure, count: number, seed: nu
   return { values, refused };
 }
 
+const isPart = (share: number) => share >= 0 && share <= 1;
+
 /** Figures that a wide ± may have drawn outside what any wort or still can have. */
 function isPhysical(house: House): boolean {
   return (
@@ -81,10 +110,13 @@ function isPhysical(house: House): boolean {
     house.originalGravity < 1.15 &&
     house.finalGravity > 0.98 &&
     house.finalGravity < house.originalGravity &&
-    house.spiritReflux >= 0 &&
-    house.spiritReflux <= 1 &&
+    isPart(house.washReflux) &&
+    isPart(house.spiritReflux) &&
     house.foreshotsShare >= 0 &&
     house.foreshotsShare < 100 &&
+    house.foreshotsVolume >= 0 &&
+    house.foreshotsMinutes >= 0 &&
+    house.foreshotsFlow >= 0 &&
     house.washEnd > 0.01 &&
     house.feintsEnd > 0.01 &&
     house.heartEnd < 97
@@ -108,4 +140,26 @@ export function summarise(values: readonly number[]): Summary | undefined {
   const sorted = values.toSorted((a, b) => a - b);
   const at = (part: number) => sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))]!;
   return { mean, standard: Math.sqrt(squares / (values.length - 1)), low: at(0.025), high: at(0.975) };
+}
+
+/** A summary of the same houses by two models: `standard` is all of it, `figures` and `model` what either does alone. */
+export interface SpreadOfTwo extends Summary {
+  readonly figures: number;
+  readonly model: number;
+}
+
+/**
+ * The draws of two models together, each taken to be as likely as the other. Variances add: that of the figures, within
+ * a model, and that of the model, the square of half the distance between the two means. That half is about as much as
+ * six published models lie apart, 12 % of the feints and 6 % of the charge (see tests/core/spread.test.ts).
+ * Undefined for fewer than two draws of either. Source: law of total variance.
+ */
+export function summariseTwo(one: readonly number[], other: readonly number[]): SpreadOfTwo | undefined {
+  const [a, b, both] = [summarise(one), summarise(other), summarise([...one, ...other])];
+  if (!a || !b || !both) return undefined;
+  return {
+    ...both,
+    figures: Math.sqrt((a.standard ** 2 + b.standard ** 2) / 2),
+    model: Math.abs(a.mean - b.mean) / 2,
+  };
 }

@@ -1,7 +1,8 @@
-// Vapour over boiling ethanol–water: van Laar activities, Antoine vapour pressures.
+// Vapour over boiling ethanol–water: van Laar activities, Antoine vapour pressures; or another model, to judge them by.
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
 import { celsius, kilopascals, moleFraction, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
+import { WILSON_ETHANOL, WILSON_WATER, wilsonActivities } from './wilson.ts';
 
 const MMHG = 101.325 / 760; // kPa in a millimetre of mercury
 const A12 = 0.7292 * Math.LN10; // van Laar, ethanol in water; de Nevers, p. 186, printed for log10
@@ -39,32 +40,45 @@ export interface Boiling {
   readonly temperature: Quantity<'temperature'>;
 }
 
+/** The models of vapour over liquid; the book reckons with the first. Both are as near to Carey and Lewis, see tests/core/equilibrium.test.ts. */
+const models = {
+  'van Laar': { activities, ethanolLaw: ETHANOL, waterLaw: WATER },
+  Wilson: { activities: wilsonActivities, ethanolLaw: WILSON_ETHANOL, waterLaw: WILSON_WATER },
+} as const;
+export type VapourModel = keyof typeof models;
+export const vapourModels = Object.keys(models) as readonly VapourModel[];
+
 /**
  * The vapour over a boiling liquid with mole fraction `x` of ethanol (0–1), and its boiling point.
  * `pressure` 20–150 kPa. Vapour is taken as an ideal gas.
- * Source: modified Raoult's law, van Laar and Antoine constants of de Nevers.
+ * Source: modified Raoult's law, van Laar and Antoine constants of de Nevers; for the other model see wilson.ts.
  */
 export function vapourOver(
   x: Quantity<'moleFraction'>,
   pressure = kilopascals(STANDARD_ATMOSPHERE),
+  model: VapourModel = 'van Laar',
 ): Boiling {
   within('The pressure, kPa,', pressure, 20, 150);
-  const { ethanol, water } = activities(x);
+  const { activities, ethanolLaw, waterLaw } = models[model];
   // Newton's method on the logarithm of the total pressure against 1/(t + 225), nearly a straight line.
   let t = 78.3 + 21.7 * (1 - x) ** 8;
+  let { ethanol, water } = activities(x, t);
   for (let step = 0; step < 12; step++) {
-    const pe = ethanol * antoine(ETHANOL, t);
-    const pw = water * antoine(WATER, t);
+    const pe = ethanol * antoine(ethanolLaw, t);
+    const pw = water * antoine(waterLaw, t);
     const slope =
-      (Math.LN10 * ((pe * ETHANOL.b) / (ETHANOL.c + t) ** 2 + (pw * WATER.b) / (WATER.c + t) ** 2)) /
+      (Math.LN10 *
+        ((pe * ethanolLaw.b) / (ethanolLaw.c + t) ** 2 + (pw * waterLaw.b) / (waterLaw.c + t) ** 2)) /
       (pe + pw);
     const miss = Math.log((pe + pw) / pressure);
     // In u = 1/(t + 225) the curve is almost straight, so a step taken there lands close.
     t = 1 / (1 / (t + 225) + miss / (slope * (t + 225) ** 2)) - 225;
-    if (Math.abs(miss) < 1e-8) break; // the step just taken squares that
+    // Van Laar's activities do not hang on the temperature; Wilson's do a little, and follow it.
+    if (model !== 'van Laar') ({ ethanol, water } = activities(x, t));
+    if (Math.abs(miss) < 1e-8) break; // the step just taken squares that, or leaves a twentieth of it
   }
   return {
-    vapour: moleFraction(Math.min(1, (ethanol * antoine(ETHANOL, t)) / pressure)),
+    vapour: moleFraction(Math.min(1, (ethanol * antoine(ethanolLaw, t)) / pressure)),
     temperature: celsius(t),
   };
 }

@@ -11,6 +11,7 @@ import lowWinesVolume from './low-wines-volume.ts';
 import orderOfASpiritRun from './order-of-a-spirit-run.ts';
 import potAleAWeek from './pot-ale-a-week.ts';
 import pureAlcohol from './pure-alcohol.ts';
+import refluxByProportion from './reflux-by-proportion.ts';
 import season from './season.ts';
 import spentLiquors from './spent-liquors.ts';
 import spiritRunCut from './spirit-run-cut.ts';
@@ -42,4 +43,5 @@ export const distilling: readonly QuestionKind[] = [
   traceLeftInThePot,
   washRun,
   whatIf,
+  refluxByProportion,
 ];

@@ -1,16 +1,18 @@
 // About how much pot ale leaves in a week: two thirds of the wash.
 import { runStill } from '../../../core/distilling/run.ts';
 import { formatNumber as n } from '../../../core/format.ts';
-import { litres20, strength } from '../../../core/quantity.ts';
+import { litres20, share, strength } from '../../../core/quantity.ts';
 import { isRefusal } from '../../../core/refusal.ts';
 import { sum } from '../../sum.ts';
 
+const REFLUX = share(0.05); // of a wash still whose low wines are the 20 to 25 % vol of common practice
 const END = strength(1); // % vol at which the wash run ends; common practice
 
 /** Pot ale of one charge, L. */
 function potAle(wash: number, washStrength: number): number {
   const run = runStill({
     charge: { volume: litres20(wash), strength: strength(washStrength) },
+    reflux: REFLUX,
     until: END,
   });
   return isRefusal(run) ? NaN : run.residue.volume;

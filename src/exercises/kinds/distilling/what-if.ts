@@ -12,7 +12,7 @@ const CUTS = Array.from({ length: 13 }, (_, i) => 55 + i); // % vol, at which th
 function heart(wash: number, washStrength: number, ends: number): number {
   const round = settleRound({
     wash: { volume: litres20(wash), strength: strength(washStrength) },
-    washStill: { until: strength(1) },
+    washStill: { reflux: share(0.05), until: strength(1) },
     spiritStill: {
       reflux: share(0.1),
       foreshots: { share: share(0.03) },

@@ -10,11 +10,11 @@ export default exercise(caskThroughYears, {
   vary: {
     size: [125, 180, 190, 200, 225, 250, 500],
     strength: [63.5],
-    indrink: [0],
     loss: [2, 2.5, 3, 3.5, 4, 5],
     humidity: [65],
     steady: [65],
     years: [6, 8, 10, 12, 15, 18, 20],
+    indrink: [0],
   },
   within: 0.004,
   prompt: (show) =>

@@ -12,9 +12,9 @@ export default exercise(warehouse, {
     casks: [400, 600, 800, 1000, 1200, 1500, 2000],
     size: [190, 200, 225, 250],
     strength: [63.5],
-    indrink: [0],
     years: [6, 8, 10, 12, 15],
     loss: [2, 2.5, 3, 4],
+    indrink: [0],
   },
   within: 0.015,
   prompt: (show) =>
