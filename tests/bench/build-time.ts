@@ -15,14 +15,14 @@ function copyWith(count: number): string {
   symlinkSync(join(root, 'node_modules'), join(folder, 'node_modules'));
   const chapters = join(folder, 'content', 'chapters');
   const all = readdirSync(chapters);
-  const source = readFileSync(join(chapters, 'malting', 'index.mdx'), 'utf8');
+  const source = readFileSync(join(chapters, 'malting', 'explain.mdx'), 'utf8');
   for (let i = all.length; i < count; i++) {
     const text = source
       .replace(/^order: .*$/m, `order: ${100 + i}`)
       .replace(/^title: .*$/m, `title: Copy ${i}`)
       .replace(/^stage: .*\n/m, '');
     cpSync(join(chapters, 'malting'), join(chapters, `copy-${i}`), { recursive: true });
-    writeFileSync(join(chapters, `copy-${i}`, 'index.mdx'), text);
+    writeFileSync(join(chapters, `copy-${i}`, 'explain.mdx'), text);
   }
   const surplus = all.filter(
     (id) => !['malting', 'milling', 'mashing', 'fermenting', 'distilling', 'maturing', 'safety'].includes(id),

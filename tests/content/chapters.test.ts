@@ -6,118 +6,119 @@ import { stages } from '../../src/house/figures.ts';
 import { sources } from '../../src/core/sources.ts';
 import { chapters, glossary, plainText } from './read.ts';
 
-const SECTIONS = [
-  / for$/,
-  /^Your house’s figures$/,
-  /^What goes in, what comes out$/,
-  /^What happens inside/,
-  /^How it is run/,
-  /^What can go wrong/,
-  /flavour$/,
-  /^What can hurt you$/,
-  /^Figures to know$/,
-  /^What visitors ask$/,
-  /^Check yourself$/,
-];
+/** What stands on each of a stage's four pages, in order. */
+const SECTIONS = {
+  explain: [/ for$/, /^What goes in, what comes out$/, /^What happens inside/, /flavour$/],
+  work: [/^Your house’s figures$/, /^How it is run/, /^What can go wrong/, /^Sums for this stage$/],
+  safe: [/^What can hurt you$/],
+  check: [/^Figures to know$/, /^What visitors ask$/, /^Check yourself$/],
+} as const;
 const forms = new Set(
   Object.values(glossary).flatMap(({ term, forms = [] }) =>
     [term, ...forms].map((form) => form.toLowerCase()),
   ),
 );
 
-describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))('%s', (id, { front, body }) => {
-  const isStage = (stages as readonly string[]).includes(id);
+describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
+  '%s',
+  (id, { front, body, pages }) => {
+    const isStage = (stages as readonly string[]).includes(id);
 
-  test('has a title, an order and a summary', () => {
-    expect(front).toMatchObject({
-      title: expect.any(String),
-      order: expect.any(Number),
-      summary: expect.stringMatching(/[.]$/),
+    test('has a title, an order and a summary', () => {
+      expect(front).toMatchObject({
+        title: expect.any(String),
+        order: expect.any(Number),
+        summary: expect.stringMatching(/[.]$/),
+      });
+      expect(front['stage']).toBe(isStage ? id : undefined);
     });
-    expect(front['stage']).toBe(isStage ? id : undefined);
-  });
 
-  test('every bold word is in the glossary, or leads in a sentence', () => {
-    const bold = [...body.matchAll(/\*\*([^*]+)\*\*/g)].map(([, text]) => text!);
-    expect(bold.filter((text) => !text.endsWith('.') && !forms.has(text.toLowerCase()))).toEqual([]);
-  });
+    test('every bold word is in the glossary, or leads in a sentence', () => {
+      const bold = [...body.matchAll(/\*\*([^*]+)\*\*/g)].map(([, text]) => text!);
+      expect(bold.filter((text) => !text.endsWith('.') && !forms.has(text.toLowerCase()))).toEqual([]);
+    });
 
-  test('every source and figure it names exists', () => {
-    for (const [, name] of body.matchAll(/<Source of="([^"]+)"/g))
-      expect(Object.keys(sources)).toContain(name);
-    for (const [, name] of body.matchAll(/<Figure of="([^"]+)"/g)) {
-      expect([...quotable, 'house.foreshotsBy', 'house.dilution']).toContain(name);
-    }
-  });
+    test('every source and figure it names exists', () => {
+      for (const [, name] of body.matchAll(/<Source of="([^"]+)"/g))
+        expect(Object.keys(sources)).toContain(name);
+      for (const [, name] of body.matchAll(/<Figure of="([^"]+)"/g)) {
+        expect([...quotable, 'house.foreshotsBy', 'house.dilution']).toContain(name);
+      }
+    });
 
-  test('links lead to pages of the book', () => {
-    const pages = [
-      ...chapters.map((chapter) => chapter.id),
-      'house',
-      'glossary',
-      'sources',
-      'accuracy',
-      'cross-check',
-      'cards',
-      'script',
-      'practice',
-      'sheets',
-      'search',
-    ];
-    for (const [, address] of body.matchAll(/\]\((\/[^)]*)\)/g))
-      expect(pages).toContain(address!.split('/')[1]);
-  });
+    test('links lead to pages of the book', () => {
+      const pages = [
+        ...chapters.map((chapter) => chapter.id),
+        'house',
+        'glossary',
+        'sources',
+        'accuracy',
+        'cross-check',
+        'cards',
+        'script',
+        'practice',
+        'sheets',
+        'search',
+        'sums',
+      ];
+      for (const [, address] of body.matchAll(/\]\((\/[^)]*)\)/g))
+        expect(pages).toContain(address!.split('/')[1]);
+    });
 
-  test('no figure of the house is typed where it should be live', () => {
-    const live = new Set(
-      quotable
-        .filter((name) => !name.startsWith('house.'))
-        .map((name) => figureText(builtInLine(), name).replace(/[\u202f\u00a0]/g, ' '))
-        .filter((text) => /^\d{1,3},\d{3}|^\d{3,}|\.\d/.test(text)),
-    );
-    // A row of a general table, and a sentence with a source, are about spirit at large and not about the house.
-    const told = body
-      .replace(/^\|(?!.*<Figure).*$/gm, '')
-      .replace(/<details>[^]*?<\/details>/g, '')
-      .replace(/[\u202f\u00a0]/g, ' ')
-      .split(/(?<=[.!?])\s/)
-      .filter((sentence) => !sentence.includes('<Source'));
-    const holds = (sentence: string, text: string) => {
-      const at = sentence.indexOf(text);
-      return (
-        at >= 0 &&
-        !/[\d.,]$/.test(sentence.slice(0, at)) &&
-        !/^[.,]?\d/.test(sentence.slice(at + text.length))
+    test('no figure of the house is typed where it should be live', () => {
+      const live = new Set(
+        quotable
+          .filter((name) => !name.startsWith('house.'))
+          .map((name) => figureText(builtInLine(), name).replace(/[\u202f\u00a0]/g, ' '))
+          .filter((text) => /^\d{1,3},\d{3}|^\d{3,}|\.\d/.test(text)),
       );
-    };
-    expect([...live].filter((text) => told.some((sentence) => holds(sentence, text)))).toEqual([]);
-  });
+      // A row of a general table, and a sentence with a source, are about spirit at large and not about the house.
+      const told = body
+        .replace(/^\|(?!.*<Figure).*$/gm, '')
+        .replace(/<details>[^]*?<\/details>/g, '')
+        .replace(/[\u202f\u00a0]/g, ' ')
+        .split(/(?<=[.!?])\s/)
+        .filter((sentence) => !sentence.includes('<Source'));
+      const holds = (sentence: string, text: string) => {
+        const at = sentence.indexOf(text);
+        return (
+          at >= 0 &&
+          !/[\d.,]$/.test(sentence.slice(0, at)) &&
+          !/^[.,]?\d/.test(sentence.slice(at + text.length))
+        );
+      };
+      expect([...live].filter((text) => told.some((sentence) => holds(sentence, text)))).toEqual([]);
+    });
 
-  test('is written in short sentences', () => {
-    const sentences = plainText(body)
-      .split(/[.!?](?:\s|$)/)
-      .map((s) => s.trim().split(/\s+/).length)
-      .filter((n) => n > 2);
-    const mean = sentences.reduce((sum, n) => sum + n, 0) / sentences.length;
-    expect(mean).toBeLessThan(15);
-  });
+    test('is written in short sentences', () => {
+      const sentences = plainText(body)
+        .split(/[.!?](?:\s|$)/)
+        .map((s) => s.trim().split(/\s+/).length)
+        .filter((n) => n > 2);
+      const mean = sentences.reduce((sum, n) => sum + n, 0) / sentences.length;
+      expect(mean).toBeLessThan(15);
+    });
 
-  test.runIf(isStage)('has its sections in order, its length, its five questions', () => {
-    const headings = [...body.matchAll(/^## (.+)$/gm)].map(([, text]) => text!);
-    const places = SECTIONS.map((section) => headings.findIndex((heading) => section.test(heading)));
-    expect(places, headings.join('; ')).not.toContain(-1);
-    expect(places).toEqual([...places].sort((a, b) => a - b));
-    const words = plainText(body).split(/\s+/).length;
-    expect(words).toBeGreaterThanOrEqual(1800);
-    expect(words).toBeLessThanOrEqual(3300);
-    const check = body.slice(body.indexOf('## Check yourself'));
-    expect(check.match(/<details>/g)).toHaveLength(5);
-  });
+    test.runIf(isStage)('has its four pages, each with its sections in order, and five self-checks', () => {
+      expect(pages.map(({ part }) => part)).toEqual(Object.keys(SECTIONS));
+      for (const { part, body } of pages) {
+        const headings = [...body.matchAll(/^## (.+)$/gm)].map(([, text]) => text!);
+        const places = SECTIONS[part as keyof typeof SECTIONS].map((section) =>
+          headings.findIndex((heading) => section.test(heading)),
+        );
+        expect(places, `${part}: ${headings.join('; ')}`).not.toContain(-1);
+        expect(places, part).toEqual([...places].sort((a, b) => a - b));
+      }
+      expect(plainText(body).split(/\s+/).length).toBeLessThanOrEqual(3300);
+      const check = body.slice(body.indexOf('## Check yourself'));
+      expect(check.match(/<details>/g)).toHaveLength(5);
+    });
 
-  test('dangers carry their cautions', () => {
-    if (isStage) expect(body.slice(body.indexOf('## What can hurt you'))).toMatch(/<Caution of=/);
-  });
-});
+    test('dangers carry their cautions', () => {
+      if (isStage) expect(pages.find(({ part }) => part === 'safe')!.body).toMatch(/<Caution of=/);
+    });
+  },
+);
 
 test('every term of the glossary is explained in whole sentences, and no form stands for two terms', () => {
   const all = Object.values(glossary)

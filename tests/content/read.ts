@@ -5,16 +5,41 @@ import { parse } from 'yaml';
 
 const content = join(import.meta.dirname, '..', '..', 'content');
 
-export interface Chapter {
-  readonly id: string;
+export interface ChapterPage {
+  /** The file's name: a stage's part, or “index”. */
+  readonly part: string;
   readonly front: Readonly<Record<string, unknown>>;
   readonly body: string;
 }
+export interface Chapter {
+  readonly id: string;
+  readonly pages: readonly ChapterPage[];
+  /** The front matter of its first page. */
+  readonly front: Readonly<Record<string, unknown>>;
+  /** The text of all its pages. */
+  readonly body: string;
+}
 
-/** Every chapter, its front matter and its text. */
+const FIRST = ['explain', 'index'];
+const order = ['explain', 'index', 'work', 'safe', 'check'];
+const place = ({ part, front }: ChapterPage) => (front['place'] as number | undefined) ?? order.indexOf(part);
+
+function readPage(chapter: string, file: string): ChapterPage {
+  const [, front, body] = readFileSync(join(content, 'chapters', chapter, file), 'utf8').split(/^---$/m);
+  return {
+    part: file.replace('.mdx', ''),
+    front: (parse(front!) ?? {}) as Record<string, unknown>,
+    body: body!,
+  };
+}
+
+/** Every chapter, its pages, their front matter and their text. */
 export const chapters: readonly Chapter[] = readdirSync(join(content, 'chapters')).map((id) => {
-  const [, front, body] = readFileSync(join(content, 'chapters', id, 'index.mdx'), 'utf8').split(/^---$/m);
-  return { id, front: parse(front!) as Record<string, unknown>, body: body! };
+  const pages = readdirSync(join(content, 'chapters', id))
+    .map((file) => readPage(id, file))
+    .sort((a, b) => place(a) - place(b));
+  const first = pages.find(({ part }) => FIRST.includes(part))!;
+  return { id, pages, front: first.front, body: pages.map(({ body }) => body).join('\n') };
 });
 
 interface Term {

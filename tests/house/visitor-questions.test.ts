@@ -1,18 +1,14 @@
 // What the pocket cards say: only what is true of the house, in plain words, with its standing.
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { line, type Line } from '../../src/core/line/line.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { cardFigures, saidOnCard } from '../../src/house/card-figures.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { figureValue } from '../../src/house/prose.ts';
+import { chapters } from '../content/read.ts';
 import { answerText, hasFigures, questionsOf } from '../../src/house/visitor-questions.ts';
 
-const chapters = join(import.meta.dirname, '..', '..', 'content', 'chapters');
-const questions = readdirSync(chapters).flatMap((chapter) =>
-  questionsOf(chapter, chapter, readFileSync(join(chapters, chapter, 'index.mdx'), 'utf8')),
-);
+const questions = chapters.flatMap(({ id, body }) => questionsOf(id, id, body));
 function changed(figures: object): Line {
   const found = line({ ...builtInHouse, ...figures });
   if ('refused' in found) throw new Error(found.refused);
