@@ -38,6 +38,8 @@ export interface NumberFieldProps {
 
 const SLIDER_STEPS = 1000; // a slider with more steps than this is no use to a thumb
 
+const MOST_FIGURES = 6; // in a field
+
 /** Decimals of a step: 0.005 has three. */
 const decimalsOf = (step: number) => String(step).split('.')[1]?.length ?? 0;
 
@@ -47,7 +49,10 @@ function asTyped(value: number, kind: KindName, step: number, { unit, digits, fr
     return formatNumber(value, Math.abs(1000 * value - Math.round(1000 * value)) < 1e-6 ? 3 : 4);
   const most =
     unit === unitsOf(kind)[0]!.unit ? fieldDecimals(kind, step) : Math.max(digits, decimalsOf(step), 1);
-  return String(Number(fromCore(value).toFixed(most))).replace('-', '−');
+  const shown = fromCore(value);
+  const before = Math.abs(shown) < 1 ? 1 : Math.floor(Math.log10(Math.abs(shown))) + 1;
+  const room = Math.max(decimalsOf(step), MOST_FIGURES - before, 0); // a figure that gave way to another has more decimals than anybody reads
+  return String(Number(shown.toFixed(Math.min(most, room)))).replace('-', '−');
 }
 
 export function NumberField(props: NumberFieldProps) {

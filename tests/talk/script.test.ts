@@ -82,11 +82,12 @@ test('a quantity is never proposed as a figure of another unit or beyond what th
 
 test('what a guide says of the spirit as it comes off is its strength, and a cut is a cut', () => {
   for (const text of [
+    'The heart comes off at 70 per cent.',
     'Spirit comes off at about 69 per cent.',
     'The spirit comes off the still at 69%.',
     'In the still house the new make comes off the second still at 69 per cent alcohol.',
   ])
-    expect(figuresOf(text), text).toEqual([['heartStrength', 69]]);
+    expect(figuresOf(text), text).toEqual([['heartStrength', Number(/\d+/.exec(text)![0])]]);
   expect(figuresOf('We come off the heart at 62 per cent and go over to feints.')).toEqual([
     ['heartEnds', 62],
   ]);
