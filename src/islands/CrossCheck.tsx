@@ -6,7 +6,8 @@ import { quotableFigures, quotableNames, type Quoted, type QuotableName } from '
 import { reconcile, type Finding, type JudgedFigure, type Reconciliation } from '../core/line/reconcile.ts';
 import { shown } from '../core/shown.ts';
 import { spoken } from '../core/line/spoken.ts';
-import { rangeInWords, sentences, setByTheHouse } from '../core/line/verdict.ts';
+import { rangeInWords, sentences } from '../core/line/verdict.ts';
+import { setByTheHouse } from '../core/line/set-by-the-house.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { useHouse } from '../house/store.ts';
 import { ofHouse } from '../talk/own-house.ts';
@@ -24,6 +25,7 @@ const findings: Readonly<Record<Finding, string>> = {
   doubtful: 'doubtful',
   disagrees: 'disagrees',
   'not checkable': 'nothing else quoted bears on it',
+  'cannot be': 'cannot be',
 };
 type Texts = Readonly<Partial<Record<QuotableName, string>>>;
 /** A figure of the house as a guide would type it. */
@@ -211,6 +213,7 @@ function FindingText(props: { readonly of: JudgedFigure }) {
   return (
     <>
       <strong class={`finding ${props.of.finding.replace(' ', '-')}`}>{findings[props.of.finding]}</strong>
+      <Show when={props.of.reason}>: {props.of.reason}</Show>
       <Show when={props.of.finding === 'doubtful' || props.of.finding === 'disagrees'}>
         {setByTheHouse.includes(props.of.figure)
           ? '; check it, for the house sets it'
