@@ -19,6 +19,8 @@ interface Bound {
   readonly more: Side;
   /** By how many times the sums may show the lesser side above the greater before it cannot be. */
   readonly slack: number;
+  /** True when nothing is assumed of a figure that was not quoted. */
+  readonly asQuoted?: true;
 }
 
 /** A bound that what was quoted breaks. */
@@ -90,7 +92,7 @@ const bounds: readonly Bound[] = [
     });
     return { less: side(later), more: side(earlier), slack };
   }),
-  ...orders.map(([less, more]): Bound => ({ less: one(less), more: one(more), slack: 1 })),
+  ...orders.map(([less, more]): Bound => ({ less: one(less), more: one(more), slack: 1, asQuoted: true })),
   {
     less: one('washStrength'),
     more: {
@@ -107,9 +109,10 @@ const bounds: readonly Bound[] = [
 ]; // prettier-ignore
 
 /** What is broken of one bound; nothing when it is kept, or when too little is quoted to say. */
-function judge({ less, more, slack }: Bound, quoted: ReadonlyMap<QuotableName, Measured>): BrokenBound | undefined {
+function judge({ less, more, slack, asQuoted }: Bound, quoted: ReadonlyMap<QuotableName, Measured>): BrokenBound | undefined {
   const figures = [...new Set([...less.figures, ...more.figures])];
   const heard = figures.filter((figure) => quoted.has(figure));
+  if (asQuoted && heard.length < figures.length) return undefined;
   if (figures.some((figure) => !quoted.has(figure) && !sensible[figure] && !(less.figures.includes(figure) && more.figures.includes(figure)))) return undefined;
   const values = Object.fromEntries(figures.map((figure) => [figure, quoted.get(figure)?.value ?? quotableFigures[figure].typical])) as Record<QuotableName, number>;
   const gap = () => Math.log(less.value(values) / more.value(values) / slack);

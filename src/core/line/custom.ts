@@ -9,6 +9,7 @@ type Custom = Readonly<{ value: number; spread: number; why: string; source: Sou
 const custom: Partial<Readonly<Record<QuotableName, Custom>>> = {
   ...usual,
   originalGravity: { value: 1.06, spread: 0.006, why: '1.050 to 1.070 (recalled)', source: 'memory' },
+  finalGravity: { value: 0.998, spread: 0.0015, why: '0.996 to 1.000 (recalled), and drier washes', source: 'memory' },
   washStrength: { value: 8.2, spread: 1, why: '7 to 8 % vol, and 8 to 10 in newer houses', source: 'common-practice' },
   lowWinesStrength: { value: 22.5, spread: 2.5, why: '20 to 25 % vol', source: 'common-practice' },
   chargeStrength: { value: 26, spread: 2.5, why: '24 to 28 % vol', source: 'common-practice' },

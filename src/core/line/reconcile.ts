@@ -118,7 +118,7 @@ function round(current: readonly Measured[], fit: Fit, known: readonly Measured[
     first !== undefined &&
     Math.abs(first.test) > limit(CALLED) &&
     first.test ** 2 - (second?.test ?? 0) ** 2 > APART;
-  return { checked, strange, wrong: alone ? first : undefined };
+  return { checked, bare, strange, wrong: alone ? first : undefined };
 } // prettier-ignore
 
 /** Leaves out, one after another, figures that the others show wrong. */

@@ -291,10 +291,9 @@ export const usual: Partial<
 > = {
   solubleExtract: { value: 77.5, spread: 2.5, why: 'distilling malt is sold at 76 to 79 % (recalled), other malts from about 72', source: 'memory' },
   fermentability: { value: 87, spread: 2, why: '86 to 88.5 % (recalled), and poorer worts', source: 'memory' },
-  finalGravity: { value: 0.998, spread: 0.0015, why: '0.996 to 1.000 (recalled), and drier washes', source: 'memory' },
   heartStrength: { value: 68.5, spread: 2.5, why: 'new spirit is collected at 63 to 71 % vol', source: 'common-practice' },
   fillingStrength: { value: 63.5, spread: 2.5, why: 'customary; some fill at 58 to 62, and some as it runs', source: 'common-practice' },
-  alcoholLoss: { value: 2.2, spread: 0.8, why: '1.5 to 2.5 % a year in one cool country, 1 to 4 quoted in general', source: 'common-practice' },
+  alcoholLoss: { value: 2, spread: 0.8, why: '1.5 to 2.5 % a year in one cool country, 1 to 4 quoted in general', source: 'common-practice' },
 }; // prettier-ignore
 
 const BEND = 0.3; // spreads over which a ceiling begins to bear, so that it has no corner for a search to catch on
