@@ -1,13 +1,23 @@
 // Which of the figures that together cannot be is to be told so.
 import type { BrokenBound } from './bounds.ts';
 import type { QuotableName } from './quoted.ts';
+import { setByTheHouse } from './set-by-the-house.ts';
 
-/** Figures that cannot be, and the sentence that says why. */
+/** Figures that together cannot be, and the sentence that says why. */
 export interface Accusation {
   readonly figures: readonly QuotableName[];
+  /** Those of them of which it is said: one, or two that nothing tells apart; of more, all are only in doubt. */
+  readonly marked: readonly QuotableName[];
   readonly says: string;
   /** How far each could go, were the others right; left out of figures beyond their own limits. */
   readonly limits?: BrokenBound['limits'];
+}
+
+/** One figure or two; of more, two that the house does not set, for what it sets it is likely to know. */
+function markedOf(figures: readonly QuotableName[]): readonly QuotableName[] {
+  if (figures.length <= 2) return figures;
+  const reckoned = figures.filter((figure) => !setByTheHouse.includes(figure));
+  return reckoned.length === 2 ? reckoned : [];
 }
 
 /** Those within `band` of the heaviest. */
@@ -35,7 +45,7 @@ export function blame(
     const of = left.filter((bound) => figures.some((figure) => bound.figures.includes(figure)));
     const [plainest] = of.toSorted((a, b) => a.assumed - b.assumed || a.figures.length - b.figures.length || b.less / b.more - a.less / a.more);
     const limits = plainest!.limits.filter(({ figure }) => figures.includes(figure));
-    found.push({ figures, says: plainest!.says, limits });
+    found.push({ figures, marked: markedOf(figures), says: plainest!.says, limits });
     left = left.filter((bound) => !of.includes(bound));
   }
   return found;

@@ -6,7 +6,6 @@ import { attenuate } from '../wort/attenuation.ts';
 import { falls } from './ladder.ts';
 import { plain, quotableFigures, type Measured, type QuotableName } from './quoted.ts';
 import type { Values } from './relations.ts';
-import { setByTheHouse } from './set-by-the-house.ts';
 
 /** One side of a bound: its value, and the clause that says it. */
 interface Side {
@@ -25,7 +24,7 @@ interface Bound {
 
 /** A bound that what was quoted breaks. */
 export interface BrokenBound {
-  /** The quoted figures that may be to blame: what a house sets is not, where a figure that is reckoned or measured is. */
+  /** The quoted figures that bear on it. */
   readonly figures: readonly QuotableName[];
   readonly less: number;
   readonly more: number;
@@ -139,10 +138,8 @@ function judge({ less, more, slack, asQuoted }: Bound, quoted: ReadonlyMap<Quota
   const say = (figure: QuotableName) => assumed.get(figure) ?? plain(figure, values[figure]);
   const [least, most] = [less.value(values), more.value(values)];
   const [first, second] = [less.says(say, least), more.says(say, most)];
-  const measurable = heard.filter((figure) => !setByTheHouse.includes(figure));
-  const named = figures.length > 2 && measurable.length > 0 ? measurable : heard;
   const over = Math.log(least / most);
-  const limits = named.flatMap((figure) => {
+  const limits = heard.flatMap((figure) => {
     const bearing = slope(figure);
     return Math.abs(bearing) < NO_BEARING ? [] : [{ figure, most: bearing > 0, value: values[figure] * Math.exp(-over / bearing) }];
   });

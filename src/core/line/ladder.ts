@@ -52,11 +52,11 @@ export const mashStations = {
     },
     { only: 'least', figures: ['heartVolume', 'heartEnds'], alcohol: strengthOf('heartVolume', 'heartEnds'), says: (t) => `${t('heartVolume')} of new spirit, none of it below ${t('heartEnds')}, holds no less than` },
     { figures: ['spiritYield', 'maltPerMash'], alcohol: (v) => (v.spiritYield * v.maltPerMash) / 1000, says: (t) => `${t('maltPerMash')} of malt at ${t('spiritYield')} makes` },
-    { figures: ['alcoholPerWeek', 'mashesPerWeek'], alcohol: (v) => v.alcoholPerWeek / v.mashesPerWeek, says: (t) => `${t('alcoholPerWeek')} of pure alcohol a week from ${t('mashesPerWeek')} mashes is, for a mash,` },
+    { figures: ['alcoholPerWeek', 'mashesPerWeek'], alcohol: (v) => v.alcoholPerWeek / v.mashesPerWeek, says: (t) => `${t('alcoholPerWeek')} a week from ${t('mashesPerWeek')} mashes is, for a mash,` },
     {
       figures: ['alcoholPerYear', 'mashesPerWeek', 'weeksPerYear'],
       alcohol: (v) => v.alcoholPerYear / v.mashesPerWeek / v.weeksPerYear,
-      says: (t) => `${t('alcoholPerYear')} of pure alcohol a year from ${t('mashesPerWeek')} mashes a week in ${t('weeksPerYear')} weeks is, for a mash,`,
+      says: (t) => `${t('alcoholPerYear')} a year from ${t('mashesPerWeek')} mashes a week in ${t('weeksPerYear')} weeks is, for a mash,`,
     },
   ],
   casks: [

@@ -93,7 +93,6 @@ const CALLED = 0.05; // and from which one is said to disagree; usual in statist
 const APART = 6; // by how much the fall of the first suspect must lead the next: odds of e³, 20 to 1, under the normal law
 const MOST_WRONG = 3; // figures left out one after another; beyond that nothing is left to stand on
 const MOST_SUSPECTS = 5; // told of at once
-const PAIR = 2; // figures that may be told that they cannot be, when nothing tells which; of more, each is only in doubt
 const TOLD = 0.1; // a figure not quoted is told of when it is known to this part
 const NARROWED = 0.7; // and to this part of what would be known with nothing quoted
 
@@ -146,10 +145,10 @@ function endsOf({ said }: Measured, fits: Estimate): JudgedFigure['ends'] {
 /** Figures that cannot be by themselves, or as a pair, with their reasons: each reason once. */
 function apart(impossible: readonly Impossible[]): readonly Accusation[] {
   const reasons = [...new Set(impossible.map(({ reason }) => reason))];
-  return reasons.map((says) => ({
-    figures: impossible.filter(({ reason }) => reason === says).map(({ figure }) => figure),
-    says,
-  }));
+  return reasons.map((says) => {
+    const figures = impossible.filter(({ reason }) => reason === says).map(({ figure }) => figure);
+    return { figures, marked: figures, says };
+  });
 }
 
 /** True of a figure that others fix to a tenth or so. */
@@ -217,7 +216,7 @@ function judgeAll(measured: readonly Measured[], beyond: readonly Accusation[], 
     return rest ? suspicion(figure) + nearerCustom(figure, rest.value, fit.values[figure]) : 0;
   };
   const impossible = [...beyond, ...blamed].map((each) => ({ ...each, figures: each.figures.toSorted((a, b) => likelihood(b) - likelihood(a)) }));
-  const reasons = new Map(impossible.flatMap(({ figures, says }) => figures.map((figure) => [figure, { says, alone: figures.length <= PAIR }] as const)));
+  const reasons = new Map(impossible.flatMap(({ figures, marked, says }) => figures.map((figure) => [figure, { says, alone: marked.includes(figure) }] as const)));
   const trusted = current.filter((each) => !doubted.has(each) && !reasons.has(each.figure));
   const sound = trusted.length === current.length ? fit : fitQuoted([...trusted, ...known], centre, fit.at);
   const left = inDoubt.slice(0, MOST_SUSPECTS).map(({ measured: each }) => {

@@ -131,11 +131,14 @@ function needs({ figure, needed }: Suspect): string {
 
 /** Why figures cannot be, and what could be in the place of each. */
 function cannotBe({ figures: named, says, limits }: Accusation, figures: readonly JudgedFigure[]): string {
-  const could = limits?.map(({ figure, most, value }) => `the ${nameOf(figure)} no ${most ? 'more' : 'less'} than ${limitInWords(figure, value, most)}`);
+  const mendable = limits?.filter(({ figure }) => named.length <= 2 || !setByTheHouse.includes(figure));
+  const could = mendable?.map(
+    ({ figure, most, value }, i) => `the ${nameOf(figure)}${i === 0 ? ' could be' : ''} no ${most ? 'more' : 'less'} than ${limitInWords(figure, value, most)}`,
+  );
   const fits = figures.flatMap(({ figure, fits }) =>
     named.includes(figure) && fits && !setByTheHouse.includes(figure) ? [`${rangeInWords(figure, fits.low, fits.high)} for the ${nameOf(figure)}`] : [],
   );
-  const mend = could ? ` With the rest as said, ${could.join(', or ')} could be.` : fits.length > 0 ? ` The others ask for ${fits.join(', or ')}.` : '';
+  const mend = could && could.length > 0 ? ` With the rest as said, ${could.join(', or ')}.` : fits.length > 0 ? ` The others ask for ${fits.join(', or ')}.` : '';
   return `This cannot be. ${says}${mend}`;
 } // prettier-ignore
 
@@ -172,7 +175,8 @@ function further({ ask }: Reconciliation): string[] {
 }
 
 function opening({ figures: all, overall, rest, suspects, impossible }: Reconciliation): string {
-  const figures = all.filter(({ finding }) => finding !== 'cannot be');
+  const apart = new Set(impossible.flatMap((each) => each.figures));
+  const figures = all.filter(({ figure }) => !apart.has(figure));
   const wrong = figures.filter(({ finding }) => finding === 'disagrees').map(({ figure }) => figure);
   const unsure = suspects
     .map(({ figure }) => figure)
