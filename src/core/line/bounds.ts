@@ -30,7 +30,7 @@ export interface BrokenBound {
   readonly more: number;
   /** Both sides as sums, in a sentence. */
   readonly says: string;
-  /** How far each of `figures` could go, were the others right: at most, or at least. */
+  /** How far each of `figures` could go, were the others right: at most, or at least; left out where that is beyond its own limits. */
   readonly limits: readonly {
     readonly figure: QuotableName;
     readonly most: boolean;
@@ -140,10 +140,11 @@ function judge({ less, more, slack, asQuoted }: Bound, quoted: ReadonlyMap<Quota
   const [first, second] = [less.says(say, least), more.says(say, most)];
   const over = Math.log(least / most);
   const limits = heard.flatMap((figure) => {
-    const bearing = slope(figure);
-    return Math.abs(bearing) < NO_BEARING ? [] : [{ figure, most: bearing > 0, value: values[figure] * Math.exp(-over / bearing) }];
+    const [bearing, [low, high]] = [slope(figure), quotableFigures[figure].range];
+    const value = values[figure] * Math.exp(-over / bearing);
+    return value >= low && value <= high ? [{ figure, most: bearing > 0, value }] : [];
   });
-  return { figures: limits.map(({ figure }) => figure), less: least, more: most, limits, assumed: assumed.size, says: `${first[0]!.toUpperCase()}${first.slice(1)}, but ${second}.` };
+  return { figures: heard.filter((figure) => Math.abs(slope(figure)) > NO_BEARING), less: least, more: most, limits, assumed: assumed.size, says: `${first[0]!.toUpperCase()}${first.slice(1)}, but ${second}.` };
 } // prettier-ignore
 
 /** Every bound that the figures break, as they were said; with as few as one figure. */

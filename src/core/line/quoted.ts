@@ -114,10 +114,10 @@ export function plain(figure: QuotableName, value: number): string {
   return `${formatNumber(value, digits)} ${kinds[kind].unit}`.trim();
 }
 
-/** A figure as `plain` prints it, so that a sum of printed figures comes out as printed. */
+/** A figure as `plain` prints it, so that a sum of printed figures comes out as printed; one that would be printed as nothing stays. */
 export function asPlain(figure: QuotableName, value: number): number {
   const digits = quotableFigures[figure].kind === 'gravity' ? 3 : Math.abs(value) >= 1000 ? 0 : 1;
-  return Number(value.toFixed(digits));
+  return Number(value.toFixed(digits)) || value;
 }
 
 /** Size of the last digit of a number as written: 100 for 42,500, 0.1 for 62.5. */
