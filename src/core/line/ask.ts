@@ -19,12 +19,15 @@ const WORTH = 1.5; // times as close, from which a further figure is worth askin
 function shrinking(fit: Fit) {
   const place = Object.fromEntries(quotableNames.map((name, i) => [name, i])) as Record<QuotableName, number>;
   const between = (a: QuotableName, b: QuotableName) => fit.covariance[place[a]]![place[b]]!;
-  /** Variance that a figure said as “about” would bring, in the search's own scale. */
-  const noise = (figure: QuotableName) => {
-    const { as, about } = quotableFigures[figure].spread;
-    const own = as === 'part' ? about * fit.values[figure] : about;
-    return (own * Math.sqrt(between(figure, figure)) / fit.sure[figure].own) ** 2;
-  };
+  /** Variances that figures said as “about” would bring, in the search's own scale. */
+  const noises = new Map(
+    quotableNames.map((figure) => {
+      const { as, about } = quotableFigures[figure].spread;
+      const own = as === 'part' ? about * fit.values[figure] : about;
+      return [figure, (own / fit.sure[figure].own) ** 2 * between(figure, figure)] as const;
+    }),
+  );
+  const noise = (figure: QuotableName) => noises.get(figure)!;
   /** Covariance of two figures once a third is said. */
   const after = (a: QuotableName, b: QuotableName, said: QuotableName) =>
     between(a, b) - (between(a, said) * between(b, said)) / (between(said, said) + noise(said));
@@ -56,8 +59,8 @@ export function ask(
     return own === undefined || isVague(figure, fit.values[figure], own) ? undefined : standard! / unitOf(each);
   };
   const now = new Map(measured.map((each) => [each, told(each, [])]));
-  const gain = (figures: readonly QuotableName[]) => {
-    const then = measured.map((each) => ({ figure: each.figure, now: now.get(each), then: told(each, figures) }));
+  const gain = (figures: readonly QuotableName[], among = measured) => {
+    const then = among.map((each) => ({ figure: each.figure, now: now.get(each), then: told(each, figures) }));
     const sharper = then.flatMap((each) => (each.now && each.then ? [{ figure: each.figure, times: each.now / each.then }] : []));
     const checks = then.filter((each) => !each.now && each.then).map(({ figure }) => figure);
     const closer = then.reduce((sum, each) => sum + (each.then ? Math.log((each.now ?? LOOSELY) / each.then) : 0), 0);
@@ -67,8 +70,8 @@ export function ask(
   const singles = unsaid.map((figure) => gain([figure]));
   const [one] = singles.toSorted(better);
   if (!one) return undefined;
-  const unchecked = [...now.values()].filter((each) => !each).length;
-  const pairs = one.checks.length >= unchecked ? [] : unsaid.flatMap((figure, i) => unsaid.slice(i + 1).map((other) => gain([figure, other])));
+  const unchecked = measured.filter((each) => !now.get(each));
+  const pairs = one.checks.length >= unchecked.length ? [] : unsaid.flatMap((figure, i) => unsaid.slice(i + 1).map((other) => gain([figure, other], unchecked)));
   const [two] = pairs.toSorted(better);
   const best = two && two.checks.length > one.checks.length ? two : one;
   if (best.checks.length > 0) return { figures: best.figures, checks: best.checks };
