@@ -20,5 +20,6 @@ describe('the study of four hundred houses of another physics', () => {
     const sound = of(kept[half], 0);
     expect(sound.trueCalled / sound.talks).toBeLessThanOrEqual(0.01);
     expect(sound.noticed / sound.talks).toBeLessThanOrEqual(0.05);
+    for (const { astray, talks } of kept[half]) expect(astray / talks).toBeLessThanOrEqual(0.01);
   }); // prettier-ignore
 });

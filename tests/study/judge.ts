@@ -26,6 +26,8 @@ export interface Tally {
   readonly talks: number;
   /** A true figure is said to disagree, or that it cannot be. */
   readonly trueCalled: number;
+  /** … and the moved figure is not. */
+  readonly astray: number;
   /** Some figure is said to disagree, or that it cannot be, or is in doubt. */
   readonly noticed: number;
   /** Others bear on the moved figure. */
@@ -46,14 +48,17 @@ function quotedIn({ figures, moved }: Talk, by: Move): Quoted {
 
 /** Counts over some talks, with one figure of each moved by a part of itself. */
 export function tally(some: readonly Talk[], by: Move): Tally {
-  const count = { trueCalled: 0, noticed: 0, checkable: 0, first: 0 };
+  const count = { trueCalled: 0, astray: 0, noticed: 0, checkable: 0, first: 0 };
   for (const talk of some) {
     const found = reconcile(quotedIn(talk, by));
     if ('refused' in found) throw new Error(found.refused);
     const wrong = by === 0 ? undefined : talk.moved[0];
     const called = found.figures.filter(({ finding }) => finding === 'disagrees' || finding === 'cannot be');
     const doubted = found.figures.filter(({ finding }) => finding === 'doubtful');
-    if (called.some(({ figure }) => figure !== wrong)) count.trueCalled++;
+    if (called.some(({ figure }) => figure !== wrong)) {
+      count.trueCalled++;
+      if (!called.some(({ figure }) => figure === wrong)) count.astray++;
+    }
     if (called.length + doubted.length > 0) count.noticed++;
     if (wrong === undefined) continue;
     if (found.figures.some(({ figure, finding }) => figure === wrong && finding !== 'not checkable'))
