@@ -38,7 +38,14 @@ const code = new Map(files.map((file) => [file, withoutComments(readFileSync(joi
 
 function layerOf(path: string): string {
   if (path.startsWith('../content/')) return 'content';
-  if (['../tests/published.ts', '../tests/talk/judge.ts', '../tests/planted-error.json'].includes(path))
+  if (
+    [
+      '../tests/published.ts',
+      '../tests/talk/judge.ts',
+      '../tests/study/measured.json',
+      '../tests/study/ceiling.json',
+    ].includes(path)
+  )
     return 'published';
   if (/^styles\/|\.css$/.test(path)) return 'styles';
   return Object.keys(layers).find((name) => layers[name]!.files.test(path)) ?? 'nothing';

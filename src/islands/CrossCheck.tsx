@@ -5,7 +5,8 @@ import { kinds } from '../core/kinds.ts';
 import { quotableFigures, quotableNames, type Quoted, type QuotableName } from '../core/line/quoted.ts';
 import { reconcile, type Finding, type JudgedFigure, type Reconciliation } from '../core/line/reconcile.ts';
 import { spoken } from '../core/line/spoken.ts';
-import { rangeInWords, sentences, setByTheHouse } from '../core/line/verdict.ts';
+import { rangeInWords, sentences } from '../core/line/verdict.ts';
+import { setByTheHouse } from '../core/line/set-by-the-house.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { useHouse } from '../house/store.ts';
@@ -27,6 +28,7 @@ const findings: Readonly<Record<Finding, string>> = {
   doubtful: 'doubtful',
   disagrees: 'disagrees',
   'not checkable': 'nothing else quoted bears on it',
+  'cannot be': 'cannot be',
 };
 type Texts = Readonly<Partial<Record<QuotableName, string>>>;
 /** A figure of the house as a guide would type it. */
@@ -219,6 +221,7 @@ function FindingText(props: { readonly of: JudgedFigure }) {
   return (
     <>
       <strong class={`finding ${props.of.finding.replace(' ', '-')}`}>{findings[props.of.finding]}</strong>
+      <Show when={props.of.reason}>: {props.of.reason}</Show>
       <Show when={props.of.finding === 'doubtful' || props.of.finding === 'disagrees'}>
         {setByTheHouse.includes(props.of.figure)
           ? '; check it, for the house sets it'

@@ -4,7 +4,8 @@ import { formatNumber } from '../core/format.ts';
 import { plain, quotableFigures } from '../core/line/quoted.ts';
 import type { Reconciliation } from '../core/line/reconcile.ts';
 import { spoken } from '../core/line/spoken.ts';
-import { rangeInWords, sentences, setByTheHouse } from '../core/line/verdict.ts';
+import { rangeInWords, sentences } from '../core/line/verdict.ts';
+import { setByTheHouse } from '../core/line/set-by-the-house.ts';
 
 export function Answer(props: { readonly of: Reconciliation }) {
   /** What a house sets is looked up, not reckoned. */
@@ -50,12 +51,22 @@ export function Answer(props: { readonly of: Reconciliation }) {
           </thead>
           <tbody>
             <For each={props.of.figures}>
-              {({ figure, value, adjusted, test }) => (
+              {({ figure, value, finding, fits, adjusted, test }) => (
                 <tr>
                   <th scope="row">{quotableFigures[figure].label}</th>
                   <td class="number">{plain(figure, value)}</td>
-                  <td class="number">{rangeInWords(figure, adjusted.low, adjusted.high)}</td>
-                  <td class="number">{test === undefined ? 'not checkable' : formatNumber(test, 1)}</td>
+                  <td class="number">
+                    {finding === 'cannot be' && !fits
+                      ? '–'
+                      : rangeInWords(figure, adjusted.low, adjusted.high)}
+                  </td>
+                  <td class="number">
+                    {test === undefined
+                      ? finding === 'cannot be'
+                        ? 'cannot be'
+                        : 'not checkable'
+                      : formatNumber(test, 1)}
+                  </td>
                 </tr>
               )}
             </For>

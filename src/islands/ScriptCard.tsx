@@ -3,11 +3,12 @@ import { createMemo, For, Show } from 'solid-js';
 import { plain, quotableFigures, type Said } from '../core/line/quoted.ts';
 import type { JudgedFigure, Reconciliation } from '../core/line/reconcile.ts';
 import { spoken } from '../core/line/spoken.ts';
-import { rangeInWords, setByTheHouse } from '../core/line/verdict.ts';
+import { rangeInWords } from '../core/line/verdict.ts';
+import { setByTheHouse } from '../core/line/set-by-the-house.ts';
 import { useHouse } from '../house/store.ts';
 import { heldAgainst, type Held } from '../talk/own-house.ts';
 
-const inDoubt = ({ finding }: JudgedFigure) => finding === 'doubtful' || finding === 'disagrees';
+const inDoubt = ({ finding }: JudgedFigure) => finding !== 'agrees' && finding !== 'not checkable';
 
 /** A figure as it was said, in the words of a guide. */
 function asSaid({ figure, said }: { figure: JudgedFigure['figure']; said: Said }): string {
@@ -70,8 +71,9 @@ export function ScriptCard(props: { readonly of: Reconciliation; readonly held: 
 }
 
 /** A figure that is left out, with what would fit if it alone were wrong; what the house sets has to be looked up. */
-function leftOut({ figure, fits, adjusted }: JudgedFigure): string {
+function leftOut({ figure, fits, adjusted, reason }: JudgedFigure): string {
   const { label } = quotableFigures[figure];
+  if (reason !== undefined) return `${label} cannot be: ${reason}`;
   if (setByTheHouse.includes(figure)) return `${label}: check it, for the house sets it`;
   const { low, high } = fits ?? adjusted;
   return `${label}: if this one alone is wrong, ${rangeInWords(figure, low, high)} would fit`;

@@ -195,8 +195,8 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
         <AgainstHouse id="script-against-house" said={saidFigures()} held={held()} hold={setHeld} />
         <h3 class="on-screen">The script, marked</h3>
         <p class="note">
-          Underlined once: agrees. Twice: doubtful. Boxed: disagrees. Dotted: nothing checks it. Held against
-          your house, a figure that the house gives is marked by the house.
+          Underlined once: agrees. Twice: doubtful. Boxed: disagrees, or cannot be. Dotted: nothing checks it.
+          Held against your house, a figure that the house gives is marked by the house.
         </p>
         <Marked text={text()} quantities={quantities()} findingOf={findingOf} tellOf={tellOf} />
         <h3 class="on-screen">What each number is</h3>

@@ -35,7 +35,7 @@ function allowed(figure: FigureId, said: Exclude<Said, { as: 'range' }>): number
   const digit = said.as === 'rounded' ? halfDigit(said.value) : 0;
   if (name) {
     const measured = measure({ [name]: said });
-    return 'refused' in measured ? 0 : Math.max(digit, NINETY_FIVE * measured[0]!.spread);
+    return 'refused' in measured ? 0 : Math.max(digit, NINETY_FIVE * (measured.measured[0]?.spread ?? 0));
   }
   const [part, degrees] = said.as === 'about' ? [LOOSE.about, LOOSE.degreesAbout] : [LOOSE.exact, LOOSE.degreesExact]; // prettier-ignore
   return Math.max(digit, talkFigures[figure].kind === 'temperature' ? degrees : part * said.value);

@@ -1,5 +1,5 @@
 // Wrong figures planted in sensible houses, and what the cross-check makes of them.
-import { reconcile } from '../../src/core/line/reconcile.ts';
+import { accused, reconcile } from '../../src/core/line/reconcile.ts';
 import { chanceFrom, houses, plant, truthOf } from './quoted-houses.ts';
 
 export const sizes = [0, 0.05, 0.1, 0.2] as const;
@@ -13,11 +13,11 @@ export interface Tally {
   noticed: number;
   /** Houses in which the moved figure can be checked. */
   checkable: number;
-  /** … and is the first suspect, is said to disagree, is in doubt. */
+  /** … and is named first, is said to disagree or that it cannot be, is in doubt. */
   first: number;
   called: number;
   doubted: number;
-  /** Sound figures, and those wrongly said to disagree or in doubt. */
+  /** Sound figures, and those wrongly said to disagree, or not to be, or in doubt. */
   sound: number;
   soundCalled: number;
   soundDoubted: number;
@@ -39,12 +39,12 @@ export function tally(seed: number, count: number, by: number, as: 'about' | 'ex
     for (const { figure, finding } of found.figures) {
       if (figure === wrong) {
         if (finding !== 'not checkable') t.checkable++;
-        if (found.suspects[0]?.figure === wrong) t.first++;
-        if (finding === 'disagrees') t.called++;
+        if (accused(found)[0] === wrong) t.first++;
+        if (finding === 'disagrees' || finding === 'cannot be') t.called++;
         if (finding === 'doubtful') t.doubted++;
       } else {
         t.sound++;
-        if (finding === 'disagrees') t.soundCalled++;
+        if (finding === 'disagrees' || finding === 'cannot be') t.soundCalled++;
         if (finding === 'doubtful') t.soundDoubted++;
       }
     }

@@ -32,7 +32,7 @@ test('the house’s table, its text, prose, a card and the quoted figures have t
   const card = cardFigures.find(({ label }) => label === 'Third water')!;
   expect(saidOnCard(card, builtInLine())).toBe('82 °C');
   expect(quotableFigures[name as never]).toMatchObject({ kind: 'temperature', range: [55, 99] });
-  expect(measure({ [name as never]: { as: 'exact', value: 81 } })).toMatchObject([{ figure: name, spread: 0.5 }]);
+  expect((measure({ [name as never]: { as: "exact", value: 81 } }) as { measured: unknown }).measured).toMatchObject([{ figure: name, spread: 0.5 }]);
 
   const { inputs } = defineCalculator({ inputs: { water: { house: name } } } as never);
   expect(inputs['water']).toMatchObject({ label: 'Third water', kind: 'temperature', range: [55, 99], step: 1 });

@@ -140,7 +140,7 @@ const uses: readonly {
       await page.locator('.cross-check .sentences').first().waitFor();
       await page.locator('.cross-check summary').click();
     },
-    shows: '.cross-check .disagrees, .cross-check .doubtful',
+    shows: '.cross-check .disagrees, .cross-check .cannot-be, .cross-check .doubtful',
   },
   {
     what: 'the script reader with a script',

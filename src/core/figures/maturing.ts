@@ -3,7 +3,7 @@ import { computed, spreads, type Figure } from './define.ts';
 
 // prettier-ignore
 export const maturing = {
-  fillingStrength: { is: 'set', kind: 'strength', label: 'Filling strength', limits: [35, 80], step: 0.1, also: ['distilling'], usual: { range: [63.5, 63.5], source: 'common-practice' }, at: 'filling.strength', clean: [62, 63, 63.5, 64], card: true, meaning: 'Strength to which new spirit is let down before it goes into wood.', quoted: { typical: 63.5, spread: spreads.strength } },
+  fillingStrength: { is: 'set', kind: 'strength', label: 'Filling strength', limits: [35, 80], step: 0.1, also: ['distilling'], usual: { range: [63.5, 63.5], source: 'common-practice' }, at: 'filling.strength', clean: [62, 63, 63.5, 64], card: true, meaning: 'Strength to which new spirit is let down before it goes into wood.', quoted: { typical: 63.5, spread: spreads.strength, houses: { spread: 2.5, why: 'customary; some fill at 58 to 62, and some as it runs', source: 'common-practice' } } },
   fillingVolume: { ...computed.volume, label: 'Spirit filled from a mash', at: 'filling.volume', watched: true },
   fillingAlcohol: { ...computed.alcohol, label: 'Pure alcohol filled from a mash', at: 'filling.alcohol' },
   fillingWater: { ...computed.volume, label: 'Water that lets the spirit down for the cask', at: 'filling.water', watched: true },
@@ -16,7 +16,7 @@ export const maturing = {
   yearsInWood: { is: 'set', kind: 'years', label: 'Years in wood', limits: [0.5, 80], step: 1, usual: { range: [3, 25], source: 'common-practice' }, card: true, meaning: 'Years from filling to bottling.', quoted: { typical: 10, spread: spreads.years } },
   casksInStore: { is: 'computed', kind: 'count', label: 'Casks in store', limits: [1, 5e7], at: 'casks.inStore', things: ['cask', 'casks'], whole: 'up', card: true, watched: true, quoted: { typical: 100_000, spread: spreads.casks } },
   indrink: { is: 'measured', kind: 'percent', label: 'Drunk by the dry wood', limits: [0, 6], step: 0.1, usual: { range: [2, 2], source: 'common-practice' }, meaning: 'Part of a filling that soaks into the wood in its first days.' },
-  alcoholLoss: { is: 'measured', kind: 'percent', label: 'Alcohol lost in a year', limits: [0, 15], step: 0.1, usual: { range: [1.5, 2.5], source: 'common-practice' }, card: true, meaning: 'Part of the alcohol in a cask that leaves it in a year.', quoted: { typical: 2, spread: spreads.loss } },
+  alcoholLoss: { is: 'measured', kind: 'percent', label: 'Alcohol lost in a year', limits: [0, 15], step: 0.1, usual: { range: [1.5, 2.5], source: 'common-practice' }, card: true, meaning: 'Part of the alcohol in a cask that leaves it in a year.', quoted: { typical: 2, spread: spreads.loss, houses: { spread: 0.8, why: '1.5 to 2.5 % a year in one cool country, 1 to 4 quoted in general', source: 'common-practice' } } },
   storeHumidity: { is: 'measured', kind: 'percent', label: 'Humidity of the store', limits: [20, 99], step: 1, usual: { range: [65, 90], source: 'common-practice' }, meaning: 'Relative humidity of the air round the casks.' },
   steadyHumidity: { is: 'measured', kind: 'percent', label: 'Humidity at which strength is steady', limits: [40, 80], step: 1, usual: { range: [60, 70], source: 'memory' }, meaning: 'In this air a cask of 63.5 % vol keeps its strength; fit it to a regauge.' },
   maturedVolume: { ...computed.volume, label: 'Spirit out of the wood from a mash', at: 'matured.volume' },

@@ -1,6 +1,6 @@
 // Which relation a figure breaks, with the numbers of both sides, so that a sentence can be made of it.
 import type { Fit } from './fit-quoted.ts';
-import { vagueOwn, type QuotableName } from './quoted.ts';
+import { asPlain, vagueOwn, type QuotableName } from './quoted.ts';
 import type { JudgedFigure } from './reconcile.ts';
 import { relationNames, relations, type Relation, type RelationName, type Values } from './relations.ts';
 
@@ -10,6 +10,10 @@ export interface Broken {
   readonly quoted: number;
   readonly end?: 'low' | 'high';
   readonly relation: RelationName;
+  /** The figures of the relation that the sides are reckoned from, as they are printed. */
+  readonly from: Partial<Values>;
+  /** Those of them that were not quoted as they are printed. */
+  readonly reckoned: readonly QuotableName[];
   /** The two sides of the relation with what was quoted as it was quoted, and all else as it agrees without the figure. */
   readonly left: number;
   readonly right: number;
@@ -74,21 +78,39 @@ function tellingRelation(
   candidates.sort((a, b) => b.heard - a.heard || Number(b.impossible) - Number(a.impossible) || b.by - a.by);
   const best = candidates[0];
   if (!best) return undefined;
-  const { name, relation, impossible } = best;
-  const [left, right] = asQuoted(best, { ...values, ...Object.fromEntries(known), [figure]: quoted });
-  return { figure, quoted, relation: name, left, right, expected: (relation.times ?? 1) * right, impossible };
+  const { name, relation } = best;
+  const told = asTold(best, values, { ...values, ...Object.fromEntries(known), [figure]: quoted });
+  const from = Object.fromEntries(
+    relation.figures.map((each) => [each, asPlain(each, told[each])]),
+  ) as Values;
+  const said = new Map([...known, [figure, quoted] as const]);
+  const reckoned = relation.figures.filter((each) => said.get(each) !== told[each]);
+  const [left, right] = relation.sides(from);
+  const impossible = conserving.includes(name) && left > right;
+  return {
+    figure,
+    quoted,
+    relation: name,
+    from,
+    reckoned,
+    left,
+    right,
+    expected: (relation.times ?? 1) * right,
+    impossible,
+  };
 }
 
-/** The sides of a relation with the figures as they were quoted, where it fails with those too; else as they were judged. */
-function asQuoted(
+/** The figures as they were quoted, where the relation fails with those too; else as they were judged. */
+function asTold(
   { relation, left, right }: { relation: Relation; left: number; right: number },
-  values: Values,
-): readonly [left: number, right: number] {
-  const told = relation.sides(values);
+  judgedAt: Values,
+  quotedAt: Values,
+): Values {
+  const told = relation.sides(quotedAt);
   const { times = 1, spread, as } = relation;
   const off = as === 'own' ? told[0] - times * told[1] : Math.log(told[0] / (times * told[1]));
   const judged = as === 'own' ? left - times * right : Math.log(left / (times * right));
-  return Math.abs(off) > TELLING * spread && off * judged > 0 ? told : [left, right];
+  return Math.abs(off) > TELLING * spread && off * judged > 0 ? quotedAt : judgedAt;
 }
 
 /** For each suspect, and each end of a range that does not fit, the relation that it breaks. */
@@ -98,7 +120,9 @@ export function brokenBy(
   all: Fit,
 ): readonly Broken[] {
   const known = new Map(
-    figures.filter(({ finding }) => finding !== 'disagrees').map(({ figure, value }) => [figure, value]),
+    figures
+      .filter(({ finding }) => finding !== 'disagrees' && finding !== 'cannot be')
+      .map(({ figure, value }) => [figure, value]),
   );
   return figures.flatMap(({ figure, said, value, fits, ends }): Broken[] => {
     if (!fits) return [];

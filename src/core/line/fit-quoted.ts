@@ -70,6 +70,8 @@ export interface Fit {
   readonly freedom: number;
   /** Standard uncertainty of every figure, as a part of `loose` and in its own unit. */
   readonly sure: Readonly<Record<QuotableName, { readonly loose: number; readonly own: number }>>;
+  /** Covariance of the figures as they stand in the search. */
+  readonly covariance: readonly (readonly number[])[];
   readonly settled: boolean;
 }
 
@@ -196,6 +198,7 @@ function describe(rows: readonly Measured[], at: readonly number[], squares: num
         return [name, { loose: standard / scales[i]!.loose, own: standard * scales[i]!.slope(at[i]!) }];
       }),
     ) as Fit['sure'],
+    covariance,
     settled,
   };
 }

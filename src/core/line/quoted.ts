@@ -52,6 +52,12 @@ export function plain(figure: QuotableName, value: number): string {
   return `${formatNumber(value, digits)} ${kinds[kind].unit}`.trim();
 }
 
+/** A figure as `plain` prints it, so that a sum of printed figures comes out as printed; one that would be printed as nothing stays. */
+export function asPlain(figure: QuotableName, value: number): number {
+  const digits = quotableFigures[figure].kind === 'gravity' ? 3 : Math.abs(value) >= 1000 ? 0 : 1;
+  return Number(value.toFixed(digits)) || value;
+}
+
 /** Size of the last digit of a number as written: 100 for 42,500, 0.1 for 62.5. */
 function lastDigit(value: number): number {
   const decimals = (String(value).split('.')[1] ?? '').length;
@@ -64,32 +70,33 @@ function lastDigit(value: number): number {
 const numberIn = (value: unknown, [low, high]: readonly [number, number]) =>
   typeof value === 'number' && value >= low && value <= high;
 
-/** What is wrong with one quoted figure, in a sentence that names it; nothing when it can be used. */
-function objection(figure: QuotableName, said: Said): string | undefined {
+/** What keeps one quoted figure from being read at all, in a sentence that names it; nothing when it has a value. */
+function unreadable(figure: QuotableName, said: Said): string | undefined {
   const { label, range } = quotableFigures[figure];
-  const allowed = `it can be from ${plain(figure, range[0])} to ${plain(figure, range[1])}.`;
-  const outside = (value: unknown) =>
-    `${label}: “${typeof value === 'number' ? value : (JSON.stringify(value) ?? 'nothing')}” was quoted; ${allowed}`;
+  const numbers: readonly unknown[] = said?.as === 'range' ? [said.low, said.high] : [said?.value];
   const extra = (name: string, value: number | undefined) =>
     value === undefined || numberIn(value, [Number.MIN_VALUE, range[1]])
       ? undefined
       : `${label}: its ${name} is “${value}”; it must be above nothing and no more than the figure can be.`;
-  switch (said?.as) {
-    case 'range':
-      if (!numberIn(said.low, range)) return outside(said.low);
-      if (!numberIn(said.high, range)) return outside(said.high);
-      return said.low < said.high
-        ? undefined
-        : `${label}: the range from ${plain(figure, said.low)} to ${plain(figure, said.high)} does not rise; its low end must be below its high end.`;
-    case 'rounded':
-      return numberIn(said.value, range) ? extra('step', said.step) : outside(said.value);
-    case 'about':
-      return numberIn(said.value, range) ? extra('spread', said.spread) : outside(said.value);
-    case 'exact':
-      return numberIn(said.value, range) ? undefined : outside(said.value);
-    default:
-      return `${label}: it must be quoted as exact, rounded, about or a range.`;
-  }
+  if (!['exact', 'rounded', 'about', 'range'].includes(said?.as))
+    return `${label}: it must be quoted as exact, rounded, about or a range.`;
+  const none = numbers.find((value) => !Number.isFinite(value));
+  if (numbers.includes(none))
+    return `${label}: “${typeof none === 'number' ? none : (JSON.stringify(none) ?? 'nothing')}” was quoted, which is no number.`;
+  if (said.as === 'rounded') return extra('step', said.step);
+  return said.as === 'about' ? extra('spread', said.spread) : undefined;
+}
+
+/** Why one figure cannot be, whatever the others are, in a sentence that names it; nothing when it can. */
+function beyond(figure: QuotableName, said: Said): string | undefined {
+  const { label, range } = quotableFigures[figure];
+  const ends = said.as === 'range' ? [said.low, said.high] : [said.value];
+  const outside = ends.find((end) => !numberIn(end, range));
+  if (outside !== undefined)
+    return `${label}: ${plain(figure, outside)} was quoted; it can be from ${plain(figure, range[0])} to ${plain(figure, range[1])}.`;
+  return said.as !== 'range' || said.low < said.high
+    ? undefined
+    : `${label}: the range from ${plain(figure, said.low)} to ${plain(figure, said.high)} does not rise; its low end must be below its high end.`;
 }
 
 /** The standard spread of what was said, in the figure's own unit: never less than a book can know. */
@@ -135,25 +142,47 @@ export function canBe(
   );
 }
 
-/** The quoted figures as measurements, always in the order of the table; or the sentence that says what cannot be used. */
-export function measure(quoted: Quoted): readonly Measured[] | Refusal {
+/** A quoted figure that cannot be, with the sentence that says why. */
+export interface Impossible extends Measured {
+  readonly reason: string;
+}
+
+/** What was quoted: what can be held against the rest, and what cannot be; each in the order of the table. */
+export interface Heard {
+  readonly measured: readonly Measured[];
+  readonly impossible: readonly Impossible[];
+}
+
+/**
+ * The quoted figures as measurements. A figure beyond its limits, or a pair the wrong way round, is set apart with its
+ * reason, so that the rest can be judged. Refuses only what has no value at all, by name.
+ */
+export function measure(quoted: Quoted): Heard | Refusal {
   const unknown = Object.keys(quoted).find((name) => !Object.hasOwn(quotableFigures, name));
   if (unknown !== undefined) return refuse(`No figure that can be quoted is called “${unknown}”.`);
-  const measured: Measured[] = [];
+  const heard: Measured[] = [];
+  const reasons = new Map<QuotableName, string>();
   for (const figure of quotableNames) {
     const said = quoted[figure];
     if (said === undefined) continue;
-    const problem = objection(figure, said);
+    const problem = unreadable(figure, said);
     if (problem !== undefined) return refuse(problem);
     const value = said.as === 'range' ? (said.low + said.high) / 2 : said.value;
-    measured.push({ figure, said, value, spread: spreadOf(figure, said, value) });
+    heard.push({ figure, said, value, spread: Math.abs(spreadOf(figure, said, value)) });
+    const reason = beyond(figure, said);
+    if (reason !== undefined) reasons.set(figure, reason);
   }
   for (const [below, above, because] of order) {
-    const [low, high] = [below, above].map((name) => measured.find(({ figure }) => figure === name)?.value);
-    if (low !== undefined && high !== undefined && low >= high)
-      return refuse(
-        `${quotableFigures[below].label} is ${plain(below, low)} and ${quotableFigures[above].label.toLowerCase()} ${plain(above, high)}; ${because}.`,
-      );
+    const [low, high] = [below, above].map((name) => heard.find(({ figure }) => figure === name)?.value);
+    if (reasons.has(below) || reasons.has(above) || !(low! >= high!)) continue;
+    const reason = `${quotableFigures[below].label} is ${plain(below, low!)} and ${quotableFigures[above].label.toLowerCase()} ${plain(above, high!)}; ${because}.`;
+    reasons.set(below, reason).set(above, reason);
   }
-  return measured;
+  return {
+    measured: heard.filter(({ figure }) => !reasons.has(figure)),
+    impossible: heard.flatMap((each) => {
+      const reason = reasons.get(each.figure);
+      return reason === undefined ? [] : [{ ...each, reason }];
+    }),
+  };
 }

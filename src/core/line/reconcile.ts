@@ -1,37 +1,37 @@
 // Do the figures that a guide quotes agree? Each is judged by what the others, and the balances, say of it.
 import { chanceAbove, normalLimit } from '../numerics/chi-square.ts';
 import type { Refusal } from '../refusal.ts';
+import { ask, type Ask } from './ask.ts';
+import { blame, type Accusation } from './blame.ts';
+import { brokenBounds } from './bounds.ts';
 import { brokenBy, type Broken } from './broken.ts';
+import { check, estimateIn, type Checked, type Estimate } from './check.ts';
+import { nearerCustom } from './custom.ts';
 import { fitQuoted, knownAt, startOf, usualFor, type Fit } from './fit-quoted.ts';
 import {
-  canBe,
   measure,
   NINETY_FIVE,
-  quotableFigures,
   quotableNames,
   vagueOwn,
+  type Impossible,
   type Measured,
   type Quoted,
   type QuotableName,
 } from './quoted.ts';
-
-/** A figure with its standard uncertainty and the range that holds it 95 times in a hundred. */
-export interface Estimate {
-  readonly value: number;
-  readonly standard: number;
-  readonly low: number;
-  readonly high: number;
-}
+import { decides, type Decides } from './rounded.ts';
 
 /**
- * "disagrees": the others show it wrong, and it alone. "doubtful": it, or another with it, is likely wrong, and they
- * cannot be told apart; or most of a quoted range does not fit. "not checkable": nothing else quoted bears on it.
+ * "cannot be": beyond its limits, one of a pair the wrong way round, or more than there was. "disagrees": the others show
+ * it wrong, and it alone. "doubtful": it, or another with it, is likely wrong, and they cannot be told apart; or most of
+ * a quoted range does not fit. "not checkable": nothing else quoted bears on it.
  */
-export type Finding = 'agrees' | 'doubtful' | 'disagrees' | 'not checkable';
+export type Finding = 'agrees' | 'doubtful' | 'disagrees' | 'not checkable' | 'cannot be';
 export type End = 'fits' | 'too low' | 'too high';
 
 export interface JudgedFigure extends Measured {
   readonly finding: Finding;
+  /** Of a figure that cannot be: why, in a sentence. */
+  readonly reason?: string;
   /** What to quote instead; of a figure that disagrees, what the others say it is. */
   readonly adjusted: Estimate;
   /** What the other figures say it is; left out where it is not checkable. */
@@ -68,7 +68,9 @@ export interface FilledFigure extends Estimate {
 export interface Reconciliation {
   /** The quoted figures, in the order of the line. */
   readonly figures: readonly JudgedFigure[];
-  /** The test of all that was quoted. */
+  /** What cannot be, which comes before all else; figures that stand in one of these are named together. */
+  readonly impossible: readonly Accusation[];
+  /** The test of all that was quoted and can be. */
   readonly overall: Test;
   /** The test without the figures that disagree. */
   readonly rest: Test;
@@ -78,68 +80,25 @@ export interface Reconciliation {
   readonly broken: readonly Broken[];
   /** Figures not quoted that those quoted determine; nothing here rests on a figure that is in doubt or disagrees. */
   readonly filled: readonly FilledFigure[];
+  /** The balance that decides, where what was said on its two sides differs by more than 4 %. */
+  readonly decides?: Decides;
+  /** What to say besides, so that more can be checked; left out where nothing would help much. */
+  readonly ask?: Ask;
   /** False when the search did not come to rest; the findings are then not to be trusted. */
   readonly settled: boolean;
 }
 
-const DOUBT = 0.05; // chance of a false alarm, of the whole and of all figures together; usual in statistics
+const DOUBT = 0.1; // chance of a false alarm, of the whole and of all figures together, from which figures are in doubt
+const CALLED = 0.05; // and from which one is said to disagree; usual in statistics
 const APART = 6; // by how much the fall of the first suspect must lead the next: odds of e³, 20 to 1, under the normal law
 const MOST_WRONG = 3; // figures left out one after another; beyond that nothing is left to stand on
 const MOST_SUSPECTS = 5; // told of at once
-const LEAST_FREE = 1e-9; // of a row: below this rounding drowns it
-const VAGUE = 0.25; // a prediction wider than this part of the figure checks nothing
-const NOTHING_NEW = 0.9; // of what is known with nothing quoted: a prediction no better is no check
-const FARTHEST = 20; // of a logarithm: as far as a straight line is followed to what others say of a figure
 const TOLD = 0.1; // a figure not quoted is told of when it is known to this part
 const NARROWED = 0.7; // and to this part of what would be known with nothing quoted
-
-function estimate(value: number, standard: number): Estimate {
-  return { value, standard, low: value - NINETY_FIVE * standard, high: value + NINETY_FIVE * standard };
-}
-
-/** The same for a figure that is positive and has a spread in parts: its ends are in proportion. */
-function estimateOf(figure: QuotableName, value: number, standard: number): Estimate {
-  if (quotableFigures[figure].spread.as === 'own') return estimate(value, standard);
-  const times = Math.exp((NINETY_FIVE * standard) / value);
-  return { value, standard, low: value / times, high: value * times };
-}
-
-const estimateIn = ({ values, sure }: Fit, figure: QuotableName): Estimate =>
-  estimateOf(figure, values[figure], sure[figure].own);
 
 function testOf({ squares, freedom }: Fit): Test {
   return { statistic: squares, freedom, chance: freedom === 0 ? 1 : chanceAbove(squares, freedom) };
 }
-
-const vague = (figure: QuotableName, { value, standard }: Estimate) =>
-  standard > (vagueOwn[figure] ?? VAGUE * Math.abs(value));
-
-interface Checked {
-  readonly measured: Measured;
-  readonly test: number;
-  readonly fits: Estimate;
-  /** False when no value that the figure can have would mend the rest. */
-  readonly mendable: boolean;
-}
-
-/**
- * The measurement test of one figure, and what the others say it is; nothing when they say too little, or no more
- * than `bare`, what is known of any house.
- */
-function check(measured: Measured, fit: Fit, current: readonly Measured[], bare: Fit['sure']): Checked | undefined {
-  const { figure, value, spread } = measured;
-  const free = 1 - (fit.sure[figure].own / (partly(figure) ? (spread / value) * fit.values[figure] : spread)) ** 2;
-  if (!(free > LEAST_FREE)) return undefined;
-  const off = partly(figure) ? Math.log(fit.values[figure] / value) : fit.values[figure] - value;
-  const unit = partly(figure) ? spread / value : spread;
-  const standard = unit * Math.sqrt(1 / free - 1);
-  if (!(standard < NOTHING_NEW * bare[figure].own / (partly(figure) ? fit.values[figure] : 1))) return undefined;
-  const middle = partly(figure) ? value * Math.exp(Math.max(-FARTHEST, Math.min(FARTHEST, off / free))) : value + off / free;
-  const fits = estimateOf(figure, middle, partly(figure) ? middle * standard : standard);
-  if (vague(figure, fits)) return undefined;
-  return { measured, test: off / unit / Math.sqrt(free), fits, mendable: canBe(figure, [fits.low, fits.high], current) };
-} // prettier-ignore
-const partly = (figure: QuotableName) => quotableFigures[figure].spread.as === 'part';
 
 const descending = (checked: readonly Checked[]) => checked.toSorted((a, b) => b.test ** 2 - a.test ** 2);
 
@@ -149,16 +108,16 @@ function round(current: readonly Measured[], fit: Fit, known: readonly Measured[
   const found = current.flatMap((each) => check(each, fit, current, bare) ?? []);
   const mends = found.some(({ mendable, test }) => mendable && Math.abs(test) > NINETY_FIVE);
   const checked = mends ? found : found.map((each) => ({ ...each, mendable: true })); // where none would do, all stay in doubt
-  const limit = checked.length === 0 ? Infinity : normalLimit(1 - (1 - DOUBT) ** (1 / checked.length)); // Šidák's share for each of them
+  const limit = (doubt: number) => (checked.length === 0 ? Infinity : normalLimit(1 - (1 - doubt) ** (1 / checked.length))); // Šidák's share for each of them
   const [most] = descending(checked);
   const [first, second] = descending(checked.filter(({ mendable }) => mendable));
-  const strange = most !== undefined && (testOf(fit).chance < DOUBT || Math.abs(most.test) > limit);
+  const strange = most !== undefined && (testOf(fit).chance < DOUBT || Math.abs(most.test) > limit(DOUBT));
   const alone =
     mends &&
     first !== undefined &&
-    Math.abs(first.test) > limit &&
+    Math.abs(first.test) > limit(CALLED) &&
     first.test ** 2 - (second?.test ?? 0) ** 2 > APART;
-  return { checked, strange, wrong: alone ? first : undefined };
+  return { checked, bare, strange, wrong: alone ? first : undefined };
 } // prettier-ignore
 
 /** Leaves out, one after another, figures that the others show wrong. */
@@ -183,28 +142,51 @@ function endsOf({ said }: Measured, fits: Estimate): JudgedFigure['ends'] {
   return { low: fit(said.low), high: fit(said.high) };
 }
 
+/** Figures that cannot be by themselves, or as a pair, with their reasons: each reason once. */
+function apart(impossible: readonly Impossible[]): readonly Accusation[] {
+  const reasons = [...new Set(impossible.map(({ reason }) => reason))];
+  return reasons.map((says) => {
+    const figures = impossible.filter(({ reason }) => reason === says).map(({ figure }) => figure);
+    return { figures, marked: figures, says };
+  });
+}
+
+/** True of a figure that others fix to a tenth or so. */
+const isKnown = (figure: QuotableName, { value, standard }: Estimate) =>
+  standard < (vagueOwn[figure] ?? TOLD * value);
+
 /** Figures that were not quoted and that those quoted determine: well, and far better than what is usual of any house. */
 function fill(fit: Fit, quoted: ReadonlySet<QuotableName>, known: readonly Measured[]): FilledFigure[] {
   const bare = knownAt(known, fit.at);
   return quotableNames.flatMap((figure) => {
     const found = estimateIn(fit, figure);
-    const sure =
-      found.standard < (vagueOwn[figure] ?? TOLD * found.value) &&
-      found.standard < NARROWED * bare[figure].own;
+    const sure = isKnown(figure, found) && found.standard < NARROWED * bare[figure].own;
     return sure && !quoted.has(figure) ? [{ figure, ...found }] : [];
   });
+}
+
+/** Every figure that is named, the first to look at first. */
+export function accused({ impossible, suspects }: Reconciliation): readonly QuotableName[] {
+  return [
+    ...new Set([...impossible.flatMap(({ figures }) => figures), ...suspects.map(({ figure }) => figure)]),
+  ];
 }
 
 /**
  * Holds quoted figures against each other: weighted least squares under the relations of the line, the chi-square test
  * of the whole, the measurement test of each figure, and each suspect's value as the others have it. In the units of
- * `kinds.ts`. A figure on which nothing else bears is never called wrong. Refuses a figure that cannot be, by name.
+ * `kinds.ts`. A figure that cannot be is told so, with the reason, and the rest are judged without it; one on which
+ * nothing bears is never called wrong. Refuses only what has no value, by name.
  * Source: adjustment of measurements by least squares with the tests of Almásy and Sztanó (1975) and of Mah and
  * Tamhane, AIChE Journal 28, 828–830 (1982), from memory; leaving out one figure after another, as is common practice.
  */
 export function reconcile(quoted: Quoted): Reconciliation | Refusal {
-  const measured = measure(quoted);
-  if ('refused' in measured) return measured;
+  const heard = measure(quoted);
+  return 'refused' in heard ? heard : judgeAll(heard.measured, apart(heard.impossible), heard.impossible);
+}
+
+/** Judges what can be judged; `beyond` and the figures `set` apart for it only have their places in the answer. */
+function judgeAll(measured: readonly Measured[], beyond: readonly Accusation[], set: readonly Measured[]): Reconciliation {
   const names = new Set(measured.map(({ figure }) => figure));
   const known = usualFor(names);
   const centre = startOf(measured);
@@ -218,29 +200,56 @@ export function reconcile(quoted: Quoted): Reconciliation | Refusal {
       (said.as === 'range' && (value < fits.low || value > fits.high)));
   const inDoubt = descending(judged.checked).filter(doubtful);
   const doubted = new Set(inDoubt.map((each) => each.measured));
-  const trusted = current.filter((each) => !doubted.has(each));
-  const sound = doubted.size === 0 ? fit : fitQuoted([...trusted, ...known], centre, fit.at);
+  /** How much of chi-square a figure takes away; without end where it is shown wrong. */
+  const suspicion = (figure: QuotableName) => {
+    if (aside.some(({ measured: each }) => each.figure === figure)) return Infinity;
+    return (checkedNow.get(figure)?.test ?? 0) ** 2;
+  };
+  const blamed = blame(brokenBounds(measured), suspicion, APART);
+  const single = blamed.find(({ figures: [figure, other] }) => other === undefined && suspicion(figure!) < Infinity);
+  if (single) {
+    const wrong = measured.filter(({ figure }) => single.figures.includes(figure));
+    return judgeAll(measured.filter((each) => !wrong.includes(each)), [...beyond, single], [...set, ...wrong]);
+  }
+  const likelihood = (figure: QuotableName) => {
+    const rest = [...measured, ...set].find((each) => each.figure === figure);
+    return rest ? suspicion(figure) + nearerCustom(figure, rest.value, fit.values[figure]) : 0;
+  };
+  const impossible = [...beyond, ...blamed].map((each) => ({ ...each, figures: each.figures.toSorted((a, b) => likelihood(b) - likelihood(a)) }));
+  const reasons = new Map(impossible.flatMap(({ figures, marked, says }) => figures.map((figure) => [figure, { says, alone: marked.includes(figure) }] as const)));
+  const trusted = current.filter((each) => !doubted.has(each) && !reasons.has(each.figure));
+  const sound = trusted.length === current.length ? fit : fitQuoted([...trusted, ...known], centre, fit.at);
   const left = inDoubt.slice(0, MOST_SUSPECTS).map(({ measured: each }) => {
     const without = fitQuoted([...current.filter((other) => other !== each), ...known], centre, fit.at);
     return { measured: each, fall: fit.squares - without.squares, without };
   });
-  const suspected = [...aside, ...left.toSorted((a, b) => b.fall - a.fall)];
+  const weight = ({ measured: { figure, value }, fall, without }: (typeof left)[number]) => fall + nearerCustom(figure, value, without.values[figure]);
+  const suspected = [...aside, ...left.toSorted((a, b) => weight(b) - weight(a))];
   const resolved = new Map(
     suspected.map(({ measured: { figure }, without }) => [figure, estimateIn(without, figure)]),
   );
 
-  const figures = measured.map((each): JudgedFigure => {
+  const judge = (each: Measured): JudgedFigure => {
     const { figure } = each;
     const wrong = aside.find((other) => other.measured === each);
     const found = wrong?.checked ?? checkedNow.get(figure);
     const adjusted = estimateIn(fit, figure);
-    if (!found) return { ...each, finding: 'not checkable', adjusted };
+    const told = reasons.get(figure);
+    const reason = told && { finding: told.alone ? ('cannot be' as const) : ('doubtful' as const), reason: told.says };
+    if (!found) {
+      if (!reason) return { ...each, finding: 'not checkable', adjusted };
+      const fits = estimateIn(sound, figure);
+      return { ...each, ...reason, adjusted: fits, ...(isKnown(figure, fits) && { fits }) };
+    }
     const fits = wrong ? adjusted : (resolved.get(figure) ?? found.fits);
     const ends = endsOf(each, fits);
     const finding = wrong ? 'disagrees' : doubtful(found) ? 'doubtful' : 'agrees';
     const fall = suspected.find((other) => other.measured === each)?.fall ?? found.test ** 2;
-    return { ...each, finding, adjusted, fits, test: found.test, fall, ...(ends && { ends }) };
-  });
+    return { ...each, finding, adjusted, fits, test: found.test, fall, ...(ends && { ends }), ...reason };
+  };
+  const figures = [...measured, ...set]
+    .toSorted((a, b) => quotableNames.indexOf(a.figure) - quotableNames.indexOf(b.figure))
+    .map(judge);
 
   const suspects = suspected.map(({ measured: { figure }, fall, without }) => ({
     figure,
@@ -248,8 +257,15 @@ export function reconcile(quoted: Quoted): Reconciliation | Refusal {
     needed: estimateIn(without, figure),
     without: testOf(without),
   }));
+  const quoted = new Set(figures.map(({ figure }) => figure));
+  const unsure = current.filter((each) => doubted.has(each));
+  const besides = ask(unsure.length > 0 ? unsure : trusted, quotableNames.filter((name) => !quoted.has(name)), fit, knownAt(known, fit.at));
+  const balance = decides(measured.filter(({ figure }) => !reasons.has(figure)));
   return {
     figures,
+    impossible,
+    ...(balance && { decides: balance }),
+    ...(besides && { ask: besides }),
     overall: testOf(whole),
     rest: testOf(fit),
     suspects,
@@ -258,7 +274,7 @@ export function reconcile(quoted: Quoted): Reconciliation | Refusal {
       new Map(suspected.map(({ measured: { figure }, without }) => [figure, without])),
       fit,
     ),
-    filled: fill(sound, names, known),
+    filled: fill(sound, quoted, known),
     settled: whole.settled && fit.settled && sound.settled,
   };
-}
+} // prettier-ignore

@@ -42,9 +42,9 @@ const ferment = remember(([original, final]: readonly [number, number]) => {
   return { strength: made as number, volume: (wash * og) / fg };
 }, 64, ([original, final]) => `${original}|${final}`); // prettier-ignore
 
-const WASH_REFLUX = share(0.05); // gives the 20 to 25 % vol of common practice; none gives 19.8 from a wash of 8 % vol, 0.1 gives 26
+const WASH_REFLUX = share(0.05); // of heads and necks of wash stills from 0 to 0.15, as a trade's low wines of 20 to 25 % vol from washes of 7 to 9 ask for
 
-/** Strength of the low wines of a wash run down to 1 % vol in a still of ordinary reflux. */
+/** Strength of the low wines of a wash run down to 1 % vol. */
 const lowWinesOver = remember((wash: number) => {
   const charge = { volume: litres20(100), strength: strength(keep(0.5, wash, 25)) };
   const run = runStill({ charge, reflux: WASH_REFLUX, until: strength(1) });
@@ -53,7 +53,7 @@ const lowWinesOver = remember((wash: number) => {
 }, 64);
 
 /** Strength, as a whole, of a heart that begins at one strength and ends at another. */
-const meanHeart = remember(([begins, ends]: readonly [number, number]) => {
+export const meanHeart = remember(([begins, ends]: readonly [number, number]) => {
   const [high, low] = [Math.max(begins, ends), Math.min(begins, ends)].map((s) => keep(5, s, 90));
   if (high! - low! < 0.01) return (high! + low!) / 2;
   const { potAt, left } = stillCurve(STILL);
@@ -64,7 +64,7 @@ const meanHeart = remember(([begins, ends]: readonly [number, number]) => {
   return portionOf(minus(before, { ethanol: rest * to, water: rest * (1 - to) })).strength as number;
 }, 64, ([begins, ends]) => `${begins}|${ends}`); // prettier-ignore
 
-const extractInWort = (v: Values) =>
+export const extractInWort = (v: Values) =>
   wortExtract({
     volume: litres20(keep(0, v.wortVolume, 1e12)),
     gravity: gravity(keep(0.99, v.originalGravity, 1.149)),
@@ -73,9 +73,10 @@ const alcoholInWash = (v: Values) => (v.washVolume * v.washStrength) / 100;
 const alcoholInLowWines = (v: Values) => (v.lowWinesVolume * v.lowWinesStrength) / 100;
 const alcoholInCharge = (v: Values) => (v.chargeVolume * v.chargeStrength) / 100;
 const extractInMalt = (v: Values) => (v.maltPerMash * v.solubleExtract) / 100;
-const maltCouldGive = (v: Values) =>
+export const maltCouldGive = (v: Values) =>
   (SPIRIT_YIELD_FACTOR * v.maltPerMash * v.solubleExtract * v.fermentability) / 1e5; // L a tonne, from kg and two percentages
-const alcoholLeft = (v: Values) => keep(1e-9, (1 - keep(0, v.alcoholLoss, 90) / 100) ** v.yearsInWood, 1); // a search that strays to hundreds of years must still find a number
+export const alcoholLeft = (v: Values) =>
+  keep(1e-9, (1 - keep(0, v.alcoholLoss, 90) / 100) ** v.yearsInWood, 1); // a search that strays to hundreds of years must still find a number
 
 /** The relations, in the order of the line. */
 export const relations = {
@@ -122,39 +123,41 @@ export const relations = {
   balling: {
     figures: ['washStrength', 'originalGravity', 'finalGravity'],
     sides: (v) => [v.washStrength, ferment([v.originalGravity, v.finalGravity]).strength],
+    times: 0.98,
     spread: 0.02,
-    why: 'Balling’s relation of gravities and strength holds to about 2 %',
-    source: 'balling',
+    why: 'Balling has 48.4 g of alcohol from 100 g of extract used, which is the most that a washback gives; 46.5 to 47.5 g of the sugar is usual, the rest being glycerol, acids and yeast',
+    source: 'common-practice',
   },
   washVolume: {
     figures: ['washVolume', 'wortVolume', 'originalGravity', 'finalGravity'],
     sides: (v) => [v.washVolume, v.wortVolume * ferment([v.originalGravity, v.finalGravity]).volume],
+    times: 1.005,
     spread: 0.01,
-    why: 'wort loses a little volume with its gas; yeast in water, and what stays in pipes, make 1 % either way',
-    source: 'balling',
+    why: 'wort loses a little volume with its gas; yeast is pitched in up to 2 % of water, and what stays in pipes takes up to 1 % away',
+    source: 'common-practice',
   },
   washStill: {
     figures: ['lowWinesVolume', 'lowWinesStrength', 'washVolume', 'washStrength'],
     sides: (v) => [alcoholInLowWines(v), alcoholInWash(v)],
     times: 0.9875,
-    spread: 0.005,
-    why: 'a wash still keeps 98 to 99.5 % of the alcohol',
+    spread: 0.006,
+    why: 'a wash still keeps 98 to 99.5 % of the alcohol; what condensers let go is not counted in that',
     source: 'memory',
   },
   lowWines: {
     figures: ['lowWinesStrength', 'washStrength'],
     sides: (v) => [v.lowWinesStrength, lowWinesOver(v.washStrength)],
-    spread: 2.3,
+    spread: 3,
     as: 'own',
-    why: 'the still’s own curve, run to 1 % vol; heads from the lowest to tall ones spread it by 1.8 % vol (20 to 25 is common), an end at 0.5 or 2 % vol by 1, and another curve by 0.9',
+    why: 'the curve of a still with a reflux of 0.05, run to 1 % vol; the reflux is not known, and 0 or 0.15 would move it by 3 or 6 % vol, an end at 0.5 or 2 % vol by 2',
     source: 'carey-lewis-1932',
   },
   charge: {
     figures: ['heartAlcohol', 'chargeVolume', 'chargeStrength'],
     sides: (v) => [v.heartAlcohol, alcoholInCharge(v)],
-    times: 0.525,
-    spread: 0.13,
-    why: 'the heart is 45 to 60 % of the charge’s alcohol, up to 70 % where it is cut late; the rest is foreshots and feints, which come back',
+    times: 0.56,
+    spread: 0.17,
+    why: 'the heart is 45 to 60 % of the charge’s alcohol, up to 70 % where it is cut late, and less in a house that cuts hard; the rest is foreshots and feints, which come back',
     source: 'memory',
   },
   chargeHoldsLowWines: {
@@ -223,9 +226,9 @@ export const relations = {
   alcoholPerYear: {
     figures: ['alcoholPerYear', 'heartAlcohol', 'mashesPerWeek', 'weeksPerYear'],
     sides: (v) => [v.alcoholPerYear, v.heartAlcohol * v.mashesPerWeek * v.weeksPerYear],
-    spread: EXACT,
-    why: 'the alcohol of a year is that of its weeks',
-    source: 'derived',
+    spread: 0.005,
+    why: 'the alcohol of a year is that of its weeks, but for the first rounds of a season, whose hearts are short, and what is left in the receivers',
+    source: 'common-practice',
   },
   filling: {
     figures: ['fillingStrength', 'heartStrength'],
@@ -268,7 +271,7 @@ export const relations = {
     ],
     times: 0.97,
     spread: 0.02,
-    why: 'a cask’s alcohol, less its yearly loss compounded, 2 % that the dry wood drinks and 1 % in emptied casks and filters, is the alcohol in its bottles, to 2 % for a loss that is not quite even',
+    why: 'a cask’s alcohol, less its yearly loss compounded, is the alcohol in its bottles, but for the 2 % that dry wood drinks at filling and what stays in wood, pipes and filters: from nothing, where the yearly loss counts it, to 6 %',
     source: 'common-practice',
   },
   bottlesPerYear: {

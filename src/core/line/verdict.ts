@@ -1,19 +1,19 @@
 // What the cross-check found, in plain sentences.
 import { formatNumber } from '../format.ts';
 import { kinds } from '../kinds.ts';
+import type { Accusation } from './blame.ts';
 import type { Broken } from './broken.ts';
 import { plain, quotableFigures, type QuotableName } from './quoted.ts';
 import type { JudgedFigure, Reconciliation, Suspect } from './reconcile.ts';
-import type { RelationName } from './relations.ts';
+import type { RelationName, Values } from './relations.ts';
+import { setByTheHouse } from './set-by-the-house.ts';
+import { sums } from './sums.ts';
 
 /** A number with as many figures as it is worth when it was reckoned from rounded ones. */
 function round(value: number): string {
   if (value >= 1000) return formatNumber(Number(value.toPrecision(4)), 0);
   return formatNumber(value, value % 1 === 0 || value >= 100 ? 0 : value >= 10 ? 1 : 2);
 }
-
-/** Figures that a house sets or counts, so that no sum can put a better one in their place. */
-export const setByTheHouse: readonly QuotableName[] = ['mashesPerWeek', 'weeksPerYear', 'heartBegins', 'heartEnds', 'fillingStrength', 'yearsInWood', 'bottlingStrength', 'bottleSize']; // prettier-ignore
 
 /** Both ends of a range, rounded inwards by no more than a fifth of its width, with the unit. */
 export function rangeInWords(figure: QuotableName, low: number, high: number): string {
@@ -91,24 +91,34 @@ function fitting({ figure, relation, left, right, fits }: Broken): string {
   return above ? `no more than ${plain(figure, right)}` : `no less than ${plain(figure, left)}`;
 }
 
-/** The sentence on one broken relation: what was said, what follows, what would fit. */
+/** The sums behind a sentence, where a side is more than one figure. */
+function sumsOf({ relation, from, reckoned, left, right }: Broken): string {
+  const say = (figure: QuotableName) =>
+    `${reckoned.includes(figure) ? 'about ' : ''}${plain(figure, from[figure]!)}`;
+  const parts = sums[relation](say, from as Values);
+  const told = parts.map((sum, i) => (sum === '' ? '' : `${sum} is ${round([left, right][i]!)}`));
+  const all = told.filter((sum) => sum !== '').join('; ');
+  return all === '' ? '' : ` (${all})`;
+}
+
+/** The sentence on one broken relation: what was said, what follows by which sum, what would fit. */
 export function sentenceOf(broken: Broken): string {
   const { figure, quoted, end } = broken;
   const head = `${quotableFigures[figure].label}: ${end === 'low' ? 'at the low end, ' : end === 'high' ? 'at the high end, ' : 'at '}${plain(figure, quoted)}`;
   const mend = setByTheHouse.includes(figure)
-    ? `check ${named(figure)}`
+    ? `check the ${nameOf(figure)}`
     : `if this one alone is wrong, ${fitting(broken)} would fit`;
-  return `${head}, ${clauses[broken.relation](broken)}; ${mend}.`;
+  return `${head}, ${clauses[broken.relation](broken)}${sumsOf(broken)}; ${mend}.`;
 }
 
-const named = (figure: QuotableName) => {
+const nameOf = (figure: QuotableName) => {
   const { label } = quotableFigures[figure];
   return label[0]!.toLowerCase() + label.slice(1);
 };
 
-function list(figures: readonly QuotableName[]): string {
-  const names = figures.map(named);
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+function list(figures: readonly QuotableName[], and = ' and '): string {
+  const names = figures.map(nameOf);
+  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')}${and}${names.at(-1)}`;
 }
 
 /** A suspect on which no relation was told. */
@@ -119,19 +129,71 @@ function needs({ figure, needed }: Suspect): string {
     : `${label}: if this one alone is wrong, ${rangeInWords(figure, needed.low, needed.high)} would fit.`;
 }
 
-function opening({ figures, overall, rest, suspects }: Reconciliation): string {
+/** Why figures cannot be, and what could be in the place of each. */
+function cannotBe({ figures: named, says, limits }: Accusation, figures: readonly JudgedFigure[]): string {
+  const mendable = limits?.filter(({ figure }) => named.length <= 2 || !setByTheHouse.includes(figure));
+  const could = mendable?.map(
+    ({ figure, most, value }, i) => `the ${nameOf(figure)}${i === 0 ? ' could be' : ''} no ${most ? 'more' : 'less'} than ${limitInWords(figure, value, most)}`,
+  );
+  const fits = figures.flatMap(({ figure, fits }) =>
+    named.includes(figure) && fits && !setByTheHouse.includes(figure) ? [`${rangeInWords(figure, fits.low, fits.high)} for the ${nameOf(figure)}`] : [],
+  );
+  const mend = could && could.length > 0 ? ` With the rest as said, ${could.join(', or ')}.` : fits.length > 0 ? ` The others ask for ${fits.join(', or ')}.` : '';
+  return `This cannot be. ${says}${mend}`;
+} // prettier-ignore
+
+/** A limit to three figures, rounded so that it holds. */
+function limitInWords(figure: QuotableName, value: number, most: boolean): string {
+  const step = quotableFigures[figure].kind === 'gravity' ? 0.001 : 10 ** (Math.floor(Math.log10(value)) - 2);
+  const steps = value / step;
+  return plain(
+    figure,
+    Number(((most ? Math.floor(steps + 1e-6) : Math.ceil(steps - 1e-6)) * step).toPrecision(6)),
+  );
+}
+
+/** The balance that decides: what must have been rounded for it to hold; or, where figures are in doubt, the sum alone. */
+function balance({ decides, figures }: Reconciliation): string[] {
+  if (!decides) return [];
+  const bad = figures.some(
+    ({ figure, finding }) =>
+      decides.figures.includes(figure) && finding !== 'agrees' && finding !== 'not checkable',
+  );
+  if (bad) return [`The sum to redo: ${decides.says[0]!.toLowerCase()}${decides.says.slice(1)}`];
+  return decides.onlyIf ? [`${decides.says} ${decides.onlyIf}`] : [];
+}
+
+/** What to say besides. */
+function further({ ask }: Reconciliation): string[] {
+  if (!ask) return [];
+  const say = `If you also say the ${list(ask.figures, ' and the ')}`;
+  if (ask.sharpens)
+    return [
+      `${say}, the ${nameOf(ask.sharpens.figure)} can be checked ${formatNumber(ask.sharpens.times, 1)} times as closely.`,
+    ];
+  return [`${say}, the ${list(ask.checks)} can be checked too.`];
+}
+
+function opening({ figures: all, overall, rest, suspects, impossible }: Reconciliation): string {
+  const apart = new Set(impossible.flatMap((each) => each.figures));
+  const figures = all.filter(({ figure }) => !apart.has(figure));
   const wrong = figures.filter(({ finding }) => finding === 'disagrees').map(({ figure }) => figure);
-  const unsure = suspects.map(({ figure }) => figure).filter((figure) => !wrong.includes(figure));
+  const unsure = suspects
+    .map(({ figure }) => figure)
+    .filter((figure) => !wrong.includes(figure) && figures.some((each) => each.figure === figure));
   const checked = figures.filter(({ finding }) => finding !== 'not checkable').length;
-  if (figures.length === 0) return 'No figure was quoted.';
+  if (all.length === 0) return 'No figure was quoted.';
+  if (figures.length === 0) return '';
   if (checked === 0)
-    return overall.chance < 0.05
+    return overall.chance < 0.05 && impossible.length === 0
       ? 'None of these figures can be checked against the others, but they are far from what malt is known to give.'
-      : 'None of these figures can be checked against the others.';
+      : `None of ${impossible.length > 0 ? 'the other' : 'these'} figures can be checked against the others.`;
   if (wrong.length === 0 && unsure.length === 0)
-    return overall.chance < 0.05
+    return overall.chance < 0.05 && impossible.length === 0
       ? 'Taken together the figures lie further apart than their spreads allow, but none stands out.'
-      : `The ${checked} figures that can be checked agree.`;
+      : impossible.length === 0
+        ? `The ${checked} figures that can be checked agree.`
+        : `Apart from that, the ${checked === 1 ? 'one figure' : `${checked} figures`} that can be checked agree${checked === 1 ? 's' : ''}.`;
   const first = wrong.length === 0 ? '' : `The others agree without ${list(wrong)}.`;
   const then =
     unsure.length === 0
@@ -150,13 +212,24 @@ function unchecked(figures: readonly JudgedFigure[]): string[] {
     : [`Nothing else quoted bears on ${list(left)}.`];
 }
 
-/** The findings in plain sentences: the whole first, then each suspect, then what could not be checked. */
+/**
+ * The findings in plain sentences: what cannot be, the whole, each suspect, the balance that decides, what could not be
+ * checked, and what to say besides.
+ */
 export function sentences(result: Reconciliation): readonly string[] {
-  const told = result.broken.map(sentenceOf);
-  const untold = result.suspects.filter(({ figure }) => !result.broken.some((each) => each.figure === figure));
-  const restless = result.settled ? [] : ['The search for figures that agree did not come to rest, so take these findings with care.'];
-  const first = [...result.suspects.map(({ figure }) => figure)];
-  const rank = (figure: QuotableName) => (first.includes(figure) ? first.indexOf(figure) : first.length);
-  const ordered = result.broken.map((each, i) => ({ each, says: told[i]! })).sort((a, b) => rank(a.each.figure) - rank(b.each.figure));
-  return [opening(result), ...ordered.map(({ says }) => says), ...untold.map(needs), ...unchecked(result.figures), ...restless];
+  const apart = new Set(result.impossible.flatMap(({ figures }) => figures));
+  const broken = result.broken.filter(({ figure }) => !apart.has(figure));
+  const suspects = result.suspects.map(({ figure }) => figure).filter((figure) => !apart.has(figure));
+  const rank = (figure: QuotableName) => (suspects.includes(figure) ? suspects.indexOf(figure) : suspects.length);
+  const untold = result.suspects.filter(({ figure }) => suspects.includes(figure) && !broken.some((each) => each.figure === figure));
+  return [
+    ...result.impossible.map((each) => cannotBe(each, result.figures)),
+    opening(result),
+    ...broken.toSorted((a, b) => rank(a.figure) - rank(b.figure)).map(sentenceOf),
+    ...untold.filter(({ figure }) => apart.size === 0 || !setByTheHouse.includes(figure)).map(needs),
+    ...balance(result),
+    ...unchecked(result.figures),
+    ...further(result),
+    ...(result.settled ? [] : ['The search for figures that agree did not come to rest, so take these findings with care.']),
+  ].filter((sentence) => sentence !== '');
 } // prettier-ignore

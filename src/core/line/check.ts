@@ -1,0 +1,78 @@
+// One quoted figure against what the others say of it: the measurement test, and whether there is one at all.
+import type { Fit } from './fit-quoted.ts';
+import { canBe, NINETY_FIVE, quotableFigures, vagueOwn, type Measured, type QuotableName } from './quoted.ts';
+
+/** A figure with its standard uncertainty and the range that holds it 95 times in a hundred. */
+export interface Estimate {
+  readonly value: number;
+  readonly standard: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+const LEAST_FREE = 1e-9; // of a row: below this rounding drowns it
+const VAGUE = 0.25; // a prediction wider than this part of the figure checks nothing
+const NOTHING_NEW = 0.9; // of what is known with nothing quoted: a prediction no better is no check
+const FARTHEST = 20; // of a logarithm: as far as a straight line is followed to what others say of a figure
+
+const partly = (figure: QuotableName) => quotableFigures[figure].spread.as === 'part';
+
+/** Ends of a figure that is positive and has a spread in parts are in proportion; of others, as far either way. */
+export function estimateOf(figure: QuotableName, value: number, standard: number): Estimate {
+  if (!partly(figure)) return { value, standard, low: value - NINETY_FIVE * standard, high: value + NINETY_FIVE * standard };
+  const times = Math.exp((NINETY_FIVE * standard) / value);
+  return { value, standard, low: value / times, high: value * times };
+} // prettier-ignore
+
+export const estimateIn = ({ values, sure }: Fit, figure: QuotableName): Estimate =>
+  estimateOf(figure, values[figure], sure[figure].own);
+
+/** The spread of a quoted figure, as a part of it or in its own unit. */
+export const unitOf = ({ figure, value, spread }: Measured) => (partly(figure) ? spread / value : spread);
+/** A standard uncertainty in a figure's own unit, as `unitOf` has it. */
+export const inUnit = (figure: QuotableName, own: number, { values }: Fit) =>
+  partly(figure) ? own / values[figure] : own;
+
+/**
+ * Standard uncertainty, as `unitOf`, of what the others say of a figure, when all together know it to `sure`; nothing
+ * when they say too little, or no more than `bare`, what is known of any house.
+ */
+export function saidByOthers(measured: Measured, sure: number, bare: number): number | undefined {
+  const unit = unitOf(measured);
+  const free = 1 - (sure / unit) ** 2;
+  if (!(free > LEAST_FREE)) return undefined;
+  const standard = unit * Math.sqrt(1 / free - 1);
+  return standard < NOTHING_NEW * bare ? standard : undefined;
+}
+
+/** True of an uncertainty, in a figure's own unit, that checks nothing. */
+export const isVague = (figure: QuotableName, value: number, standard: number) =>
+  standard > (vagueOwn[figure] ?? VAGUE * Math.abs(value));
+
+export interface Checked {
+  readonly measured: Measured;
+  readonly test: number;
+  readonly fits: Estimate;
+  /** False when no value that the figure can have would mend the rest. */
+  readonly mendable: boolean;
+}
+
+/** The measurement test of one figure, and what the others say it is; nothing when they say too little. */
+export function check(
+  measured: Measured,
+  fit: Fit,
+  current: readonly Measured[],
+  bare: Fit['sure'],
+): Checked | undefined {
+  const { figure, value } = measured;
+  const [sure, known] = [fit.sure[figure].own, bare[figure].own].map((own) => inUnit(figure, own, fit));
+  const standard = saidByOthers(measured, sure!, known!);
+  if (standard === undefined) return undefined;
+  const unit = unitOf(measured);
+  const free = 1 - (sure! / unit) ** 2;
+  const off = partly(figure) ? Math.log(fit.values[figure] / value) : fit.values[figure] - value;
+  const middle = partly(figure) ? value * Math.exp(Math.max(-FARTHEST, Math.min(FARTHEST, off / free))) : value + off / free;
+  const fits = estimateOf(figure, middle, partly(figure) ? middle * standard : standard);
+  if (isVague(figure, fits.value, fits.standard)) return undefined;
+  return { measured, test: off / unit / Math.sqrt(free), fits, mendable: canBe(figure, [fits.low, fits.high], current) };
+} // prettier-ignore
