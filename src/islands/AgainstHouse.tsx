@@ -25,21 +25,21 @@ export function AgainstHouse(props: {
           checked={props.held}
           onChange={(event) => props.hold(event.currentTarget.checked)}
         />
-        <span>Hold it against my house too: {name()}</span>
+        <span>Compare with {name()}</span>
       </label>
       <div aria-live="polite">
         <Show when={props.held}>
-          <Show when={found().length > 0} fallback={<p>No figure that the house gives is said yet.</p>}>
+          <Show when={found().length > 0} fallback={<p>Nothing said so far is a figure of {name()}.</p>}>
             <Show when={apart().length > 0}>
-              <h3>Where it parts from {name()}</h3>
+              <h3>Not as at {name()}</h3>
               <ul class="sentences">
                 <For each={apart()}>{(each) => <li>{disagreement(each, name())}</li>}</For>
               </ul>
             </Show>
             <p>
               {apart().length === 0
-                ? `Every figure that ${name()} gives agrees with it: ${alike()} of ${found().length}.`
-                : `${alike()} of ${found().length} figures agree with ${name()}.`}
+                ? `All ${found().length} figures are as at ${name()}.`
+                : `${alike()} of ${found().length} figures are as at ${name()}.`}
             </p>
           </Show>
         </Show>

@@ -15,7 +15,7 @@ import { ofHouse } from '../talk/own-house.ts';
 import { readSaid } from '../talk/said.ts';
 import { AgainstHouse } from './AgainstHouse.tsx';
 import { useAnnouncement } from './announce.ts';
-import { Answer } from './CrossCheckAnswer.tsx';
+import { Follows, Verdict } from './CrossCheckAnswer.tsx';
 import { focusAfter } from './focus-after.ts';
 
 const KEY = keyOf('quoted');
@@ -125,6 +125,9 @@ export default function CrossCheck() {
           <p class="problem">{NOT_KEPT}</p>
         </Show>
       </div>
+      <div class="together" data-stale={answer().trouble ? '' : undefined}>
+        <Show when={found()}>{(result) => <Verdict of={result()} />}</Show>
+      </div>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <For each={names()}>
           {(name) => (
@@ -194,7 +197,7 @@ export default function CrossCheck() {
         </p>
       </Show>
       <div class="together" data-stale={answer().trouble ? '' : undefined}>
-        <Show when={found()}>{(result) => <Answer of={result()} />}</Show>
+        <Show when={found()}>{(result) => <Follows of={result()} />}</Show>
       </div>
       <AgainstHouse id="quoted-against-house" said={saidFigures()} held={held()} hold={setHeld} />
       <p class="actions">
@@ -209,7 +212,7 @@ export default function CrossCheck() {
             focusAfter(event, adder);
           }}
         >
-          Leave every figure out
+          Clear all
         </button>
       </p>
     </section>

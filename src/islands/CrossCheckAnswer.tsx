@@ -7,16 +7,25 @@ import { spoken } from '../core/line/spoken.ts';
 import { rangeInWords, sentences } from '../core/line/verdict.ts';
 import { setByTheHouse } from '../core/line/set-by-the-house.ts';
 
-export function Answer(props: { readonly of: Reconciliation }) {
-  /** What a house sets is looked up, not reckoned. */
-  const filled = () => props.of.filled.filter(({ figure }) => !setByTheHouse.includes(figure));
-  const chance = () => Math.round(100 * props.of.overall.chance);
+/** The verdict in sentences: what decides, with its sum, first. */
+export function Verdict(props: { readonly of: Reconciliation }) {
   return (
     <>
       <h3>What they say together</h3>
       <ul class="sentences">
         <For each={sentences(props.of)}>{(sentence) => <li>{sentence}</li>}</For>
       </ul>
+    </>
+  );
+}
+
+/** What follows from the figures that are not in doubt, and the test behind a fold. */
+export function Follows(props: { readonly of: Reconciliation }) {
+  /** What a house sets is looked up, not reckoned. */
+  const filled = () => props.of.filled.filter(({ figure }) => !setByTheHouse.includes(figure));
+  const chance = () => Math.round(100 * props.of.overall.chance);
+  return (
+    <>
       <Show when={filled().length > 0}>
         <h3>What follows, though you did not say it</h3>
         <dl class="results">

@@ -1,10 +1,11 @@
 // The alcohol ledger: litres of pure alcohol at every station, always in reach.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { cautions } from '../core/line/cautions.ts';
-import { ledger, mashesIn, paces, stations, type Pace, type Station } from '../core/line/ledger.ts';
+import { ledger, paces, stations, type Pace, type Station } from '../core/line/ledger.ts';
 import { format, formatNumber } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import { lineOf } from '../house/line-of.ts';
+import { figureText } from '../house/prose.ts';
 import { lastTrial } from '../house/store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';
@@ -57,7 +58,7 @@ export default function Ledger() {
   );
   const goesRound = () => amounts().charge - amounts().lowWines;
   const bottles = (of: Line) =>
-    `${formatNumber(of.bottling.bottles * mashesIn(pace(), of), 0)} of ${format(of.house.bottleSize, 'bottle')}`;
+    `${figureText(of, 'bottling.bottles', pace())} of ${format(of.house.bottleSize, 'bottle')}`;
   const remarks = createMemo(() => cautions(line()));
   useAnnouncement('ledger', amounts, () =>
     [

@@ -1,32 +1,50 @@
 // Reads a guide's own script: finds its figures, checks them against each other, and marks the text.
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { formatNumber } from '../core/format.ts';
 import type { Quoted, QuotableName, Said } from '../core/line/quoted.ts';
 import { reconcile, type Finding } from '../core/line/reconcile.ts';
 import { sentences } from '../core/line/verdict.ts';
 import { isRefusal } from '../core/refusal.ts';
+import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { builtInHouse, builtInName } from '../house/figures.ts';
 import { useHouse } from '../house/store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
-import { figureIds, talkFigures, type FigureId } from '../talk/figures.ts';
-import { labelOf, numberOf, quotableOf } from '../talk/labels.ts';
+import { figureIds, type FigureId } from '../talk/figures.ts';
+import { numberOf, quotableOf } from '../talk/labels.ts';
 import { heldAgainst, type Held, type SaidFigure } from '../talk/own-house.ts';
 import { readScript, type ReadQuantity, type ReadScript } from '../talk/script.ts';
+import { moveSettled, NOT_OURS, type Settled } from '../talk/settled.ts';
 import { unanswered } from '../talk/unanswered.ts';
 import { AgainstHouse } from './AgainstHouse.tsx';
 import { useAnnouncement } from './announce.ts';
-import { Answer } from './CrossCheckAnswer.tsx';
+import { Follows, Verdict } from './CrossCheckAnswer.tsx';
 import { textOfFile } from './open-file.ts';
 import { ScriptCard } from './ScriptCard.tsx';
+import { ScriptMarked } from './ScriptMarked.tsx';
 
 const LONGEST = 100_000; // characters of a script that are read; a tour has some 15,000
 const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened
 const QUIET = 250; // ms without typing before the script is read anew
-const NONE = 'none';
+const KEY = keyOf('script');
 const NOTHING: ReadScript = { quantities: [], left: 0 };
+const NOT_KEPT =
+  'This browser does not let the handbook keep your script; it lasts until the page is closed.';
 
-/** What the reader settled a quantity to be, by its place in the text; the proposal stands where nothing was settled. */
-type Settled = Readonly<Record<number, FigureId | typeof NONE>>;
+/** A script and what was put right in it, as it was kept; nothing when there is none or it cannot be read. */
+function kept(): { readonly text: string; readonly settled: Settled } | undefined {
+  try {
+    const { text, settled } = JSON.parse(keptText(KEY) ?? '') as { text?: unknown; settled?: unknown };
+    if (typeof text !== 'string' || text.length > LONGEST) return undefined;
+    const sound = Object.entries(typeof settled === 'object' ? (settled ?? {}) : {}).filter(
+      ([place, figure]) =>
+        /^\d+$/.test(place) && (figure === NOT_OURS || figureIds.includes(figure as FigureId)),
+    );
+    return { text, settled: Object.fromEntries(sound) as Settled };
+  } catch {
+    return undefined;
+  }
+}
 
 /** A quantity as it is quoted: its value in the figure's own unit. */
 function saidOf({ inFigure, value, range, approximate }: ReadQuantity): Said | undefined {
@@ -60,10 +78,22 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
     clearTimeout(timer);
     timer = setTimeout(() => {
       setLength(next.length);
-      setText(next.slice(0, LONGEST));
-      setSettled({});
+      const now = next.slice(0, LONGEST);
+      setSettled(moveSettled(settled(), text(), now));
+      setText(now);
+      keep();
     }, after);
   };
+  const [isKept, setKept] = createSignal(true);
+  const keep = () => setKept(keepText(KEY, JSON.stringify({ text: text(), settled: settled() })));
+  onMount(() => {
+    const before = kept();
+    if (!before || before.text === '') return;
+    box!.value = before.text;
+    setLength(before.text.length);
+    setText(before.text);
+    setSettled(before.settled);
+  });
   const isEmpty = () => text().trim() === '';
   const script = createMemo(() => (isEmpty() ? NOTHING : readScript(text())));
   const quantities = () => script().quantities;
@@ -89,7 +119,7 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
   };
   const figureOf = (quantity: ReadQuantity): FigureId | undefined => {
     const own = settled()[quantity.start];
-    return own === NONE ? undefined : (own ?? quantity.figure);
+    return own === NOT_OURS ? undefined : (own ?? quantity.figure);
   };
   const quoted = createMemo<Quoted>(() => {
     const found: Partial<Record<QuotableName, Said>> = {};
@@ -111,8 +141,10 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
     const result = answer();
     return result && isRefusal(result) ? result.refused : undefined;
   };
-  const { line, name: houseName } = useHouse();
-  const [held, setHeld] = createSignal(false);
+  const { line, house, name: houseName } = useHouse();
+  const [wantsHeld, setHeld] = createSignal<boolean>();
+  /** A talk is held against the reader's own house as soon as there is one. */
+  const held = () => wantsHeld() ?? (house() !== builtInHouse || houseName() !== builtInName);
   const saidFigures = createMemo<readonly SaidFigure[]>(() =>
     quantities().flatMap((quantity) => {
       const [figure, said] = [figureOf(quantity), saidOf(quantity)];
@@ -146,110 +178,88 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
 
   return (
     <section class="calculator script-reader" aria-labelledby="script-title">
-      <h2 id="script-title">Your own script</h2>
-      <p class="purpose">
-        Paste what you say on a tour, or open it from a file. It is read here, in this browser, and goes
-        nowhere else.
-      </p>
-      <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
-        <div class="field">
-          <label for="script-text">The script</label>
-          <textarea
-            id="script-text"
-            ref={box}
-            rows="10"
-            autocomplete="off"
-            spellcheck={false}
-            onInput={(event) => read(event.currentTarget.value, QUIET)}
-          />
-        </div>
-        <div class="field">
-          <label for="script-file">Or a text file</label>
-          <input
-            id="script-file"
-            type="file"
-            accept=".txt,.md,text/plain"
-            onChange={(event) => {
-              void load(event.currentTarget.files?.[0]);
-              event.currentTarget.value = '';
-            }}
-          />
-          <Show when={fileProblem()}>
-            <p class="problem" role="alert">
-              {fileProblem()}
-            </p>
-          </Show>
-        </div>
-      </form>
-      <p class="on-screen" role="status">
-        <Show when={!isEmpty()} fallback="Nothing is read yet.">
-          {`${quantities().length} quantities found; ${Object.keys(quoted()).length} figures of the line that can be checked. ${unread()}`}
-        </Show>
-      </p>
+      <h2 id="script-title">Your talk</h2>
+      <details class="talk-box" open={isEmpty()}>
+        <summary>{isEmpty() ? 'Paste it here, or open a file' : 'Change the talk'}</summary>
+        <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+          <div class="field">
+            <label for="script-text">What you say</label>
+            <textarea
+              id="script-text"
+              ref={box}
+              rows="8"
+              autocomplete="off"
+              spellcheck={false}
+              onInput={(event) => read(event.currentTarget.value, QUIET)}
+            />
+          </div>
+          <div class="field">
+            <label for="script-file">Or a text file</label>
+            <input
+              id="script-file"
+              type="file"
+              accept=".txt,.md,text/plain"
+              onChange={(event) => {
+                void load(event.currentTarget.files?.[0]);
+                event.currentTarget.value = '';
+              }}
+            />
+            <Show when={fileProblem()}>
+              <p class="problem" role="alert">
+                {fileProblem()}
+              </p>
+            </Show>
+          </div>
+        </form>
+        <p class="note">
+          {isKept() ? 'It is read and kept in this browser, and goes nowhere else.' : NOT_KEPT}
+        </p>
+      </details>
       <Show when={trouble()}>
         <p class="problem" role="alert">
           {trouble()}
         </p>
       </Show>
+      <div class="together">
+        <Show when={found()}>{(result) => <Verdict of={result()} />}</Show>
+      </div>
+      <p class="on-screen" role="status">
+        <Show when={!isEmpty()} fallback="Nothing is read yet.">
+          {`${quantities().length} quantities found; ${Object.keys(quoted()).length} figures that can be checked. ${unread()}`}
+        </Show>
+      </p>
       <Show when={quantities().length > 0}>
         <AgainstHouse id="script-against-house" said={saidFigures()} held={held()} hold={setHeld} />
-        <h3 class="on-screen">The script, marked</h3>
+        <h3 class="on-screen">The talk, marked</h3>
         <p class="note">
-          Underlined once: agrees. Twice: doubtful. Boxed: disagrees, or cannot be. Dotted: nothing checks it.
-          Held against your house, a figure that the house gives is marked by the house.
+          Touch a mark to see what it was taken for, and to put it right. Underlined once: agrees. Twice:
+          doubtful. Boxed: disagrees, or cannot be. Dotted: nothing checks it.
         </p>
-        <Marked text={text()} quantities={quantities()} findingOf={findingOf} tellOf={tellOf} />
-        <h3 class="on-screen">What each number is</h3>
-        <p class="note">Put right what was taken for the wrong figure.</p>
-        <ul class="proposals">
-          <For each={quantities()}>
-            {(quantity) => (
-              <li>
-                <label for={`is-${quantity.start}`}>
-                  {excerpt(text(), quantity)}
-                  <span class="visually-hidden"> ({tellOf(quantity)})</span>
-                </label>
-                <select
-                  id={`is-${quantity.start}`}
-                  autocomplete="off"
-                  onChange={(event) =>
-                    setSettled({
-                      ...settled(),
-                      [quantity.start]: event.currentTarget.value as FigureId | typeof NONE,
-                    })
-                  }
-                >
-                  <option value={NONE} selected={figureOf(quantity) === undefined}>
-                    no figure of the line
-                  </option>
-                  <For each={choices(quantity)}>
-                    {(figure) => (
-                      <option value={figure} selected={figureOf(quantity) === figure}>
-                        {labelOf(figure)}
-                      </option>
-                    )}
-                  </For>
-                </select>
-              </li>
-            )}
-          </For>
-        </ul>
+        <ScriptMarked
+          text={text()}
+          quantities={quantities()}
+          figureOf={figureOf}
+          findingOf={findingOf}
+          tellOf={tellOf}
+          settle={(quantity, figure) => {
+            setSettled({ ...settled(), [quantity.start]: figure });
+            keep();
+          }}
+        />
       </Show>
-      <div class="together">
-        <Show when={found()}>
-          {(result) => (
-            <>
-              <Answer of={result()} />
-              <ScriptCard of={result()} held={held()} />
-              <p class="actions">
-                <button type="button" onClick={() => print()}>
-                  Print this page
-                </button>
-              </p>
-            </>
-          )}
-        </Show>
-      </div>
+      <Show when={found()}>
+        {(result) => (
+          <div class="together">
+            <Follows of={result()} />
+            <ScriptCard of={result()} held={held()} />
+            <p class="actions">
+              <button type="button" onClick={() => print()}>
+                Print this page
+              </button>
+            </p>
+          </div>
+        )}
+      </Show>
       <Show when={open().length > 0}>
         <details class="working">
           <summary>Questions that visitors will ask and the script does not answer ({open().length})</summary>
@@ -265,49 +275,5 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
         </details>
       </Show>
     </section>
-  );
-}
-
-/** The proposal first, then those that ran it close, then every figure there is. */
-function choices({ figure, runnersUp }: ReadQuantity): readonly FigureId[] {
-  const near = [...(figure ? [figure] : []), ...runnersUp];
-  return [...near, ...figureIds.filter((other) => !near.includes(other))].filter((id) =>
-    Object.hasOwn(talkFigures, id),
-  );
-}
-
-/** A quantity with a few words either side. */
-function excerpt(text: string, { start, end }: ReadQuantity): string {
-  const before = text.slice(Math.max(0, start - 40), start).replace(/^\S*\s/, '');
-  const after = text.slice(end, end + 30).replace(/\s\S*$/, '');
-  return `… ${before}${text.slice(start, end)}${after} …`.replace(/\s+/g, ' ');
-}
-
-function Marked(props: {
-  readonly text: string;
-  readonly quantities: readonly ReadQuantity[];
-  readonly findingOf: (quantity: ReadQuantity) => Finding;
-  readonly tellOf: (quantity: ReadQuantity) => string;
-}) {
-  const parts = () =>
-    props.quantities.map((quantity, i) => ({
-      before: props.text.slice(props.quantities[i - 1]?.end ?? 0, quantity.start),
-      quantity,
-    }));
-  const last = () => props.text.slice(props.quantities.at(-1)?.end ?? 0);
-  return (
-    <div class="marked">
-      <For each={parts()}>
-        {({ before, quantity }) => (
-          <>
-            {before}
-            <mark class={props.findingOf(quantity).replace(' ', '-')} title={props.tellOf(quantity)}>
-              {props.text.slice(quantity.start, quantity.end)}
-            </mark>
-          </>
-        )}
-      </For>
-      {last()}
-    </div>
   );
 }

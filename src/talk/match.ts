@@ -21,6 +21,8 @@ export interface Matched {
 }
 
 const ENOUGH = 2.2; // a score from which a figure is proposed
+const BEYOND = 2; // times a figure's limits at which it may still be meant: said, and not possible
+const OUT_OF_REACH = 1.5; // that the words must outweigh then
 const LEAD = 0.25; // how far it must lead the next
 const figures: Readonly<Record<FigureId, TalkFigure>> = talkFigures;
 const takenBy = new Map<Dimension, readonly FigureId[]>();
@@ -113,11 +115,11 @@ export function matchFigures(text: string, quantities: readonly Quantity[]): Mat
 
     const scored = (takenBy.get(dimension) ?? []).flatMap((figure) => {
       const { range, heard, kind, cues, after, fall, stage, also, unit } = figures[figure];
-      
       const values = valuesFor(quantity, figure, unitFor(kind));
-      if (!values.every((value) => value >= range[0] && value <= range[1])) return [];
+      const beyond = !values.every((value) => value >= range[0] && value <= range[1]);
+      if (beyond && (bare || !values.every((value) => value >= range[0] / BEYOND && value <= range[1] * BEYOND))) return [];
       const here = Math.max(topic[stage], ...(also ?? []).map((other) => topic[other]));
-      let score = 1.5 * here - (here < 0.15 ? 1.2 : 0);
+      let score = 1.5 * here - (here < 0.15 ? 1.2 : 0) - (beyond ? OUT_OF_REACH : 0);
       let others = 0;
       for (const concept in cues) {
         const name = concept as ConceptName;

@@ -133,7 +133,7 @@ for (const address of addresses)
     const own = await said(page, address);
     const built = await browser.newPage();
     expect(own.filter((text) => /\d/.test(text))).toEqual(
-      (await said(built, `${site.address}${address}`)).filter((text) => /\d/.test(text)),
+      (await said(built, new URL(address, site.address).href)).filter((text) => /\d/.test(text)),
     );
     await built.close();
   });

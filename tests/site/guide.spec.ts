@@ -26,11 +26,11 @@ test('a pasted script is marked, checked and made into a card, and leaves the br
   const wrong = watch(page);
   await open(page, '/script/');
   await page.locator('#script-text').fill(`${script}\n<img src=x onerror=alert(1)>`);
-  await expect(page.locator('.marked mark').first()).toBeVisible();
-  expect(await page.locator('.marked mark').count()).toBeGreaterThan(30);
+  await expect(page.locator('.marked .mark').first()).toBeVisible();
+  expect(await page.locator('.marked .mark').count()).toBeGreaterThan(30);
   expect(await page.locator('.marked img').count()).toBe(0);
   await expect(page.locator('.marked')).toContainText('<img src=x onerror=alert(1)>');
-  await expect(page.locator('.marked mark.disagrees').first()).toBeVisible();
+  await expect(page.locator('.marked .mark.disagrees').first()).toBeVisible();
   await expect(page.locator('.script-reader .card dd').first()).not.toBeEmpty();
   // A figure that is contradicted is on no card.
   const leftOut = await page.locator('.script-card > .sentences li').allInnerTexts();
@@ -38,9 +38,20 @@ test('a pasted script is marked, checked and made into a card, and leaves the br
   const carried = await page.locator('.script-card dt').allInnerTexts();
   for (const left of leftOut)
     expect(carried.some((label) => left.toLowerCase().includes(`${label.toLowerCase()}:`))).toBe(false);
-  const first = page.locator('.proposals select').first();
-  await first.selectOption('none');
-  await expect(first).toHaveValue('none');
+  // A touched mark says what it was taken for; one that is not ours is checked no more.
+  const first = page.locator('.marked .mark.agrees').first();
+  const words = await first.innerText();
+  await first.click();
+  await page.locator('.taken').getByRole('button', { name: 'Not ours' }).click();
+  await expect(page.locator('.taken')).toHaveCount(0);
+  await expect(page.locator('.marked .mark').filter({ hasText: words }).first()).toHaveClass(/not-checkable/);
+  // What was put right outlives an edit elsewhere and a reload.
+  await page.locator('.talk-box summary').click();
+  await page.locator('#script-text').press('End');
+  await page.locator('#script-text').pressSequentially(' That is all.');
+  await expect(page.locator('.marked')).toContainText('That is all.');
+  await page.reload();
+  await expect(page.locator('.marked .mark').filter({ hasText: words }).first()).toHaveClass(/not-checkable/);
   expect(wrong).toEqual([]);
 });
 
@@ -49,14 +60,14 @@ test('a script is held against the reader’s own house when asked', async ({ pa
   await page
     .locator('#script-text')
     .fill('Each mash is 1,500 kilos of malt. It ferments for 56 hours. The original gravity is 1058.');
-  await expect(page.locator('.marked mark')).toHaveCount(3);
+  await expect(page.locator('.marked .mark')).toHaveCount(3);
   await page.locator('#script-against-house').check();
   // Harrowmere leaves its wash 72 hours; the rest is as it has it.
   await expect(page.locator('.against-house li')).toHaveText([
     'Hours in the washback: you say 56 h; Harrowmere has 72 h.',
   ]);
-  await expect(page.locator('.marked mark.disagrees')).toHaveText('56 hours');
-  await expect(page.locator('.marked mark.agrees')).toHaveCount(2);
+  await expect(page.locator('.marked .mark.disagrees')).toHaveText('56 hours');
+  await expect(page.locator('.marked .mark.agrees')).toHaveCount(2);
 });
 
 test('the figures of the reader’s own house can be filled in, and agree with it', async ({ page }) => {

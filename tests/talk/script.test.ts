@@ -68,7 +68,7 @@ test('a figure comes in its own unit', () => {
   expect(proof!.inFigure![0]).toBeLessThan(63.7);
 });
 
-test('a quantity is never proposed as a figure of another unit or beyond what the figure can be', () => {
+test('a quantity is never proposed as a figure of another unit or far beyond what the figure can be', () => {
   expect(figuresOf('The wort is 5 tonnes.')[0]![0]).not.toBe('wortVolume');
   expect(figuresOf('Our filling strength is 163 per cent.')).toEqual([[undefined]]);
   expect(figuresOf('The first water is at 900 degrees.')).toEqual([[undefined]]);
@@ -160,4 +160,11 @@ test('the same text is read the same, and lines may end either way', () => {
   expect(readScript(text)).toEqual(readScript(text));
   const figures = (some: string) => readScript(some).quantities.map(({ figure }) => figure);
   expect(figures(text.replaceAll('\n', '\r\n'))).toEqual(figures(text));
+});
+
+test('a figure that cannot be is read all the same, so that it can be told', () => {
+  expect(figuresOf('The wash comes to 8 per cent. The low wines are about 36 per cent.')).toEqual([
+    ['washStrength', 8],
+    ['lowWinesStrength', 36],
+  ]);
 });

@@ -169,7 +169,7 @@ function further({ ask }: Reconciliation): string[] {
   const say = `If you also say the ${list(ask.figures, ' and the ')}`;
   if (ask.sharpens)
     return [
-      `${say}, the ${nameOf(ask.sharpens.figure)} can be checked ${formatNumber(ask.sharpens.times, 1)} times as closely.`,
+      `${say}, the ${nameOf(ask.sharpens.figure)} can be checked ${ask.sharpens.times < 1.75 ? 'half as closely again' : ask.sharpens.times < 2.5 ? 'twice as closely' : `about ${formatNumber(ask.sharpens.times, 0)} times as closely`}.`,
     ];
   return [`${say}, the ${list(ask.checks)} can be checked too.`];
 }
