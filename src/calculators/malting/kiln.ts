@@ -88,7 +88,7 @@ export default defineCalculator({
   },
   outputs: {
     water: { kind: 'mass', label: 'Water to drive off' },
-    taken: { kind: 'ratio', label: 'Water that a kilogram of dry air takes', digits: 4 },
+    taken: { kind: 'ratio', label: 'Water to a kilogram of dry air, kg', digits: 4 },
     air: { kind: 'space', label: 'Fresh air used to the break' },
     offAt: { kind: 'temperature', label: 'Air off, until the break' },
     grain: { kind: 'temperature', label: 'Grain temperature to the break, about' },

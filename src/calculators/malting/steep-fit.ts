@@ -39,7 +39,7 @@ export default defineCalculator({
     k1: { kind: 'hoursPerPercent', label: 'k1' },
     k2: { kind: 'perPercent', label: 'k2' },
     half: { kind: 'hours', label: 'Half its water taken up after' },
-    ceiling: { kind: 'percent', label: 'Moisture in the end' },
+    ceiling: { kind: 'percent', label: 'Most moisture it could reach' },
     scatter: { kind: 'grams', label: 'Scatter of the weighings', digits: 2 },
   },
   compute: ({ mass, moisture, weighings }) => {
@@ -69,7 +69,7 @@ export default defineCalculator({
   remark: (given, { scatter, ceiling }) =>
     scatter > CARELESS * given.mass
       ? `The weighings scatter ${n(scatter, 1)} g about the curve, more than a hundredth of the sample. Drain for the same time at every weighing, and repeat the one furthest off.`
-      : `Put k1 and k2 into “Moisture through the steep”, with the temperature of this water. The ${n(ceiling, 1)} % in the end lies beyond your weighings and is the least sure of these figures.`,
+      : `Put k1 and k2 into “Moisture through the steep”, with the temperature of this water. The ${n(ceiling, 1)} % it could reach lies beyond your weighings and is the least sure of these figures.`,
   chart: ({ mass, moisture, weighings }, { k1, k2 }) => {
     const longest = Math.max(...weighings.map((weighing) => weighing.hours));
     const times = Array.from({ length: POINTS + 1 }, (_, i) => hours((longest * i) / POINTS));

@@ -96,7 +96,7 @@ export default defineCalculator({
     needed: { kind: 'hours', label: 'In water, to the moisture wanted' },
     clock: { kind: 'hours', label: 'Moisture wanted, reached at' },
     k1Now: { kind: 'hoursPerPercent', label: 'k1 in this water' },
-    ceiling: { kind: 'percent', label: 'Moisture in the end' },
+    ceiling: { kind: 'percent', label: 'Most moisture it could reach' },
   },
   compute: (given) => {
     const uptake = lot(given);
