@@ -14,11 +14,11 @@ export default defineCalculator({
   stage: 'malting',
   title: 'Malt, barley and land',
   purpose:
-    'Follows malt back to the barley bought and the hectares sown, or the other way, and tells the alcohol of a hectare.',
+    'Follows malt back to the barley bought and the hectares sown, or forward again, with the alcohol a hectare could give.',
   sources: ['common-practice', 'memory', 'derived'],
   inputs: {
     known: {
-      label: 'What is known',
+      label: 'Start from',
       options: { malt: 'the malt ordered', barley: 'the barley bought', land: 'the land sown' },
       value: 'malt',
     },
@@ -46,11 +46,11 @@ export default defineCalculator({
       value: 100,
       usedWhen: { choice: 'known', is: ['land'] },
     },
-    screenings: { kind: 'percent', label: 'Thrown out by the sieves', range: [0, 40], step: 0.5, value: 7 },
+    screenings: { kind: 'percent', label: 'Screenings', range: [0, 40], step: 0.5, value: 7 },
     barleyMoisture: { house: 'barleyMoisture' },
     maltMoisture: { house: 'maltMoisture' },
     loss: { label: 'Dry matter lost', house: 'maltingLoss' },
-    harvest: { kind: 'harvest', label: 'Harvest', range: [0.5, 15], step: 0.1, value: 6 },
+    harvest: { kind: 'harvest', label: 'Barley yield', range: [0.5, 15], step: 0.1, value: 6 },
     spiritYield: {
       kind: 'yield',
       label: 'Spirit yield',
@@ -61,7 +61,7 @@ export default defineCalculator({
   },
   outputs: {
     maltMade: { kind: 'mass', label: 'Malt' },
-    steeped: { kind: 'mass', label: 'Barley into the steep' },
+    steeped: { kind: 'mass', label: 'Barley steeped' },
     bought: { kind: 'mass', label: 'Barley to buy' },
     area: { kind: 'land', label: 'Land' },
     alcohol: { kind: 'alcohol', label: 'Pure alcohol it could give', digits: 0 },
@@ -89,10 +89,10 @@ export default defineCalculator({
     const part = ((1 - given.barleyMoisture / 100) * (1 - given.loss / 100)) / (1 - given.maltMoisture / 100);
     return [
       'A kilogram of barley steeped makes (100 − its moisture) × (100 − loss) ÷ (100 − moisture of the malt) ÷ 100 kg of malt',
-      `(100 − ${given.barleyMoisture}) × (100 − ${given.loss}) ÷ (100 − ${given.maltMoisture}) ÷ 100 = ${w(part)} kg; so ${n(result.steeped, 0)} kg of barley and ${n(result.maltMade, 0)} kg of malt belong together`,
-      'Barley bought = barley steeped ÷ (100 − thrown out) × 100',
+      `(100 − ${given.barleyMoisture}) × (100 − ${given.loss}) ÷ (100 − ${given.maltMoisture}) ÷ 100 = ${w(part)} kg; so ${n(result.steeped, 0)} kg of barley make ${n(result.maltMade, 0)} kg of malt`,
+      'Barley bought = barley steeped ÷ (100 − screenings) × 100',
       `${w(result.steeped, 8)} ÷ (100 − ${given.screenings}) × 100 = ${n(result.bought, 0)} kg`,
-      'Land = barley bought, in tonnes, ÷ harvest of a hectare',
+      'Land = barley bought, in tonnes, ÷ barley yield',
       `${w(result.bought / 1000, 8)} ÷ ${given.harvest} = ${w(result.area)} ha`,
       'Pure alcohol = malt, in tonnes, × spirit yield; a hectare’s share is that ÷ land',
       `${w(result.maltMade / 1000, 8)} × ${w(given.spiritYield)} = ${n(result.alcohol, 0)} L`,
@@ -100,10 +100,10 @@ export default defineCalculator({
     ];
   },
   remark: (given, { bought, maltMade }) => {
-    const ratio = `It takes ${n(bought / maltMade, 2)} t of barley bought to make a tonne of malt`;
+    const ratio = `A tonne of malt takes ${n(bought / maltMade, 2)} t of barley bought`;
     return given.harvest < 5.5 || given.harvest > 6.5
-      ? `${ratio}. For spring barley 5.5 to 6.5 t/ha is usual in one northern country, a figure from memory; a harvest of ${n(given.harvest, 1)} t/ha wants a reason.`
-      : `${ratio}. The harvest is of barley as bought, at the moisture given above; statistics may count it at another.`;
+      ? `${ratio}. For spring barley 5.5 to 6.5 t/ha is usual in one northern country, a figure from memory; ask why this yield is ${n(given.harvest, 1)} t/ha.`
+      : `${ratio}. The yield is weighed as bought, at the moisture above; published yields may be given at another.`;
   },
   examples: [
     {

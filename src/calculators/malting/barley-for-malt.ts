@@ -7,8 +7,8 @@ import { defineCalculator } from '../define.ts';
 export default defineCalculator({
   id: 'barley-for-malt',
   stage: 'malting',
-  title: 'Barley for a mass of malt',
-  purpose: 'Follows the dry matter from barley to malt, so that water neither flatters nor hides the loss.',
+  title: 'Barley behind the malt',
+  purpose: 'Works back from malt to barley by the dry matter, so that moisture does not hide the loss.',
   sources: ['common-practice', 'derived'],
   inputs: {
     malt: { label: 'Malt', house: 'maltPerMash' },
@@ -20,7 +20,7 @@ export default defineCalculator({
     barley: { kind: 'mass', label: 'Barley' },
     dryMalt: { kind: 'mass', label: 'Dry matter in the malt' },
     dryBarley: { kind: 'mass', label: 'Dry matter in the barley' },
-    waterGone: { kind: 'mass', label: 'Water that left for good' },
+    waterGone: { kind: 'mass', label: 'Water lost' },
   },
   compute: ({ malt, barleyMoisture, maltMoisture, loss }) => {
     const barley = barleyForMalt(malt, { barleyMoisture, maltMoisture, dryLoss: loss });

@@ -6,9 +6,8 @@ import { defineCalculator } from '../define.ts';
 export default defineCalculator({
   id: 'germination-count',
   stage: 'malting',
-  title: 'Corns that grow, and how sure that is',
-  purpose:
-    'Turns a count of grown corns into a percentage, with the exact limits between which the lot itself lies.',
+  title: 'Germination, and how sure',
+  purpose: 'Turns a count of corns that grew into a percentage, with exact limits for the lot itself.',
   sources: ['clopper-pearson-1934', 'montana-barley'],
   readings: ['counted', 'grown'],
   inputs: {
@@ -16,16 +15,16 @@ export default defineCalculator({
     grown: { kind: 'count', label: 'Corns that grew', range: [0, 5000], step: 1, value: 388 },
   },
   outputs: {
-    share: { kind: 'percent', label: 'Grew', digits: 1 },
-    low: { kind: 'percent', label: 'The lot, at least', digits: 2 },
-    high: { kind: 'percent', label: 'The lot, at most', digits: 2 },
-    simple: { kind: 'percent', label: 'The simple rule would say ±', digits: 2 },
+    share: { kind: 'percent', label: 'Germination', digits: 1 },
+    low: { kind: 'percent', label: 'The lot: at least', digits: 2 },
+    high: { kind: 'percent', label: 'The lot: at most', digits: 2 },
+    simple: { kind: 'percent', label: 'By the simple rule, ±', digits: 2 },
   },
   refuse: ({ counted, grown }) =>
     grown > counted
       ? `${n(grown, 0)} corns grew out of ${n(counted, 0)}; no more can grow than were counted.`
       : grown % 1 !== 0 || counted % 1 !== 0
-        ? `Corns are counted whole; ${String(grown)} of ${String(counted)} was given.`
+        ? `Corns are counted whole; you gave ${String(grown)} of ${String(counted)}.`
         : undefined,
   compute: ({ counted, grown }) => growth(grown, counted),
   steps: (given, result) => [
@@ -42,10 +41,10 @@ export default defineCalculator({
   ],
   remark: (_, { low, high }) =>
     low >= GERMINATION_WANTED
-      ? `Even the lower limit meets the ${GERMINATION_WANTED} % that is wanted.`
+      ? `Even the lower limit meets the ${GERMINATION_WANTED} % wanted.`
       : high < GERMINATION_WANTED
-        ? `Even the upper limit falls short of the ${GERMINATION_WANTED} % that is wanted. Peroxide tells sleeping corns from dead ones.`
-        : `The ${GERMINATION_WANTED} % that is wanted lies between the limits, so this count cannot tell whether the lot meets it. Count more corns.`,
+        ? `Even the upper limit falls short of the ${GERMINATION_WANTED} % wanted. Peroxide tells sleeping corns from dead ones.`
+        : `The ${GERMINATION_WANTED} % wanted lies between the limits, so this count cannot settle it. Count more corns.`,
   examples: [
     {
       given: { counted: 100, grown: 95 },

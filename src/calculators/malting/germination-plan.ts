@@ -9,24 +9,23 @@ export default defineCalculator({
   id: 'germination-plan',
   stage: 'malting',
   title: 'How many corns to count',
-  purpose:
-    'Finds the dishes that must be counted before a good lot can be shown, at 95 %, to be no worse than a limit.',
+  purpose: 'Finds how many dishes to count before the 95 % limits can show that a lot is good enough.',
   sources: ['clopper-pearson-1934', 'derived'],
   inputs: {
     expected: { kind: 'percent', label: 'Germination expected', range: [50, 99.9], step: 0.1, value: 98 },
-    lowest: { kind: 'percent', label: 'To be shown: at least', range: [30, 99.5], step: 0.5, value: 95 },
+    lowest: { kind: 'percent', label: 'To show at least', range: [30, 99.5], step: 0.5, value: 95 },
     dish: { kind: 'count', label: 'Corns in a dish', range: [10, 500], step: 10, value: 100 },
   },
   outputs: {
     dishes: { kind: 'count', label: 'Dishes' },
     counted: { kind: 'count', label: 'Corns to count' },
     fewest: { kind: 'count', label: 'Fewest that must grow' },
-    chance: { kind: 'percent', label: 'Chance that such a lot shows it', digits: 0 },
-    low: { kind: 'percent', label: 'If it comes out as expected, at least', digits: 2 },
-    high: { kind: 'percent', label: 'and at most', digits: 2 },
+    chance: { kind: 'percent', label: 'Chance that such a lot passes', digits: 0 },
+    low: { kind: 'percent', label: 'If as expected: at least', digits: 2 },
+    high: { kind: 'percent', label: 'If as expected: at most', digits: 2 },
   },
   refuse: ({ dish }) =>
-    dish % 1 === 0 ? undefined : `A dish holds a whole number of corns; ${String(dish)} was given.`,
+    dish % 1 === 0 ? undefined : `A dish holds a whole number of corns; you gave ${String(dish)}.`,
   compute: ({ expected, lowest, dish }) => {
     const plan = planCount(expected, lowest, dish);
     if (isRefusal(plan)) return plan;
@@ -35,15 +34,15 @@ export default defineCalculator({
     return { ...plan, low, high };
   },
   steps: (given, result) => [
-    `Of so many corns, ${given.expected} % are expected to grow, rounded down; one dish after the other is added until that number would be met in at most 2.5 of a hundred counts of a lot of ${given.lowest} %`,
+    `Of the corns counted, ${given.expected} % are expected to grow, rounded down; dishes are added until a lot of ${given.lowest} % would reach that number in at most 2.5 counts of a hundred`,
     `${n(result.dishes, 0)} × ${n(given.dish, 0)} = ${n(result.counted, 0)} corns are the first to do it; the exact limits would then be ${n(result.low, 2)} and ${n(result.high, 2)} %`,
     `With ${n(result.counted, 0)} corns, ${n(result.fewest, 0)} grown are the fewest that still show it; with one fewer the lower limit is below ${given.lowest} %`,
     `A lot of ${given.expected} % gives ${n(result.fewest, 0)} or more in ${n(result.chance, 1)} of a hundred counts: the sum of the chances of each such number`,
   ],
   remark: (_, { chance, low, high }) => {
-    const width = `Half of the way between the limits is ${n((high - low) / 2, 1)} points.`;
+    const width = `Half the gap between the limits is ${n((high - low) / 2, 1)} points.`;
     return chance < 80
-      ? `${width} As good as the lot is, ${n(100 - chance, 0)} counts of a hundred would fail to show it; count more dishes if that is too many.`
+      ? `${width} Good as the lot is, ${n(100 - chance, 0)} counts in a hundred would fail to show it. Count more dishes if that is too many.`
       : width;
   },
   examples: [

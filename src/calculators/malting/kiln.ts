@@ -50,14 +50,13 @@ function kilning(given: Given): Kilning | Refusal {
 export default defineCalculator({
   id: 'kiln',
   stage: 'malting',
-  title: 'Air, heat and hours of a kiln',
-  purpose:
-    'Finds the water to drive off, the air that carries it, the heat that warms the air, and the hours it takes.',
+  title: 'Air, heat and hours in the kiln',
+  purpose: 'Finds the water to drive off, the air to carry it, the heat to warm that air, and the hours.',
   sources: ['ashrae-2017', 'britannica-beer', 'memory', 'common-practice'],
   cautions: ['dust', 'confined-space'],
   inputs: {
     basis: {
-      label: 'The load is given as',
+      label: 'Load weighed as',
       options: { finished: 'finished malt', green: 'green malt' },
       value: 'finished',
     },
@@ -80,7 +79,7 @@ export default defineCalculator({
     curing: { kind: 'temperature', label: 'Air on after the break', range: [50, 110], step: 1, value: 72 },
     flow: {
       kind: 'flow',
-      label: 'Air from outside',
+      label: 'Fresh air',
       range: [10, 2_000_000],
       step: 100,
       value: 4000,
@@ -89,14 +88,14 @@ export default defineCalculator({
   },
   outputs: {
     water: { kind: 'mass', label: 'Water to drive off' },
-    taken: { kind: 'ratio', label: 'Kilograms of it to a kilogram of dry air', digits: 4 },
-    air: { kind: 'space', label: 'Air while it dries freely' },
-    offAt: { kind: 'temperature', label: 'That air leaves at' },
-    grain: { kind: 'temperature', label: 'Grain while it dries freely, about' },
+    taken: { kind: 'ratio', label: 'Water to a kilogram of dry air, kg', digits: 4 },
+    air: { kind: 'space', label: 'Fresh air used to the break' },
+    offAt: { kind: 'temperature', label: 'Air off, until the break' },
+    grain: { kind: 'temperature', label: 'Grain temperature to the break, about' },
     hours: { kind: 'hours', label: 'Hours in all' },
-    untilBreak: { kind: 'hours', label: 'of them to the break' },
+    untilBreak: { kind: 'hours', label: 'Hours to the break' },
     heat: { kind: 'energy', label: 'Heat to warm the air', digits: 0 },
-    perTonne: { kind: 'energyPerTonne', label: 'The same to a tonne of malt' },
+    perTonne: { kind: 'energyPerTonne', label: 'Heat for a tonne of malt' },
   },
   compute: (given) => {
     const kiln = kilning(given);
@@ -122,9 +121,9 @@ export default defineCalculator({
     const { dry, air, late, drying, dryAir } = kiln;
     const steady = [
       `Dry matter of the load = ${n(given.load, 0)} × (100 − ${n(given.basis === 'finished' ? given.finished : given.green, 1)}) ÷ 100 = ${n(dry, 1)} kg`,
-      'Water beside the dry matter = dry matter × moisture ÷ (100 − moisture); what is to go is the difference of two such figures',
+      'Water beside the dry matter = dry matter × moisture ÷ (100 − moisture); the water to drive off is the difference of two such figures',
       `${n(drying.freeWater, 1)} kg go while the malt dries freely and ${n(drying.lateWater, 1)} kg after the break, ${n(result.water, 1)} kg in all`,
-      `Outside air holds ${n(air.on.ratio, 5)} kg of water to a kilogram of dry air. Warmed to ${n(given.airOn, 0)} °C and led through the malt it cools at constant enthalpy to ${n(result.offAt, 1)} °C, where ${n(given.airOff, 0)} % humidity is ${n(air.off.ratio, 5)} kg`,
+      `Outside air holds ${n(air.on.ratio, 5)} kg of water to a kilogram of dry air. Warmed to ${n(given.airOn, 0)} °C and blown through the malt it cools at constant enthalpy to ${n(result.offAt, 1)} °C, where ${n(given.airOff, 0)} % humidity is ${n(air.off.ratio, 5)} kg`,
       `So a kilogram of dry air takes ${n(result.taken, 5)} kg: ${n(drying.freeWater, 1)} ÷ ${n(result.taken, 5)} × ${n(air.volume, 3)} m³ of outside air = ${n(result.air, 0)} m³`,
       `At ${n(given.flow, 0)} m³/h that is ${n(result.untilBreak, 2)} h; warming takes ${n(1000 * air.heat, 1)} kJ to a kilogram of dry air, for ${n(dryAir, 0)} kg an hour`,
     ];
@@ -137,10 +136,10 @@ export default defineCalculator({
         ];
   },
   remark: (given, { perTonne, grain }) =>
-    `The wet grain sits near ${n(grain, 0)} °C though the air on is at ${n(given.airOn, 0)} °C, which is what spares the enzymes. ${
+    `The wet grain sits near ${n(grain, 0)} °C though the air on is at ${n(given.airOn, 0)} °C; that spares the enzymes. ${
       perTonne > USUAL_GAS
-        ? `Common practice quotes about ${USUAL_GAS} kWh of gas for a tonne of malt: the rest, ${n(perTonne - USUAL_GAS, 0)} kWh, would have to come from heat won back, or from air led round again once the malt is past the break; neither is counted here.`
-        : `That is no more than the ${USUAL_GAS} kWh of gas for a tonne of malt that common practice quotes, with losses of burner and walls, and the fans, still to come.`
+        ? `By common practice a tonne of malt takes about ${USUAL_GAS} kWh of gas. The other ${n(perTonne - USUAL_GAS, 0)} kWh would have to be recovered heat, or air recirculated after the break; neither is counted here.`
+        : `The heat is within the ${USUAL_GAS} kWh of gas a tonne of common practice; losses from burner and walls, and the fans, come on top.`
     }`,
   chart: (given, result) => {
     const kiln = kilning(given);

@@ -22,8 +22,7 @@ export default defineCalculator({
   id: 'malt-analysis',
   stage: 'malting',
   title: 'From nitrogen to spirit',
-  purpose:
-    'Estimates a malt’s extract from the nitrogen and the size of the corn, and sets it beside the extract that was measured.',
+  purpose: 'Estimates a malt’s extract from nitrogen and corn size, and sets it beside the measured one.',
   sources: ['bishop-1930', 'memory', 'bringhurst-1996'],
   readings: ['nitrogen', 'thousandCorns'],
   inputs: {
@@ -34,8 +33,14 @@ export default defineCalculator({
       step: 0.01,
       value: 1.5,
     },
-    thousandCorns: { kind: 'grams', label: 'A thousand corns, dry', range: [20, 60], step: 0.5, value: 38 },
-    constant: { kind: 'percent', label: 'Constant of the barley', range: [78, 90], step: 0.1, value: 84.5 },
+    thousandCorns: {
+      kind: 'grams',
+      label: 'Thousand-corn weight, dry',
+      range: [20, 60],
+      step: 0.5,
+      value: 38,
+    },
+    constant: { kind: 'percent', label: 'Constant for the barley', range: [78, 90], step: 0.1, value: 84.5 },
     moisture: { house: 'maltMoisture' },
     fermentability: { house: 'fermentability' },
     measured: { label: 'Soluble extract, measured', house: 'solubleExtract' },
@@ -43,7 +48,7 @@ export default defineCalculator({
   outputs: {
     protein: { kind: 'percent', label: 'Protein, of the dry matter', digits: 2 },
     dryExtract: { kind: 'percent', label: 'Extract of the dry matter, estimated' },
-    asIs: { kind: 'percent', label: 'Extract of the malt as it is' },
+    asIs: { kind: 'percent', label: 'Extract of the malt, as is' },
     fermentable: { kind: 'percent', label: 'Fermentable extract' },
     yield: { kind: 'yield', label: 'Predicted spirit yield' },
     over: { kind: 'points', label: 'Measured extract, less the estimate' },
@@ -72,7 +77,7 @@ export default defineCalculator({
     const gap =
       Math.abs(over) < 1
         ? `The measured extract is within a point of the estimate.`
-        : `The measured extract is ${n(Math.abs(over), 1)} points ${over > 0 ? 'above' : 'below'} the estimate; the constant is of the variety and the laboratory’s mash, so fit it to malts that you have measured.`;
+        : `The measured extract is ${n(Math.abs(over), 1)} points ${over > 0 ? 'above' : 'below'} the estimate; the constant goes with the variety and the laboratory’s mash, so fit it to malts you have measured.`;
     return nitrogen > USUAL_NITROGEN[1]
       ? `Barley for distilling usually has 1.40 to 1.65 % nitrogen, from memory; more protein leaves less room for starch. ${gap}`
       : gap;

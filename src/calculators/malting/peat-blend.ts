@@ -11,7 +11,7 @@ export default defineCalculator({
   id: 'peat-blend',
   stage: 'malting',
   title: 'Plain and peated malt',
-  purpose: 'Finds how much peated malt goes with plain malt so that a mash has the phenols wanted.',
+  purpose: 'Finds how much peated malt to mix with plain for the phenols wanted.',
   sources: ['common-practice', 'memory', 'derived'],
   cautions: ['dust', 'lifting'],
   inputs: {
@@ -23,7 +23,7 @@ export default defineCalculator({
   outputs: {
     peatedMass: { kind: 'mass', label: 'Peated malt', digits: 1 },
     plainMass: { kind: 'mass', label: 'Plain malt', digits: 1 },
-    share: { kind: 'percent', label: 'Peated malt in the whole' },
+    share: { kind: 'percent', label: 'Peated malt, share of the mash' },
     phenols: { kind: 'grams', label: 'Phenols in the mash' },
   },
   compute: ({ malt, ...phenols }) => {
@@ -43,9 +43,9 @@ export default defineCalculator({
     `A part in a million is a milligram to a kilogram: ${w(result.peatedMass, 8)} × ${given.peated} + ${w(result.plainMass, 8)} × ${given.plain} = ${n(1000 * result.phenols, 0)} mg, ${n(result.phenols, 1)} g`,
   ],
   remark: ({ wanted }) =>
-    `On malt, ${n(wanted, 1)} ppm counts as ${
+    `On malt, the trade calls ${n(wanted, 1)} ppm ${
       wanted < LIGHT ? 'light or less' : wanted < HEAVY ? 'medium' : 'heavy'
-    } peating by the trade’s own usage. A quarter to two fifths of it is said to reach new spirit, from memory, and the end of the heart decides how much.`,
+    } peating. Work from the maltster’s figures for your own lots, not from the name of a level. A quarter to two fifths is said to reach the new spirit, from memory; where the heart ends decides how much.`,
   examples: [
     {
       given: { malt: 1000, plain: 0, peated: 40, wanted: 10 },

@@ -11,7 +11,7 @@ import { defineCalculator } from '../define.ts';
 export default defineCalculator({
   id: 'predicted-spirit-yield',
   stage: 'malting',
-  title: 'Spirit that a malt could give',
+  title: 'Spirit a malt could give',
   purpose: 'Turns the maltster’s analysis into litres of pure alcohol, for a tonne and for a mash.',
   sources: ['bringhurst-1996'],
   inputs: {

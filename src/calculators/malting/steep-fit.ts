@@ -13,8 +13,7 @@ export default defineCalculator({
   id: 'steep-fit',
   stage: 'malting',
   title: 'A lot’s own steeping curve',
-  purpose:
-    'Finds the two constants of a lot from three to six weighings of a sample in a net, drained each time.',
+  purpose: 'Finds a lot’s two constants from three to six weighings of a sample in a net, drained each time.',
   sources: ['peleg-1988', 'derived'],
   cautions: ['carbon-dioxide', 'confined-space'],
   readings: ['weighings'],
@@ -39,9 +38,9 @@ export default defineCalculator({
   outputs: {
     k1: { kind: 'hoursPerPercent', label: 'k1' },
     k2: { kind: 'perPercent', label: 'k2' },
-    half: { kind: 'hours', label: 'Half of all its uptake after' },
-    ceiling: { kind: 'percent', label: 'Moisture it would come to in the end' },
-    scatter: { kind: 'grams', label: 'A weighing stands off by', digits: 2 },
+    half: { kind: 'hours', label: 'Half its water taken up after' },
+    ceiling: { kind: 'percent', label: 'Most moisture it could reach' },
+    scatter: { kind: 'grams', label: 'Scatter of the weighings', digits: 2 },
   },
   compute: ({ mass, moisture, weighings }) => {
     const fit = fitSteep({ mass, moisture }, weighings);
@@ -69,8 +68,8 @@ export default defineCalculator({
   },
   remark: (given, { scatter, ceiling }) =>
     scatter > CARELESS * given.mass
-      ? `A weighing stands ${n(scatter, 1)} g off the curve, more than a hundredth of the sample. Drain and shake each time for as long, and weigh again what stands out most.`
-      : `Put k1 and k2 into the calculator of moisture through the steep, with the temperature of this water. The ${n(ceiling, 1)} % in the end lies beyond your weighings and is the least sure of these figures.`,
+      ? `The weighings scatter ${n(scatter, 1)} g about the curve, more than a hundredth of the sample. Drain for the same time at every weighing, and repeat the one furthest off.`
+      : `Put k1 and k2 into “Moisture through the steep”, with the temperature of this water. The ${n(ceiling, 1)} % it could reach lies beyond your weighings and is the least sure of these figures.`,
   chart: ({ mass, moisture, weighings }, { k1, k2 }) => {
     const longest = Math.max(...weighings.map((weighing) => weighing.hours));
     const times = Array.from({ length: POINTS + 1 }, (_, i) => hours((longest * i) / POINTS));

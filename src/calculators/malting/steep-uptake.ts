@@ -39,7 +39,7 @@ export default defineCalculator({
   stage: 'malting',
   title: 'Moisture through the steep',
   purpose:
-    'Follows the moisture of the grain through wettings and air rests, by a curve whose two constants are yours to fit: none for malting barley were found in print.',
+    'Follows the grain’s moisture through wettings and air rests. Its two constants are for you to fit: none for malting barley were found in print.',
   sources: ['peleg-1988', 'mok-1983', 'memory'],
   cautions: ['carbon-dioxide', 'confined-space'],
   inputs: {
@@ -62,28 +62,28 @@ export default defineCalculator({
     },
     k1: {
       kind: 'hoursPerPercent',
-      label: 'k1 of the lot, how slowly it begins',
+      label: 'k1 of the lot: larger starts slower',
       range: [0.01, 2],
       step: 0.005,
       value: 0.1,
     },
     k2: {
       kind: 'perPercent',
-      label: 'k2 of the lot, how soon it is full',
+      label: 'k2 of the lot: larger ends drier',
       range: [0.002, 0.05],
       step: 0.0005,
       value: 0.009,
     },
     fitted: {
       kind: 'temperature',
-      label: 'Water in which k1 was found',
+      label: 'Water when k1 was found',
       range: [5, 60],
       step: 0.5,
       value: 15,
     },
     energy: {
       kind: 'molarEnergy',
-      label: 'Activation energy, how warmth hurries it',
+      label: 'Activation energy: larger, warmth speeds it more',
       range: [0, 100],
       step: 0.5,
       value: HYDRATION_ENERGY,
@@ -93,10 +93,10 @@ export default defineCalculator({
     reached: { kind: 'percent', label: 'Moisture at the end' },
     taken: { kind: 'mass', label: 'Water taken up' },
     soaked: { kind: 'hours', label: 'In water, as planned' },
-    needed: { kind: 'hours', label: 'In water, for the moisture wanted' },
-    clock: { kind: 'hours', label: 'Moisture wanted comes at' },
+    needed: { kind: 'hours', label: 'In water, to the moisture wanted' },
+    clock: { kind: 'hours', label: 'Moisture wanted, reached at' },
     k1Now: { kind: 'hoursPerPercent', label: 'k1 in this water' },
-    ceiling: { kind: 'percent', label: 'Moisture it would come to in the end' },
+    ceiling: { kind: 'percent', label: 'Most moisture it could reach' },
   },
   compute: (given) => {
     const uptake = lot(given);
@@ -132,12 +132,12 @@ export default defineCalculator({
   remark: (given, { reached, needed, soaked, clock }) => {
     const range =
       given.water < 20
-        ? ' The activation energy was measured at 20 to 60 °C and is stretched to cooler water here.'
+        ? ' The activation energy was measured at 20 to 60 °C and is carried on to cooler water here.'
         : '';
     const rests =
-      'In an air rest only the film on the skin is left to soak in, so the curve is kept level there.';
+      'In an air rest only the film of water on the skin soaks in, so the curve is kept level there.';
     return needed <= soaked
-      ? `The ${n(given.target, 1)} % wanted is met at hour ${n(clock, 1)} of ${n(length(given.programme), 1)}. ${rests}${range}`
+      ? `The ${n(given.target, 1)} % wanted is reached at hour ${n(clock, 1)} of ${n(length(given.programme), 1)}. ${rests}${range}`
       : `The plan ends at ${n(reached, 1)} %, short of ${n(given.target, 1)} %; ${n(needed - soaked, 1)} h more in water would make it up. ${rests}${range}`;
   },
   chart: (given) => {

@@ -12,8 +12,7 @@ export default defineCalculator({
   id: 'dust-class',
   stage: 'milling',
   title: 'How fierce a dust is',
-  purpose:
-    'Turns the pressure rise in a laboratory’s test vessel into Kst, and Kst into the class of the dust.',
+  purpose: 'Turns the pressure rise in a test vessel into Kst, and Kst into the explosion class.',
   sources: ['flour-dust-2004', 'memory'],
   cautions: ['dust'],
   inputs: {
@@ -22,7 +21,7 @@ export default defineCalculator({
   },
   outputs: {
     violence: { kind: 'dustViolence', label: 'Kst' },
-    level: { kind: 'count', label: 'Class: St' },
+    level: { kind: 'count', label: 'Explosion class: St' },
   },
   compute: ({ rise, vessel }) => {
     const violence = dustViolence(rise, vessel);
@@ -36,7 +35,7 @@ export default defineCalculator({
   ],
   remark: (_, { level }) => {
     if (level === 0) {
-      return 'A sample that did not explode tells of that sample only: finer or drier dust of the same malt may. Specialists test your dust and decide.';
+      return 'That holds for this sample only: finer or drier dust of the same malt may explode. Specialists test your dust and decide.';
     }
     return `${level === 1 ? 'For comparison,' : 'That is fierce for grain:'} ${KNOWN}, all St 1. Even that lowest class can kill; the venting of a mill is designed by specialists from a test of its own dust.`;
   },

@@ -15,8 +15,8 @@ export default defineCalculator({
   sources: ['derived', 'memory'],
   cautions: ['dust'],
   inputs: {
-    dust: { kind: 'mass', label: 'Dust that is raised', range: [0.01, 1000], step: 0.1, value: 2 },
-    space: { kind: 'space', label: 'Space it is raised into', range: [1, 10_000], step: 1, value: 30 },
+    dust: { kind: 'mass', label: 'Dust raised', range: [0.01, 1000], step: 0.1, value: 2 },
+    space: { kind: 'space', label: 'Space of the room', range: [1, 10_000], step: 1, value: 30 },
   },
   outputs: {
     cloud: { kind: 'dustCloud', label: 'Cloud, if it were even' },
@@ -29,14 +29,14 @@ export default defineCalculator({
   steps: ({ dust, space }, result) => [
     'Cloud = dust in grams ÷ space in cubic metres',
     `${n(1000 * dust, 0)} ÷ ${n(space, 1)} = ${n(result.cloud, 1)} g/m³`,
-    `Turned round, for the lowest explosive cloud quoted for malt dust, ${LEAST} g/m³: ${LEAST} × ${n(space, 1)} ÷ 1,000 = ${n(result.least, 2)} kg`,
+    `The other way round, for the lowest explosive cloud quoted for malt dust, ${LEAST} g/m³: ${LEAST} × ${n(space, 1)} ÷ 1,000 = ${n(result.least, 2)} kg`,
   ],
   remark: (_, { cloud }) => {
     const even =
       'No cloud is even: close to where dust falls it is many times as thick. Nothing here tells that a room is safe; the site’s own assessment does.';
     const quoted = `the lowest explosive clouds quoted for barley and malt dust, ${LEAST} to ${MOST} g/m³, from memory`;
     if (cloud < LEAST) return `The average is below ${quoted}. ${even}`;
-    return `The average is ${cloud > MOST ? 'above' : 'within the range of'} ${quoted}: a spark could set it off. Settled dust is taken up by the site’s procedure, long before it could come to this.`;
+    return `The average is ${cloud > MOST ? 'above' : 'within the range of'} ${quoted}: a spark could set it off. Settled dust is taken up by the site’s procedure, long before it comes to this.`;
   },
   examples: [
     {

@@ -8,7 +8,7 @@ export default defineCalculator({
   id: 'grist-split',
   stage: 'milling',
   title: 'Husk, grits and flour',
-  purpose: 'Turns the sieve’s percentages into kilograms, and the rate of the mill into hours.',
+  purpose: 'Turns sieve percentages into kilograms, and the rate of the mill into hours.',
   sources: ['memory'],
   inputs: {
     malt: { label: 'Malt', house: 'maltPerMash' },
@@ -20,7 +20,7 @@ export default defineCalculator({
     husk: { kind: 'mass', label: 'Husk' },
     grits: { kind: 'mass', label: 'Grits' },
     flour: { kind: 'mass', label: 'Flour' },
-    gritsPercent: { kind: 'percent', label: 'Grits, part of the grist' },
+    gritsPercent: { kind: 'percent', label: 'Grits, share of the grist' },
     time: { kind: 'hours', label: 'Milling takes', digits: 2 },
   },
   refuse: ({ husk, flour }) =>

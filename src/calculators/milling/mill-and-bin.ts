@@ -10,13 +10,13 @@ export default defineCalculator({
   stage: 'milling',
   title: 'The mill and the bin',
   purpose:
-    'Finds how long the mill is busy with a mash, stops counted, the space its malt fills, and the mashes a bin holds.',
+    'Finds how long a mash takes at the mill, stops included, and how many mashes a bin of malt holds.',
   sources: ['memory'],
   cautions: ['dust', 'confined-space'],
   inputs: {
     malt: { house: 'maltPerMash' },
     rate: { house: 'millRate' },
-    stops: { kind: 'hours', label: 'Stops, all together', range: [0, 48], step: 0.1, value: 0.2 },
+    stops: { kind: 'hours', label: 'Stops, in all', range: [0, 48], step: 0.1, value: 0.2 },
     // Loose barley malt, from memory: about 500 to 560 kg/m³.
     bulk: {
       kind: 'bulkDensity',
@@ -27,7 +27,7 @@ export default defineCalculator({
     },
     bin: {
       kind: 'space',
-      label: 'Bin, as far as malt can fill it',
+      label: 'Bin, the part malt can fill',
       range: [0.1, 5000],
       step: 1,
       value: 40,
@@ -36,8 +36,8 @@ export default defineCalculator({
   },
   outputs: {
     running: { kind: 'hours', label: 'Rollers running', digits: 2 },
-    time: { kind: 'hours', label: 'From start to end', digits: 2 },
-    space: { kind: 'space', label: 'Malt of one mash fills', digits: 2 },
+    time: { kind: 'hours', label: 'Start to finish', digits: 2 },
+    space: { kind: 'space', label: 'Space for one mash of malt', digits: 2 },
     held: { kind: 'mass', label: 'Malt in the full bin' },
     mashes: { kind: 'count', label: 'Mashes in the full bin', digits: 1 },
   },

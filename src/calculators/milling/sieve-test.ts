@@ -9,12 +9,12 @@ const EFFECT = {
     wider:
       'Set the first pair of rollers a little wider: husks then split off whole instead of tearing, and less of them goes to flour.',
     narrower:
-      'Set the first pair of rollers a little narrower: it then cracks the grains that stay too whole, and the husk part falls.',
+      'Set the first pair of rollers a little closer: they then crack the grains that came through whole, and the husk part falls.',
   },
   second: {
     wider:
-      'Set the second pair a little wider: it then leaves more of the grits unbroken and makes less flour.',
-    narrower: 'Set the second pair a little narrower: it then breaks more of the grits into flour.',
+      'Set the second pair a little wider: they then leave more of the grits unbroken and make less flour.',
+    narrower: 'Set the second pair a little closer: they then break more of the grits into flour.',
   },
 } as const;
 const LARGE_LOSS = 5; // % of the sample missing, above which the split is in doubt; common practice
@@ -26,26 +26,26 @@ export default defineCalculator({
   stage: 'milling',
   title: 'The sieve test',
   purpose:
-    'Turns what lies on the sieves into percentages, sets them against the house’s target, and says which rollers to move.',
+    'Turns what lies on the sieves into percentages, sets them against your target, and says which rollers to move.',
   sources: ['common-practice', 'memory'],
   cautions: ['dust'],
   readings: ['husk', 'grits', 'flour'],
   inputs: {
-    putOn: { kind: 'grams', label: 'Sample put on', range: [10, 5000], step: 1, value: 125 },
+    putOn: { kind: 'grams', label: 'Sample weighed in', range: [10, 5000], step: 1, value: 125 },
     husk: { kind: 'grams', label: 'Husk found', range: [0, 5000], step: 0.1, value: 24 },
     grits: { kind: 'grams', label: 'Grits found', range: [0, 5000], step: 0.1, value: 84 },
     flour: { kind: 'grams', label: 'Flour found', range: [0, 5000], step: 0.1, value: 12 },
     wantedHusk: { label: 'Husk wanted', house: 'husk' },
     wantedFlour: { label: 'Flour wanted', house: 'flour' },
-    tolerance: { kind: 'percent', label: 'Allowed either way', range: [0.5, 20], step: 0.5, value: 3 },
+    tolerance: { kind: 'percent', label: 'Tolerance, either way', range: [0.5, 20], step: 0.5, value: 3 },
   },
   outputs: {
     husk: { kind: 'percent', label: 'Husk' },
     grits: { kind: 'percent', label: 'Grits' },
     flour: { kind: 'percent', label: 'Flour' },
-    huskOff: { kind: 'percent', label: 'Husk, above or below the target' },
-    flourOff: { kind: 'percent', label: 'Flour, above or below the target' },
-    lost: { kind: 'percent', label: 'Lost on the sieves, part of the sample' },
+    huskOff: { kind: 'percent', label: 'Husk, above or below target' },
+    flourOff: { kind: 'percent', label: 'Flour, above or below target' },
+    lost: { kind: 'percent', label: 'Lost on the sieves' },
   },
   refuse: ({ wantedHusk, wantedFlour }) =>
     wantedHusk + wantedFlour > 100
@@ -66,7 +66,7 @@ export default defineCalculator({
       'Each part = its mass ÷ all that was found × 100; what stuck to the sieves is left out',
       `Found: ${n(husk, 1)} + ${n(grits, 1)} + ${n(flour, 1)} = ${n(found, 1)} g`,
       `Flour: ${n(flour, 1)} ÷ ${n(found, 1)} × 100 = ${n(result.flour, 1)} %, against ${n(wantedFlour, 1)} % wanted`,
-      'Lost = what was put on, less what was found, as a part of what was put on',
+      'Lost = sample − all that was found, as a part of the sample',
       `(${n(putOn, 1)} − ${n(found, 1)}) ÷ ${n(putOn, 1)} × 100 = ${n(result.lost, 1)} %`,
     ];
   },
