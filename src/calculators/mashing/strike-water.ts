@@ -7,13 +7,13 @@ import { defineCalculator } from '../define.ts';
 export default defineCalculator({
   id: 'strike-water',
   stage: 'mashing',
-  title: 'The first water',
-  purpose: 'Finds how hot the first water must be, allowing for cool grist and for the heat of wetting.',
+  title: 'Temperature of the first water',
+  purpose: 'Finds how hot the first water must be, allowing for cold grist and the heat of wetting.',
   sources: ['slaking-table', 'derived'],
   cautions: ['hot-liquor'],
   inputs: {
     malt: { label: 'Mass of the grist', house: 'maltPerMash' },
-    ratio: { label: 'Water to grist', house: 'liquorRatio' },
+    ratio: { label: 'First water to grist', house: 'liquorRatio' },
     wanted: { label: 'Mash wanted', house: 'mashTemperature' },
     grist: { label: 'Temperature of the grist', house: 'gristTemperature' },
     moisture: { house: 'maltMoisture' },
