@@ -13,7 +13,7 @@ export default defineCalculator({
   cautions: ['hot-liquor'],
   inputs: {
     malt: { label: 'Mass of the grist', house: 'maltPerMash' },
-    ratio: { label: 'First water to grist', house: 'liquorRatio' },
+    ratio: { house: 'liquorRatio' },
     wanted: { label: 'Mash wanted', house: 'mashTemperature' },
     grist: { label: 'Temperature of the grist', house: 'gristTemperature' },
     moisture: { house: 'maltMoisture' },
