@@ -7,7 +7,7 @@ import { defineCalculator } from '../define.ts';
 export default defineCalculator({
   id: 'strike-water',
   stage: 'mashing',
-  title: 'Temperature of the first water',
+  title: 'The first water',
   purpose: 'Finds how hot the first water must be, allowing for cold grist and the heat of wetting.',
   sources: ['slaking-table', 'derived'],
   cautions: ['hot-liquor'],
