@@ -34,7 +34,7 @@ export default defineCalculator({
   stage: 'fermenting',
   title: 'Carbon dioxide in a room',
   purpose:
-    'Shows how fast a washback at its height would spoil the air of a room if that air were mixed; it clears no room.',
+    'Shows how fast a washback at its peak would spoil the air of a room, were that air mixed. It clears no room.',
   sources: ['common-practice', 'niosh-co2', 'hse-co2', 'balling', 'memory'],
   cautions: ['carbon-dioxide', 'confined-space'],
   inputs: {
@@ -45,7 +45,7 @@ export default defineCalculator({
       step: 10,
       from: 'wash.carbonDioxide',
     },
-    half: { kind: 'hours', label: 'Half the fall is done at', range: [4, 60], step: 1, value: 16 },
+    half: { kind: 'hours', label: 'Half the fall reached at', range: [4, 60], step: 1, value: 16 },
     steepness: { kind: 'perHour', label: 'Steepness of the fall', range: [0.05, 1], step: 0.01, value: 0.2 },
     temperature: { kind: 'temperature', label: 'Room at', range: [0, 40], step: 1, value: 20 },
     escapes: { kind: 'percent', label: 'Gas that gets into the room', range: [1, 100], step: 1, value: 100 },
@@ -65,11 +65,11 @@ export default defineCalculator({
       value: 600,
       sized: { by: 'wortVolume' },
     },
-    watched: { kind: 'hours', label: 'Time looked at', range: [0.5, 24], step: 0.5, value: 4 },
+    watched: { kind: 'hours', label: 'Time considered', range: [0.5, 24], step: 0.5, value: 4 },
   },
   outputs: {
     flow: { kind: 'flow', label: 'Gas into the room', digits: 1 },
-    steady: { kind: 'ppm', label: 'Level where it would settle', digits: 0 },
+    steady: { kind: 'ppm', label: 'Level at which it would settle', digits: 0 },
     below5000: { kind: 'minutes', label: 'Mixed air below 5,000 ppm for', down: true },
     below15000: { kind: 'minutes', label: 'Mixed air below 15,000 ppm for', down: true },
     below40000: { kind: 'minutes', label: 'Mixed air below 40,000 ppm for', down: true },
@@ -91,8 +91,8 @@ export default defineCalculator({
     `(1,000,000 × ${w(flow, 9)} + ${FRESH_AIR} × ${w(freshAir)}) ÷ (${w(flow, 9)} + ${w(freshAir)}) = ${n(steady, 0)} ppm`,
     `On the way there the gap closes by the part (gas + fresh air) ÷ room in an hour: (${w(flow, 9)} + ${w(freshAir)}) ÷ ${w(room)} = ${n((flow + freshAir) / room, 4)}`,
     steady > EIGHT_HOURS && below5000 < 60 * watched
-      ? `5,000 ppm: ln((${n(steady, 0)} − ${FRESH_AIR}) ÷ (${n(steady, 0)} − 5,000)) ÷ ${n((flow + freshAir) / room, 4)} × 60 = ${n(below5000, 1)} min, which is cut down to whole minutes`
-      : `5,000 ppm is not passed in the ${n(watched, 1)} h looked at, by this sum of mixed air alone`,
+      ? `5,000 ppm: ln((${n(steady, 0)} − ${FRESH_AIR}) ÷ (${n(steady, 0)} − 5,000)) ÷ ${n((flow + freshAir) / room, 4)} × 60 = ${n(below5000, 1)} min, cut down to whole minutes`
+      : `5,000 ppm is not passed in the ${n(watched, 1)} h considered, by this sum of mixed air alone`,
   ],
   remark: (given) => {
     const room = roomOf(given);
@@ -101,7 +101,7 @@ export default defineCalculator({
     const unreached =
       not.length === 0
         ? ''
-        : `In the ${n(given.watched, 1)} h looked at, the sum does not pass ${not.map((limit) => n(limit, 0)).join(' or ')} ppm, so the whole of that time is shown. `;
+        : `In the ${n(given.watched, 1)} h considered, the sum does not pass ${not.map((limit) => n(limit, 0)).join(' or ')} ppm, so the whole of that time is shown. `;
     return `${unreached}A sum with mixed air is no safety measure: the gas lies low, and near a washback, a drain or a pit it can be far above this level at once. Only measured carbon dioxide, your site’s procedures and your local code decide whether anyone may be there.`;
   },
   chart: (given) => {

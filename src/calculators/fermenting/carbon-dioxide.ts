@@ -10,9 +10,9 @@ const CHART_STEPS = 48;
 export default defineCalculator({
   id: 'carbon-dioxide',
   stage: 'fermenting',
-  title: 'The gas from a washback',
+  title: 'Gas from a washback',
   purpose:
-    'Turns the carbon dioxide of one washback into a volume, and tells how fast it comes when it comes fastest.',
+    'Turns the carbon dioxide of one washback into a volume of gas, and finds how fast it comes off at its peak.',
   sources: ['balling', 'reid-2021', 'derived'],
   cautions: ['carbon-dioxide', 'confined-space'],
   inputs: {
@@ -24,13 +24,13 @@ export default defineCalculator({
       from: 'wash.carbonDioxide',
     },
     temperature: { kind: 'temperature', label: 'Gas at', range: [0, 40], step: 1, value: 20 },
-    half: { kind: 'hours', label: 'Half the fall is done at', range: [4, 60], step: 1, value: 16 },
+    half: { kind: 'hours', label: 'Half the fall reached at', range: [4, 60], step: 1, value: 16 },
     steepness: { kind: 'perHour', label: 'Steepness of the fall', range: [0.05, 1], step: 0.01, value: 0.2 },
   },
   outputs: {
     volume: { kind: 'space', label: 'As gas' },
-    peak: { kind: 'massFlow', label: 'At its height' },
-    peakFlow: { kind: 'flow', label: 'The same as gas', digits: 1 },
+    peak: { kind: 'massFlow', label: 'At its peak' },
+    peakFlow: { kind: 'flow', label: 'The same, as gas', digits: 1 },
     perWeight: { kind: 'space', label: 'One kilogram as gas', digits: 3 },
   },
   compute: ({ gas, temperature, half, steepness }) => {
@@ -46,7 +46,7 @@ export default defineCalculator({
     'Volume = mass ÷ 44.01 × 8.314463 × (273.15 + temperature) ÷ 101.325, at one atmosphere',
     `${w(gas)} ÷ 44.01 × 8.314463 × ${n(273.15 + temperature, 2)} ÷ 101.325 = ${n(result.volume, 1)} m³`,
     'The gas comes as the extract falls: fastest at half the fall, a quarter of the steepness in an hour',
-    `At ${n(half, 1)} h: ${w(gas)} × ${steepness} ÷ 4 = ${n((gas * steepness) / 4, 2)} kg/h; with the share that the S has before the start left out, ${n(result.peak, 2)} kg/h, or ${n(result.peakFlow, 1)} m³/h`,
+    `At ${n(half, 1)} h: ${w(gas)} × ${steepness} ÷ 4 = ${n((gas * steepness) / 4, 2)} kg/h; scaled so that the whole of the gas comes after the start, ${n(result.peak, 2)} kg/h, or ${n(result.peakFlow, 1)} m³/h`,
   ],
   remark: ({ half }, { volume, peakFlow }) =>
     `At about ${n(half, 0)} h this washback pours out ${n(peakFlow, 1)} m³ in an hour, and ${n(volume, 0)} m³ in all, unseen and heavier than air. Know where it goes: to the lowest place it can reach.`,
@@ -59,7 +59,7 @@ export default defineCalculator({
         { kind: 'hours', label: 'Hours', values: hours },
         {
           kind: 'massFlow',
-          label: 'Carbon dioxide in an hour',
+          label: 'Carbon dioxide per hour',
           values: hours.map((hour) => gas * releaseRate({ half, steepness }, hour)),
         },
       ],

@@ -28,7 +28,7 @@ export default defineCalculator({
   id: 'fermentation-curve',
   stage: 'fermenting',
   title: 'The curve through your readings',
-  purpose: 'Fits the S along which gravity falls to your own readings, and tells when the fall is done.',
+  purpose: 'Fits the S-shaped fall of gravity to your own readings, and finds when it is done.',
   sources: ['reid-2021', 'sugar-tables', 'common-practice'],
   cautions: ['carbon-dioxide'],
   readings: ['readings'],
@@ -57,10 +57,10 @@ export default defineCalculator({
     final: { kind: 'gravity', label: 'Falls to', digits: 4 },
     initialExtract: { kind: 'plato', label: 'Apparent extract at the start' },
     finalExtract: { kind: 'plato', label: 'Apparent extract at the end' },
-    half: { kind: 'hours', label: 'Half the fall is done at' },
+    half: { kind: 'hours', label: 'Half the fall reached at' },
     steepness: { kind: 'perHour', label: 'Steepness' },
-    done: { kind: 'hours', label: '95 % of the fall is done at' },
-    scatter: { kind: 'plato', label: 'Readings stray from the curve by' },
+    done: { kind: 'hours', label: '95 % of the fall reached at' },
+    scatter: { kind: 'plato', label: 'Scatter of the readings about it' },
   },
   compute: ({ readings }) => {
     const fit = fitFall(readings);
@@ -96,7 +96,7 @@ export default defineCalculator({
     if (result.scatter > MUCH_SCATTER && !isRefusal(fit))
       return `The readings stray far from the curve; the one at ${n(fit.furthest.hour, 1)} h, ${n(fit.furthest.gravity, 3)}, strays most, so look at that one first.`;
     if (readings.length === 4)
-      return 'Four readings settle four unknowns with none to spare: the curve goes through them all and cannot show a wrong one. Take more.';
+      return 'Four readings fix four unknowns with none to spare: the curve passes through them all and cannot show a wrong one. Take eight or more, some of them in the steep part.';
     return 'All but the last twentieth of the fall is done by the hour named; alcohol is commonly all but complete at 44 to 48 hours (common practice), and what follows is for flavour.';
   },
   chart: ({ readings }, result) => {

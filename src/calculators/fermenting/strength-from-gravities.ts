@@ -9,8 +9,7 @@ export default defineCalculator({
   id: 'strength-from-gravities',
   stage: 'fermenting',
   title: 'Strength of the wash from its gravities',
-  purpose:
-    'Follows the extract that the yeast used, by Balling’s balance, and sets the excise table’s answer beside it.',
+  purpose: 'Finds the strength by Balling’s balance, and sets the excise table’s answer beside it.',
   sources: ['balling', 'excise-226', 'sugar-tables'],
   inputs: {
     original: { house: 'originalGravity' },

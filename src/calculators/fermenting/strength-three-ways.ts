@@ -14,8 +14,7 @@ export default defineCalculator({
   id: 'strength-three-ways',
   stage: 'fermenting',
   title: 'One wash, three strengths',
-  purpose:
-    'Sets the strength measured by distilling a sample beside the two that are reckoned from the gravities.',
+  purpose: 'Sets the strength measured by distilling a sample beside the two worked out from its gravities.',
   sources: ['oiml-r22', 'balling', 'excise-226', 'sugar-tables'],
   cautions: ['ethanol-vapour'],
   readings: ['density'],
@@ -50,7 +49,7 @@ export default defineCalculator({
     byExcise: { kind: 'strength', label: 'By the excise table', digits: 2 },
     ballingAbove: { kind: 'strengthDifference', label: 'Balling above density' },
     exciseAbove: { kind: 'strengthDifference', label: 'Excise table above density' },
-    apart: { kind: 'alcohol', label: 'Highest less lowest, in this washback' },
+    apart: { kind: 'alcohol', label: 'Highest less lowest, in this wash' },
   },
   refuse: ({ original, final, density, temperature }) => {
     if (final >= original) {
@@ -92,7 +91,7 @@ export default defineCalculator({
     const widest = Math.max(Math.abs(byBalling - byDensity), Math.abs(byExcise - byDensity));
     const part = (100 * widest) / byDensity;
     return part > MUCH
-      ? 'Such a gap is more than the rules differ by: look for a wrong reading, gas in the sample or spirit lost in distilling before you blame the yeast.'
+      ? 'That gap is wider than the rules themselves differ: look for a wrong reading, gas in the sample or spirit lost in distilling before you blame the yeast.'
       : 'Balling’s ratio takes all the extract that is used for sugar and the growth of the yeast for fixed, and the excise factors were made for beer wort. The density is of the alcohol itself, and misses only what was lost in distilling.';
   },
   examples: [

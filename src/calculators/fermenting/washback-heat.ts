@@ -50,9 +50,9 @@ const follow = (given: Given, power = given.power) =>
 export default defineCalculator({
   id: 'washback-heat',
   stage: 'fermenting',
-  title: 'How warm the washback grows',
+  title: 'How warm the washback gets',
   purpose:
-    'Follows the temperature of the wash, from the heat of fermenting, the air round it and any cooling.',
+    'Follows the temperature of the wash, from the heat of fermentation, the air around it and any cooling.',
   sources: ['memory', 'derived', 'reid-2021', 'balling', 'common-practice'],
   inputs: {
     volume: { label: 'Wort', house: 'wortVolume' },
@@ -67,9 +67,9 @@ export default defineCalculator({
       step: 1,
       value: 586,
     },
-    half: { kind: 'hours', label: 'Half the fall is done at', range: [4, 60], step: 1, value: 16 },
+    half: { kind: 'hours', label: 'Half the fall reached at', range: [4, 60], step: 1, value: 16 },
     steepness: { kind: 'perHour', label: 'Steepness of the fall', range: [0.05, 1], step: 0.01, value: 0.2 },
-    air: { kind: 'temperature', label: 'Air round the washback', range: [-10, 40], step: 1, value: 15 },
+    air: { kind: 'temperature', label: 'Air around the washback', range: [-10, 40], step: 1, value: 15 },
     loss: {
       kind: 'heatLoss',
       label: 'Heat lost to the air',
@@ -93,9 +93,9 @@ export default defineCalculator({
     peakHour: { kind: 'hours', label: 'First reached at' },
     end: { kind: 'temperature', label: 'At the end' },
     uncooled: { kind: 'temperature', label: 'Warmest without cooling' },
-    rise: { kind: 'temperatureDifference', label: 'Rise if no heat left' },
-    heat: { kind: 'energy', label: 'Heat of fermenting', digits: 0 },
-    cooled: { kind: 'energy', label: 'Taken by cooling', digits: 0 },
+    rise: { kind: 'temperatureDifference', label: 'Rise if no heat escaped' },
+    heat: { kind: 'energy', label: 'Heat of fermentation', digits: 0 },
+    cooled: { kind: 'energy', label: 'Removed by cooling', digits: 0 },
   },
   refuse: ({ original, final }) =>
     final >= original
@@ -120,7 +120,7 @@ export default defineCalculator({
     const last = follow(given).at(-1)!;
     return [
       `Heat = extract used × heat from a kilogram: ${w(used, 8)} × ${n(given.perKilogram, 0)} ÷ 1,000 = ${w(result.heat)} MJ`,
-      `Rise if none left = heat ÷ (mass × heat capacity): 1,000 × ${w(result.heat)} ÷ (${w(mass)} × ${n(WASH_HEAT_CAPACITY, 1)}) = ${n(result.rise, 1)} K`,
+      `Rise if none escaped = heat ÷ (mass × heat capacity): 1,000 × ${w(result.heat)} ÷ (${w(mass)} × ${n(WASH_HEAT_CAPACITY, 1)}) = ${n(result.rise, 1)} K`,
       `The heat comes as the extract falls; each small step of time warms by what is given off, less ${n(given.loss, 0)} W for each degree above the air, less what cooling takes`,
       `To the end: ${n(last.released, 0)} MJ given off − ${n(last.lost, 0)} lost to the air − ${n(last.cooled, 0)} taken by cooling = ${n(last.released - last.lost - last.cooled, 0)} MJ left, a change of ${n(result.end - given.start, 1)} K`,
     ];
@@ -129,7 +129,7 @@ export default defineCalculator({
     if (peak > TOO_WARM)
       return `The wash passes ${TOO_WARM} °C, above which yeast suffers and the gravity may stop too high (common practice): start it cooler, or cool more and sooner.`;
     if (peak > WARM)
-      return `The wash passes ${WARM} °C, as high as it should come (common practice), and has little in hand: a warmer day or a quicker yeast would take it past ${TOO_WARM} °C.`;
+      return `The wash passes ${WARM} °C, the most it should reach (common practice), with little in hand: a warmer day or a quicker yeast would take it past ${TOO_WARM} °C.`;
     return given.power > 0 && uncooled > WARM
       ? `The cooling is needed: without it the wash would reach ${n(uncooled, 1)} °C, and it should not pass ${WARM} °C (common practice).`
       : `The wash stays below the ${WARM} °C that it should not pass (common practice), cooled or not.`;
@@ -145,7 +145,7 @@ export default defineCalculator({
         { kind: 'hours', label: 'Hours', values: states.map(({ hour }) => hour) },
         { kind: 'temperature', label: 'Temperature', values: states.map((state) => state.temperature) },
         { kind: 'temperature', label: 'Without cooling', values: uncooled.map((state) => state.temperature) },
-        { kind: 'energy', label: 'Taken by cooling', values: states.map(({ cooled }) => cooled) },
+        { kind: 'energy', label: 'Removed by cooling', values: states.map(({ cooled }) => cooled) },
       ],
     };
   },

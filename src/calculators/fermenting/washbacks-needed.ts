@@ -31,8 +31,8 @@ export default defineCalculator({
   },
   outputs: {
     needed: { kind: 'count', label: 'Washbacks needed', digits: 0 },
-    taken: { kind: 'percent', label: 'Of their time, taken' },
-    longest: { kind: 'hours', label: 'Longest fermentation with as many' },
+    taken: { kind: 'percent', label: 'Time in use' },
+    longest: { kind: 'hours', label: 'Longest fermentation they allow' },
   },
   compute: (given) => {
     const plan = planOf(given);

@@ -22,7 +22,7 @@ export default defineCalculator({
   id: 'yeast-dose',
   stage: 'fermenting',
   title: 'Yeast: pressed, cream or cells',
-  purpose: 'Turns a dose of yeast from the form you have it in into the others, for one washback.',
+  purpose: 'Converts a dose of yeast for one washback from the form you have into the others.',
   sources: ['common-practice', 'memory'],
   inputs: {
     wort: { label: 'Wort', house: 'wortVolume' },
@@ -44,8 +44,8 @@ export default defineCalculator({
     },
     holds: { kind: 'gramsPerLitre', label: 'Yeast in the cream', range: [20, 1000], step: 10, value: 600 },
     holdsAs: {
-      label: 'That is',
-      options: { pressed: 'counted as pressed yeast', dry: 'dry matter' },
+      label: 'Measured as',
+      options: { pressed: 'pressed yeast', dry: 'dry matter' },
       value: 'pressed',
     },
   },
@@ -53,8 +53,8 @@ export default defineCalculator({
     mass: { kind: 'mass', label: 'Pressed yeast', digits: 1 },
     volume: { kind: 'volume', label: 'Cream yeast', digits: 1 },
     count: { kind: 'cells', label: 'Cells in the wort' },
-    dose: { kind: 'gramsPerLitre', label: 'Pressed yeast to the litre of wort', digits: 1 },
-    perTonne: { kind: 'perTonne', label: 'Pressed yeast to the tonne of malt' },
+    dose: { kind: 'gramsPerLitre', label: 'Pressed yeast per litre of wort', digits: 1 },
+    perTonne: { kind: 'perTonne', label: 'Pressed yeast per tonne of malt' },
   },
   compute: ({ wort, malt, given, pressed, cream, cells, perGram, holds, holdsAs }) => {
     const held = worth(holds, holdsAs);

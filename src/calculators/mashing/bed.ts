@@ -20,11 +20,11 @@ export const bedInputs = {
     ],
     count: [1, 5],
   },
-  collected: { kind: 'count', label: 'Runoffs taken to the washback', range: [1, 6], step: 1, value: 2 },
+  collected: { kind: 'count', label: 'Runoffs sent to the washback', range: [1, 6], step: 1, value: 2 },
   // About what draff of 78 % moisture holds; computed.
   held: {
     kind: 'liquorRatio',
-    label: 'Water the drained grains keep',
+    label: 'Water held by the drained grains',
     range: [0.3, 1.5],
     step: 0.01,
     value: 0.7,
@@ -32,7 +32,7 @@ export const bedInputs = {
   // An assumption, to be fitted to a house’s own gravities; with it the built-in figures agree.
   washing: {
     kind: 'share',
-    label: 'Part of it that each later water washes',
+    label: 'Share of it that each later water reaches',
     range: [0, 1],
     step: 0.05,
     value: 0.85,
@@ -53,8 +53,8 @@ export function allWaters({ ratio, strike, later }: BedGiven): readonly [Water, 
 
 /** The sentence for a number of runoffs that cannot be. */
 export function refuseRunoffs({ later, collected }: BedGiven): string | undefined {
-  if (!Number.isInteger(collected)) return `${collected} runoffs were given; they are whole.`;
+  if (!Number.isInteger(collected)) return `${collected} runoffs were given; give a whole number.`;
   return collected > later.length + 1
-    ? `${collected} runoffs were to be taken, and there are only ${later.length + 1}; take fewer, or add a water.`
+    ? `${collected} runoffs cannot go to the washback where there are only ${later.length + 1}; send fewer, or add a water.`
     : undefined;
 }

@@ -14,12 +14,12 @@ export default defineCalculator({
   stage: 'mashing',
   title: 'Warm enough, and not too warm',
   purpose:
-    'Follows a mash through its temperatures: whether the starch swells, and how much of the two amylases is still alive.',
+    'Follows a mash through its temperatures: whether the starch swells, and how much of each amylase survives.',
   sources: ['patindol-2012', 'rittenauer-2021', 'brandam-2003', 'maltose-2016'],
   cautions: ['hot-liquor'],
   inputs: {
     rests: {
-      label: 'Temperatures of the mash, in their order',
+      label: 'Temperatures of the mash, in order',
       columns: {
         minutes: { kind: 'minutes', label: 'Minutes', range: [0.5, 600], step: 5 },
         temperature: { kind: 'temperature', label: 'Temperature', range: [40, 80], step: 0.5 },
@@ -33,11 +33,11 @@ export default defineCalculator({
     alpha: { kind: 'percent', label: 'Alpha-amylase still alive' },
     begun: {
       kind: 'percent',
-      label: 'Malts whose starch has begun to swell, of 25 by calorimetry',
+      label: 'Malts whose starch has begun to swell, of 25 tested',
       digits: 0,
     },
     begunMash: { kind: 'percent', label: 'The same, in another laboratory’s small mashes', digits: 0 },
-    minutes: { kind: 'minutes', label: 'Time in all' },
+    minutes: { kind: 'minutes', label: 'Total time' },
   },
   compute: ({ rests }) => ({
     beta: survival('beta', rests),
@@ -62,12 +62,12 @@ export default defineCalculator({
     const harsh =
       'The constants are recalled, and harsh: sugar protects, and one published test kept 85 to 93 % of beta-amylase for 120 minutes at 63 °C in strong maltose.';
     if (hottest(rests) > HOTTEST_FOR_BETA) {
-      return `Above ${HOTTEST_FOR_BETA} °C the constants for beta-amylase mean nothing: take its figure only as “little or none”. ${harsh}`;
+      return `Above ${HOTTEST_FOR_BETA} °C the constants for beta-amylase no longer hold: read its figure only as “little or none”. ${harsh}`;
     }
     if (begunMash === 0)
-      return `Neither laboratory saw starch swell so cool: the enzymes live, with little to work on. ${harsh}`;
+      return `Neither laboratory saw starch swell as cool as this: the enzymes live, but have little to work on. ${harsh}`;
     if (begun < 100)
-      return `Some malts’ starch had not begun to swell at this heat in one of the laboratories; test your own. ${harsh}`;
+      return `In one of the laboratories some malts had not begun to swell at this temperature; test your own. ${harsh}`;
     return harsh;
   },
   chart: ({ rests }) => {

@@ -21,7 +21,7 @@ export default defineCalculator({
     extract: { label: 'Soluble extract of the malt', house: 'solubleExtract' },
     efficiency: {
       kind: 'percent',
-      label: 'Part of it in the wort',
+      label: 'Mash efficiency',
       range: [0, 100],
       step: 0.1,
       from: 'mash.efficiency',
@@ -63,7 +63,7 @@ export default defineCalculator({
   remark: ({ extract }, { lostYear }) =>
     lostYear === 0
       ? undefined
-      : `The extract lost in a year is that of ${n(lostYear / (extract / 100), 0)} kg of malt.`,
+      : `The extract lost in a year is what ${n(lostYear / (extract / 100), 0)} kg of malt holds.`,
   examples: [
     {
       given: {

@@ -20,7 +20,7 @@ export default defineCalculator({
     plato: { kind: 'plato', label: 'Strength of the wort' },
     mass: { kind: 'mass', label: 'Mass of the wort' },
     extract: { kind: 'mass', label: 'Extract in it' },
-    efficiency: { kind: 'percent', label: 'Part of the malt’s extract' },
+    efficiency: { kind: 'percent', label: 'Mash efficiency' },
   },
   compute: ({ volume, gravity, malt, extract }) => ({
     plato: platoFromGravity(gravity),

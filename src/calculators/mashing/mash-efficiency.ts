@@ -6,9 +6,9 @@ import { defineCalculator } from '../define.ts';
 export default defineCalculator({
   id: 'mash-efficiency',
   stage: 'mashing',
-  title: 'The account of one mash',
+  title: 'Efficiency of one mash',
   purpose:
-    'Counts the weak wort that a mash was given and the one that it passes on, so that one good or poor day is judged fairly.',
+    'Counts the weak wort that a mash was given and the weak wort it passes on, so that one good or poor day is judged fairly.',
   sources: ['sugar-tables', 'derived'],
   cautions: ['hot-liquor'],
   readings: ['givenVolume', 'givenGravity', 'passedVolume', 'passedGravity'],
@@ -19,7 +19,7 @@ export default defineCalculator({
     gravity: { house: 'originalGravity', staysHere: true },
     givenVolume: {
       kind: 'volume20',
-      label: 'Weak wort given',
+      label: 'Weak wort it was given',
       range: [0, 300_000],
       step: 50,
       value: 2900,
@@ -27,14 +27,14 @@ export default defineCalculator({
     },
     givenGravity: {
       kind: 'gravity',
-      label: 'Gravity of the weak wort given',
+      label: 'Gravity of that weak wort',
       range: [1.001, 1.06],
       step: 0.001,
       value: 1.008,
     },
     passedVolume: {
       kind: 'volume20',
-      label: 'Weak wort passed on',
+      label: 'Weak wort it passes on',
       range: [0, 300_000],
       step: 50,
       value: 2900,
@@ -42,7 +42,7 @@ export default defineCalculator({
     },
     passedGravity: {
       kind: 'gravity',
-      label: 'Gravity of the weak wort passed on',
+      label: 'Gravity of the wort passed on',
       range: [1.001, 1.06],
       step: 0.001,
       value: 1.006,
@@ -50,10 +50,10 @@ export default defineCalculator({
   },
   outputs: {
     efficiency: { kind: 'percent', label: 'Efficiency of this mash' },
-    ofWortAlone: { kind: 'percent', label: 'What the wort alone would say' },
-    own: { kind: 'mass', label: 'Extract its own malt gave', digits: 1 },
-    borrowed: { kind: 'mass', label: 'Extract given to it', digits: 1 },
-    passedOn: { kind: 'mass', label: 'Extract it passes on', digits: 1 },
+    ofWortAlone: { kind: 'percent', label: 'Efficiency by the wort alone' },
+    own: { kind: 'mass', label: 'Extract from its own malt', digits: 1 },
+    borrowed: { kind: 'mass', label: 'Extract in the weak wort given', digits: 1 },
+    passedOn: { kind: 'mass', label: 'Extract in the weak wort passed on', digits: 1 },
   },
   compute: ({ malt, extract, volume, gravity, givenVolume, givenGravity, passedVolume, passedGravity }) =>
     accountOfMash(
@@ -77,7 +77,7 @@ export default defineCalculator({
     }
     const gift = borrowed - passedOn;
     return Math.abs(efficiency - ofWortAlone) < 0.5
-      ? 'This mash passed on about what it was given, so the wort alone tells nearly the same.'
+      ? 'This mash passed on about as much as it was given, so the wort alone gives nearly the same answer.'
       : `The wort alone would make this mash look ${gift > 0 ? 'better' : 'poorer'} than it was: ${n(Math.abs(gift), 0)} kg more extract was ${gift > 0 ? 'given to it than it passed on' : 'passed on than was given to it'}.`;
   },
   examples: [

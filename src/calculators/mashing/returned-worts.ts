@@ -15,7 +15,7 @@ export default defineCalculator({
   stage: 'mashing',
   title: 'Weak worts returned',
   purpose:
-    'Finds the balance of a house whose last waters become the next mash’s first water, and what returning them saves.',
+    'Follows a house whose last waters begin the next mash until they bring as much as they take, and finds what returning them saves.',
   sources: ['derived', 'sugar-tables', 'memory'],
   cautions: ['hot-liquor'],
   inputs: bedInputs,
@@ -25,9 +25,9 @@ export default defineCalculator({
     weakExtract: { kind: 'mass', label: 'Extract returned', digits: 1 },
     volume: { kind: 'volume20', label: 'Wort to the washback' },
     gravity: { kind: 'gravity', label: 'Its gravity' },
-    recovered: { kind: 'percent', label: 'Part of the malt’s extract in it' },
-    without: { kind: 'percent', label: 'The same, if nothing is returned' },
-    left: { kind: 'percent', label: 'Part left in the draff' },
+    recovered: { kind: 'percent', label: 'Extract recovered in it' },
+    without: { kind: 'percent', label: 'Recovered if nothing is returned' },
+    left: { kind: 'percent', label: 'Left in the draff' },
   },
   refuse: refuseRunoffs,
   compute: (given) => {
@@ -62,7 +62,7 @@ export default defineCalculator({
     ];
   },
   remark: (given, { recovered, without }) =>
-    `Returning the weak worts brings ${n(((recovered - without) * given.malt * given.extract) / 1e4, 0)} kg more extract to the washback at every mash, ${n(recovered - without, 1)} % of what the malt has. Weak wort kept warm spoils: use it by your site’s procedure.`,
+    `Returning the weak worts brings ${n(((recovered - without) * given.malt * given.extract) / 1e4, 0)} kg more extract to the washback at every mash, ${n(recovered - without, 1)} % of what the malt has. Weak wort spoils if kept warm: follow your site’s procedure.`,
   chart: (given) => {
     const found = balance(given) as Returned;
     const promised = (given.malt * given.extract) / 100;

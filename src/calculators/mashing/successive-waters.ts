@@ -31,11 +31,11 @@ export default defineCalculator({
     volume: { kind: 'volume20', label: 'Wort collected' },
     gravity: { kind: 'gravity', label: 'Its gravity' },
     extract: { kind: 'mass', label: 'Extract in it' },
-    part: { kind: 'percent', label: 'Part of the malt’s extract' },
-    weak: { kind: 'mass', label: 'Extract in the waters after it' },
+    part: { kind: 'percent', label: 'Malt’s extract recovered' },
+    weak: { kind: 'mass', label: 'Extract in the later runoffs' },
     left: { kind: 'mass', label: 'Extract left in the draff', digits: 1 },
-    leftPart: { kind: 'percent', label: 'Part of the malt’s extract left' },
-    draffMoisture: { kind: 'percent', label: 'Moisture of that draff' },
+    leftPart: { kind: 'percent', label: 'Malt’s extract left in the draff' },
+    draffMoisture: { kind: 'percent', label: 'Moisture of the draff' },
   },
   refuse: refuseRunoffs,
   compute: (given) => {
@@ -66,7 +66,7 @@ export default defineCalculator({
       `The malt brings ${w(given.malt)} × ${given.extract} ÷ 100 = ${w(sofar)} kg of extract; drained grains keep ${w(given.malt)} × ${given.held} = ${w(held)} kg of water`,
       `It brings water of its own, and its starch takes some up as it becomes sugar, ${HYDROLYSIS_WATER} kg in each kilogram of extract: ${w(given.malt)} × ${given.moisture} ÷ 100 − ${HYDROLYSIS_WATER} × ${w(sofar)} = ${own < 0 ? `−${w(-own)}` : w(own)} kg`,
       `So of the first water ${w(masses[0]!)} ${own < 0 ? `− ${w(-own)}` : `+ ${w(own)}`} − ${w(held)} = ${w(runoffs[0]!.water)} kg run off`,
-      'A water carries off the part runoff ÷ (runoff + kept) of the extract it mixes with; the first mixes with all, a later one with the part washed',
+      'A water carries off the part runoff ÷ (runoff + kept) of the extract it mixes with; the first mixes with all, a later one with the share it reaches',
       ...runoffs.map((runoff, i) => {
         const mixed = i === 0 ? 1 : given.washing;
         const said = `The ${ORDINALS[i]} water weighs ${w(masses[i]!)} kg and ${w(runoff.water)} kg run off: ${mixed} × ${w(sofar)} × ${w(runoff.water)} ÷ (${w(runoff.water)} + ${mixed} × ${w(held)}) = ${n(runoff.extract, 1)} kg of extract`;
@@ -81,7 +81,7 @@ export default defineCalculator({
     const last = waters.at(-1)!;
     const more = drainWaters(given, [...waters, last]) as Drained;
     const worth = more.runoffs.at(-1)!.extract;
-    return `${leftPart > 5 ? 'The draff keeps a good deal. ' : ''}One more water like the last would fetch ${n(worth, 1)} kg, ${n((1e4 * worth) / (given.malt * given.extract), 1)} % of the malt’s extract. Set the part washed so that the gravities agree with those you read.`;
+    return `${leftPart > 5 ? 'The draff keeps a good deal. ' : ''}One more water like the last would fetch ${n(worth, 1)} kg, ${n((1e4 * worth) / (given.malt * given.extract), 1)} % of the malt’s extract. Adjust the share reached until the gravities agree with your readings.`;
   },
   chart: (given) => {
     const { runoffs } = drain(given);
