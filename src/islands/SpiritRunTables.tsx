@@ -49,7 +49,7 @@ function PartsTable(props: { readonly line: Line; readonly ref: HTMLTableElement
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row">Together, the charge</th>
+            <th scope="row">The charge</th>
             <td class="number">{n(props.line.charge.volume, 0)}</td>
             <td class="number">{n(props.line.charge.strength, 1)}</td>
             <td class="number">{n(props.line.charge.alcohol, 1)}</td>
@@ -58,8 +58,9 @@ function PartsTable(props: { readonly line: Line; readonly ref: HTMLTableElement
       </table>
       <Show when={more() >= 0.5}>
         <p class="note">
-          Caught apart, the parts take {n(more(), 0)} L more than the charge did. Litres come over, on the
-          curve and above, are counted as if all so far stood in one vessel. Only the pure alcohol adds up.
+          Caught apart, the parts measure {n(more(), 0)} L more than the charge: spirit and water shrink when
+          they mix. Litres on the curve are counted as if all stood in one vessel. Only the pure alcohol adds
+          up.
         </p>
       </Show>
     </>
@@ -78,10 +79,10 @@ function RunTable(props: { readonly curve: readonly RunPoint[] }) {
       <table class="series">
         <thead>
           <tr>
-            <th scope="col">Come over, L</th>
+            <th scope="col">Over, L</th>
             <th scope="col">Strength, % vol</th>
-            <th scope="col">Still boils at, °C</th>
-            <th scope="col">Pure alcohol so far, L</th>
+            <th scope="col">Boils at, °C</th>
+            <th scope="col">Alcohol so far, L</th>
           </tr>
         </thead>
         <tbody>
