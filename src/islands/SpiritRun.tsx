@@ -15,7 +15,7 @@ import { axisTicks, linePoints, roundUp, span } from './plot.ts';
 import { FOOT, HEIGHT, MARGIN, runParts, STRONGEST, WIDTH } from './run-frame.ts';
 import { Cut } from './SpiritRunCut.tsx';
 import { RunFigures } from './SpiritRunFigures.tsx';
-import { RunTables } from './SpiritRunTables.tsx';
+import { RunTable } from './SpiritRunTable.tsx';
 import { WhatMoved } from './WhatMoved.tsx';
 
 const moves = [
@@ -175,7 +175,7 @@ export default function SpiritRun() {
       <figcaption>
         Drag a cut along the curve, or choose it and use the arrow keys, Page Up and Down, Home and End.
       </figcaption>
-      <RunTables />
+      <RunTable />
     </figure>
   );
 }

@@ -87,7 +87,7 @@ export function Cut(props: CutProps) {
         class="label cut-strength"
         x={cx()}
         y={cy() - 20}
-        dx={isLast() ? 12 : -10}
+        dx={isLast() ? 12 : 4}
         text-anchor={isLast() ? 'end' : 'start'}
         aria-hidden="true"
       >

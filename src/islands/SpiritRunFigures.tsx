@@ -7,12 +7,13 @@ import type { FigureName } from '../house/figures.ts';
 import { lineOf } from '../house/line-of.ts';
 import { lastTrial } from '../house/store.ts';
 
-const rows: readonly (readonly [what: string, of: (line: Line) => string])[] = [
-  ['Heart, L', ({ heart }) => n(heart.volume, 0)],
-  ['Heart, % vol', ({ heart }) => n(heart.strength, 1)],
-  ['Heart, L of pure alcohol', ({ heart }) => n(heart.alcohol, 1)],
-  ['Feints, L', ({ feints }) => n(feints.volume, 0)],
-  ['Pure alcohol in a year, L', (line) => n(line.heart.alcohol * mashesIn('year', line), 0)],
+const rows: readonly (readonly [id: string, what: string, of: (line: Line) => string])[] = [
+  ['heart-volume', 'Heart, L', ({ heart }) => n(heart.volume, 0)],
+  ['heart-strength', 'Heart, % vol', ({ heart }) => n(heart.strength, 1)],
+  ['heart-alcohol', 'Heart, L of pure alcohol', ({ heart }) => n(heart.alcohol, 1)],
+  ['foreshots-volume', 'Foreshots, L', ({ foreshots }) => n(foreshots.volume, 0)],
+  ['feints-volume', 'Feints, L', ({ feints }) => n(feints.volume, 0)],
+  ['year', 'A year’s pure alcohol, L', (line) => n(line.heart.alcohol * mashesIn('year', line), 0)],
 ];
 
 export function RunFigures(props: { readonly line: Line; readonly of: readonly FigureName[] }) {
@@ -34,11 +35,11 @@ export function RunFigures(props: { readonly line: Line; readonly of: readonly F
       </thead>
       <tbody>
         <For each={rows}>
-          {([what, of]) => {
+          {([id, what, of]) => {
             const now = () => of(props.line);
             const was = () => (before() ? of(before()!) : now());
             return (
-              <tr>
+              <tr class={id}>
                 <th scope="row">{what}</th>
                 <td class="number">{was()}</td>
                 <td class="number" classList={{ moved: was() !== now() }}>

@@ -91,6 +91,6 @@ test('a heart cut above what the still gives is refused in a sentence', async ({
   await page.locator('#house-heartEnd').fill('80');
   const field = page.locator('.field', { has: page.locator('#house-heartEnd') });
   await expect(field.locator('.problem')).toContainText('80 % vol');
-  await expect(page.locator('.run table.parts tr.heart td').first()).not.toBeEmpty();
+  await expect(page.locator('.run-figures .heart-volume td').last()).not.toBeEmpty();
   expect(await page.locator('body').innerText()).not.toContain('NaN');
 });

@@ -38,7 +38,7 @@ test('gravity changed in fermenting changes the heart in distilling and the bott
 
   await follow(page, 'distilling');
   await expect(figure(page, 'heart.volume')).toHaveText(figureText(after, 'heart.volume'));
-  await expect(page.locator('.run table.parts tr.heart td').first()).toHaveText(
+  await expect(page.locator('.run-figures .heart-volume td').last()).toHaveText(
     formatNumber(after.heart.volume, 0),
   );
 
@@ -84,8 +84,8 @@ test('cuts move by keyboard, and say where they stand', async ({ page }) => {
   await page.getByRole('slider', { name: 'Heart begins', exact: true }).focus();
   await page.keyboard.press('ArrowRight');
   await expect(page.locator('#house-foreshotsShare')).toHaveValue('3.1');
-  await expect(page.locator('.run table.parts tr.foreshots td').last()).toHaveText(
-    formatNumber(changed({ heartEnd: 61, foreshotsShare: 3.1 }).foreshots.alcohol, 1),
+  await expect(page.locator('.run-figures .foreshots-volume td').last()).toHaveText(
+    formatNumber(changed({ heartEnd: 61, foreshotsShare: 3.1 }).foreshots.volume, 0),
   );
 });
 
