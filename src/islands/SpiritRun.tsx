@@ -1,10 +1,9 @@
 // The spirit run as a drawn curve: the gravity behind it, its cuts to be moved by finger, pointer and keyboard, and the heart that comes of them.
-import { createEffect, createMemo, createSignal, For, Index, on, Show, untrack } from 'solid-js';
+import { createMemo, createSignal, For, Index, Show } from 'solid-js';
 import type { RunPoint } from '../core/distilling/run.ts';
 import { formatNumber as n } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import { numberFigures } from '../house/figures.ts';
-import { whenIdle } from '../house/idle.ts';
 import { changeFigure, useHouse } from '../house/store.ts';
 import { strengthAt } from '../core/distilling/strength-at.ts';
 import { useHouseAtHand } from './at-hand.ts';
@@ -64,11 +63,6 @@ export default function SpiritRun() {
     }
     setProblem(undefined);
   };
-  /** Words take longer to lay out than lines: they follow right after the frame that shows the cut where it went. */
-  const words = createMemo(() => problem() ?? sentenceOf(handles().map(({ says }) => says)));
-  const [report, setReport] = createSignal(untrack(words));
-  const tell = () => void setReport(untrack(words));
-  createEffect(on(words, () => whenIdle(tell, true)));
   // Each cut says where it stands; what the cuts make of the charge is said when they rest.
   useAnnouncement(
     'spirit-run',
@@ -164,24 +158,19 @@ export default function SpiritRun() {
           )}
         </For>
       </svg>
-      <p class="axis-name foot" aria-hidden="true">
+      <p class="axis-name along" aria-hidden="true">
         Litres come over
       </p>
       <RunFigures line={line()} of={moves} />
-      <p class="cut-report" classList={{ problem: problem() !== undefined }}>
-        {report()}
-      </p>
+      <Show when={problem()}>
+        <p class="problem">{problem()}</p>
+      </Show>
       <WhatMoved of={moves} brief />
-      <figcaption>
-        Drag a cut along the curve, or choose it and use the arrow keys, Page Up and Down, Home and End.
-      </figcaption>
+      <figcaption>Drag a cut, or choose it and use the arrow, page, Home and End keys.</figcaption>
       <RunTable />
     </figure>
   );
 }
-
-const sentenceOf = ([first, ...others]: readonly string[]) =>
-  `${[first!.charAt(0).toUpperCase() + first!.slice(1), ...others].join('; ')}.`;
 
 function Axes(props: {
   readonly end: number;
