@@ -1,7 +1,6 @@
-// What the cuts make of a mash: the heart, what goes round with it and a year’s alcohol, as they were and as they are.
+// What the cuts make of a mash: the heart and what goes round with it, as they were and as they are.
 import { createMemo, For } from 'solid-js';
 import { formatNumber as n } from '../core/format.ts';
-import { mashesIn } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
 import type { FigureName } from '../house/figures.ts';
 import { lineOf } from '../house/line-of.ts';
@@ -13,7 +12,6 @@ const rows: readonly (readonly [id: string, what: string, of: (line: Line) => st
   ['heart-alcohol', 'Heart, L of pure alcohol', ({ heart }) => n(heart.alcohol, 1)],
   ['foreshots-volume', 'Foreshots, L', ({ foreshots }) => n(foreshots.volume, 0)],
   ['feints-volume', 'Feints, L', ({ feints }) => n(feints.volume, 0)],
-  ['year', 'A year’s pure alcohol, L', (line) => n(line.heart.alcohol * mashesIn('year', line), 0)],
 ];
 
 export function RunFigures(props: { readonly line: Line; readonly of: readonly FigureName[] }) {
