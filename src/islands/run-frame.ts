@@ -9,6 +9,4 @@ export const runParts = {
   foreshots: 'Foreshots',
   heart: 'Heart',
   feints: 'Feints',
-  spentLees: 'Left in the still',
 } as const;
-export type RunPart = keyof typeof runParts;
