@@ -66,7 +66,7 @@ const uses: readonly {
     part: '.run',
     use: async (page) => {
       await page.locator('.heart-ends .cut-handle').press('PageDown');
-      await page.locator('.run summary').click();
+      await page.locator('.run .working > summary').click();
     },
     shows: '.run .series td',
   },
