@@ -86,8 +86,8 @@ export default function RoundSpread() {
     <section class="calculator" aria-labelledby="round-spread-title">
       <h3 id="round-spread-title">How sure the round is</h3>
       <p class="purpose">
-        Give each figure its ±, and five thousand houses are drawn with figures spread so. Each is settled
-        twice, with vapour by van Laar’s formula and by Wilson’s. The answer is how far the heart spreads.
+        Give each figure its ±. Five thousand houses are drawn, their figures spread so, and each is settled
+        twice: with vapour by van Laar’s formula and by Wilson’s. The answer is how far the heart spreads.
       </p>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <For each={inUse()}>
@@ -174,8 +174,7 @@ export default function RoundSpread() {
 }
 
 const STALE = 'Drawn for an earlier house: draw again.';
-const FAILED =
-  'The rounds could not be drawn: the browser stopped the sum. Draw again, or load the page anew.';
+const FAILED = 'The rounds could not be drawn: the browser stopped the sum. Draw again, or reload the page.';
 
 /** The answer in a sentence. */
 const said = ({ summaries }: Pick<Finished, 'summaries'>) =>

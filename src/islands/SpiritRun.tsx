@@ -1,22 +1,24 @@
-// The spirit run as a drawn curve, with its cuts to be moved by pointer, touch and keyboard.
-import { createEffect, createMemo, createSignal, For, Index, on, Show, untrack } from 'solid-js';
+// The spirit run as a drawn curve: the gravity behind it, its cuts to be moved by finger, pointer and keyboard, and the heart that comes of them.
+import { createMemo, createSignal, For, Index, Show } from 'solid-js';
 import type { RunPoint } from '../core/distilling/run.ts';
 import { formatNumber as n } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import { numberFigures } from '../house/figures.ts';
-import { whenIdle } from '../house/idle.ts';
 import { changeFigure, useHouse } from '../house/store.ts';
 import { strengthAt } from '../core/distilling/strength-at.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';
 import { cutHandles, type CutHandle } from './cut-handles.ts';
+import { NumberField } from './NumberField.tsx';
 import { axisTicks, linePoints, roundUp, span } from './plot.ts';
 import { FOOT, HEIGHT, MARGIN, runParts, STRONGEST, WIDTH } from './run-frame.ts';
 import { Cut } from './SpiritRunCut.tsx';
-import { RunTables } from './SpiritRunTables.tsx';
+import { RunFigures } from './SpiritRunFigures.tsx';
+import { RunTable } from './SpiritRunTable.tsx';
 import { WhatMoved } from './WhatMoved.tsx';
 
-const cutFigures = [
+const moves = [
+  'originalGravity',
   'foreshotsShare',
   'foreshotsVolume',
   'foreshotsMinutes',
@@ -24,16 +26,23 @@ const cutFigures = [
   'heartEnd',
   'feintsEnd',
 ] as const;
-const TICKS = 6; // along the foot, about
+const TICKS = 4; // along the foot, about: as many as fit with letters of twice the size
+const ROOM = { foreshots: 230, heart: 130, feints: 150 }; // how wide a part is that takes its name, in letters of twice the size
+const ASIDE = 24; // from a narrow part to its name
+const gravity = numberFigures.originalGravity;
 
 export default function SpiritRun() {
   let island: HTMLElement | undefined;
-  const { line } = useHouseAtHand(() => island);
+  const { house, line } = useHouseAtHand(() => island);
   const [problem, setProblem] = createSignal<string>();
   const curve = () => line().round.spiritRun.curve;
   const end = () => curve().at(-1)!.volume;
-  /** Where the axis ends: a round number, so that the curve moves over a scale that stands still. */
-  const axisEnd = createMemo(() => roundUp(end(), TICKS));
+  const [held, setHeld] = createSignal(false);
+  /** Where the axis ends: a round number that stays while a cut is held, and until the run has outgrown it or fills less than half. */
+  const axisEnd = createMemo<number>(
+    (was) => (held() || (end() <= was && end() > was / 2) ? was : roundUp(end(), TICKS)),
+    0,
+  );
   const x = createMemo(() => span([0, axisEnd()], MARGIN.left, WIDTH - MARGIN.right));
   const y = span([0, STRONGEST], FOOT, MARGIN.top);
   const handles = createMemo(() => cutHandles(line()));
@@ -54,11 +63,6 @@ export default function SpiritRun() {
     }
     setProblem(undefined);
   };
-  /** Words take longer to lay out than lines: they follow right after the frame that shows the cut where it went. */
-  const words = createMemo(() => problem() ?? sentenceOf(handles().map(({ says }) => says)));
-  const [report, setReport] = createSignal(untrack(words));
-  const tell = () => void setReport(untrack(words));
-  createEffect(on(words, () => whenIdle(tell, true)));
   // Each cut says where it stands; what the cuts make of the charge is said when they rest.
   useAnnouncement(
     'spirit-run',
@@ -69,7 +73,23 @@ export default function SpiritRun() {
 
   return (
     <figure ref={island} class="run" aria-labelledby="spirit-run-title">
-      <h3 id="spirit-run-title">The spirit run, and where it is cut</h3>
+      <h3 id="spirit-run-title">The spirit run and its cuts</h3>
+      <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+        <NumberField
+          id="run-originalGravity"
+          label={gravity.label}
+          kind={gravity.kind}
+          range={gravity.range}
+          step={gravity.step}
+          value={house().originalGravity}
+          among={house()}
+          take={(value) => changeFigure('originalGravity', value)}
+          ofHouse
+        />
+      </form>
+      <p class="axis-name" aria-hidden="true">
+        Strength at the safe, % vol
+      </p>
       <svg
         class="run-curve"
         viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
@@ -77,6 +97,9 @@ export default function SpiritRun() {
         aria-label="Strength at the safe against litres come over, with three cuts"
       >
         <defs>
+          <clipPath id="run-frame">
+            <rect x="0" y="0" width={WIDTH} height={HEIGHT} />
+          </clipPath>
           <pattern
             id="hatch-foreshots"
             width="6"
@@ -97,35 +120,28 @@ export default function SpiritRun() {
           </pattern>
         </defs>
         <Axes end={axisEnd()} x={x()} y={y} />
-        <Index each={areas(line())}>
-          {(area) => (
-            <>
+        <g clip-path="url(#run-frame)">
+          <Index each={areas(line())}>
+            {(area) => (
               <polygon
                 class={`area ${area().part}`}
                 points={areaPoints(curve(), area().from, area().to, x(), y)}
               />
-              <Show when={x()(area().to) - x()(area().from) > 70}>
-                <text
-                  class="label area-label"
-                  x={(x()(area().from) + x()(area().to)) / 2}
-                  y={FOOT - 12}
-                  text-anchor="middle"
-                >
-                  {runParts[area().part]}
-                </text>
-              </Show>
-            </>
-          )}
+            )}
+          </Index>
+          <polyline
+            class="curve"
+            points={linePoints(
+              curve().map((p) => p.volume),
+              curve().map((p) => p.strength),
+              x(),
+              y,
+            )}
+          />
+        </g>
+        <Index each={areas(line())}>
+          {(area) => <PartName part={area().part} from={x()(area().from)} to={x()(area().to)} />}
         </Index>
-        <polyline
-          class="curve"
-          points={linePoints(
-            curve().map((p) => p.volume),
-            curve().map((p) => p.strength),
-            x(),
-            y,
-          )}
-        />
         <For each={[0, 1, 2]}>
           {(i) => (
             <Cut
@@ -134,6 +150,7 @@ export default function SpiritRun() {
               x={x()}
               y={y}
               end={end()}
+              hold={setHeld}
               move={move}
               step={step}
               moveFar={moveFar}
@@ -141,21 +158,19 @@ export default function SpiritRun() {
           )}
         </For>
       </svg>
-      <figcaption>
-        Move a cut along the curve, or choose it and use the arrow, page, Home and End keys. Across: litres
-        come over in one round. Up: strength at the safe, % vol.
-      </figcaption>
-      <p class="cut-report" classList={{ problem: problem() !== undefined }}>
-        {report()}
+      <p class="axis-name along" aria-hidden="true">
+        Litres come over
       </p>
-      <WhatMoved of={cutFigures} />
-      <RunTables />
+      <RunFigures line={line()} of={moves} />
+      <Show when={problem()}>
+        <p class="problem">{problem()}</p>
+      </Show>
+      <WhatMoved of={moves} brief />
+      <figcaption>Drag a cut, or choose it and use the arrow, page, Home and End keys.</figcaption>
+      <RunTable />
     </figure>
   );
 }
-
-const sentenceOf = ([first, ...others]: readonly string[]) =>
-  `${[first!.charAt(0).toUpperCase() + first!.slice(1), ...others].join('; ')}.`;
 
 function Axes(props: {
   readonly end: number;
@@ -164,7 +179,7 @@ function Axes(props: {
 }) {
   return (
     <g class="axis" aria-hidden="true">
-      <For each={axisTicks([0, STRONGEST], 9)}>
+      <For each={axisTicks([0, STRONGEST], 5)}>
         {(tick) => (
           <>
             <line
@@ -174,7 +189,7 @@ function Axes(props: {
               y1={props.y(tick)}
               y2={props.y(tick)}
             />
-            <text class="tick" x={MARGIN.left - 8} y={props.y(tick) + 5} text-anchor="end">
+            <text class="tick" x={MARGIN.left - 8} y={props.y(tick)} dy="0.35em" text-anchor="end">
               {tick}
             </text>
           </>
@@ -182,18 +197,50 @@ function Axes(props: {
       </For>
       <For each={axisTicks([0, props.end], TICKS)}>
         {(tick) => (
-          <text class="tick" x={props.x(tick)} y={FOOT + 22} text-anchor="middle">
+          <text
+            class="tick"
+            x={tick === props.end ? WIDTH : props.x(tick)}
+            y={FOOT + 6}
+            dy="1em"
+            text-anchor={tick === props.end ? 'end' : 'middle'}
+          >
             {n(tick, 0)}
           </text>
         )}
       </For>
-      <text class="label" x={MARGIN.left} y={16}>
-        % vol at the safe
-      </text>
-      <text class="label" x={WIDTH - MARGIN.right} y={HEIGHT - 8} text-anchor="end">
-        litres come over
-      </text>
     </g>
+  );
+}
+
+/** The name of a part within it, or beside it where it is too narrow for its name. */
+function PartName(props: { readonly part: keyof typeof ROOM; readonly from: number; readonly to: number }) {
+  const middle = () => (props.from + props.to) / 2;
+  const isIn = () => props.to - props.from > ROOM[props.part];
+  const aside = () => (props.to < WIDTH / 2 ? props.to + ASIDE : props.from - ASIDE);
+  return (
+    <Show
+      when={isIn()}
+      fallback={
+        <g aria-hidden="true">
+          <line class="leader" x1={middle()} x2={aside()} y1={FOOT / 2} y2={FOOT / 2} />
+          <circle class="leader-end" cx={middle()} cy={FOOT / 2} r="4" />
+          <text
+            class="label"
+            x={aside()}
+            y={FOOT / 2}
+            dx={props.to < WIDTH / 2 ? 6 : -6}
+            dy="0.35em"
+            text-anchor={props.to < WIDTH / 2 ? 'start' : 'end'}
+          >
+            {runParts[props.part]}
+          </text>
+        </g>
+      }
+    >
+      <text class="label" x={middle()} y={FOOT - 12} text-anchor="middle">
+        {runParts[props.part]}
+      </text>
+    </Show>
   );
 }
 

@@ -1,5 +1,6 @@
-// One cut of the spirit run, moved along the curve by pointer, touch and keyboard.
+// One cut of the spirit run, moved along the curve by finger, pointer and keyboard.
 import type { RunPoint } from '../core/distilling/run.ts';
+import { formatNumber } from '../core/format.ts';
 import { nearestPoint, type CutHandle } from './cut-handles.ts';
 import { FOOT, WIDTH } from './run-frame.ts';
 
@@ -9,6 +10,8 @@ interface CutProps {
   readonly x: (volume: number) => number;
   readonly y: (strength: number) => number;
   readonly end: number;
+  /** Told when the cut is taken hold of and let go. */
+  readonly hold: (held: boolean) => void;
   readonly move: (handle: CutHandle, value: number) => void;
   readonly step: (id: CutHandle['id'], steps: number) => void;
   /** As early (−1) or as late (1) as the house allows. */
@@ -25,7 +28,8 @@ export function Cut(props: CutProps) {
     };
     event.currentTarget.setPointerCapture(event.pointerId);
     event.preventDefault();
-    event.currentTarget.focus();
+    event.currentTarget.focus({ preventScroll: true });
+    props.hold(true);
   };
   const drag = (event: PointerEvent & { currentTarget: SVGElement }) => {
     if (!held) return;
@@ -38,7 +42,10 @@ export function Cut(props: CutProps) {
       ),
     );
   };
-  const drop = () => (held = undefined);
+  const drop = () => {
+    held = undefined;
+    props.hold(false);
+  };
   const press = (event: KeyboardEvent) => {
     if (event.key === 'Home' || event.key === 'End') {
       event.preventDefault();
@@ -51,8 +58,10 @@ export function Cut(props: CutProps) {
     event.preventDefault();
     props.step(props.handle.id, steps);
   };
-  const cx = () => props.x(props.handle.volume);
+  /** While a cut is held the run may outgrow the frame; a cut beyond it stands at its edge. */
+  const cx = () => Math.min(props.x(props.handle.volume), WIDTH - 12);
   const cy = () => props.y(props.handle.strength);
+  const isLast = () => cx() > 0.85 * WIDTH;
   return (
     <g class={`cut ${props.handle.id}`}>
       <line class="cut-line" x1={cx()} x2={cx()} y1={FOOT} y2={cy()} />
@@ -74,6 +83,16 @@ export function Cut(props: CutProps) {
         <circle class="cut-reach" cx={cx()} cy={cy()} r="26" />
         <circle class="cut-knob" cx={cx()} cy={cy()} r="9" />
       </g>
+      <text
+        class="label cut-strength"
+        x={cx()}
+        y={cy() - 20}
+        dx={isLast() ? 12 : 4}
+        text-anchor={isLast() ? 'end' : 'start'}
+        aria-hidden="true"
+      >
+        {formatNumber(props.handle.strength, 1)}
+      </text>
     </g>
   );
 }

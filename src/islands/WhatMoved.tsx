@@ -15,7 +15,12 @@ import { inWords, waysOut } from '../house/trial.ts';
 const FIRST = 4; // moved figures that are shown at once
 const cuts: readonly FigureName[] = ['foreshotsBy', 'foreshotsShare', 'foreshotsVolume', 'foreshotsMinutes', 'foreshotsFlow', 'foreshotsStrength', 'heartEnd', 'feintsEnd']; // prettier-ignore
 
-export function WhatMoved(props: { readonly of: FigureName | readonly FigureName[] }) {
+export function WhatMoved(props: {
+  readonly of: FigureName | readonly FigureName[];
+  /** Where the first of what moved stands above already. */
+  readonly brief?: boolean;
+}) {
+  const first = () => (props.brief ? 0 : FIRST);
   const trial = createMemo(() => {
     const last = lastTrial();
     return last && [props.of].flat().includes(last.figure) && (last.problem !== undefined || last.before !== last.after) ? last : undefined; // prettier-ignore
@@ -78,11 +83,13 @@ export function WhatMoved(props: { readonly of: FigureName | readonly FigureName
               )}
             </Show>
             <Show when={moved().length > 0}>
-              <MovedTable rows={moved().slice(0, FIRST)} />
-              <Show when={moved().length > FIRST}>
+              <Show when={!props.brief}>
+                <MovedTable rows={moved().slice(0, FIRST)} />
+              </Show>
+              <Show when={moved().length > first()}>
                 <details>
                   <summary>All that moved</summary>
-                  <MovedTable rows={moved().slice(FIRST)} />
+                  <MovedTable rows={moved().slice(first())} />
                 </details>
               </Show>
             </Show>

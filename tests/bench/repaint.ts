@@ -23,7 +23,7 @@ interface Control {
 const controls: readonly Control[] = [
   {
     what: 'a cut on the curve',
-    page: '/distilling/',
+    page: '/distilling/work/',
     control: '.cut-handle',
     keys: ['ArrowUp', 'ArrowDown'],
     isDragged: true,

@@ -62,17 +62,17 @@ const uses: readonly {
   },
   {
     what: 'the spirit run with a cut moved',
-    address: '/distilling/',
+    address: '/distilling/work/',
     part: '.run',
     use: async (page) => {
       await page.locator('.heart-ends .cut-handle').press('PageDown');
-      await page.locator('.run summary').click();
+      await page.locator('.run .working > summary').click();
     },
     shows: '.run .series td',
   },
   {
     what: 'the spread of the round, drawn',
-    address: '/distilling/',
+    address: '/sums/how-sure-is-the-round/',
     part: 'section:has(> #round-spread-title)',
     use: (page) => button(page, 'Draw 10,000 rounds').click(),
     shows: 'section:has(> #round-spread-title) tbody tr',
@@ -314,7 +314,7 @@ test('a result is said once, politely, by the part in use alone; a drag is silen
 for (const [what, address, use, says] of [
   [
     'the spread of the round',
-    '/distilling/',
+    '/sums/how-sure-is-the-round/',
     (page) => button(page, 'Draw 10,000 rounds').click(),
     /95 % between/,
   ],

@@ -87,10 +87,10 @@ test('contradictory figures are refused by the field, and the result greyed', as
 });
 
 test('a heart cut above what the still gives is refused in a sentence', async ({ page }) => {
-  await open(page, '/distilling/');
+  await open(page, '/distilling/work/');
   await page.locator('#house-heartEnd').fill('80');
   const field = page.locator('.field', { has: page.locator('#house-heartEnd') });
   await expect(field.locator('.problem')).toContainText('80 % vol');
-  await expect(page.locator('.run table.parts tr.heart td').first()).not.toBeEmpty();
+  await expect(page.locator('.run-figures .heart-volume td').last()).not.toBeEmpty();
   expect(await page.locator('body').innerText()).not.toContain('NaN');
 });

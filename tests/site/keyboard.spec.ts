@@ -98,7 +98,7 @@ test('the ring of the focus stands out from the page, 3 to 1, light and dark', a
 });
 
 test('number and choice fields, and what puts a figure back', async ({ page }) => {
-  await open(page, '/distilling/');
+  await open(page, '/distilling/work/');
   await tabTo(page, '#house-heartEnd');
   await page.keyboard.press('ArrowUp');
   await expect(focused(page)).toHaveValue('62.1');
@@ -117,13 +117,13 @@ test('number and choice fields, and what puts a figure back', async ({ page }) =
   await expect(focused(page)).toHaveValue('62');
   await tabTo(page, '#house-foreshotsBy', 'Shift+Tab');
   await page.keyboard.press('ArrowDown');
-  await expect(page.locator('#round-spread-foreshotsVolume')).toBeVisible();
+  await expect(page.locator('#house-foreshotsVolume')).toBeVisible();
 });
 
 test('the cuts of the spirit run: arrows, page, Home and End; and a field instead of a drag', async ({
   page,
 }) => {
-  await open(page, '/distilling/');
+  await open(page, '/distilling/work/');
   await tabTo(page, '.heart-ends .cut-handle');
   // The strength at the cut falls along the run.
   const at = async () =>
@@ -251,7 +251,7 @@ test('what a pressed button takes away does not take the focus with it', async (
   await page.keyboard.press('Enter');
   await expect(focused(page)).toHaveId('quoted-add');
 
-  await open(page, '/distilling/');
+  await open(page, '/sums/how-sure-is-the-round/');
   await page.getByRole('button', { name: 'Draw 10,000 rounds' }).focus();
   await page.keyboard.press('Enter');
   await expect(page.locator('section:has(> #round-spread-title) tbody tr').first()).toBeVisible({

@@ -79,7 +79,7 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
     },
   ],
   SpiritRun: [
-    'distilling/',
+    'distilling/work/',
     async (page) => {
       const before = await page.locator('#house-heartEnd').inputValue();
       await page.locator('.heart-ends .cut-handle').press('PageDown');
@@ -87,7 +87,7 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
     },
   ],
   RoundSpread: [
-    'distilling/',
+    'sums/how-sure-is-the-round/',
     async (page) => {
       await button(page, 'Draw 10,000 rounds').click();
       await expect(page.locator('section:has(> #round-spread-title) tbody tr').first()).toBeVisible({

@@ -7,8 +7,7 @@ export default defineCalculator({
   id: 'blend-two-spirits',
   stage: 'distilling',
   title: 'Two spirits together',
-  purpose:
-    'Adds low wines to feints, or any spirit to any other: alcohol and mass add, volume and strength do not.',
+  purpose: 'Low wines with feints, or any two spirits: how much, and how strong.',
   sources: ['oiml-r22'],
   inputs: {
     volume: {

@@ -20,8 +20,7 @@ export default defineCalculator({
   id: 'charge-strength',
   stage: 'distilling',
   title: 'The strength of the charge',
-  purpose:
-    'Shows how much heart, foreshots and feints one run gives from a charge of this strength, with the house’s cuts and nothing put back.',
+  purpose: 'Heart, foreshots and feints from one charge of this strength, with nothing put back.',
   sources: ['de-nevers', 'oiml-r22'],
   cautions: ['licence', 'ethanol-vapour'],
   inputs: { ...spiritCharge, ...houseCuts },

@@ -29,7 +29,7 @@ export default defineCalculator({
   stage: 'distilling',
   title: 'Where a trace comes over',
   purpose:
-    'Sketches, with low confidence, how a trace in the charge is shared out over foreshots, heart, feints and spent lees. The figures behind it are recalled, not measured: read the order, not the numbers.',
+    'A sketch from recalled figures of where a trace of the charge goes. Trust the order, not the numbers.',
   sources: ['trace-volatility', 'de-nevers'],
   cautions: ['licence', 'ethanol-vapour'],
   inputs: {
@@ -71,7 +71,7 @@ export default defineCalculator({
   remark: (given, { heart }) => {
     const [half, twice] = [0.5, 2].map((times) => heartWhen(given, congeners[given.trace], times));
     const span = [half ?? heart, heart, twice ?? heart];
-    return `Low confidence: were K half or twice what is assumed here, the heart would have from ${n(Math.min(...span), 0)} to ${n(Math.max(...span), 0)} % of it. Reactions in the still, copper and what feints bring back are left out, so no limit and no recipe can rest on this.`;
+    return `Low confidence. If K were half or twice what is assumed here, the heart would hold from ${n(Math.min(...span), 0)} to ${n(Math.max(...span), 0)} % of it. Reactions in the still, copper and what the feints bring back are left out: rest no limit and no recipe on this.`;
   },
   chart: (given) => {
     const trace = follow(given, congeners[given.trace]);

@@ -56,7 +56,7 @@ export default defineCalculator({
   stage: 'distilling',
   title: 'Fit your own stills',
   purpose:
-    'Finds the reflux of the wash still from your low wines and pot ale, and that of the spirit still from a few readings of the safe.',
+    'Finds the reflux of your stills: from low wines and pot ale, and from a few readings of the safe.',
   sources: ['de-nevers', 'oiml-r22', 'gum'],
   readings: ['lowWinesStrength', 'lowWinesVolume', 'potAle', 'safe'],
   together: true,
@@ -173,7 +173,7 @@ export default defineCalculator({
     ];
   },
   remark: (_, { washSure, spiritSure }) =>
-    `${Math.max(washSure, spiritSure) > 0.05 ? 'So wide a ± says little: take more readings, early ones above all, or surer ones. ' : ''}Fitted so, a reflux also takes up what the formula for vapour is off, so the house’s strengths agree with the safe.`,
+    `${Math.max(washSure, spiritSure) > 0.05 ? 'So wide a ± says little. Take more readings, early ones above all, or better ones. ' : ''}A fitted reflux also takes up the error of the vapour formula, so the house’s strengths agree with the safe.`,
   chart: (given) => {
     const second = spiritStill(given);
     const rows = isRefusal(second)

@@ -65,8 +65,7 @@ export default defineCalculator({
   id: 'hydrometer-in-the-safe',
   stage: 'distilling',
   title: 'Hydrometer and thermometer',
-  purpose:
-    'Turns what a glass hydrometer shows at a temperature into the strength at 20 °C, with marks in air and in vacuo kept apart.',
+  purpose: 'From a reading and its temperature to the strength at 20 °C, whether marked in air or in vacuo.',
   sources: ['oiml-r22', 'oiml-r44', 'si-2023-806', 'memory'],
   cautions: ['ethanol-vapour'],
   inputs: {
@@ -146,7 +145,7 @@ export default defineCalculator({
     const warmth = `Without the thermometer it would be ${n(Math.abs(off), 2)} % vol too ${off > 0 ? 'low' : 'high'}.`;
     return wrong === undefined
       ? warmth
-      : `Taken for marks ${other}, the same reading would give ${n(wrong, 2)} % vol, ${n(Math.abs(wrong - strength), 2)} too ${wrong > strength ? 'high' : 'low'}: look which it is on the stem. ${warmth}`;
+      : `If the marks were ${other}, this reading would be ${n(wrong, 2)} % vol, ${n(Math.abs(wrong - strength), 2)} too ${wrong > strength ? 'high' : 'low'}: the stem says which. ${warmth}`;
   },
   examples: [
     {

@@ -23,7 +23,7 @@ export default defineCalculator({
   stage: 'distilling',
   title: 'A season from an empty receiver',
   purpose:
-    'Runs round after round, the first without foreshots and feints to add, and tells when the round is in balance and what a missed recycle costs.',
+    'Round after round from the first charge: when they balance, and what it costs to leave the feints out once.',
   sources: ['de-nevers', 'oiml-r22'],
   cautions: ['licence', 'ethanol-vapour'],
   inputs: {
@@ -65,7 +65,7 @@ export default defineCalculator({
     const settled = isRefusal(longer) ? undefined : settle(longer);
     if (settled === undefined)
       return refuse(
-        `These rounds come so slowly to their balance that they are not within a thousandth of it after ${MOST_ROUNDS}; a heart that begins sooner settles sooner.`,
+        `These rounds settle so slowly that after ${MOST_ROUNDS} they are still not within a thousandth of balance. A heart that begins sooner settles sooner.`,
       );
     const undisturbed = enough.rounds
       .slice(0, whole(given.rounds))
@@ -95,10 +95,10 @@ export default defineCalculator({
   },
   remark: (given, result) => {
     const short = result.balanced - result.first;
-    const begin = `The first heart is ${n(short, 0)} L of pure alcohol ${short < 0 ? 'above' : 'short of'} a balanced one; most of that is not lost, but stands in the receiver.`;
+    const begin = `The first heart is ${n(short, 0)} L of pure alcohol ${short < 0 ? 'above' : 'short of'} a balanced one; most of that is not lost but is in the receiver.`;
     return whole(given.missed) === 0
       ? begin
-      : `${begin} Kept out in round ${whole(given.missed)}, ${n(result.keptOut, 0)} L are missing: the hearts that follow are ${n(result.lost, 0)} L short within this season, and the rounds must find their balance anew.`;
+      : `${begin} Kept out in round ${whole(given.missed)}, ${n(result.keptOut, 0)} L are missing: the hearts that follow are ${n(result.lost, 0)} L short within this season, and the rounds have to settle again.`;
   },
   chart: (given) => {
     const told = asPlanned(given);

@@ -7,7 +7,7 @@ export default defineCalculator({
   id: 'spent-liquors',
   stage: 'distilling',
   title: 'Pot ale and spent lees',
-  purpose: 'Adds up what both stills leave behind in a week and a year, and the alcohol lost in it.',
+  purpose: 'What both stills leave in a week and a year, and the alcohol lost in it.',
   sources: ['derived', 'common-practice'],
   cautions: ['hot-liquor'],
   inputs: {
@@ -54,7 +54,7 @@ export default defineCalculator({
     leesYear: { kind: 'volume20', label: 'Spent lees in a year' },
     alcohol: { kind: 'alcohol', label: 'Alcohol in both, a mash' },
     alcoholYear: { kind: 'alcohol', label: 'Alcohol in both, a year' },
-    lost: { kind: 'percent', label: 'Of all that left, lost there', digits: 2 },
+    lost: { kind: 'percent', label: 'Part of the alcohol lost there', digits: 2 },
   },
   refuse: ({ wash, potAle }) =>
     potAle > wash
@@ -85,8 +85,8 @@ export default defineCalculator({
   ],
   remark: (_, { lost, ratio, potAlePerAlcohol }) =>
     lost > 2
-      ? `${n(lost, 1)} % of the alcohol is left behind; 98–99.5 % kept is recalled as good. Run the stills down further, and weigh the heat of the last litres against it.`
-      : `About two thirds of the wash is common practice for pot ale, and 7.5–8 L to a litre of pure alcohol follow from a wash of 8.5 % vol and low wines of 23; here it is ${n(ratio, 1)} % and ${n(potAlePerAlcohol, 1)} L. Both leave hot, and are wet, sour and rich: where they may go is settled by the site’s consents.`,
+      ? `${n(lost, 1)} % of the alcohol is left behind; keeping 98–99.5 % is recalled as good. Run the stills down further, and weigh the heat of the last litres against it.`
+      : `About two thirds of the wash is common practice for pot ale, and 7.5–8 L to a litre of pure alcohol follow from a wash of 8.5 % vol and low wines of 23; here it is ${n(ratio, 1)} % and ${n(potAlePerAlcohol, 1)} L. Both leave hot, and are wet, sour and rich: the site’s consents say where they may go.`,
   examples: [
     {
       given: {

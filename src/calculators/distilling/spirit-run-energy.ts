@@ -22,8 +22,7 @@ export default defineCalculator({
   id: 'spirit-run-energy',
   stage: 'distilling',
   title: 'Heat of the spirit still, and of both',
-  purpose:
-    'Finds heat, steam, cooling water and hours of one spirit charge, and what both stills take for a litre of pure alcohol in the heart.',
+  purpose: 'Heat, steam, water and hours of one charge, and of both stills for a litre of pure alcohol.',
   sources: ['de-nevers', 'perry-heat', 'oiml-r22', 'memory'],
   cautions: ['licence', 'ethanol-vapour', 'hot-liquor'],
   inputs: {
@@ -129,7 +128,7 @@ export default defineCalculator({
     ];
   },
   remark: (_, result) =>
-    `Both stills take ${n(result.perAlcohol / MEGAJOULES_IN_KWH, 1)} kWh for a litre of pure alcohol; 6.66 kWh is an older figure for a whole trade (common practice), with all else that a house heats and all that it saves. Heat already in hot spent lees and condenser water is the first to look for.`,
+    `Both stills take ${n(result.perAlcohol / MEGAJOULES_IN_KWH, 1)} kWh for a litre of pure alcohol; 6.66 kWh is an older figure for a whole trade (common practice), with all else that a house heats and all that it saves. Its cooling water came to some 190 L by totals of 2013 that may include other distilleries (derived). Heat already in hot spent lees and condenser water is the first to look for.`,
   examples: [
     {
       given: {

@@ -9,7 +9,7 @@ export default defineCalculator({
   id: 'strength-from-density',
   stage: 'distilling',
   title: 'Strength from density and temperature',
-  purpose: 'Reads the strength at 20 °C from a density measured at another temperature, both in vacuo.',
+  purpose: 'The strength at 20 °C from a density at any temperature, both in vacuo.',
   sources: ['oiml-r22'],
   inputs: {
     density: { kind: 'density', label: 'Density', range: [750, 1010], step: 0.1, value: 889.5 },

@@ -21,8 +21,7 @@ export default defineCalculator({
   id: 'wash-run',
   stage: 'distilling',
   title: 'One run of the wash still',
-  purpose:
-    'Follows a charge of wash to low wines and pot ale, with the heat, steam, cooling water and hours it takes.',
+  purpose: 'From wash to low wines and pot ale: heat, steam, cooling water and hours.',
   sources: ['de-nevers', 'perry-heat', 'oiml-r22', 'memory'],
   cautions: ['licence', 'ethanol-vapour', 'hot-liquor'],
   inputs: {

@@ -24,8 +24,7 @@ export default defineCalculator({
   id: 'what-if',
   stage: 'distilling',
   title: 'What if the cut were moved?',
-  purpose:
-    'Solves the balanced round again with an earlier cut, a later cut or more reflux, and sets it beside the house as it is.',
+  purpose: 'The balanced round with another cut or more reflux, beside the house as it is.',
   sources: ['de-nevers', 'oiml-r22'],
   cautions: ['licence', 'ethanol-vapour'],
   inputs: {
