@@ -59,7 +59,7 @@ export const doors: readonly Door[] = [
           { href: '/sheets/', text: 'Exercise sheets', says: 'set, print, mark' },
           { href: '/practice/', text: 'Practice', says: 'try the questions' },
           { href: '/house/', text: 'A house for an exercise', says: 'keep several' },
-          { href: '/sums/', text: 'Every calculator', says: 'for the board' },
+          { href: '/sums/', text: 'Calculators', says: 'for the board' },
         ],
       },
     ],
@@ -89,8 +89,9 @@ export const doors: readonly Door[] = [
   },
 ];
 
-/** The door that a page stands behind: the first that has it, or its stage's. */
+/** The door that a page stands behind: the first that has it; calculators are looked up. */
 export function doorOf(address: string): Door['id'] | undefined {
   const isBehind = (href: string) => (href === '/' ? address === '/' : address.startsWith(href));
+  if (isBehind('/sums/')) return 'look-up';
   return doors.find(({ groups }) => groups.some(({ links }) => links.some(({ href }) => isBehind(href))))?.id;
 }

@@ -45,3 +45,15 @@ test('the search for such addresses is awake', () => {
   ] as const)
     expect(fromRoot(file, text), text).toBeUndefined();
 });
+
+test('every library that the scripts import is named with its licence', () => {
+  const licences = readFileSync(join(dist, 'licences.txt'), 'utf8');
+  const { dependencies } = JSON.parse(readFileSync(join(dist, '..', 'package.json'), 'utf8')) as {
+    dependencies: Readonly<Record<string, string>>;
+  };
+  const atBuildTime = ['astro', '@astrojs/', 'satteri', 'katex']; // they make pages, and are not in them
+  for (const name of Object.keys(dependencies))
+    if (!atBuildTime.some((each) => name.startsWith(each)))
+      expect(licences, name).toMatch(new RegExp(`^${name}: [^]*?(MIT|Apache|BSD|Open Font)`, 'm'));
+  for (const face of ['alegreya', 'stix-two-math']) expect(licences).toContain(face);
+});
