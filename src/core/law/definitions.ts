@@ -39,7 +39,7 @@ const scotch: readonly Point[] = [
 
 /** The European definition, in the regulation of 2019 and in the older one that Great Britain kept. */
 const european = (article: string): readonly Point[] => [
-  point('distilled below 94.8 % vol', article, distilledBelow(94.8)),
+  point('each distillation below 94.8 % vol', article, distilledBelow(94.8)),
   point('matured in wooden casks of 700 litres or less', article, caskAtMost(700)),
   point('for at least three years', article, agedAtLeast(3)),
   point('with nothing added but water and plain caramel', article, plain),

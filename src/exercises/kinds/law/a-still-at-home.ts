@@ -20,7 +20,7 @@ export default choice({
     return {
       prompt: `${who} asks how to make malt spirit at home in a still of ${size} L, ${plea}. What do you say?`,
       right: {
-        text: 'No: that needs a licence or an approval nearly everywhere, in any amount.',
+        text: 'No: that needs a licence nearly everywhere, in any amount.',
         why: 'In the United Kingdom spirits for one’s own use are not exempt, and few countries are kinder. And the vapour burns.',
       },
       others: [
