@@ -26,7 +26,7 @@ export default defineCalculator({
   id: 'calibrate-loss',
   stage: 'maturing',
   title: 'Your store, from a regauge',
-  purpose: 'Yearly loss and steady humidity, from one cask measured twice.',
+  purpose: 'Loss and steady humidity, from a cask measured twice.',
   sources: ['conner-2003', 'derived', 'common-practice'],
   readings: ['foundVolume', 'foundStrength'],
   inputs: {

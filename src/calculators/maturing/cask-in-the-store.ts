@@ -36,7 +36,7 @@ export default defineCalculator({
   id: 'cask-in-the-store',
   stage: 'maturing',
   title: 'The same spirit in another store',
-  purpose: 'What warmth, damp and cask size do to loss and strength.',
+  purpose: 'What warmth, damp and cask size do to it.',
   sources: ['conner-2003', 'oxford-wine', 'de-nevers', 'common-practice', 'derived'],
   cautions: ['ethanol-vapour'],
   inputs: {

@@ -18,7 +18,7 @@ export default defineCalculator({
   id: 'fill-casks',
   stage: 'maturing',
   title: 'Fill the casks you have',
-  purpose: 'Lets a vat down, fills your casks in order, says what is left.',
+  purpose: 'A vat let down and run into your casks in order.',
   sources: ['oiml-r22', 'cask-faq-1995'],
   cautions: ['ethanol-vapour', 'lifting'],
   inputs: {
