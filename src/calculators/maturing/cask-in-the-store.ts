@@ -36,7 +36,7 @@ export default defineCalculator({
   id: 'cask-in-the-store',
   stage: 'maturing',
   title: 'The same spirit in another store',
-  purpose: 'What warmth, damp and cask size do to it.',
+  purpose: 'How warmth, damp and cask size change the loss.',
   sources: ['conner-2003', 'oxford-wine', 'de-nevers', 'common-practice', 'derived'],
   cautions: ['ethanol-vapour'],
   inputs: {
@@ -122,7 +122,7 @@ export default defineCalculator({
     if (Math.abs(change) < 0.05)
       return `The strength stays the same ${after}: alcohol and water leave in the proportion in which they lie in the cask.${hot}`;
     return change < 0
-      ? `The strength falls by ${n(-change, 1)} % vol ${after}. The air is damp: it holds ${n(result.airWater, 2)} kPa of water against ${n(result.waterPressure, 2)} pressing out of the wood, so ${result.airWater > result.waterPressure ? 'water comes in rather than goes' : 'little water leaves'}, while the air holds no alcohol to keep the alcohol in.${hot}`
+      ? `The strength falls by ${n(-change, 1)} % vol ${after}. The air is damp: it holds ${n(result.airWater, 2)} kPa of water against ${n(result.waterPressure, 2)} pressing out of the wood, so ${result.airWater > result.waterPressure ? 'water comes in rather than goes' : 'little water leaves'}, while nothing in the air holds the alcohol back.${hot}`
       : `The strength rises by ${n(change, 1)} % vol ${after}. The air is dry: it holds ${n(result.airWater, 2)} kPa of water against ${n(result.waterPressure, 2)} pressing out of the wood, so water leaves faster than its share.${hot}`;
   },
   chart: (given) => {
