@@ -4,6 +4,7 @@ import { judge, qualifies, type Claim } from '../../src/core/law/claim.ts';
 import { definitions } from '../../src/core/law/definitions.ts';
 import { dayInWords, readLongAgo } from '../../src/core/law/reading.ts';
 import { sources } from '../../src/core/sources.ts';
+import rows from '../reference/law.json' with { type: 'json' };
 
 const scottish: Claim = {
   madeIn: 'Scotland',
@@ -141,6 +142,33 @@ test('the Japanese standard asks for bottling there; the American class for less
     'distilled below 95 % vol (190 proof)',
     'in oak barrels',
   ]);
+});
+
+test('every definition is in the table of what was read', () => {
+  expect(rows.map(({ id }) => id).sort()).toEqual(definitions.map(({ id }) => id).sort());
+});
+
+test.each(rows)('$id turns where its text says: $source', (row) => {
+  const made = row.in as Claim['madeIn'];
+  const just: Claim = {
+    ...scottish,
+    madeIn: made,
+    maturedIn: made,
+    bottledIn: made,
+    wood: 'new charred oak',
+    filledAt: 62.5,
+    distilledAt: row.strongest,
+    largestCask: row.cask ?? 1000,
+    years: row.years,
+    bottledAt: 40,
+  };
+  const holds = (change: Partial<Claim>) => qualifies({ ...just, ...change }, named(row.id));
+  expect(holds({})).toBe(true);
+  expect(holds({ bottledAt: 39.9 })).toBe(false);
+  if (row.tooStrong !== null) expect(holds({ distilledAt: row.tooStrong })).toBe(false);
+  if (row.cask !== null) expect(holds({ largestCask: row.cask + 1 })).toBe(false);
+  if (row.years > 0) expect(holds({ years: row.years - 0.1 })).toBe(false);
+  if (row.flavouring !== null) expect(holds({ added: 'sweetening or flavouring' })).toBe(row.flavouring);
 });
 
 test.each(definitions.map((row) => [row.name, row] as const))(
