@@ -182,7 +182,7 @@ test.each(definitions.map((row) => [row.name, row] as const))(
   },
 );
 
-test('a row read more than 365 days ago is named', () => {
+test('a row read more than a year ago is named', () => {
   const rows = [
     { name: 'read a year ago', readOn: '2025-03-01' },
     { name: 'read a day before that', readOn: '2025-02-28' },
