@@ -1,9 +1,9 @@
 // The house's spirit held against legal definitions, point by point.
 import { createMemo, createSignal, For } from 'solid-js';
-import { strengthAt } from '../core/distilling/strength-at.ts';
-import { formatNumber as n } from '../core/format.ts';
+import { formatCount, formatNumber as n } from '../core/format.ts';
 import { countries, judge, type Claim } from '../core/law/claim.ts';
 import { definitions } from '../core/law/definitions.ts';
+import { dayInWords } from '../core/law/reading.ts';
 import type { Line } from '../core/line/line.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
 import { sources } from '../core/sources.ts';
@@ -26,6 +26,7 @@ const questions = {
 } as const;
 /** Options that say more to a reader than their names do. */
 const wordings: Readonly<Record<string, string>> = {
+  Ireland: 'Ireland, north or south',
   'malted barley and other whole grain': 'at least 51 % malted barley, the rest other whole grain',
   'less than 51 % malted barley': 'less than 51 % malted barley, the rest other whole grain',
 };
@@ -37,9 +38,9 @@ const START = Object.fromEntries(
 ) as Answers;
 
 /** What the figures of the house say of its spirit. */
-function computed({ house, foreshots, round, filling, bottling }: Line) {
+function computed({ house, heart, filling, bottling }: Line) {
   return {
-    distilledAt: strengthAt(round.spiritRun.curve, foreshots.volume),
+    distilledAt: heart.strength,
     largestCask:
       house.barrels + house.hogsheads < 100
         ? CASK_SIZES.butt
@@ -66,9 +67,9 @@ export default function LawCheck() {
     <section ref={island} class="calculator law-check" aria-labelledby="law-check-title">
       <h3 id="law-check-title">Would this spirit qualify?</h3>
       <p class="purpose">
-        {name()} distils its heart at up to {n(facts().distilledAt, 1)} % vol, fills at{' '}
-        {n(facts().filledAt, 1)} % vol into casks of up to {n(facts().largestCask, 0)} L, keeps them{' '}
-        {n(facts().years, 0)} years and bottles at {n(facts().bottledAt, 1)} % vol. Say the rest:
+        {name()} collects its heart at {n(facts().distilledAt, 1)} % vol, fills at {n(facts().filledAt, 1)} %
+        vol into casks of up to {n(facts().largestCask, 0)} L, keeps them {formatCount(facts().years, 'year')}{' '}
+        and bottles at {n(facts().bottledAt, 1)} % vol. Say the rest:
       </p>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <For each={Object.keys(questions) as Question[]}>
@@ -99,7 +100,7 @@ export default function LawCheck() {
             const missed = () => verdicts().filter(({ met }) => !met);
             const found = createMemo(() =>
               missed().length === 0
-                ? 'every point asked here is met'
+                ? 'every point is met'
                 : missed().length === 1
                   ? '1 point is not met'
                   : `${missed().length} points are not met`,
@@ -119,16 +120,21 @@ export default function LawCheck() {
                     )}
                   </For>
                 </ul>
-                <p class="sources">Source: {sources[definition.source].short}.</p>
+                <For each={definition.minds?.(claim()) ?? []}>{(mind) => <p>{mind}</p>}</For>
+                <p class="sources">
+                  {definition.sources.map((id) => sources[id].short).join('; ')}. In force since{' '}
+                  {dayInWords(definition.since)}; read on {dayInWords(definition.readOn)}: {definition.readIn}
+                  .
+                </p>
               </details>
             );
           }}
         </For>
       </div>
       <p class="note">
-        Not asked here: the enzymes, the yeast, the permit of the store, where the water is from, and what the
-        label must say. Article numbers marked † are from memory. This is a teaching aid, not legal advice:
-        read the law in force where you are.
+        Not asked: enzymes, yeast, the store’s permit, where the water comes from, most of what a label must
+        say. Numbers marked † are from memory. This is a teaching aid, not legal advice: read the law in force
+        where you are.
       </p>
     </section>
   );

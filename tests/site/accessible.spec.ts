@@ -122,7 +122,7 @@ const uses: readonly {
   },
   {
     what: 'the law check, missed',
-    address: '/law/',
+    address: '/law/your-label/',
     part: '.law-check',
     use: async (page) => {
       await page.locator('#law-still').selectOption('other still');
@@ -320,7 +320,7 @@ for (const [what, address, use, says] of [
   ],
   [
     'the law check',
-    '/law/',
+    '/law/your-label/',
     (page) => page.locator('#law-still').selectOption('other still'),
     /: 1 point is not met\./,
   ],

@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test';
 import { open, ready } from './pages.ts';
 
 test('the house is held against the law, point by point', async ({ page }) => {
-  await open(page, '/law/');
+  await open(page, '/law/your-label/');
   const scotch = page.locator('.definition', { hasText: 'Single malt Scotch whisky' });
   await expect(scotch).toHaveAttribute('data-qualifies', 'yes');
   await page.locator('#law-wood').selectOption('other wood');

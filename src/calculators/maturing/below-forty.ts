@@ -29,12 +29,12 @@ export default defineCalculator({
   id: 'below-forty',
   stage: 'maturing',
   title: 'How long a cask stays strong enough',
-  purpose: 'Finds the year in which a cask falls below a strength, 40 % vol for whisky.',
+  purpose: 'When a cask falls below 40 % vol, or another floor.',
   sources: ['eu-2019-787', 'cfr-27-5', 'conner-2003', 'memory'],
   inputs: {
     by: {
-      label: 'The strength falls',
-      options: { store: 'as the air of the store makes it', evenly: 'evenly, as regauges have shown' },
+      label: 'Strength falls',
+      options: { store: 'with the air of the store', evenly: 'evenly, as your regauges show' },
       value: 'store',
     },
     size: { kind: 'volume', label: 'Cask, filled to', range: [1, 700], step: 10, from: 'casks.meanSize' },
@@ -49,7 +49,7 @@ export default defineCalculator({
     ...storeInputs,
     yearly: {
       kind: 'strength',
-      label: 'Or falls by, in a year',
+      label: 'Fall in a year',
       range: [0.05, 3],
       step: 0.05,
       value: 0.4,
@@ -92,9 +92,9 @@ export default defineCalculator({
         ],
   remark: (given, { year, strength }) => {
     if (year >= LONGEST)
-      return `It does not fall below ${n(given.limit, 1)} % vol within 60 years: ${n(strength, 1)} % vol then.`;
-    const law = given.limit === 40 ? ', and may then no longer be sold as whisky where 40 is the floor' : '';
-    return `After ${n(year, 1)} years it passes below ${n(given.limit, 1)} % vol${law}. Regauge it from four fifths of that time on, ${formatCount(Math.max(0, Math.floor(year * 0.8)), 'year')}, or put it together with stronger casks in time.`;
+      return `In 60 years it does not fall below ${n(given.limit, 1)} % vol: it is at ${n(strength, 1)} % vol then.`;
+    const law = given.limit === 40 ? ', and may no longer be sold as whisky where 40 is the floor' : '';
+    return `After ${n(year, 1)} years it falls below ${n(given.limit, 1)} % vol${law}. Start to regauge it at four fifths of that time, ${formatCount(Math.max(0, Math.floor(year * 0.8)), 'year')}, or vat it with stronger casks before then.`;
   },
   chart: (given) => {
     const ages = Array.from({ length: LONGEST + 1 }, (_, year) => year);

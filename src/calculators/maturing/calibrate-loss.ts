@@ -25,8 +25,8 @@ const after = ({ volume, strength, indrink }: Given) => ({
 export default defineCalculator({
   id: 'calibrate-loss',
   stage: 'maturing',
-  title: 'Your store’s two figures, from a regauge',
-  purpose: 'Finds the yearly loss and the steady humidity that explain one cask measured twice.',
+  title: 'Your store, from a regauge',
+  purpose: 'Loss and steady humidity, from a cask measured twice.',
   sources: ['conner-2003', 'derived', 'common-practice'],
   readings: ['foundVolume', 'foundStrength'],
   inputs: {
@@ -34,20 +34,20 @@ export default defineCalculator({
     strength: { kind: 'strength', label: 'Filled at', range: [40, 80], step: 0.1, value: 63.5 },
     indrink: indrinkInput,
     years: { kind: 'years', label: 'Years until the regauge', range: [1, 60], step: 1, value: 10 },
-    foundVolume: { kind: 'volume20', label: 'Found', range: [1, 700], step: 1, value: 171 },
-    foundStrength: { kind: 'strength', label: 'Found at', range: [20, 95], step: 0.1, value: 59.3 },
+    foundVolume: { kind: 'volume20', label: 'Volume found', range: [1, 700], step: 1, value: 171 },
+    foundStrength: { kind: 'strength', label: 'Strength found', range: [20, 95], step: 0.1, value: 59.3 },
     humidity: { kind: 'percent', label: 'Humidity over those years', range: [20, 98], step: 1, value: 80 },
   },
   outputs: {
     loss: { kind: 'percent', label: 'Alcohol lost in a year, at filling strength', digits: 2 },
     steady: { kind: 'percent', label: 'Humidity at which strength is steady', digits: 1 },
-    mean: { kind: 'percent', label: 'Alcohol lost in a mean year', digits: 2 },
-    lost: { kind: 'alcohol', label: 'Pure alcohol gone, wood and air' },
-    fall: { kind: 'strength', label: 'Strength lost in a mean year', digits: 2 },
+    mean: { kind: 'percent', label: 'Alcohol lost in an average year', digits: 2 },
+    lost: { kind: 'alcohol', label: 'Pure alcohol gone, to wood and air' },
+    fall: { kind: 'strength', label: 'Strength lost in an average year', digits: 2 },
   },
   refuse: (given) =>
     given.foundVolume > given.volume
-      ? `${n(given.volume, 1)} L were filled and ${n(given.foundVolume, 1)} L found; a cask cannot hold more than was put in.`
+      ? `${n(given.volume, 1)} L were filled and ${n(given.foundVolume, 1)} L found; a cask does not fill itself.`
       : undefined,
   compute: (given) => {
     const filled = after(given);
@@ -77,13 +77,13 @@ export default defineCalculator({
   remark: (_, { loss, steady }) => {
     const panel =
       loss > 15 || steady < 40
-        ? 'That is outside what your panel takes: check both readings before you believe it.'
-        : 'Set both in your panel, and every later figure is of your own store.';
+        ? 'That is beyond what a house can have: check both readings before you believe it.'
+        : 'Set both in your house’s figures, and the whole book reckons with your own store.';
     const usual =
       steady >= 60 && steady <= 70
         ? ''
-        : ' The trade remembers 60–70 % for a steady strength; several casks will show whether yours differs.';
-    return `${panel}${usual} One cask is one cask: take the middle of several, of the same row and age.`;
+        : ' The trade says 60–70 % for a steady strength; several casks will show whether yours differs.';
+    return `${panel}${usual} One cask proves little: take the middle of several, of one row and one age.`;
   },
   chart: (given, { loss, steady }) => {
     const filled = after(given);

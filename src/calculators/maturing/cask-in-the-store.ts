@@ -30,13 +30,13 @@ const plan = (given: Given): CaskPlan => ({
 
 const HOT = 20; // °C, from which a store is told what the sum leaves out; this handbook's own choice
 const LEFT_OUT =
-  'Hot places are told to lose 6 to 12 % (common practice), up to about twice what this sum says: it has still air, a steady temperature and no rack under a hot roof. Regauge casks there.';
+  'Hot places are said to lose 6 to 12 % (common practice), up to about twice what this sum says. It knows still air, a steady temperature and no rack under a hot roof: swings of ten degrees add only a fourteenth, a breathing head space a few tenths of a per cent. Regauge casks there.';
 
 export default defineCalculator({
   id: 'cask-in-the-store',
   stage: 'maturing',
   title: 'The same spirit in another store',
-  purpose: 'Shows what warmth, damp and the size of the cask do to loss and strength.',
+  purpose: 'How warmth, damp and cask size change the loss.',
   sources: ['conner-2003', 'oxford-wine', 'de-nevers', 'common-practice', 'derived'],
   cautions: ['ethanol-vapour'],
   inputs: {
@@ -82,7 +82,7 @@ export default defineCalculator({
   refuse: (given) => {
     const loss = lossInStore(plan(given));
     return loss > 30
-      ? `A cask of ${n(given.size, 0)} L at ${n(given.temperature, 1)} °C would lose ${n(loss, 0)} % of its alcohol in a year; a cask is followed up to 30 %.`
+      ? `A cask of ${n(given.size, 0)} L at ${n(given.temperature, 1)} °C would lose ${n(loss, 0)} % of its alcohol in a year; this sum stops at 30 %.`
       : undefined;
   },
   compute: (given) => {
@@ -115,14 +115,14 @@ export default defineCalculator({
   remark: (given, result) => {
     const after = `over ${formatCount(given.years, 'year')}`;
     if (result.volume > given.size)
-      return 'With these figures the cask would take up more from the air than it loses, and overflow: the two humidities cannot both be right for it.';
+      return 'By these figures the cask would take in more from the air than it loses, and overflow: the two humidities cannot both be right.';
     if (result.volume < 0.01 * given.size) return `The cask is all but empty ${after}.`;
     const change = result.strength - given.strength;
     const hot = given.temperature >= HOT && given.temperature > given.measuredAt ? ` ${LEFT_OUT}` : '';
     if (Math.abs(change) < 0.05)
-      return `The strength stands ${after}: alcohol and water leave as they lie in the cask.${hot}`;
+      return `The strength stays the same ${after}: alcohol and water leave in the proportion in which they lie in the cask.${hot}`;
     return change < 0
-      ? `The strength falls by ${n(-change, 1)} % vol ${after}. The air is damp: it holds ${n(result.airWater, 2)} kPa of water against ${n(result.waterPressure, 2)} pressing out of the wood, so ${result.airWater > result.waterPressure ? 'water comes in rather than goes' : 'little water leaves'}, while the alcohol meets none of its kind and goes.${hot}`
+      ? `The strength falls by ${n(-change, 1)} % vol ${after}. The air is damp: it holds ${n(result.airWater, 2)} kPa of water against ${n(result.waterPressure, 2)} pressing out of the wood, so ${result.airWater > result.waterPressure ? 'water comes in rather than goes' : 'little water leaves'}, while nothing in the air holds the alcohol back.${hot}`
       : `The strength rises by ${n(change, 1)} % vol ${after}. The air is dry: it holds ${n(result.airWater, 2)} kPa of water against ${n(result.waterPressure, 2)} pressing out of the wood, so water leaves faster than its share.${hot}`;
   },
   chart: (given) => {

@@ -31,8 +31,7 @@ export default defineCalculator({
   id: 'cask-through-years',
   stage: 'maturing',
   title: 'A cask through the years',
-  purpose:
-    'Follows volume, strength and alcohol of one full cask in the air of the store, after the dry wood has drunk.',
+  purpose: 'Volume, strength and alcohol of one cask, year by year.',
   sources: ['conner-2003', 'de-nevers', 'memory'],
   inputs: {
     size: { kind: 'volume', label: 'Cask, filled to', range: [1, 700], step: 10, value: 200 },

@@ -6,13 +6,13 @@ import { defineCalculator } from '../define.ts';
 export default defineCalculator({
   id: 'casks-and-bottles',
   stage: 'maturing',
-  title: 'Bottles from old spirit',
-  purpose: 'Lets the spirit down to bottling strength and counts whole bottles and cases.',
+  title: 'From cask to bottle',
+  purpose: 'Water to bottling strength; whole bottles and cases.',
   sources: ['oiml-r22', 'uk-duty-manual'],
   inputs: {
     volume: {
       kind: 'volume20',
-      label: 'Old spirit',
+      label: 'Spirit out of the casks',
       range: [0.1, 300_000],
       step: 10,
       from: 'matured.volume',
@@ -32,15 +32,15 @@ export default defineCalculator({
   outputs: {
     bottles: { kind: 'count', label: 'Bottles', digits: 0 },
     cases: { kind: 'count', label: 'Full cases', digits: 0 },
-    loose: { kind: 'count', label: 'Bottles over', digits: 0 },
+    loose: { kind: 'count', label: 'Loose bottles', digits: 0 },
     water: { kind: 'volume20', label: 'Water to add', digits: 1 },
     volume: { kind: 'volume20', label: 'Volume to bottle', digits: 1 },
     alcohol: { kind: 'alcohol', label: 'Pure alcohol in the bottles' },
-    alcoholLost: { kind: 'alcohol', label: 'Pure alcohol in none', digits: 2 },
+    alcoholLost: { kind: 'alcohol', label: 'Pure alcohol lost', digits: 2 },
   },
   refuse: ({ from, to }) =>
     to > from
-      ? `Adding water cannot raise the strength: ${n(to, 1)} % vol was asked for, and the spirit has ${n(from, 1)} % vol or less to give.`
+      ? `Water cannot raise the strength: the spirit is at ${n(from, 1)} % vol, and ${n(to, 1)} was asked for.`
       : undefined,
   compute: ({ volume, from, ...plan }) => {
     const run = bottleSpirit({ volume, strength: from }, plan);
@@ -54,7 +54,7 @@ export default defineCalculator({
       `${w(alcohol)} ÷ ${w(given.to)} × 100 = ${n((100 * alcohol) / given.to, 1)} L; less ${n(given.lost, 1)} % lost = ${n(result.volume, 1)} L`,
       'Bottles = volume to bottle ÷ bottle, whole ones only',
       `${w(result.volume)} L ÷ ${w(given.bottle / 100)} L = ${n((100 * result.volume) / given.bottle, 1)}, so ${n(result.bottles, 0)}`,
-      `${n(result.bottles, 0)} bottles, ${n(Math.floor(given.perCase), 0)} to a case, fill ${n(result.cases, 0)} cases; ${n(result.loose, 0)} are over`,
+      `${n(result.bottles, 0)} bottles, ${n(Math.floor(given.perCase), 0)} to a case, fill ${n(result.cases, 0)} cases; ${n(result.loose, 0)} are left over`,
     ];
   },
   examples: [

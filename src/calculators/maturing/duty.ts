@@ -8,7 +8,7 @@ export default defineCalculator({
   id: 'duty',
   stage: 'maturing',
   title: 'Duty on the bottles',
-  purpose: 'Multiplies the pure alcohol in the bottles by the rate that you give.',
+  purpose: 'The pure alcohol in the bottles, times your own rate.',
   sources: ['uk-duty-manual', 'uk-technical-guide'],
   cautions: ['licence'],
   inputs: {
@@ -51,8 +51,8 @@ export default defineCalculator({
   ],
   remark: ({ rate }) =>
     rate === 0
-      ? 'Give the rate that is in force for you today. Rates change, so the handbook keeps none.'
-      : 'The rate is yours: check it, the day it holds from, and how sums are rounded, with the authority that takes the duty.',
+      ? 'Give today’s rate. Rates change, so the handbook keeps none.'
+      : 'The rate is yours. Check it, the day it applies from, and the rounding with the authority that takes the duty.',
   examples: [
     {
       given: { rate: 19.56, bottles: 1200, bottle: 75, strength: 40, rounding: 'down' },

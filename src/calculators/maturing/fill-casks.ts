@@ -18,7 +18,7 @@ export default defineCalculator({
   id: 'fill-casks',
   stage: 'maturing',
   title: 'Fill the casks you have',
-  purpose: 'Lets a vat of new spirit down and fills your casks in order; tells what is left.',
+  purpose: 'A vat let down and run into your casks in order.',
   sources: ['oiml-r22', 'cask-faq-1995'],
   cautions: ['ethanol-vapour', 'lifting'],
   inputs: {
@@ -57,7 +57,7 @@ export default defineCalculator({
   },
   refuse: ({ from, to }) =>
     to > from
-      ? `Adding water cannot raise the strength: ${n(to, 1)} % vol was asked for, and the spirit has ${n(from, 1)} % vol or less to give.`
+      ? `Water cannot raise the strength: the spirit is at ${n(from, 1)} % vol, and ${n(to, 1)} was asked for.`
       : undefined,
   compute: (given) => {
     const { reduction, groups, left } = filling(given);
@@ -75,7 +75,7 @@ export default defineCalculator({
   },
   steps: (given, result) => [
     'Volume at filling strength = pure alcohol ÷ filling strength × 100; the water follows by mass',
-    `${w(given.volume)} × ${w(given.from)} ÷ ${w(given.to)} = ${n(result.made, 1)} L, with ${n(result.water, 1)} L of water; ${n(result.contraction, 1)} L vanish in mixing`,
+    `${w(given.volume)} × ${w(given.from)} ÷ ${w(given.to)} = ${n(result.made, 1)} L, with ${n(result.water, 1)} L of water; ${n(result.contraction, 1)} L are lost in mixing`,
     ...filling(given).groups.map(
       ({ size, filled, count: all, alcohol, left }) =>
         `${n(filled, 0)} of ${n(Math.floor(all), 0)} casks of ${n(size, 0)} L, with ${n(alcohol, 1)} L of pure alcohol; ${n(left, 1)} L stay in the vat`,
@@ -85,7 +85,7 @@ export default defineCalculator({
     if (empty === 0 && left < 0.05) return 'Every cask is full and the vat is empty.';
     if (empty === 0)
       return `Every cask is full and ${n(left, 1)} L stay in the vat: ${left > 700 ? 'find more casks' : 'find one more cask'} for them, or keep them for the next filling.`;
-    return `${n(empty, 0)} of ${n(filled + empty, 0)} casks ${empty === 1 ? 'stays' : 'stay'} empty: the ${n(left, 1)} L in the vat fill none of them whole. A smaller cask would take them, or they wait for the next filling.`;
+    return `${n(empty, 0)} of ${n(filled + empty, 0)} casks ${empty === 1 ? 'stays' : 'stay'} empty: the ${n(left, 1)} L in the vat would fill none of them to the bung. Use a smaller cask, or keep them for the next filling.`;
   },
   chart: (given) => {
     const { reduction, groups } = filling(given);

@@ -16,7 +16,7 @@ export default defineCalculator({
   id: 'lifting',
   stage: 'maturing',
   title: 'What a full cask weighs',
-  purpose: 'Adds spirit and wood, so that the right gear is sent for.',
+  purpose: 'Spirit and wood together, before you move one.',
   sources: ['oiml-r22', 'memory', 'cask-faq-1995'],
   cautions: ['lifting'],
   inputs: {
@@ -26,13 +26,13 @@ export default defineCalculator({
         barrel: 'barrel, 200 L, wood about 50 kg',
         hogshead: 'hogshead, 250 L, wood about 60 kg',
         butt: 'butt, 500 L, wood about 125 kg',
-        other: 'another, as given below',
+        other: 'another size, given below',
       },
       value: 'barrel',
     },
     size: {
       kind: 'volume',
-      label: 'Another cask holds',
+      label: 'The cask holds',
       range: [1, 700],
       step: 5,
       value: 125,
@@ -76,7 +76,7 @@ export default defineCalculator({
     ];
   },
   remark: (_, { total, together }) =>
-    `Reckon with at least ${n(Math.ceil(total / 10) * 10, 0)} kg a cask${together > total ? `, ${n(Math.ceil(together / 10) * 10, 0)} kg in all` : ''}: the wood is from memory, and wood that has drunk is heavier. Cask, gear and people must be fit for it under your site’s procedures and local code; a cask that rolls is not stopped by hand or foot.`,
+    `Allow at least ${n(Math.ceil(total / 10) * 10, 0)} kg a cask${together > total ? `, ${n(Math.ceil(together / 10) * 10, 0)} kg in all` : ''}: the weight of wood is from memory, and soaked wood is heavier. Cask, gear and people must be fit for it under your site’s procedures and local code; no hand or foot stops a rolling cask.`,
   examples: [
     {
       given: { cask: 'hogshead', size: 125, wood: 35, strength: 63.5, temperature: 20, casks: 1 },

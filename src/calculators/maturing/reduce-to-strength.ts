@@ -7,8 +7,8 @@ import { defineCalculator } from '../define.ts';
 export default defineCalculator({
   id: 'reduce-to-strength',
   stage: 'maturing',
-  title: 'Reduce spirit to a strength',
-  purpose: 'Finds the water to add, by mass and by volume, and the volume that vanishes in mixing.',
+  title: 'Let spirit down to a strength',
+  purpose: 'The water to add, and the volume lost in mixing.',
   sources: ['oiml-r22'],
   inputs: {
     volume: { kind: 'volume20', label: 'Spirit', range: [0.1, 200_000], step: 10, from: 'heart.volume' },
@@ -17,14 +17,14 @@ export default defineCalculator({
   },
   outputs: {
     waterVolume: { kind: 'volume20', label: 'Water to add', digits: 1 },
-    waterMass: { kind: 'mass', label: 'The same by mass', digits: 1 },
+    waterMass: { kind: 'mass', label: 'Water, by mass', digits: 1 },
     volume: { kind: 'volume20', label: 'Makes', digits: 1 },
     contraction: { kind: 'volume20', label: 'Volume lost in mixing', digits: 1 },
     alcohol: { kind: 'alcohol', label: 'Pure alcohol, before and after' },
   },
   refuse: ({ from, to }) =>
     to > from
-      ? `Adding water cannot raise the strength: ${n(to, 1)} % vol was asked for, and the spirit has ${n(from, 1)} % vol or less to give.`
+      ? `Water cannot raise the strength: the spirit is at ${n(from, 1)} % vol, and ${n(to, 1)} was asked for.`
       : undefined,
   compute: ({ volume, from, to }) => ({
     ...reduce({ volume, strength: from }, to),
@@ -36,7 +36,7 @@ export default defineCalculator({
     'Volume made = pure alcohol ÷ strength wanted × 100',
     `${w(result.alcohol)} ÷ ${given.to} × 100 = ${n(result.volume, 1)} L`,
     'Water is found by mass: what the volume made weighs, less what the spirit weighs',
-    `${n(result.waterMass, 1)} kg, or ${n(result.waterVolume, 1)} L of water; ${w(given.volume)} + ${n(result.waterVolume, 2)} − ${n(result.volume, 2)} = ${n(result.contraction, 1)} L vanish`,
+    `${n(result.waterMass, 1)} kg, or ${n(result.waterVolume, 1)} L of water; ${w(given.volume)} + ${n(result.waterVolume, 2)} − ${n(result.volume, 2)} = ${n(result.contraction, 1)} L are lost in mixing`,
   ],
   examples: [
     {

@@ -11,8 +11,8 @@ const shape = ({ bung, head, length }: CaskShape): CaskShape => ({ bung, head, l
 export default defineCalculator({
   id: 'regauge-by-dip',
   stage: 'maturing',
-  title: 'A regauge by dip',
-  purpose: 'Turns the wet length of a rod into litres, and sets them against what should be there.',
+  title: 'Regauge by dip',
+  purpose: 'Litres from a dip rod, against what should be there.',
   sources: ['derived', 'oiml-r22', 'conner-2003'],
   cautions: ['ethanol-vapour'],
   readings: ['dip', 'strength'],
@@ -74,7 +74,7 @@ export default defineCalculator({
     const off = (100 * (full - given.filled)) / given.filled;
     const size =
       Math.abs(off) > 5
-        ? ` By its measures the cask holds ${n(full, 0)} L, and ${n(given.filled, 0)} were filled: measure the cask again if it was full.`
+        ? ` By its measures the cask holds ${n(full, 0)} L, and ${n(given.filled, 0)} were filled: if it was filled to the bung, measure the cask again.`
         : '';
     return meaning(given, missing, part) + size;
   },

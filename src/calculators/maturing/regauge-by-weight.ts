@@ -18,8 +18,8 @@ const weighed = ({ gross, tare, strength, temperature }: Given) =>
 export default defineCalculator({
   id: 'regauge-by-weight',
   stage: 'maturing',
-  title: 'A regauge by weight',
-  purpose: 'Turns kilograms on the scales into litres, and sets them against what should be there.',
+  title: 'Regauge by weight',
+  purpose: 'Litres from the scales, against what should be there.',
   sources: ['oiml-r22', 'oiml-d28', 'cfr-27-30', 'conner-2003'],
   cautions: ['lifting'],
   readings: ['gross', 'tare', 'strength'],
@@ -44,7 +44,7 @@ export default defineCalculator({
     part: { kind: 'percent', label: 'That is, of what was expected' },
     expectedStrength: { kind: 'strength', label: 'Strength expected', digits: 1 },
     mass: { kind: 'mass', label: 'Mass of the spirit', digits: 2 },
-    lies: { kind: 'volume', label: 'Litres as it lies', digits: 1 },
+    lies: { kind: 'volume', label: 'Litres as measured', digits: 1 },
   },
   refuse: ({ gross, tare }) =>
     gross < tare
@@ -68,12 +68,12 @@ export default defineCalculator({
   steps: (given, result) => [
     'Mass = weight shown × (1 − 1.2 ÷ 8,000) ÷ (1 − 1.2 ÷ density): air of 1.2 kg/m³ carries a little of the spirit, and less of the weights',
     `Weight shown: ${n(given.gross, 2)} − ${n(given.tare, 2)} = ${n(given.gross - given.tare, 2)} kg; mass ${n(result.mass, 2)} kg`,
-    'Litres at 20 °C = mass ÷ density at 20 °C; litres as it lies = mass ÷ density at its own temperature',
+    'Litres at 20 °C = mass ÷ density at 20 °C; litres as measured = mass ÷ density at its own temperature',
     `${n(result.found, 1)} L at 20 °C, ${n(result.lies, 1)} L at ${n(given.temperature, 1)} °C; ${n(result.alcohol, 2)} L of pure alcohol`,
     ...expectedSteps(given, result.expected, result.missing),
   ],
   remark: (given, { missing, part }) =>
-    `${meaning(given, missing, part)} A cask that has drunk weighs more empty than the dry cask did: take the tare of an emptied one where you can.`,
+    `${meaning(given, missing, part)} A soaked cask weighs more empty than it did dry: take the tare of an emptied one where you can.`,
   examples: [
     {
       given: {

@@ -12,7 +12,7 @@ export const filledInputs = {
   ...storeInputs,
   allowed: {
     kind: 'percent',
-    label: 'Difference that still counts as expected',
+    label: 'Difference you accept',
     range: [0.1, 20],
     step: 0.1,
     value: 3,
@@ -54,8 +54,8 @@ export const expectedSteps = (given: Filled, expected: number, missing: number):
 export function meaning(given: Filled, missing: number, part: number): string {
   const size = `${n(Math.abs(missing), 1)} L of pure alcohol, ${n(Math.abs(part), 1)} %,`;
   if (part > given.allowed)
-    return `More is gone than expected: ${size} above your ${n(given.allowed, 1)} %. Look for a leak, a sample that was not written down, or a wrong reading, and compare with the casks beside it.`;
+    return `More is gone than expected: ${size} above your ${n(given.allowed, 1)} %. Look for a leak, an unrecorded sample or a wrong reading, and compare with the casks beside it.`;
   if (part < -given.allowed)
-    return `Less is gone than expected: ${size} beyond your ${n(given.allowed, 1)} %. Measure again; if it stands, this place takes less than your figures for the store say.`;
+    return `Less is gone than expected: ${size} beyond your ${n(given.allowed, 1)} %. Measure again; if it holds, the store takes less here than your figures say.`;
   return `Evaporation as expected: the difference is ${size} within your ${n(given.allowed, 1)} %.`;
 }

@@ -22,11 +22,11 @@ export default defineCalculator({
   id: 'surface-to-volume',
   stage: 'maturing',
   title: 'Wood to a litre',
-  purpose: 'Compares the wood that a litre touches in casks of like shape and different size.',
+  purpose: 'How much wood a litre touches, by size of cask.',
   sources: ['derived', 'cask-faq-1995', 'memory'],
   inputs: {
     size: { kind: 'volume', label: 'This cask', range: [1, 700], step: 10, value: 50 },
-    beside: { kind: 'volume', label: 'Beside a cask of', range: [1, 700], step: 10, value: 200 },
+    beside: { kind: 'volume', label: 'Compared with a cask of', range: [1, 700], step: 10, value: 200 },
     length: {
       kind: 'ratio',
       label: 'Length over bung diameter, inside',
@@ -44,7 +44,7 @@ export default defineCalculator({
   },
   outputs: {
     perLitre: { kind: 'woodToLitre', label: 'Wood to a litre' },
-    other: { kind: 'woodToLitre', label: 'Wood to a litre, beside it' },
+    other: { kind: 'woodToLitre', label: 'Wood to a litre in the other' },
     times: { kind: 'ratio', label: 'Times as much', digits: 3 },
     surface: { kind: 'area', label: 'Wood in all' },
     bung: { kind: 'length', label: 'Bung diameter, inside', digits: 0 },
@@ -69,7 +69,7 @@ export default defineCalculator({
   remark: ({ size, beside }, { times }) =>
     Math.abs(times - 1) < 0.005
       ? 'The two casks give a litre the same wood.'
-      : `A litre in ${n(size, 0)} L touches ${n(times, 2)} times the wood that it would in ${n(beside, 0)}: it takes up flavour and breathes away about so much ${times > 1 ? 'faster' : 'slower'}, but time in wood does other things too, which no size hurries.`,
+      : `A litre in ${n(size, 0)} L touches ${n(times, 2)} times the wood that it would in ${n(beside, 0)}: it takes up flavour and evaporates ${times > 1 ? 'faster' : 'slower'} by about as much. Time in wood does other things too, which no size hurries.`,
   chart: (given) => {
     const each = SIZES.map((size) => woodToLitre(shapeOf(litres(size), given)));
     const barrel = woodToLitre(shapeOf(litres(200), given));

@@ -6,8 +6,8 @@ import { defineCalculator } from '../define.ts';
 export default defineCalculator({
   id: 'vatting',
   stage: 'maturing',
-  title: 'Casks put together',
-  purpose: 'Finds volume, strength and age of casks emptied into one vat.',
+  title: 'A vatting of casks',
+  purpose: 'Volume, strength and age of casks emptied together.',
   sources: ['swr-2009', 'oiml-r22'],
   cautions: ['ethanol-vapour'],
   inputs: {
@@ -32,7 +32,7 @@ export default defineCalculator({
     alcohol: { kind: 'alcohol', label: 'Pure alcohol' },
     contraction: { kind: 'volume20', label: 'Volume lost in mixing', digits: 2 },
     age: { kind: 'years', label: 'Age that may be stated', digits: 0 },
-    meanAge: { kind: 'years', label: 'Mean age, by alcohol; not for a label', digits: 1 },
+    meanAge: { kind: 'years', label: 'Mean age, by alcohol; never for a label', digits: 1 },
   },
   compute: ({ casks }) => vat(casks),
   steps: ({ casks }, result) => [
@@ -46,12 +46,12 @@ export default defineCalculator({
     const youngest = Math.min(...casks.map((cask) => cask.age));
     const weak = strength < 40 ? ' Below 40 % vol it may not be sold as whisky.' : '';
     if (age < 3)
-      return `The youngest part has not lain three years, so the whole is not whisky under British or European rules.${weak}`;
+      return `The youngest part is under three years old, so none of it is whisky under British or European rules.${weak}`;
     const of = casks.filter((cask) => cask.age === youngest).reduce((sum, { volume }) => sum + volume, 0);
     const whole = casks.reduce((sum, { volume }) => sum + volume, 0);
     return casks.every((cask) => cask.age === youngest)
       ? `Every part is ${formatCount(age, 'year')} old, and the label may say so.${weak}`
-      : `The label may say ${formatCount(age, 'year')} and no more, though only ${n((100 * of) / whole, 0)} % of the volume is so young; the mean age is for your own books.${weak}`;
+      : `The label may say ${formatCount(age, 'year')} and no more, though only ${n((100 * of) / whole, 0)} % of the volume is that young; the mean age is for your own books.${weak}`;
   },
   examples: [
     {

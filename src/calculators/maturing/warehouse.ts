@@ -24,8 +24,8 @@ const stock = (given: Given, span: number) =>
 export default defineCalculator({
   id: 'warehouse',
   stage: 'maturing',
-  title: 'The store filled year by year',
-  purpose: 'Shows how the stock grows until as many casks leave as come, and what the air takes of it.',
+  title: 'The warehouse, year by year',
+  purpose: 'How the stock grows, and what the air takes of it.',
   sources: ['derived'],
   cautions: ['ethanol-vapour'],
   inputs: {
@@ -36,7 +36,7 @@ export default defineCalculator({
       step: 10,
       from: 'casks.perYear',
     },
-    size: { kind: 'volume', label: 'Mean cask', range: [1, 700], step: 5, from: 'casks.meanSize' },
+    size: { kind: 'volume', label: 'Average cask', range: [1, 700], step: 5, from: 'casks.meanSize' },
     strength: { kind: 'strength', label: 'Filled at', range: [1, 80], step: 0.1, from: 'filling.strength' },
     years: { house: 'yearsInWood', range: [1, 80] },
     loss: { house: 'alcoholLoss' },
@@ -48,7 +48,7 @@ export default defineCalculator({
     lost: { kind: 'alcohol', label: 'Pure alcohol to the air in a year', digits: 0 },
     lostSpirit: { kind: 'volume20', label: 'as spirit at filling strength', digits: 0 },
     lostCasks: { kind: 'count', label: 'or as full casks', digits: 1 },
-    emptied: { kind: 'alcohol', label: 'Pure alcohol emptied in a year', digits: 0 },
+    emptied: { kind: 'alcohol', label: 'Pure alcohol taken out in a year', digits: 0 },
   },
   compute: (given) => {
     const whole = Math.ceil(given.years);
@@ -73,11 +73,11 @@ export default defineCalculator({
         ? `The same in one go: ${w(filled, 9)} × (1 − ${w(left ** given.years, 9)}) ÷ ${w(given.loss / 100)} = ${n((filled * (1 - left ** given.years)) / (given.loss / 100), 0)} L`
         : 'With no loss every year counts whole',
       `The air takes ${n(given.loss, 1)} % of that in the next year: ${n(result.lost, 0)} L, and ${n(result.emptied, 1)} + ${n(result.lost, 1)} = ${n(filled, 0)} L, as much as was filled`,
-      `The loss is held at ${w(given.loss)} % of the alcohol in every year; followed with the strength and the mass in the cask, as the table of this chapter does, it comes out a little different`,
+      `The loss is held at ${w(given.loss)} % of the alcohol in every year; followed with the strength and the mass in the cask, as the house’s own figures are, it comes out a little different`,
     ];
   },
   remark: (given, { stock, lostCasks }) =>
-    `After ${formatCount(given.years, 'year')} the store stands still at ${n(stock, 0)} casks. Of each year’s ${n(given.casks, 0)} casks the air takes as much alcohol as ${n(lostCasks, 1)} full ones hold. How the store is aired for so much vapour is settled by your fire code and your site’s procedures.`,
+    `After ${formatCount(given.years, 'year')} the store is full, at ${n(stock, 0)} casks: as many leave as come. Of each year’s ${n(given.casks, 0)} casks the air takes as much alcohol as ${n(lostCasks, 1)} full ones hold. How the store is aired for so much vapour is settled by your fire code and your site’s procedures.`,
   chart: (given) => {
     const span = Math.min(80, given.years + 5);
     const record = stock(given, span);

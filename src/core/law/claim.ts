@@ -1,4 +1,4 @@
-// What a house says of a spirit, as the law asks it, and one point of law to hold it against.
+// What a house says of a spirit, as the law asks it, and one definition to hold it against.
 import type { SourceId } from '../sources.ts';
 
 /** Facts of a spirit that a legal definition may ask for. Strengths in % vol, sizes in litres. */
@@ -9,7 +9,7 @@ export interface Claim {
     'malted barley only' | 'malted barley and other whole grain' | 'less than 51 % malted barley';
   readonly still: 'pot still' | 'other still';
   readonly oneDistillery: boolean;
-  /** Strongest spirit that goes into the heart. */
+  /** Strength of the heart as a whole, as gauged before water goes in; not of its first drop. */
   readonly distilledAt: number;
   readonly wood: 'new charred oak' | 'used or uncharred oak' | 'other wood';
   readonly largestCask: number;
@@ -22,8 +22,10 @@ export interface Claim {
   readonly added: 'water only' | 'water and plain caramel' | 'sweetening or flavouring';
 }
 
+/** "Ireland" is the island: the rules for Irish whiskey count both parts as one. */
 export const countries = [
   'Scotland',
+  'England or Wales',
   'Ireland',
   'another EU country',
   'the United States',
@@ -43,8 +45,16 @@ export interface Point {
 export interface Definition {
   readonly id: string;
   readonly name: string;
-  readonly source: SourceId;
+  readonly sources: readonly SourceId[];
+  /** From when the rule has held as it stands here: a year, a month or a day, as 2025-01-19. */
+  readonly since: string;
+  /** The day on which the text was last read, as 2026-11-28. */
+  readonly readOn: string;
+  /** What was read: the text itself, or who quotes it. */
+  readonly readIn: string;
   readonly points: readonly Point[];
+  /** What the label or the maker must mind besides, though the name may be carried. */
+  readonly minds?: (claim: Claim) => readonly string[];
 }
 
 export interface Verdict {

@@ -1,4 +1,4 @@
-// Legal definitions of malt spirit aged in wood, as points to be met. Texts read are named in sources.ts; article numbers marked † are from memory.
+// Legal definitions of malt spirit aged in wood, as points to be met. Articles marked † are from memory.
 import type { Claim, Country, Definition, Point } from './claim.ts';
 
 const point = (asks: string, article: string, meets: (claim: Claim) => boolean): Point => ({
@@ -7,6 +7,14 @@ const point = (asks: string, article: string, meets: (claim: Claim) => boolean):
   meets,
 });
 
+const madeIn =
+  (country: Country) =>
+  ({ madeIn }: Claim) =>
+    madeIn === country;
+const maturedIn =
+  (country: Country) =>
+  ({ maturedIn }: Claim) =>
+    maturedIn === country;
 const bottledWhere = (country: Country) => (claim: Claim) => (claim.bottledIn ?? claim.madeIn) === country;
 const plain = ({ added }: Claim) => added !== 'sweetening or flavouring';
 const oak = ({ wood }: Claim) => wood !== 'other wood';
@@ -15,82 +23,118 @@ const distilledAtMost = (limit: number) => (claim: Claim) => claim.distilledAt <
 const bottledAtLeast = (limit: number) => (claim: Claim) => claim.bottledAt >= limit;
 const agedAtLeast = (years: number) => (claim: Claim) => claim.years >= years;
 const caskAtMost = (litres: number) => (claim: Claim) => claim.largestCask <= litres;
+const maltedBarleyOnly = ({ grain }: Claim) => grain === 'malted barley only';
+
+/** What every Scotch whisky must meet. */
+const scotch: readonly Point[] = [
+  point('made in Scotland', 'reg. 3(1)(a)', madeIn('Scotland')),
+  point('distilled below 94.8 % vol', 'reg. 3(1)(b)', distilledBelow(94.8)),
+  point('matured only in Scotland', 'reg. 3(1)(d)', maturedIn('Scotland')),
+  point('in oak casks', 'reg. 3(1)(c)', oak),
+  point('of 700 litres or less', 'reg. 3(1)(c)', caskAtMost(700)),
+  point('for at least three years', 'reg. 3(1)(e)', agedAtLeast(3)),
+  point('with nothing added but water and plain caramel', 'reg. 3(1)(h)', plain),
+  point('bottled at 40 % vol or more', 'reg. 3(1)(i)', bottledAtLeast(40)),
+];
+
+/** The European definition, in the regulation of 2019 and in the older one that Great Britain kept. */
+const european = (article: string): readonly Point[] => [
+  point('each distillation below 94.8 % vol', article, distilledBelow(94.8)),
+  point('matured in wooden casks of 700 litres or less', article, caskAtMost(700)),
+  point('for at least three years', article, agedAtLeast(3)),
+  point('with nothing added but water and plain caramel', article, plain),
+  point('bottled at 40 % vol or more', article, bottledAtLeast(40)),
+];
+
+/** What a label in the United States must say besides; the number of the section is from memory. */
+const mindsInAmerica = ({ years }: Claim): readonly string[] =>
+  years < 4 ? ['Under four years old, its age must stand on the label (27 CFR 5.74 †).'] : [];
 
 export const definitions: readonly Definition[] = [
   {
     id: 'scotland-single-malt',
     name: 'Single malt Scotch whisky',
-    source: 'swr-2009',
+    sources: ['swr-2009'],
+    since: '2009-11-23',
+    readOn: '2026-11-28',
+    readIn: 'the revenue’s manual, page SPIR3260, and the list of the regulations',
     points: [
-      point('made in Scotland', 'reg. 3 †', ({ madeIn }) => madeIn === 'Scotland'),
-      point(
-        'from malted barley and no other cereal',
-        'reg. 3 †',
-        ({ grain }) => grain === 'malted barley only',
-      ),
-      point('at a single distillery', 'reg. 3 †', ({ oneDistillery }) => oneDistillery),
-      point('batch distilled in pot stills', 'reg. 3 †', ({ still }) => still === 'pot still'),
-      point('distilled below 94.8 % vol', 'reg. 3 †', distilledBelow(94.8)),
-      point('matured only in Scotland', 'reg. 3 †', ({ maturedIn }) => maturedIn === 'Scotland'),
-      point('in oak casks', 'reg. 3 †', oak),
-      point('of 700 litres or less', 'reg. 3 †', caskAtMost(700)),
-      point('for at least three years', 'reg. 3 †', agedAtLeast(3)),
-      point('with nothing added but water and plain caramel', 'reg. 3 †', plain),
-      point('bottled at 40 % vol or more', 'reg. 3 †', bottledAtLeast(40)),
-      point('bottled in Scotland', 'since 23 November 2012', bottledWhere('Scotland')),
+      ...scotch.slice(0, 1),
+      point('from malted barley and no other cereal', 'reg. 3(2) †', maltedBarleyOnly),
+      point('at a single distillery', 'reg. 3(2) †', ({ oneDistillery }) => oneDistillery),
+      point('batch distilled in pot stills', 'reg. 3(2) †', ({ still }) => still === 'pot still'),
+      ...scotch.slice(1),
+      point('bottled in Scotland', 'reg. 7, since 23 November 2012', bottledWhere('Scotland')),
     ],
   },
   {
     id: 'scotland',
     name: 'Scotch whisky',
-    source: 'swr-2009',
-    points: [
-      point('made in Scotland', 'reg. 3 †', ({ madeIn }) => madeIn === 'Scotland'),
-      point('distilled below 94.8 % vol', 'reg. 3 †', distilledBelow(94.8)),
-      point('matured only in Scotland', 'reg. 3 †', ({ maturedIn }) => maturedIn === 'Scotland'),
-      point('in oak casks', 'reg. 3 †', oak),
-      point('of 700 litres or less', 'reg. 3 †', caskAtMost(700)),
-      point('for at least three years', 'reg. 3 †', agedAtLeast(3)),
-      point('with nothing added but water and plain caramel', 'reg. 3 †', plain),
-      point('bottled at 40 % vol or more', 'reg. 3 †', bottledAtLeast(40)),
-    ],
+    sources: ['swr-2009'],
+    since: '2009-11-23',
+    readOn: '2026-11-28',
+    readIn: 'the revenue’s manual, page SPIR3260',
+    points: scotch,
+  },
+  {
+    id: 'great-britain',
+    name: 'Whisky or whiskey in Great Britain',
+    sources: ['ec-110-2008'],
+    since: '2020-12-31',
+    readOn: '2026-11-28',
+    readIn:
+      'the regulation as quoted by two others; the revenue’s manual, page SPIR3250, names the newer European one, which asks the same',
+    points: european('Annex II, category 2'),
+    minds: ({ madeIn }) =>
+      madeIn === 'Scotland' ? ['Whisky made in Scotland must be Scotch whisky (reg. 5 †).'] : [],
   },
   {
     id: 'eu-whisky',
     name: 'Whisky or whiskey in the European Union',
-    source: 'eu-2019-787',
-    points: [
-      point('each distillation below 94.8 % vol', 'Annex I, category 2', distilledBelow(94.8)),
-      point('matured in wooden casks of 700 litres or less', 'Annex I, category 2', caskAtMost(700)),
-      point('for at least three years', 'Annex I, category 2', agedAtLeast(3)),
-      point('with nothing added but water and plain caramel', 'Annex I, category 2', plain),
-      point('bottled at 40 % vol or more', 'Annex I, category 2', bottledAtLeast(40)),
-    ],
+    sources: ['eu-2019-787'],
+    since: '2021-05-25',
+    readOn: '2026-11-28',
+    readIn: 'the British revenue’s manual, page SPIR3250; the day it took effect is from memory',
+    points: european('Annex I, category 2'),
   },
   {
     id: 'ireland',
     name: 'Irish whiskey',
-    source: 'beverages-2024',
+    sources: ['irish-whiskey-1980', 'irish-file-2014', 'eu-2019-787'],
+    since: '2014-10',
+    readOn: '2026-11-28',
+    readIn: 'the Act; the technical file as quoted by others',
     points: [
-      point('made in Ireland', 'as summarised in the review', ({ madeIn }) => madeIn === 'Ireland'),
-      point('distilled below 94.8 % vol', 'as summarised in the review', distilledBelow(94.8)),
-      point('matured at least three years in wooden casks', 'as summarised in the review', agedAtLeast(3)),
+      point('distilled on the island of Ireland', 'Act of 1980, s. 1(3)(a)', madeIn('Ireland')),
+      point('distilled below 94.8 % vol', 'Act of 1980, s. 1(3)(a)', distilledBelow(94.8)),
+      point('matured only on the island of Ireland', 'Act of 1980, s. 1(3)(b)', maturedIn('Ireland')),
+      point('for at least three years', 'Act of 1980, s. 1(3)(b)', agedAtLeast(3)),
+      point('in wooden casks of 700 litres or less', 'technical file', caskAtMost(700)),
+      point('with nothing added but water and plain caramel', 'technical file', plain),
+      point('bottled at 40 % vol or more', 'Regulation (EU) 2019/787, Annex I', bottledAtLeast(40)),
     ],
   },
   {
     id: 'us-whisky',
     name: 'Whisky in the United States',
-    source: 'cfr-27-5',
+    sources: ['cfr-27-5', 'cfr-27-19'],
+    since: '2022-03-11',
+    readOn: '2026-11-25',
+    readIn: 'a copy of the electronic code; the day it took effect is from memory',
     points: [
       point('distilled below 95 % vol (190 proof)', '27 CFR 5.143', distilledBelow(95)),
       point('in oak barrels', '27 CFR 5.143', oak),
       point('bottled at 40 % vol (80 proof) or more', '27 CFR 5.143', bottledAtLeast(40)),
     ],
+    minds: mindsInAmerica,
   },
   {
     id: 'us-malt',
     name: 'Malt whisky in the United States',
-    source: 'cfr-27-5',
+    sources: ['cfr-27-5', 'cfr-27-19'],
+    since: '2022-03-11',
+    readOn: '2026-11-25',
+    readIn: 'a copy of the electronic code; the day it took effect is from memory',
     points: [
       point(
         'at least 51 % malted barley',
@@ -102,69 +146,82 @@ export const definitions: readonly Definition[] = [
       point('at 62.5 % vol (125 proof) or less', '27 CFR 5.143', ({ filledAt }) => filledAt <= 62.5),
       point('bottled at 40 % vol (80 proof) or more', '27 CFR 5.143', bottledAtLeast(40)),
     ],
+    minds: mindsInAmerica,
   },
   {
     id: 'us-single-malt',
     name: 'American single malt whisky',
-    source: 'cfr-27-5',
+    sources: ['ttb-199', 'cfr-27-5', 'cfr-27-19'],
+    since: '2025-01-19',
+    readOn: '2026-11-28',
+    readIn: 'the summary of the final rule, and the trade’s reports of it',
     points: [
       point(
         'mashed and distilled in the United States',
         '27 CFR 5.143, T.D. TTB-199',
-        ({ madeIn }) => madeIn === 'the United States',
+        madeIn('the United States'),
       ),
-      point(
-        'from malted barley alone',
-        '27 CFR 5.143, T.D. TTB-199',
-        ({ grain }) => grain === 'malted barley only',
-      ),
+      point('from malted barley alone', '27 CFR 5.143, T.D. TTB-199', maltedBarleyOnly),
       point(
         'all distilled at one distillery',
         '27 CFR 5.143, T.D. TTB-199',
         ({ oneDistillery }) => oneDistillery,
       ),
       point('at 80 % vol (160 proof) or less', '27 CFR 5.143, T.D. TTB-199', distilledAtMost(80)),
-      point(
-        'matured in the United States',
-        '27 CFR 5.143, T.D. TTB-199',
-        ({ maturedIn }) => maturedIn === 'the United States',
-      ),
+      point('matured in the United States', '27 CFR 5.143, T.D. TTB-199', maturedIn('the United States')),
       point(
         'in oak barrels of 700 litres or less',
         '27 CFR 5.143, T.D. TTB-199',
         (claim) => oak(claim) && claim.largestCask <= 700,
       ),
+      point('with nothing added but water and caramel', '27 CFR 5.143, T.D. TTB-199', plain),
       point('bottled at 40 % vol (80 proof) or more', '27 CFR 5.143, T.D. TTB-199', bottledAtLeast(40)),
+    ],
+    minds: (claim) => [
+      ...(claim.added === 'water and plain caramel'
+        ? ['The label must say that there is caramel in it.']
+        : []),
+      ...mindsInAmerica(claim),
     ],
   },
   {
     id: 'canada',
     name: 'Canadian whisky',
-    source: 'beverages-2024',
+    sources: ['canada-fdr'],
+    since: '2000',
+    readOn: '2026-11-28',
+    readIn: 'the regulations current to 26 November 2024; 700 litres is from memory',
     points: [
-      point('made in Canada', 'as summarised in the review', ({ madeIn }) => madeIn === 'Canada'),
-      point(
-        'matured at least three years in small casks of 700 litres or less',
-        'as summarised in the review; 700 litres from memory',
-        (claim) => claim.years >= 3 && claim.largestCask <= 700,
-      ),
-      point('bottled at 40 % vol or more', 'as summarised in the review', bottledAtLeast(40)),
+      point('mashed and distilled in Canada', 'B.02.020(1)(a)(v)', madeIn('Canada')),
+      point('matured in Canada', 'B.02.020(1)(a)(v)', maturedIn('Canada')),
+      point('for at least three years', 'B.02.020(1)(a)(ii)', agedAtLeast(3)),
+      point('in small wood, of 700 litres or less', 'B.02.020(1)(a)(ii); 700 litres †', caskAtMost(700)),
+      point('bottled at 40 % vol or more', 'B.02.020(1)(a)(vi)', bottledAtLeast(40)),
     ],
+    minds: ({ added }) =>
+      added === 'sweetening or flavouring'
+        ? ['“Flavouring” means other spirit or wine there; sweetening is not named (B.02.002).']
+        : [],
   },
   {
     id: 'japan',
     name: 'Japanese whisky, by the industry’s own standard',
-    source: 'japan-standard',
+    sources: ['japan-standard'],
+    since: '2021-04-01',
+    readOn: '2026-11-28',
+    readIn: 'the standard as four reports of 2021 give it',
     points: [
-      point('made in Japan', 'from memory', ({ madeIn }) => madeIn === 'Japan'),
-      point('matured in Japan', 'from memory', ({ maturedIn }) => maturedIn === 'Japan'),
+      point('mashed, fermented and distilled in Japan', 'standard of 2021', madeIn('Japan')),
+      point('distilled below 95 % vol', 'standard of 2021', distilledBelow(95)),
+      point('matured in Japan', 'standard of 2021', maturedIn('Japan')),
       point(
         'at least three years in wood of 700 litres or less',
-        'from memory',
+        'standard of 2021',
         (claim) => claim.years >= 3 && claim.largestCask <= 700,
       ),
-      point('bottled at 40 % vol or more', 'from memory', bottledAtLeast(40)),
-      point('bottled in Japan', 'from memory', bottledWhere('Japan')),
+      point('with nothing added but water and plain caramel', 'standard of 2021', plain),
+      point('bottled at 40 % vol or more', 'standard of 2021', bottledAtLeast(40)),
+      point('bottled in Japan', 'standard of 2021', bottledWhere('Japan')),
     ],
   },
 ];

@@ -7,7 +7,7 @@ export default choice({
   topic: 'law',
   form: 'judgement',
   level: 1,
-  sources: ['alda-1979', 'notice-39'],
+  sources: ['fa-2023', 'uk-technical-guide'],
   ask: (chance) => {
     const who = chance.pick(['A friend', 'A visitor', 'A neighbour', 'A cousin', 'A guest on a tour']);
     const size = chance.pick([1, 2, 3, 5, 10, 20]);
@@ -21,7 +21,7 @@ export default choice({
       prompt: `${who} asks how to make malt spirit at home in a still of ${size} L, ${plea}. What do you say?`,
       right: {
         text: 'No: that needs a licence nearly everywhere, in any amount.',
-        why: 'In the United Kingdom own use is not licensed at all, and few countries are kinder. And the vapour burns.',
+        why: 'In the United Kingdom spirits for one’s own use are not exempt, and few countries are kinder. And the vapour burns.',
       },
       others: [
         {
@@ -30,11 +30,11 @@ export default choice({
         },
         {
           text: `It is allowed, for a still of ${size} L is too small for the law.`,
-          why: 'There is no such lower limit. In the United Kingdom a small largest still is a reason to refuse a licence.',
+          why: 'There is no such lower limit: it is the making of spirits that needs approval, in any still.',
         },
         {
           text: 'It is allowed up to the low wines; only the second distilling needs a licence.',
-          why: 'Even to hold wash or low wines without a licence is an offence in the United Kingdom.',
+          why: 'Low wines are spirit already: the first distilling makes them.',
         },
         {
           text: 'It is allowed if the spirit is kept for three years.',

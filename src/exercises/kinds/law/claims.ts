@@ -16,7 +16,7 @@ export function told(claim: Claim): string {
   const { grain, still, madeIn, maturedIn, bottledIn } = claim;
   const elsewhere = (country: Country = madeIn) => (country === madeIn ? 'there' : `in ${place(country)}`);
   return (
-    `A spirit from ${grain.replace('only', 'alone')}, made in ${still}s of ${claim.oneDistillery ? 'one distillery' : 'two distilleries'} in ${place(madeIn)}, ran at ${n(claim.distilledAt, 1)} % vol at the strongest. ` +
+    `A spirit from ${grain.replace('only', 'alone')}, made in ${still}s of ${claim.oneDistillery ? 'one distillery' : 'two distilleries'} in ${place(madeIn)}, came off the still at ${n(claim.distilledAt, 1)} % vol, taken as a whole. ` +
     `It was filled at ${n(claim.filledAt, 1)} % vol into ${woods[claim.wood]} of ${claim.largestCask} L, lay ${claim.years} years ${elsewhere(maturedIn)}, and is bottled ${elsewhere(bottledIn)} at ${n(claim.bottledAt, 1)} % vol with ${claim.added === 'water only' ? 'only water' : claim.added} added.`
   );
 }

@@ -15,6 +15,8 @@ const COUNTRIES = [
   'Japan',
 ] as const;
 const OTHERS = 3;
+/** Great Britain came later and asks what the European Union asks: sheets given before go on drawing what they drew. */
+const names = definitions.filter(({ id }) => id !== 'great-britain');
 
 const missed = (claim: Claim, definition: Definition) => judge(claim, definition).filter(({ met }) => !met);
 
@@ -23,8 +25,8 @@ function drawn(chance: Chance): Claim {
   for (;;) {
     const made = soundSpirit(chance, chance.pick(COUNTRIES));
     const claim = { ...made, years: chance.pick([2, made.years, made.years, made.years]) };
-    const met = definitions.filter((definition) => qualifies(claim, definition)).length;
-    if (met > 0 && definitions.length - met >= OTHERS) return claim;
+    const met = names.filter((definition) => qualifies(claim, definition)).length;
+    if (met > 0 && names.length - met >= OTHERS) return claim;
   }
 }
 
@@ -34,13 +36,21 @@ export default choice({
   topic: 'law',
   form: 'judgement',
   level: 2,
-  sources: ['swr-2009', 'eu-2019-787', 'cfr-27-5', 'ttb-199', 'beverages-2024', 'japan-standard'],
+  sources: [
+    'swr-2009',
+    'eu-2019-787',
+    'irish-whiskey-1980',
+    'cfr-27-5',
+    'ttb-199',
+    'canada-fdr',
+    'japan-standard',
+  ],
   ask: (chance) => {
     const claim = drawn(chance);
-    const right = chance.pick(definitions.filter((definition) => qualifies(claim, definition)));
+    const right = chance.pick(names.filter((definition) => qualifies(claim, definition)));
     // The names that it only just misses, first.
     const others = chance
-      .shuffle(definitions.filter((definition) => !qualifies(claim, definition)))
+      .shuffle(names.filter((definition) => !qualifies(claim, definition)))
       .sort((a, b) => missed(claim, a).length - missed(claim, b).length)
       .slice(0, OTHERS);
     return {
