@@ -39,9 +39,9 @@ const uses: readonly {
     address: '/milling/',
     part: 'section:has(> #size-curve-title)',
     use: async (page) => {
-      await button(page, 'One row more').first().click();
+      await button(page, 'Add a row').first().click();
       await page.locator('#size-curve-pan').fill('a lot');
-      await titled(page, 'size-curve').getByLabel('Say how sure').check();
+      await titled(page, 'size-curve').locator('.how-sure > summary').click();
       await titled(page, 'size-curve').locator('summary').first().click();
     },
     shows: '#size-curve-pan-problem',
@@ -53,7 +53,7 @@ const uses: readonly {
     use: async (page) => {
       const part = titled(page, 'what-if');
       await part.locator('select:not(.unit)').first().selectOption({ index: 1 });
-      await part.getByLabel('Say how sure').check();
+      await part.locator('.how-sure > summary').click();
       await part.locator('[id$=plus-minus]').first().fill('0.5');
       await part.locator('.of-house input[type=text]').first().press('ArrowUp');
       await part.locator('summary').last().click();

@@ -109,7 +109,7 @@ test('a unit once chosen holds for its kind, on every page', async ({ page }) =>
 test('a ± on a figure shows on every result', async ({ page }) => {
   await open(page, '/malting/');
   const calculator = page.locator('section[aria-labelledby="predicted-spirit-yield-title"]');
-  await calculator.getByText('Say how sure each figure is').click();
+  await calculator.locator('.how-sure > summary').click();
   await calculator.locator('#predicted-spirit-yield-extract-plus-minus').fill('0.5');
   // 408.6 × 0.5 ÷ 77.5 = 2.6: the rule for products in JCGM 100, by hand.
   await expect(calculator.locator('dd', { hasText: 'L pure alcohol/t' })).toContainText('± 2.6');

@@ -39,6 +39,7 @@ export default defineCalculator({
     ...houseCuts,
     ...houseLimit,
   },
+  main: ['rounds', 'missed', 'heartEnd', 'feintsEnd', 'washStrength'],
   outputs: {
     settled: { kind: 'count', label: 'In balance, to a thousandth, from round' },
     balanced: { kind: 'alcohol', label: 'Heart in balance' },

@@ -67,6 +67,7 @@ export default defineCalculator({
     },
     watched: { kind: 'hours', label: 'Time looked at', range: [0.5, 24], step: 0.5, value: 4 },
   },
+  main: ['room', 'freshAir', 'escapes', 'gas'],
   outputs: {
     flow: { kind: 'flow', label: 'Gas into the room', digits: 1 },
     steady: { kind: 'ppm', label: 'Level where it would settle', digits: 0 },

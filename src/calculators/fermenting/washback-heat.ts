@@ -88,6 +88,7 @@ export default defineCalculator({
     },
     from: { kind: 'temperature', label: 'Cooling comes on at', range: [10, 40], step: 0.5, value: 32 },
   },
+  main: ['original', 'final', 'start', 'power', 'from'],
   outputs: {
     peak: { kind: 'temperature', label: 'Warmest' },
     peakHour: { kind: 'hours', label: 'First reached at' },

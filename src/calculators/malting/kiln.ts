@@ -87,6 +87,7 @@ export default defineCalculator({
       sized: { by: 'maltPerMash' },
     },
   },
+  main: ['load', 'green', 'breakAt', 'airOn', 'flow'],
   outputs: {
     water: { kind: 'mass', label: 'Water to drive off' },
     taken: { kind: 'ratio', label: 'Kilograms of it to a kilogram of dry air', digits: 4 },

@@ -19,6 +19,7 @@ export default defineCalculator({
   sources: ['derived', 'sugar-tables', 'memory'],
   cautions: ['hot-liquor'],
   inputs: bedInputs,
+  main: ['malt', 'ratio', 'strike', 'later'],
   outputs: {
     plato: { kind: 'plato', label: 'Strength of the returned wort' },
     weakVolume: { kind: 'volume20', label: 'Wort returned' },

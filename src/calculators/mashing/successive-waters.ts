@@ -27,6 +27,7 @@ export default defineCalculator({
   sources: ['derived', 'sugar-tables', 'memory'],
   cautions: ['hot-liquor'],
   inputs: bedInputs,
+  main: ['malt', 'ratio', 'strike', 'later'],
   outputs: {
     volume: { kind: 'volume20', label: 'Wort collected' },
     gravity: { kind: 'gravity', label: 'Its gravity' },

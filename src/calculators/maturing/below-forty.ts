@@ -56,6 +56,7 @@ export default defineCalculator({
       usedWhen: { choice: 'by', is: ['evenly'] },
     },
   },
+  main: ['by', 'strength', 'loss', 'yearly', 'limit'],
   outputs: {
     year: { kind: 'years', label: 'Strong enough for', digits: 1 },
     strength: { kind: 'strength', label: 'Strength then, or after 60 years', digits: 1 },

@@ -69,6 +69,7 @@ export default defineCalculator({
     steady: storeInputs.steady,
     years: { label: 'Years', house: 'yearsInWood' },
   },
+  main: ['size', 'strength', 'temperature', 'humidity', 'years'],
   outputs: {
     volume: { kind: 'volume20', label: 'Left in the cask', digits: 1 },
     strength: { kind: 'strength', label: 'Strength', digits: 1 },

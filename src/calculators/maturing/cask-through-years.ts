@@ -43,6 +43,7 @@ export default defineCalculator({
     years: { label: 'Years', house: 'yearsInWood' },
     indrink: indrinkInput,
   },
+  main: ['size', 'strength', 'years', 'loss', 'humidity'],
   outputs: {
     volume: { kind: 'volume20', label: 'Left in the cask', digits: 1 },
     strength: { kind: 'strength', label: 'Strength', digits: 1 },

@@ -42,6 +42,7 @@ export default defineCalculator({
     loss: { house: 'alcoholLoss' },
     indrink: indrinkInput,
   },
+  main: ['casks', 'size', 'strength', 'years'],
   outputs: {
     stock: { kind: 'count', label: 'Casks in the full store' },
     alcohol: { kind: 'alcohol', label: 'Pure alcohol in them', digits: 0 },
