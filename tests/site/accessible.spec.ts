@@ -210,14 +210,6 @@ const uses: readonly {
   },
 ];
 
-/** Lays out the whole page, also what waits until it comes near; only so can what is cut off be measured. */
-const layOut = (page: Page) =>
-  page.evaluate(() => {
-    const sheet = new CSSStyleSheet();
-    sheet.replaceSync('* { content-visibility: visible !important }');
-    document.adoptedStyleSheets.push(sheet);
-  });
-
 /** Controls that a thumb would miss, each with its size. A link within a sentence is let be, as WCAG 2.5.8 does; so is a word with its meaning. */
 const tooSmall = (page: Page) =>
   page.evaluate(() =>
@@ -377,7 +369,6 @@ for (const address of addresses)
     test('targets, tables, stillness, four-fold zoom, wide spacing', async ({ page }) => {
       await page.emulateMedia({ reducedMotion: 'reduce' });
       await open(page, address);
-      await layOut(page);
       await page
         .locator('details:not(.ledger details)')
         .evaluateAll((all: HTMLDetailsElement[]) => all.forEach((each) => (each.open = true)));

@@ -259,35 +259,3 @@ test('what a pressed button takes away does not take the focus with it', async (
   });
   await expect(focused(page)).toHaveText('Draw 10,000 rounds');
 });
-
-test('fields that come with their island are not passed by: Tab from above finds the first, Shift and Tab the last', async ({
-  page,
-}) => {
-  await page.setViewportSize({ width: 390, height: 844 });
-  await page.goto('/maturing/', { waitUntil: 'networkidle' });
-  const last = page.locator('.calculator').last();
-  await expect(last.locator('form')).toHaveCount(0);
-  // The last link or term of the text before it.
-  await last.evaluate((calculator) => {
-    const before = [...document.querySelectorAll<HTMLElement>('main :is(a[href], [tabindex="0"], summary)')].filter(
-      (each) => each.checkVisibility() && each.compareDocumentPosition(calculator) & Node.DOCUMENT_POSITION_FOLLOWING,
-    );
-    before.at(-1)!.focus({ preventScroll: true });
-  });
-  await page.keyboard.press('Tab');
-  await expect(last.locator('form :is(input, select)').first()).toBeFocused();
-
-  await page.goto('/maturing/', { waitUntil: 'networkidle' });
-  await last.evaluate((calculator) => {
-    const [after] = [...document.querySelectorAll<HTMLElement>('main :is(a[href], [tabindex="0"], summary)')].filter(
-      (each) => each.checkVisibility() && calculator.compareDocumentPosition(each) & Node.DOCUMENT_POSITION_FOLLOWING && !calculator.contains(each),
-    );
-    after!.focus({ preventScroll: true });
-  });
-  const stops: string[] = [];
-  for (let i = 0; i < 12 && !stops.at(-1)?.startsWith('number'); i++) {
-    await page.keyboard.press('Shift+Tab');
-    stops.push(await page.locator(':focus').evaluate((element) => `${element.className} ${element.tagName}`));
-  }
-  expect(await last.locator('form').evaluate((form) => form.contains(document.activeElement)), stops.join(', ')).toBe(true);
-}); // prettier-ignore
