@@ -114,6 +114,12 @@ export interface Chart {
   }[];
   /** Points that the curve should meet: the reader's own readings, in the columns drawn. */
   readonly points?: readonly (readonly [number, number])[];
+  /** One bar for each row, from nothing: what is counted off, as rounds and waters are, has nothing between. */
+  readonly as?: 'bars';
+  /** What the curve is held against, in the unit of the second column, each with what it means. */
+  readonly limits?: readonly { readonly value: number; readonly label: string }[];
+  /** A column that is drawn too, below the curve and on an axis of its own. */
+  readonly below?: number;
 }
 
 /** What an input takes as plain numbers and words. */

@@ -110,6 +110,10 @@ export default defineCalculator({
     const at = Array.from({ length: CHART_STEPS + 1 }, (_, i) => (i * given.watched) / CHART_STEPS);
     return {
       caption: 'Carbon dioxide in mixed air',
+      limits: [
+        { value: EIGHT_HOURS, label: 'limit over eight hours (common practice)' },
+        { value: QUARTER_HOUR, label: 'limit over a quarter of an hour (common practice)' },
+      ],
       columns: [
         { kind: 'minutes', label: 'Minutes', values: at.map((hour) => 60 * hour) },
         { kind: 'ppm', label: 'Carbon dioxide', values: at.map((hour) => levelAfter(room, hours(hour))) },

@@ -142,6 +142,7 @@ export default defineCalculator({
     const uncooled = every(follow(given, quantity('power', 0)));
     return {
       caption: 'Temperature of the wash',
+      limits: [{ value: WARM, label: 'as high as a peak should come (common practice)' }],
       columns: [
         { kind: 'hours', label: 'Hours', values: states.map(({ hour }) => hour) },
         { kind: 'temperature', label: 'Temperature', values: states.map((state) => state.temperature) },

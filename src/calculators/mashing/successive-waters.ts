@@ -89,6 +89,7 @@ export default defineCalculator({
     const worts = runoffs.map((runoff) => asWort(runoff) as Exclude<ReturnType<typeof asWort>, Refusal>);
     return {
       caption: 'Extract that each water carries off',
+      as: 'bars',
       columns: [
         { kind: 'count', label: 'Which water', values: runoffs.map((_, i) => i + 1) },
         { kind: 'mass', label: 'Extract', values: runoffs.map(({ extract }) => extract) },

@@ -96,6 +96,7 @@ export default defineCalculator({
     });
     return {
       caption: 'Strength between the two readings',
+      below: 2,
       columns: [
         { kind: 'years', label: 'Year', values: record.map(({ year }) => year) },
         { kind: 'strength', label: 'Strength', values: record.map(({ strength }) => strength) },

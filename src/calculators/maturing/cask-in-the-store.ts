@@ -130,6 +130,7 @@ export default defineCalculator({
     const record = ageCask(plan(given));
     return {
       caption: 'Strength of the cask in this store, year by year',
+      below: 2,
       columns: [
         { kind: 'years', label: 'Year', values: record.map(({ year }) => year) },
         { kind: 'strength', label: 'Strength', values: record.map(({ strength }) => strength) },

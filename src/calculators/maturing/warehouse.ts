@@ -84,6 +84,7 @@ export default defineCalculator({
     const record = stock(given, span);
     return {
       caption: 'Pure alcohol in the store, just after each year’s filling',
+      as: 'bars',
       columns: [
         { kind: 'years', label: 'Year', values: record.map(({ year }) => year) },
         { kind: 'alcohol', label: 'Pure alcohol', values: record.map(({ alcohol }) => alcohol) },
