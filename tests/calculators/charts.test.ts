@@ -14,7 +14,7 @@ test('an axis has round ends', () => {
 test('an axis stays while the values lie within it and fill half of it, and moves when they do not', () => {
   const before = steadyEnds([0, 9.4], 5);
   expect(steadyEnds([0, 6], 5, before)).toBe(before);
-  expect(steadyEnds([0, 10.1], 5, before)).toEqual([0, 12]);
+  expect(steadyEnds([0, 10.1], 5, before)).toEqual([0, 15]); // a fifth of 10.1 is 2.02, and the next round step is 5
   expect(steadyEnds([0, 4], 5, before)).toEqual([0, 4]);
 });
 

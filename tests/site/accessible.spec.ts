@@ -84,7 +84,7 @@ const uses: readonly {
     use: async (page) => {
       await page.locator('#house-feintsEnd').fill('2');
       await page.locator('#house-heartEnd').fill('900');
-      await page.locator('.house-figures:has(#house-heartEnd) .follows summary').first().click();
+      await page.locator('.house-figures:has(#house-heartEnd) .about summary').first().click();
     },
     shows: '#house-heartEnd-problem',
   },
@@ -93,7 +93,7 @@ const uses: readonly {
     address: '/house/',
     part: '.house-desk',
     use: async (page) => {
-      await button(page, 'Go on with a copy').click();
+      await button(page, 'Work on a copy').click();
       await page.locator('#house-name').fill('');
       await page.locator('#house-name').press('Tab');
       await page

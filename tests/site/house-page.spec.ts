@@ -21,7 +21,7 @@ test('a house is named, copied, changed, and the first one opened again', async 
   await page.locator('#house-name').press('Tab');
   await page.locator('#house-heartEnd').fill('60');
   await expect.poll(async () => (await stored(page)) ?? '').toContain('"heartEnd":60');
-  await page.getByRole('button', { name: 'Go on with a copy' }).click();
+  await page.getByRole('button', { name: 'Work on a copy' }).click();
   await page.locator('#house-heartEnd').fill('64');
   await page.getByRole('button', { name: 'Open Sallowby', exact: true }).click();
   await expect(page.locator('#house-heartEnd')).toHaveValue('60');

@@ -228,7 +228,7 @@ test('what a pressed button takes away does not take the focus with it', async (
   await tabTo(page, '.shelf button:last-child');
   await page.keyboard.press('Enter');
   await expect(page.locator('.shelf')).toHaveCount(0);
-  await expect(focused(page)).toHaveText(/is off the shelf\.$/);
+  await expect(focused(page)).toHaveText(/is removed\.$/);
 
   const thornwath = encode({
     name: 'Thornwath',
