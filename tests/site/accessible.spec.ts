@@ -36,8 +36,8 @@ const uses: readonly {
 }[] = [
   {
     what: 'a calculator with rows, a curve and a wrong entry',
-    address: '/milling/',
-    part: 'section:has(> #size-curve-title)',
+    address: '/sums/size-curve/',
+    part: 'section[aria-labelledby="size-curve-title"]',
     use: async (page) => {
       await button(page, 'Add a row').first().click();
       await page.locator('#size-curve-pan').fill('a lot');
@@ -48,8 +48,8 @@ const uses: readonly {
   },
   {
     what: 'a calculator with a choice, a figure of the house put in and how sure it is',
-    address: '/distilling/',
-    part: 'section:has(> #what-if-title)',
+    address: '/sums/what-if/',
+    part: 'section[aria-labelledby="what-if-title"]',
     use: async (page) => {
       const part = titled(page, 'what-if');
       await part.locator('select:not(.unit)').first().selectOption({ index: 1 });
@@ -72,7 +72,7 @@ const uses: readonly {
   },
   {
     what: 'the spread of the round, drawn',
-    address: '/distilling/',
+    address: '/distilling/work/',
     part: 'section:has(> #round-spread-title)',
     use: (page) => button(page, 'Draw 10,000 rounds').click(),
     shows: 'section:has(> #round-spread-title) tbody tr',

@@ -98,7 +98,7 @@ test('the ring of the focus stands out from the page, 3 to 1, light and dark', a
 });
 
 test('number and choice fields, and what puts a figure back', async ({ page }) => {
-  await open(page, '/distilling/');
+  await open(page, '/distilling/work/');
   await tabTo(page, '#house-heartEnd');
   await page.keyboard.press('ArrowUp');
   await expect(focused(page)).toHaveValue('62.1');
@@ -141,20 +141,22 @@ test('the cuts of the spirit run: arrows, page, Home and End; and a field instea
   expect(await at()).toBeLessThan(40);
   await expect(focused(page)).toHaveAccessibleName('Heart ends');
   // The same without a drag and without the drawing.
+  await open(page, '/house/distilling/');
   await page.locator('#house-heartEnd').focus();
   await page.keyboard.press('Control+a');
   await page.keyboard.type('61');
+  await open(page, '/distilling/');
   await expect(page.locator('.heart-ends .cut-handle')).toHaveAttribute('aria-valuetext', /at 61\.0 % vol/);
 });
 
 test('rows come and go with the focus beside them', async ({ page }) => {
-  await open(page, '/milling/');
+  await open(page, '/sums/size-curve/');
   for (let i = 0; i < 2; i++) {
-    await page.locator('section:has(> #size-curve-title) .rows > button').focus();
+    await page.locator('section[aria-labelledby="size-curve-title"] .rows > button').focus();
     await page.keyboard.press('Enter');
     await expect(page.locator(`#size-curve-sieves-${5 + i}-opening`)).toBeFocused();
   }
-  await page.locator('section:has(> #size-curve-title) .rows li button').last().focus();
+  await page.locator('section[aria-labelledby="size-curve-title"] .rows li button').last().focus();
   await page.keyboard.press('Space');
   await expect(page.locator('#size-curve-sieves-5-opening')).toBeFocused();
 });
@@ -251,7 +253,7 @@ test('what a pressed button takes away does not take the focus with it', async (
   await page.keyboard.press('Enter');
   await expect(focused(page)).toHaveId('quoted-add');
 
-  await open(page, '/distilling/');
+  await open(page, '/distilling/work/');
   await page.getByRole('button', { name: 'Draw 10,000 rounds' }).focus();
   await page.keyboard.press('Enter');
   await expect(page.locator('section:has(> #round-spread-title) tbody tr').first()).toBeVisible({
