@@ -13,7 +13,7 @@ const thornwath = linkOf(
 );
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 const announcer = (page: Page) => page.locator('#announcer');
-const titled = (page: Page, id: string) => page.locator(`section:has(> #${id}-title)`);
+const titled = (page: Page, id: string) => page.locator(`section[aria-labelledby="${id}-title"]`);
 
 /** A sheet handed in without an answer; its result code. */
 async function handIn(page: Page): Promise<string> {
