@@ -56,22 +56,6 @@ export function relative(page: string, depth: number): string {
     .replace(/ (href|src)="\/(?!\/)/g, ` $1="${up}`);
 }
 
-const ISLAND = /<astro-island(?:(?!<astro-island)[^])*?client="needed"[^]*?<\/astro-island>/g;
-const FIELDS = /<form[^]*?<\/form>/g;
-
-/**
- * A page whose islands further down keep their fields for readers without JavaScript; for others they come with the island.
- * Browsers look for fields to fill in as soon as a page is read, and would lay out all of it for them.
- */
-export function fieldsLater(page: string): string {
-  let isFirst = true;
-  return page.replace(ISLAND, (island) => {
-    const isInSight = isFirst && island.search(FIELDS) >= 0;
-    isFirst &&= !isInSight;
-    return isInSight ? island : island.replace(FIELDS, '<noscript>$&</noscript>');
-  });
-}
-
 /** A style sheet in the folder of assets whose addresses are relative. */
 const relativeStyle = (style: string) =>
   style.replace(new RegExp(`url\\((["']?)/${ASSETS}/`, 'g'), 'url($1./');
@@ -90,8 +74,7 @@ export const finish = (): AstroIntegration => ({
   name: 'finish',
   hooks: {
     'astro:config:setup': ({ addClientDirective }) => {
-      for (const name of ['needed', 'seen'])
-        addClientDirective({ name, entrypoint: `./src/build/${name}.ts` });
+      addClientDirective({ name: 'seen', entrypoint: './src/build/seen.ts' });
     },
     'astro:build:done': async ({ dir }) => {
       const root = fileURLToPath(dir);
@@ -104,10 +87,7 @@ export const finish = (): AstroIntegration => ({
           await writeFile(join(root, name), content);
           if (!files.includes(name)) files.push(name);
         }
-        await writeFile(
-          join(root, file),
-          relative(fieldsLater(policyFirst(finished.page)), file.split('/').length - 1),
-        );
+        await writeFile(join(root, file), relative(policyFirst(finished.page), file.split('/').length - 1));
       }
       for (const file of files.filter((each) => each.endsWith('.css'))) {
         await writeFile(join(root, file), relativeStyle(await readFile(join(root, file), 'utf8')));

@@ -22,7 +22,7 @@ export interface Field {
   readonly step: number;
 }
 interface Used {
-  /** Counts only while a choice is one of these; a field that does not count says so. */
+  /** Counts, and is shown, only while a choice is one of these. */
   readonly usedWhen?: { readonly choice: string; readonly is: readonly string[] };
 }
 /** A number of the calculator’s own: it has a value, or follows the line until changed here. */
@@ -114,6 +114,12 @@ export interface Chart {
   }[];
   /** Points that the curve should meet: the reader's own readings, in the columns drawn. */
   readonly points?: readonly (readonly [number, number])[];
+  /** One bar for each row, from nothing: what is counted off, as rounds and waters are, has nothing between. */
+  readonly as?: 'bars';
+  /** What the curve is held against, in the unit of the second column, each with what it means. */
+  readonly limits?: readonly { readonly value: number; readonly label: string }[];
+  /** A column that is drawn too, below the curve and on an axis of its own. */
+  readonly below?: number;
 }
 
 /** What an input takes as plain numbers and words. */
@@ -148,6 +154,8 @@ export interface Calculator<I extends Inputs, O extends Outputs> {
   /** Cautions, by their id in content/cautions.yaml, where the sum touches danger. */
   readonly cautions?: readonly string[];
   readonly inputs: I;
+  /** The three to five inputs that a reader changes, in their order; the rest is folded. Left out, all are shown. */
+  readonly main?: readonly (keyof I & string)[];
   readonly outputs: O;
   /** One sentence on what these numbers together make impossible, or nothing. */
   readonly refuse?: (given: Given<I>) => string | undefined;
@@ -169,9 +177,10 @@ export type AnyResult = Readonly<Record<string, number>>;
 /** A calculator whose own names of inputs and outputs are forgotten: what screens and tests work with. */
 export interface AnyCalculator extends Omit<
   Calculator<Inputs, Outputs>,
-  'inputs' | 'refuse' | 'compute' | 'steps' | 'remark' | 'chart' | 'examples'
+  'inputs' | 'main' | 'refuse' | 'compute' | 'steps' | 'remark' | 'chart' | 'examples'
 > {
   readonly inputs: Readonly<Record<string, Input>>;
+  readonly main?: readonly string[];
   readonly refuse?: (given: AnyGiven) => string | undefined;
   readonly compute: (given: AnyGiven) => AnyResult | Refusal;
   readonly steps: (given: AnyGiven, result: AnyResult) => readonly string[];
@@ -249,6 +258,13 @@ function inSize(
   return times === 1 ? value : Math.min(high, Math.max(low, Number((value * times).toPrecision(2))));
 }
 type Sizes = Readonly<Record<NumberName, number>>;
+
+/** The inputs that are in sight at once, by name. */
+export const mainInputs = ({ inputs, main = Object.keys(inputs) }: AnyCalculator) =>
+  main.map((name) => [name, inputs[name]!] as const);
+/** The inputs that are folded until asked for, by name. */
+export const moreInputs = ({ inputs, main }: AnyCalculator) =>
+  Object.entries(inputs).filter(([name]) => main && !main.includes(name));
 
 /** True for a field that the choices leave without effect. */
 export function isIdle(input: Input, given: AnyGiven): boolean {

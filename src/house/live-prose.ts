@@ -42,13 +42,6 @@ createRoot(() => {
   createEffect(() => {
     for (const element of ownOnly) element.hidden = !isOwn();
   });
-  // Islands that are not needed yet come now: what was built speaks of another house.
-  createEffect(() => {
-    const { dataset } = document.documentElement;
-    if (dataset['figures'] === 'own' || !hasOwnFigures()) return;
-    dataset['figures'] = 'own';
-    dispatchEvent(new Event('figures-changed'));
-  });
   createEffect(() => names.forEach((element) => (element.textContent = liveName())));
   const setAll = () => {
     const line = liveLine();

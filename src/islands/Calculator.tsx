@@ -1,37 +1,33 @@
 // Any calculator, drawn from its declaration.
-import { createMemo, createSignal, For, Index, Match, Show, Switch } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, Index, Show } from 'solid-js';
 import {
-  isChoice,
-  isNumber,
   isIdle,
+  isNumber,
   isRows,
+  mainInputs,
+  moreInputs,
   startOf,
   startRows,
   type AnyCalculator,
   type AnyGiven,
   type AnyResult,
-  type ChoiceInput,
   type Input,
   type NumberInput,
-  type Output,
 } from '../calculators/define.ts';
 import { propagate, type PlusMinus } from '../calculators/uncertainty.ts';
-import { asShown, formatIn, formatNumber } from '../core/format.ts';
-import { kinds, type KindName } from '../core/kinds.ts';
+import { asShown } from '../core/format.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { sources } from '../core/sources.ts';
-import type { Unit } from '../core/units.ts';
-import { builtInHouse, type NumberName } from '../house/figures.ts';
+import { builtInHouse } from '../house/figures.ts';
 import { figureValue } from '../house/prose.ts';
-import { changeFigure, useHouse } from '../house/store.ts';
+import { changeFigure } from '../house/store.ts';
 import { useUnits } from '../house/units-store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';
 import { Chart } from './Chart.tsx';
-import { ChoiceField } from './ChoiceField.tsx';
-import { NumberField } from './NumberField.tsx';
-import { RowsField } from './RowsField.tsx';
-import { WhatMoved } from './WhatMoved.tsx';
+import { HowSure } from './HowSure.tsx';
+import { InputField } from './InputField.tsx';
+import { Results, shownResult } from './Results.tsx';
 
 type Value = AnyGiven[string];
 
@@ -50,14 +46,19 @@ function firstAnswer(of: AnyCalculator): Answer {
   return { given, result };
 }
 
-export function Calculator(props: { readonly of: AnyCalculator }) {
+export interface CalculatorProps {
+  readonly of: AnyCalculator;
+  /** True on the calculator’s own page, whose heading is its title. */
+  readonly alone?: boolean;
+}
+
+export function Calculator(props: CalculatorProps) {
   let island: HTMLElement | undefined;
   const { house, line } = useHouseAtHand(() => island);
   const unitOf = useUnits();
   const [own, setOwn] = createSignal<AnyGiven>({});
   const [wrong, setWrong] = createSignal<Readonly<Record<string, boolean>>>({});
   const [plusMinus, setPlusMinus] = createSignal<PlusMinus>({});
-  const [unsure, setUnsure] = createSignal(false);
 
   const valueOf = (name: string, input: Input): Value => {
     if ('house' in input) return house()[input.house];
@@ -78,7 +79,10 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
     const result = props.of.compute(now);
     return isRefusal(result) ? { ...last, trouble: result.refused } : { given: now, result };
   }, firstAnswer(props.of));
-  const spread = createMemo(() => (unsure() ? propagate(props.of, answer().given, plusMinus()) : {}));
+  const isUnsure = () => Object.values(plusMinus()).some((value) => value > 0);
+  const spread = createMemo(() =>
+    isUnsure() ? propagate(props.of, answer().given, plusMinus()) : undefined,
+  );
   const chart = createMemo(() => props.of.chart?.(answer().given, answer().result));
   const isStale = () => answer().trouble !== undefined || Object.values(wrong()).includes(true);
 
@@ -96,22 +100,15 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
       return undefined;
     };
   const onState = (name: string) => (isWrong: boolean) => setWrong({ ...wrong(), [name]: isWrong });
+  const takeSpread = (name: string, spread: number): undefined =>
+    void setPlusMinus({ ...plusMinus(), [name]: spread });
+  const isChanged = ([name, input]: Named) =>
+    'house' in input ? house()[input.house] !== builtInHouse[input.house] : name in own();
   /** Puts a number back to where it stood: to the line, to the built-in house, or to its own beginning. */
-  const putBack = (name: string, input: NumberInput): (() => void) | undefined => {
-    if ('house' in input) {
-      const before = builtInHouse[input.house];
-      return house()[input.house] === before ? undefined : () => changeFigure(input.house, before);
-    }
-    return name in own()
-      ? () => setOwn(Object.fromEntries(Object.entries(own()).filter(([key]) => key !== name)))
-      : undefined;
-  };
-  /** Why a field counts for nothing now, when a choice beside it says otherwise. */
-  const notUsed = (input: NumberInput): string | undefined => {
-    if (input.usedWhen === undefined || !isIdle(input, given())) return undefined;
-    const { choice } = input.usedWhen;
-    const beside = props.of.inputs[choice] as ChoiceInput;
-    return `Not used while “${beside.label}” is “${beside.options[String(given()[choice])]}”.`;
+  const putBack = (name: string, input: Input): (() => void) | undefined => {
+    if (!isNumber(input) || !isChanged([name, input])) return undefined;
+    if ('house' in input) return () => changeFigure(input.house, builtInHouse[input.house]);
+    return () => setOwn(Object.fromEntries(Object.entries(own()).filter(([key]) => key !== name)));
   };
   /** The verdict; over readings that nobody has taken it says so. */
   const remark = () => {
@@ -122,146 +119,77 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
       : said;
   };
 
-  const shown = (name: string, output: Output) =>
-    formatIn(
-      output.down ? cutDown(answer().result[name]!, output) : answer().result[name]!,
-      output.kind,
-      unitOf(output.kind),
-      output.digits,
-    );
   const outputs = Object.entries(props.of.outputs);
   useAnnouncement(
     props.of.id,
     () => [answer(), outputs.map(([, { kind }]) => unitOf(kind))],
     () =>
       answer().trouble ??
-      `${props.of.title}: ${outputs.map(([name, output]) => `${output.label} ${shown(name, output)}`).join('; ')}. ${remark() ?? ''}`,
+      `${props.of.title}: ${outputs.map(([name, output]) => `${output.label} ${shownResult(answer().result[name]!, output, unitOf(output.kind))}`).join('; ')}. ${remark() ?? ''}`,
     () => island,
   );
 
+  /** The inputs that count as the choices stand. */
+  const inUse = (inputs: readonly Named[]) => inputs.filter(([, input]) => !isIdle(input, given()));
+  const [inSight, inFold] = [mainInputs(props.of), moreInputs(props.of)];
+  const main = createMemo(() => inUse(inSight), [], { equals: sameNames });
+  const more = createMemo(() => inUse(inFold), [], { equals: sameNames });
+  const fields = (inputs: () => readonly Named[], slider: boolean) => (
+    <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+      <For each={inputs()}>
+        {([name, input]) => (
+          <InputField
+            id={`${props.of.id}-${name}`}
+            of={input}
+            value={valueOf(name, input)}
+            among={given()}
+            take={take(name, input)}
+            onState={onState(name)}
+            takeSpread={(spread) => takeSpread(name, spread)}
+            reset={putBack(name, input)}
+            slider={slider}
+          />
+        )}
+      </For>
+    </form>
+  );
+  const changed = () => more().filter(isChanged).length;
+  let folded: HTMLDetailsElement | undefined;
+  // What is wrong is never folded away.
+  createEffect(() => {
+    const isWrong = answer().trouble !== undefined || more().some(([name]) => wrong()[name]);
+    if (isWrong && folded) folded.open = true;
+  });
+
   return (
     <section ref={island} class="calculator" aria-labelledby={`${props.of.id}-title`}>
-      <h3 id={`${props.of.id}-title`}>{props.of.title}</h3>
-      <p class="purpose">{props.of.purpose}</p>
-      <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
-        <For each={Object.entries(props.of.inputs)}>
-          {([name, input]) => (
-            <Switch>
-              <Match when={isRows(input) && input}>
-                {(rows) => (
-                  <RowsField
-                    id={`${props.of.id}-${name}`}
-                    of={rows()}
-                    rows={valueOf(name, input) as readonly Readonly<Record<string, number>>[]}
-                    take={take(name, input)}
-                    onState={onState(name)}
-                  />
-                )}
-              </Match>
-              <Match when={isChoice(input) && input}>
-                {(choice) => (
-                  <ChoiceField
-                    id={`${props.of.id}-${name}`}
-                    label={choice().label}
-                    options={choice().options}
-                    value={valueOf(name, input) as string}
-                    take={take(name, input)}
-                  />
-                )}
-              </Match>
-              <Match when={isNumber(input) && input}>
-                {(number) => (
-                  <>
-                    <NumberField
-                      id={`${props.of.id}-${name}`}
-                      label={number().label}
-                      kind={number().kind}
-                      range={number().range}
-                      step={number().step}
-                      value={valueOf(name, input) as number}
-                      among={given()}
-                      take={take(name, input)}
-                      onState={onState(name)}
-                      ofHouse={'house' in input}
-                      slider
-                      reset={putBack(name, number())}
-                      takeSpread={
-                        unsure() ? (spread) => setPlusMinus({ ...plusMinus(), [name]: spread }) : undefined
-                      }
-                      meaning={notUsed(number())}
-                    />
-                    <Show when={'house' in input && input.house}>
-                      {(figure) => <WhatMoved of={figure()} />}
-                    </Show>
-                    <Show when={unsure()}>
-                      <NumberField
-                        id={`${props.of.id}-${name}-plus-minus`}
-                        label={`${number().label}, ±`}
-                        kind={number().kind}
-                        range={[0, number().range[1] - number().range[0]]}
-                        step={number().step}
-                        value={plusMinus()[name] ?? 0}
-                        plain
-                        take={(value) => void setPlusMinus({ ...plusMinus(), [name]: value })}
-                      />
-                    </Show>
-                  </>
-                )}
-              </Match>
-            </Switch>
-          )}
-        </For>
-      </form>
-      <p class="actions">
-        <label class="tick">
-          <input
-            type="checkbox"
-            autocomplete="off"
-            checked={unsure()}
-            onChange={(event) => setUnsure(event.currentTarget.checked)}
-          />
-          <span>Say how sure each figure is</span>
-        </label>
-      </p>
-      <Show when={answer().trouble}>
-        <p class="problem">{answer().trouble}</p>
+      <Show when={!props.alone}>
+        <h3 id={`${props.of.id}-title`}>{props.of.title}</h3>
+        <p class="purpose">{props.of.purpose}</p>
       </Show>
-      <dl class="results" data-stale={isStale() ? '' : undefined}>
-        <For each={outputs}>
-          {([name, output]) => (
-            <div>
-              <dt>{output.label}</dt>
-              <dd class="number">
-                {shown(name, output)}
-                <Show when={unsure()}>
-                  <span class="spread">
-                    {Object.values(plusMinus()).some((value) => value > 0) &&
-                      shownSpread(answer().result[name]!, spread()[name], output.kind, unitOf(output.kind))}
-                  </span>
-                </Show>
-                <Show when={output.keeps}>
-                  {(figure) => (
-                    <Keep
-                      figure={figure()}
-                      value={asKept(answer().result[name]!, output)}
-                      stale={isStale()}
-                    />
-                  )}
-                </Show>
-              </dd>
-            </div>
-          )}
-        </For>
-      </dl>
-      <Show when={unsure()}>
-        <p class="note">
-          ± is from the inputs’ own ± alone. How far the sum itself may be off
-          {props.of.sources.includes('de-nevers')
-            ? ', here above all the formula for vapour, is not in it: “How sure the round is” shows how much that can be.'
-            : ' is not in it.'}
-        </p>
-      </Show>
-      <Show when={remark()}>{(said) => <p class="remark">{said()}</p>}</Show>
+      <div class="given">
+        {fields(main, true)}
+        <Show when={more().length > 0}>
+          <details class="more" ref={folded}>
+            <summary>More inputs{changed() > 0 && `: ${changed()} changed`}</summary>
+            {fields(more, false)}
+          </details>
+        </Show>
+        <HowSure
+          id={props.of.id}
+          inputs={[...main(), ...more()].filter(hasNumber)}
+          plusMinus={plusMinus()}
+          take={takeSpread}
+          ofVapour={props.of.sources.includes('de-nevers')}
+        />
+      </div>
+      <div class="found">
+        <Results outputs={outputs} result={answer().result} spread={spread()} stale={isStale()} />
+        <Show when={answer().trouble}>
+          <p class="problem">{answer().trouble}</p>
+        </Show>
+        <Show when={remark()}>{(said) => <p class="remark">{said()}</p>}</Show>
+      </div>
       <Show when={chart()}>{(drawn) => <Chart of={drawn()} />}</Show>
       <details class="working">
         <summary>The working</summary>
@@ -293,44 +221,7 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
   );
 }
 
-/** A result as the house would keep it: with the digits shown. */
-const asKept = (value: number, { kind, digits = kinds[kind].digits }: Output) =>
-  Number(value.toFixed(digits));
-
-/** The button that makes a result a figure of the house. */
-function Keep(props: { readonly figure: NumberName; readonly value: number; readonly stale: boolean }) {
-  const { house } = useHouse();
-  const [problem, setProblem] = createSignal<string>();
-  const isKept = () => house()[props.figure] === props.value;
-  const text = () => String(props.value);
-  return (
-    <>
-      <button
-        type="button"
-        class="keep"
-        aria-disabled={isKept() || props.stale}
-        onClick={() => !isKept() && !props.stale && setProblem(changeFigure(props.figure, props.value))}
-      >
-        {isKept() ? `${text()} is in my house` : `Use ${text()} in my house`}
-      </button>
-      <Show when={problem()}>
-        <span class="problem" role="alert">
-          {problem()}
-        </span>
-      </Show>
-    </>
-  );
-}
-
-/** A result cut down to the digits it is shown with. */
-function cutDown(value: number, { kind, digits = kinds[kind].digits }: Output): number {
-  return Math.floor(value * 10 ** digits + 1e-9) / 10 ** digits;
-}
-
-/** "± 3.2" in the unit of the result, to two figures; or that it cannot be told. */
-function shownSpread(value: number, spread: number | undefined, kind: KindName, unit: Unit): string {
-  if (spread === undefined) return ' ± not known: a limit is too close';
-  const shown = Math.abs(unit.fromCore(value + spread) - unit.fromCore(value));
-  const digits = shown > 0 ? Math.min(6, Math.max(0, 1 - Math.floor(Math.log10(shown)))) : kinds[kind].digits;
-  return ` ± ${formatNumber(shown, digits)}`;
-}
+type Named = readonly [string, Input];
+const hasNumber = (named: Named): named is readonly [string, NumberInput] => isNumber(named[1]);
+const sameNames = (one: readonly Named[], other: readonly Named[]) =>
+  one.length === other.length && one.every(([name], i) => name === other[i]![0]);

@@ -3,6 +3,6 @@ import { distilling } from '../calculators/distilling/index.ts';
 import { Calculator } from './Calculator.tsx';
 import { pick } from './pick.ts';
 
-export default function DistillingCalculator(props: { readonly of: string }) {
-  return <Calculator of={pick(distilling, props.of)} />;
+export default function DistillingCalculator(props: { readonly of: string; readonly alone?: boolean }) {
+  return <Calculator of={pick(distilling, props.of)} alone={props.alone ?? false} />;
 }

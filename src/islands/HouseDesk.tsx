@@ -58,7 +58,7 @@ export default function HouseDesk() {
 
   return (
     <section class="calculator house-desk" aria-labelledby="house-desk-title">
-      <h2 id="house-desk-title">Your houses</h2>
+      <h2 id="house-desk-title">Name, files and other houses</h2>
       <Troubles />
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <div class="field" data-state={problem() ? 'wrong' : 'ok'}>
@@ -99,10 +99,10 @@ export default function HouseDesk() {
           type="button"
           onClick={() => {
             copyHouse();
-            setSaid(`${name()} is open, a copy to go on with.`);
+            setSaid(`${name()} is open: work on this copy, the first stays as it is.`);
           }}
         >
-          Go on with a copy
+          Work on a copy
         </button>{' '}
         <button type="button" onClick={save}>
           Save to a file
@@ -114,7 +114,7 @@ export default function HouseDesk() {
           type="button"
           onClick={() => {
             resetHouse();
-            setSaid(`All figures are ${builtInName}’s again.`);
+            setSaid(`Every figure is ${builtInName}’s again.`);
           }}
         >
           Put all figures back to {builtInName}’s
@@ -124,7 +124,7 @@ export default function HouseDesk() {
         {said()}
       </p>
       <Show when={others().length > 0}>
-        <h3>On the shelf</h3>
+        <h3>Your other houses</h3>
         <ul class="shelf">
           <For each={others()}>
             {(other) => (
@@ -144,11 +144,11 @@ export default function HouseDesk() {
                   type="button"
                   onClick={(event) => {
                     dropHouse(other);
-                    setSaid(`${seenName(other)} is off the shelf.`);
+                    setSaid(`${seenName(other)} is removed.`);
                     focusAfter(event, () => saying);
                   }}
                 >
-                  Take {seenName(other)} off the shelf
+                  Remove {seenName(other)}
                 </button>
               </li>
             )}

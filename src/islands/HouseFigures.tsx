@@ -1,4 +1,4 @@
-// The figures of one stage of the house, to be changed by the reader.
+// Some figures of the house, to be changed by the reader: a line each, and what each means a touch away.
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { foreshotsCount } from '../core/distilling/foreshots.ts';
 import { figureTable } from '../core/figures/index.ts';
@@ -11,6 +11,7 @@ import {
   choiceFigures,
   numberFigures,
   type ChoiceName,
+  type FigureName,
   type NumberName,
   type Stage,
 } from '../house/figures.ts';
@@ -23,8 +24,10 @@ import { Troubles } from './Troubles.tsx';
 import { WhatMoved } from './WhatMoved.tsx';
 
 export interface HouseFiguresProps {
-  readonly stage: Stage;
-  /** Also tells of each figure what is usual and what follows from it. */
+  /** The stage whose figures they are; without it, only those of the house that are named. */
+  readonly stage?: Stage;
+  readonly only?: readonly FigureName[];
+  /** Also tells of each figure what follows from it. */
   readonly full?: boolean;
   /** Titles of the calculators that take each figure. */
   readonly uses?: Readonly<Record<string, readonly string[]>>;
@@ -34,15 +37,21 @@ export default function HouseFigures(props: HouseFiguresProps) {
   let island: HTMLElement | undefined;
   const { house, line, name } = useHouseAtHand(() => island);
   const warned = createMemo(() => cautions(line()).filter(({ figure }) => figure !== undefined));
-  const numbers = (Object.keys(numberFigures) as NumberName[]).filter(
-    (n) => numberFigures[n].stage === props.stage,
+  const isAsked = (name: FigureName, stage: Stage) =>
+    props.only?.includes(name) ?? (props.stage === undefined || stage === props.stage);
+  const numbers = (Object.keys(numberFigures) as NumberName[]).filter((n) =>
+    isAsked(n, numberFigures[n].stage),
   );
-  const choices = (Object.keys(choiceFigures) as ChoiceName[]).filter(
-    (n) => choiceFigures[n].stage === props.stage,
+  const choices = (Object.keys(choiceFigures) as ChoiceName[]).filter((n) =>
+    isAsked(n, choiceFigures[n].stage),
   );
 
   return (
-    <section ref={island} class="house-figures" aria-label={`Figures of ${name()}, ${props.stage}`}>
+    <section
+      ref={island}
+      class="house-figures"
+      aria-label={`Figures of ${name()}${props.stage ? `, ${props.stage}` : ''}`}
+    >
       <Show when={!props.full}>
         <Troubles />
       </Show>
@@ -54,10 +63,10 @@ export default function HouseFigures(props: HouseFiguresProps) {
                 id={`house-${choice}`}
                 label={choiceFigures[choice].label}
                 options={choiceFigures[choice].options}
-                meaning={choiceFigures[choice].meaning}
                 value={house()[choice]}
                 take={(value) => changeFigure(choice, value)}
               />
+              <About label={choiceFigures[choice].label} meaning={choiceFigures[choice].meaning} />
               <WhatMoved of={choice} />
             </div>
           )}
@@ -84,11 +93,16 @@ export default function HouseFigures(props: HouseFiguresProps) {
                     kind={kind}
                     range={range}
                     step={step}
-                    meaning={meaning + usually(figure)}
                     value={house()[figure]}
                     among={house()}
                     take={(value) => changeFigure(figure, value)}
                     reset={isChanged() ? () => changeFigure(figure, builtInHouse[figure]) : undefined}
+                  />
+                  <About
+                    label={label}
+                    meaning={meaning + usually(figure)}
+                    from={props.full ? figure : undefined}
+                    uses={props.uses?.[figure]}
                   />
                   <WhatMoved of={figure} />
                   <Show when={isUnusual()}>
@@ -97,9 +111,6 @@ export default function HouseFigures(props: HouseFiguresProps) {
                   <For each={warned().filter((caution) => caution.figure === figure)}>
                     {({ says }) => <p class="unusual">{says}</p>}
                   </For>
-                  <Show when={props.full}>
-                    <Follows from={figure} uses={props.uses?.[figure] ?? []} />
-                  </Show>
                 </div>
               </Show>
             );
@@ -108,11 +119,11 @@ export default function HouseFigures(props: HouseFiguresProps) {
       </form>
       <Show when={!props.full}>
         <p class="note of-house-note">
-          In the sums of this page, a field marked “house” is a figure of the house too, of this chapter or
-          another. Change it there and it changes in the whole book; “put back” beside it undoes it.
+          A field marked “house” in a calculator is one of these figures: change it there and it changes in
+          the whole book. “Put back” undoes it.
         </p>
         <p class="actions">
-          <a href="../house/">All figures of the house, and your other houses</a>
+          <a href="../house/">Your house: all its figures, and your other houses</a>
         </p>
       </Show>
     </section>
@@ -130,17 +141,25 @@ function usually(figure: NumberName): string {
   return ` Usual: ${ends}${unit && ` ${unit}`} (${sources[known.source].short}).`;
 }
 
-/** What moves when the figure moves one step: worked out when it is opened, and live from then on. */
-function Follows(props: { readonly from: NumberName; readonly uses: readonly string[] }) {
+interface AboutProps {
+  readonly label: string;
+  readonly meaning: string;
+  /** The figure whose consequences are told too. */
+  readonly from?: NumberName | undefined;
+  /** Titles of the calculators that take the figure. */
+  readonly uses?: readonly string[] | undefined;
+}
+/** What a figure means, and what moves when it moves one step: worked out when it is opened, and live from then on. */
+function About(props: AboutProps) {
   const { house, line } = useHouse();
   const [open, setOpen] = createSignal(false);
-  const found = createMemo(() => (open() ? followsFrom(house(), line(), props.from) : undefined));
+  const found = createMemo(() =>
+    open() && props.from ? followsFrom(house(), line(), props.from) : undefined,
+  );
   return (
-    <details class="follows" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>What follows, and where it is used</summary>
-      <p>
-        {props.uses.length > 0 ? `Used in the line and in: ${props.uses.join('; ')}.` : 'Used in the line.'}
-      </p>
+    <details class="about" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary aria-label={`About ${props.label}`}>?</summary>
+      <p>{props.meaning}</p>
       <Show when={found()}>
         {(consequence) => (
           <Show
@@ -149,7 +168,7 @@ function Follows(props: { readonly from: NumberName; readonly uses: readonly str
               <p>
                 {consequence().refused
                   ? `At ${consequence().step} the house would not run: ${consequence().refused}`
-                  : `At ${consequence().step} instead, none of the main figures of the line moves.`}
+                  : `At ${consequence().step} instead, none of the main figures moves.`}
               </p>
             }
           >
@@ -165,6 +184,9 @@ function Follows(props: { readonly from: NumberName; readonly uses: readonly str
             </ul>
           </Show>
         )}
+      </Show>
+      <Show when={props.uses?.length}>
+        <p>Calculators that use it: {props.uses!.join('; ')}.</p>
       </Show>
     </details>
   );

@@ -1,5 +1,5 @@
 // A number with its unit, its allowed range and, when something is wrong, one sentence that says what.
-import { createEffect, createSignal, For, on, Show, untrack } from 'solid-js';
+import { createEffect, createSignal, For, on, onCleanup, Show, untrack } from 'solid-js';
 import { fieldDecimals, formatNumber, rangeProblem, wasGiven, allowed } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
 import { readQuantity } from '../core/reading/quantity.ts';
@@ -140,6 +140,9 @@ export function NumberField(props: NumberFieldProps) {
       },
     ),
   );
+
+  // A field that goes takes its problem with it.
+  onCleanup(() => untrack(problem) !== undefined && props.onState?.(false));
 
   // Said once the reader rests: on its way to 62 a 6 may be out of range.
   useAnnouncement(

@@ -66,13 +66,15 @@ export function RowsField(props: RowsFieldProps) {
               <Show when={fewer()}>
                 <button
                   type="button"
+                  aria-label={`Remove row ${i + 1}`}
+                  title={`Remove row ${i + 1}`}
                   onClick={(event) => {
                     const before = props.rows.length;
                     change(props.rows.filter((_, at) => at !== i));
                     if (props.rows.length < before) focusAfter(event, firstField(i));
                   }}
                 >
-                  Take row {i + 1} out
+                  ×
                 </button>
               </Show>
             </li>
@@ -88,7 +90,7 @@ export function RowsField(props: RowsFieldProps) {
             if (props.rows.length > before) focusAfter(event, firstField(before));
           }}
         >
-          One row more
+          Add a row
         </button>
       </Show>
       <Show when={problem()}>

@@ -18,17 +18,21 @@ function roundStep(length: number, count: number): number {
   return ROUND.map((n) => n * power).find((n) => n >= rough * 0.999)!;
 }
 
-/** The next end of an axis from nothing that falls on one of about `count` marks. */
-export function roundUp(end: number, count: number): number {
-  const step = roundStep(end, count);
+/** The next end of an axis that falls on one of about `count` marks over a length, by itself that from nothing. */
+export function roundUp(end: number, count: number, length = end): number {
+  const step = roundStep(length, count);
   return step * Math.ceil(end / step - TINY);
 }
 
-/** Round numbers between the least and greatest of `values`, about `count` of them. */
-export function axisTicks(values: readonly number[], count: number): readonly number[] {
+/** The end before, likewise. */
+export const roundDown = (end: number, length: number, count: number): number =>
+  -roundUp(-end, count, length);
+
+/** Round numbers between the least and greatest of `values`, about `count` of them and no closer than `least`. */
+export function axisTicks(values: readonly number[], count: number, least = 0): readonly number[] {
   const [low, high] = [Math.min(...values), Math.max(...values)];
   if (!(high > low)) return [low];
-  const step = roundStep(high - low, count);
+  const step = Math.max(least, roundStep(high - low, count));
   const first = Math.ceil(low / step - TINY);
   return Array.from({ length: Math.floor(high / step + TINY) - first + 1 }, (_, i) => (first + i) * step);
 }

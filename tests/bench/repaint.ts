@@ -115,7 +115,6 @@ function fillBlankPage(): void {
 /** Opens a page with all its islands, on another house than the built-in one, of which the page says that it is. */
 async function ready(page: Page, address: string, { page: where, control, keys }: Control): Promise<void> {
   await page.goto(address + where, { waitUntil: 'networkidle' });
-  await page.evaluate(() => dispatchEvent(new Event('figures-changed'))); // brings every island, as the first change does
   await page.locator(control).first().scrollIntoViewIfNeeded();
   await page.waitForFunction(
     (selector) => !document.querySelector(selector)!.closest('astro-island')!.hasAttribute('ssr'),

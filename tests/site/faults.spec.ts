@@ -168,30 +168,12 @@ test('opened from a file system: text, tables and drawings are there, and the pa
   await expect(page.locator('h1')).toHaveText('Mashing');
 });
 
-test('no script comes, or a page is printed at once: every calculator has its fields all the same', async ({
-  page,
-}) => {
-  const without = page.locator('.calculator:not(:has(form))');
-  await page.goto('/distilling/', { waitUntil: 'networkidle' });
-  expect(await without.count()).toBeGreaterThan(3); // they come with their islands
-  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-  await expect(without).toHaveCount(0);
-
-  for (const scripts of [/_astro\/islands\..*\.js/, /_astro\/.*\.js/]) {
-    await page.route(scripts, (route) => route.abort());
-    await page.goto('/distilling/');
-    await expect(page.locator('.script-lost')).toBeVisible();
-    await expect(without).toHaveCount(0);
-  }
-});
-
 test('a script that fails half way: the page says so, the rest works, what was saved is untouched', async ({
   page,
 }) => {
   await page.addInitScript(([key, text]) => localStorage.setItem(key!, text!), [HOUSE, sallowby]);
-  await page.route(/DistillingCalculator/, (route) => route.abort());
-  await page.goto('/distilling/');
-  await page.evaluate(() => dispatchEvent(new Event('figures-changed')));
+  await page.route(/RoundSpread/, (route) => route.abort());
+  await page.goto('/distilling/work/');
   await expect(page.locator('.script-lost')).toBeVisible();
   await expect(page.locator('.script-lost')).toContainText('What you saved is untouched');
   await expect(page.locator('[data-figure="house.heartEnd"]').first()).toHaveText(/^60\D/);

@@ -32,9 +32,8 @@ export function watch(page: Page): string[] {
   return wrong;
 }
 
-/** Waits until every island of the page has taken over from the built text, those further down as well, which wait for a changed figure. */
+/** Waits until every island of the page has taken over from the built text. */
 export async function ready(page: Page): Promise<void> {
-  await page.evaluate(() => dispatchEvent(new Event('figures-changed')));
   await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
 }
 
@@ -46,12 +45,6 @@ export async function open(page: Page, address: string): Promise<void> {
 
 /** What breaks the accessibility rules on a page as it stands, or in one part of it, in light and dark: each rule with its first places. */
 export async function broken(page: Page, part = 'html'): Promise<readonly string[]> {
-  // The rules ask for the place of every element; what is not laid out yet would be laid out anew for each.
-  await page.evaluate(() => {
-    const style = new CSSStyleSheet();
-    style.replaceSync('* { content-visibility: visible !important }');
-    document.adoptedStyleSheets = [style];
-  });
   const found: string[] = [];
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
@@ -66,7 +59,6 @@ export async function broken(page: Page, part = 'html'): Promise<readonly string
           .join(', ')}`,
       );
   }
-  await page.evaluate(() => (document.adoptedStyleSheets = []));
   return found;
 }
 

@@ -68,8 +68,8 @@ export const faultsOf = (page: Page, paper: PaperName): Promise<string[]> =>
         element.matches(
           '.card, .caution, .chart, .questions > li, tr, .field, .results, .drawing-figure:not(.in-and-out), .in-and-out > *, .foot',
         ) ||
-        (element.matches('.calculator > .inputs') && !element.closest('.cross-check')) ||
-        (element.matches('.calculator[aria-labelledby$="-title"]:has(> .purpose + .inputs + .actions)') &&
+        (element.matches('.calculator > .inputs, .given > .inputs') && !element.closest('.cross-check')) ||
+        (element.matches('.calculator[aria-labelledby$="-title"]:has(> .given)') &&
           !element.querySelector('.chart'));
       if (staysWhole && style.breakInside !== 'avoid') faults.add(`${name(element)} may be split`);
       if (staysWhole && box.height > height) faults.add(`${name(element)} is higher than the paper`);

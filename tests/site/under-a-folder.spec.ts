@@ -49,7 +49,7 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
   HouseDesk: [
     'house/',
     async (page) => {
-      await button(page, 'Go on with a copy').click();
+      await button(page, 'Work on a copy').click();
       await expect(page.locator('.shelf li').first()).toBeVisible();
     },
   ],

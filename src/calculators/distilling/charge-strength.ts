@@ -24,6 +24,7 @@ export default defineCalculator({
   sources: ['de-nevers', 'oiml-r22'],
   cautions: ['licence', 'ethanol-vapour'],
   inputs: { ...spiritCharge, ...houseCuts },
+  main: ['strength', 'volume', 'heartEnd', 'feintsEnd'],
   outputs: {
     heart: { kind: 'volume20', label: 'Heart' },
     heartStrength: { kind: 'strength', label: 'Its strength' },

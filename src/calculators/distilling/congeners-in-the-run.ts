@@ -37,6 +37,7 @@ export default defineCalculator({
     ...spiritCharge,
     ...houseCuts,
   },
+  main: ['trace', 'strength', 'heartEnd', 'feintsEnd'],
   outputs: {
     foreshots: { kind: 'percent', label: 'In the foreshots', digits: 0 },
     heart: { kind: 'percent', label: 'In the heart', digits: 0 },

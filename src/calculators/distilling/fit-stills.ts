@@ -129,6 +129,7 @@ export default defineCalculator({
       value: 0.3,
     },
   },
+  main: ['known', 'lowWinesStrength', 'lowWinesVolume', 'potAle', 'safe'],
   outputs: {
     washReflux: { kind: 'share', label: 'Reflux of the wash still', keeps: 'washReflux' },
     washSure: { kind: 'share', label: 'Wash still, known to ±', digits: 3 },

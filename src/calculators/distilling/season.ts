@@ -39,6 +39,7 @@ export default defineCalculator({
     ...houseCuts,
     ...houseLimit,
   },
+  main: ['rounds', 'missed', 'heartEnd', 'feintsEnd', 'washStrength'],
   outputs: {
     settled: { kind: 'count', label: 'In balance, to a thousandth, from round' },
     balanced: { kind: 'alcohol', label: 'Heart in balance' },
@@ -105,6 +106,7 @@ export default defineCalculator({
     const rounds = isRefusal(told) ? [] : told.rounds;
     return {
       caption: 'Pure alcohol in the heart, round by round',
+      as: 'bars',
       columns: [
         { kind: 'count', label: 'Round', values: rounds.map((_, i) => i + 1) },
         { kind: 'alcohol', label: 'Heart', values: rounds.map(({ heart }) => heart.alcohol) },

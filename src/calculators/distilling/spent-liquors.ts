@@ -44,6 +44,7 @@ export default defineCalculator({
     mashesPerWeek: { house: 'mashesPerWeek' },
     weeksPerYear: { house: 'weeksPerYear' },
   },
+  main: ['wash', 'potAle', 'lees', 'mashesPerWeek'],
   outputs: {
     ratio: { kind: 'percent', label: 'Pot ale, part of the wash' },
     potAlePerAlcohol: { kind: 'perAlcohol', label: 'Pot ale, for a litre in the heart' },

@@ -58,6 +58,7 @@ export default defineCalculator({
     },
     ...cooling,
   },
+  main: ['volume', 'strength', 'feintsEnd', 'power'],
   outputs: {
     heatUp: { kind: 'energy', label: 'Heat to warm the charge', digits: 0 },
     boilOff: { kind: 'energy', label: 'Heat to boil off foreshots, heart and feints', digits: 0 },

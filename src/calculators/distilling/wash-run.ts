@@ -40,6 +40,7 @@ export default defineCalculator({
     leavesAt: { kind: 'temperature', label: 'Low wines leave at', range: [5, 60], step: 1, value: 20 },
     ...cooling,
   },
+  main: ['washVolume', 'washStrength', 'washEnd', 'power'],
   outputs: {
     volume: { kind: 'volume20', label: 'Low wines' },
     strength: { kind: 'strength', label: 'Their strength' },

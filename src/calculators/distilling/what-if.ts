@@ -57,6 +57,7 @@ export default defineCalculator({
     ...houseCuts,
     ...houseLimit,
   },
+  main: ['change', 'cutBy', 'refluxBy', 'heartEnd', 'feintsEnd'],
   outputs: {
     heart: { kind: 'volume20', label: 'Heart', digits: 1 },
     heartMore: { kind: 'volume20', label: 'Heart, against now', digits: 1 },

@@ -67,6 +67,7 @@ export default defineCalculator({
     },
     watched: { kind: 'hours', label: 'Time considered', range: [0.5, 24], step: 0.5, value: 4 },
   },
+  main: ['room', 'freshAir', 'escapes', 'gas'],
   outputs: {
     flow: { kind: 'flow', label: 'Gas into the room', digits: 1 },
     steady: { kind: 'ppm', label: 'Level at which it would settle', digits: 0 },
@@ -109,6 +110,10 @@ export default defineCalculator({
     const at = Array.from({ length: CHART_STEPS + 1 }, (_, i) => (i * given.watched) / CHART_STEPS);
     return {
       caption: 'Carbon dioxide in mixed air',
+      limits: [
+        { value: EIGHT_HOURS, label: 'limit over eight hours (common practice)' },
+        { value: QUARTER_HOUR, label: 'limit over a quarter of an hour (common practice)' },
+      ],
       columns: [
         { kind: 'minutes', label: 'Minutes', values: at.map((hour) => 60 * hour) },
         { kind: 'ppm', label: 'Carbon dioxide', values: at.map((hour) => levelAfter(room, hours(hour))) },

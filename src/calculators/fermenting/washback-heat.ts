@@ -88,6 +88,7 @@ export default defineCalculator({
     },
     from: { kind: 'temperature', label: 'Cooling comes on at', range: [10, 40], step: 0.5, value: 32 },
   },
+  main: ['original', 'final', 'start', 'power', 'from'],
   outputs: {
     peak: { kind: 'temperature', label: 'Warmest' },
     peakHour: { kind: 'hours', label: 'First reached at' },
@@ -141,6 +142,7 @@ export default defineCalculator({
     const uncooled = every(follow(given, quantity('power', 0)));
     return {
       caption: 'Temperature of the wash',
+      limits: [{ value: WARM, label: 'as high as a peak should come (common practice)' }],
       columns: [
         { kind: 'hours', label: 'Hours', values: states.map(({ hour }) => hour) },
         { kind: 'temperature', label: 'Temperature', values: states.map((state) => state.temperature) },

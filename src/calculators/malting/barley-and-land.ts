@@ -59,6 +59,7 @@ export default defineCalculator({
       from: 'malt.spiritYield',
     },
   },
+  main: ['known', 'malt', 'barley', 'land', 'screenings', 'spiritYield'],
   outputs: {
     maltMade: { kind: 'mass', label: 'Malt' },
     steeped: { kind: 'mass', label: 'Barley steeped' },

@@ -86,6 +86,7 @@ export default defineCalculator({
       sized: { by: 'maltPerMash' },
     },
   },
+  main: ['load', 'green', 'breakAt', 'airOn', 'flow'],
   outputs: {
     water: { kind: 'mass', label: 'Water to drive off' },
     taken: { kind: 'ratio', label: 'Water to a kilogram of dry air, kg', digits: 4 },

@@ -45,6 +45,7 @@ export default defineCalculator({
     fermentability: { house: 'fermentability' },
     measured: { label: 'Soluble extract, measured', house: 'solubleExtract' },
   },
+  main: ['nitrogen', 'constant', 'moisture', 'fermentability'],
   outputs: {
     protein: { kind: 'percent', label: 'Protein, of the dry matter', digits: 2 },
     dryExtract: { kind: 'percent', label: 'Extract of the dry matter, estimated' },

@@ -89,6 +89,7 @@ export default defineCalculator({
       value: HYDRATION_ENERGY,
     },
   },
+  main: ['target', 'water', 'programme'],
   outputs: {
     reached: { kind: 'percent', label: 'Moisture at the end' },
     taken: { kind: 'mass', label: 'Water taken up' },

@@ -30,6 +30,7 @@ export default defineCalculator({
     mashes: { house: 'mashesPerWeek' },
     weeks: { house: 'weeksPerYear' },
   },
+  main: ['malt', 'efficiency', 'draffMoisture'],
   outputs: {
     wet: { kind: 'mass', label: 'Wet draff of a mash' },
     dry: { kind: 'mass', label: 'Dry matter in it' },

@@ -48,6 +48,7 @@ export default defineCalculator({
       value: 1.006,
     },
   },
+  main: ['volume', 'gravity', 'givenVolume', 'givenGravity'],
   outputs: {
     efficiency: { kind: 'percent', label: 'Efficiency of this mash' },
     ofWortAlone: { kind: 'percent', label: 'Efficiency by the wort alone' },

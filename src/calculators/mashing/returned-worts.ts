@@ -19,6 +19,7 @@ export default defineCalculator({
   sources: ['derived', 'sugar-tables', 'memory'],
   cautions: ['hot-liquor'],
   inputs: bedInputs,
+  main: ['malt', 'ratio', 'strike', 'later'],
   outputs: {
     plato: { kind: 'plato', label: 'Strength of the returned wort' },
     weakVolume: { kind: 'volume20', label: 'Wort returned' },
@@ -69,6 +70,7 @@ export default defineCalculator({
     const worts = firstMashes(found, MASHES);
     return {
       caption: 'Part of the malt’s extract in the wort, from a first mash with fresh water',
+      as: 'bars',
       columns: [
         { kind: 'count', label: 'Mash', values: worts.map((_, i) => i + 1) },
         { kind: 'percent', label: 'In the wort', values: worts.map((extract) => (100 * extract) / promised) },

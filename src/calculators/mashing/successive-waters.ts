@@ -27,6 +27,7 @@ export default defineCalculator({
   sources: ['derived', 'sugar-tables', 'memory'],
   cautions: ['hot-liquor'],
   inputs: bedInputs,
+  main: ['malt', 'ratio', 'strike', 'later'],
   outputs: {
     volume: { kind: 'volume20', label: 'Wort collected' },
     gravity: { kind: 'gravity', label: 'Its gravity' },
@@ -88,6 +89,7 @@ export default defineCalculator({
     const worts = runoffs.map((runoff) => asWort(runoff) as Exclude<ReturnType<typeof asWort>, Refusal>);
     return {
       caption: 'Extract that each water carries off',
+      as: 'bars',
       columns: [
         { kind: 'count', label: 'Which water', values: runoffs.map((_, i) => i + 1) },
         { kind: 'mass', label: 'Extract', values: runoffs.map(({ extract }) => extract) },

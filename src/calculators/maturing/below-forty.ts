@@ -56,6 +56,7 @@ export default defineCalculator({
       usedWhen: { choice: 'by', is: ['evenly'] },
     },
   },
+  main: ['by', 'strength', 'loss', 'yearly', 'limit'],
   outputs: {
     year: { kind: 'years', label: 'Strong enough for', digits: 1 },
     strength: { kind: 'strength', label: 'Strength then, or after 60 years', digits: 1 },
@@ -102,6 +103,7 @@ export default defineCalculator({
     const evenly = (year: number) => Math.max(0, given.strength - year * given.yearly);
     return {
       caption: 'Strength, year by year',
+      limits: [{ value: given.limit, label: 'must not fall below' }],
       columns: [
         { kind: 'years', label: 'Year', values: ages },
         {

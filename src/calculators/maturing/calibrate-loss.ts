@@ -38,6 +38,7 @@ export default defineCalculator({
     foundStrength: { kind: 'strength', label: 'Strength found', range: [20, 95], step: 0.1, value: 59.3 },
     humidity: { kind: 'percent', label: 'Humidity over those years', range: [20, 98], step: 1, value: 80 },
   },
+  main: ['volume', 'strength', 'years', 'foundVolume', 'foundStrength'],
   outputs: {
     loss: { kind: 'percent', label: 'Alcohol lost in a year, at filling strength', digits: 2 },
     steady: { kind: 'percent', label: 'Humidity at which strength is steady', digits: 1 },
@@ -95,6 +96,7 @@ export default defineCalculator({
     });
     return {
       caption: 'Strength between the two readings',
+      below: 2,
       columns: [
         { kind: 'years', label: 'Year', values: record.map(({ year }) => year) },
         { kind: 'strength', label: 'Strength', values: record.map(({ strength }) => strength) },

@@ -69,6 +69,7 @@ export default defineCalculator({
     steady: storeInputs.steady,
     years: { label: 'Years', house: 'yearsInWood' },
   },
+  main: ['size', 'strength', 'temperature', 'humidity', 'years'],
   outputs: {
     volume: { kind: 'volume20', label: 'Left in the cask', digits: 1 },
     strength: { kind: 'strength', label: 'Strength', digits: 1 },
@@ -129,6 +130,7 @@ export default defineCalculator({
     const record = ageCask(plan(given));
     return {
       caption: 'Strength of the cask in this store, year by year',
+      below: 2,
       columns: [
         { kind: 'years', label: 'Year', values: record.map(({ year }) => year) },
         { kind: 'strength', label: 'Strength', values: record.map(({ strength }) => strength) },

@@ -42,6 +42,7 @@ export default defineCalculator({
     years: { label: 'Years', house: 'yearsInWood' },
     indrink: indrinkInput,
   },
+  main: ['size', 'strength', 'years', 'loss', 'humidity'],
   outputs: {
     volume: { kind: 'volume20', label: 'Left in the cask', digits: 1 },
     strength: { kind: 'strength', label: 'Strength', digits: 1 },
@@ -68,6 +69,7 @@ export default defineCalculator({
     const record = ageCask(plan(given));
     return {
       caption: 'Strength of the cask, year by year',
+      below: 2,
       columns: [
         { kind: 'years', label: 'Year', values: record.map(({ year }) => year) },
         { kind: 'strength', label: 'Strength', values: record.map(({ strength }) => strength) },

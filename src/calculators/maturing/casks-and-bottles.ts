@@ -29,6 +29,7 @@ export default defineCalculator({
     bottle: { house: 'bottleSize' },
     perCase: { kind: 'count', label: 'Bottles in a case', range: [1, 48], step: 1, value: 6 },
   },
+  main: ['volume', 'from', 'to', 'bottle'],
   outputs: {
     bottles: { kind: 'count', label: 'Bottles', digits: 0 },
     cases: { kind: 'count', label: 'Full cases', digits: 0 },

@@ -56,6 +56,7 @@ export default defineCalculator({
     temperature: { kind: 'temperature', label: 'Its temperature', range: [-5, 35], step: 1, value: 15 },
     casks: { kind: 'count', label: 'Casks moved at once', range: [1, 100], step: 1, value: 1 },
   },
+  main: ['cask', 'size', 'wood', 'strength', 'casks'],
   outputs: {
     total: { kind: 'mass', label: 'One full cask' },
     spirit: { kind: 'mass', label: 'Spirit in it' },

@@ -31,6 +31,7 @@ export default defineCalculator({
     },
     ...filledInputs,
   },
+  main: ['dip', 'bung', 'head', 'length', 'strength'],
   outputs: {
     found: { kind: 'volume20', label: 'Found, at 20 °C', digits: 1 },
     alcohol: { kind: 'alcohol', label: 'Pure alcohol found' },

@@ -36,6 +36,7 @@ export default defineCalculator({
     },
     ...filledInputs,
   },
+  main: ['gross', 'tare', 'strength', 'filled', 'years'],
   outputs: {
     found: { kind: 'volume20', label: 'Found, at 20 °C', digits: 1 },
     alcohol: { kind: 'alcohol', label: 'Pure alcohol found' },

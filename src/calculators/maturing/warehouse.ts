@@ -42,6 +42,7 @@ export default defineCalculator({
     loss: { house: 'alcoholLoss' },
     indrink: indrinkInput,
   },
+  main: ['casks', 'size', 'strength', 'years'],
   outputs: {
     stock: { kind: 'count', label: 'Casks in the full store' },
     alcohol: { kind: 'alcohol', label: 'Pure alcohol in them', digits: 0 },
@@ -83,6 +84,7 @@ export default defineCalculator({
     const record = stock(given, span);
     return {
       caption: 'Pure alcohol in the store, just after each year’s filling',
+      as: 'bars',
       columns: [
         { kind: 'years', label: 'Year', values: record.map(({ year }) => year) },
         { kind: 'alcohol', label: 'Pure alcohol', values: record.map(({ alcohol }) => alcohol) },

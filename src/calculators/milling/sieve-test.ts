@@ -39,6 +39,7 @@ export default defineCalculator({
     wantedFlour: { label: 'Flour wanted', house: 'flour' },
     tolerance: { kind: 'percent', label: 'Tolerance, either way', range: [0.5, 20], step: 0.5, value: 3 },
   },
+  main: ['putOn', 'husk', 'grits', 'flour'],
   outputs: {
     husk: { kind: 'percent', label: 'Husk' },
     grits: { kind: 'percent', label: 'Grits' },
