@@ -78,6 +78,7 @@ export function Knob(props: KnobProps) {
         onKeyDown={press}
       >
         <circle class="reach" cx={props.rail[0]} cy={y(props.handle.part).toFixed(2)} r="25" />
+        <circle class="ring" cx={props.rail[0]} cy={y(props.handle.part).toFixed(2)} r="14" />
         <circle class="grip" cx={props.rail[0]} cy={y(props.handle.part).toFixed(2)} r="9" />
       </g>
     </>

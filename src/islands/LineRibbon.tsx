@@ -11,13 +11,13 @@ const along: Course = {
 };
 /** Down it: as high as each station’s words and steps; the same proportions are in `line.css`. */
 const down: Course = {
-  bounds: [0, 70, 114, 184, 228, 340, 452, 496],
+  bounds: [0, 64, 104, 168, 208, 316, 424, 464],
   perAcross: 0.9,
   isDown: true,
 };
 
 const outline = ({ promise, spirit, round, lost }: Ribbon) =>
-  `${promise} ${spirit} ${round} ${Object.values(lost).join(' ')}`;
+  [promise, spirit, round, ...Object.values(lost)].join(' ');
 
 interface RibbonProps {
   readonly flows: LineFlows;
@@ -49,6 +49,7 @@ function One(props: RibbonProps & { readonly course: Course; readonly name: stri
     >
       <path class="promise" d={ribbon().promise} />
       <path class="round" fill-rule="evenodd" d={ribbon().round} />
+      <path class="way" d={ribbon().way} />
       <path class="spirit" d={ribbon().spirit} />
       <Index each={Object.entries(ribbon().lost)}>
         {(loss) => <path class="loss" data-loss={loss()[0]} d={loss()[1]} />}

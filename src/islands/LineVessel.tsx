@@ -115,7 +115,8 @@ export function LineVessel(props: {
   readonly of: VesselName;
   readonly level: number;
   readonly before: number | undefined;
-  /** The handles that stand on it. */
+  /** True when handles stand on it. */
+  readonly isHeld: boolean;
   readonly children?: JSX.Element;
 }) {
   const vessel = vessels[props.of];
@@ -132,7 +133,7 @@ export function LineVessel(props: {
       viewBox={`0 0 130 ${HEIGHT}`}
       width="130"
       height={HEIGHT}
-      role="group"
+      role={props.isHeld ? 'group' : 'img'}
       aria-label={vessel.alt}
     >
       <clipPath id={`line-${props.of}`}>

@@ -1,5 +1,5 @@
 // The line from malt to bottle, live: vessels that fill, handles on them, and the alcohol as one ribbon.
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, For, Show, type JSX } from 'solid-js';
 import { formatNumber as n } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import { choiceFigures, numberFigures } from '../house/figures.ts';
@@ -58,7 +58,7 @@ const stations: readonly Station[] = [
     name: 'Spirit still',
     chapter: 'distilling',
     rails: { 'heart-begins': [40, 20, 132], 'heart-ends': [106, 20, 132] },
-    says: (_line, { round, lost }) => `${litres(round)} go round, lees take ${litres(lost.lees)}`,
+    says: (_line, { round, lost }) => `loop ${litres(round)}, lees ${litres(lost.lees)}`,
   },
   {
     id: 'cask',
@@ -75,32 +75,36 @@ const stations: readonly Station[] = [
   },
 ];
 const holds = choiceFigures.holds;
+const HINT = 'Move a knob. The ribbon is the alcohol of one mash, its width litres.';
 
-export default function LiveLine() {
+/** The line; what stands inside it comes between the drawing and the choice of what is held. */
+export default function LiveLine(props: { readonly children?: JSX.Element }) {
   let island: HTMLElement | undefined;
   const { line, house } = useHouseAtHand(() => island);
-  const [problem, setProblem] = createSignal<string>();
   /** The last change, if it is what brought the house to where it is drawn. */
   const trial = createMemo(() => {
     const last = lastTrial();
     return last && last.after === house() && last.before !== last.after ? last : undefined;
   });
+  const problem = () => lastTrial()?.problem;
   const before = createMemo(() => (trial() ? lineOf(trial()!.before) : line()));
   const hasMoved = () => trial() !== undefined;
+  /** The line that scales, rails and full vessels are made for: the one before the first of several moves, so that they stand still under the hand. */
+  const frame = createMemo<Line | undefined>((held) => (hasMoved() && held ? held : before()));
   const flows = createMemo(() => flowsOfLine(line()));
   const flowsBefore = createMemo(() => flowsOfLine(before()));
-  const room = createMemo(() => roomOf(flowsBefore(), flows()));
-  const levels = createMemo(() => levelsOf(line(), before(), line()));
-  const levelsBefore = createMemo(() => levelsOf(before(), before(), line()));
-  const handles = createMemo(() => lineHandles(line(), before()));
-  const handlesBefore = createMemo(() => lineHandles(before(), before()));
+  const room = createMemo(() => roomOf(flowsOfLine(frame()!), flows()));
+  const levels = createMemo(() => levelsOf(line(), frame()!, line()));
+  const levelsBefore = createMemo(() => levelsOf(before(), frame()!, line()));
+  const handles = createMemo(() => lineHandles(line(), frame()!, line()));
+  const handlesBefore = createMemo(() => lineHandles(before(), frame()!, line()));
   const of = (all: readonly LineHandle[], id: HandleId) => all.find((each) => each.id === id)!;
   const partBefore = (id: HandleId) => {
     const [was, is] = [of(handlesBefore(), id).part, of(handles(), id).part];
     return hasMoved() && was !== is ? was : undefined;
   };
   const levelBefore = (id: VesselName) => (hasMoved() ? levelsBefore()[id] : undefined);
-  const move = (handle: LineHandle, value: number) => setProblem(changeFigure(handle.figure, value));
+  const move = (handle: LineHandle, value: number) => void changeFigure(handle.figure, value);
   const bottles = (line: Line) => n(Math.floor(line.bottling.bottlesPerYear), 0);
   const gave = () =>
     (trial()?.gave ?? [])
@@ -131,18 +135,6 @@ export default function LiveLine() {
         </Show>
         <b>{bottles(line())}</b> bottles a year
       </p>
-      <p class="gave" classList={{ problem: problem() !== undefined }}>
-        <Show
-          when={problem()}
-          fallback={
-            <Show when={gave()} fallback="Move a knob, and see what becomes of the alcohol of one mash.">
-              Gives way: {gave()}.
-            </Show>
-          }
-        >
-          {problem()}
-        </Show>
-      </p>
       <div class="line">
         <ol>
           <For each={stations}>
@@ -154,6 +146,7 @@ export default function LiveLine() {
                     of={station.id}
                     level={levels()[station.id]}
                     before={levelBefore(station.id)}
+                    isHeld={ids.length > 0}
                   >
                     <For each={ids}>
                       {(id) => (
@@ -180,27 +173,17 @@ export default function LiveLine() {
         </ol>
         <LineRibbon flows={flows()} before={hasMoved() ? flowsBefore() : undefined} room={room()} />
       </div>
-      <div class="held">
-        <label>
-          <span>{holds.label}</span>{' '}
-          <select
-            autocomplete="off"
-            onChange={(event) => setProblem(changeFigure('holds', event.currentTarget.value))}
-          >
-            <For each={Object.entries(holds.options)}>
-              {([value, wording]) => (
-                <option value={value} selected={house().holds === value}>
-                  {wording}
-                </option>
-              )}
-            </For>
-          </select>
-        </label>
+      <div class="gave">
+        <p classList={{ problem: problem() !== undefined }}>
+          <Show when={problem()} fallback={gave() ? `Gives way: ${gave()}.` : HINT}>
+            {problem()}
+          </Show>
+        </p>
         <Show when={otherWay()}>
           {(way) => (
             <button
               type="button"
-              onClick={() => setProblem(changeFigure(trial()!.figure, trial()!.value, way().gives))}
+              onClick={() => void changeFigure(trial()!.figure, trial()!.value, way().gives)}
             >
               {way().says}
             </button>
@@ -212,6 +195,22 @@ export default function LiveLine() {
           </button>
         </Show>
       </div>
+      {props.children}
+      <label class="held">
+        <span>{holds.label}</span>{' '}
+        <select
+          autocomplete="off"
+          onChange={(event) => void changeFigure('holds', event.currentTarget.value)}
+        >
+          <For each={Object.entries(holds.options)}>
+            {([value, wording]) => (
+              <option value={value} selected={house().holds === value}>
+                {wording}
+              </option>
+            )}
+          </For>
+        </select>
+      </label>
     </section>
   );
 }

@@ -50,17 +50,18 @@ export interface Room {
   readonly round: number;
 }
 
-const MARKS = 5; // round numbers up to the end, about
-const SPARE = 1.25; // times the flow before a move: room to grow under the hand
+const MARKS = 8; // round numbers up to the end, about
+const [SPARE, SPARE_ROUND] = [1.25, 1.5]; // times what was: room to grow under the hand; what goes round grows fastest
 
 /** A round number with room to spare above what was, and in any case for what is: it stands still while a figure is moved. */
-export const roomFor = (was: number, is: number): number => roundUp(Math.max(SPARE * was, is), MARKS);
+export const roomFor = (was: number, is: number, spare = SPARE): number =>
+  roundUp(Math.max(spare * was, is), MARKS);
 
 /** Room for a line before a move and after it. */
 export function roomOf(before: LineFlows, after: LineFlows): Room {
   const widest = ({ promise, wash }: LineFlows) => Math.max(promise, wash);
   return {
     ribbon: roomFor(widest(before), widest(after)),
-    round: roomFor(before.round, after.round),
+    round: roomFor(before.round, after.round, SPARE_ROUND),
   };
 }

@@ -43,20 +43,19 @@ const rails = {
 
 const tidy = (value: number) => Number(value.toFixed(6));
 
-/** The rail of a figure; one that stands beyond its usual ends gets all that the figure can be. */
-function railOf(figure: NumberName, before: Line, now: number): Rail {
-  const was = before.house[figure];
+/** The rail of a figure from where it was to where it is; one that stands beyond its usual ends gets all that the figure can be. */
+function railOf(figure: NumberName, was: number, now: number): Rail {
   if (figure === 'maltPerMash') return { ends: [0, roomFor(was, now)], press: 50, drag: 10 };
   if (figure === 'foreshotsVolume') return { ends: [roomFor(4 * was, now) || 100, 0], press: 1, drag: 1 };
   const rail = rails[figure as keyof typeof rails];
   const [low, high] = [...rail.ends].sort((a, b) => a - b);
-  if (now >= low! && now <= high!) return rail;
+  if (Math.min(was, now) >= low! && Math.max(was, now) <= high!) return rail;
   const [least, most] = numberFigures[figure].range;
   return { ...rail, ends: rail.ends[0] < rail.ends[1] ? [least, most] : [most, least] };
 }
 
-/** The six handles as they stand for a line, on rails that stand still while one is moved from the line before. */
-export function lineHandles(line: Line, before: Line): readonly LineHandle[] {
+/** The six handles as they stand for a line, on rails with room for where the figures were and where they are. */
+export function lineHandles(line: Line, was: Line, is: Line): readonly LineHandle[] {
   const cuts = cutHandles(line);
   const own = (
     id: HandleId,
@@ -68,7 +67,7 @@ export function lineHandles(line: Line, before: Line): readonly LineHandle[] {
   ): LineHandle => {
     const { kind, range } = numberFigures[figure];
     const value = line.house[figure];
-    const { ends, press, drag } = railOf(figure, before, value);
+    const { ends, press, drag } = railOf(figure, was.house[figure], is.house[figure]);
     const [foot, head] = ends;
     const up = Math.sign(head - foot);
     const held = (wanted: number) => tidy(Math.min(range[1], Math.max(range[0], wanted)));
@@ -87,7 +86,7 @@ export function lineHandles(line: Line, before: Line): readonly LineHandle[] {
   };
   const [begins, ends] = [cuts[0]!, cuts[1]!];
   return [
-    own('malt', 'maltPerMash', 'Malt'),
+    own('malt', 'maltPerMash', 'In a mash'),
     own('gravity', 'originalGravity', 'Gravity'),
     {
       ...own('heart-begins', begins.figure, 'Heart from', begins.label, begins.says),

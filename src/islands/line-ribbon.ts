@@ -10,13 +10,14 @@ export interface Course {
 }
 
 export const ACROSS = 100; // units across the drawing, whatever its size
-const [EDGE, HOLE, TAIL] = [3, 9, 20]; // units: free at the edge, inside the loop, and for what is lost to bend away
+const [EDGE, HOLE, TAIL] = [1, 6, 13]; // units: free at the edge, inside the loop, and for what is lost to bend away
 
 export interface Ribbon {
-  /** Outlines as SVG paths: sugar, alcohol, what goes round, and each loss. */
+  /** Outlines as SVG paths: sugar, alcohol, what goes round with the way it goes, and each loss. */
   readonly promise: string;
   readonly spirit: string;
   readonly round: string;
+  readonly way: string;
   readonly lost: Readonly<Record<LossName, string>>;
   /** Widths, in units across, along the ribbon: each stretch between two losses, in order. */
   readonly widths: readonly number[];
@@ -52,9 +53,6 @@ export function ribbonOf(flows: LineFlows, room: Room, { bounds, perAcross, isDo
     const [a, b] = [along.toFixed(2), across.toFixed(3)];
     return isDown ? `${b} ${a}` : `${a} ${b}`;
   };
-  const box = (from: number, to: number, top: number, foot: number) =>
-    `M${point(from, top)} L${point(to, top)} L${point(to, foot)} L${point(from, foot)}Z`;
-
   /** A loss of a width that leaves the ribbon’s edge and bends away from it. */
   const bend = (along: number, edge: number, width: number) => {
     const length = width * perAcross;
@@ -70,23 +68,23 @@ export function ribbonOf(flows: LineFlows, room: Room, { bounds, perAcross, isDo
   const lost = {} as Record<LossName, string>;
   const widths = [flows.promise * scale];
   const losses: number[] = [];
-  let spirit = '';
-  let from = at(...[places[0][1], places[0][2]] as const);
+  const [beginning, end] = [at(places[0][1], places[0][2]), bounds.at(-1)!];
+  let edge = ''; // the edge that steps in where some is lost
   places.forEach(([name, station, part], i) => {
     const along = at(station, part);
     const width = flows.lost[name] * scale;
-    const left = after[i] === undefined ? widths.at(-1)! - width : after[i] * scale;
-    if (i > 0) spirit += box(from, along, base, base + widths.at(-1)!);
+    const before = widths.at(-1)!;
+    const left = after[i] === undefined ? before - width : after[i] * scale;
+    edge += `${i === 0 ? '' : ` L${point(along, base + before)}`} L${point(along, base + left)}`;
     lost[name] = bend(along, base + left, width);
     widths.push(left);
     losses.push(width);
-    from = along;
   });
-  spirit += box(from, bounds.at(-1)!, base, base + widths.at(-1)!);
+  const loop = loopOf(flows.round * scale);
   return {
-    promise: box(bounds[0]!, at(places[0][1], places[0][2]), base, base + widths[0]!),
-    spirit,
-    round: loop(flows.round * scale),
+    promise: `M${point(bounds[0]!, base)} L${point(beginning, base)} L${point(beginning, base + widths[0]!)} L${point(bounds[0]!, base + widths[0]!)}Z`,
+    spirit: `M${point(end, base)} L${point(beginning, base)}${edge} L${point(end, base + widths.at(-1)!)}Z`,
+    ...loop,
     lost,
     widths,
     losses,
@@ -94,7 +92,7 @@ export function ribbonOf(flows: LineFlows, room: Room, { bounds, perAcross, isDo
   };
 
   /** What goes round: a ring whose one side lies on the ribbon, in the charge, and whose other side leads back. */
-  function loop(width: number): string {
+  function loopOf(width: number): Pick<Ribbon, 'round' | 'way'> {
     const [left, right] = [at(4, LOOP_FROM), at(4, LOOP_TO)];
     const ring = (inset: number) => {
       const [a, b] = [left + inset * perAcross, right - inset * perAcross];
@@ -109,6 +107,15 @@ export function ribbonOf(flows: LineFlows, room: Room, { bounds, perAcross, isDo
         `C${point(a + round - quarter, top)} ${point(a, middle - rise)} ${point(a, middle)} C${point(a, middle + rise)} ${point(a + round - quarter, foot)} ${point(a + round, foot)}Z`
       );
     };
-    return ring(0) + ring(width);
+    /** An arrow head across a side of the ring: with the ribbon (1), or back (−1). */
+    const arrow = (across: number, along: 1 | -1) => {
+      const [middle, reach] = [(left + right) / 2, width / 4];
+      const behind = middle - along * reach * perAcross;
+      return `M${point(behind, across - reach)} L${point(middle + along * reach * perAcross, across)} L${point(behind, across + reach)}`;
+    };
+    return {
+      round: ring(0) + ring(width),
+      way: `${arrow(base - width / 2, 1)} ${arrow(base - 1.5 * width - HOLE, -1)}`,
+    };
   }
 }
