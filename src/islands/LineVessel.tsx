@@ -97,7 +97,8 @@ export const vessels: Readonly<Record<VesselName, Vessel>> = {
     half: 48,
     lines:
       'M32 74 C25 94 25 118 32 138 M44 70 C38 92 38 120 44 142 M86 70 C92 92 92 120 86 142 M98 74 C105 94 105 118 98 138 M61 66 h8 M12 148 H118 V153 H12Z M26 153 v5 M104 153 v5 M30 148 l6 -7 M100 148 l-6 -7 M8 158 V40 L65 14 L122 40 V158',
-    hatch: 'M19 94 C42 83 88 83 111 94 M18 106 H112 M19 118 C42 129 88 129 111 118 M21 126 C42 138 88 138 109 126',
+    hatch:
+      'M19 94 C42 83 88 83 111 94 M18 106 H112 M19 118 C42 129 88 129 111 118 M21 126 C42 138 88 138 109 126',
   },
   bottle: {
     alt: 'A corked bottle with a plain label',

@@ -5,7 +5,7 @@ import type { Line } from '../core/line/line.ts';
 import { choiceFigures, numberFigures } from '../house/figures.ts';
 import { lineOf } from '../house/line-of.ts';
 import { changeFigure, lastTrial, takeBack } from '../house/store.ts';
-import { inWords, waysOut } from '../house/trial.ts';
+import { inWords, waysOut, type Trial } from '../house/trial.ts';
 import { useAnnouncement } from './announce.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { flowsOfLine, roomOf, type LineFlows } from './line-flows.ts';
@@ -81,10 +81,11 @@ const HINT = 'Move a knob. The ribbon is the alcohol of one mash, its width litr
 export default function LiveLine(props: { readonly children?: JSX.Element }) {
   let island: HTMLElement | undefined;
   const { line, house } = useHouseAtHand(() => island);
-  /** The last change, if it is what brought the house to where it is drawn. */
-  const trial = createMemo(() => {
+  /** The change that brought the house to where it is drawn; while the drawing has yet to catch up with another, the one before. */
+  const trial = createMemo<Trial | undefined>((drawn) => {
     const last = lastTrial();
-    return last && last.after === house() && last.before !== last.after ? last : undefined;
+    const shown = last && last.after !== house() ? drawn : last;
+    return shown?.after === house() && shown.before !== shown.after ? shown : undefined;
   });
   const problem = () => lastTrial()?.problem;
   const before = createMemo(() => (trial() ? lineOf(trial()!.before) : line()));

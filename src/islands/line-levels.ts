@@ -2,14 +2,7 @@
 import type { Line } from '../core/line/line.ts';
 import { roomFor } from './line-flows.ts';
 
-export type VesselName =
-  | 'malt'
-  | 'mash-tun'
-  | 'washback'
-  | 'wash-still'
-  | 'spirit-still'
-  | 'cask'
-  | 'bottle';
+export type VesselName = 'malt' | 'mash-tun' | 'washback' | 'wash-still' | 'spirit-still' | 'cask' | 'bottle';
 
 /** What a vessel holds of one mash; a cask and a bottle, what they hold of their own. */
 function contents(line: Line): Readonly<Record<VesselName, number>> {
