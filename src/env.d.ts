@@ -1,4 +1,4 @@
-// What the handbook adds to Astro: client:needed and client:seen, see build/needed.ts and build/seen.ts.
+// What the handbook adds to Astro: client:needed, client:seen and client:held, see build/needed.ts, build/seen.ts and build/held.ts.
 /// <reference types="astro/client" />
 import 'astro';
 
@@ -6,5 +6,6 @@ declare module 'astro' {
   interface AstroClientDirectives {
     'client:needed'?: boolean;
     'client:seen'?: boolean;
+    'client:held'?: boolean;
   }
 }

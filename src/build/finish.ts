@@ -90,7 +90,7 @@ export const finish = (): AstroIntegration => ({
   name: 'finish',
   hooks: {
     'astro:config:setup': ({ addClientDirective }) => {
-      for (const name of ['needed', 'seen'])
+      for (const name of ['needed', 'seen', 'held'])
         addClientDirective({ name, entrypoint: `./src/build/${name}.ts` });
     },
     'astro:build:done': async ({ dir }) => {

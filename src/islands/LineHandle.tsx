@@ -37,6 +37,7 @@ export function Knob(props: KnobProps) {
     event.currentTarget.focus({ preventScroll: true });
   };
   const drag = (event: PointerEvent & { currentTarget: SVGElement }) => {
+    if (held === undefined && event.buttons === 1) take(event); // pressed before the script had come
     if (held === undefined) return;
     const { top, unit } = drawing(event.currentTarget);
     const [, head, foot] = props.rail;

@@ -64,7 +64,7 @@ const stations: readonly Station[] = [
     id: 'cask',
     name: 'Cask',
     chapter: 'maturing',
-    rails: { years: [38, 40, 140], loss: [92, 40, 140] },
+    rails: { years: [30, 40, 140], loss: [100, 40, 140] },
     says: (_line, { lost }) => `air takes ${litres(lost.air)}, oak ${litres(lost.wood + lost.inCasks)}`,
   },
   {

@@ -122,6 +122,12 @@ test.describe('in the hand', () => {
     expect(await page.evaluate(() => scrollY)).toBe(scrolled);
   });
 
+  test('a first tap on plus counts, though the script comes with it', async ({ page }) => {
+    await page.goto('/', { waitUntil: 'networkidle' });
+    await page.getByRole('button', { name: 'Years in wood: up' }).tap();
+    await expect(value(page, 'years')).toHaveText(/^11/);
+  });
+
   test('the whole line and the three ways in stand on one screen', async ({ page }) => {
     await open(page, '/');
     for (const part of ['.bottles-a-year', 'li.malt', 'li.bottle', '.readers li:last-child'])
@@ -173,4 +179,21 @@ test('a reader who comes back is led to where they left off', async ({ page }) =
   );
   await open(page, '/');
   await expect(page.locator('main [data-left-off]')).toBeHidden(); // not a page of this book
+});
+
+test('the line’s script comes with the first hand on it, and that first drag counts', async ({ page }) => {
+  await page.setViewportSize({ width: 1280, height: 800 });
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(request.url()));
+  await page.goto('/', { waitUntil: 'networkidle' });
+  expect(asked.filter((url) => url.includes('LiveLine'))).toEqual([]);
+  const { x, y } = await middleOf(page, 'years');
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await expect.poll(() => asked.some((url) => url.includes('LiveLine'))).toBe(true);
+  await page.waitForFunction(() => document.querySelector('.front astro-island[ssr]') === null);
+  await page.mouse.move(x, y - 6);
+  await page.mouse.move(x, y - 30);
+  await page.mouse.up();
+  await expect(value(page, 'years')).not.toHaveText(/^10/);
 });
