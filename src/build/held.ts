@@ -2,17 +2,26 @@
 import type { ClientDirective } from 'astro';
 import { firstSeen } from '../house/first-seen.ts';
 
+const HANDS = ['pointerover', 'pointerdown', 'focusin'] as const;
+
 const held: ClientDirective = (load, _options, element) => {
   let begun = false;
+  const pressed: HTMLElement[] = []; // buttons, before the script had come
+  const keep = ({ target }: Event) => {
+    const button = target instanceof Element && target.closest('button');
+    if (button) pressed.push(button);
+  };
   const hydrate = async () => {
     if (begun) return;
     begun = true;
     await firstSeen;
     const start = await load();
     await start();
+    element.removeEventListener('click', keep);
+    for (const button of pressed) button.click();
   };
-  for (const hand of ['pointerover', 'pointerdown', 'focusin'])
-    element.addEventListener(hand, hydrate, { passive: true });
+  element.addEventListener('click', keep);
+  for (const hand of HANDS) element.addEventListener(hand, () => void hydrate(), { passive: true });
   if (document.documentElement.dataset['figures'] === 'own') void hydrate();
   addEventListener('figures-changed', () => void hydrate(), { once: true });
 };
