@@ -2,3 +2,4 @@
 import './keep-offline.ts';
 import '../house/live-prose.ts';
 import './term-dismiss.ts';
+import './left-off.ts';

@@ -22,6 +22,13 @@ interface Control {
 }
 const controls: readonly Control[] = [
   {
+    what: 'a handle of the front page’s line',
+    page: '/',
+    control: '[data-handle="heart-ends"]',
+    keys: ['ArrowUp', 'ArrowDown'],
+    isDragged: true,
+  },
+  {
     what: 'a cut on the curve',
     page: '/distilling/work/',
     control: '.cut-handle',

@@ -388,7 +388,9 @@ for (const address of addresses)
           const cells = [...(figure?.querySelectorAll('table td') ?? [])];
           if (curve && cells.filter((cell) => /\d/.test(cell.textContent!)).length < 4)
             return ['a curve without its table'];
-          if (curve ? named : hidden || (named && svg.getAttribute('role') === 'img')) return [];
+          // A drawing with handles on it is a named group of sliders: as an image it would hide them.
+          const role = svg.querySelector('[role=slider]') ? 'group' : 'img';
+          if (curve ? named : hidden || (named && svg.getAttribute('role') === role)) return [];
           return [`a drawing without words: ${svg.outerHTML.slice(0, 90)}`];
         }),
       );

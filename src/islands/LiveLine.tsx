@@ -1,0 +1,217 @@
+// The line from malt to bottle, live: vessels that fill, handles on them, and the alcohol as one ribbon.
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import { formatNumber as n } from '../core/format.ts';
+import type { Line } from '../core/line/line.ts';
+import { choiceFigures, numberFigures } from '../house/figures.ts';
+import { lineOf } from '../house/line-of.ts';
+import { changeFigure, lastTrial, takeBack } from '../house/store.ts';
+import { inWords, waysOut, type Trial } from '../house/trial.ts';
+import { useAnnouncement } from './announce.ts';
+import { useHouseAtHand } from './at-hand.ts';
+import { flowsOfLine, roomOf, type LineFlows } from './line-flows.ts';
+import { lineHandles, type HandleId, type LineHandle } from './line-handles.ts';
+import { levelsOf, type VesselName } from './line-levels.ts';
+import { Knob, Steps, type RailPlace } from './LineHandle.tsx';
+import { LineRibbon } from './LineRibbon.tsx';
+import { LineVessel } from './LineVessel.tsx';
+
+interface Station {
+  readonly id: VesselName;
+  readonly name: string;
+  readonly chapter: string;
+  readonly rails?: Partial<Readonly<Record<HandleId, RailPlace>>>;
+  /** What of the alcohol, or before it is any, of the liquid, is here; and what leaves. */
+  readonly says: (line: Line, flows: LineFlows) => string;
+}
+
+const litres = (value: number) => `${n(value, value < 99.95 ? 1 : 0)}\u00a0L`;
+
+const stations: readonly Station[] = [
+  {
+    id: 'malt',
+    name: 'Malt',
+    chapter: 'malting',
+    rails: { malt: [65, 40, 130] },
+    says: (_line, { promise }) => `could give ${litres(promise)}`,
+  },
+  {
+    id: 'mash-tun',
+    name: 'Mash tun',
+    chapter: 'mashing',
+    says: ({ wort }) => `${litres(wort.volume)} of wort`,
+  },
+  {
+    id: 'washback',
+    name: 'Washback',
+    chapter: 'fermenting',
+    rails: { gravity: [66, 14, 140] },
+    says: (_line, { wash }) => `${litres(wash)} of alcohol`,
+  },
+  {
+    id: 'wash-still',
+    name: 'Wash still',
+    chapter: 'distilling',
+    says: (_line, { lost }) => `pot ale takes ${litres(lost.potAle)}`,
+  },
+  {
+    id: 'spirit-still',
+    name: 'Spirit still',
+    chapter: 'distilling',
+    rails: { 'heart-begins': [40, 20, 132], 'heart-ends': [106, 20, 132] },
+    says: (_line, { round, lost }) => `loop ${litres(round)}, lees ${litres(lost.lees)}`,
+  },
+  {
+    id: 'cask',
+    name: 'Cask',
+    chapter: 'maturing',
+    rails: { years: [30, 40, 140], loss: [100, 40, 140] },
+    says: (_line, { lost }) => `air takes ${litres(lost.air)}, oak ${litres(lost.wood + lost.inCasks)}`,
+  },
+  {
+    id: 'bottle',
+    name: 'Bottle',
+    chapter: 'maturing',
+    says: (_line, { bottles, lost }) => `${litres(bottles)}, filters ${litres(lost.filters)}`,
+  },
+];
+const holds = choiceFigures.holds;
+const HINT = 'Move a knob. The ribbon is the alcohol of one mash, its width litres.';
+
+/** The line; what stands inside it comes between the drawing and the choice of what is held. */
+export default function LiveLine(props: { readonly children?: JSX.Element }) {
+  let island: HTMLElement | undefined;
+  const { line, house } = useHouseAtHand(() => island);
+  /** The change that brought the house to where it is drawn; while the drawing has yet to catch up with another, the one before. */
+  const trial = createMemo<Trial | undefined>((drawn) => {
+    const last = lastTrial();
+    const shown = last && last.after !== house() ? drawn : last;
+    return shown?.after === house() && shown.before !== shown.after ? shown : undefined;
+  });
+  const problem = () => lastTrial()?.problem;
+  const before = createMemo(() => (trial() ? lineOf(trial()!.before) : line()));
+  const hasMoved = () => trial() !== undefined;
+  /** The line that scales, rails and full vessels are made for: the one before the first of several moves, so that they stand still under the hand. */
+  const frame = createMemo<Line | undefined>((held) => (hasMoved() && held ? held : before()));
+  const flows = createMemo(() => flowsOfLine(line()));
+  const flowsBefore = createMemo(() => flowsOfLine(before()));
+  const room = createMemo(() => roomOf(flowsOfLine(frame()!), flows()));
+  const levels = createMemo(() => levelsOf(line(), frame()!, line()));
+  const levelsBefore = createMemo(() => levelsOf(before(), frame()!, line()));
+  const handles = createMemo(() => lineHandles(line(), frame()!, line()));
+  const handlesBefore = createMemo(() => lineHandles(before(), frame()!, line()));
+  const of = (all: readonly LineHandle[], id: HandleId) => all.find((each) => each.id === id)!;
+  const partBefore = (id: HandleId) => {
+    const [was, is] = [of(handlesBefore(), id).part, of(handles(), id).part];
+    return hasMoved() && was !== is ? was : undefined;
+  };
+  const levelBefore = (id: VesselName) => (hasMoved() ? levelsBefore()[id] : undefined);
+  const move = (handle: LineHandle, value: number) => void changeFigure(handle.figure, value);
+  const bottles = (line: Line) => n(Math.floor(line.bottling.bottlesPerYear), 0);
+  const gave = () =>
+    (trial()?.gave ?? [])
+      .map(({ figure, from, to }) => [figure, inWords(figure, from), inWords(figure, to)] as const)
+      .filter(([, from, to]) => from !== to)
+      .map(([figure, from, to]) => `${numberFigures[figure].label}: ${from} → ${to}`)
+      .join('; ');
+  const otherWay = createMemo(() => {
+    const last = trial();
+    return last && waysOut(last).find(({ taken }) => !taken);
+  });
+  useAnnouncement(
+    'line',
+    () => [house(), problem()],
+    () => problem() ?? `${bottles(line())} bottles a year.${gave() ? ` Gave way: ${gave()}.` : ''}`,
+    () => island,
+  );
+
+  return (
+    <section ref={island} class="live-line" aria-label="The line from malt to bottle">
+      <p class="bottles-a-year">
+        <Show when={hasMoved() && bottles(before()) !== bottles(line())}>
+          <s>
+            <span class="visually-hidden">before: </span>
+            {bottles(before())}
+          </s>{' '}
+          <span aria-hidden="true">→</span>{' '}
+        </Show>
+        <b>{bottles(line())}</b> bottles a year
+      </p>
+      <div class="line">
+        <ol>
+          <For each={stations}>
+            {(station) => {
+              const ids = Object.keys(station.rails ?? {}) as HandleId[];
+              return (
+                <li class={station.id}>
+                  <LineVessel
+                    of={station.id}
+                    level={levels()[station.id]}
+                    before={levelBefore(station.id)}
+                    isHeld={ids.length > 0}
+                  >
+                    <For each={ids}>
+                      {(id) => (
+                        <Knob
+                          handle={of(handles(), id)}
+                          before={partBefore(id)}
+                          rail={station.rails![id]!}
+                          move={move}
+                        />
+                      )}
+                    </For>
+                  </LineVessel>
+                  <div class="words">
+                    <p class="station">
+                      <a href={`/${station.chapter}/`}>{station.name}</a>{' '}
+                      <span>{station.says(line(), flows())}</span>
+                    </p>
+                    <For each={ids}>{(id) => <Steps handle={of(handles(), id)} move={move} />}</For>
+                  </div>
+                </li>
+              );
+            }}
+          </For>
+        </ol>
+        <LineRibbon flows={flows()} before={hasMoved() ? flowsBefore() : undefined} room={room()} />
+      </div>
+      <div class="gave">
+        <p classList={{ problem: problem() !== undefined }}>
+          <Show when={problem()} fallback={gave() ? `Gives way: ${gave()}.` : HINT}>
+            {problem()}
+          </Show>
+        </p>
+        <Show when={otherWay()}>
+          {(way) => (
+            <button
+              type="button"
+              onClick={() => void changeFigure(trial()!.figure, trial()!.value, way().gives)}
+            >
+              {way().says}
+            </button>
+          )}
+        </Show>
+        <Show when={hasMoved()}>
+          <button type="button" onClick={takeBack}>
+            Take it back
+          </button>
+        </Show>
+      </div>
+      {props.children}
+      <label class="held">
+        <span>{holds.label}</span>{' '}
+        <select
+          autocomplete="off"
+          onChange={(event) => void changeFigure('holds', event.currentTarget.value)}
+        >
+          <For each={Object.entries(holds.options)}>
+            {([value, wording]) => (
+              <option value={value} selected={house().holds === value}>
+                {wording}
+              </option>
+            )}
+          </For>
+        </select>
+      </label>
+    </section>
+  );
+}
