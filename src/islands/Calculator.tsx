@@ -277,7 +277,7 @@ export function Calculator(props: { readonly of: AnyCalculator }) {
               {(caution, i) => (
                 <>
                   {i() > 0 && ', '}
-                  <a href={`../safety/#caution-${caution}`}>{caution.replaceAll('-', ' ')}</a>
+                  <a href={`../../safety/#caution-${caution}`}>{caution.replaceAll('-', ' ')}</a>
                 </>
               )}
             </For>

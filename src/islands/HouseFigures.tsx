@@ -112,7 +112,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
           another. Change it there and it changes in the whole book; “put back” beside it undoes it.
         </p>
         <p class="actions">
-          <a href="../house/">All figures of the house, and your other houses</a>
+          <a href="../../house/">All figures of the house, and your other houses</a>
         </p>
       </Show>
     </section>
