@@ -1,13 +1,15 @@
 // Where a link to a caution leads: the sheet of safety on which it stands whole, and highest.
-import { chaptersOfBook } from './book.ts';
+import { getCollection } from 'astro:content';
 
 /** The path under /safety/ for each caution, by its id; of sheets on which it stands alike, the first. */
 export async function cautionSheets(): Promise<ReadonlyMap<string, string>> {
-  const safety = (await chaptersOfBook()).find(({ id }) => id === 'safety')!;
-  const whole = safety.pages.flatMap(({ entry, path }) =>
-    [...(entry.body ?? '').matchAll(/<Caution of="([^"]+)" \/>/g)].map(([, id], place) => ({
+  const sheets = (await getCollection('chapters'))
+    .filter(({ id, data }) => id.startsWith('safety/') && data.place !== undefined)
+    .sort((a, b) => a.data.place! - b.data.place!);
+  const whole = sheets.flatMap(({ id: sheet, body }) =>
+    [...(body ?? '').matchAll(/<Caution of="([^"]+)" \/>/g)].map(([, id], place) => ({
       id: id!,
-      path,
+      path: `${sheet.split('/')[1]!}/`,
       place,
     })),
   );
