@@ -1,7 +1,8 @@
 // Goes on to the page on which a heading of this chapter now stands, when the address names one that is no longer here.
 const kept = document.getElementById('moved-headings')?.dataset['moved'];
 const wanted = decodeURIComponent(location.hash.slice(1));
-if (kept && wanted && !document.getElementById(wanted)) {
+const here = document.getElementById(wanted);
+if (kept && wanted && (!here || here.matches('.dangers > li'))) {
   const moved: unknown = JSON.parse(kept);
   const path = moved && typeof moved === 'object' && Object.hasOwn(moved, wanted) ? (moved as Record<string, unknown>)[wanted] : undefined; // prettier-ignore
   const calculator = wanted.endsWith('-title') ? `../sums/${wanted.slice(0, -'-title'.length)}/` : undefined;

@@ -205,7 +205,7 @@ export function Calculator(props: CalculatorProps) {
               {(caution, i) => (
                 <>
                   {i() > 0 && ', '}
-                  <a href={`../safety/#caution-${caution}`}>{caution.replaceAll('-', ' ')}</a>
+                  <a href={`../../safety/#caution-${caution}`}>{caution.replaceAll('-', ' ')}</a>
                 </>
               )}
             </For>

@@ -123,7 +123,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
           the whole book. “Put back” undoes it.
         </p>
         <p class="actions">
-          <a href="../house/">Your house: all its figures, and your other houses</a>
+          <a href="../../house/">Your house: all its figures, and your other houses</a>
         </p>
       </Show>
     </section>

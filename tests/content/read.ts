@@ -58,5 +58,6 @@ export function plainText(body: string): string {
     .replace(/<Figure[^>]*\/>/g, '7 L')
     .replace(/<[^>]*>/g, ' ')
     .replace(/^\|?[-| :]+\|$/gm, ' ')
+    .replace(/\|$/gm, '. ') // a row of a table ends like a sentence
     .replace(/[*#|>]/g, ' ');
 }
