@@ -74,7 +74,7 @@ export const finish = (): AstroIntegration => ({
   name: 'finish',
   hooks: {
     'astro:config:setup': ({ addClientDirective }) => {
-      addClientDirective({ name: 'seen', entrypoint: './src/build/seen.ts' });
+      for (const name of ['seen', 'held']) addClientDirective({ name, entrypoint: `./src/build/${name}.ts` });
     },
     'astro:build:done': async ({ dir }) => {
       const root = fileURLToPath(dir);

@@ -1,0 +1,28 @@
+// client:held: an island that is right as it was built until a hand comes to it; its script comes with the first pointer or focus on it, or once the page's figures are no longer those it was built with.
+import type { ClientDirective } from 'astro';
+import { firstSeen } from '../house/first-seen.ts';
+
+const HANDS = ['pointerover', 'pointerdown', 'focusin'] as const;
+
+const held: ClientDirective = (load, _options, element) => {
+  let begun = false;
+  const pressed: HTMLElement[] = []; // buttons, before the script had come
+  const keep = ({ target }: Event) => {
+    const button = target instanceof Element && target.closest('button');
+    if (button) pressed.push(button);
+  };
+  const hydrate = async () => {
+    if (begun) return;
+    begun = true;
+    await firstSeen;
+    const start = await load();
+    await start();
+    element.removeEventListener('click', keep);
+    for (const button of pressed) button.click();
+  };
+  element.addEventListener('click', keep);
+  for (const hand of HANDS) element.addEventListener(hand, () => void hydrate(), { passive: true });
+  if (document.documentElement.dataset['figures'] === 'own') void hydrate();
+  addEventListener('figures-changed', () => void hydrate(), { once: true });
+};
+export default held;
