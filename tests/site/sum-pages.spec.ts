@@ -69,3 +69,44 @@ test('at a desk the results stand beside the inputs', async ({ page }) => {
   expect(found.x).toBeGreaterThanOrEqual(given.x + given.width);
   expect(found.y).toBeLessThan(given.y + 20);
 });
+
+test('the figures of a chart stay in the page and apart when letters are twice as large', async ({
+  page,
+}) => {
+  for (const { id, chart } of calculators) {
+    if (!chart) continue;
+    await page.goto(`/sums/${id}/`);
+    await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
+    const wrong = await page.evaluate(() => {
+      const seen = [...document.querySelectorAll<SVGTextElement>('.plot text')]
+        .filter((text) => getComputedStyle(text).display !== 'none')
+        .map((text) => ({
+          box: text.getBoundingClientRect(),
+          says: text.textContent,
+          of: text.closest('svg'),
+        }));
+      return seen.flatMap(({ box, says, of }, i) => [
+        ...(box.left < 0 || box.right > 390.5 ? [`${says} is off the page`] : []),
+        ...seen
+          .slice(i + 1)
+          .filter(
+            (other) =>
+              other.of === of &&
+              box.left < other.box.right - 1 &&
+              other.box.left < box.right - 1 &&
+              box.top < other.box.bottom - 1 &&
+              other.box.top < box.bottom - 1,
+          )
+          .map((other) => `${says} meets ${other.says}`),
+      ]);
+    });
+    expect(wrong, id).toEqual([]);
+  }
+});
+
+test('the pages of the house are short', async ({ page }) => {
+  for (const part of ['', 'malting/', 'milling/', 'mashing/', 'fermenting/', 'distilling/', 'maturing/']) {
+    await open(page, `/house/${part}`);
+    expect(await page.evaluate(() => document.documentElement.scrollHeight / innerHeight)).toBeLessThan(8);
+  }
+});
