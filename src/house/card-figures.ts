@@ -10,7 +10,7 @@ import {
 } from '../core/figures/index.ts';
 import { spokenAs } from '../core/line/spoken.ts';
 import type { Line } from '../core/line/line.ts';
-import { figureValue, kindOfFigure } from './prose.ts';
+import { figureValue, kindOfFigure, wholeOf } from './prose.ts';
 
 export interface CardFigure {
   readonly stage: Stage;
@@ -32,5 +32,5 @@ export const cardFigures: readonly CardFigure[] = figureIds
 
 /** A card's figure as a guide says it. */
 export function saidOnCard({ path, things }: CardFigure, line: Line): string {
-  return spokenAs(kindOfFigure(path)!.kind, figureValue(line, path), things);
+  return spokenAs(kindOfFigure(path)!.kind, wholeOf(path, figureValue(line, path)), things);
 }

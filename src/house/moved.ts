@@ -27,16 +27,17 @@ function pair(path: string, a: number, b: number): readonly [was: string, now: s
   return [text(a), text(b)];
 }
 
-/** All that moved between two lines, what moved most, as a part of itself, first. */
-export function movedBetween(before: Line, after: Line): readonly Moved[] {
+/** All that moved between two lines: the figures asked for first, then what moved most, as a part of itself. */
+export function movedBetween(before: Line, after: Line, first: readonly string[] = []): readonly Moved[] {
+  const place = (path: string) => (first.includes(path) ? first.indexOf(path) : first.length);
   return watched
     .flatMap(([path, what]) => {
       const [a, b] = [figureValue(before, path), figureValue(after, path)];
       const part = Math.abs(b - a) / Math.max(Math.abs(a), Math.abs(b));
       if (!(part > LEAST)) return [];
       const [was, now] = pair(path, a, b);
-      return was === now ? [] : [{ what, was, now, part }];
+      return was === now ? [] : [{ path, what, was, now, part }];
     })
-    .sort((a, b) => b.part - a.part)
+    .sort((a, b) => place(a.path) - place(b.path) || b.part - a.part)
     .map(({ what, was, now }) => ({ what, was, now }));
 }

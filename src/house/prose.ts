@@ -26,7 +26,7 @@ const HAIR = 1e-9; // part of a count: rounding must not take the last one, nor 
 const FEW = 10; // things: below so many a mean keeps its decimals
 
 /** A count as whole things, where the table of figures says how. */
-function wholeOf(path: string, mean: number): number {
+export function wholeOf(path: string, mean: number): number {
   const whole = lineFigures.get(path)?.whole;
   if (!whole || mean < FEW) return mean;
   const nearest = Math.round(mean);

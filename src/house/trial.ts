@@ -22,7 +22,7 @@ export interface Trial {
 /** A figure of the house in a sentence: 7,248 L, 1,552.4 kg, 1.0598. */
 export function inWords(figure: NumberName, value: number): string {
   const kind: KindName = numberFigures[figure].kind;
-  const places = kind === 'gravity' ? 5 : Math.abs(value) >= 1000 ? 0 : 2;
+  const places = kind === 'gravity' ? 4 : Math.abs(value) >= 1000 ? 0 : 2;
   const digits = Math.min(places, (String(Number(value.toFixed(places))).split('.')[1] ?? '').length);
   return `${formatNumber(value, kind === 'gravity' ? Math.max(3, digits) : digits)} ${kinds[kind].unit}`.trim();
 }

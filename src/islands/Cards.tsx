@@ -4,7 +4,8 @@ import { unwrap } from 'solid-js/store';
 import { isServer } from 'solid-js/web';
 import type { Line } from '../core/line/line.ts';
 import { cardFigures, saidOnCard, type CardFigure } from '../house/card-figures.ts';
-import { stages } from '../house/figures.ts';
+import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { stages, type Stage } from '../house/figures.ts';
 import { builtInLine } from '../house/line-of.ts';
 import { figureText } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
@@ -13,6 +14,19 @@ import { inWords, today as now } from './today.ts';
 import { answerText, hasFigures, type VisitorQuestion } from '../house/visitor-questions.ts';
 
 const FIGURES_ON_A_CARD = 6;
+const [LEFT, ASKED] = [keyOf('cards-left'), keyOf('cards-asked')];
+
+/** What was ticked when the page was last open; anything that is not a list of names counts for nothing. */
+function kept(key: string): ReadonlySet<string> {
+  try {
+    const data: unknown = JSON.parse(keptText(key) ?? '[]');
+    return new Set(
+      Array.isArray(data) ? data.filter((each): each is string => typeof each === 'string') : [],
+    );
+  } catch {
+    return new Set();
+  }
+}
 
 if (!isServer) builtInLine(); // while the script comes, and not while the cards take over from the built page
 
@@ -22,7 +36,30 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
   const [left, setLeft] = createSignal<ReadonlySet<string>>(new Set());
   const [asked, setAsked] = createSignal<ReadonlySet<string>>(new Set());
   const [today, setToday] = createSignal('');
-  onMount(() => setToday(inWords(now())));
+  onMount(() => {
+    setToday(inWords(now()));
+    setLeft(kept(LEFT));
+    setAsked(kept(ASKED));
+  });
+  const leave = (next: ReadonlySet<string>) => {
+    setLeft(next);
+    keepText(LEFT, JSON.stringify([...next]));
+  };
+  const ask = (next: ReadonlySet<string>) => {
+    setAsked(next);
+    keepText(ASKED, JSON.stringify([...next]));
+  };
+  const pathsOf = (stage: Stage) =>
+    cardFigures.filter((figure) => figure.stage === stage).map(({ path }) => path);
+  /** Leaves all other stages’ figures out, or takes them all in again. */
+  const onlyOf = (stage: Stage) =>
+    leave(new Set(cardFigures.filter((figure) => figure.stage !== stage).map(({ path }) => path)));
+  const wholeStage = (stage: Stage, isIn: boolean) =>
+    leave(
+      new Set(
+        isIn ? [...left()].filter((path) => !pathsOf(stage).includes(path)) : [...left(), ...pathsOf(stage)],
+      ),
+    );
   const toggled = (set: ReadonlySet<string>, id: string) => {
     const next = new Set(set);
     if (!next.delete(id)) next.add(id);
@@ -54,8 +91,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
       <section class="calculator choices" aria-labelledby="cards-title">
         <h2 id="cards-title">Choose</h2>
         <p class="purpose">
-          Tick what the cards shall carry, print the page, cut along the lines and fold: one side to say, one
-          to know.
+          Tick what you want on the cards, print, cut along the lines and fold: one side to say, one to know.
         </p>
         <details open>
           <summary>Figures ({chosen().length})</summary>
@@ -63,6 +99,23 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
             {(stage) => (
               <fieldset>
                 <legend>{stage[0]!.toUpperCase() + stage.slice(1)}</legend>
+                <p class="actions">
+                  <button type="button" class="reset" onClick={() => onlyOf(stage)}>
+                    Only {stage}
+                  </button>
+                  <button
+                    type="button"
+                    class="reset"
+                    onClick={() =>
+                      wholeStage(
+                        stage,
+                        pathsOf(stage).some((path) => left().has(path)),
+                      )
+                    }
+                  >
+                    {pathsOf(stage).some((path) => left().has(path)) ? 'All' : 'None'} of {stage}
+                  </button>
+                </p>
                 <For each={cardFigures.filter((figure) => figure.stage === stage)}>
                   {({ path, label }) => (
                     <label class="tick">
@@ -70,7 +123,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
                         type="checkbox"
                         autocomplete="off"
                         checked={!left().has(path)}
-                        onChange={() => setLeft(toggled(left(), path))}
+                        onChange={() => leave(toggled(left(), path))}
                       />
                       <span>{label}</span>
                     </label>
@@ -93,7 +146,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
                         type="checkbox"
                         autocomplete="off"
                         checked={asked().has(id)}
-                        onChange={() => setAsked(toggled(asked(), id))}
+                        onChange={() => ask(toggled(asked(), id))}
                       />
                       <span>{question}</span>
                     </label>

@@ -27,7 +27,7 @@ const findings: Readonly<Record<Finding, string>> = {
   agrees: 'agrees',
   doubtful: 'doubtful',
   disagrees: 'disagrees',
-  'not checkable': 'nothing else quoted bears on it',
+  'not checkable': 'nothing else you quote checks it',
   'cannot be': 'cannot be',
 };
 type Texts = Readonly<Partial<Record<QuotableName, string>>>;

@@ -11,7 +11,7 @@ import { setByTheHouse } from '../core/line/set-by-the-house.ts';
 export function Verdict(props: { readonly of: Reconciliation }) {
   return (
     <>
-      <h3>What they say together</h3>
+      <h3>Do they agree?</h3>
       <ul class="sentences">
         <For each={sentences(props.of)}>{(sentence) => <li>{sentence}</li>}</For>
       </ul>

@@ -140,8 +140,8 @@ export default function Ledger() {
             </Show>
           </p>
           <p class="note">
-            Looped: the foreshots and feints of the round before, {litres(goesRound())}, which the charge
-            holds as well as the low wines.
+            The loop is last round’s foreshots and feints, {litres(goesRound())}, which the charge holds as
+            well as the low wines.
           </p>
           <Show when={remarks().length > 0}>
             <ul class="cautions">

@@ -55,7 +55,7 @@ export function ScriptCard(props: { readonly of: Reconciliation; readonly held: 
           </Show>
           <p class="foot">
             {props.held
-              ? `From your script; where it parts from ${name()}, the figure is ${name()}’s.`
+              ? `From your script; where it differs from ${name()}, the figure is ${name()}’s.`
               : 'From your script, as you say it.'}
           </p>
         </div>

@@ -46,6 +46,7 @@ function answersIn(text: string, count: number): Kept | undefined {
 export default function TakeSheet() {
   const [sheet, setSheet] = createSignal<Worksheet>();
   const [version, setVersion] = createSignal<number>();
+  const [isWrongVersion, setWrongVersion] = createSignal(false);
   const [asked, setAsked] = createSignal<readonly Asked[]>([]);
   const questions = createMemo(() => asked().map(({ question }) => question));
   const [work, setWork] = createSignal<Kept>({ name: '', answers: [], handedIn: false });
@@ -141,16 +142,18 @@ export default function TakeSheet() {
             <h2>Which version is yours?</h2>
             <NumberField
               id="take-version"
-              label="Version"
+              label={`Your version, 1 to ${now().versions}`}
               kind="count"
               range={[1, now().versions]}
               step={1}
               value={chosenVersion()}
               take={(value) => void setChosen(Math.round(value))}
+              onState={setWrongVersion}
             />
             <p class="actions">
               <button
                 type="button"
+                disabled={isWrongVersion()}
                 onClick={(event) => {
                   void open(chosenVersion()).then(() => focusAfter(event, () => heading));
                 }}

@@ -15,6 +15,10 @@ import { inWords, waysOut } from '../house/trial.ts';
 const FIRST = 4; // moved figures that are shown at once
 const cuts: readonly FigureName[] = ['foreshotsBy', 'foreshotsShare', 'foreshotsVolume', 'foreshotsMinutes', 'foreshotsFlow', 'foreshotsStrength', 'heartEnd', 'feintsEnd']; // prettier-ignore
 
+/** What a cut is moved for; told first, though in a balanced round it moves least. */
+const MADE = ['heart.volume', 'heart.strength', 'heart.alcohol', 'bottling.bottlesPerYear'];
+const HARDLY = 0.005; // of the alcohol: less than half a hundredth
+
 export function WhatMoved(props: {
   readonly of: FigureName | readonly FigureName[];
   /** Where the first of what moved stands above already. */
@@ -26,11 +30,14 @@ export function WhatMoved(props: {
     return last && [props.of].flat().includes(last.figure) && (last.problem !== undefined || last.before !== last.after) ? last : undefined; // prettier-ignore
   });
   const ways = createMemo(() => (trial() ? waysOut(trial()!) : []));
+  const isCut = () => trial() !== undefined && cuts.includes(trial()!.figure);
   const lines = createMemo(() => {
     const last = trial();
     return last && { before: lineOf(last.before), after: lineOf(last.after), house: last.after };
   });
-  const moved = createMemo(() => (lines() ? movedBetween(lines()!.before, lines()!.after) : []));
+  const moved = createMemo(() =>
+    lines() ? movedBetween(lines()!.before, lines()!.after, isCut() ? MADE : []) : [],
+  );
   /** What a cut makes of the charge that stands, while feints of the old cut are still in it. */
   const next = createMemo(() => {
     if (!trial() || !lines() || !cuts.includes(trial()!.figure)) return undefined;
@@ -45,11 +52,17 @@ export function WhatMoved(props: {
     const hasMoved = Object.entries(was).some(([at, litres]) => now[at as Station] !== litres);
     return hasMoved ? undefined : insteadOf(trial()!.figure);
   };
+  const hardlyMoved = () => {
+    const both = lines();
+    if (!both) return false;
+    const [was, now] = [both.before.heart.alcohol, both.after.heart.alcohol];
+    return Math.abs(now / was - 1) < HARDLY;
+  };
   const gave = () =>
     trial()!
       .gave.map(({ figure, from, to }) => [figure, inWords(figure, from), inWords(figure, to)] as const)
       .filter(([, from, to]) => from !== to)
-      .map(([figure, from, to]) => `${numberFigures[figure].label} gives way: ${from} → ${to}.`)
+      .map(([figure, from, to]) => `${numberFigures[figure].label} changes with it: ${from} → ${to}.`)
       .join(' ');
   return (
     <Show when={trial()}>
@@ -75,10 +88,16 @@ export function WhatMoved(props: {
           </Show>
           <Show when={last().problem === undefined}>
             <Show when={instead()}>{(what) => <p>Moves no alcohol: {what()}.</p>}</Show>
+            <Show when={isCut() && hardlyMoved()}>
+              <p>
+                The alcohol hardly moves: what the heart leaves comes back in the feints, and is in a later
+                heart.
+              </p>
+            </Show>
             <Show when={next()}>
               {(run) => (
                 <p>
-                  In the next run: {twoParts(run())}. Once the round has settled: {twoParts(lines()!.after)}.
+                  The next run: {twoParts(run())}. Some rounds later: {twoParts(lines()!.after)}.
                 </p>
               )}
             </Show>

@@ -137,7 +137,7 @@ function maturing({ heart, filling, matured, bottling, house }: Line): Flow[] {
       into: [part('Into casks', filling.alcohol, 'spirit')],
       out: [
         part('Out of the casks', matured.alcohol, 'spirit'),
-        part('Drunk by the wood', matured.toWood, 'lost'),
+        part('Indrink, into the wood', matured.toWood, 'lost'),
         part('Lost to the air', matured.alcoholLost, 'lost'),
         part('Left in the casks', matured.inCasks, 'lost'),
       ],

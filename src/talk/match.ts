@@ -134,6 +134,7 @@ export function matchFigures(text: string, quantities: readonly Quantity[]): Mat
       if (bare && kind === 'count' && (led || apart.test(text.slice(end, end + 12)))) score -= 2;
       if (bare && kind === 'count' && otherThings.test(text.slice(end, end + 40))) score -= 2;
       if (dimension === 'yield') score += 2;
+      if (figure === 'bottlesPerCask' && bare && !near.has('bottle')) score -= 4;
       if (figure === 'bottleSize' && /^[cm]L$/.test(quantity.unit)) score += 1;
       if (((cues.perWeek ?? 0) >= 4 && !near.has('perWeek')) || ((cues.perYear ?? 0) >= 4 && unit !== 'weeks' && !near.has('perYear'))) score -= 1.2;
       if (before && start - before.end < 220 && after?.includes(before.figure)) score += 1.1;

@@ -97,7 +97,7 @@ const table = {
     says: 'ends?|come off|comes off|off at|off|leave it|cut to (?:the )?(?:feints|faints|tails)|down to|cuts again|again at|until|stop(?:s)?',
   },
   comesOff: {
-    says: '(?:spirits?|new make) (?:comes?|coming|runs?|running|is|are) off|(?:hearts?|middle (?:cut|run|bit|part)) (?:comes?|coming) (?:off|over) (?:at|the|our|about|around)|(?:comes?|coming|runs?) off (?:the|our) (?:spirit |second )?stills?',
+    says: '(?:spirits?|new make) (?:comes?|coming|runs?|running|is|are) off|(?:hearts?|middle (?:cut|run|bit|part)) (?:comes?|coming) (?:off|over) (?:at|the|our|about|around)|(?:they|these|it) (?:comes?|coming|runs?) off at|(?:comes?|coming|runs?) off (?:the|our) (?:spirit |second )?stills?',
   },
   average: { says: "averag\\w+|mean|overall|on average|strength is|heart’s strength|heart's strength" },
   pureAlcohol: { says: '(?:pure|absolute) alcohol|lpa|laa?' },

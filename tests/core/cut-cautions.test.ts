@@ -39,8 +39,8 @@ test.each([72, 73])('foreshots down to %s % vol, a guide’s own, are told to be
   expect(first!.says).toMatch(
     /hold (35|41) % of the charge’s alcohol.*share of the alcohol, litres or minutes/,
   );
-  // What is advised, done: the charge let down to that strength has foreshots of about the usual size.
-  const limit = Number(/let the charge down to (\d+) % vol/.exec(first!.says)![1]);
+  // The charge that it names, made: its foreshots are of about the usual size.
+  const limit = Number(/suits a charge of about (\d+) % vol/.exec(first!.says)![1]);
   const { foreshots, charge } = found(byStrength(cut, { chargeLimit: limit }));
   expect(foreshots.alcohol / charge.alcohol).toBeGreaterThan(0.01);
   expect(foreshots.alcohol / charge.alcohol).toBeLessThan(0.08);

@@ -163,6 +163,11 @@ test('the same text is read the same, and lines may end either way', () => {
 });
 
 test('a figure that cannot be is read all the same, so that it can be told', () => {
+  // Of low wines that “come off at 38” nothing is proposed, rather than a cut: it is asked.
+  const asked = figuresOf(
+    'Then the low wines, and they come off at about 38 per cent. The heart starts at 73 and drops to 62.',
+  );
+  expect(asked.filter(([, value]) => value === 38)).toEqual([]);
   expect(figuresOf('The wash comes to 8 per cent. The low wines are about 36 per cent.')).toEqual([
     ['washStrength', 8],
     ['lowWinesStrength', 36],

@@ -3,7 +3,7 @@ import type { Store } from '../../core/maturing/cask.ts';
 import type { Quantity } from '../../core/quantity.ts';
 
 /** What the dry wood drinks: a figure of the house, for every sum that follows a cask from its filling. */
-export const indrinkInput = { label: 'Drunk by the dry wood in the first days', house: 'indrink' } as const;
+export const indrinkInput = { label: 'Indrink, in the first days', house: 'indrink' } as const;
 
 export const storeInputs = {
   loss: { house: 'alcoholLoss' },

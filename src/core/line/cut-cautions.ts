@@ -57,11 +57,11 @@ export function cutCautions(line: Line): readonly Caution[] {
         `The foreshots hold ${n(100 * part, 0)} % of the charge’s alcohol; a few per cent are usual, and half an hour takes a tenth at most. ${
           !byStrength
             ? 'Take less.'
-            : `End them after a share of the alcohol, litres or minutes${
+            : `End them after a share of the alcohol, litres or minutes.${
                 weaker !== undefined && weaker < charge.strength
-                  ? `, or let the charge down to ${n(weaker, 0)} % vol, from which ${n(house.foreshotsStrength, 1)} is soon reached`
-                  : ', or at a higher strength'
-              }.`
+                  ? ` A cut at ${n(house.foreshotsStrength, 1)} % vol suits a charge of about ${n(weaker, 0)} % vol; yours is ${n(charge.strength, 1)}.`
+                  : ''
+              }`
         }`,
       ),
     start - house.heartEnd < NEAR &&

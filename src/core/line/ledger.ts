@@ -3,7 +3,7 @@ import { litresOfAlcohol, type Quantity } from '../quantity.ts';
 import type { Line } from './line.ts';
 
 export const stations = {
-  malt: 'Malt could give',
+  malt: 'In the malt',
   wash: 'Wash',
   lowWines: 'Low wines',
   charge: 'Spirit charge',

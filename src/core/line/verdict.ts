@@ -159,7 +159,7 @@ function balance({ decides, figures }: Reconciliation): string[] {
     ({ figure, finding }) =>
       decides.figures.includes(figure) && finding !== 'agrees' && finding !== 'not checkable',
   );
-  if (bad) return [`The sum to redo: ${decides.says[0]!.toLowerCase()}${decides.says.slice(1)}`];
+  if (bad) return [`The sum: ${decides.says[0]!.toLowerCase()}${decides.says.slice(1)}`];
   return decides.onlyIf ? [`${decides.says} ${decides.onlyIf}`] : [];
 }
 
@@ -194,14 +194,14 @@ function opening({ figures: all, overall, rest, suspects, impossible }: Reconcil
       : impossible.length === 0
         ? `The ${checked} figures that can be checked agree.`
         : `Apart from that, the ${checked === 1 ? 'one figure' : `${checked} figures`} that can be checked agree${checked === 1 ? 's' : ''}.`;
-  const first = wrong.length === 0 ? '' : `The others agree without ${list(wrong)}.`;
+  const first = wrong.length === 0 ? '' : `Leave out ${list(wrong)} and the others agree.`;
   const then =
     unsure.length === 0
       ? ''
       : unsure.length === 1
         ? `Have a second look at ${list(unsure)}.`
         : `One of these is likely wrong, and nothing else quoted tells which: ${list(unsure)}.`;
-  return [rest.chance < 0.05 && unsure.length === 0 ? first.replace('The others agree', 'The others agree better') : first, then].filter((part) => part !== '').join(' '); // prettier-ignore
+  return [rest.chance < 0.05 && unsure.length === 0 ? first.replace('the others agree', 'the others agree better') : first, then].filter((part) => part !== '').join(' '); // prettier-ignore
 }
 
 /** Figures that nothing bears on, in one sentence. */
@@ -209,7 +209,7 @@ function unchecked(figures: readonly JudgedFigure[]): string[] {
   const left = figures.filter(({ finding }) => finding === 'not checkable').map(({ figure }) => figure);
   return left.length === 0 || left.length === figures.length
     ? []
-    : [`Nothing else quoted bears on ${list(left)}.`];
+    : [`Nothing else you quote checks ${list(left)}.`];
 }
 
 /**
