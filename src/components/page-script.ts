@@ -1,4 +1,5 @@
 // What every page does once it is seen.
 import './keep-offline.ts';
 import '../house/live-prose.ts';
+import './doors.ts';
 import './term-dismiss.ts';
