@@ -23,20 +23,20 @@ interface Control {
 const controls: readonly Control[] = [
   {
     what: 'a cut on the curve',
-    page: '/distilling/',
+    page: '/distilling/work/',
     control: '.cut-handle',
     keys: ['ArrowUp', 'ArrowDown'],
     isDragged: true,
   },
   {
     what: 'the gravity',
-    page: '/mashing/',
+    page: '/mashing/work/',
     control: '#house-originalGravity',
     keys: ['ArrowUp', 'ArrowDown'],
   },
   {
     what: 'a calculator’s slider',
-    page: '/malting/',
+    page: '/sums/predicted-spirit-yield/',
     control: '.slide',
     keys: ['ArrowRight', 'ArrowLeft'],
     isDragged: true,

@@ -18,9 +18,10 @@ const figure = (page: Page, path: string) =>
 const station = (page: Page, name: string) => page.locator(`.ledger [data-station="${name}"]`);
 const litres = (value: number) => `${formatNumber(value, value < 100 ? 1 : 0)} L`;
 
-/** Goes to a chapter by the last link to it, at the foot of the page. */
+/** Goes to a chapter by the door in the head. */
 async function follow(page: Page, chapter: string): Promise<void> {
-  await page.locator(`a[href$="/${chapter}/"]`).last().press('Enter');
+  await page.locator('.door summary', { hasText: 'Learn' }).press('Enter');
+  await page.locator(`.door[open] a[href$="/${chapter}/"]`).press('Enter');
   await page.waitForURL(`**/${chapter}/`);
 }
 
@@ -32,9 +33,11 @@ test('gravity changed in fermenting changes the heart in distilling and the bott
 
   await open(page, '/fermenting/');
   await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(builtInLine(), 'wash.alcohol'));
+  await open(page, '/sums/strength-from-gravities/');
   await page.locator('#strength-from-gravities-original').fill('1.062');
-  await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(after, 'wash.alcohol'));
   await expect(station(page, 'wash')).toHaveText(litres(after.wash.alcohol));
+  await follow(page, 'fermenting');
+  await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(after, 'wash.alcohol'));
 
   await follow(page, 'distilling');
   await expect(figure(page, 'heart.volume')).toHaveText(figureText(after, 'heart.volume'));

@@ -21,7 +21,7 @@ test('a house is named, copied, changed, and the first one opened again', async 
   await page.locator('#house-name').press('Tab');
   await page.locator('#house-heartEnd').fill('60');
   await expect.poll(async () => (await stored(page)) ?? '').toContain('"heartEnd":60');
-  await page.getByRole('button', { name: 'Go on with a copy' }).click();
+  await page.getByRole('button', { name: 'Work on a copy' }).click();
   await page.locator('#house-heartEnd').fill('64');
   await page.getByRole('button', { name: 'Open Sallowby', exact: true }).click();
   await expect(page.locator('#house-heartEnd')).toHaveValue('60');
@@ -71,7 +71,7 @@ test('a shared link is a visit: shown on every page, kept only when asked, never
   await expect.poll(async () => (await stored(page)) ?? '').toContain('"heartEnd":61');
   const own = await stored(page);
 
-  await page.goto(`/distilling/${linkOf(textOf('Thornwath', { heartEnd: 58 }))}`);
+  await page.goto(`/distilling/work/${linkOf(textOf('Thornwath', { heartEnd: 58 }))}`);
   await page.reload();
   await ready(page);
   await expect(page.locator('.visit')).toContainText('Thornwath');
@@ -83,7 +83,7 @@ test('a shared link is a visit: shown on every page, kept only when asked, never
   expect(asked.every((url) => !url.includes('house='))).toBe(true);
 
   await page.getByRole('button', { name: 'Go back to my own figures' }).click();
-  await open(page, '/distilling/');
+  await open(page, '/distilling/work/');
   await expect(page.locator('#house-heartEnd')).toHaveValue('61');
 });
 

@@ -1,9 +1,9 @@
 // Sums that live beside the calculators: the law, the random rounds, the unit that a reader likes, the ± of a result.
 import { expect, test } from '@playwright/test';
-import { open, ready } from './pages.ts';
+import { open, pageWith, ready } from './pages.ts';
 
 test('the house is held against the law, point by point', async ({ page }) => {
-  await open(page, '/law/');
+  await open(page, pageWith('LawCheck'));
   const scotch = page.locator('.definition', { hasText: 'Single malt Scotch whisky' });
   await expect(scotch).toHaveAttribute('data-qualifies', 'yes');
   await page.locator('#law-wood').selectOption('other wood');
@@ -16,7 +16,7 @@ test('the house is held against the law, point by point', async ({ page }) => {
 
 test('ten thousand rounds are drawn off the main thread, with progress', async ({ page }) => {
   test.setTimeout(90_000);
-  await open(page, '/distilling/');
+  await open(page, pageWith('RoundSpread'));
   await page.getByRole('button', { name: /Draw 10,000 rounds/ }).click();
   await expect(page.locator('progress')).toBeVisible();
   const row = page.locator('section[aria-labelledby="round-spread-title"] tr', {
@@ -41,7 +41,7 @@ test('rounds drawn for an earlier house say so, and a drawing that fails says so
       }
     };
   });
-  await open(page, '/distilling/');
+  await open(page, pageWith('RoundSpread'));
   const part = page.locator('section[aria-labelledby="round-spread-title"]');
   const draw = part.getByRole('button', { name: /Draw 10,000 rounds/ });
   await draw.click();
@@ -51,11 +51,13 @@ test('rounds drawn for an earlier house say so, and a drawing that fails says so
   await expect(part.locator('tbody tr').first()).toBeVisible({ timeout: 80_000 });
   await expect(part).not.toContainText('could not be drawn');
   await expect(part).not.toContainText('earlier house');
-  await page.locator('#house-heartEnd').fill('61');
+  const other = await page.context().newPage(); // the house is changed in another tab
+  await open(other, '/distilling/work/');
+  await other.locator('#house-heartEnd').fill('61');
   await expect(part).toContainText('Drawn for an earlier house: draw again.');
   await expect(part.locator('table')).toHaveAttribute('data-stale', '');
   await expect(draw).toHaveText(/again/);
-  await page.locator('#house-heartEnd').fill('62');
+  await other.locator('#house-heartEnd').fill('62');
   await expect(part).not.toContainText('earlier house');
   await part.locator('#round-spread-heartEnd').fill('0.5');
   await expect(part).toContainText('Drawn for an earlier house: draw again.');
@@ -64,20 +66,21 @@ test('rounds drawn for an earlier house say so, and a drawing that fails says so
 test('a still fitted to its own runs gives the house its reflux, and readings that do not go together say so', async ({
   page,
 }) => {
-  await open(page, '/distilling/');
+  await open(page, '/sums/fit-stills/');
   const part = page.locator('section[aria-labelledby="fit-stills-title"]');
   await part.locator('#fit-stills-known').selectOption('strength');
   await part.locator('#fit-stills-lowWinesStrength').fill('24.2');
   await part.getByRole('button', { name: 'Use 0.07 in my house' }).click(); // 24.2 % vol is what a reflux of 0.07 gives, tests/core/fit-stills.test.ts
-  await expect(page.locator('#house-washReflux')).toHaveValue('0.07');
   await expect(part).toContainText('0.07 is in my house');
   await part.locator('#fit-stills-safe-0-strength').fill('60');
   await expect(part).toContainText('Spirit still: The safe would rise from 60.0 % vol');
   await expect(part.locator('#fit-stills-safe-0-strength')).toHaveValue('60');
+  await open(page, '/house/distilling/');
+  await expect(page.locator('#house-washReflux')).toHaveValue('0.07');
 });
 
 test('foreshots that are far too many are told of in the field and on the ledger', async ({ page }) => {
-  await open(page, '/distilling/');
+  await open(page, '/distilling/work/');
   await page.locator('#house-foreshotsBy').selectOption('strength');
   await page.locator('#house-foreshotsStrength').fill('72');
   const told = /The foreshots hold 4\d % of the charge’s alcohol/;
@@ -91,25 +94,27 @@ test('foreshots that are far too many are told of in the field and on the ledger
 });
 
 test('a unit once chosen holds for its kind, on every page', async ({ page }) => {
-  await open(page, '/maturing/');
+  await open(page, '/sums/reduce-to-strength/');
   const field = page.locator('.field:has(#reduce-to-strength-to)');
   await field.locator('select.unit').selectOption('° US proof');
   await expect(field.locator('input.number')).toHaveValue(/^126\.\d/); // twice 63.5 % vol, less the change from 20 °C to 60 °F
   await page.reload();
   await ready(page);
   await expect(field.locator('input.number')).toHaveValue(/^126\.\d/);
+  await open(page, '/house/');
   await page.locator('#house-fillingStrength').fill('120');
+  await open(page, '/sums/reduce-to-strength/');
   await expect(field.locator('input.number')).toHaveValue(/^120/);
-  await open(page, '/fermenting/');
+  await open(page, '/sums/strength-from-gravities/');
   await expect(
     page.locator('section[aria-labelledby="strength-from-gravities-title"] .results dd').first(),
   ).toContainText('US proof');
 });
 
 test('a ± on a figure shows on every result', async ({ page }) => {
-  await open(page, '/malting/');
+  await open(page, '/sums/predicted-spirit-yield/');
   const calculator = page.locator('section[aria-labelledby="predicted-spirit-yield-title"]');
-  await calculator.getByText('Say how sure each figure is').click();
+  await calculator.locator('.how-sure > summary').click();
   await calculator.locator('#predicted-spirit-yield-extract-plus-minus').fill('0.5');
   // 408.6 × 0.5 ÷ 77.5 = 2.6: the rule for products in JCGM 100, by hand.
   await expect(calculator.locator('dd', { hasText: 'L pure alcohol/t' })).toContainText('± 2.6');
