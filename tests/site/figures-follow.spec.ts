@@ -1,7 +1,9 @@
 // The main job: a reader changes one figure, and every figure in the handbook follows.
 import { expect, test, type Page } from '@playwright/test';
 import { formatNumber } from '../../src/core/format.ts';
+import { changeHouse } from '../../src/core/line/change.ts';
 import { line, type Line } from '../../src/core/line/line.ts';
+import { gravity } from '../../src/core/quantity.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { figureText } from '../../src/house/prose.ts';
@@ -17,6 +19,8 @@ const figure = (page: Page, path: string) =>
   page.locator(`[data-figure="${path}"]:not([data-per]):not([data-digits]):not([data-bare])`).first();
 const station = (page: Page, name: string) => page.locator(`.ledger [data-station="${name}"]`);
 const litres = (value: number) => `${formatNumber(value, value < 100 ? 1 : 0)} L`;
+/** A station whose alcohol has moved also says what it was. */
+const nowLitres = (value: number) => new RegExp(`^${litres(value).replace('.', '\\.')}(was|$)`);
 
 /** Goes to a chapter by the door in the head. */
 async function follow(page: Page, chapter: string): Promise<void> {
@@ -28,14 +32,17 @@ async function follow(page: Page, chapter: string): Promise<void> {
 test('gravity changed in fermenting changes the heart in distilling and the bottles in maturing', async ({
   page,
 }) => {
-  const after = changed({ originalGravity: 1.062 });
+  const keptVolume = changeHouse(builtInHouse, 'originalGravity', gravity(1.062), 'maltPerMash');
+  if ('refused' in keptVolume) throw new Error(keptVolume.refused);
+  const after = changed(keptVolume.house);
   expect(after.heart.volume).toBeGreaterThan(builtInLine().heart.volume + 30);
 
   await open(page, '/fermenting/');
   await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(builtInLine(), 'wash.alcohol'));
   await open(page, '/sums/strength-from-gravities/');
   await page.locator('#strength-from-gravities-original').fill('1.062');
-  await expect(station(page, 'wash')).toHaveText(litres(after.wash.alcohol));
+  await page.getByRole('button', { name: /^Keep the volume/ }).click();
+  await expect(station(page, 'wash')).toHaveText(nowLitres(after.wash.alcohol));
   await follow(page, 'fermenting');
   await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(after, 'wash.alcohol'));
 
@@ -47,7 +54,7 @@ test('gravity changed in fermenting changes the heart in distilling and the bott
 
   await follow(page, 'maturing');
   await expect(figure(page, 'bottling.bottles')).toHaveText(figureText(after, 'bottling.bottles'));
-  await expect(station(page, 'bottles')).toHaveText(litres(after.bottling.alcohol));
+  await expect(station(page, 'bottles')).toHaveText(nowLitres(after.bottling.alcohol));
 });
 
 test('dragging the heart’s end changes the ledger while it moves', async ({ page }) => {
