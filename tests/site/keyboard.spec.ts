@@ -69,7 +69,7 @@ for (const [address, width, height] of [
       throw new Error('There is no end to it.');
     };
     const there = await walk('Tab');
-    expect(there.length).toBeGreaterThan(30);
+    expect(there.length).toBeGreaterThan(20);
     const back = await walk('Shift+Tab');
     expect(back.reverse()).toEqual(there);
   });

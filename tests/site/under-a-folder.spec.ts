@@ -38,7 +38,7 @@ const calculate = (id: string) => async (page: Page) => {
 /** Each island: a page that has it, and a use of it that ends with what it shows. */
 const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) => Promise<unknown>]>> = {
   MaltingCalculator: ['sums/predicted-spirit-yield/', calculate('predicted-spirit-yield')],
-  MillingCalculator: ['sums/size-curve/', calculate('size-curve')],
+  MillingCalculator: ['sums/grist-split/', calculate('grist-split')],
   MashingCalculator: ['sums/conversion/', calculate('conversion')],
   FermentingCalculator: ['sums/strength-from-gravities/', calculate('strength-from-gravities')],
   DistillingCalculator: ['sums/what-if/', calculate('what-if')],
@@ -84,10 +84,10 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
   SpiritRun: [
     withIsland('SpiritRun'),
     async (page) => {
-      const heart = page.locator('.ledger [data-station="heart"]');
-      const before = await heart.innerText();
+      const charge = page.locator('.ledger [data-station="charge"]');
+      const before = await charge.innerText();
       await page.locator('.heart-ends .cut-handle').press('PageDown');
-      await expect(heart).not.toHaveText(before);
+      await expect(charge).not.toHaveText(before);
     },
   ],
   RoundSpread: [
