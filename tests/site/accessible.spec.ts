@@ -66,7 +66,7 @@ const uses: readonly {
     part: '.run',
     use: async (page) => {
       await page.locator('.heart-ends .cut-handle').press('PageDown');
-      await page.locator('.run summary').click();
+      await page.locator('.run .working > summary').click();
     },
     shows: '.run .series td',
   },
@@ -111,12 +111,12 @@ const uses: readonly {
   },
   {
     what: 'what goes in and out, and the ledger of a year, open, of a house that does not agree',
-    address: '/mashing/',
+    address: '/fermenting/',
     part: '.in-and-out, .ledger',
     use: async (page) => {
-      await open(page, '/mashing/work/');
-      await page.locator('#house-originalGravity').fill('1.085');
-      await open(page, '/mashing/');
+      await open(page, '/fermenting/work/');
+      await page.locator('#house-finalGravity').fill('0.984'); // less than no extract would be left
+      await open(page, '/fermenting/');
       await page.locator('.ledger details').evaluate((sheet: HTMLDetailsElement) => (sheet.open = true));
       await page.locator('.pace label').last().click();
     },
@@ -220,7 +220,7 @@ const layOut = (page: Page) =>
     document.adoptedStyleSheets.push(sheet);
   });
 
-/** Controls that a thumb would miss, each with its size. A link within a sentence is let be, as WCAG 2.5.8 does; so is a word with its meaning. */
+/** Controls that a thumb would miss, each with its size. A link or a marked figure within a sentence is let be, as WCAG 2.5.8 does; so is a word with its meaning. */
 const tooSmall = (page: Page) =>
   page.evaluate(() =>
     [
@@ -233,7 +233,7 @@ const tooSmall = (page: Page) =>
         const box = (
           control.matches('label input') ? control.closest('label')! : control
         ).getBoundingClientRect();
-        const inText = control.matches('a') && getComputedStyle(control).display === 'inline';
+        const inText = control.matches('a, .marked .mark') && getComputedStyle(control).display.startsWith('inline');
         const low = Math.min(box.width, box.height);
         return low > 0 && low < 43.9 && !inText
           ? `${control.tagName} ${control.className.toString()} “${control.textContent!.slice(0, 30)}” ${Math.round(box.width)} × ${Math.round(box.height)}`
