@@ -5,7 +5,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
-import { addresses, broken, contradiction, open, pageWith, quote } from './pages.ts';
+import { addresses, broken, contradiction, open, pageWith, quote, ready } from './pages.ts';
 
 const script = readFileSync(join(import.meta.dirname, '..', 'talk', 'scripts', 'disagreeing.txt'), 'utf8');
 const thornwath = linkOf(
@@ -114,9 +114,14 @@ const uses: readonly {
     address: '/fermenting/',
     part: '.in-and-out, .ledger',
     use: async (page) => {
-      await open(page, '/fermenting/work/');
-      await page.locator('#house-finalGravity').fill('0.984'); // less than no extract would be left
-      await open(page, '/fermenting/');
+      // Less than no extract would be left in its wash.
+      const house = { ...builtInHouse, originalGravity: 1.03, finalGravity: 0.985 } as typeof builtInHouse;
+      await page.evaluate(
+        ([key, text]) => localStorage.setItem(key!, text!),
+        ['malt-spirit-handbook/house', encode({ name: 'Thornwath', house })],
+      );
+      await page.reload();
+      await ready(page);
       await page.locator('.ledger details').evaluate((sheet: HTMLDetailsElement) => (sheet.open = true));
       await page.locator('.pace label').last().click();
     },
@@ -233,7 +238,8 @@ const tooSmall = (page: Page) =>
         const box = (
           control.matches('label input') ? control.closest('label')! : control
         ).getBoundingClientRect();
-        const inText = control.matches('a, .marked .mark') && getComputedStyle(control).display.startsWith('inline');
+        const inText =
+          control.matches('a, .marked .mark') && getComputedStyle(control).display.startsWith('inline');
         const low = Math.min(box.width, box.height);
         return low > 0 && low < 43.9 && !inText
           ? `${control.tagName} ${control.className.toString()} “${control.textContent!.slice(0, 30)}” ${Math.round(box.width)} × ${Math.round(box.height)}`
