@@ -9,7 +9,7 @@ const phone = { width: 390, height: 860 };
 const pictures = [
   { name: 'home', page: '/', size: desk, colorScheme: 'light', at: undefined },
   { name: 'distilling', page: '/distilling/work/', size: desk, colorScheme: 'dark', at: '.run' },
-  { name: 'mashing', page: '/mashing/', size: phone, colorScheme: 'light', at: '.calculator' },
+  { name: 'mashing', page: '/sums/conversion/', size: phone, colorScheme: 'light', at: '.calculator' },
   { name: 'cross-check', page: '/cross-check/', size: desk, colorScheme: 'light', at: undefined },
   { name: 'practice', page: '/practice/', size: phone, colorScheme: 'dark', at: undefined },
 ] as const;

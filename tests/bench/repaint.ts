@@ -37,13 +37,13 @@ const controls: readonly Control[] = [
   },
   {
     what: 'the gravity',
-    page: '/mashing/',
+    page: '/mashing/work/',
     control: '#house-originalGravity',
     keys: ['ArrowUp', 'ArrowDown'],
   },
   {
     what: 'a calculator’s slider',
-    page: '/malting/',
+    page: '/sums/predicted-spirit-yield/',
     control: '.slide',
     keys: ['ArrowRight', 'ArrowLeft'],
     isDragged: true,

@@ -5,7 +5,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
-import { addresses, broken, contradiction, open, quote } from './pages.ts';
+import { addresses, broken, contradiction, open, pageWith, quote, ready } from './pages.ts';
 
 const script = readFileSync(join(import.meta.dirname, '..', 'talk', 'scripts', 'disagreeing.txt'), 'utf8');
 const thornwath = linkOf(
@@ -62,7 +62,7 @@ const uses: readonly {
   },
   {
     what: 'the spirit run with a cut moved',
-    address: '/distilling/work/',
+    address: pageWith('SpiritRun'),
     part: '.run',
     use: async (page) => {
       await page.locator('.heart-ends .cut-handle').press('PageDown');
@@ -72,7 +72,7 @@ const uses: readonly {
   },
   {
     what: 'the spread of the round, drawn',
-    address: '/sums/how-sure-is-the-round/',
+    address: pageWith('RoundSpread'),
     part: 'section:has(> #round-spread-title)',
     use: (page) => button(page, 'Draw 10,000 rounds').click(),
     shows: 'section:has(> #round-spread-title) tbody tr',
@@ -111,10 +111,17 @@ const uses: readonly {
   },
   {
     what: 'what goes in and out, and the ledger of a year, open, of a house that does not agree',
-    address: '/mashing/',
+    address: '/fermenting/',
     part: '.in-and-out, .ledger',
     use: async (page) => {
-      await page.locator('#house-originalGravity').fill('1.085');
+      // Less than no extract would be left in its wash.
+      const house = { ...builtInHouse, originalGravity: 1.03, finalGravity: 0.985 } as typeof builtInHouse;
+      await page.evaluate(
+        ([key, text]) => localStorage.setItem(key!, text!),
+        ['malt-spirit-handbook/house', encode({ name: 'Thornwath', house })],
+      );
+      await page.reload();
+      await ready(page);
       await page.locator('.ledger details').evaluate((sheet: HTMLDetailsElement) => (sheet.open = true));
       await page.locator('.pace label').last().click();
     },
@@ -122,7 +129,7 @@ const uses: readonly {
   },
   {
     what: 'the law check, missed',
-    address: '/law/your-label/',
+    address: pageWith('LawCheck'),
     part: '.law-check',
     use: async (page) => {
       await page.locator('#law-still').selectOption('other still');
@@ -210,7 +217,7 @@ const uses: readonly {
   },
 ];
 
-/** Controls that a thumb would miss, each with its size. A link within a sentence is let be, as WCAG 2.5.8 does; so is a word with its meaning. */
+/** Controls that a thumb would miss, each with its size. A link or a marked figure within a sentence is let be, as WCAG 2.5.8 does; so is a word with its meaning. */
 const tooSmall = (page: Page) =>
   page.evaluate(() =>
     [
@@ -223,7 +230,8 @@ const tooSmall = (page: Page) =>
         const box = (
           control.matches('label input') ? control.closest('label')! : control
         ).getBoundingClientRect();
-        const inText = control.matches('a') && getComputedStyle(control).display === 'inline';
+        const inText =
+          control.matches('a, .marked .mark') && getComputedStyle(control).display.startsWith('inline');
         const low = Math.min(box.width, box.height);
         return low > 0 && low < 43.9 && !inText
           ? `${control.tagName} ${control.className.toString()} “${control.textContent!.slice(0, 30)}” ${Math.round(box.width)} × ${Math.round(box.height)}`
@@ -275,7 +283,7 @@ async function listen(page: Page): Promise<() => Promise<readonly string[]>> {
 test('a result is said once, politely, by the part in use alone; a drag is silent until it rests', async ({
   page,
 }) => {
-  await open(page, '/distilling/');
+  await open(page, pageWith('SpiritRun'));
   const heard = await listen(page);
   const knob = page.locator('.heart-ends .cut-knob');
   await knob.hover(); // waits until it stands still
@@ -289,16 +297,17 @@ test('a result is said once, politely, by the part in use alone; a drag is silen
     /^(?=.*Heart [\d,]+ L at [\d.]+ % vol\.)(?=.*Pure alcohol a mash: heart \d+ L, bottles \d+ L\.)/,
   );
   expect(await heard()).toHaveLength(1);
-  // One calculator of many takes the same figure; the others follow and say nothing.
-  await titled(page, 'what-if').locator('#what-if-heartEnd').press('ArrowUp');
-  await expect.poll(async () => (await heard()).length).toBe(2);
-  const title = await titled(page, 'what-if').locator('h3').innerText();
-  expect((await heard())[1]).toContain(`${title}: `);
+  // A calculator takes the same figure; the ledger beside it follows and says nothing.
+  await open(page, '/sums/what-if/');
+  const said = await listen(page);
+  await page.locator('#what-if-heartEnd').press('ArrowUp');
+  await expect.poll(async () => (await said()).length).toBe(1);
+  expect((await said())[0]).toContain(`${await page.locator('h1').innerText()}: `);
   // A number half typed is not called wrong aloud.
   await page.locator('#what-if-heartEnd').fill('');
   await page.locator('#what-if-heartEnd').pressSequentially('63');
-  await expect.poll(async () => (await heard()).length).toBe(3);
-  expect((await heard())[2]).not.toContain('was given');
+  await expect.poll(async () => (await said()).length).toBe(2);
+  expect((await said())[1]).not.toContain('was given');
   await page.locator('#what-if-heartEnd').fill('9000');
   await expect(announcer(page)).toContainText('“9000” was given');
 });
@@ -306,13 +315,13 @@ test('a result is said once, politely, by the part in use alone; a drag is silen
 for (const [what, address, use, says] of [
   [
     'the spread of the round',
-    '/sums/how-sure-is-the-round/',
+    pageWith('RoundSpread'),
     (page) => button(page, 'Draw 10,000 rounds').click(),
     /95 % between/,
   ],
   [
     'the law check',
-    '/law/your-label/',
+    pageWith('LawCheck'),
     (page) => page.locator('#law-still').selectOption('other still'),
     /: 1 point is not met\./,
   ],
@@ -460,7 +469,6 @@ test('forced colours: curves, cuts, marks, the place in the book and what is cho
   page,
 }) => {
   await page.emulateMedia({ forcedColors: 'active', colorScheme: 'dark' });
-  await open(page, '/distilling/');
   const of = (selector: string, property: string, part?: string) =>
     page
       .locator(selector)
@@ -469,41 +477,80 @@ test('forced colours: curves, cuts, marks, the place in the book and what is cho
         property,
         part,
       ] as const);
-  const canvas = await of('body', 'background-color');
-  for (const [selector, property] of [
+  const isSeen = async (selectors: readonly (readonly [selector: string, property: string])[]) => {
+    const canvas = await of('body', 'background-color');
+    for (const [selector, property] of selectors)
+      expect(await of(selector, property), `${selector} ${property}`).not.toBe(canvas);
+  };
+  await open(page, pageWith('SpiritRun'));
+  await isSeen([
     ['.run .curve', 'stroke'],
     ['.run .area.heart', 'stroke'],
     ['.run .hatch', 'stroke'],
     ['.run .cut-knob', 'stroke'],
     ['.run .cut-line', 'stroke'],
     ['.run text', 'fill'],
-    ['.chart .curve', 'stroke'],
-    ['.chart .reading', 'fill'],
+    ['.ledger .amount', 'fill'],
+  ]);
+  await page.locator('.heart-ends .cut-handle').press('ArrowRight');
+  await isSeen([['.heart-ends .cut-reach', 'stroke']]);
+  await open(page, '/mashing/');
+  await isSeen([
     ['.in-and-out .box', 'stroke'],
     ['.drawing .thread', 'stroke'],
-    ['.ledger .amount', 'fill'],
-    ['.calculator', 'border-top-color'],
-    ['.of-house input[type=text]', 'border-top-color'],
-    ['button', 'border-top-color'],
-  ] as const)
-    expect(await of(selector, property), `${selector} ${property}`).not.toBe(canvas);
-  // The chapter that is open, told by more than a background that is taken away.
-  const here = await of('.chapters [aria-current]', 'background-color', '::after');
-  expect(here).not.toBe(await of('.chapters a:not([aria-current])', 'background-color', '::after'));
+  ]);
   expect(await of('.pace label:has(:checked)', 'background-color')).not.toBe(
     await of('.pace label:not(:has(:checked))', 'background-color'),
   );
-  await page.locator('.heart-ends .cut-handle').press('ArrowRight');
-  expect(await of('.heart-ends .cut-reach', 'stroke')).not.toBe(canvas);
-  await page.locator('#house-heartEnd').fill('900');
-  expect(await of('.problem', 'border-bottom-color', '::before')).not.toBe(canvas);
-  expect(await of('#house-heartEnd', 'outline-style')).toBe('solid');
+  await open(page, '/sums/size-curve/');
+  await isSeen([
+    ['.chart .curve', 'stroke'],
+    ['.chart .reading', 'fill'],
+    ['.calculator', 'border-top-color'],
+    ['.calculator input[type=text]', 'border-top-color'],
+    ['.calculator button', 'border-top-color'],
+  ]);
+  await page.locator('#size-curve-pan').fill('a lot');
+  expect(await of('.problem', 'border-bottom-color', '::before')).not.toBe(
+    await of('body', 'background-color'),
+  );
+  expect(await of('#size-curve-pan', 'outline-style')).toBe('solid');
 });
 
-test('where the reader is, is told by more than colour', async ({ page }) => {
-  await open(page, '/house/');
-  await expect(page.locator('.further [aria-current]').first()).toHaveCSS(
-    'text-decoration-line',
-    'underline',
-  );
+test('where the reader is, is told by more than colour: the door, the page behind it, the page of the chapter', async ({
+  page,
+}) => {
+  await open(page, '/distilling/safe/');
+  await expect(page.locator('.wayfinder [aria-current=page]')).toHaveAttribute('href', /safe\/$/);
+  for (const forcedColors of ['none', 'active'] as const) {
+    await page.emulateMedia({ forcedColors });
+    const looks = (selector: string) =>
+      page
+        .locator(selector)
+        .first()
+        .evaluate((element) => {
+          const { borderBottomWidth, boxShadow, fontWeight, outlineWidth, textDecorationLine } =
+            getComputedStyle(element);
+          const after = getComputedStyle(element, '::after');
+          return JSON.stringify([
+            borderBottomWidth,
+            boxShadow,
+            fontWeight,
+            outlineWidth,
+            textDecorationLine,
+            after.content,
+            after.height,
+          ]);
+        });
+    expect(await looks('.door[data-here] summary'), forcedColors).not.toBe(
+      await looks('.door:not([data-here]) summary'),
+    );
+    expect(await looks('.wayfinder [aria-current]'), forcedColors).not.toBe(
+      await looks('.wayfinder .tabs a:not([aria-current])'),
+    );
+  }
+  await open(page, '/safety/');
+  await page.locator('.door summary').first().click();
+  await expect(page.locator('.door[open] [aria-current=page]')).toHaveText('Safety');
+  await expect(page.locator('.door[open] [aria-current=page]')).toHaveCSS('font-weight', /[6-9]00/);
 });

@@ -40,15 +40,20 @@ function typeNonsense(texts: readonly string[]) {
   });
 }
 
-for (const chapter of chapters) {
-  test(`every field of ${chapter} refuses nonsense in a sentence`, async ({ page }) => {
+/** Where figures are typed: the house's of each chapter, and every calculator. */
+const places = [
+  ...chapters.map((chapter) => `/${chapter}/work/`),
+  ...calculators.map(({ id }) => `/sums/${id}/`),
+];
+for (const address of places) {
+  test(`every field of ${address} refuses nonsense in a sentence`, async ({ page }) => {
     test.setTimeout(120_000);
     const wrong = watch(page);
-    await open(page, `/${chapter}/`);
+    await open(page, address);
     const house = () => page.evaluate(() => localStorage.getItem('malt-spirit-handbook/house'));
     const before = await house();
     const said = await page.evaluate(typeNonsense, NONSENSE);
-    expect(said.length).toBeGreaterThan(5 * NONSENSE.length);
+    expect(said.length).toBeGreaterThan(NONSENSE.length);
     for (const { id, text, problem, invalid, stands } of said) {
       const what = `${id} given “${text}”`;
       if (invalid === 'back') {
@@ -66,12 +71,8 @@ for (const chapter of chapters) {
   });
 }
 
-test('the test knows every chapter’s calculators', () => {
-  expect(new Set(calculators.map(({ stage }) => stage)).size).toBe(chapters.length);
-});
-
 test('contradictory figures are refused by the field, and the result greyed', async ({ page }) => {
-  await open(page, '/fermenting/');
+  await open(page, '/sums/strength-from-gravities/');
   const calculator = page.locator('.calculator', { has: page.locator('#strength-from-gravities-final') });
   await page.locator('#strength-from-gravities-original').fill('1.03');
   await page.locator('#strength-from-gravities-final').fill('1.035');
@@ -80,10 +81,16 @@ test('contradictory figures are refused by the field, and the result greyed', as
     'The final gravity 1.035 is not below the original 1.03',
   );
   await expect(calculator.locator('.results')).toHaveAttribute('data-stale', '');
-  await expect(page.locator('#house-finalGravity')).toHaveValue('0.998');
+  const kept = () =>
+    page.evaluate(
+      (key) => JSON.parse(localStorage.getItem(key) ?? '{"figures":{}}').figures.finalGravity as unknown,
+      'malt-spirit-handbook/house',
+    );
+  await page.waitForTimeout(300);
+  expect(await kept()).not.toBe(1.035); // a figure that cannot be is no figure of the house
   await page.locator('#strength-from-gravities-original').fill('1.06');
   await expect(field.locator('.problem')).toHaveCount(0);
-  await expect(page.locator('#house-finalGravity')).toHaveValue('1.035');
+  await expect.poll(kept).toBe(1.035);
 });
 
 test('a heart cut above what the still gives is refused in a sentence', async ({ page }) => {
@@ -91,6 +98,6 @@ test('a heart cut above what the still gives is refused in a sentence', async ({
   await page.locator('#house-heartEnd').fill('80');
   const field = page.locator('.field', { has: page.locator('#house-heartEnd') });
   await expect(field.locator('.problem')).toContainText('80 % vol');
-  await expect(page.locator('.run-figures .heart-volume td').last()).not.toBeEmpty();
+  await expect(page.locator('.ledger [data-station="heart"]')).not.toBeEmpty();
   expect(await page.locator('body').innerText()).not.toContain('NaN');
 });

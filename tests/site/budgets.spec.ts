@@ -7,9 +7,10 @@ import { addresses } from './pages.ts';
 
 const dist = join(import.meta.dirname, '..', '..', 'dist');
 const KB = 1000;
-const SCRIPT = 45 * KB; // script of a chapter's page when it is opened
+const SCRIPT = 50 * KB; // script of a page to read: the house, its line, the pinned alcohol and the live figures
+const FIELDS = 95 * KB; // with fields: a stage's calculators, the reader of numbers and units, charts
 const STYLES = 15 * KB;
-const FIRST_VIEW = 150 * KB; // page, styles, script and faces
+const FIRST_VIEW = 155 * KB; // page, styles, script and faces
 /** Pages that draw questions carry every kind of question; the script reader its vocabulary. They are no chapters: what they need beyond a first view comes after it. */
 const tools = ['/practice/', '/sheet/', '/sheets/', '/script/', '/cross-check/'];
 
@@ -70,7 +71,8 @@ for (const address of addresses)
       `${address.padEnd(24)} script ${(script / KB).toFixed(1)} kB, styles ${(styles / KB).toFixed(1)} kB, first view ${(all / KB).toFixed(1)} kB`,
     );
     expect(script, 'the page’s script was counted').toBeGreaterThan(5 * KB);
-    if (!isTool) expect(script, 'script').toBeLessThanOrEqual(SCRIPT);
+    const hasFields = (await page.locator('main .field, main .calculator').count()) > 0;
+    if (!isTool) expect(script, 'script').toBeLessThanOrEqual(hasFields ? FIELDS : SCRIPT);
     expect(all, 'first view').toBeLessThanOrEqual(FIRST_VIEW);
     expect(styles, 'styles').toBeLessThanOrEqual(STYLES);
 

@@ -110,8 +110,17 @@ async function said(page: Page, address: string): Promise<readonly string[]> {
     }
   });
   await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
-  await page.waitForTimeout(400); // what may wait has been done
-  return page.evaluate(() => {
+  await page.waitForLoadState('networkidle'); // what an island fetches, as questions to practise, is there
+  let [before, now] = [undefined as string | undefined, JSON.stringify(await textsOf(page))];
+  while (now !== before) {
+    await page.waitForTimeout(400);
+    [before, now] = [now, JSON.stringify(await textsOf(page))];
+  }
+  return JSON.parse(now) as readonly string[];
+}
+
+const textsOf = (page: Page) =>
+  page.evaluate(() => {
     const copy = document.querySelector('main')!.cloneNode(true) as HTMLElement;
     for (const gone of copy.querySelectorAll('.reset, [data-own-house], [hidden], noscript, option, script'))
       gone.remove();
@@ -121,7 +130,6 @@ async function said(page: Page, address: string): Promise<readonly string[]> {
       (part.getAttribute('points') ?? part.textContent ?? '').replace(/\s+/g, ' ').trim(),
     );
   });
-}
 
 for (const address of addresses)
   test(`${address} says what was built for another house`, async ({ page, browser }) => {

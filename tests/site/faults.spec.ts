@@ -28,7 +28,7 @@ test('storage full: the page says so, works on, and what was kept stays', async 
     },
     [HOUSE, sallowby, PRACTICE, practised],
   );
-  await open(page, '/distilling/');
+  await open(page, '/distilling/work/');
   await page.locator('#house-heartEnd').fill('62');
   await expect(page.locator('.troubles').first()).toContainText(
     'does not let the handbook keep your figures',
@@ -67,7 +67,7 @@ test('written by a newer version: told of, kept aside word for word, and not tak
     ([key, text]) => localStorage.getItem(key!) ?? localStorage.setItem(key!, text!),
     [HOUSE, newer],
   );
-  await open(page, '/distilling/');
+  await open(page, '/distilling/work/');
   await expect(page.locator('.troubles').first()).toContainText('version 7');
   await page.locator('#house-heartEnd').fill('63');
   await expect.poll(() => kept(page, HOUSE)).toContain('"heartEnd":63');
@@ -131,8 +131,8 @@ test('a page shown again by the Back button has what was changed and answered me
   await away.addInitScript(() =>
     addEventListener('storage', (event) => event.stopImmediatePropagation(), true),
   ); // as a page that lies in the browser's memory hears nothing
-  await open(away, '/distilling/');
-  await open(other, '/maturing/');
+  await open(away, '/distilling/work/');
+  await open(other, '/maturing/work/');
   await other.locator('#house-fillingStrength').fill('62');
   await expect.poll(() => kept(other, HOUSE)).toContain('"fillingStrength":62');
   const back = () => dispatchEvent(new PageTransitionEvent('pageshow', { persisted: true }));
@@ -164,8 +164,23 @@ test('opened from a file system: text, tables and drawings are there, and the pa
   await expect(page.locator('.script-file')).toBeVisible();
   await expect(page.locator('.script-file')).toContainText('opened straight from a disk');
   await expect(page.locator('[data-figure="heart.alcohol"]').first()).toHaveText(/L\spure\salcohol/);
-  await page.locator('.chapters a', { hasText: 'Mashing' }).click();
+  await page.locator('.door summary', { hasText: 'Learn' }).click();
+  await page.locator('.door[open] a', { hasText: 'Mashing' }).click();
   await expect(page.locator('h1')).toHaveText('Mashing');
+});
+
+test('no script comes: the page says so, and fields, results and doors are there all the same', async ({
+  page,
+}) => {
+  for (const scripts of [/_astro\/islands\..*\.js/, /_astro\/.*\.js/]) {
+    await page.route(scripts, (route) => route.abort());
+    await page.goto('/sums/what-if/');
+    await expect(page.locator('.script-lost')).toBeVisible();
+    await expect(page.locator('.calculator form :is(input, select)').first()).toBeVisible();
+    await expect(page.locator('.calculator .results dd').first()).not.toBeEmpty();
+    await page.locator('.door summary', { hasText: 'Look up' }).click();
+    await expect(page.locator('.door[open] a').first()).toBeVisible();
+  }
 });
 
 test('a script that fails half way: the page says so, the rest works, what was saved is untouched', async ({
@@ -210,7 +225,7 @@ test('a page of the built-in house fetches its script once it has been seen; a r
         performance.getEntriesByType('resource').find(({ name }) => name.includes('page-script'))!.startTime -
         performance.getEntriesByName('first-contentful-paint')[0]!.startTime,
     );
-  await open(page, '/distilling/');
+  await open(page, '/distilling/work/');
   expect(await begun()).toBeGreaterThan(0);
   await page.evaluate(([key, text]) => localStorage.setItem(key!, text!), [HOUSE, sallowby]);
   await page.addInitScript(() => {

@@ -1,7 +1,9 @@
 // The main job: a reader changes one figure, and every figure in the handbook follows.
 import { expect, test, type Page } from '@playwright/test';
 import { formatNumber } from '../../src/core/format.ts';
+import { changeHouse } from '../../src/core/line/change.ts';
 import { line, type Line } from '../../src/core/line/line.ts';
+import { gravity } from '../../src/core/quantity.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { figureText } from '../../src/house/prose.ts';
@@ -17,24 +19,32 @@ const figure = (page: Page, path: string) =>
   page.locator(`[data-figure="${path}"]:not([data-per]):not([data-digits]):not([data-bare])`).first();
 const station = (page: Page, name: string) => page.locator(`.ledger [data-station="${name}"]`);
 const litres = (value: number) => `${formatNumber(value, value < 100 ? 1 : 0)} L`;
+/** A station whose alcohol has moved also says what it was. */
+const nowLitres = (value: number) => new RegExp(`^${litres(value).replace('.', '\\.')}(was|$)`);
 
-/** Goes to a chapter by the last link to it, at the foot of the page. */
+/** Goes to a chapter by the door in the head. */
 async function follow(page: Page, chapter: string): Promise<void> {
-  await page.locator(`a[href$="/${chapter}/"]`).last().press('Enter');
+  await page.locator('.door summary', { hasText: 'Learn' }).press('Enter');
+  await page.locator(`.door[open] a[href$="/${chapter}/"]`).press('Enter');
   await page.waitForURL(`**/${chapter}/`);
 }
 
 test('gravity changed in fermenting changes the heart in distilling and the bottles in maturing', async ({
   page,
 }) => {
-  const after = changed({ originalGravity: 1.062 });
+  const keptVolume = changeHouse(builtInHouse, 'originalGravity', gravity(1.062), 'maltPerMash');
+  if ('refused' in keptVolume) throw new Error(keptVolume.refused);
+  const after = changed(keptVolume.house);
   expect(after.heart.volume).toBeGreaterThan(builtInLine().heart.volume + 30);
 
   await open(page, '/fermenting/');
   await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(builtInLine(), 'wash.alcohol'));
+  await open(page, '/sums/strength-from-gravities/');
   await page.locator('#strength-from-gravities-original').fill('1.062');
+  await page.getByRole('button', { name: /^Keep the volume/ }).click();
+  await expect(station(page, 'wash')).toHaveText(nowLitres(after.wash.alcohol));
+  await follow(page, 'fermenting');
   await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(after, 'wash.alcohol'));
-  await expect(station(page, 'wash')).toHaveText(litres(after.wash.alcohol));
 
   await follow(page, 'distilling');
   await expect(figure(page, 'heart.volume')).toHaveText(figureText(after, 'heart.volume'));
@@ -45,7 +55,7 @@ test('gravity changed in fermenting changes the heart in distilling and the bott
 
   await follow(page, 'maturing');
   await expect(figure(page, 'bottling.bottles')).toHaveText(figureText(after, 'bottling.bottles'));
-  await expect(station(page, 'bottles')).toHaveText(litres(after.bottling.alcohol));
+  await expect(station(page, 'bottles')).toHaveText(nowLitres(after.bottling.alcohol));
 });
 
 test('dragging the heart’s end changes the ledger while it moves', async ({ page }) => {

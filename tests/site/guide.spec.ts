@@ -83,19 +83,6 @@ test('the figures of the reader’s own house can be filled in, and agree with i
   ]);
 });
 
-test('every page beside the six chapters is in reach of head, foot and home', async ({ page }) => {
-  await open(page, '/');
-  for (const address of ['/safety/', '/law/', '/house/', '/cards/', '/cross-check/', '/script/']) {
-    await expect(page.locator(`.further a[href$="${address}"]`)).toBeVisible();
-    await expect(page.locator(`.pages a[href$="${address}"]`)).toBeVisible();
-    await expect(page.locator(`main a[href$="${address}"]`).first()).toBeVisible();
-  }
-  await page.setViewportSize({ width: 390, height: 844 });
-  await expect(page.locator('.further a[href$="/safety/"]')).toBeVisible();
-  await page.locator('.further a[href="#pages"]').click();
-  await expect(page.locator('.pages a[href$="/law/"]')).toBeInViewport();
-});
-
 test('pocket cards carry what is chosen, and print', async ({ page }) => {
   await open(page, '/cards/');
   await expect(page.locator('.card').first()).toContainText('Harrowmere');

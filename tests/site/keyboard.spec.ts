@@ -3,7 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
-import { open } from './pages.ts';
+import { open, pageWith } from './pages.ts';
 
 /** Presses Tab until an element has the focus; fails when a whole round does not reach it. */
 async function tabTo(page: Page, selector: string, key = 'Tab'): Promise<void> {
@@ -69,7 +69,7 @@ for (const [address, width, height] of [
       throw new Error('There is no end to it.');
     };
     const there = await walk('Tab');
-    expect(there.length).toBeGreaterThan(20); // the head has four doors and no list of pages
+    expect(there.length).toBeGreaterThan(20);
     const back = await walk('Shift+Tab');
     expect(back.reverse()).toEqual(there);
   });
@@ -123,7 +123,7 @@ test('number and choice fields, and what puts a figure back', async ({ page }) =
 test('the cuts of the spirit run: arrows, page, Home and End; and a field instead of a drag', async ({
   page,
 }) => {
-  await open(page, '/distilling/work/');
+  await open(page, pageWith('SpiritRun'));
   await tabTo(page, '.heart-ends .cut-handle');
   // The strength at the cut falls along the run.
   const at = async () =>
@@ -141,11 +141,11 @@ test('the cuts of the spirit run: arrows, page, Home and End; and a field instea
   expect(await at()).toBeLessThan(40);
   await expect(focused(page)).toHaveAccessibleName('Heart ends');
   // The same without a drag and without the drawing.
-  await open(page, '/house/distilling/');
+  await open(page, '/distilling/work/');
   await page.locator('#house-heartEnd').focus();
   await page.keyboard.press('Control+a');
   await page.keyboard.type('61');
-  await open(page, '/distilling/');
+  await open(page, pageWith('SpiritRun'));
   await expect(page.locator('.heart-ends .cut-handle')).toHaveAttribute('aria-valuetext', /at 61\.0 % vol/);
 });
 
@@ -253,7 +253,7 @@ test('what a pressed button takes away does not take the focus with it', async (
   await page.keyboard.press('Enter');
   await expect(focused(page)).toHaveId('quoted-add');
 
-  await open(page, '/sums/how-sure-is-the-round/');
+  await open(page, pageWith('RoundSpread'));
   await page.getByRole('button', { name: 'Draw 10,000 rounds' }).focus();
   await page.keyboard.press('Enter');
   await expect(page.locator('section:has(> #round-spread-title) tbody tr').first()).toBeVisible({

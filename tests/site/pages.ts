@@ -1,5 +1,5 @@
 // The pages of the built site, and what a test watches for on each.
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
@@ -18,6 +18,17 @@ export const addresses = readdirSync(dist, { recursive: true, encoding: 'utf8' }
   )
   .sort();
 
+/** The first page that has an island: wherever a part of the book is moved to, it is tried there. */
+export function pageWith(island: string): string {
+  const found = addresses.find((address) =>
+    readFileSync(join(dist, address, 'index.html'), 'utf8').includes(`component-url="./${island}.`),
+  );
+  if (found === undefined) throw new RangeError(`No page has ${island}.`);
+  return found;
+}
+
+/** The pages that each chapter has. */
+export const parts = ['', 'work/', 'safe/', 'check/'] as const;
 export const chapters = ['malting', 'milling', 'mashing', 'fermenting', 'distilling', 'maturing'] as const;
 
 /** Collects what goes wrong on a page: console errors, exceptions, requests to anywhere else. */

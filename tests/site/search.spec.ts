@@ -6,7 +6,7 @@ const words = '#search-words';
 
 for (const [asked, title, where] of [
   ['lyne arm', 'lyne arm', 'Term'],
-  ['first water', 'The first water', 'Calculator in Mashing'],
+  ['first water', 'The first water', 'Calculator, Mashing'],
   ['angels', 'What is the angels’ share?', 'A visitor’s question'],
   ['hurt you fermenting', 'What can hurt you', 'Section of Fermenting'],
   ['steeping', 'steeping', 'Term'],

@@ -1,9 +1,9 @@
 // Sums that live beside the calculators: the law, the random rounds, the unit that a reader likes, the ± of a result.
 import { expect, test } from '@playwright/test';
-import { open, ready } from './pages.ts';
+import { open, pageWith, ready } from './pages.ts';
 
 test('the house is held against the law, point by point', async ({ page }) => {
-  await open(page, '/law/your-label/');
+  await open(page, pageWith('LawCheck'));
   const scotch = page.locator('.definition', { hasText: 'Single malt Scotch whisky' });
   await expect(scotch).toHaveAttribute('data-qualifies', 'yes');
   await page.locator('#law-wood').selectOption('other wood');
@@ -16,7 +16,7 @@ test('the house is held against the law, point by point', async ({ page }) => {
 
 test('ten thousand rounds are drawn off the main thread, with progress', async ({ page }) => {
   test.setTimeout(90_000);
-  await open(page, '/sums/how-sure-is-the-round/');
+  await open(page, pageWith('RoundSpread'));
   await page.getByRole('button', { name: /Draw 10,000 rounds/ }).click();
   await expect(page.locator('progress')).toBeVisible();
   const row = page.locator('section[aria-labelledby="round-spread-title"] tr', {
@@ -41,7 +41,7 @@ test('rounds drawn for an earlier house say so, and a drawing that fails says so
       }
     };
   });
-  await open(page, '/sums/how-sure-is-the-round/');
+  await open(page, pageWith('RoundSpread'));
   const part = page.locator('section[aria-labelledby="round-spread-title"]');
   const draw = part.getByRole('button', { name: /Draw 10,000 rounds/ });
   await draw.click();
