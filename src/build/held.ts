@@ -1,6 +1,6 @@
 // client:held: an island that is right as it was built until a hand comes to it; its script comes with the first pointer or focus on it, or once the page's figures are no longer those it was built with.
 import type { ClientDirective } from 'astro';
-import { firstSeen } from '../house/first-seen.ts';
+import { firstSeen, mayChange } from '../house/first-seen.ts';
 
 const HANDS = ['pointerover', 'pointerdown', 'focusin'] as const;
 
@@ -22,7 +22,9 @@ const held: ClientDirective = (load, _options, element) => {
   };
   element.addEventListener('click', keep);
   for (const hand of HANDS) element.addEventListener(hand, () => void hydrate(), { passive: true });
-  if (document.documentElement.dataset['figures'] === 'own') void hydrate();
-  addEventListener('figures-changed', () => void hydrate(), { once: true });
+  if (mayChange()) void hydrate();
+  // Another tab changed the house, or the Back button brought this page out of the browser's memory.
+  addEventListener('storage', () => void hydrate(), { once: true });
+  addEventListener('pageshow', ({ persisted }) => void (persisted && hydrate()), { once: true });
 };
 export default held;

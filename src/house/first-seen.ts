@@ -4,7 +4,7 @@ import { HOUSE_KEY, keptText, VISIT_KEY } from './browser-store.ts';
 const LATEST = 1000; // ms after which a page counts as seen, where the browser does not tell of it
 
 /** True when the page may have to show other figures than it was built with. */
-const mayChange = () =>
+export const mayChange = () =>
   location.hash !== '' || keptText(HOUSE_KEY) !== null || keptText(VISIT_KEY, () => sessionStorage) !== null;
 
 export const firstSeen = new Promise<void>((resolve) => {

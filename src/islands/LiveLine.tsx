@@ -75,7 +75,12 @@ const stations: readonly Station[] = [
   },
 ];
 const holds = choiceFigures.holds;
-const HINT = 'Move a knob. The ribbon is the alcohol of one mash, its width litres.';
+const HINT =
+  'Move a knob. The ribbon is as wide as the pure alcohol of one mash; the loop is foreshots and feints going round.';
+const CUT =
+  'The alcohol hardly moves: what the heart leaves comes back in the feints. The loop, and what goes through the still, do.';
+const cuts: readonly string[] = ['foreshotsShare', 'foreshotsVolume', 'foreshotsMinutes', 'foreshotsStrength', 'heartEnd']; // prettier-ignore
+const HARDLY = 0.005; // of the heart's alcohol
 
 /** The line; what stands inside it comes between the drawing and the choice of what is held. */
 export default function LiveLine(props: { readonly children?: JSX.Element }) {
@@ -124,6 +129,12 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
     () => island,
   );
 
+  /** True once a cut was moved and the heart's alcohol hardly was. */
+  const isStillCut = () => {
+    const last = trial();
+    if (!last || last.before === last.after || !cuts.includes(last.figure)) return false;
+    return Math.abs(lineOf(last.after).heart.alcohol / lineOf(last.before).heart.alcohol - 1) < HARDLY;
+  };
   return (
     <section ref={island} class="live-line" aria-label="The line from malt to bottle">
       <p class="bottles-a-year">
@@ -176,7 +187,10 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
       </div>
       <div class="gave">
         <p classList={{ problem: problem() !== undefined }}>
-          <Show when={problem()} fallback={gave() ? `Gives way: ${gave()}.` : HINT}>
+          <Show
+            when={problem()}
+            fallback={gave() ? `Changes with it: ${gave()}.` : isStillCut() ? CUT : HINT}
+          >
             {problem()}
           </Show>
         </p>

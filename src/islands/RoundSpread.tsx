@@ -124,38 +124,40 @@ export default function RoundSpread() {
             <Show when={isStale()}>
               <p class="remark">{STALE}</p>
             </Show>
-            <table class="series" data-stale={isStale() ? '' : undefined}>
-              <thead>
-                <tr>
-                  <th scope="col">Figure</th>
-                  <th scope="col">Mean</th>
-                  <th scope="col">± from the figures</th>
-                  <th scope="col">± from the model</th>
-                  <th scope="col">± together</th>
-                  <th scope="col">95 % between</th>
-                </tr>
-              </thead>
-              <tbody>
-                <For each={Object.keys(drawnFigures) as DrawnFigure[]}>
-                  {(name) => (
-                    <Show when={found().summaries[name]}>
-                      {(summary) => (
-                        <tr>
-                          <th scope="row">{drawnFigures[name]}</th>
-                          <td class="number">{formatNumber(summary().mean, 1)}</td>
-                          <td class="number">{formatNumber(summary().figures, 2)}</td>
-                          <td class="number">{formatNumber(summary().model, 2)}</td>
-                          <td class="number">{formatNumber(summary().standard, 2)}</td>
-                          <td class="number">
-                            {formatNumber(summary().low, 1)} and {formatNumber(summary().high, 1)}
-                          </td>
-                        </tr>
-                      )}
-                    </Show>
-                  )}
-                </For>
-              </tbody>
-            </table>
+            <div class="table" tabindex="0" role="region" aria-label="How sure the round is, as a table">
+              <table class="series" data-stale={isStale() ? '' : undefined}>
+                <thead>
+                  <tr>
+                    <th scope="col">Figure</th>
+                    <th scope="col">Mean</th>
+                    <th scope="col">± from the figures</th>
+                    <th scope="col">± from the model</th>
+                    <th scope="col">± together</th>
+                    <th scope="col">95 % between</th>
+                  </tr>
+                </thead>
+                <tbody>
+                  <For each={Object.keys(drawnFigures) as DrawnFigure[]}>
+                    {(name) => (
+                      <Show when={found().summaries[name]}>
+                        {(summary) => (
+                          <tr>
+                            <th scope="row">{drawnFigures[name]}</th>
+                            <td class="number">{formatNumber(summary().mean, 1)}</td>
+                            <td class="number">{formatNumber(summary().figures, 2)}</td>
+                            <td class="number">{formatNumber(summary().model, 2)}</td>
+                            <td class="number">{formatNumber(summary().standard, 2)}</td>
+                            <td class="number">
+                              {formatNumber(summary().low, 1)} and {formatNumber(summary().high, 1)}
+                            </td>
+                          </tr>
+                        )}
+                      </Show>
+                    )}
+                  </For>
+                </tbody>
+              </table>
+            </div>
             <p class="remark">
               {found().refused === 0
                 ? 'Every draw settled.'

@@ -88,12 +88,9 @@ export function lineHandles(line: Line, was: Line, is: Line): readonly LineHandl
   return [
     own('malt', 'maltPerMash', 'In a mash'),
     own('gravity', 'originalGravity', 'Gravity'),
-    {
-      ...own('heart-begins', begins.figure, 'Heart from', begins.label, begins.says),
-      shows: format(line.heart.begins, 'strength', 1),
-    },
-    own('heart-ends', 'heartEnd', 'Heart to', ends.label, ends.says, 1),
+    own('heart-begins', begins.figure, 'Foreshots', begins.label, begins.says, 1),
+    own('heart-ends', 'heartEnd', 'Heart ends', ends.label, ends.says, 1),
     own('years', 'yearsInWood', 'In wood'),
-    own('loss', 'alcoholLoss', 'Lost a year', numberFigures.alcoholLoss.label, undefined, 1),
+    own('loss', 'alcoholLoss', 'Loss a year', numberFigures.alcoholLoss.label, undefined, 1),
   ];
 }

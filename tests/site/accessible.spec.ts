@@ -392,14 +392,14 @@ for (const address of addresses)
             .join(' ')
             .trim();
           const named = by || (svg.getAttribute('aria-label') ?? figure?.getAttribute('aria-label'));
-          const hidden = svg.closest('[aria-hidden=true]') !== null;
+          const hidden = svg.closest('[aria-hidden=true], [role=img][aria-label]') !== null; // or a part of a drawing that has its words
           const curve = figure?.matches('.chart, .run') ?? false;
           const cells = [...(figure?.querySelectorAll('table td') ?? [])];
           if (curve && cells.filter((cell) => /\d/.test(cell.textContent!)).length < 4)
             return ['a curve without its table'];
           // A drawing with handles on it is a named group of sliders: as an image it would hide them.
           const role = svg.querySelector('[role=slider]') ? 'group' : 'img';
-          if (curve ? named : hidden || (named && svg.getAttribute('role') === role)) return [];
+          if (hidden || (curve && named) || (named && svg.getAttribute('role') === role)) return [];
           return [`a drawing without words: ${svg.outerHTML.slice(0, 90)}`];
         }),
       );

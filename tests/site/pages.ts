@@ -45,7 +45,7 @@ export function watch(page: Page): string[] {
 
 /** Waits until every island of the page has taken over from the built text. */
 export async function ready(page: Page): Promise<void> {
-  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]:not([client=held])') === null);
 }
 
 /** Opens a page and waits until it is ready. */
