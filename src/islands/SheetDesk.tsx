@@ -140,6 +140,7 @@ export default function SheetDesk() {
             titles={topicTitles}
             chosen={sheet().topics}
             take={(each) => change({ topics: toggled(topics, sheet().topics, each) })}
+            only={(each) => change({ topics: [each] })}
           />
           <Ticks
             legend="Kinds of question"
@@ -315,24 +316,38 @@ function Ticks<T extends string | number>(props: {
   readonly titles: Readonly<Record<T, string>>;
   readonly chosen: readonly T[];
   readonly take: (each: T) => void;
+  /** Ticks one alone. */
+  readonly only?: (each: T) => void;
 }) {
   return (
     <fieldset>
       <legend>{props.legend}</legend>
       <For each={props.list}>
         {(each) => (
-          <label class="tick">
-            <input
-              type="checkbox"
-              autocomplete="off"
-              checked={props.chosen.includes(each)}
-              onChange={(event) => {
-                props.take(each);
-                event.currentTarget.checked = props.chosen.includes(each);
-              }}
-            />
-            <span>{typeof each === 'number' ? `${each}: ${props.titles[each]}` : props.titles[each]}</span>
-          </label>
+          <div class="one-of">
+            <label class="tick">
+              <input
+                type="checkbox"
+                autocomplete="off"
+                checked={props.chosen.includes(each)}
+                onChange={(event) => {
+                  props.take(each);
+                  event.currentTarget.checked = props.chosen.includes(each);
+                }}
+              />
+              <span>{typeof each === 'number' ? `${each}: ${props.titles[each]}` : props.titles[each]}</span>
+            </label>
+            <Show when={props.only}>
+              <button
+                type="button"
+                class="reset"
+                aria-label={`Only ${props.titles[each]}`}
+                onClick={() => props.only!(each)}
+              >
+                only
+              </button>
+            </Show>
+          </div>
         )}
       </For>
     </fieldset>
