@@ -11,6 +11,11 @@ const held: ClientDirective = (load, _options, element) => {
     const button = target instanceof Element && target.closest('button');
     if (button) pressed.push(button);
   };
+  const keys: { readonly on: EventTarget; readonly key: string }[] = []; // on handles, before the script had come
+  const keepKey = (event: KeyboardEvent) => {
+    if (!(event.target instanceof Element && event.target.closest('[role=slider]'))) return;
+    if (event.key !== 'Tab') keys.push({ on: event.target, key: event.key });
+  };
   const hydrate = async () => {
     if (begun) return;
     begun = true;
@@ -18,9 +23,12 @@ const held: ClientDirective = (load, _options, element) => {
     const start = await load();
     await start();
     element.removeEventListener('click', keep);
+    element.removeEventListener('keydown', keepKey);
+    for (const { on, key } of keys) on.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true }));
     for (const button of pressed) button.click();
   };
   element.addEventListener('click', keep);
+  element.addEventListener('keydown', keepKey);
   for (const hand of HANDS) element.addEventListener(hand, () => void hydrate(), { passive: true });
   if (mayChange()) void hydrate();
   // Another tab changed the house, or the Back button brought this page out of the browser's memory.

@@ -64,7 +64,9 @@ for (const width of [390, 1280])
         stops.push(await page.locator(':focus').innerText());
       }
       // Its pages in order, then the next door.
-      const links = await door(page, 'Quote').locator('a[href]').allInnerTexts();
+      const links = (await door(page, 'Quote').locator('a[href]').allTextContents()).map((text) =>
+        text.trim(),
+      );
       expect(stops).toEqual([...links, 'Teach']);
       await expect(handle(page, 'Teach')).toBeFocused();
     });

@@ -187,7 +187,7 @@ test('a script that fails half way: the page says so, the rest works, what was s
   page,
 }) => {
   await page.addInitScript(([key, text]) => localStorage.setItem(key!, text!), [HOUSE, sallowby]);
-  await page.route(/RoundSpread/, (route) => route.abort());
+  await page.route(/_astro\/SpiritRun\./, (route) => route.abort());
   await page.goto('/distilling/work/');
   await expect(page.locator('.script-lost')).toBeVisible();
   await expect(page.locator('.script-lost')).toContainText('What you saved is untouched');

@@ -25,7 +25,7 @@ const nowLitres = (value: number) => new RegExp(`^${litres(value).replace('.', '
 /** Goes to a chapter by the door in the head. */
 async function follow(page: Page, chapter: string): Promise<void> {
   await page.locator('.door summary', { hasText: 'Learn' }).press('Enter');
-  await page.locator(`.door[open] a[href$="/${chapter}/"]`).press('Enter');
+  await page.locator(`.door[open] a[href$="/${chapter}/"]`).first().press('Enter');
   await page.waitForURL(`**/${chapter}/`);
 }
 

@@ -45,7 +45,13 @@ export function watch(page: Page): string[] {
 
 /** Waits until every island of the page has taken over from the built text. */
 export async function ready(page: Page): Promise<void> {
-  await page.waitForFunction(() => document.querySelector('astro-island[ssr]:not([client=held])') === null);
+  // One that waits for a hand gets one.
+  await page.evaluate(() =>
+    document
+      .querySelectorAll('astro-island[client=held]')
+      .forEach((island) => island.dispatchEvent(new Event('pointerover'))),
+  );
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
 }
 
 /** Opens a page and waits until it is ready. */
