@@ -129,6 +129,15 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
       await expect(page.locator('.card')).toHaveCount(cards + 1);
     },
   ],
+  LiveLine: [
+    '',
+    async (page) => {
+      const bottles = page.locator('.bottles-a-year b').first();
+      const before = await bottles.innerText();
+      await page.locator('[data-steps="malt"] button').last().click();
+      await expect(bottles).not.toHaveText(before);
+    },
+  ],
   Search: ['search/', (page) => change(page, '#search-words', 'washback', '.found li', /washback/i)],
   Practice: [
     'practice/#topic=fermenting',
