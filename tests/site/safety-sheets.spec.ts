@@ -30,5 +30,5 @@ test('a link to a caution, as calculators carry it, opens the sheet with it in s
   await open(page, '/sums/carbon-dioxide/');
   await page.locator('.cautions a', { hasText: 'carbon dioxide' }).click();
   await expect(page).toHaveURL(/\/safety\/tun-room\/#caution-carbon-dioxide$/);
-  await expect(page.locator('#caution-carbon-dioxide h3')).toBeInViewport();
+  await expect(page.locator('#caution-carbon-dioxide h2')).toBeInViewport();
 });
