@@ -5,7 +5,7 @@ import { isServer } from 'solid-js/web';
 import type { Line } from '../core/line/line.ts';
 import { cardFigures, saidOnCard, type CardFigure } from '../house/card-figures.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
-import { stages, type Stage } from '../house/figures.ts';
+import { stages } from '../house/figures.ts';
 import { builtInLine } from '../house/line-of.ts';
 import { figureText } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
@@ -49,17 +49,6 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
     setAsked(next);
     keepText(ASKED, JSON.stringify([...next]));
   };
-  const pathsOf = (stage: Stage) =>
-    cardFigures.filter((figure) => figure.stage === stage).map(({ path }) => path);
-  /** Leaves all other stages’ figures out, or takes them all in again. */
-  const onlyOf = (stage: Stage) =>
-    leave(new Set(cardFigures.filter((figure) => figure.stage !== stage).map(({ path }) => path)));
-  const wholeStage = (stage: Stage, isIn: boolean) =>
-    leave(
-      new Set(
-        isIn ? [...left()].filter((path) => !pathsOf(stage).includes(path)) : [...left(), ...pathsOf(stage)],
-      ),
-    );
   const toggled = (set: ReadonlySet<string>, id: string) => {
     const next = new Set(set);
     if (!next.delete(id)) next.add(id);
@@ -99,23 +88,6 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
             {(stage) => (
               <fieldset>
                 <legend>{stage[0]!.toUpperCase() + stage.slice(1)}</legend>
-                <p class="actions">
-                  <button type="button" class="reset" onClick={() => onlyOf(stage)}>
-                    Only {stage}
-                  </button>
-                  <button
-                    type="button"
-                    class="reset"
-                    onClick={() =>
-                      wholeStage(
-                        stage,
-                        pathsOf(stage).some((path) => left().has(path)),
-                      )
-                    }
-                  >
-                    {pathsOf(stage).some((path) => left().has(path)) ? 'All' : 'None'} of {stage}
-                  </button>
-                </p>
                 <For each={cardFigures.filter((figure) => figure.stage === stage)}>
                   {({ path, label }) => (
                     <label class="tick">

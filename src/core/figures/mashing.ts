@@ -3,7 +3,7 @@ import { computed, spreads, type Choice, type Figure } from './define.ts';
 
 // prettier-ignore
 export const mashing = {
-  mashesPerWeek: { is: 'set', kind: 'count', label: 'Mashes in a week', told: 'Mashes a week', limits: [0.1, 100], step: 1, also: ['malting', 'milling'], things: ['mash', 'mashes'], card: true, clean: [8, 10, 12, 14], meaning: 'Each mash fills one washback; its wash is distilled as one charge, or in several.', quoted: { typical: 10, spread: spreads.working } },
+  mashesPerWeek: { is: 'set', kind: 'count', label: 'Mashes in a week', told: 'Mashes a week', limits: [0.1, 100], step: 1, also: ['malting', 'milling'], things: ['mash', 'mashes'], clean: [8, 10, 12, 14], meaning: 'Each mash fills one washback; its wash is distilled as one charge, or in several.', quoted: { typical: 10, spread: spreads.working } },
   weeksPerYear: { is: 'set', kind: 'count', label: 'Working weeks in a year', told: 'Weeks a year', limits: [1, 52.3], step: 1, also: ['malting', 'milling'], usual: { range: [42, 50], source: 'common-practice' }, things: ['week', 'weeks'], clean: [44, 46, 48], meaning: 'Weeks in which the house mashes.', quoted: { typical: 46, spread: spreads.working } }, // 366 days are 52.29 weeks
   mashesPerYear: { is: 'computed', kind: 'count', label: 'Mashes in a year', limits: [0.1, 5230], at: 'pace.mashesPerYear', things: ['mash', 'mashes'] },
   liquorRatio: { is: 'set', kind: 'liquorRatio', label: 'First water to grist', limits: [2, 8], step: 0.1, usual: { range: [3.8, 4.2], source: 'memory' }, instead: 'it moves the first water and how hot it has to be', meaning: 'Litres of the first water for each kilogram of grist.' },
