@@ -7,7 +7,7 @@ import type { Chance } from './chance.ts';
 import type { Family } from './families.ts';
 import type { Form, Level, Topic } from './topics.ts';
 
-/** A known mistake: the number that it leads to, and what probably happened. */
+/** A common mistake: the number that it leads to, and what probably happened. */
 export interface Slip {
   readonly family: Family;
   readonly value: number;

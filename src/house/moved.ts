@@ -27,7 +27,7 @@ function pair(path: string, a: number, b: number): readonly [was: string, now: s
   return [text(a), text(b)];
 }
 
-/** All that moved between two lines: the figures asked for first, then what moved most, as a part of itself. */
+/** All that changed between two lines: the figures asked for first, then what moved most, as a part of itself. */
 export function movedBetween(before: Line, after: Line, first: readonly string[] = []): readonly Moved[] {
   const place = (path: string) => (first.includes(path) ? first.indexOf(path) : first.length);
   return watched

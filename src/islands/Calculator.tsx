@@ -171,7 +171,7 @@ export function Calculator(props: CalculatorProps) {
         {fields(main, true)}
         <Show when={more().length > 0}>
           <details class="more" ref={folded}>
-            <summary>More inputs{changed() > 0 && `: ${changed()} changed`}</summary>
+            <summary>More figures{changed() > 0 && `: ${changed()} changed`}</summary>
             {fields(more, false)}
           </details>
         </Show>

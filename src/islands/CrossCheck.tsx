@@ -116,7 +116,7 @@ export default function CrossCheck() {
     <section class="calculator cross-check" aria-labelledby="cross-check-title">
       <h2 id="cross-check-title">The figures you quote</h2>
       <p class="purpose">
-        Choose a figure and type it as you say it: 42,500, or about 9, or 5,500 to 6,000. Any few will do.
+        Choose a figure and type it as you say it: 42,500, or about 9, or 5,500 to 6,000. A few are enough.
         What you type stays in this browser{isKept() ? '' : ' until the page is closed'}, and goes nowhere
         else.
       </p>
@@ -227,7 +227,7 @@ function FindingText(props: { readonly of: JudgedFigure }) {
       <Show when={props.of.reason}>: {props.of.reason}</Show>
       <Show when={props.of.finding === 'doubtful' || props.of.finding === 'disagrees'}>
         {setByTheHouse.includes(props.of.figure)
-          ? '; check it, for the house sets it'
+          ? '; check it: the house decides it'
           : `; if this one alone is wrong, ${rangeInWords(props.of.figure, better().low, better().high)} would fit: say “${spoken(props.of.figure, Math.max(0, better().value), [better().low, better().high])}”`}
       </Show>
     </>

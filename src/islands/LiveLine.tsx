@@ -76,9 +76,9 @@ const stations: readonly Station[] = [
 ];
 const holds = choiceFigures.holds;
 const HINT =
-  'Move a knob. The ribbon is as wide as the pure alcohol of one mash; the loop is foreshots and feints going round.';
+  'Drag a knob. The ribbon is as wide as the pure alcohol of one mash; the loop is foreshots and feints going round.';
 const CUT =
-  'The alcohol hardly moves: what the heart leaves comes back in the feints. The loop, and what goes through the still, do.';
+  'The alcohol hardly changes: what the heart leaves comes back in the feints. The loop, and the litres through the still, do.';
 const cuts: readonly string[] = ['foreshotsShare', 'foreshotsVolume', 'foreshotsMinutes', 'foreshotsStrength', 'heartEnd']; // prettier-ignore
 const HARDLY = 0.005; // of the heart's alcohol
 
@@ -125,7 +125,7 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
   useAnnouncement(
     'line',
     () => [house(), problem()],
-    () => problem() ?? `${bottles(line())} bottles a year.${gave() ? ` Gave way: ${gave()}.` : ''}`,
+    () => problem() ?? `${bottles(line())} bottles a year.${gave() ? ` Changes with it: ${gave()}.` : ''}`,
     () => island,
   );
 
@@ -206,7 +206,7 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
         </Show>
         <Show when={hasMoved()}>
           <button type="button" onClick={takeBack}>
-            Take it back
+            Undo
           </button>
         </Show>
       </div>

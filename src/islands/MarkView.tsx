@@ -31,7 +31,7 @@ export function MarkView(props: {
         <b>{verdictNames[props.mark.verdict]}.</b> {props.mark.say.replace(/^(Right|Not answered)\.\s*/, '')}
       </p>
       <Show when={familyName()}>
-        <p class="family">A known mistake: {familyName()}.</p>
+        <p class="family">A common mistake: {familyName()}.</p>
       </Show>
       <Show when={props.done}>
         <p>

@@ -84,7 +84,7 @@ export function NumberField(props: NumberFieldProps) {
         props.label,
         next,
         allowed(props.kind, props.range, unit()),
-        'and one figure is wanted',
+        'and a single figure is needed',
       );
     const slack = said.unit.unit === unitsOf(props.kind)[0]!.unit ? 0 : 1e-9 * Math.abs(high);
     if (!(said.value >= low - slack && said.value <= high + slack))
@@ -96,7 +96,7 @@ export function NumberField(props: NumberFieldProps) {
   /** What is said of “about” and ±, where the field has no use for them. */
   const noteOn = (value: number, spread: number | undefined): string | undefined => {
     if (spread !== undefined && props.takeSpread) return void props.takeSpread(spread);
-    return `Taken as ${typed(value)}; ${spread === undefined ? '“about” is' : 'what stands behind ± is'} not used here.`;
+    return `Taken as ${typed(value)}; ${spread === undefined ? '“about” is' : 'the ± is'} not used here.`;
   };
   /** True while the text, however it is written, says the figure as it stands. */
   const isRight = () => {

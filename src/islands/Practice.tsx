@@ -161,7 +161,7 @@ export default function Practice() {
             <p>
               {kinds()
                 ? 'No question fits this choice; choose another level.'
-                : 'The first question comes as soon as the page is ready.'}
+                : 'The first question appears as soon as the page is ready.'}
             </p>
           }
         >
@@ -231,7 +231,7 @@ export default function Practice() {
                 type="button"
                 onClick={() => saveFile('practice-kept-aside.json', kept, 'application/json')}
               >
-                Save what was kept aside{i() === 0 ? '' : `, ${i() + 1}`}
+                Save what was set aside{i() === 0 ? '' : `, ${i() + 1}`}
               </button>
             )}
           </For>

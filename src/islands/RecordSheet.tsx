@@ -74,11 +74,11 @@ export function RecordSheet(props: { readonly kinds: readonly QuestionKind[] | u
           <For each={begun()}>{(record) => <RecordTable record={record} />}</For>
         </Show>
         <p class="small">
-          Right counts the answers that were right. Half, under Last, is a right number with a fault of unit
-          or rounding. The record shows practice with this book, and is no leave to work alone or to distil.
+          “Right” counts right answers. “Half”, under Last, is a right number with the wrong unit or rounding.
+          The record shows practice with this book, and is no permission to work alone or to distil.
         </p>
         <div class="signatures">
-          <p>Starter, name and date</p>
+          <p>Trainee, name and date</p>
           <p>Trainer, name and date</p>
         </div>
       </section>

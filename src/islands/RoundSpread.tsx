@@ -86,8 +86,9 @@ export default function RoundSpread() {
     <section class="calculator" aria-labelledby="round-spread-title">
       <h3 id="round-spread-title">How sure the round is</h3>
       <p class="purpose">
-        Give each figure its ±. Five thousand houses are drawn, their figures spread so, and each is settled
-        twice: with vapour by van Laar’s formula and by Wilson’s. The answer is how far the heart spreads.
+        Give each figure its ±. Five thousand houses are drawn at random within them, and the round of each is
+        worked out twice, with two formulas for the vapour: van Laar’s and Wilson’s. The answer is how far the
+        heart spreads.
       </p>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <For each={inUse()}>
@@ -160,7 +161,7 @@ export default function RoundSpread() {
             </div>
             <p class="remark">
               {found().refused === 0
-                ? 'Every draw settled.'
+                ? 'Every round came into balance.'
                 : `${formatNumber(found().refused, 0)} of ${formatNumber(COUNT, 0)} draws had no balanced round and are left out.`}
             </p>
           </>

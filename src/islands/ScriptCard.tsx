@@ -35,7 +35,7 @@ export function ScriptCard(props: { readonly of: Reconciliation; readonly held: 
         {props.held
           ? `A card of your script, as ${name()} has it`
           : left().length > 0
-            ? 'A card of what nothing contradicts'
+            ? 'A card of the figures that agree'
             : 'A card of your figures'}
       </h3>
       <article class="card">
@@ -51,7 +51,7 @@ export function ScriptCard(props: { readonly of: Reconciliation; readonly held: 
             </For>
           </dl>
           <Show when={carried().length === 0}>
-            <p>No figure is free of contradiction.</p>
+            <p>None of the figures agree.</p>
           </Show>
           <p class="foot">
             {props.held
@@ -61,7 +61,7 @@ export function ScriptCard(props: { readonly of: Reconciliation; readonly held: 
         </div>
       </article>
       <Show when={left().length > 0}>
-        <p>Left out, because they contradict each other or the rest:</p>
+        <p>Left out, because they do not agree with each other or with the rest:</p>
         <ul class="sentences">
           <For each={left()}>{({ judged }) => <li>{leftOut(judged)}</li>}</For>
         </ul>
@@ -74,7 +74,7 @@ export function ScriptCard(props: { readonly of: Reconciliation; readonly held: 
 function leftOut({ figure, fits, adjusted, reason }: JudgedFigure): string {
   const { label } = quotableFigures[figure];
   if (reason !== undefined) return `${label} cannot be: ${reason}`;
-  if (setByTheHouse.includes(figure)) return `${label}: check it, for the house sets it`;
+  if (setByTheHouse.includes(figure)) return `${label}: check it: the house decides it`;
   const { low, high } = fits ?? adjusted;
   return `${label}: if this one alone is wrong, ${rangeInWords(figure, low, high)} would fit`;
 }

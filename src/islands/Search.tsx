@@ -19,9 +19,9 @@ export default function Search(props: { readonly index: string }) {
   const say = () => {
     if (problem()) return problem();
     if (words().trim() === '') return '';
-    if (!index()) return 'The index is on its way.';
+    if (!index()) return 'The index is loading.';
     const count = results().length;
-    if (count === 0) return `Nothing is found for “${shown(words())}”. Try fewer or shorter words.`;
+    if (count === 0) return `Nothing found for “${shown(words())}”. Try fewer or shorter words.`;
     return `${count} ${count === 1 ? 'place' : 'places'} found${count > SHOWN ? `; the first ${SHOWN} are listed` : ''}.`;
   };
 

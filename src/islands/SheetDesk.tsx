@@ -175,7 +175,7 @@ export default function SheetDesk() {
             take={(versions) => void change({ versions: Math.round(versions) })}
           />
           <div class="field">
-            <label for="sheet-house">Figures of which house</label>
+            <label for="sheet-house">Whose figures</label>
             <select
               id="sheet-house"
               autocomplete="off"
@@ -190,11 +190,11 @@ export default function SheetDesk() {
             >
               <option value="built-in">Harrowmere</option>
               <option value="own">{`${mounted() && typeof sheet().house !== 'string' ? (sheet().house as { name: string }).name : name()}, as it stands now`}</option>
-              <option value="random">a house by chance for each version</option>
+              <option value="random">a random house for each version</option>
             </select>
           </div>
           <div class="field">
-            <label for="sheet-seed">Seed: the same seed draws the same sheet</label>
+            <label for="sheet-seed">Sheet name: the same name draws the same sheet</label>
             <input
               id="sheet-seed"
               class="words"
@@ -215,16 +215,16 @@ export default function SheetDesk() {
           </div>
           <p class="actions">
             <button type="button" onClick={() => change({ seed: `sheet-${Date.now().toString(36)}` })}>
-              Another seed
+              Another sheet
             </button>
           </p>
         </form>
         <p role="status" class="fits">
           {kinds()
             ? `${pool().length} kinds of question fit.`
-            : 'The questions come as soon as the page is ready.'}{' '}
+            : 'The questions appear as soon as the page is ready.'}{' '}
           {drawn() && questions().length < sheet().count
-            ? `They give ${questions().length} questions that differ; choose more stages or kinds for ${sheet().count}.`
+            ? `They give ${questions().length} different questions; choose more stages or kinds to get ${sheet().count}.`
             : ''}
         </p>
         <p class="actions">

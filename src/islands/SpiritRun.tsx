@@ -30,6 +30,11 @@ const TICKS = 4; // along the foot, about: as many as fit with letters of twice 
 const ROOM = { foreshots: 230, heart: 130, feints: 150 }; // how wide a part is that takes its name, in letters of twice the size
 const ASIDE = 24; // from a narrow part to its name
 const gravity = numberFigures.originalGravity;
+/** What a higher gravity does to the alcohol, by what the house holds. */
+const ofGravity = {
+  efficiency: 'A higher gravity makes less wort from the same malt, so the alcohol hardly changes.',
+  readings: 'The volume of the wort stays as measured, so a higher gravity means more alcohol.',
+} as const;
 
 export default function SpiritRun() {
   let island: HTMLElement | undefined;
@@ -84,6 +89,7 @@ export default function SpiritRun() {
           value={house().originalGravity}
           among={house()}
           take={(value) => changeFigure('originalGravity', value)}
+          meaning={ofGravity[house().holds]}
           ofHouse
         />
       </form>
@@ -166,7 +172,7 @@ export default function SpiritRun() {
         <p class="problem">{problem()}</p>
       </Show>
       <WhatMoved of={moves} brief />
-      <figcaption>Drag a cut, or choose it and use the arrow, page, Home and End keys.</figcaption>
+      <figcaption>Drag a cut, or select it and use the arrow, Page, Home and End keys.</figcaption>
       <RunTable />
     </figure>
   );

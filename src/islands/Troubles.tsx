@@ -15,7 +15,7 @@ export function Troubles() {
                 download={`figures-kept-aside${i() === 0 ? '' : `-${i() + 1}`}.txt`}
                 href={URL.createObjectURL(new Blob([text], { type: 'text/plain' }))}
               >
-                Download the text that was kept aside{i() === 0 ? '' : `, ${i() + 1}`}
+                Download the text that was set aside{i() === 0 ? '' : `, ${i() + 1}`}
               </a>
             </p>
           )}

@@ -15,7 +15,7 @@ export default function Visit() {
       <div class="visit" role="region" aria-label="Shared figures">
         <p>
           You are looking at the figures of {name()}, from a link.{' '}
-          <span class="on-screen">Your own are untouched; nothing here is kept until you say so.</span>
+          <span class="on-screen">Your own are safe; these are not kept until you say so.</span>
         </p>
         <p class="actions">
           <button

@@ -87,11 +87,11 @@ export function WhatMoved(props: {
             </p>
           </Show>
           <Show when={last().problem === undefined}>
-            <Show when={instead()}>{(what) => <p>Moves no alcohol: {what()}.</p>}</Show>
+            <Show when={instead()}>{(what) => <p>No change in the alcohol: {what()}.</p>}</Show>
             <Show when={isCut() && hardlyMoved()}>
               <p>
-                The alcohol hardly moves: what the heart leaves comes back in the feints, and is in a later
-                heart.
+                The alcohol hardly changes: what the heart leaves comes back in the feints, and ends up in a
+                later heart.
               </p>
             </Show>
             <Show when={next()}>
@@ -107,14 +107,14 @@ export function WhatMoved(props: {
               </Show>
               <Show when={moved().length > first()}>
                 <details>
-                  <summary>All that moved</summary>
+                  <summary>All that changed</summary>
                   <MovedTable rows={moved().slice(first())} />
                 </details>
               </Show>
             </Show>
             <p class="actions">
               <button type="button" class="reset" onClick={takeBack}>
-                Take it back
+                Undo
               </button>
             </p>
           </Show>

@@ -359,7 +359,7 @@ for (const [what, address, use, says] of [
   [
     'another sheet',
     '/sheets/',
-    (page) => button(page, 'Another seed').click(),
+    (page) => button(page, 'Another sheet').click(),
     /^Sheet \w+, version 1: 10 questions\.$/,
   ],
   ['a visit', `/house/${thornwath}`, () => Promise.resolve(), /figures of Thornwath, from a link/],

@@ -69,7 +69,7 @@ test('the heart’s end follows the mouse while it is held, with the loop, the b
   await expect(shape(page, 'ghost')).toBeVisible();
   expect(await outline(page, 'ghost')).toContain(loop);
   expect(await outline(page, 'ghost')).toContain(spirit);
-  await page.getByRole('button', { name: 'Take it back' }).click();
+  await page.getByRole('button', { name: 'Undo' }).click();
   await expect(bottles(page)).toHaveText(bottlesOf(builtInLine()));
   await expect(shape(page, 'ghost')).toBeHidden();
 });

@@ -238,7 +238,7 @@ test('what is read next puts nothing aside that was put aside before', async ({ 
     await expect.poll(() => keptUnder(page, 'practice')).toContain(kind);
   }
   expect(await keptUnder(page, 'practice-kept-aside')).toBe(own);
-  await expect(page.getByRole('button', { name: /^Save what was kept aside/ })).toHaveCount(2);
+  await expect(page.getByRole('button', { name: /^Save what was set aside/ })).toHaveCount(2);
 }); // prettier-ignore
 
 test('a house that cannot be read, or is only visited, takes no other’s place', async ({ page }) => {

@@ -122,7 +122,7 @@ test('damaged practice in the browser is told, and kept aside', async ({ page })
   );
   await open(page, '/practice/');
   await expect(page.getByRole('alert')).toContainText('1 entry of the saved practice could not be read');
-  await expect(page.getByRole('button', { name: 'Save what was kept aside' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Save what was set aside' })).toBeVisible();
 });
 
 test('a sheet goes from the desk by link to a trainee, and its result into the table', async ({

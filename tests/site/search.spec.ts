@@ -47,7 +47,7 @@ test('keyboard first: the field has the focus, the arrows walk, Enter opens', as
 test('what cannot be found is said, and nothing in the field is markup', async ({ page }) => {
   await open(page, '/search/');
   await page.locator(words).fill('<img src=x onerror=alert(1)>zzzz');
-  await expect(page.locator('.search [role=status]')).toContainText('Nothing is found for “<img');
+  await expect(page.locator('.search [role=status]')).toContainText('Nothing found for “<img');
   await expect(page.locator('.search img')).toHaveCount(0);
 });
 

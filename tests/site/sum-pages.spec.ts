@@ -50,7 +50,7 @@ test('what is folded says that it was changed, and opens when it holds a problem
   await more.locator('summary').click();
   await page.locator('#washback-heat-air').fill('11');
   await more.locator('summary').click();
-  await expect(more.locator('summary')).toHaveText('More inputs: 1 changed');
+  await expect(more.locator('summary')).toHaveText('More figures: 1 changed');
   await page.locator('#washback-heat-air').evaluate((field: HTMLInputElement) => {
     field.value = 'warm';
     field.dispatchEvent(new Event('input', { bubbles: true }));

@@ -28,11 +28,11 @@ export default defineCalculator({
   outputs: {
     heart: { kind: 'volume20', label: 'Heart' },
     heartStrength: { kind: 'strength', label: 'Its strength' },
-    heartVolumeShare: { kind: 'percent', label: 'Heart, part of the charge by volume' },
-    heartShare: { kind: 'percent', label: 'Heart, part of the charge’s alcohol' },
-    foreshotsShare: { kind: 'percent', label: 'Foreshots, part of the alcohol' },
+    heartVolumeShare: { kind: 'percent', label: 'Heart, share of the charge by volume' },
+    heartShare: { kind: 'percent', label: 'Heart, share of the charge’s alcohol' },
+    foreshotsShare: { kind: 'percent', label: 'Foreshots, share of the alcohol' },
     feints: { kind: 'volume20', label: 'Feints' },
-    feintsShare: { kind: 'percent', label: 'Feints, part of the alcohol' },
+    feintsShare: { kind: 'percent', label: 'Feints, share of the alcohol' },
   },
   compute: (given) => {
     const charge = chargeOf(given);
@@ -68,23 +68,23 @@ export default defineCalculator({
       return 'refused' in parts ? [] : [{ at, charge, ...parts }];
     });
     return {
-      caption: 'Part of the charge’s alcohol that is heart, by the strength of the charge',
+      caption: 'Share of the charge’s alcohol that is heart, by the strength of the charge',
       columns: [
         { kind: 'strength', label: 'Strength of the charge, % vol', values: rows.map(({ at }) => at) },
         {
           kind: 'percent',
-          label: 'Heart, part of the alcohol',
+          label: 'Heart, share of the alcohol',
           values: rows.map(({ heart, charge }) => partOf(heart, charge)),
         },
         { kind: 'strength', label: 'Strength of the heart', values: rows.map(({ heart }) => heart.strength) },
         {
           kind: 'percent',
-          label: 'Foreshots, part of the alcohol',
+          label: 'Foreshots, share of the alcohol',
           values: rows.map(({ foreshots, charge }) => partOf(foreshots, charge)),
         },
         {
           kind: 'percent',
-          label: 'Feints, part of the alcohol',
+          label: 'Feints, share of the alcohol',
           values: rows.map(({ feints, charge }) => partOf(feints, charge)),
         },
       ],

@@ -80,7 +80,7 @@ export default defineCalculator({
     return {
       caption: `${names[given.trace]} to a litre of pure alcohol as it comes over, that of the charge being 1 (low confidence)`,
       columns: [
-        { kind: 'volume20', label: 'Come over, L', values: points.map(({ volume }) => volume) },
+        { kind: 'volume20', label: 'Litres come over', values: points.map(({ volume }) => volume) },
         {
           kind: 'ratio',
           label: names[given.trace],

@@ -94,13 +94,13 @@ export default defineCalculator({
     },
     potAle: {
       kind: 'percent',
-      label: 'Pot ale, part of the wash',
+      label: 'Pot ale, share of the wash',
       range: [10, 99],
       step: 0.5,
       value: 65,
       usedWhen: { choice: 'known', is: ['potAle', 'all'] },
     },
-    volumeSure: { kind: 'percent', label: 'A volume may be off by', range: [0.1, 20], step: 0.1, value: 1 },
+    volumeSure: { kind: 'percent', label: 'A volume may be out by', range: [0.1, 20], step: 0.1, value: 1 },
     ...spiritCharge,
     safe: {
       label: 'At the safe of the spirit still',
@@ -123,7 +123,7 @@ export default defineCalculator({
     },
     strengthSure: {
       kind: 'strengthDifference',
-      label: 'A strength may be off by',
+      label: 'A strength may be out by',
       range: [0.05, 5],
       step: 0.05,
       value: 0.3,
@@ -136,7 +136,7 @@ export default defineCalculator({
     spiritReflux: { kind: 'share', label: 'Reflux of the spirit still', keeps: 'spiritReflux' },
     spiritSure: { kind: 'share', label: 'Spirit still, known to ±', digits: 3 },
     lowWines: { kind: 'strength', label: 'Low wines of such a wash still' },
-    worst: { kind: 'strengthDifference', label: 'Largest distance from a reading of the safe' },
+    worst: { kind: 'strengthDifference', label: 'Largest gap from a reading at the safe' },
   },
   compute: (given) => {
     const first = washStill(given);

@@ -41,13 +41,13 @@ export default defineCalculator({
   },
   main: ['rounds', 'missed', 'heartEnd', 'feintsEnd', 'washStrength'],
   outputs: {
-    settled: { kind: 'count', label: 'In balance, to a thousandth, from round' },
-    balanced: { kind: 'alcohol', label: 'Heart in balance' },
+    settled: { kind: 'count', label: 'Balanced, to a thousandth, from round' },
+    balanced: { kind: 'alcohol', label: 'Heart once balanced' },
     first: { kind: 'alcohol', label: 'Heart of the first round' },
     total: { kind: 'alcohol', label: 'Hearts of the season' },
     left: { kind: 'alcohol', label: 'Left in the receiver' },
     keptOut: { kind: 'alcohol', label: 'Kept out' },
-    lost: { kind: 'alcohol', label: 'Less in the hearts for it' },
+    lost: { kind: 'alcohol', label: 'Missing from the hearts for it' },
   },
   refuse: ({ rounds, missed }) =>
     whole(missed) > whole(rounds)

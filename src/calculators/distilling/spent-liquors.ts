@@ -46,7 +46,7 @@ export default defineCalculator({
   },
   main: ['wash', 'potAle', 'lees', 'mashesPerWeek'],
   outputs: {
-    ratio: { kind: 'percent', label: 'Pot ale, part of the wash' },
+    ratio: { kind: 'percent', label: 'Pot ale, share of the wash' },
     potAlePerAlcohol: { kind: 'perAlcohol', label: 'Pot ale, for a litre in the heart' },
     leesPerAlcohol: { kind: 'perAlcohol', label: 'Spent lees, for a litre in the heart' },
     potAleWeek: { kind: 'volume20', label: 'Pot ale in a week' },
@@ -55,7 +55,7 @@ export default defineCalculator({
     leesYear: { kind: 'volume20', label: 'Spent lees in a year' },
     alcohol: { kind: 'alcohol', label: 'Alcohol in both, a mash' },
     alcoholYear: { kind: 'alcohol', label: 'Alcohol in both, a year' },
-    lost: { kind: 'percent', label: 'Part of the alcohol lost there', digits: 2 },
+    lost: { kind: 'percent', label: 'Share of the alcohol lost there', digits: 2 },
   },
   refuse: ({ wash, potAle }) =>
     potAle > wash

@@ -39,7 +39,7 @@ export default defineCalculator({
     filledAt: { kind: 'temperature', label: 'Charge goes in at', range: [5, 80], step: 1, value: 25 },
     power: {
       kind: 'power',
-      label: 'Heat put to the still',
+      label: 'Heat into the still',
       range: [0.5, 20_000],
       step: 10,
       value: 200,
@@ -62,11 +62,11 @@ export default defineCalculator({
   outputs: {
     heatUp: { kind: 'energy', label: 'Heat to warm the charge', digits: 0 },
     boilOff: { kind: 'energy', label: 'Heat to boil off foreshots, heart and feints', digits: 0 },
-    energy: { kind: 'energy', label: 'Heat put to the spirit still', digits: 0 },
-    steam: { kind: 'mass', label: 'The same as steam of 5 bar' },
+    energy: { kind: 'energy', label: 'Heat into the spirit still', digits: 0 },
+    steam: { kind: 'mass', label: 'As steam at 5 bar' },
     water: { kind: 'volume', label: 'Its cooling water' },
     hours: { kind: 'hours', label: 'Whole run' },
-    washEnergy: { kind: 'energy', label: 'Heat put to the wash still', digits: 0 },
+    washEnergy: { kind: 'energy', label: 'Heat into the wash still', digits: 0 },
     perAlcohol: { kind: 'energyPerAlcohol', label: 'Both stills, for a litre in the heart', digits: 1 },
     waterPerAlcohol: {
       kind: 'perAlcohol',
@@ -122,7 +122,7 @@ export default defineCalculator({
     return [
       `The charge is ${n(charge.ethanol, 0)} kg of alcohol and ${n(charge.water, 0)} kg of water; all but the spent lees comes over, by Rayleigh’s law`,
       `Boiling off = kg of alcohol that come over × ${LATENT_HEAT.ethanol} + kg of water × ${LATENT_HEAT.water}, without heat of mixing: ${w(result.boilOff)} MJ`,
-      `Heat put to the still = (${w(result.heatUp)} + ${w(result.boilOff)}) × 100 ÷ ${n(given.efficiency, 0)} = ${n(result.energy, 0)} MJ; what head and neck send back must be boiled again, and counts as not reaching the liquid`,
+      `Heat into the still = (${w(result.heatUp)} + ${w(result.boilOff)}) × 100 ÷ ${n(given.efficiency, 0)} = ${n(result.energy, 0)} MJ; what head and neck send back must be boiled again, and counts as not reaching the liquid`,
       `Hours = ${w(result.energy)} × 1000 ÷ ${n(given.power, 0)} ÷ 3600 = ${n(result.hours, 1)} h`,
       'Both stills = (heat of the wash still + heat of the spirit still) ÷ alcohol in the heart',
       `(${w(result.washEnergy)} + ${w(result.energy)}) ÷ ${w(given.heart)} = ${n(result.perAlcohol, 1)} MJ, or ${n(result.perAlcohol / MEGAJOULES_IN_KWH, 2)} kWh, for a litre`,

@@ -31,7 +31,7 @@ export default defineCalculator({
     ...heating,
     power: {
       kind: 'power',
-      label: 'Heat put to the still',
+      label: 'Heat into the still',
       range: [0.5, 20_000],
       step: 10,
       value: 350,
@@ -45,13 +45,13 @@ export default defineCalculator({
     volume: { kind: 'volume20', label: 'Low wines' },
     strength: { kind: 'strength', label: 'Their strength' },
     potAle: { kind: 'volume20', label: 'Pot ale' },
-    ratio: { kind: 'percent', label: 'Pot ale, part of the wash' },
+    ratio: { kind: 'percent', label: 'Pot ale, share of the wash' },
     heatUp: { kind: 'energy', label: 'Heat to warm the charge', digits: 0 },
     boilOff: { kind: 'energy', label: 'Heat to boil off the low wines', digits: 0 },
-    energy: { kind: 'energy', label: 'Heat put to the still', digits: 0 },
+    energy: { kind: 'energy', label: 'Heat into the still', digits: 0 },
     boilPerAlcohol: { kind: 'energyPerAlcohol', label: 'Boiling off, for a litre of alcohol' },
     perAlcohol: { kind: 'energyPerAlcohol', label: 'All heat, for a litre of alcohol' },
-    steam: { kind: 'mass', label: 'The same as steam of 5 bar' },
+    steam: { kind: 'mass', label: 'As steam at 5 bar' },
     water: { kind: 'volume', label: 'Cooling water' },
     waterPerAlcohol: { kind: 'perAlcohol', label: 'Cooling water for a litre of alcohol' },
     hours: { kind: 'hours', label: 'Whole run' },
@@ -94,7 +94,7 @@ export default defineCalculator({
       'Boiling off = kg of alcohol × its latent heat + kg of water × its own; heat of mixing is left out',
       `${w(over.ethanol)} × ${LATENT_HEAT.ethanol} + ${w(over.water)} × ${LATENT_HEAT.water} = ${n(result.boilOff, 0)} MJ`,
       `Warming = mass × heat capacity × rise, for the charge from ${given.filledAt} °C to its boil, and for the pot ale from there to its own: ${w(result.heatUp)} MJ, with ${HEAT_CAPACITY.ethanol} kJ/(kg K) for alcohol and ${HEAT_CAPACITY.water} for water`,
-      `Heat put to the still = (${w(result.heatUp)} + ${w(result.boilOff)}) × 100 ÷ ${n(given.efficiency, 0)} = ${n(result.energy, 0)} MJ; as steam, ${w(result.energy)} ÷ ${STEAM_HEAT} = ${n(result.steam, 0)} kg`,
+      `Heat into the still = (${w(result.heatUp)} + ${w(result.boilOff)}) × 100 ÷ ${n(given.efficiency, 0)} = ${n(result.energy, 0)} MJ; as steam, ${w(result.energy)} ÷ ${STEAM_HEAT} = ${n(result.steam, 0)} kg`,
       `Hours = MJ × 1000 ÷ kW ÷ 3600 = ${w(result.energy)} × 1000 ÷ ${n(given.power, 0)} ÷ 3600 = ${n(result.hours, 1)} h`,
       `Cooling water takes the latent heat and what the low wines give up on the way to ${given.leavesAt} °C: ${w(taken, 7)} MJ × 1000 ÷ (${HEAT_CAPACITY.water} × ${n(given.rise, 1)}) = ${n(result.water, 0)} L`,
     ];
@@ -102,9 +102,9 @@ export default defineCalculator({
   remark: (_, result) =>
     `It boils for ${n(result.boilHours, 1)} h; 5–6 h are common practice for a wash charge. ${
       result.boilHours < 4
-        ? 'So much heat brings froth into the neck: put less to the still.'
+        ? 'So much heat brings froth into the neck: give the still less.'
         : result.boilHours > 8
-          ? 'With so little heat the still is busy for long: see whether it fits the day.'
+          ? 'With so little heat the run is long: see whether it fits the day.'
           : 'Warming the next charge with hot pot ale is where heat is saved: see how the heat falls when the wash goes in warmer.'
     }`,
   examples: [

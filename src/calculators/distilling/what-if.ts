@@ -29,7 +29,7 @@ export default defineCalculator({
   cautions: ['licence', 'ethanol-vapour'],
   inputs: {
     change: {
-      label: 'What is changed',
+      label: 'What to change',
       options: {
         earlier: 'the heart ends earlier, at a higher strength',
         later: 'the heart ends later, at a lower strength',
@@ -39,7 +39,7 @@ export default defineCalculator({
     },
     cutBy: {
       kind: 'strengthDifference',
-      label: 'The cut moved by',
+      label: 'Move the cut by',
       range: [0, 20],
       step: 0.1,
       value: 2,
@@ -47,7 +47,7 @@ export default defineCalculator({
     },
     refluxBy: {
       kind: 'share',
-      label: 'The reflux raised by',
+      label: 'Raise the reflux by',
       range: [0, 1],
       step: 0.01,
       value: 0.1,
@@ -60,15 +60,15 @@ export default defineCalculator({
   main: ['change', 'cutBy', 'refluxBy', 'heartEnd', 'feintsEnd'],
   outputs: {
     heart: { kind: 'volume20', label: 'Heart', digits: 1 },
-    heartMore: { kind: 'volume20', label: 'Heart, against now', digits: 1 },
+    heartMore: { kind: 'volume20', label: 'Change in the heart', digits: 1 },
     strength: { kind: 'strength', label: 'Strength of the heart', digits: 2 },
-    strengthMore: { kind: 'strengthDifference', label: 'Strength, against now' },
+    strengthMore: { kind: 'strengthDifference', label: 'Change in strength' },
     alcohol: { kind: 'alcohol', label: 'Alcohol in the heart', digits: 2 },
-    alcoholMore: { kind: 'alcohol', label: 'Alcohol in the heart, against now', digits: 2 },
+    alcoholMore: { kind: 'alcohol', label: 'Change in its alcohol', digits: 2 },
     charge: { kind: 'alcohol', label: 'Alcohol in the charge' },
-    chargeMore: { kind: 'alcohol', label: 'Alcohol in the charge, against now' },
+    chargeMore: { kind: 'alcohol', label: 'Change in the charge’s alcohol' },
     feints: { kind: 'volume20', label: 'Feints', digits: 1 },
-    feintsMore: { kind: 'volume20', label: 'Feints, against now', digits: 1 },
+    feintsMore: { kind: 'volume20', label: 'Change in the feints', digits: 1 },
   },
   refuse: (given) => {
     const { heartEnd, spiritReflux } = after(given);

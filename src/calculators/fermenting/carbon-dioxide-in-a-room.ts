@@ -47,7 +47,7 @@ export default defineCalculator({
     },
     half: { kind: 'hours', label: 'Half the fall reached at', range: [4, 60], step: 1, value: 16 },
     steepness: { kind: 'perHour', label: 'Steepness of the fall', range: [0.05, 1], step: 0.01, value: 0.2 },
-    temperature: { kind: 'temperature', label: 'Room at', range: [0, 40], step: 1, value: 20 },
+    temperature: { kind: 'temperature', label: 'Room temperature', range: [0, 40], step: 1, value: 20 },
     escapes: { kind: 'percent', label: 'Gas that gets into the room', range: [1, 100], step: 1, value: 100 },
     room: {
       kind: 'space',
@@ -111,8 +111,8 @@ export default defineCalculator({
     return {
       caption: 'Carbon dioxide in mixed air',
       limits: [
-        { value: EIGHT_HOURS, label: 'limit over eight hours (common practice)' },
-        { value: QUARTER_HOUR, label: 'limit over a quarter of an hour (common practice)' },
+        { value: EIGHT_HOURS, label: 'limit over 8 hours (common practice)' },
+        { value: QUARTER_HOUR, label: 'limit over 15 minutes (common practice)' },
       ],
       columns: [
         { kind: 'minutes', label: 'Minutes', values: at.map((hour) => 60 * hour) },

@@ -23,14 +23,14 @@ export default defineCalculator({
       step: 10,
       from: 'wash.carbonDioxide',
     },
-    temperature: { kind: 'temperature', label: 'Gas at', range: [0, 40], step: 1, value: 20 },
+    temperature: { kind: 'temperature', label: 'Temperature of the gas', range: [0, 40], step: 1, value: 20 },
     half: { kind: 'hours', label: 'Half the fall reached at', range: [4, 60], step: 1, value: 16 },
     steepness: { kind: 'perHour', label: 'Steepness of the fall', range: [0.05, 1], step: 0.01, value: 0.2 },
   },
   outputs: {
     volume: { kind: 'space', label: 'As gas' },
     peak: { kind: 'massFlow', label: 'At its peak' },
-    peakFlow: { kind: 'flow', label: 'The same, as gas', digits: 1 },
+    peakFlow: { kind: 'flow', label: 'Gas an hour at its peak', digits: 1 },
     perWeight: { kind: 'space', label: 'One kilogram as gas', digits: 3 },
   },
   compute: ({ gas, temperature, half, steepness }) => {

@@ -49,7 +49,7 @@ export default defineCalculator({
     byExcise: { kind: 'strength', label: 'By the excise table', digits: 2 },
     ballingAbove: { kind: 'strengthDifference', label: 'Balling above density' },
     exciseAbove: { kind: 'strengthDifference', label: 'Excise table above density' },
-    apart: { kind: 'alcohol', label: 'Highest less lowest, in this wash' },
+    apart: { kind: 'alcohol', label: 'Highest minus lowest, in this wash' },
   },
   refuse: ({ original, final, density, temperature }) => {
     if (final >= original) {

@@ -62,7 +62,7 @@ export default defineCalculator({
     hours: { house: 'fermentationHours' },
     perKilogram: {
       kind: 'heatOfExtract',
-      label: 'Heat from extract used',
+      label: 'Heat from a kilogram of extract',
       range: [500, 700],
       step: 1,
       value: 586,
@@ -142,7 +142,7 @@ export default defineCalculator({
     const uncooled = every(follow(given, quantity('power', 0)));
     return {
       caption: 'Temperature of the wash',
-      limits: [{ value: WARM, label: 'as high as a peak should come (common practice)' }],
+      limits: [{ value: WARM, label: 'the highest a peak should reach (common practice)' }],
       columns: [
         { kind: 'hours', label: 'Hours', values: states.map(({ hour }) => hour) },
         { kind: 'temperature', label: 'Temperature', values: states.map((state) => state.temperature) },

@@ -52,7 +52,7 @@ export default defineCalculator({
     asIs: { kind: 'percent', label: 'Extract of the malt, as is' },
     fermentable: { kind: 'percent', label: 'Fermentable extract' },
     yield: { kind: 'yield', label: 'Predicted spirit yield' },
-    over: { kind: 'points', label: 'Measured extract, less the estimate' },
+    over: { kind: 'points', label: 'Measured extract minus the estimate' },
   },
   compute: ({ moisture, fermentability, measured, ...barley }) => {
     const dryExtract = estimatedExtract(barley);

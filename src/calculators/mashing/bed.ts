@@ -9,7 +9,7 @@ export const bedInputs = {
   ratio: { label: 'First water', house: 'liquorRatio' },
   strike: { kind: 'temperature', label: 'First water at', range: [5, 100], step: 0.5, from: 'mash.strike' },
   later: {
-    label: 'Waters after the first',
+    label: 'Later waters',
     columns: {
       ratio: { kind: 'liquorRatio', label: 'Later water', range: [0.1, 8], step: 0.05 },
       temperature: { kind: 'temperature', label: 'Temperature', range: [5, 100], step: 1 },

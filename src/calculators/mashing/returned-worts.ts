@@ -69,7 +69,7 @@ export default defineCalculator({
     const promised = (given.malt * given.extract) / 100;
     const worts = firstMashes(found, MASHES);
     return {
-      caption: 'Part of the malt’s extract in the wort, from a first mash with fresh water',
+      caption: 'Share of the malt’s extract in the wort, from a first mash with fresh water',
       as: 'bars',
       columns: [
         { kind: 'count', label: 'Mash', values: worts.map((_, i) => i + 1) },

@@ -103,7 +103,7 @@ export default defineCalculator({
     const evenly = (year: number) => Math.max(0, given.strength - year * given.yearly);
     return {
       caption: 'Strength, year by year',
-      limits: [{ value: given.limit, label: 'must not fall below' }],
+      limits: [{ value: given.limit, label: 'not to fall below' }],
       columns: [
         { kind: 'years', label: 'Year', values: ages },
         {

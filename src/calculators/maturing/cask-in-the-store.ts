@@ -54,14 +54,14 @@ export default defineCalculator({
     loss: storeInputs.loss,
     measuredAt: {
       kind: 'temperature',
-      label: 'The loss was found at',
+      label: 'Temperature where the loss was found',
       range: [0, 40],
       step: 1,
       value: 10,
     },
     measuredOn: {
       kind: 'volume',
-      label: 'and on casks filled to',
+      label: 'Cask that it was found on, filled to',
       range: [20, 700],
       step: 10,
       from: 'casks.meanSize',

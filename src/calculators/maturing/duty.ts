@@ -51,7 +51,7 @@ export default defineCalculator({
   ],
   remark: ({ rate }) =>
     rate === 0
-      ? 'Give today’s rate. Rates change, so the handbook keeps none.'
+      ? 'Type in today’s rate. Rates change, so the handbook keeps none.'
       : 'The rate is yours. Check it, the day it applies from, and the rounding with the authority that takes the duty.',
   examples: [
     {

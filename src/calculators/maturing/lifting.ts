@@ -32,7 +32,7 @@ export default defineCalculator({
     },
     size: {
       kind: 'volume',
-      label: 'The cask holds',
+      label: 'Size of the cask',
       range: [1, 700],
       step: 5,
       value: 125,
@@ -40,7 +40,7 @@ export default defineCalculator({
     },
     wood: {
       kind: 'mass',
-      label: 'and its wood weighs',
+      label: 'Weight of its wood',
       range: [0, 400],
       step: 1,
       value: 35,

@@ -16,10 +16,10 @@ export default defineCalculator({
   cautions: ['dust'],
   inputs: {
     dust: { kind: 'mass', label: 'Dust raised', range: [0.01, 1000], step: 0.1, value: 2 },
-    space: { kind: 'space', label: 'Space of the room', range: [1, 10_000], step: 1, value: 30 },
+    space: { kind: 'space', label: 'Volume of the room', range: [1, 10_000], step: 1, value: 30 },
   },
   outputs: {
-    cloud: { kind: 'dustCloud', label: 'Cloud, if it were even' },
+    cloud: { kind: 'dustCloud', label: 'Cloud, if it were spread evenly' },
     least: { kind: 'mass', label: `Dust that would make ${LEAST} g/m³ there`, digits: 2 },
   },
   compute: ({ dust, space }) => ({

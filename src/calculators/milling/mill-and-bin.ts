@@ -27,7 +27,7 @@ export default defineCalculator({
     },
     bin: {
       kind: 'space',
-      label: 'Bin, the part malt can fill',
+      label: 'Bin, the space malt can fill',
       range: [0.1, 5000],
       step: 1,
       value: 40,

@@ -70,7 +70,7 @@ export default defineCalculator({
     const points = curveOf(given).points;
     const [opening, passing] = [points.map((p) => p.opening), points.map((p) => p.passing)];
     return {
-      caption: 'Part of the grist that passes each opening',
+      caption: 'Share of the grist that passes each opening',
       columns: [
         { kind: 'opening', label: 'Opening, mm', values: opening },
         { kind: 'percent', label: 'Passes', values: passing },

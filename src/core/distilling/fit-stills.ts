@@ -62,7 +62,7 @@ function fitReflux(
   const reflux = Math.min(1, Math.max(0, found));
   const fitted = readingsAt(reflux);
   if (![own, ...fitted].every(Number.isFinite))
-    return refuse('These readings do not hang on the reflux; take others.');
+    return refuse('These readings do not depend on the reflux; take others.');
   const sure = own * Math.max(1, scatter);
   const miss = (i: number) => (measured[i]!.value - fitted[i]!) * weigh(i);
   const worst = measured.map((_, i) => i).sort((a, b) => Math.abs(miss(b)) - Math.abs(miss(a)))[0]!;

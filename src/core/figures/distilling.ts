@@ -5,7 +5,7 @@ import { computed, spreads, type Choice, type Figure } from './define.ts';
 export const distilling = {
   airPressure: { is: 'measured', kind: 'pressure', label: 'Air pressure', limits: [60, 110], step: 0.5, meaning: 'Pressure of the air at the still house; it falls with height and weather.' },
   numberOfStills: { is: 'said', kind: 'count', label: 'Number of stills', limits: [1, 60] },
-  washReflux: { is: 'measured', kind: 'share', label: 'Reflux of the wash still', limits: [0, 1], step: 0.01, meaning: 'Part of one further stage that its head and neck give. Set it so that strength and litres of the low wines agree with yours.' },
+  washReflux: { is: 'measured', kind: 'share', label: 'Reflux of the wash still', limits: [0, 1], step: 0.01, meaning: 'How much of one more stage of distilling its head and neck give: 0 for none, 1 for a whole one. Set it so that strength and litres of the low wines agree with yours.' },
   washEnd: { is: 'set', kind: 'strength', label: 'Wash run ends at', limits: [0.1, 20], step: 0.1, usual: { range: [1, 1], source: 'common-practice' }, meaning: 'Strength of the low wines at the safe when the wash still is stopped.' },
   lowWinesVolume: { is: 'computed', kind: 'volume20', label: 'Low wines from a mash', limits: [5, 300_000], at: 'lowWines.volume', grows: true, card: true, quoted: { typical: 15_000, spread: spreads.volume }, watched: true },
   lowWinesStrength: { is: 'computed', kind: 'strength', label: 'Low-wines strength', limits: [8, 35], at: 'lowWines.strength', card: true, quoted: { typical: 22, spread: spreads.strength }, watched: true },
@@ -17,13 +17,13 @@ export const distilling = {
   chargeStrength: { is: 'computed', kind: 'strength', label: 'Spirit-charge strength', limits: [10, 60], at: 'charge.strength', card: true, watched: true, quoted: { typical: 27, spread: spreads.strength } },
   chargeAlcohol: { ...computed.alcohol, label: 'Pure alcohol in the spirit charge', at: 'charge.alcohol' },
   dilutionWater: { ...computed.volume, label: 'Reducing water for the spirit charge', at: 'round.dilution', watched: true },
-  spiritReflux: { is: 'measured', kind: 'share', label: 'Reflux of the spirit still', limits: [0, 1], step: 0.01, meaning: 'Part of one further stage that head and neck give: 0 for none, 1 for a whole one. Set it so that the strength at the start of the run agrees with your safe.' },
+  spiritReflux: { is: 'measured', kind: 'share', label: 'Reflux of the spirit still', limits: [0, 1], step: 0.01, meaning: 'How much of one more stage of distilling its head and neck give: 0 for none, 1 for a whole one. Set it so that the strength at the start of the run agrees with your safe.' },
   boilOff: { is: 'computed', kind: 'energy', label: 'Heat to boil off both runs', limits: [0, 1e7], at: 'stills.boilOff', grows: true, watched: true },
-  foreshotsShare: { is: 'set', kind: 'percent', label: 'Foreshots, by share', limits: [0, 40], step: 0.1, usual: { range: [1, 5], source: 'common-practice' }, instead: 'it counts only while the foreshots end after a share of the alcohol', meaning: 'Part of the charge’s alcohol taken as foreshots.' },
-  foreshotsVolume: { is: 'set', kind: 'volume20', label: 'Foreshots, by volume', limits: [0, 20_000], step: 1, instead: 'it counts only while the foreshots end after so many litres', meaning: 'Litres taken as foreshots in one run, at 20 °C.' },
-  foreshotsMinutes: { is: 'set', kind: 'minutes', label: 'Foreshots, by time', limits: [0, 180], step: 1, usual: { range: [5, 45], source: 'common-practice' }, instead: 'it counts only while the foreshots end after so many minutes', meaning: 'Minutes for which the foreshots run.' },
-  foreshotsFlow: { is: 'measured', kind: 'volumeFlow', label: 'Flow of the foreshots', limits: [1, 20_000], step: 10, instead: 'it counts only while the foreshots end after so many minutes', meaning: 'Litres that come over in an hour while they run; one charge of the house a run.' },
-  foreshotsStrength: { is: 'set', kind: 'strength', label: 'Foreshots, by strength', limits: [20, 90], step: 0.1, usual: { range: [72, 75], source: 'common-practice' }, instead: 'it counts only while the foreshots end at a strength', meaning: 'Strength at the safe at which the foreshots end.' },
+  foreshotsShare: { is: 'set', kind: 'percent', label: 'Foreshots, by share', limits: [0, 40], step: 0.1, usual: { range: [1, 5], source: 'common-practice' }, instead: 'it matters only while the foreshots end after a share of the alcohol', meaning: 'Share of the charge’s alcohol taken as foreshots.' },
+  foreshotsVolume: { is: 'set', kind: 'volume20', label: 'Foreshots, by volume', limits: [0, 20_000], step: 1, instead: 'it matters only while the foreshots end after so many litres', meaning: 'Litres taken as foreshots in one run, at 20 °C.' },
+  foreshotsMinutes: { is: 'set', kind: 'minutes', label: 'Foreshots, by time', limits: [0, 180], step: 1, usual: { range: [5, 45], source: 'common-practice' }, instead: 'it matters only while the foreshots end after so many minutes', meaning: 'Minutes for which the foreshots run.' },
+  foreshotsFlow: { is: 'measured', kind: 'volumeFlow', label: 'Flow of the foreshots', limits: [1, 20_000], step: 10, instead: 'it matters only while the foreshots end after so many minutes', meaning: 'Litres that come over in an hour while they run; one charge of the house a run.' },
+  foreshotsStrength: { is: 'set', kind: 'strength', label: 'Foreshots, by strength', limits: [20, 90], step: 0.1, usual: { range: [72, 75], source: 'common-practice' }, instead: 'it matters only while the foreshots end at a strength', meaning: 'Strength at the safe at which the foreshots end.' },
   foreshotsTaken: { ...computed.volume, label: 'Foreshots from a mash', at: 'foreshots.volume', watched: true },
   foreshotsBegin: { ...computed.strength, label: 'Strength at which the run begins', at: 'foreshots.begins' },
   foreshotsMeanStrength: { ...computed.strength, label: 'Strength of the foreshots', at: 'foreshots.strength' },
@@ -42,7 +42,7 @@ export const distilling = {
   spentLeesVolume: { ...computed.volume, label: 'Spent lees from a mash', at: 'spentLees.volume' },
   spentLeesStrength: { ...computed.strength, label: 'Strength of the spent lees', at: 'spentLees.strength' },
   spentLeesAlcohol: { ...computed.alcohol, label: 'Pure alcohol in the spent lees', at: 'spentLees.alcohol' },
-  chargeLimit: { is: 'set', kind: 'strength', label: 'Strongest spirit charge', limits: [15, 60], step: 0.5, usual: { range: [25, 30], source: 'common-practice' }, instead: 'it counts only for a charge that would be stronger', meaning: 'A stronger charge is let down to this with water, where the house does that.' },
+  chargeLimit: { is: 'set', kind: 'strength', label: 'Highest strength of the charge', limits: [15, 60], step: 0.5, usual: { range: [25, 30], source: 'common-practice' }, instead: 'it matters only for a charge that would be stronger', meaning: 'A stronger charge is let down to this with water, where the house does that.' },
 } as const satisfies Record<string, Figure>;
 
 export const distillingChoices = {
@@ -58,7 +58,7 @@ export const distillingChoices = {
   },
   dilution: {
     label: 'A charge that is too strong',
-    meaning: 'What happens to a spirit charge above the strongest allowed.',
+    meaning: 'What is done with a spirit charge above the highest strength set.',
     options: { 'when-needed': 'is let down with water', never: 'is run as it is' },
   },
 } as const satisfies Record<string, Choice>;

@@ -230,6 +230,6 @@ export function sentences(result: Reconciliation): readonly string[] {
     ...balance(result),
     ...unchecked(result.figures),
     ...further(result),
-    ...(result.settled ? [] : ['The search for figures that agree did not come to rest, so take these findings with care.']),
+    ...(result.settled ? [] : ['The search for figures that agree did not finish, so take these findings with care.']),
   ].filter((sentence) => sentence !== '');
 } // prettier-ignore

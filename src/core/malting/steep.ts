@@ -76,7 +76,7 @@ export function wetHoursTo(uptake: Uptake, moisture: Quantity<'percent'>): Quant
   }
   if (k2 * water > 0.999) {
     return refuse(
-      `With these constants the grain comes to ${moistureInTheEnd(uptake).toFixed(1)} % in the end, so ${moisture.toFixed(1)} % cannot be reached in any time worth naming.`,
+      `With these constants the grain comes to ${moistureInTheEnd(uptake).toFixed(1)} % in the end, so ${moisture.toFixed(1)} % cannot be reached in any reasonable time.`,
     );
   }
   return hours((k1 * water) / (1 - k2 * water));

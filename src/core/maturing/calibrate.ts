@@ -41,7 +41,7 @@ export function calibrateLoss({ filled, found, years, humidity }: TwoReadings): 
   const told = `${formatNumber(filled.volume, 1)} L at ${formatNumber(filled.strength, 1)} % vol were filled and ${formatNumber(found.volume, 1)} L at ${formatNumber(found.strength, 1)} % vol found`;
   if (!(end.ethanol < start.ethanol))
     return refuse(`${told}: no alcohol is missing, so there is no loss to find.`);
-  if (end.ethanol === 0) return refuse(`${told}: nothing is left to reckon from.`);
+  if (end.ethanol === 0) return refuse(`${told}: nothing is left to work from.`);
 
   const fall = Math.log(start.ethanol / end.ethanol);
   const steps = Math.max(STEPS, Math.ceil(STEPS_TO_FOLD * fall));

@@ -28,7 +28,7 @@ export function sieveTest(found: Sieved, putOn: Quantity<'grams'>): SieveTest | 
   for (const [name, mass] of Object.entries(found)) within(`The ${name}, g,`, mass, 0, Infinity);
   within('The sample, g,', putOn, Number.MIN_VALUE, Infinity);
   const total = found.husk + found.grits + found.flour;
-  if (total === 0) return refuse('Nothing was found on the sieves, so the grist has no parts to tell.');
+  if (total === 0) return refuse('Nothing was found on the sieves, so the grist cannot be split into parts.');
   if (total > putOn * SCALE_ERROR) {
     return refuse(
       `${Number(total.toFixed(2))} g were found and only ${Number(putOn.toFixed(2))} g were put on; more cannot come off the sieves than went on.`,
