@@ -117,7 +117,12 @@ export interface Chart {
   /** One bar for each row, from nothing: what is counted off, as rounds and waters are, has nothing between. */
   readonly as?: 'bars';
   /** What the curve is held against, in the unit of the second column, each with what it means. */
-  readonly limits?: readonly { readonly value: number; readonly label: string }[];
+  readonly limits?: readonly {
+    readonly value: number;
+    readonly label: string;
+    /** How the limit is known, where it is not the reader's own. */
+    readonly known?: string;
+  }[];
   /** A column that is drawn too, below the curve and on an axis of its own. */
   readonly below?: number;
 }

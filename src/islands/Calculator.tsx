@@ -54,7 +54,7 @@ export interface CalculatorProps {
 
 export function Calculator(props: CalculatorProps) {
   let island: HTMLElement | undefined;
-  const { house, line } = useHouseAtHand(() => island);
+  const { house, opened, line } = useHouseAtHand(() => island);
   const unitOf = useUnits();
   const [own, setOwn] = createSignal<AnyGiven>({});
   const [wrong, setWrong] = createSignal<Readonly<Record<string, boolean>>>({});
@@ -190,7 +190,7 @@ export function Calculator(props: CalculatorProps) {
         </Show>
         <Show when={remark()}>{(said) => <p class="remark">{said()}</p>}</Show>
       </div>
-      <Show when={chart()}>{(drawn) => <Chart of={drawn()} />}</Show>
+      <Show when={chart()}>{(drawn) => <Chart of={drawn()} opened={opened()} />}</Show>
       <details class="working">
         <summary>The working</summary>
         <ol>

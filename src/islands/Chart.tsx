@@ -3,10 +3,14 @@ import { createMemo, For, Index, Show } from 'solid-js';
 import type { Chart as ChartData } from '../calculators/define.ts';
 import { format } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
-import { Plot } from './Plot.tsx';
+import { Plot, limitInWords as inWords } from './Plot.tsx';
 
 /** The first column along the foot, the second as the curve; all columns in the table. */
-export function Chart(props: { readonly of: ChartData }) {
+export function Chart(props: {
+  readonly of: ChartData;
+  /** Another thing for each house that is opened: its axes begin anew, and then stand still under the hand. */
+  readonly opened?: unknown;
+}) {
   const drawn = () => [1, ...(props.of.below === undefined ? [] : [props.of.below])];
   const limits = () => props.of.limits ?? [];
   /** The table, without a row that would print like the one above it. */
@@ -29,7 +33,7 @@ export function Chart(props: { readonly of: ChartData }) {
           {(column) => (
             <>
               <p class="plot-of">{inUnit(column)}</p>
-              <Plot of={props.of} column={column} says={inUnit(column)} />
+              <Plot of={props.of} column={column} says={inUnit(column)} opened={props.opened} />
             </>
           )}
         </For>
@@ -38,7 +42,7 @@ export function Chart(props: { readonly of: ChartData }) {
         <figcaption>
           Dashed:{' '}
           {limits()
-            .map(({ value, label }) => `${format(value, props.of.columns[1]!.kind)}, ${label}`)
+            .map(({ known, ...limit }) => inWords(props.of, limit) + (known ? ` (${known})` : ''))
             .join('; ')}
           .
         </figcaption>

@@ -19,7 +19,7 @@ function Box(props: { mark: Mark; x: number; y: number; width: number; height: n
   return (
     <>
       <rect class={`box ${props.mark}`} {...at()} />
-      <rect {...at()} fill={`url(#in-and-out-${props.mark})`} />
+      <rect {...at()} fill={`url(#in-and-out-${props.mark}) none`} />
     </>
   );
 }
@@ -84,7 +84,7 @@ function Rows(props: { flow: Flow; parts: readonly Part[]; name: string }) {
   );
 }
 
-/** The stroke patterns, one for each mark that has strokes. */
+/** The stroke patterns, one for each mark that has strokes; foreshots, heart and feints as in the drawn run, and both that go round crossed. */
 function Patterns() {
   const strokes: readonly [mark: Mark, size: number, d: string][] = [
     [
@@ -95,7 +95,8 @@ function Patterns() {
     ['husk', 12, 'M1 5 q3 -4 6 0 M7 11 q3 -4 6 0 M-5 11 q3 -4 6 0'],
     ['liquid', 16, 'M1 4 h8 M8 12 h7'],
     ['water', 16, 'M0 5 q4 -3 8 0 q4 3 8 0 M0 13 q4 -3 8 0 q4 3 8 0'],
-    ['spirit', 8, 'M0 8 L8 0 M-1 1 L1 -1 M7 9 L9 7'],
+    ['foreshots', 8, 'M0 8 L8 0 M-1 1 L1 -1 M7 9 L9 7'],
+    ['feints', 12, 'M0 0 L12 12 M-1 11 L1 13 M11 -1 L13 1'],
     ['round', 8, 'M0 0 L8 8 M0 8 L8 0'],
     ['lost', 8, 'M2 2 h0.1 M6 6 h0.1'],
   ];

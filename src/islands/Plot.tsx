@@ -1,7 +1,7 @@
 // One column of a chart against the first: every place in parts of the drawing, every letter in the size of the text.
 import { createMemo, For, Index, Show } from 'solid-js';
 import type { Chart } from '../calculators/define.ts';
-import { formatWorking } from '../core/format.ts';
+import { format, formatWorking } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
 import { linePoints, span } from './plot.ts';
 import { marksOf, steadyEnds, type Ends } from './plot-axis.ts';
@@ -11,13 +11,27 @@ const CHARACTER = 0.56; // em: widest mean width of a figure
 const FULL = 1000; // a side of the square that a curve is drawn in, and stretched with
 
 const counts = (kind: KindName) => kind === 'count' || kind === 'years';
+/** A limit as it stands at its line: 15,000 ppm, limit over 15 minutes. */
+export const limitInWords = (
+  { columns }: Chart,
+  { value, label }: { readonly value: number; readonly label: string },
+) => `${format(value, columns[1]!.kind)}, ${label}`;
 const part = (share: number) => `${share.toFixed(2)}%`;
 
 export interface PlotProps {
   readonly of: Chart;
   readonly column: number;
   readonly says: string;
+  /** Another thing for each house that is opened. */
+  readonly opened?: unknown;
 }
+
+/** The ends of an axis, and the house for which they were found. */
+interface Held {
+  readonly ends: Ends;
+  readonly opened: unknown;
+}
+const HIGH = 15; // % from the top: a limit above this has its words below it
 
 export function Plot(props: PlotProps) {
   const foot = () => props.of.columns[0]!;
@@ -32,20 +46,23 @@ export function Plot(props: PlotProps) {
     const next = limits().findIndex(({ value }) => value >= top);
     return limits().slice(0, next < 0 ? undefined : next + 1);
   };
-  const across = createMemo<Ends>((before) =>
-    steadyEnds([...foot().values, ...points().map(([at]) => at)], ACROSS, before),
-  );
-  const up = createMemo<Ends>((before) =>
-    steadyEnds(
-      [
-        ...curve().values,
-        ...points().map(([, value]) => value),
-        ...reached().map(({ value }) => value),
-        ...(isBars() ? [0] : []),
-      ],
-      UP,
-      before,
-    ),
+  /** The ends of an axis, kept while figures move and found anew for another house. */
+  const held = (values: () => readonly number[], marks: number) => {
+    const axis = createMemo<Held | undefined>((before) => ({
+      ends: steadyEnds(values(), marks, before?.opened === props.opened ? before?.ends : undefined),
+      opened: props.opened,
+    }));
+    return createMemo(() => axis()!.ends);
+  };
+  const across = held(() => [...foot().values, ...points().map(([at]) => at)], ACROSS);
+  const up = held(
+    () => [
+      ...curve().values,
+      ...points().map(([, value]) => value),
+      ...reached().map(({ value }) => value),
+      ...(isBars() ? [0] : []),
+    ],
+    UP,
   );
   const y = createMemo(() => span(up(), 100, 0));
   /** Where a row stands along the foot: a bar in its own part of it. */
@@ -62,7 +79,7 @@ export function Plot(props: PlotProps) {
   const wide = () => 72 / foot().values.length; // % of the drawing: a bar, with a gap beside it
 
   return (
-    <div class="plot" role="img" aria-label={`${props.says}: curve`}>
+    <div class="plot" role="img" aria-label={`${props.says}: ${isBars() ? 'bars' : 'curve'}`}>
       <svg class="axis up" width={`${(CHARACTER * widest()).toFixed(2)}em`} height="100%">
         <For each={marks()}>
           {(mark) => (
@@ -111,7 +128,17 @@ export function Plot(props: PlotProps) {
         </Index>
         <Index each={reached()}>
           {(limit) => (
-            <line class="limit" x2="100%" y1={part(y()(limit().value))} y2={part(y()(limit().value))} />
+            <>
+              <line class="limit" x2="100%" y1={part(y()(limit().value))} y2={part(y()(limit().value))} />
+              <text
+                class="limit-name"
+                x="0.375em"
+                y={part(y()(limit().value))}
+                dy={y()(limit().value) < HIGH ? '1.1em' : '-0.4em'}
+              >
+                {limitInWords(props.of, limit())}
+              </text>
+            </>
           )}
         </Index>
       </svg>

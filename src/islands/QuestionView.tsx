@@ -49,7 +49,7 @@ export function QuestionView(props: QuestionViewProps) {
 function NumberAnswer(props: QuestionViewProps<NumberQuestion>) {
   return (
     <>
-      <Show when={props.question.curve}>{(curve) => <Chart of={curve()} />}</Show>
+      <Show when={props.question.curve}>{(curve) => <Chart of={curve()} opened={curve()} />}</Show>
       <div class="field answer">
         <label for={props.id}>{askFor(props.question)}</label>
         <input

@@ -56,7 +56,7 @@ function Questions(props: { readonly part: Part; readonly questions: readonly Qu
             </p>
             <p class="prompt">{question.prompt}</p>
             <Show when={isNumberQuestion(question) && question.curve}>
-              {(curve) => <Chart of={curve()} />}
+              {(curve) => <Chart of={curve()} opened={curve()} />}
             </Show>
             <Show when={isChoiceQuestion(question) && question.options}>
               {(options) => <Lettered of={options().map(({ text }) => text)} />}

@@ -38,16 +38,18 @@ const ofGravity = {
 
 export default function SpiritRun() {
   let island: HTMLElement | undefined;
-  const { house, line } = useHouseAtHand(() => island);
+  const { house, opened, line } = useHouseAtHand(() => island);
   const [problem, setProblem] = createSignal<string>();
   const curve = () => line().round.spiritRun.curve;
   const end = () => curve().at(-1)!.volume;
   const [held, setHeld] = createSignal(false);
-  /** Where the axis ends: a round number that stays while a cut is held, and until the run has outgrown it or fills less than half. */
-  const axisEnd = createMemo<number>(
-    (was) => (held() || (end() <= was && end() > was / 2) ? was : roundUp(end(), TICKS)),
-    0,
-  );
+  /** Where the axis ends: a round number that stays while a cut is held, and until the run has outgrown it, fills less than half, or is another house’s. */
+  const axis = createMemo<{ readonly end: number; readonly opened: unknown } | undefined>((was) => {
+    const isSame = was !== undefined && was.opened === opened();
+    const stays = isSame && (held() || (end() <= was.end && end() > was.end / 2));
+    return stays ? was : { end: roundUp(end(), TICKS), opened: opened() };
+  });
+  const axisEnd = () => axis()!.end;
   const x = createMemo(() => span([0, axisEnd()], MARGIN.left, WIDTH - MARGIN.right));
   const y = span([0, STRONGEST], FOOT, MARGIN.top);
   const handles = createMemo(() => cutHandles(line()));

@@ -1,8 +1,9 @@
 // The house for an island that shows much of it: at once where the reader's hands are, in the next free moment elsewhere.
-import { createEffect, createSignal, on, onCleanup, onMount, untrack } from 'solid-js';
+import { createEffect, createMemo, createSignal, on, onCleanup, onMount, untrack } from 'solid-js';
 import { whenIdle } from '../house/idle.ts';
 import { lineOf } from '../house/line-of.ts';
-import { useHouse } from '../house/store.ts';
+import { lastTrial, useHouse } from '../house/store.ts';
+import type { House } from '../core/line/house.ts';
 
 const NEAR = '100px'; // before it comes into sight
 
@@ -31,5 +32,10 @@ export function useHouseAtHand(island: () => Element | undefined) {
     watcher.observe(island()!);
     onCleanup(() => watcher.disconnect());
   });
-  return { ...whole, house, line: () => lineOf(house()) };
+  /** The house as it was opened: another one when another is opened, the same while a figure of it is moved. */
+  const opened = createMemo<House>(
+    (before) => (untrack(lastTrial)?.after === house() ? before : house()),
+    untrack(house),
+  );
+  return { ...whole, house, opened, line: () => lineOf(house()) };
 }

@@ -4,7 +4,7 @@ import type { Line } from '../core/line/line.ts';
 import type { Stage } from '../house/figures.ts';
 
 /** How a part is drawn: a fill and a stroke pattern, so that parts differ without colour as well. */
-export type Mark = 'grain' | 'husk' | 'liquid' | 'water' | 'spirit' | 'round' | 'lost';
+export type Mark = 'grain' | 'husk' | 'liquid' | 'water' | 'spirit' | 'foreshots' | 'feints' | 'round' | 'lost';
 
 export interface Part {
   readonly name: string;
@@ -92,20 +92,20 @@ function distilling({ wash, potAle, lowWines, foreshots, heart, feints, spentLee
       title: 'The wash still',
       kind: 'volume20',
       into: [part('Wash', wash.volume, 'liquid')],
-      out: [part('Low wines', lowWines.volume, 'spirit'), part('Pot ale', potAle.volume, 'lost')],
+      out: [part('Low wines', lowWines.volume, 'liquid'), part('Pot ale', potAle.volume, 'lost')],
     },
     {
       title: 'The spirit still',
       kind: 'volume20',
       into: [
-        part('Low wines', lowWines.volume, 'spirit'),
+        part('Low wines', lowWines.volume, 'liquid'),
         part('Foreshots and feints of the round before', foreshots.volume + feints.volume, 'round'),
         ...(round.dilution >= 0.5 ? [part('Water', round.dilution, 'water')] : []),
       ],
       out: [
-        part('Foreshots', foreshots.volume, 'round'),
+        part('Foreshots', foreshots.volume, 'foreshots'),
         part('Heart', heart.volume, 'spirit'),
-        part('Feints', feints.volume, 'round'),
+        part('Feints', feints.volume, 'feints'),
         part('Spent lees', spentLees.volume, 'lost'),
       ],
     },

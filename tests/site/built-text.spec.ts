@@ -123,7 +123,7 @@ const textsOf = (page: Page) =>
   page.evaluate(() => {
     const copy = document.querySelector('main')!.cloneNode(true) as HTMLElement;
     for (const gone of copy.querySelectorAll(
-      '.reset, .more > summary, .plot, .sheet-desk ~ .preview, [data-own-house], [hidden], noscript, option, script',
+      '.reset, .more > summary, .sheet-desk ~ .preview, [data-own-house], [hidden], noscript, option, script',
     ))
       gone.remove();
     const parts =

@@ -142,7 +142,7 @@ export default defineCalculator({
     const uncooled = every(follow(given, quantity('power', 0)));
     return {
       caption: 'Temperature of the wash',
-      limits: [{ value: WARM, label: 'the highest a peak should reach (common practice)' }],
+      limits: [{ value: WARM, label: 'limit for the peak', known: 'common practice' }],
       columns: [
         { kind: 'hours', label: 'Hours', values: states.map(({ hour }) => hour) },
         { kind: 'temperature', label: 'Temperature', values: states.map((state) => state.temperature) },
