@@ -19,6 +19,20 @@ function render(tex: string, displayMode: boolean): string {
   return formula;
 }
 
+const LONG = 12; // signs of an inline formula that may be too wide for a phone with large letters
+
+/** The pieces of a formula in a line of text, cut behind each sign between two sides, so that the line can break there. */
+function pieces(tex: string): readonly string[] {
+  if (tex.replace(/\\[a-z]+/g, '×').length <= LONG) return [tex];
+  let depth = 0;
+  const cut = tex.replace(/[{}]| (?:=|\\times|\/|\+|-) /g, (sign) => {
+    if (sign === '{') depth++;
+    if (sign === '}') depth--;
+    return depth === 0 && sign.startsWith(' ') ? `${sign}\n` : sign;
+  });
+  return cut.split('\n').map((piece) => piece.trim());
+}
+
 export const formulas = defineMdastPlugin({
   name: 'formulas',
   math(node, context) {
@@ -27,6 +41,10 @@ export const formulas = defineMdastPlugin({
     context.replaceNode(node, { rawHtml: box });
   },
   inlineMath(node, context) {
-    context.replaceNode(node, { rawHtml: render(node.value, false) });
+    context.replaceNode(node, {
+      rawHtml: pieces(node.value)
+        .map((piece) => render(piece, false))
+        .join('<wbr>'),
+    });
   },
 });
