@@ -54,8 +54,8 @@ export function Follows(props: { readonly of: Reconciliation }) {
             <tr>
               <th scope="col">Figure</th>
               <th scope="col">Quoted</th>
-              <th scope="col">Nearest, if all are a little wrong</th>
-              <th scope="col">Off by, in its own spread</th>
+              <th scope="col">Best fit, if all are slightly out</th>
+              <th scope="col">Out by, in its own ±</th>
             </tr>
           </thead>
           <tbody>

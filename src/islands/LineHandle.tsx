@@ -86,18 +86,18 @@ export function Knob(props: KnobProps) {
   );
 }
 
-/** A handle in words beside its vessel, between less and more. */
+/** A handle in words beside its vessel, between less and more. Its buttons are for fingers: keys have the knob, and need not stop here as well. */
 export function Steps(props: Pick<KnobProps, 'handle' | 'move'>) {
   const step = (steps: number) => props.move(props.handle, props.handle.stepped(steps));
   return (
     <div class="steps-of" data-steps={props.handle.id}>
-      <button type="button" aria-label={`${props.handle.label}: down`} onClick={() => step(-1)}>
+      <button type="button" tabindex="-1" aria-label={`${props.handle.label}: down`} onClick={() => step(-1)}>
         −
       </button>
       <p>
         <small>{props.handle.short}</small> <b>{props.handle.shows}</b>
       </p>
-      <button type="button" aria-label={`${props.handle.label}: up`} onClick={() => step(1)}>
+      <button type="button" tabindex="-1" aria-label={`${props.handle.label}: up`} onClick={() => step(1)}>
         +
       </button>
     </div>

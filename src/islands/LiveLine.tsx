@@ -137,6 +137,9 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
   };
   return (
     <section ref={island} class="live-line" aria-label="The line from malt to bottle">
+      <a class="skip" href="#ways-in">
+        Skip the drawing
+      </a>
       <p class="bottles-a-year">
         <Show when={hasMoved() && bottles(before()) !== bottles(line())}>
           <s>

@@ -198,3 +198,27 @@ test('the line’s script comes with the first hand on it, and that first drag c
   await page.mouse.up();
   await expect(value(page, 'years')).not.toHaveText(/^10/);
 });
+
+test('the ways into the book are a few steps of the Tab key away', async ({ page }) => {
+  await open(page, '/');
+  await page.locator('.masthead summary').last().focus();
+  await page.keyboard.press('Tab');
+  await expect(page.locator('.live-line > .skip')).toBeFocused();
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Tab');
+  await expect(page.locator('.readers a').first()).toBeFocused();
+  // Those who do not skip meet one stop for each station and one for each handle, its knob.
+  await page.locator('.live-line > .skip').focus();
+  let stops = 0;
+  do {
+    await page.keyboard.press('Tab');
+    stops++;
+  } while (
+    !(await page
+      .locator('.readers a')
+      .first()
+      .evaluate((way) => way === document.activeElement))
+  );
+  const [stations, handles] = [await page.locator('.station a').count(), await page.locator('.knob').count()];
+  expect(stops).toBe(stations + handles + 1);
+});
