@@ -31,7 +31,7 @@ interface Held {
   readonly ends: Ends;
   readonly opened: unknown;
 }
-const HIGH = 15; // % from the top: a limit above this has its words below it
+const HIGH = 4; // % from the top: a limit above this has its words below it
 
 export function Plot(props: PlotProps) {
   const foot = () => props.of.columns[0]!;
