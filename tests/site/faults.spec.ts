@@ -157,6 +157,19 @@ test('a page shown again by the Back button has what was changed and answered me
   expect((JSON.parse((await kept(other, PRACTICE)) ?? '') as { log: unknown[] }).log).toHaveLength(2);
 });
 
+test('what reads a talk does not come: the page says so, keeps the talk, and reads it when it comes', async ({
+  page,
+}) => {
+  await page.route(/script-reading/, (route) => route.abort());
+  await open(page, '/script/');
+  await page.locator('#script-text').fill('We fill 9 casks a week.');
+  await expect(page.locator('.script-reader .problem')).toContainText('What you typed is untouched');
+  await page.unroute(/script-reading/);
+  await page.reload();
+  await expect(page.locator('.marked .mark')).toHaveText('9 casks');
+  await expect(page.locator('.script-reader .problem')).toHaveCount(0);
+});
+
 test('opened from a file system: text, tables and drawings are there, and the page says what is not', async ({
   page,
 }) => {
