@@ -4,6 +4,7 @@ import { unwrap } from 'solid-js/store';
 import { isServer } from 'solid-js/web';
 import type { Line } from '../core/line/line.ts';
 import { cardFigures, saidOnCard, type CardFigure } from '../house/card-figures.ts';
+import { stamp } from '../house/book.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { stages } from '../house/figures.ts';
 import { builtInLine } from '../house/line-of.ts';
@@ -70,7 +71,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
       `${count(sets().length + questions().length, 'card')}: ${count(chosen().length, 'figure')} and ${count(questions().length, 'question')}.`,
   );
   const asking = createMemo(() => [...new Map(all.map(({ chapter, title }) => [chapter, title]))]);
-  const plainFoot = () => `${name()}, ${today()}.`;
+  const plainFoot = () => `${stamp(name())}, ${today()}.`;
   const foot = () => `${plainFoot()} Computed from the figures of the house.`;
   const footOf = ({ say, know }: VisitorQuestion) =>
     hasFigures([...say, ...know], line()) ? foot() : plainFoot();

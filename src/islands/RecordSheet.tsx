@@ -3,6 +3,7 @@ import { For, Show } from 'solid-js';
 import { changeName, useProgress } from '../exercises/progress-store.ts';
 import { recordOf, type TopicRecord } from '../exercises/record.ts';
 import type { QuestionKind } from '../exercises/question.ts';
+import { book } from '../house/book.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { inWords, today } from './today.ts';
 import { printPart } from './print-part.ts';
@@ -76,6 +77,7 @@ export function RecordSheet(props: { readonly kinds: readonly QuestionKind[] | u
         <p class="small">
           Right counts the answers that were right. Half, under Last, is a right number with a fault of unit
           or rounding. The record shows practice with this book, and is no leave to work alone or to distil.
+          Book {book}.
         </p>
         <div class="signatures">
           <p>Starter, name and date</p>
