@@ -36,6 +36,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
   const { line, name } = useHouse();
   const [left, setLeft] = createSignal<ReadonlySet<string>>(new Set());
   const [asked, setAsked] = createSignal<ReadonlySet<string>>(new Set());
+  const [isKept, setKept] = createSignal(true);
   const [today, setToday] = createSignal('');
   onMount(() => {
     setToday(inWords(now()));
@@ -44,11 +45,11 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
   });
   const leave = (next: ReadonlySet<string>) => {
     setLeft(next);
-    keepText(LEFT, JSON.stringify([...next]));
+    setKept(keepText(LEFT, JSON.stringify([...next])));
   };
   const ask = (next: ReadonlySet<string>) => {
     setAsked(next);
-    keepText(ASKED, JSON.stringify([...next]));
+    setKept(keepText(ASKED, JSON.stringify([...next])));
   };
   const toggled = (set: ReadonlySet<string>, id: string) => {
     const next = new Set(set);
@@ -129,6 +130,13 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
             )}
           </For>
         </details>
+        <div role="status">
+          <Show when={!isKept()}>
+            <p class="problem">
+              This browser does not let the handbook keep what you tick; it lasts until the page is closed.
+            </p>
+          </Show>
+        </div>
         <p class="actions">
           <button type="button" onClick={() => print()}>
             Print the cards
