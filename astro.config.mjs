@@ -6,6 +6,7 @@ import { defineConfig } from 'astro/config';
 import { finish } from './src/build/finish.ts';
 import { formulas } from './src/build/katex.ts';
 import { spaces } from './src/build/spaces.ts';
+import { stampOf } from './src/build/stamp.ts';
 import { terms } from './src/build/terms.ts';
 import { tables } from './src/build/tables.ts';
 
@@ -41,6 +42,7 @@ export default defineConfig({
   },
   integrations: [solid(), mdx(), finish()],
   vite: {
+    define: { __BOOK__: JSON.stringify(stampOf()) },
     plugins: [plainImports],
     // A script asks for a file beside itself, wherever the site stands; addresses in pages become relative at the end.
     experimental: {

@@ -56,7 +56,9 @@ addEventListener('message', (event) => {
   event.waitUntil(
     clients.matchAll({ type: 'window', includeUncontrolled: true }).then((all) => {
       const pages = all.filter(({ url }) => url.startsWith(SCOPE));
-      if (event.data === 'begin' && pages.length === 1 && pages[0].id === event.source.id) return skipWaiting();
+      if (event.data !== 'begin') return;
+      if (pages.length === 1 && pages[0].id === event.source.id) return skipWaiting();
+      event.source.postMessage('others');
     }),
   );
 });

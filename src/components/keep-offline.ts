@@ -1,7 +1,9 @@
 // Keeps the handbook on this machine, where the browser allows it; the worker is written by build/offline.ts.
 
 const READY =
-  'A corrected book is ready. It comes, at the latest, once every tab of the handbook has been closed; what you saved stays.';
+  'A corrected book is ready. It comes, at the latest, once every tab of the handbook has been closed; what you saved stays. ';
+const OTHERS =
+  'Another tab of the handbook is open. Close it first, so that no page changes under your hands.';
 
 const TRIES = [0, 100, 300, 600, 1000]; // ms after which a waiting build is asked to begin
 
@@ -9,10 +11,13 @@ let isTouched = false; // the browser's own record of it may be that of the page
 for (const touch of ['keydown', 'pointerdown', 'input', 'wheel'])
   addEventListener(touch, () => (isTouched = true), { once: true, capture: true });
 
+let hasAsked = false; // whether this page asked for the new build, and is opened anew with it
+navigator.serviceWorker?.addEventListener('controllerchange', () => hasAsked && location.reload());
+
 /** Says that a new build waits, or lets it begin: on a page that has just been opened and not been touched, nothing is lost. */
 function tellOf(waiting: ServiceWorker, isFresh: boolean): void {
   if (isFresh) {
-    navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
+    hasAsked = true;
     // It begins only if no other page of the handbook is open; the one that was left may take a moment to go.
     for (const wait of TRIES) setTimeout(() => !isTouched && waiting.postMessage('begin'), wait);
   }
@@ -22,7 +27,18 @@ function tellOf(waiting: ServiceWorker, isFresh: boolean): void {
     className: 'note',
     role: 'status',
   });
-  says.textContent = READY;
+  const take = Object.assign(document.createElement('button'), {
+    type: 'button',
+    textContent: 'Open it now',
+  });
+  take.addEventListener('click', () => {
+    hasAsked = true;
+    waiting.postMessage('begin');
+  });
+  navigator.serviceWorker.addEventListener('message', ({ data }) => {
+    if (data === 'others' && isTouched) says.firstChild!.nodeValue = `${OTHERS} `;
+  });
+  says.append(READY, take);
   document.querySelector('.foot')?.append(says);
 }
 

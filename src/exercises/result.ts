@@ -82,44 +82,55 @@ export function missesOf(marks: Result['marks']): readonly (readonly [Family, nu
   return [...met].sort((a, b) => b[1] - a[1]);
 }
 
+type Group = readonly [Result, ...Result[]];
+
 /** Results in groups of those that are alike in a way, in the order in which they came. */
-function groups(
-  results: readonly Result[],
-  way: (result: Result) => unknown,
-): readonly (readonly Result[])[] {
-  const found = new Map<string, Result[]>();
+function groups(results: readonly Result[], way: (result: Result) => unknown): readonly Group[] {
+  const found = new Map<string, [Result, ...Result[]]>();
   for (const result of results) {
     const key = JSON.stringify(way(result));
-    found.set(key, [...(found.get(key) ?? []), result]);
+    const there = found.get(key);
+    if (there) there.push(result);
+    else found.set(key, [result]);
   }
   return [...found.values()];
 }
 
-/** Results without those that a person handed in already, and what is to be said of it. Two without a name may be of two people, and both stay. */
+const inRow = (sentences: readonly string[]) => sentences.join(sentences.length > 2 ? ', ' : ' and ');
+
+/**
+ * One result of each person for each version of a sheet: of several the one that was pasted last, where the first stood;
+ * and what is to be said of it. Those without a name may be of different people, and all stay.
+ */
 export function eachOnce(results: readonly Result[]): {
   readonly results: readonly Result[];
   readonly notes: readonly string[];
 } {
-  const alike = groups(results, ({ sheet, version, name, marks }) => [sheet, version, name, marks]);
-  const repeated = alike.filter(({ length }) => length > 1);
-  const named = repeated.filter(([first]) => first!.name !== '');
-  const nameless = repeated.filter(([first]) => first!.name === '');
-  const once = results.filter((result) => result.name === '' || alike.some(([first]) => first === result));
-  const differing = groups(once, ({ sheet, version, name }) => [sheet, version, name]).filter(
-    ([first, ...rest]) => first!.name !== '' && rest.length > 0,
+  const named = groups(
+    results.filter(({ name }) => name !== ''),
+    ({ sheet, version, name }) => [sheet, version, name.normalize()],
   );
-  const times = named
+  const lastOf = new Map(named.map((group) => [group[0], group.at(-1)!]));
+  const once = results.flatMap((result) => (result.name === '' ? [result] : (lastOf.get(result) ?? [])));
+  const isAlike = (group: Group) => groups(group, ({ marks }) => marks).length === 1;
+  const repeated = named.filter(({ length }) => length > 1);
+  const [alike, differing] = [repeated.filter(isAlike), repeated.filter((group) => !isAlike(group))];
+  const nameless = groups(
+    results.filter(({ name }) => name === ''),
+    ({ sheet, version, marks }) => [sheet, version, marks],
+  ).filter(({ length }) => length > 1);
+  const times = alike
     .slice(0, MOST_TOLD)
     .map(
-      (group, i) =>
-        `${i === 0 ? `The result of ${group[0]!.name} was pasted` : `that of ${group[0]!.name}`} ${group.length} times`,
+      ([{ name }, ...rest], i) =>
+        `${i === 0 ? `The result of ${name} was pasted` : `that of ${name}`} ${rest.length + 1} times`,
     );
   return {
     results: once,
     notes: [
       ...(times.length > 0
         ? [
-            `${times.join(times.length > 2 ? ', ' : ' and ')}${named.length > MOST_TOLD ? `, and those of ${named.length - MOST_TOLD} more` : ''}; each is listed once.`,
+            `${inRow(times)}${alike.length > MOST_TOLD ? `, and those of ${alike.length - MOST_TOLD} more` : ''}; each is listed once.`,
           ]
         : []),
       ...nameless.map(
@@ -129,9 +140,12 @@ export function eachOnce(results: readonly Result[]): {
       ...differing
         .slice(0, MOST_TOLD)
         .map(
-          ([first, ...rest]) =>
-            `${first!.name} handed in version ${first!.version} of one sheet ${rest.length + 1} times, with answers that differ; all are listed.`,
+          ([{ name, version }, ...rest]) =>
+            `${name} handed in version ${version} of one sheet ${rest.length + 1} times, with answers that differ; the one pasted last counts. If they are two people, have one write a fuller name.`,
         ),
+      ...(differing.length > MOST_TOLD
+        ? [`So did ${differing.length - MOST_TOLD} more; of each the one pasted last counts.`]
+        : []),
     ],
   };
 }

@@ -333,6 +333,8 @@ export function keptAside(): readonly string[] {
 export const liveHouse = house;
 export const liveLine = () => lineOf(house());
 export const liveName = name;
+/** True while a house from a link is looked at. */
+export const isVisit = visiting;
 
 /**
  * The house inside an island. Until the island is mounted it answers with the built-in house, as the page was

@@ -4,6 +4,7 @@ import { unwrap } from 'solid-js/store';
 import { isServer } from 'solid-js/web';
 import type { Line } from '../core/line/line.ts';
 import { cardFigures, saidOnCard, type CardFigure } from '../house/card-figures.ts';
+import { stamp } from '../house/book.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { stages } from '../house/figures.ts';
 import { builtInLine } from '../house/line-of.ts';
@@ -35,6 +36,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
   const { line, name } = useHouse();
   const [left, setLeft] = createSignal<ReadonlySet<string>>(new Set());
   const [asked, setAsked] = createSignal<ReadonlySet<string>>(new Set());
+  const [isKept, setKept] = createSignal(true);
   const [today, setToday] = createSignal('');
   onMount(() => {
     setToday(inWords(now()));
@@ -43,11 +45,11 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
   });
   const leave = (next: ReadonlySet<string>) => {
     setLeft(next);
-    keepText(LEFT, JSON.stringify([...next]));
+    setKept(keepText(LEFT, JSON.stringify([...next])));
   };
   const ask = (next: ReadonlySet<string>) => {
     setAsked(next);
-    keepText(ASKED, JSON.stringify([...next]));
+    setKept(keepText(ASKED, JSON.stringify([...next])));
   };
   const toggled = (set: ReadonlySet<string>, id: string) => {
     const next = new Set(set);
@@ -70,7 +72,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
       `${count(sets().length + questions().length, 'card')}: ${count(chosen().length, 'figure')} and ${count(questions().length, 'question')}.`,
   );
   const asking = createMemo(() => [...new Map(all.map(({ chapter, title }) => [chapter, title]))]);
-  const plainFoot = () => `${name()}, ${today()}.`;
+  const plainFoot = () => `${stamp(name())}, ${today()}.`;
   const foot = () => `${plainFoot()} Computed from the figures of the house.`;
   const footOf = ({ say, know }: VisitorQuestion) =>
     hasFigures([...say, ...know], line()) ? foot() : plainFoot();
@@ -128,6 +130,13 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
             )}
           </For>
         </details>
+        <div role="status">
+          <Show when={!isKept()}>
+            <p class="problem">
+              This browser does not let the handbook keep what you tick; it lasts until the page is closed.
+            </p>
+          </Show>
+        </div>
         <p class="actions">
           <button type="button" onClick={() => print()}>
             Print the cards

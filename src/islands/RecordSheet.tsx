@@ -3,6 +3,7 @@ import { For, Show } from 'solid-js';
 import { changeName, useProgress } from '../exercises/progress-store.ts';
 import { recordOf, type TopicRecord } from '../exercises/record.ts';
 import type { QuestionKind } from '../exercises/question.ts';
+import { book } from '../house/book.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { inWords, today } from './today.ts';
 import { printPart } from './print-part.ts';
@@ -75,7 +76,8 @@ export function RecordSheet(props: { readonly kinds: readonly QuestionKind[] | u
         </Show>
         <p class="small">
           “Right” counts right answers. “Half”, under Last, is a right number with the wrong unit or rounding.
-          The record shows practice with this book, and is no permission to work alone or to distil.
+          The record shows practice with this book, and is no permission to work alone or to distil. Book
+          {book}.
         </p>
         <div class="signatures">
           <p>Trainee, name and date</p>

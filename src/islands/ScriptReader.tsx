@@ -1,9 +1,8 @@
-// Reads a guide's own script: finds its figures, checks them against each other, and marks the text.
+// Reads a guide's own script: finds its figures, checks them against each other, and marks the text. A worker reads; what it found is shown a part at a time.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { formatNumber } from '../core/format.ts';
-import type { Quoted, QuotableName, Said } from '../core/line/quoted.ts';
-import { reconcile, type Finding } from '../core/line/reconcile.ts';
+import type { Reconciliation } from '../core/line/reconcile.ts';
 import { sentences } from '../core/line/verdict.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
@@ -11,23 +10,33 @@ import { builtInHouse, builtInName } from '../house/figures.ts';
 import { useHouse } from '../house/store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
 import { figureIds, type FigureId } from '../talk/figures.ts';
-import { numberOf, quotableOf } from '../talk/labels.ts';
-import { heldAgainst, type Held, type SaidFigure } from '../talk/own-house.ts';
-import { readScript, type ReadQuantity, type ReadScript } from '../talk/script.ts';
+import type { SaidFigure } from '../talk/own-house.ts';
+import { figureIn, saidIn } from '../talk/quoted-in.ts';
 import { moveSettled, NOT_OURS, type Settled } from '../talk/settled.ts';
-import { unanswered } from '../talk/unanswered.ts';
 import { AgainstHouse } from './AgainstHouse.tsx';
 import { useAnnouncement } from './announce.ts';
 import { Follows, Verdict } from './CrossCheckAnswer.tsx';
+import { inTurns } from './in-turns.ts';
 import { textOfFile } from './open-file.ts';
 import { ScriptCard } from './ScriptCard.tsx';
 import { ScriptMarked } from './ScriptMarked.tsx';
+import { talkReader } from './script-reading.ts';
+import type { TalkRead } from './script-reading.worker.ts';
 
 const LONGEST = 100_000; // characters of a script that are read; a tour has some 15,000
 const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened
-const QUIET = 250; // ms without typing before the script is read anew
+const QUIET = 500; // ms without typing before the script is read anew
 const KEY = keyOf('script');
-const NOTHING: ReadScript = { quantities: [], left: 0 };
+const NOTHING: TalkRead = {
+  text: '',
+  settled: {},
+  script: { quantities: [], left: 0 },
+  open: [],
+  quoted: {},
+  answer: undefined,
+};
+const FAILED =
+  'The part of this page that reads a talk did not come, so nothing was read. What you typed is untouched; load the page again.';
 const NOT_KEPT =
   'This browser does not let the handbook keep your script; it lasts until the page is closed.';
 
@@ -46,15 +55,6 @@ function kept(): { readonly text: string; readonly settled: Settled } | undefine
   }
 }
 
-/** A quantity as it is quoted: its value in the figure's own unit. */
-function saidOf({ inFigure, value, range, approximate }: ReadQuantity): Said | undefined {
-  const [low, high] = inFigure ?? range ?? (value === undefined ? [] : [value]);
-  if (low === undefined) return undefined;
-  if (high !== undefined && high !== low)
-    return { as: 'range', low: Math.min(low, high), high: Math.max(low, high) };
-  return approximate ? { as: 'about', value: low } : { as: 'rounded', value: low };
-}
-
 const wordsOf = (question: string) =>
   question
     .toLowerCase()
@@ -67,120 +67,123 @@ const wordsOf = (question: string) =>
         ),
     );
 
+/** What the worker found together, where it is no refusal. */
+const foundIn = ({ answer }: TalkRead): Reconciliation | undefined =>
+  answer && !isRefusal(answer) ? answer : undefined;
+
 export default function ScriptReader(props: { readonly questions: readonly VisitorQuestion[] }) {
   const [text, setText] = createSignal('');
   const [settled, setSettled] = createSignal<Settled>({});
   const [length, setLength] = createSignal(0);
   const [fileProblem, setFileProblem] = createSignal<string>();
+  const [hasFailed, setFailed] = createSignal(false);
+  const [isKept, setKept] = createSignal(true);
   let box: HTMLTextAreaElement | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const read = (next: string, after = 0) => {
-    clearTimeout(timer);
-    timer = setTimeout(() => {
-      setLength(next.length);
-      const now = next.slice(0, LONGEST);
-      setSettled(moveSettled(settled(), text(), now));
-      setText(now);
-      keep();
-    }, after);
+
+  /** What was read last, as each part of the page shows it: one part after another. */
+  const [atVerdict, setAtVerdict] = createSignal(NOTHING);
+  const [atHouse, setAtHouse] = createSignal(NOTHING);
+  const [atMarks, setAtMarks] = createSignal(NOTHING);
+  const [atFollows, setAtFollows] = createSignal(NOTHING);
+  const [atCard, setAtCard] = createSignal(NOTHING);
+  const [atQuestions, setAtQuestions] = createSignal(NOTHING);
+  const turns = inTurns();
+  const show = (read: TalkRead) => {
+    setFailed(false);
+    turns(
+      [setAtVerdict, setAtHouse, setAtMarks, setAtFollows, setAtCard, setAtQuestions].map(
+        (set) => () => void set(read),
+      ),
+    );
   };
-  const [isKept, setKept] = createSignal(true);
-  const keep = () => setKept(keepText(KEY, JSON.stringify({ text: text(), settled: settled() })));
+  const reader = talkReader(
+    () =>
+      unwrap(props.questions).map(({ id, chapter, title, question }) => ({
+        id,
+        chapter,
+        title,
+        question,
+        words: wordsOf(question),
+      })),
+    show,
+    () => setFailed(true),
+  );
+  /** Keeps the text and what is settled in it, and has it read. */
+  const take = (next: string, put: Settled) => {
+    setText(next);
+    setSettled(put);
+    setKept(keepText(KEY, JSON.stringify({ text: next, settled: put })));
+    if (next.trim() !== '') return reader.ask({ text: next, settled: put });
+    reader.forget();
+    show(NOTHING);
+  };
+  const readNow = () => {
+    clearTimeout(timer);
+    timer = undefined;
+    const next = box!.value;
+    setLength(next.length);
+    const now = next.slice(0, LONGEST);
+    take(now, moveSettled(settled(), text(), now));
+  };
+  const readSoon = () => {
+    clearTimeout(timer);
+    timer = setTimeout(readNow, QUIET);
+  };
   onMount(() => {
+    addEventListener('pagehide', () => timer !== undefined && readNow()); // what was typed last is kept, too
     const before = kept();
     if (!before || before.text === '') return;
     box!.value = before.text;
     setLength(before.text.length);
-    setText(before.text);
-    setSettled(before.settled);
+    take(before.text, before.settled);
   });
-  const isEmpty = () => text().trim() === '';
-  const script = createMemo(() => (isEmpty() ? NOTHING : readScript(text())));
-  const quantities = () => script().quantities;
+  const isRead = () => atVerdict().text !== '';
   /** What of a long script was left unread. */
-  const unread = () =>
-    [
+  const unread = () => {
+    const { quantities, left } = atVerdict().script;
+    return [
       length() > LONGEST
         ? `The script has ${formatNumber(length(), 0)} characters; the first ${formatNumber(LONGEST, 0)} are read.`
         : '',
-      script().left > 0
-        ? `It has ${formatNumber(quantities().length + script().left, 0)} quantities; the first ${formatNumber(quantities().length, 0)} are read. Paste the rest by itself.`
+      left > 0
+        ? `It has ${formatNumber(quantities.length + left, 0)} quantities; the first ${formatNumber(quantities.length, 0)} are read. Paste the rest by itself.`
         : '',
     ]
       .filter((sentence) => sentence !== '')
       .join(' ');
+  };
   const load = async (file: File | undefined) => {
     if (!file) return;
     const opened = await textOfFile(file, BIGGEST_FILE, 'a script’s file');
     setFileProblem('problem' in opened ? opened.problem : undefined);
     if ('problem' in opened) return;
     box!.value = opened.text;
-    read(opened.text);
+    readNow();
   };
-  const figureOf = (quantity: ReadQuantity): FigureId | undefined => {
-    const own = settled()[quantity.start];
-    return own === NOT_OURS ? undefined : (own ?? quantity.figure);
-  };
-  const quoted = createMemo<Quoted>(() => {
-    const found: Partial<Record<QuotableName, Said>> = {};
-    for (const quantity of quantities()) {
-      const figure = figureOf(quantity);
-      const name = figure && quotableOf(figure);
-      const said = saidOf(quantity);
-      if (name && said && !(name in found)) found[name] = said;
-    }
-    return found;
-  });
-  const answer = createMemo(() => (Object.keys(quoted()).length === 0 ? undefined : reconcile(quoted())));
-  const found = () => {
-    const result = answer();
-    return result && !isRefusal(result) ? result : undefined;
-  };
-  useAnnouncement('together', answer, () => (found() ? sentences(found()!).join(' ') : ''));
+  const verdict = createMemo(() => foundIn(atVerdict()));
+  useAnnouncement('together', verdict, () => (verdict() ? sentences(verdict()!).join(' ') : ''));
   const trouble = () => {
-    const result = answer();
-    return result && isRefusal(result) ? result.refused : undefined;
+    const { answer } = atVerdict();
+    return answer && isRefusal(answer) ? answer.refused : undefined;
   };
-  const { line, house, name: houseName } = useHouse();
+  const { house, name: houseName } = useHouse();
   const [wantsHeld, setHeld] = createSignal<boolean>();
   /** A talk is held against the reader's own house as soon as there is one. */
   const held = () => wantsHeld() ?? (house() !== builtInHouse || houseName() !== builtInName);
   const saidFigures = createMemo<readonly SaidFigure[]>(() =>
-    quantities().flatMap((quantity) => {
-      const [figure, said] = [figureOf(quantity), saidOf(quantity)];
+    atHouse().script.quantities.flatMap((quantity) => {
+      const [figure, said] = [figureIn(quantity, atHouse().settled), saidIn(quantity)];
       return figure && said ? [{ figure, said }] : [];
     }),
   );
-  const ownOf = (quantity: ReadQuantity): Held | undefined => {
-    const [figure, said] = [figureOf(quantity), saidOf(quantity)];
-    return held() && figure && said ? heldAgainst({ figure, said }, line()) : undefined;
-  };
-  /** What the house says of a quantity goes before what the other figures say of it. */
-  const findingOf = (quantity: ReadQuantity): Finding => {
-    const own = ownOf(quantity);
-    if (own) return own.agrees ? 'agrees' : 'disagrees';
-    const figure = figureOf(quantity);
-    const name = figure && quotableOf(figure);
-    return found()?.figures.find((each) => each.figure === name)?.finding ?? 'not checkable';
-  };
-  const tellOf = (quantity: ReadQuantity): string => {
-    const own = ownOf(quantity);
-    return own && !own.agrees ? `${houseName()} has ${numberOf(own.figure, own.house)}` : findingOf(quantity);
-  };
-  const open = createMemo(() =>
-    isEmpty()
-      ? []
-      : unanswered(
-          text(),
-          unwrap(props.questions).map((asked) => ({ ...asked, words: wordsOf(asked.question) })),
-        ),
-  );
+  const open = () => atQuestions().open;
 
   return (
     <section class="calculator script-reader" aria-labelledby="script-title">
       <h2 id="script-title">Your talk</h2>
-      <details class="talk-box" open={isEmpty()}>
-        <summary>{isEmpty() ? 'Paste it here, or open a file' : 'Change the talk'}</summary>
+      <details class="talk-box" open={!isRead()}>
+        <summary>{!isRead() ? 'Paste it here, or open a file' : 'Change the talk'}</summary>
         <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
           <div class="field">
             <label for="script-text">What you say</label>
@@ -190,7 +193,8 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
               rows="8"
               autocomplete="off"
               spellcheck={false}
-              onInput={(event) => read(event.currentTarget.value, QUIET)}
+              onFocus={() => reader.wake()}
+              onInput={readSoon}
             />
           </div>
           <div class="field">
@@ -215,20 +219,25 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
           {isKept() ? 'It is read and kept in this browser, and goes nowhere else.' : NOT_KEPT}
         </p>
       </details>
+      <Show when={hasFailed()}>
+        <p class="problem" role="alert">
+          {FAILED}
+        </p>
+      </Show>
       <Show when={trouble()}>
         <p class="problem" role="alert">
           {trouble()}
         </p>
       </Show>
       <div class="together">
-        <Show when={found()}>{(result) => <Verdict of={result()} />}</Show>
+        <Show when={verdict()}>{(result) => <Verdict of={result()} />}</Show>
       </div>
       <p class="on-screen" role="status">
-        <Show when={!isEmpty()} fallback="Nothing is read yet.">
-          {`${quantities().length} quantities found; ${Object.keys(quoted()).length} figures that can be checked. ${unread()}`}
+        <Show when={isRead()} fallback="Nothing is read yet.">
+          {`${atVerdict().script.quantities.length} quantities found; ${Object.keys(atVerdict().quoted).length} figures that can be checked. ${unread()}`}
         </Show>
       </p>
-      <Show when={quantities().length > 0}>
+      <Show when={atHouse().script.quantities.length > 0}>
         <AgainstHouse id="script-against-house" said={saidFigures()} held={held()} hold={setHeld} />
         <h3 class="on-screen">The talk, marked</h3>
         <p class="note">
@@ -236,38 +245,37 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
           doubtful. Boxed: disagrees, or cannot be. Dotted: nothing checks it.
         </p>
         <ScriptMarked
-          text={text()}
-          quantities={quantities()}
-          figureOf={figureOf}
-          findingOf={findingOf}
-          tellOf={tellOf}
-          settle={(quantity, figure) => {
-            setSettled({ ...settled(), [quantity.start]: figure });
-            keep();
+          read={atMarks()}
+          held={held()}
+          settle={(marked, place, figure) => {
+            const put = moveSettled({ [place]: figure }, marked, text()); // the talk may have gone on meanwhile
+            take(text(), { ...settled(), ...put });
           }}
         />
       </Show>
-      <Show when={found()}>
-        {(result) => (
-          <div class="together">
-            <Follows of={result()} />
-            <ScriptCard of={result()} held={held()} />
-            <p class="actions">
-              <button type="button" onClick={() => print()}>
-                Print this page
-              </button>
-            </p>
-          </div>
-        )}
-      </Show>
+      <div class="together">
+        <Show when={foundIn(atFollows())}>{(result) => <Follows of={result()} />}</Show>
+        <Show when={foundIn(atCard())}>
+          {(result) => (
+            <>
+              <ScriptCard of={result()} held={held()} />
+              <p class="actions">
+                <button type="button" onClick={() => print()}>
+                  Print this page
+                </button>
+              </p>
+            </>
+          )}
+        </Show>
+      </div>
       <Show when={open().length > 0}>
         <details class="working">
           <summary>Questions that visitors will ask and the script does not answer ({open().length})</summary>
           <ul>
             <For each={open()}>
-              {({ question }) => (
+              {({ question, chapter, title }) => (
                 <li>
-                  {question.question} (see <a href={`../${question.chapter}/`}>{question.title}</a>)
+                  {question} (see <a href={`../${chapter}/`}>{title}</a>)
                 </li>
               )}
             </For>

@@ -3,6 +3,7 @@ import { For, Show } from 'solid-js';
 import { kinds } from '../core/kinds.ts';
 import { letter } from '../exercises/mark.ts';
 import { isChoiceQuestion, isNumberQuestion, isOrderQuestion, type Question } from '../exercises/question.ts';
+import { book } from '../house/book.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { allowedBy, answerInWords, askFor } from '../exercises/wording.ts';
 import { Chart } from './Chart.tsx';
@@ -39,7 +40,8 @@ export function Paper(props: {
         <Key {...props} />
       </Show>
       <p class="small">
-        Sheet {props.mark}, version {props.version}. Harrowmere and other houses named are invented.
+        Sheet {props.mark}, version {props.version}, by book {book}. Harrowmere and other houses named are
+        invented.
       </p>
     </article>
   );

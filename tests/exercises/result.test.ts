@@ -111,12 +111,32 @@ describe('results pasted more than once', () => {
     });
     expect(eachOnce([una, ada])).toEqual({ results: [una, ada], notes: [] });
   });
-  test('of one person, but not alike, are both listed, and it is said', () => {
-    expect(eachOnce([una, better])).toEqual({
-      results: [una, better],
-      notes: ['Una handed in version 1 of one sheet 2 times, with answers that differ; all are listed.'],
+  test('of one person, but not alike, are one row: the last counts, and it is said', () => {
+    expect(eachOnce([una, ada, better])).toEqual({
+      results: [better, ada],
+      notes: [
+        'Una handed in version 1 of one sheet 2 times, with answers that differ; the one pasted last counts. If they are two people, have one write a fuller name.',
+      ],
     });
+    expect(eachOnce([una, better, { ...una }]).results).toEqual([una]);
     expect(eachOnce([una, { ...una, version: 2 }, { ...una, sheet: '1234567' }]).notes).toEqual([]);
+    // One name, written in two ways of Unicode: The Unicode Standard, section 3.11.
+    expect(
+      eachOnce([
+        { ...una, name: 'Zo\u00eb' },
+        { ...una, name: 'Zoe\u0308' },
+      ]).results,
+    ).toHaveLength(1);
+  });
+  test('of twenty people twice are told in bounds', () => {
+    const twice = Array.from({ length: 20 }, (_, i) => [
+      { ...una, name: `Una ${i}` },
+      { ...better, name: `Una ${i}` },
+    ]);
+    const { results, notes } = eachOnce(twice.flat());
+    expect(results).toHaveLength(20);
+    expect(notes).toHaveLength(11);
+    expect(notes.at(-1)).toBe('So did 10 more; of each the one pasted last counts.');
   });
   test('without a name may be of two people, so both are listed', () => {
     const nobody = { ...una, name: '' };

@@ -59,6 +59,44 @@ test('storage full: the cross-check says that what is typed lasts as long as the
   await expect(page.locator('.cross-check .purpose')).toContainText('in this browser until the page is closed');
 }); // prettier-ignore
 
+for (const [address, change] of [
+  ['/', async (page: Page) => page.locator('[data-handle="heart-ends"]').press('ArrowUp')],
+  ['/sums/what-if/', async (page: Page) => page.locator('#what-if-heartEnd').fill('61')],
+] as const)
+  test(`storage full: ${address}, where no field of the house stands, says that a changed figure is not kept`, async ({
+    page,
+  }) => {
+    await page.addInitScript(() => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+    });
+    await open(page, address);
+    await expect(page.locator('.troubles')).toHaveCount(0);
+    await change(page);
+    await expect(page.locator('.troubles')).toHaveText(
+      'This browser does not let the handbook keep your figures; they last until the page is closed.',
+    );
+  });
+
+test('storage full: the cards, the talk and the codes say that they are not kept', async ({ page }) => {
+  await page.addInitScript(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+  await open(page, '/cards/');
+  await page.locator('.choices .tick').first().click();
+  await expect(page.locator('.choices .problem')).toContainText('does not let the handbook keep');
+  await open(page, '/script/');
+  await page.locator('#script-text').fill('We fill 9 casks a week.');
+  await page.locator('.talk-box summary').click();
+  await expect(page.locator('.talk-box .note')).toContainText('does not let the handbook keep your script');
+  await open(page, '/sheets/');
+  await page.locator('#result-codes').fill('x');
+  await expect(page.locator('#result-problems')).toContainText('does not keep the codes');
+});
+
 test('written by a newer version: told of, kept aside word for word, and not taken apart', async ({
   page,
 }) => {
@@ -155,6 +193,19 @@ test('a page shown again by the Back button has what was changed and answered me
   await away.evaluate(back);
   await answer(away);
   expect((JSON.parse((await kept(other, PRACTICE)) ?? '') as { log: unknown[] }).log).toHaveLength(2);
+});
+
+test('what reads a talk does not come: the page says so, keeps the talk, and reads it when it comes', async ({
+  page,
+}) => {
+  await page.route(/script-reading/, (route) => route.abort());
+  await open(page, '/script/');
+  await page.locator('#script-text').fill('We fill 9 casks a week.');
+  await expect(page.locator('.script-reader .problem')).toContainText('What you typed is untouched');
+  await page.unroute(/script-reading/);
+  await page.reload();
+  await expect(page.locator('.marked .mark')).toHaveText('9 casks');
+  await expect(page.locator('.script-reader .problem')).toHaveCount(0);
 });
 
 test('opened from a file system: text, tables and drawings are there, and the page says what is not', async ({

@@ -70,6 +70,44 @@ test('a script is held against the reader’s own house when asked', async ({ pa
   await expect(page.locator('.marked .mark.agrees')).toHaveCount(2);
 });
 
+test('a long talk is read beside the page and shown in portions; what an edit leaves as it was stays on the page', async ({
+  page,
+}) => {
+  const file = (name: string) => join(import.meta.dirname, '..', 'talk', 'scripts', `${name}.txt`);
+  const long = [readFileSync(file('long'), 'utf8'), readFileSync(file('chatty'), 'utf8')].join('\n\n');
+  await open(page, '/script/');
+  await page.evaluate(() => {
+    const portions: number[] = [];
+    Object.assign(globalThis, { portions });
+    new MutationObserver(() => {
+      const count = document.querySelectorAll('.marked > div').length;
+      if (count > (portions.at(-1) ?? 0)) portions.push(count);
+    }).observe(document.querySelector('.script-reader')!, { childList: true, subtree: true });
+  });
+  const worker = page.waitForEvent('worker');
+  await page.locator('#script-text').fill(long);
+  expect((await worker).url()).toContain('script-reading');
+  await expect(page.locator('.marked > div').last()).toHaveText(long.split('\n').at(-2)!);
+  const portions = await page.evaluate(
+    () => (globalThis as unknown as { portions: readonly number[] }).portions,
+  );
+  expect(portions.length).toBeGreaterThan(5);
+  expect(await page.locator('.marked').evaluate((marked) => marked.textContent)).toBe(long);
+  const marks = await page.locator('.marked .mark').count();
+  // An edit at the beginning: all but its own paragraph are the same parts of the page, and a mark still knows its place.
+  const last = await page.locator('.marked .mark').last().elementHandle();
+  await page.locator('.talk-box summary').click();
+  await page.locator('#script-text').press('Control+Home');
+  await page.locator('#script-text').pressSequentially('There are 9 casks. ');
+  await expect(page.locator('.marked .mark')).toHaveCount(marks + 1);
+  expect(await last!.evaluate((mark) => mark.isConnected)).toBe(true);
+  await last!.click();
+  await page.locator('.taken select').selectOption('numberOfWashbacks');
+  await expect(page.locator('.taken')).toHaveCount(0);
+  await last!.click();
+  await expect(page.locator('.taken b')).toHaveText(/washbacks/i);
+});
+
 test('the figures of the reader’s own house can be filled in, and agree with it', async ({ page }) => {
   await open(page, '/cross-check/');
   await page.locator('#quoted-add').selectOption('maltPerMash');

@@ -68,10 +68,8 @@ test('a page is found without a network by its address without the last slash, a
   }
 });
 
-test('a corrected book: it is said, only what changed is fetched, and it comes with a page that is opened, never under the hands', async ({
-  context,
-}, info) => {
-  const root = info.outputPath('site');
+/** A copy of the site, and a way to correct a page of it. */
+function copyOfSite(root: string) {
   cpSync(dist, root, { recursive: true });
   const files = readdirSync(root, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && entry.name !== 'offline.js')
@@ -80,6 +78,49 @@ test('a corrected book: it is said, only what changed is fetched, and it comes w
         .slice(root.length + 1)
         .replaceAll('\\', '/'),
     );
+  return {
+    async correct(chapter: string): Promise<void> {
+      const page = join(root, chapter, 'index.html');
+      writeFileSync(page, readFileSync(page, 'utf8').replace('</h1>', ', corrected</h1>'));
+      await writeWorker(root, files);
+    },
+  };
+}
+const lookForNew = (page: Page) =>
+  page.evaluate(async () => void (await (await navigator.serviceWorker.ready).update()));
+
+test('a corrected book can be taken at once, when no other tab is open', async ({ context }, info) => {
+  const root = info.outputPath('site');
+  const { correct } = copyOfSite(root);
+  const { address, stop } = await serve({ root });
+  try {
+    const [one, two] = [await context.newPage(), await context.newPage()];
+    await open(one!, `${address}malting/`);
+    await one!.evaluate(() => navigator.serviceWorker.ready);
+    await open(one!, `${address}malting/`); // from now on the worker answers
+    await open(two!, `${address}mashing/`);
+    const title = await one!.locator('h1').innerText();
+    await correct('malting');
+    await lookForNew(one!);
+    const says = one!.locator('#corrected');
+    await says.getByRole('button', { name: 'Open it now' }).click();
+    await expect(says).toContainText('Another tab of the handbook is open');
+    await expect(one!.locator('h1')).toHaveText(title);
+    await two!.close();
+    await says.getByRole('button', { name: 'Open it now' }).click();
+    await expect(one!.locator('h1')).toHaveText(`${title}, corrected`);
+    await expect(one!.locator('#corrected')).toHaveCount(0);
+  } finally {
+    stop();
+    rmSync(root, { recursive: true });
+  }
+});
+
+test('a corrected book: it is said, only what changed is fetched, and it comes with a page that is opened, never under the hands', async ({
+  context,
+}, info) => {
+  const root = info.outputPath('site');
+  const { correct } = copyOfSite(root);
   const asked: string[] = [];
   const { address, stop } = await serve({ root, hear: (path) => asked.push(path) });
   try {
@@ -89,12 +130,10 @@ test('a corrected book: it is said, only what changed is fetched, and it comes w
     await open(one!, `${address}house/`); // from now on the worker answers
     await open(two!, `${address}malting/`);
     const title = await two!.locator('h1').innerText();
-    const malting = join(root, 'malting', 'index.html');
-    writeFileSync(malting, readFileSync(malting, 'utf8').replace('</h1>', ', corrected</h1>'));
-    await writeWorker(root, files);
+    await correct('malting');
     asked.length = 0;
     await one!.locator('#house-name').fill('Thornwath'); // half typed
-    await one!.evaluate(async () => void (await (await navigator.serviceWorker.ready).update()));
+    await lookForNew(one!);
     for (const page of [one, two])
       await expect(page!.locator('#corrected')).toContainText('A corrected book is ready');
     expect(asked.filter((path) => path !== '/offline.js')).toEqual(['/malting/']);

@@ -1,0 +1,94 @@
+// Remembers what the book tells of the reader's house, and says once what a corrected book tells otherwise.
+import { book } from '../house/book.ts';
+import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { encode } from '../house/codec.ts';
+import {
+  correctedSince,
+  figuresOf,
+  nameOf,
+  readTold,
+  withTold,
+  type Corrected,
+  type Told,
+  type ToldFigures,
+} from '../house/corrected.ts';
+import { builtInHouse } from '../house/figures.ts';
+import { whenIdle } from '../house/idle.ts';
+import { isVisit, liveHouse, liveLine, liveName } from '../house/store.ts';
+import { announce } from '../islands/announce.ts';
+
+const KEY = keyOf('told');
+const BUILT_IN = 'built in'; // whatever figures the book gives it
+const MOST = 5; // figures that are named
+
+const own = () =>
+  liveHouse() === builtInHouse ? BUILT_IN : encode({ name: liveName(), house: liveHouse() });
+const remembered = () => readTold(keptText(KEY)).get(liveName());
+const remember = (told: Told) => keepText(KEY, withTold(readTold(keptText(KEY)), liveName(), told));
+
+/** What the book tells of the house as it stands; that of the built-in house was reckoned when the book was built. */
+async function toldNow(): Promise<ToldFigures> {
+  if (own() !== BUILT_IN) return figuresOf(liveLine());
+  const told = await fetch(new URL('../told.json', import.meta.url));
+  return (await told.json()) as ToldFigures;
+}
+
+const element = <T extends keyof HTMLElementTagNameMap>(
+  tag: T,
+  text: string,
+  with_: Partial<HTMLElementTagNameMap[T]> = {},
+) => Object.assign(document.createElement(tag), { textContent: text }, with_);
+
+/** Says above the text what is told otherwise, until the reader puts it away. */
+function say(news: readonly Corrected[]): void {
+  const head = `This book was corrected: ${news.length === 1 ? 'one of the figures' : `${news.length} figures`} of ${liveName()} ${news.length === 1 ? 'is' : 'are'} told otherwise.`;
+  const list = element('ul', '');
+  for (const { path, was, now } of news.slice(0, MOST)) {
+    const { name, stage } = nameOf(path);
+    const item = element('li', ': ');
+    item.prepend(element('a', name, { href: new URL(`../house/${stage}/`, import.meta.url).href }));
+    item.append(`${was} → ${now}`);
+    list.append(item);
+  }
+  if (news.length > MOST) list.append(element('li', `and ${news.length - MOST} more`));
+  const cards = element('p', 'Cards that were printed before carry the old figures: ');
+  cards.append(
+    element('a', 'print new ones', { href: new URL('../cards/', import.meta.url).href }),
+    '. A sheet says by itself which of its answers moved.',
+  );
+  const box = element('div', '', { className: 'visit corrected' });
+  box.setAttribute('role', 'region');
+  box.setAttribute('aria-label', 'What was corrected');
+  const away = element('button', 'I have seen it', { type: 'button' });
+  away.addEventListener('click', () => {
+    const told = remembered();
+    if (told) remember({ ...told, news: [] });
+    box.remove();
+    document.getElementById('main')?.focus({ preventScroll: true });
+  });
+  const actions = element('p', '', { className: 'actions' });
+  actions.append(away);
+  box.append(element('p', head), list, cards, actions);
+  document.querySelector('.sheet')?.before(box);
+  announce('corrected', () => head);
+}
+
+async function compare(): Promise<void> {
+  if (isVisit()) return;
+  const [before, house] = [remembered(), own()];
+  if (before?.book === book && before.house === house)
+    return before.news.length > 0 ? say(before.news) : undefined;
+  const figures = await toldNow();
+  if (own() !== house || isVisit()) return; // changed meanwhile
+  const news = before?.house === house ? correctedSince(before, figures) : [];
+  remember({ book, house, figures, news });
+  if (news.length > 0) say(news);
+}
+
+whenIdle(() => void compare().catch(() => undefined)); // where nothing can be kept or fetched, nothing is compared
+// A house that was changed on this page is remembered as it was last told.
+addEventListener('pagehide', () => {
+  const [before, house] = [remembered(), own()];
+  if (isVisit() || house === BUILT_IN || before?.house === house) return;
+  remember({ book, house, figures: figuresOf(liveLine()), news: [] });
+});
