@@ -6,8 +6,16 @@ const src = new URL('..', import.meta.url).pathname;
 /** Files of scripts, each with the modules whose imports go into it unless they are in one before it. */
 const files: Readonly<Record<string, readonly string[]>> = {
   first: ['house/first-seen.ts'],
-  book: ['islands/Visit.tsx', 'components/page-script.ts', 'build/island.ts'],
+  book: [
+    'islands/Visit.tsx',
+    'components/page-script.ts',
+    'build/island.ts',
+    'islands/at-hand.ts',
+    'islands/plot.ts',
+  ],
   ledger: ['islands/Ledger.tsx'],
+  reading: ['core/reading/quantity.ts', 'core/reading/vague.ts'],
+  chart: ['islands/Chart.tsx', 'calculators/define.ts'],
   field: ['islands/NumberField.tsx', 'islands/ChoiceField.tsx'],
   calculator: ['islands/declared.tsx'],
 };

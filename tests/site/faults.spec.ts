@@ -199,8 +199,8 @@ test('a script that fails half way: the page says so, the rest works, what was s
 for (const [what, script, address] of [
   ['the script of every page', /_astro\/book\./, '/distilling/'],
   ['what a calculator reckons', /_astro\/what-if\./, '/sums/what-if/'],
-  ['a part of the questions', /_astro\/law\./, '/practice/'],
-  ['a part of the questions', /_astro\/law\./, '/sheets/'],
+  ['the first question', /_astro\/moisture-on-dry-basis\./, '/practice/'],
+  ['a kind of question', /_astro\/earliest-day\./, '/sheets/'],
 ] as const)
   test(`${what} does not come to ${address}: the page says so, and what was saved is untouched`, async ({
     page,
