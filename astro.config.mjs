@@ -1,20 +1,15 @@
 // The site: MDX chapters, Solid islands, formulas set at build time, no inline script or style, addresses that any folder can hold.
 import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
-import solid from '@astrojs/solid-js';
 import { defineConfig } from 'astro/config';
 import { finish } from './src/build/finish.ts';
 import { formulas } from './src/build/katex.ts';
+import { islands } from './src/build/solid.ts';
+import { scripts } from './src/build/scripts.ts';
 import { spaces } from './src/build/spaces.ts';
 import { stampOf } from './src/build/stamp.ts';
 import { terms } from './src/build/terms.ts';
 import { tables } from './src/build/tables.ts';
-
-/** Scripts that come later fetch what they need by themselves. Vite would fetch it ahead, from the root of the server, with a link for each file, which takes longer than it gains. */
-const plainImports = {
-  name: 'plain-imports',
-  configEnvironment: () => ({ build: { modulePreload: false } }),
-};
 
 export default defineConfig({
   site: 'https://handbook.invalid',
@@ -40,10 +35,10 @@ export default defineConfig({
       hastPlugins: [tables],
     }),
   },
-  integrations: [solid(), mdx(), finish()],
+  integrations: [islands(), mdx(), finish()],
   vite: {
     define: { __BOOK__: JSON.stringify(stampOf()) },
-    plugins: [plainImports],
+    plugins: [scripts()],
     // A script asks for a file beside itself, wherever the site stands; addresses in pages become relative at the end.
     experimental: {
       renderBuiltUrl: (_file, { hostType, ssr }) =>

@@ -1,6 +1,6 @@
 // Practice summed up by topic and kind: what a progress table and a record sheet show.
 import type { Progress } from './progress.ts';
-import type { QuestionKind } from './question.ts';
+import type { Listed } from './kinds/list.ts';
 import type { Verdict } from './mark.ts';
 import { topics, type Topic } from './topics.ts';
 
@@ -25,10 +25,7 @@ export interface TopicRecord {
 }
 
 /** The records of all topics, in the book's order. */
-export function recordOf(
-  { log, standing }: Progress,
-  kinds: readonly QuestionKind[],
-): readonly TopicRecord[] {
+export function recordOf({ log, standing }: Progress, kinds: readonly Listed[]): readonly TopicRecord[] {
   return topics.map((topic) => {
     const own = kinds.filter((kind) => kind.topic === topic);
     const practised = own.flatMap(({ id, title }): KindRecord[] => {

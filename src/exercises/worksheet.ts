@@ -55,6 +55,10 @@ function inTurn(pool: readonly QuestionKind[], seed: string): readonly QuestionK
   return Array.from({ length: longest }, (_, i) => byTopic.flatMap((each) => each[i] ?? [])).flat();
 }
 
+/** The kinds that every version of a sheet begins with, as many as it has questions: most or all of what it draws. */
+export const firstKinds = (sheet: Worksheet, kinds: readonly QuestionKind[]): readonly QuestionKind[] =>
+  inTurn(poolOf(sheet, kinds), sheet.seed).slice(0, sheet.count);
+
 /** The house of a version. */
 export function houseOf(
   { house, seed, generator }: Pick<Worksheet, 'house' | 'seed' | 'generator'>,

@@ -17,7 +17,6 @@ import {
 import { propagate, type PlusMinus } from '../calculators/uncertainty.ts';
 import { asShown } from '../core/format.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { sources } from '../core/sources.ts';
 import { builtInHouse } from '../house/figures.ts';
 import { figureValue } from '../house/prose.ts';
 import { changeFigure } from '../house/store.ts';
@@ -49,7 +48,9 @@ function firstAnswer(of: AnyCalculator): Answer {
 export interface CalculatorProps {
   readonly of: AnyCalculator;
   /** True on the calculator’s own page, whose heading is its title. */
-  readonly alone?: boolean;
+  readonly alone: boolean;
+  /** Where its sums come from, as the page says it. */
+  readonly sources: string;
 }
 
 export function Calculator(props: CalculatorProps) {
@@ -215,7 +216,7 @@ export function Calculator(props: CalculatorProps) {
       </Show>
       <p class="sources">
         {props.of.sources.length === 1 ? 'Source: ' : 'Sources: '}
-        {props.of.sources.map((id) => sources[id].short).join('; ')}.
+        {props.sources}.
       </p>
     </section>
   );

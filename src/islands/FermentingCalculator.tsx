@@ -1,8 +1,6 @@
 // A calculator of fermenting, by its id.
-import { fermenting } from '../calculators/fermenting/index.ts';
-import { Calculator } from './Calculator.tsx';
-import { pick } from './pick.ts';
+import { declared } from './declared.tsx';
 
-export default function FermentingCalculator(props: { readonly of: string; readonly alone?: boolean }) {
-  return <Calculator of={pick(fermenting, props.of)} alone={props.alone ?? false} />;
-}
+export default declared(
+  import.meta.glob(['../calculators/fermenting/*.ts', '!**/index.ts'], { import: 'default' }),
+);

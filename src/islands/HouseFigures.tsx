@@ -5,7 +5,7 @@ import { figureTable } from '../core/figures/index.ts';
 import { formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { cautions } from '../core/line/cautions.ts';
-import { sources } from '../core/sources.ts';
+import type { SourceId } from '../core/sources.ts';
 import {
   builtInHouse,
   choiceFigures,
@@ -31,6 +31,8 @@ export interface HouseFiguresProps {
   readonly full?: boolean;
   /** Titles of the calculators that take each figure. */
   readonly uses?: Readonly<Record<string, readonly string[]>>;
+  /** The names of the sources that say what is usual. */
+  readonly sources: Readonly<Partial<Record<SourceId, string>>>;
 }
 
 export default function HouseFigures(props: HouseFiguresProps) {
@@ -100,7 +102,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
                   />
                   <About
                     label={label}
-                    meaning={meaning + usually(figure)}
+                    meaning={meaning + usually(figure, props.sources)}
                     from={props.full ? figure : undefined}
                     uses={props.uses?.[figure]}
                   />
@@ -131,14 +133,14 @@ export default function HouseFigures(props: HouseFiguresProps) {
 }
 
 /** What is usual, as the end of a sentence. */
-function usually(figure: NumberName): string {
+function usually(figure: NumberName, sources: HouseFiguresProps['sources']): string {
   const known = figureTable[figure].usual;
   if (!known) return '';
   const { kind } = numberFigures[figure];
   const digits = (end: number) => (kind === 'gravity' ? 3 : end % 1 === 0 ? 0 : 1);
   const ends = [...new Set(known.range.map((end) => formatNumber(end, digits(end))))].join('–');
   const { unit } = kinds[kind];
-  return ` Usual: ${ends}${unit && ` ${unit}`} (${sources[known.source].short}).`;
+  return ` Usual: ${ends}${unit && ` ${unit}`} (${sources[known.source]}).`;
 }
 
 interface AboutProps {

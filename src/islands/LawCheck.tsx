@@ -6,7 +6,7 @@ import { definitions } from '../core/law/definitions.ts';
 import { dayInWords } from '../core/law/reading.ts';
 import type { Line } from '../core/line/line.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
-import { sources } from '../core/sources.ts';
+import type { SourceId } from '../core/sources.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';
 
@@ -53,7 +53,10 @@ function computed({ house, heart, filling, bottling }: Line) {
   };
 }
 
-export default function LawCheck() {
+export default function LawCheck(props: {
+  /** The names of the definitions’ sources. */
+  readonly sources: Readonly<Partial<Record<SourceId, string>>>;
+}) {
   let island: HTMLElement | undefined;
   const { line, name } = useHouseAtHand(() => island);
   const [answers, setAnswers] = createSignal<Answers>(START);
@@ -122,7 +125,7 @@ export default function LawCheck() {
                 </ul>
                 <For each={definition.minds?.(claim()) ?? []}>{(mind) => <p>{mind}</p>}</For>
                 <p class="sources">
-                  {definition.sources.map((id) => sources[id].short).join('; ')}. In force since{' '}
+                  {definition.sources.map((id) => props.sources[id]).join('; ')}. In force since{' '}
                   {dayInWords(definition.since)}; read on {dayInWords(definition.readOn)}: {definition.readIn}
                   .
                 </p>

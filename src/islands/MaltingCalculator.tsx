@@ -1,8 +1,6 @@
 // A calculator of malting, by its id.
-import { malting } from '../calculators/malting/index.ts';
-import { Calculator } from './Calculator.tsx';
-import { pick } from './pick.ts';
+import { declared } from './declared.tsx';
 
-export default function MaltingCalculator(props: { readonly of: string; readonly alone?: boolean }) {
-  return <Calculator of={pick(malting, props.of)} alone={props.alone ?? false} />;
-}
+export default declared(
+  import.meta.glob(['../calculators/malting/*.ts', '!**/index.ts'], { import: 'default' }),
+);

@@ -1,8 +1,8 @@
 // A calculator of maturing, by its id.
-import { maturing } from '../calculators/maturing/index.ts';
-import { Calculator } from './Calculator.tsx';
-import { pick } from './pick.ts';
+import { declared } from './declared.tsx';
 
-export default function MaturingCalculator(props: { readonly of: string; readonly alone?: boolean }) {
-  return <Calculator of={pick(maturing, props.of)} alone={props.alone ?? false} />;
-}
+export default declared(
+  import.meta.glob(['../calculators/maturing/*.ts', '!**/{index,regauge-inputs,store}.ts'], {
+    import: 'default',
+  }),
+);

@@ -1,8 +1,6 @@
 // A calculator of milling, by its id.
-import { milling } from '../calculators/milling/index.ts';
-import { Calculator } from './Calculator.tsx';
-import { pick } from './pick.ts';
+import { declared } from './declared.tsx';
 
-export default function MillingCalculator(props: { readonly of: string; readonly alone?: boolean }) {
-  return <Calculator of={pick(milling, props.of)} alone={props.alone ?? false} />;
-}
+export default declared(
+  import.meta.glob(['../calculators/milling/*.ts', '!**/index.ts'], { import: 'default' }),
+);

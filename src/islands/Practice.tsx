@@ -2,10 +2,11 @@
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { shown } from '../core/shown.ts';
 import { drawQuestion } from '../exercises/draw.ts';
+import { fetchKinds, ifHere, kindsOf } from '../exercises/kinds/later.ts';
 import { mark, type Mark } from '../exercises/mark.ts';
 import { dayNumber } from '../exercises/progress.ts';
 import { answered, loadProgress, practiceKeptAside, useProgress } from '../exercises/progress-store.ts';
-import type { Question } from '../exercises/question.ts';
+import type { Question, QuestionKind } from '../exercises/question.ts';
 import { nextKind } from '../exercises/spacing.ts';
 import {
   formTitles,
@@ -16,7 +17,8 @@ import {
   type Level,
   type Topic,
 } from '../exercises/topics.ts';
-import { useHouse } from '../house/store.ts';
+import { whenIdle } from '../house/idle.ts';
+import { liveLine, useHouse } from '../house/store.ts';
 import { announce } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { MarkView } from './MarkView.tsx';
@@ -25,11 +27,11 @@ import { RecordSheet } from './RecordSheet.tsx';
 import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
 import { today } from './today.ts';
-import { useKinds } from './use-kinds.ts';
+import { drawnOrLost } from './use-kinds.ts';
 
 const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened
 
-export default function Practice() {
+export default function Practice(props: { readonly list: string }) {
   const { mounted, progress, troubles, text } = useProgress();
   const { house } = useHouse();
   const [topic, setTopic] = createSignal<Topic | 'all'>('all');
@@ -40,41 +42,66 @@ export default function Practice() {
   const [said, setSaid] = createSignal('');
   let nextButton: HTMLButtonElement | undefined;
 
-  const kinds = useKinds(() => question() ?? next()); // a topic chosen meanwhile has its question already
+  const [coming, setComing] = createSignal(true);
+  const kinds = kindsOf(props.list);
   const pool = createMemo(() =>
-    (kinds() ?? []).filter(
-      (kind) =>
-        (topic() === 'all' || kind.topic === topic()) && (level() === 'all' || kind.level === level()),
-    ),
+    kinds
+      .filter(
+        (kind) =>
+          (topic() === 'all' || kind.topic === topic()) && (level() === 'all' || kind.level === level()),
+      )
+      .sort((a, b) => a.level - b.level),
   );
   const isDone = () =>
     marked() !== undefined && marked()!.verdict !== 'unanswered' && marked()!.verdict !== 'unreadable';
 
-  /** The next question: kinds in turn of difficulty, by the spacing rule; one that the house does not allow is passed over. */
-  function next(): void {
-    const day = today();
-    let left = [...pool()].sort((a, b) => a.level - b.level);
-    setAnswer('');
-    setMarked(undefined);
+  /** The kind that comes next of some, by the spacing rule. */
+  const nextOf = (left: readonly QuestionKind[], last: string | undefined) =>
+    nextKind(
+      left.map((kind) => kind.id),
+      progress().standing,
+      dayNumber(today()),
+      last,
+    );
+  /** Draws the next question: kinds in turn of difficulty; one that the house does not allow is passed over. */
+  function drawNext(last: string | undefined): Question | undefined {
+    let left = pool();
     while (left.length > 0) {
-      const id = nextKind(
-        left.map((kind) => kind.id),
-        progress().standing,
-        dayNumber(day),
-        question()?.kind,
-      );
+      const id = nextOf(left, last);
       const kind = left.find((each) => each.id === id)!;
-      const drawn = drawQuestion(kind, `practice/${day}/${progress().answers}`, house());
-      if (drawn) return void setQuestion(drawn);
+      const drawn = drawQuestion(kind, `practice/${today()}/${progress().answers}`, house());
+      if (drawn) return drawn;
       left = left.filter((each) => each !== kind);
     }
-    setQuestion(undefined);
+    return undefined;
+  }
+  let turn = 0;
+  /** Asks the next question: at once when its kind is here, and else when that has come. */
+  async function next(): Promise<void> {
+    const own = ++turn;
+    const last = question()?.kind;
+    setAnswer('');
+    setMarked(undefined);
+    const atOnce = ifHere(() => drawNext(last));
+    setComing(!atOnce);
+    setQuestion(atOnce?.done);
+    if (!atOnce) {
+      const later = await drawnOrLost(() => ({ question: drawNext(last) }));
+      if (!later || own !== turn) return; // something else was chosen meanwhile
+      setQuestion(later.question);
+      setComing(false);
+    }
+    whenIdle(fetchFollowing);
+  }
+  /** Fetches the kind that will most likely be asked next, while the reader is at this one. */
+  function fetchFollowing(): void {
+    const following = nextOf(pool(), question()?.kind);
+    if (following !== undefined) fetchKinds([following]).catch(() => undefined); // it is told when it is asked for
   }
   const answerField = () => document.getElementById('practice-answer');
   /** The next question, with the focus where it is answered; its prompt describes that place. */
   function goOn(event: Event): void {
-    next();
-    focusAfter(event, answerField);
+    void next().then(() => focusAfter(event, answerField));
   }
   /** Where the focus stays at the choice of what is asked, the question is said. */
   const say = () => announce('practice', () => question()?.prompt ?? 'No question fits this choice.');
@@ -86,9 +113,9 @@ export default function Practice() {
     answered(asked.kind, result.verdict, today());
     if (isDone()) queueMicrotask(() => nextButton?.focus());
   }
-  function choose(chosen: string): void {
+  function choose(chosen: string): Promise<void> {
     setTopic(topics.find((each) => each === chosen) ?? 'all');
-    next();
+    return next();
   }
   const load = async (file: File | undefined) => {
     if (!file) return;
@@ -100,14 +127,14 @@ export default function Practice() {
         ? `Your practice is read from ${shown(file.name)}.`
         : `${shown(file.name)}: ${wrong.join(' ')}`,
     );
-    next();
+    void next();
   };
   const fromAddress = () => choose(new URLSearchParams(location.hash.slice(1)).get('topic') ?? 'all');
   onMount(() => {
-    fromAddress();
+    whenIdle(() => void liveLine(), true); // of which most questions speak
+    whenIdle(() => void fromAddress(), true); // the page comes alive first
     addEventListener('hashchange', (event) => {
-      fromAddress();
-      focusAfter(event, answerField);
+      void fromAddress().then(() => focusAfter(event, answerField));
     });
   });
 
@@ -123,8 +150,7 @@ export default function Practice() {
               autocomplete="off"
               value={topic()}
               onChange={(event) => {
-                choose(event.currentTarget.value);
-                say();
+                void choose(event.currentTarget.value).then(say);
               }}
             >
               <option value="all">everything, mixed</option>
@@ -139,8 +165,7 @@ export default function Practice() {
               value={String(level())}
               onChange={(event) => {
                 setLevel(levels.find((each) => String(each) === event.currentTarget.value) ?? 'all');
-                next();
-                say();
+                void next().then(say);
               }}
             >
               <option value="all">all three</option>
@@ -159,9 +184,9 @@ export default function Practice() {
           when={mounted() && question()}
           fallback={
             <p>
-              {kinds()
-                ? 'No question fits this choice; choose another level.'
-                : 'The first question appears as soon as the page is ready.'}
+              {coming()
+                ? 'The first question appears as soon as the page is ready.'
+                : 'No question fits this choice; choose another level.'}
             </p>
           }
         >
@@ -215,7 +240,7 @@ export default function Practice() {
           )}
         </Show>
       </section>
-      <RecordSheet kinds={kinds()} />
+      <RecordSheet kinds={kinds} />
       <section class="screen-only keep" aria-labelledby="keep-title">
         <h2 id="keep-title">Keep your practice</h2>
         <p>

@@ -2,15 +2,15 @@
 import { For, Show } from 'solid-js';
 import { changeName, useProgress } from '../exercises/progress-store.ts';
 import { recordOf, type TopicRecord } from '../exercises/record.ts';
-import type { QuestionKind } from '../exercises/question.ts';
 import { book } from '../house/book.ts';
+import type { Listed } from '../exercises/kinds/list.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { inWords, today } from './today.ts';
 import { printPart } from './print-part.ts';
 
-export function RecordSheet(props: { readonly kinds: readonly QuestionKind[] | undefined }) {
+export function RecordSheet(props: { readonly kinds: readonly Listed[] }) {
   const { mounted, progress, name } = useProgress();
-  const records = () => recordOf(progress(), props.kinds ?? []);
+  const records = () => recordOf(progress(), props.kinds);
   const begun = () => records().filter(({ practised }) => practised.length > 0);
   return (
     <>
@@ -34,10 +34,12 @@ export function RecordSheet(props: { readonly kinds: readonly QuestionKind[] | u
                       <a href={`#topic=${record.topic}`}>{topicTitles[record.topic]}</a>
                     </th>
                     <td class="number">
-                      {props.kinds ? `${record.practised.length} of ${record.kinds}` : '…'}
+                      {record.practised.length} of {record.kinds}
                     </td>
-                    <td class="number">{props.kinds ? `${record.right} of ${record.answers}` : '…'}</td>
-                    <td class="number">{props.kinds ? record.known : '…'}</td>
+                    <td class="number">
+                      {record.right} of {record.answers}
+                    </td>
+                    <td class="number">{record.known}</td>
                   </tr>
                 )}
               </For>
@@ -61,7 +63,7 @@ export function RecordSheet(props: { readonly kinds: readonly QuestionKind[] | u
           />
         </div>
         <p class="actions">
-          <button type="button" disabled={!props.kinds} onClick={() => printPart('record')}>
+          <button type="button" onClick={() => printPart('record')}>
             Print the record to sign
           </button>
         </p>

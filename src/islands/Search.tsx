@@ -1,6 +1,6 @@
 // The search page: results as one types, all of them links that the Tab and arrow keys reach.
 import MiniSearch, { type SearchResult } from 'minisearch';
-import { createSignal, For, onMount, Show } from 'solid-js';
+import { createEffect, createSignal, For, onMount, Show } from 'solid-js';
 import { shown } from '../core/shown.ts';
 import { searchOptions, type Shown } from './search-options.ts';
 
@@ -31,6 +31,12 @@ export default function Search(props: { readonly index: string }) {
     if (asked && field!.value === '') field!.value = asked;
     setWords(field!.value);
     field!.focus();
+  });
+  let isFetched = false;
+  /** Fetches the index once there is a word to look for. */
+  function fetchIndex(): void {
+    if (isFetched) return;
+    isFetched = true;
     fetch(props.index)
       .then((answer) => (answer.ok ? answer.text() : Promise.reject(new Error(String(answer.status)))))
       .then((text) => setIndex(MiniSearch.loadJSON(text, searchOptions)))
@@ -39,7 +45,9 @@ export default function Search(props: { readonly index: string }) {
           'The index could not be fetched. Load the page once with a network; the glossary and the chapters can be read all the same.',
         ),
       );
-  });
+  }
+
+  createEffect(() => words().trim() !== '' && fetchIndex());
 
   /** Up and down walk through field and results. */
   const walk = (event: KeyboardEvent) => {

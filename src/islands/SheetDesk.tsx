@@ -1,16 +1,19 @@
 // A trainer's desk: choose a sheet, see it at once, print it, share it, save it for a learning system.
 import { createEffect, createMemo, createSignal, For, on, onMount, Show } from 'solid-js';
 import { GENERATOR } from '../exercises/draw.ts';
+import { kindsOf } from '../exercises/kinds/later.ts';
 import { linkProblem, readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { newsOf } from '../exercises/sheet-news.ts';
 import { forms, formTitles, levels, levelTitles, topics, topicTitles } from '../exercises/topics.ts';
 import {
   askedOf,
   fingerprint,
+  firstKinds,
   fixed,
   MOST_QUESTIONS,
   MOST_VERSIONS,
   poolOf,
+  type Asked,
   type Worksheet,
 } from '../exercises/worksheet.ts';
 import { whenIdle } from '../house/idle.ts';
@@ -19,9 +22,8 @@ import { useAnnouncement } from './announce.ts';
 import { NumberField } from './NumberField.tsx';
 import { printPart } from './print-part.ts';
 import { ResultTable } from './ResultTable.tsx';
-import { saveSheetForLearningSystem } from './save-sheet.ts';
 import { Paper, type Part } from './SheetPaper.tsx';
-import { useKinds } from './use-kinds.ts';
+import { drawnOrLost } from './use-kinds.ts';
 
 const start: Worksheet = {
   generator: GENERATOR,
@@ -46,12 +48,16 @@ function toggled<T>(list: readonly T[], chosen: readonly T[], each: T): readonly
   return next.length === 0 ? chosen : next;
 }
 
-export default function SheetDesk() {
+export default function SheetDesk(props: { readonly list: string }) {
+  const kinds = kindsOf(props.list);
   const { mounted, house, name } = useHouse();
   const [sheet, setSheet] = createSignal<Worksheet>(start);
   const [shown, setShown] = createSignal(1);
   const [withAnswers, setWithAnswers] = createSignal(false);
-  const [printing, setPrinting] = createSignal<Part>();
+  const [printing, setPrinting] = createSignal<{
+    readonly part: Part;
+    readonly versions: readonly (readonly Asked[])[];
+  }>();
   const [problem, setProblem] = createSignal<string>();
   const [said, setSaid] = createSignal('');
 
@@ -60,23 +66,34 @@ export default function SheetDesk() {
     setSheet({ ...settings, ...part, generator: GENERATOR });
     setShown(Math.min(shown(), sheet().versions));
   };
-  const [drawn, setDrawn] = createSignal(false);
+  const [ready, setReady] = createSignal(false);
+  const [drawn, setDrawn] = createSignal<{ readonly of: Worksheet; readonly asked: readonly Asked[] }>();
   const [seen, setSeen] = createSignal(false); // a piece of work after it is drawn
-  const kinds = useKinds(() => {
-    setDrawn(true);
-    whenIdle(() => setSeen(true), true);
-  });
-  const pool = createMemo(() => poolOf(sheet(), kinds() ?? []));
+  const pool = createMemo(() => poolOf(sheet(), kinds));
   const [whole, setWhole] = createSignal<Worksheet>(); // the sheet with what all its versions draw: a piece of work of its own
   let settings: Worksheet | undefined; // of which that was made
-  const settle = (): Worksheet => {
+  /** Draws from a sheet, once its kinds of question are here. */
+  const drawing = <T,>(of: Worksheet, work: () => T) => drawnOrLost(work, firstKinds(of, kinds));
+  const settle = async (): Promise<Worksheet | undefined> => {
     const now = sheet();
-    const made = settings === now ? whole()! : fixed(now, kinds() ?? []);
-    settings = now;
-    return setWhole(made);
+    if (settings === now) return whole();
+    const made = await drawing(now, () => fixed(now, kinds));
+    if (made && sheet() === now) {
+      settings = now;
+      setWhole(made);
+    }
+    return made;
   };
-  const ofVersion = (version: number) => askedOf(sheet(), version, kinds() ?? []);
-  const asked = createMemo(() => (drawn() ? ofVersion(shown()) : []));
+  /** The version shown, drawn anew when something else is chosen. */
+  createEffect(
+    on([sheet, shown, ready], async ([now, version, isReady]) => {
+      const asked = isReady && (await drawing(now, () => askedOf(now, version, kinds)));
+      if (!asked || sheet() !== now || shown() !== version) return;
+      setDrawn({ of: now, asked });
+      whenIdle(() => setSeen(true), true);
+    }),
+  );
+  const asked = () => drawn()?.asked ?? [];
   const questions = () => asked().map(({ question }) => question);
   const mark = createMemo(() => (whole() ? fingerprint(sheetLink(whole()!)) : ''));
   const allVersions = () => Array.from({ length: sheet().versions }, (_, i) => i + 1);
@@ -88,7 +105,7 @@ export default function SheetDesk() {
       `Sheet ${mark()}, version ${shown()}: ${questions().length} questions${withAnswers() ? ' with answers' : ''}.`,
   );
 
-  createEffect(on([sheet, seen], () => void (seen() && whenIdle(settle))));
+  createEffect(on([sheet, seen], () => void (seen() && whenIdle(() => void settle()))));
   createEffect(() => {
     const now = whole() && sheetLink(whole()!);
     if (now && !linkProblem(now)) history.replaceState(null, '', now);
@@ -97,16 +114,28 @@ export default function SheetDesk() {
     const reading = readSheetLink(location.hash);
     if (reading && 'problem' in reading) setProblem(reading.problem);
     else if (reading) setSheet(reading.sheet);
+    whenIdle(() => setReady(true), true); // the page comes alive first
   });
 
-  const printOut = (part: Part) => {
-    settle();
-    setPrinting(part);
+  const printOut = async (part: Part) => {
+    const made = await settle();
+    const versions =
+      made && (await drawing(made, () => allVersions().map((version) => askedOf(made, version, kinds))));
+    if (!versions) return;
+    setPrinting({ part, versions });
     printPart('sheet');
     addEventListener('afterprint', () => setPrinting(undefined), { once: true });
   };
+  const save = async () => {
+    const [version, drawn] = [shown(), questions()];
+    const made = await settle();
+    const { saveSheetForLearningSystem } = await import('./save-sheet.ts');
+    if (made) setSaid(saveSheetForLearningSystem(made, version, drawn));
+  };
   const share = async () => {
-    const link = sheetLink(settle());
+    const made = await settle();
+    if (!made) return;
+    const link = sheetLink(made);
     const tooLong = linkProblem(link);
     if (tooLong) return void setSaid(tooLong);
     const address = `${location.origin}${location.pathname.replace(/sheets\/$/, 'sheet/')}${link}`;
@@ -220,17 +249,15 @@ export default function SheetDesk() {
           </p>
         </form>
         <p role="status" class="fits">
-          {kinds()
-            ? `${pool().length} kinds of question fit.`
-            : 'The questions appear as soon as the page is ready.'}{' '}
-          {drawn() && questions().length < sheet().count
+          {pool().length} kinds of question fit.{' '}
+          {drawn()?.of === sheet() && questions().length < sheet().count
             ? `They give ${questions().length} different questions; choose more stages or kinds to get ${sheet().count}.`
             : ''}
         </p>
         <p class="actions">
           <For each={Object.entries(partTitles) as [Part, string][]}>
             {([part, title]) => (
-              <button type="button" disabled={!drawn()} onClick={() => printOut(part)}>
+              <button type="button" disabled={!drawn()} onClick={() => void printOut(part)}>
                 {title}
               </button>
             )}
@@ -238,11 +265,7 @@ export default function SheetDesk() {
           <button type="button" disabled={!drawn()} onClick={() => void share()}>
             Copy the link for trainees
           </button>
-          <button
-            type="button"
-            disabled={!drawn()}
-            onClick={() => setSaid(saveSheetForLearningSystem(settle(), shown(), questions()))}
-          >
+          <button type="button" disabled={!drawn()} onClick={() => void save()}>
             Save version {shown()} for a learning system (QTI 3.0)
           </button>
         </p>
@@ -274,7 +297,7 @@ export default function SheetDesk() {
             <span>Show the answers</span>
           </label>
         </form>
-        <For each={newsOf(sheet(), asked())}>{(each) => <p class="remark">{each}</p>}</For>
+        <For each={drawn() ? newsOf(drawn()!.of, asked()) : []}>{(each) => <p class="remark">{each}</p>}</For>
         <Show when={seen()}>
           <Paper
             part={withAnswers() ? 'answers' : 'questions'}
@@ -286,21 +309,18 @@ export default function SheetDesk() {
         </Show>
       </section>
       <Show when={printing()}>
-        {(part) => (
+        {(printed) => (
           <div class="paper sheet">
-            <For each={allVersions()}>
-              {(version) => {
-                const drawn = ofVersion(version);
-                return (
-                  <Paper
-                    part={part()}
-                    questions={drawn.map(({ question }) => question)}
-                    news={part() === 'questions' ? [] : newsOf(sheet(), drawn)}
-                    version={version}
-                    mark={mark()}
-                  />
-                );
-              }}
+            <For each={printed().versions}>
+              {(drawn, i) => (
+                <Paper
+                  part={printed().part}
+                  questions={drawn.map(({ question }) => question)}
+                  news={printed().part === 'questions' ? [] : newsOf(sheet(), drawn)}
+                  version={i() + 1}
+                  mark={mark()}
+                />
+              )}
             </For>
           </div>
         )}

@@ -1,17 +1,18 @@
 // A sheet taken on the screen: answers are kept while one works; handing in marks them and gives the result code.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { mark, pointsOf, type Mark } from '../exercises/mark.ts';
+import { kindsOf } from '../exercises/kinds/later.ts';
 import { resultCode } from '../exercises/result.ts';
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { BY_AN_OLDER_EDITION, newsOf } from '../exercises/sheet-news.ts';
-import { askedOf, fingerprint, type Asked, type Worksheet } from '../exercises/worksheet.ts';
+import { askedOf, fingerprint, firstKinds, type Asked, type Worksheet } from '../exercises/worksheet.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { focusAfter } from './focus-after.ts';
 import { MarkView } from './MarkView.tsx';
 import { NumberField } from './NumberField.tsx';
 import { QuestionView } from './QuestionView.tsx';
-import { kindsOrLost } from './use-kinds.ts';
+import { drawnOrLost } from './use-kinds.ts';
 
 /** Answers on their way, kept under the sheet's name and version. */
 interface Kept {
@@ -43,7 +44,8 @@ function answersIn(text: string, count: number): Kept | undefined {
   }
 }
 
-export default function TakeSheet() {
+export default function TakeSheet(props: { readonly list: string }) {
+  const kinds = kindsOf(props.list);
   const [sheet, setSheet] = createSignal<Worksheet>();
   const [version, setVersion] = createSignal<number>();
   const [isWrongVersion, setWrongVersion] = createSignal(false);
@@ -72,9 +74,9 @@ export default function TakeSheet() {
   }
   async function open(version: number): Promise<void> {
     const now = sheet()!;
-    const kinds = await kindsOrLost();
-    if (!kinds || sheet() !== now) return; // another link was opened meanwhile
-    setAsked(askedOf(now, version, kinds));
+    const drawn = await drawnOrLost(() => askedOf(now, version, kinds), firstKinds(now, kinds));
+    if (!drawn || sheet() !== now) return; // another link was opened meanwhile
+    setAsked(drawn);
     setSaid('');
     takeKept(keyOfAnswers(now, version));
     setVersion(version);

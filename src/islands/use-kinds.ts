@@ -1,30 +1,18 @@
-// The kinds of question in an island, which come after it.
-import { createSignal, onMount } from 'solid-js';
-import { fetchKinds } from '../exercises/kinds/later.ts';
+// What an island draws from kinds of question that come one by one.
+import { fetchKinds, whenHere } from '../exercises/kinds/later.ts';
 import type { QuestionKind } from '../exercises/question.ts';
-import { whenIdle } from '../house/idle.ts';
-import { liveLine } from '../house/store.ts';
 
-/** The kinds of question; when they do not come, nothing, and the page says that a part of it is missing. */
-export async function kindsOrLost(): Promise<readonly QuestionKind[] | undefined> {
+/** Does a piece of work that draws, with the kinds that it begins with fetched at once; when they do not come, nothing, and the page says that a part of it is missing. */
+export async function drawnOrLost<T>(
+  work: () => T,
+  begins: readonly Pick<QuestionKind, 'id'>[] = [],
+): Promise<T | undefined> {
   try {
-    return await fetchKinds();
-  } catch {
+    await fetchKinds(begins.map(({ id }) => id));
+    return await whenHere(work);
+  } catch (problem) {
     document.documentElement.dataset['script'] = 'lost';
+    console.error(problem);
     return undefined;
   }
-}
-
-/** The kinds of question once they are here, after which `whenHere` is called. */
-export function useKinds(whenHere: () => void) {
-  const [kinds, setKinds] = createSignal<readonly QuestionKind[]>();
-  const fetchAll = async () => {
-    const all = await kindsOrLost();
-    if (!all) return;
-    setKinds(all);
-    whenIdle(() => void liveLine(), true); // of which most questions speak
-    whenIdle(whenHere, true);
-  };
-  onMount(() => whenIdle(() => void fetchAll(), true)); // the page comes alive first
-  return kinds;
 }

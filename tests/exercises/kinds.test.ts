@@ -6,7 +6,8 @@ import { kinds as quantityKinds } from '../../src/core/kinds.ts';
 import { unitsRead } from '../../src/core/units.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
-import { fetchKinds } from '../../src/exercises/kinds/later.ts';
+import { fetchKinds, ifHere, kindsOf, whenHere } from '../../src/exercises/kinds/later.ts';
+import { listOf, type Listed } from '../../src/exercises/kinds/list.ts';
 import { letter, mark } from '../../src/exercises/mark.ts';
 import {
   isChoiceQuestion,
@@ -14,6 +15,7 @@ import {
   isOrderQuestion,
   type NumberQuestion,
   type Question,
+  type QuestionKind,
 } from '../../src/exercises/question.ts';
 import { randomHouse } from '../../src/exercises/random-house.ts';
 import { numbersIn } from '../../src/exercises/sound.ts';
@@ -140,6 +142,14 @@ describe.each(kinds.map((kind) => [kind.id, kind] as const))('%s', (_, kind) => 
   });
 });
 
-test('the kinds that a page fetches, topic by topic, are all there are, in the same order', async () => {
-  expect((await fetchKinds()).map(({ id }) => id)).toEqual(kinds.map(({ id }) => id));
+test('what a page carries of the kinds lists them all, and each is fetched by itself and draws the same', async () => {
+  const carried = kindsOf(listOf(kinds));
+  const said = ({ id, title, topic, form, level, since }: Listed) => [id, title, topic, form, level, since];
+  expect(carried.map(said)).toEqual(kinds.map(said));
+  const drawn = (kind: QuestionKind) => drawQuestion(kind, 'carried', builtInHouse);
+  expect(ifHere(() => drawn(carried[0]!))).toBeUndefined();
+  for (const [i, kind] of carried.entries())
+    expect(await whenHere(() => drawn(kind))).toEqual(drawn(kinds[i]!));
+  expect(ifHere(() => drawn(carried[0]!))).toEqual({ done: drawn(kinds[0]!) });
+  await expect(fetchKinds(['no-such-kind'])).rejects.toThrow('no-such-kind');
 });

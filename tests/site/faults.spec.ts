@@ -248,9 +248,10 @@ test('a script that fails half way: the page says so, the rest works, what was s
 });
 
 for (const [what, script, address] of [
-  ['the script of every page', /page-script\./, '/distilling/'],
-  ['a part of the questions', /_astro\/law\./, '/practice/'],
-  ['a part of the questions', /_astro\/law\./, '/sheets/'],
+  ['the script of every page', /_astro\/book\./, '/distilling/'],
+  ['what a calculator reckons', /_astro\/what-if\./, '/sums/what-if/'],
+  ['the first question', /_astro\/moisture-on-dry-basis\./, '/practice/'],
+  ['a kind of question', /_astro\/earliest-day\./, '/sheets/'],
 ] as const)
   test(`${what} does not come to ${address}: the page says so, and what was saved is untouched`, async ({
     page,
@@ -273,7 +274,7 @@ test('a page of the built-in house fetches its script once it has been seen; a r
   const begun = () =>
     page.evaluate(
       () =>
-        performance.getEntriesByType('resource').find(({ name }) => name.includes('page-script'))!.startTime -
+        performance.getEntriesByType('resource').find(({ name }) => name.includes('/book.'))!.startTime -
         performance.getEntriesByName('first-contentful-paint')[0]!.startTime,
     );
   await open(page, '/distilling/work/');

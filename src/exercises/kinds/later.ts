@@ -1,21 +1,66 @@
-// Every kind of question, each topic fetched by itself: together they are more than a page should read in one go.
+// Kinds of question that are listed at once and fetched one by one, when one of them is drawn: together they are more than a page should read in one go.
 import type { QuestionKind } from '../question.ts';
-import { topics, type Topic } from '../topics.ts';
+import { readList } from './list.ts';
 
-const parts: Readonly<Record<Topic, () => Promise<readonly QuestionKind[]>>> = {
-  malting: () => import('./malting/index.ts').then(({ malting }) => malting),
-  milling: () => import('./milling/index.ts').then(({ milling }) => milling),
-  mashing: () => import('./mashing/index.ts').then(({ mashing }) => mashing),
-  fermenting: () => import('./fermenting/index.ts').then(({ fermenting }) => fermenting),
-  distilling: () => import('./distilling/index.ts').then(({ distilling }) => distilling),
-  maturing: () => import('./maturing/index.ts').then(({ maturing }) => maturing),
-  strength: () => import('./strength/index.ts').then(({ strength }) => strength),
-  safety: () => import('./safety/index.ts').then(({ safety }) => safety),
-  law: () => import('./law/index.ts').then(({ law }) => law),
-  line: () => import('./line/index.ts').then(({ line }) => line),
-};
+/** Ways to the kinds, by file. */
+const ways = import.meta.glob<QuestionKind>(
+  ['./*/*.ts', '!**/{index,result-of,spirit-run,fall,readings,claims,impossible,quoted,tabled}.ts'],
+  { import: 'default' },
+);
+const wayTo = new Map(Object.entries(ways).map(([file, way]) => [/([^/]+)\.ts$/.exec(file)![1]!, way]));
+const here = new Map<string, QuestionKind>();
 
-/** Every kind of question, in the order of `kinds`. Fails when a part of them does not come. */
-export async function fetchKinds(): Promise<readonly QuestionKind[]> {
-  return (await Promise.all(topics.map((topic) => parts[topic]()))).flat();
+/** Thrown by a kind that is drawn before it has been fetched. */
+class NotHere extends Error {
+  readonly id: string;
+  constructor(id: string) {
+    super(`The kind of question ${id} has not been fetched.`);
+    this.id = id;
+  }
+}
+
+/** The kinds of a list; each must have been fetched before it draws. */
+export const kindsOf = (list: string): readonly QuestionKind[] =>
+  readList(list).map((listed) => ({
+    ...listed,
+    draw: (chance, house) => {
+      const kind = here.get(listed.id);
+      if (!kind) throw new NotHere(listed.id);
+      return kind.draw(chance, house);
+    },
+  }));
+
+/** Fetches kinds by their ids. Fails when one of them does not come. */
+export async function fetchKinds(ids: readonly string[]): Promise<void> {
+  await Promise.all(
+    ids
+      .filter((id) => !here.has(id))
+      .map(async (id) => {
+        const way = wayTo.get(id);
+        if (!way) throw new RangeError(`There is no kind of question called ${id}.`);
+        here.set(id, await way());
+      }),
+  );
+}
+
+/** What a piece of work that draws comes to, when all that it draws is here; undefined when something is to be fetched first. */
+export function ifHere<T>(work: () => T): { readonly done: T } | undefined {
+  try {
+    return { done: work() };
+  } catch (problem) {
+    if (problem instanceof NotHere) return undefined;
+    throw problem;
+  }
+}
+
+/** Does a piece of work that draws, fetching what it turns out to need. Fails when some of that does not come. */
+export async function whenHere<T>(work: () => T): Promise<T> {
+  for (;;) {
+    try {
+      return work();
+    } catch (problem) {
+      if (!(problem instanceof NotHere)) throw problem;
+      await fetchKinds([problem.id]);
+    }
+  }
 }

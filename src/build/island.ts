@@ -1,0 +1,33 @@
+// Takes an island over in the browser, once all that it shows has come: until then the text stands as it was built.
+import { createComponent, Suspense, type Component, type JSX } from 'solid-js';
+import { hydrate } from 'solid-js/web';
+
+type Props = Readonly<Record<string, unknown>>;
+interface Island extends Component<Props> {
+  /** Fetches what this island shows besides its own script. */
+  readonly fetched?: (props: Props) => Promise<unknown>;
+}
+
+/** What an author wrote between an island's tags, by the name of its place. */
+function slotsOf(element: HTMLElement): Props {
+  const own = [...element.querySelectorAll('astro-slot')].filter(
+    (slot) => slot.parentElement!.closest('astro-island') === element,
+  );
+  return Object.fromEntries(own.map((slot) => [slot.getAttribute('name') ?? 'children', slot]));
+}
+
+export default (element: HTMLElement) =>
+  async (island: Island, props: Props): Promise<void> => {
+    if (!element.hasAttribute('ssr')) return;
+    try {
+      await island.fetched?.(props);
+    } catch (error) {
+      element.dispatchEvent(new CustomEvent('astro:hydration-error', { bubbles: true, composed: true }));
+      throw error;
+    }
+    const all = { ...props, ...slotsOf(element) };
+    const drawn = () => createComponent(island, all);
+    // The built page was drawn inside one of these; both must agree.
+    const whole = () => createComponent(Suspense, { get children() { return drawn() as JSX.Element; } }); // prettier-ignore
+    hydrate(whole, element, { renderId: element.dataset['solidRenderId'] ?? '' });
+  };

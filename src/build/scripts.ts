@@ -1,0 +1,65 @@
+// How the scripts are cut into files: what every page runs is one, what every field runs another, and a page asks for no more than it uses.
+import type { Plugin, Rolldown } from 'vite';
+
+const src = new URL('..', import.meta.url).pathname;
+
+/** Files of scripts, each with the modules whose imports go into it unless they are in one before it. */
+const files: Readonly<Record<string, readonly string[]>> = {
+  first: ['house/first-seen.ts'],
+  book: [
+    'islands/Visit.tsx',
+    'components/page-script.ts',
+    'build/island.ts',
+    'islands/at-hand.ts',
+    'islands/plot.ts',
+  ],
+  ledger: ['islands/Ledger.tsx'],
+  reading: ['core/reading/quantity.ts', 'core/reading/vague.ts'],
+  chart: ['islands/Chart.tsx', 'calculators/define.ts'],
+  field: ['islands/NumberField.tsx', 'islands/ChoiceField.tsx'],
+  calculator: ['islands/declared.tsx'],
+};
+
+type Graph = (id: string) => { readonly importedIds: readonly string[] } | null;
+
+/** The file of each module that has one of these. */
+function cut(graph: Graph): ReadonlyMap<string, string> {
+  const found = new Map<string, string>();
+  const add = (id: string, file: string): void => {
+    if (found.has(id)) return;
+    found.set(id, file);
+    for (const imported of [...(graph(id)?.importedIds ?? [])]) add(imported, file);
+  };
+  for (const [file, roots] of Object.entries(files)) for (const root of roots) add(src + root, file);
+  return found;
+}
+
+export const scripts = (): Plugin => {
+  let found: ReadonlyMap<string, string> | undefined;
+  return {
+    name: 'scripts',
+    enforce: 'pre',
+    configEnvironment: (name) => ({
+      build: {
+        // Scripts that come later fetch what they need by themselves. Vite would fetch it ahead, from the root of the server, with a link for each file, which takes longer than it gains.
+        modulePreload: false,
+        ...(name === 'client' && {
+          rolldownOptions: {
+            output: {
+              codeSplitting: {
+                groups: Object.keys(files).map((file, place) => ({
+                  name: (id: string, all: Pick<Rolldown.PluginContext, 'getModuleInfo'>) =>
+                    (found ??= cut((each) => all.getModuleInfo(each))).get(id) === file ? file : null,
+                  priority: Object.keys(files).length - place,
+                })),
+              },
+            },
+          },
+        }),
+      },
+    }),
+    // All styles are in the page's own sheet, so a script that comes later brings none.
+    load: (id) =>
+      id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : null,
+  };
+};

@@ -1,0 +1,28 @@
+// All kinds of question without their sums, as a text that a page carries: enough to choose from, and a tenth of what the sums weigh.
+import type { QuestionKind } from '../question.ts';
+import { forms, topics, type Level } from '../topics.ts';
+
+/** What is said of a kind of question before it is drawn. */
+export type Listed = Pick<QuestionKind, 'id' | 'title' | 'topic' | 'form' | 'level' | 'since'>;
+
+/** Kinds of question as text, one a line. */
+export const listOf = (kinds: readonly Listed[]): string =>
+  kinds
+    .map(({ id, title, topic, form, level, since }) =>
+      [id, title, topics.indexOf(topic), forms.indexOf(form), level, since].join('\t'),
+    )
+    .join('\n');
+
+/** The kinds of question of such a text, in its order. */
+export const readList = (text: string): readonly Listed[] =>
+  text.split('\n').map((line) => {
+    const [id, title, topic, form, level, since] = line.split('\t');
+    return {
+      id: id!,
+      title: title!,
+      topic: topics[Number(topic)]!,
+      form: forms[Number(form)]!,
+      level: Number(level) as Level,
+      since: Number(since),
+    };
+  });
