@@ -3,7 +3,7 @@ import { fromBase64url, toBase64url } from './base64url.ts';
 import { SHORT, unpacked } from './unpack.ts';
 
 export const MARK = '#house=';
-const LONGEST = 20_000; // characters of a link that is still read; a house needs about 2,000
+export const LONGEST_LINK = 20_000; // characters of a link that is still read; the figures of a house need about 2,000 in the long form, 400 in the short
 
 /** The part of an address that carries a house's text. */
 export function linkOf(text: string): string {
@@ -13,7 +13,7 @@ export function linkOf(text: string): string {
 /** The text in the # part of an address; undefined when it carries none, and a text that no house has when it is damaged. */
 export function textOfLink(hash: string): string | undefined {
   if (!hash.startsWith(MARK)) return undefined;
-  if (hash.length > LONGEST) return '';
+  if (hash.length > LONGEST_LINK) return '';
   const carried = hash.slice(MARK.length);
   if (carried.startsWith(SHORT)) return unpacked(carried.slice(SHORT.length));
   try {

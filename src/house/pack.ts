@@ -1,7 +1,7 @@
 // A house's text made short enough for a picture that a phone reads: only what differs from the list, packed.
 import { deflateSync } from 'fflate';
 import { toBase64url } from './base64url.ts';
-import { MARK } from './link.ts';
+import { LONGEST_LINK, MARK } from './link.ts';
 import { shortList } from './short-list.ts';
 import { SHORT } from './unpack.ts';
 
@@ -13,4 +13,10 @@ export function shortLinkOf(text: string): string {
   );
   const short = JSON.stringify([version, name, differing, ...(parts ? [parts] : [])]);
   return `${MARK}${SHORT}${toBase64url(deflateSync(new TextEncoder().encode(short), { level: 9 }))}`;
+}
+
+/** The same, where it is not too long to be read again. */
+export function linkIfItFits(text: string): string | undefined {
+  const link = shortLinkOf(text);
+  return link.length <= LONGEST_LINK ? link : undefined;
 }
