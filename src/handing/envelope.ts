@@ -50,7 +50,8 @@ const isRelease = (value: unknown): value is number =>
   Number.isInteger(value) && (value as number) >= 1 && (value as number) <= LAST_RELEASE;
 
 /** True when a text is a signed file of any version, whatever else is wrong with it. */
-export const isSignedFile = (text: string): boolean => /"format"\s*:\s*"malt-spirit-handbook\/signed"/.test(text.slice(0, 500));
+export const isSignedFile = (text: string): boolean =>
+  /"format"\s*:\s*"malt-spirit-handbook\/signed"/.test(text.slice(0, 500));
 
 /** Reads a signed file, strictly: all of it or a sentence. Whether the signature fits is another question. */
 export function readSigned(text: string): FileReading {

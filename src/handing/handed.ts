@@ -51,3 +51,10 @@ export function withTaken(handed: Handed, signed: Signed, as: string): Handed {
     [thingOf(signed), { key, signer, release, text, as }],
   ]);
 }
+
+/** The list with the signer and the key of this release in the place of the one before; what was taken stays as it is. */
+export function withKey(handed: Handed, signed: Signed): Handed {
+  const before = takenOf(handed, signed);
+  const { key, signer } = signed;
+  return before ? { ...handed, [thingOf(signed)]: { ...before, key, signer } } : handed;
+}

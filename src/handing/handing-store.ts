@@ -30,3 +30,13 @@ export function keepHanded(handed: Handed): boolean {
     return false;
   return keepText(HANDED, JSON.stringify(handed));
 }
+
+/** Takes the key out of this browser; false when the browser does not let it be. */
+export function dropKey(): boolean {
+  try {
+    localStorage.removeItem(KEY);
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,7 +1,6 @@
 // How a signed file stands to what the reader was handed before: its key, its release, and both in a sentence.
 import { LAST_RELEASE, type Signed } from './envelope.ts';
 import { takenOf, type Handed } from './handed.ts';
-import { thingOf } from './own-key.ts';
 
 export interface Judged {
   /** The first key seen for this thing, the same as before, or another. */

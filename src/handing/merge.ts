@@ -1,7 +1,13 @@
 // A newer release put together with what its reader has changed since the one he had, by the rules that two tabs keep.
 import { format } from '../core/format.ts';
 import type { WholeHouse } from '../house/codec.ts';
-import { choiceFigures, figureNames, isChoiceName, numberFigures, type FigureName } from '../house/figures.ts';
+import {
+  choiceFigures,
+  figureNames,
+  isChoiceName,
+  numberFigures,
+  type FigureName,
+} from '../house/figures.ts';
 import { hear, type Heard } from '../house/join.ts';
 import { houseParts } from '../house/parts/index.ts';
 import { isSamePart, partIds, type PartId } from '../house/parts/part.ts';

@@ -66,3 +66,17 @@ export function readKey(text: string): { readonly own: OwnKey } | { readonly pro
     },
   };
 }
+
+/** The key, with one more release remembered. */
+export const withReleased = (own: OwnKey, thing: string, release: number): OwnKey => ({
+  ...own,
+  released: { ...own.released, [thing]: release },
+});
+
+/** The key, with the later of two numbers for each thing. */
+export const withAllReleased = (own: OwnKey, more: OwnKey['released']): OwnKey =>
+  Object.entries(more).reduce(
+    (all, [thing, release]) =>
+      release > lastRelease(all.released, thing) ? withReleased(all, thing, release) : all,
+    own,
+  );

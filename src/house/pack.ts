@@ -7,7 +7,12 @@ import { SHORT } from './unpack.ts';
 
 /** The part of an address that carries a house, from the text that keeps it; `textOfLink` reads it like a long one. */
 export function shortLinkOf(text: string): string {
-  const { version, name, figures, parts } = JSON.parse(text) as Record<string, never>;
+  const { version, name, figures, parts } = JSON.parse(text) as {
+    readonly version: number;
+    readonly name: string;
+    readonly figures: Readonly<Record<string, unknown>>;
+    readonly parts?: object;
+  };
   const differing = shortList.flatMap(([figure, value], place) =>
     figures[figure] === undefined || figures[figure] === value ? [] : [place, figures[figure]],
   );

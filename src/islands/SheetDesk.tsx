@@ -20,6 +20,7 @@ import { NumberField } from './NumberField.tsx';
 import { printPart } from './print-part.ts';
 import { ResultTable } from './ResultTable.tsx';
 import { saveSheetForLearningSystem } from './save-sheet.ts';
+import { SheetHandOn } from './SheetHandOn.tsx';
 import { Paper, type Part } from './SheetPaper.tsx';
 import { useKinds } from './use-kinds.ts';
 
@@ -105,11 +106,13 @@ export default function SheetDesk() {
     printPart('sheet');
     addEventListener('afterprint', () => setPrinting(undefined), { once: true });
   };
+  const addressOf = (link: string) =>
+    `${location.origin}${location.pathname.replace(/sheets\/$/, 'sheet/')}${link}`;
   const share = async () => {
     const link = sheetLink(settle());
     const tooLong = linkProblem(link);
     if (tooLong) return void setSaid(tooLong);
-    const address = `${location.origin}${location.pathname.replace(/sheets\/$/, 'sheet/')}${link}`;
+    const address = addressOf(link);
     const long =
       address.length > LONG_LINK
         ? ` It has ${address.length} characters, and some programs cut long links: fewer versions or questions make it shorter.`
@@ -247,6 +250,7 @@ export default function SheetDesk() {
           </button>
         </p>
         <p role="status">{said()}</p>
+        <SheetHandOn mark={mark()} isReady={drawn()} link={() => sheetLink(settle())} addressOf={addressOf} />
       </section>
       <section class="screen-only preview" aria-labelledby="preview-title">
         <h2 id="preview-title">The sheet</h2>
