@@ -49,9 +49,9 @@ const DAY = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/;
 const isRelease = (value: unknown): value is number =>
   Number.isInteger(value) && (value as number) >= 1 && (value as number) <= LAST_RELEASE;
 
-/** True when a text is a signed file of any version, whatever else is wrong with it. */
-export const isSignedFile = (text: string): boolean =>
-  /"format"\s*:\s*"malt-spirit-handbook\/signed"/.test(text.slice(0, 500));
+/** True when a text says that it is of a format, whatever else is wrong with it. */
+export const saysFormat = (text: string, format: string): boolean =>
+  new RegExp(`"format"\\s*:\\s*"${format}"`).test(text);
 
 /** Reads a signed file, strictly: all of it or a sentence. Whether the signature fits is another question. */
 export function readSigned(text: string): FileReading {

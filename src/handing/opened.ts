@@ -1,6 +1,6 @@
 // A file that a reader opens, as what it is: a plain house, or a release whose signature was checked, or a sentence why not.
 import { decode } from '../house/codec.ts';
-import { isSignedFile, readSigned, type Signed } from './envelope.ts';
+import { FORMAT, readSigned, saysFormat, type Signed } from './envelope.ts';
 import { KEY_FORMAT } from './own-key.ts';
 import { canSign, fingerprint, fits } from './signing.ts';
 
@@ -13,8 +13,8 @@ const SHEET = /^#sheet=[\w.~&=/-]{1,60000}$/; // what the page of sheets then re
 
 /** Reads a file's text and checks what it is signed with. A sheet is read in full by its own page. */
 export async function opened(text: string): Promise<Opened> {
-  if (!isSignedFile(text))
-    return text.slice(0, 500).includes(KEY_FORMAT)
+  if (!saysFormat(text, FORMAT))
+    return saysFormat(text, KEY_FORMAT)
       ? { problem: 'This is somebody’s key, not a house. Open your own under “Your key on another machine”.' }
       : { plain: text };
   const reading = readSigned(text);

@@ -43,11 +43,17 @@ export async function signed(release: Omit<Release, 'key'>, key: SecretKey): Pro
   return { ...whole, signature: toBase64url(new Uint8Array(signature)) };
 }
 
+/** The bytes of a text that is written as it is here and in no other way; none otherwise. */
+function exactly(text: string): Uint8Array<ArrayBuffer> {
+  const bytes = fromBase64url(text);
+  return bytes && toBase64url(bytes) === text ? bytes : new Uint8Array();
+}
+
 /** True when the release is as the holder of the key in it left it. */
 export async function fits(release: Signed): Promise<boolean> {
   try {
-    const key = await crypto.subtle.importKey('raw', fromBase64url(release.key)!, CURVE, false, ['verify']);
-    return await crypto.subtle.verify(SIGNING, key, fromBase64url(release.signature)!, bytesOf(release));
+    const key = await crypto.subtle.importKey('raw', exactly(release.key), CURVE, false, ['verify']);
+    return await crypto.subtle.verify(SIGNING, key, exactly(release.signature), bytesOf(release));
   } catch {
     return false; // no point of the curve
   }

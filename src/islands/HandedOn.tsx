@@ -27,11 +27,12 @@ export function HandedOn(props: {
   const [keeps, setKeeps] = createSignal<readonly string[]>([]);
   const how = () => judged(signed, handed());
 
-  /** The release the reader had, his house as it has become, and this release; nothing when he has no such house. */
+  /** The release the reader had, the house as it has become, and this release; nothing when there is no such house any more, or this one cannot be read in full. */
   const three = createMemo(() => {
     const before = takenOf(handed(), signed);
     const yours = before && ownHouse(before.as);
-    return yours && { had: decode(before.text), yours, theirs: decode(signed.text) };
+    const theirs = decode(signed.text);
+    return yours && theirs.problems.length === 0 ? { had: decode(before.text), yours, theirs } : undefined;
   });
   const isJoined = () => how().release === 'newer' && three() !== undefined;
   const both = () => (three() ? clashes(three()!) : []);
@@ -55,7 +56,7 @@ export function HandedOn(props: {
     const { here, gaveWay } = merged(three()!, keeps());
     const aside = changeHouseWhole(here, gaveWay);
     const unnoted = note(here.name);
-    const wrong = [...decode(signed.text).problems, ...problemsOfParts(here.parts)];
+    const wrong = problemsOfParts(here.parts);
     const what = aside
       ? ` What you changed and this release cannot stand together: the release holds, and your house as it was is on the shelf as “${aside}”.`
       : '';
