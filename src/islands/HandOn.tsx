@@ -3,7 +3,7 @@ import { createMemo, createSignal, Show } from 'solid-js';
 import { encode } from '../house/codec.ts';
 import { linkIfItFits } from '../house/pack.ts';
 import { useHouse } from '../house/store.ts';
-import { copyAddress, isHere } from './copy-address.ts';
+import { copyAddress } from './copy-address.ts';
 import { fileNameOf } from './file-name.ts';
 import { HandOnOpen } from './HandOnOpen.tsx';
 import { HandOnSign } from './HandOnSign.tsx';
@@ -44,7 +44,11 @@ export default function HandOn() {
     <>
       <section class="calculator hand-on" aria-labelledby="hand-on-phone">
         <h2 id="hand-on-phone">To another phone</h2>
-        <p>Hold the other phone’s camera on the picture and open the address that it finds.</p>
+        <p>
+          Hold the other phone’s camera on the picture and open the address that it finds. It is the address
+          at which you have the book now: a copy that runs on this machine alone cannot be reached from
+          another.
+        </p>
         <div class="qr-place">
           <Show when={picture()}>
             {(code) => <QrPicture code={code()} name={name()} opens={`the figures of ${name()}`} />}
@@ -56,12 +60,6 @@ export default function HandOn() {
               {picture()
                 ? `${name()} keeps more than one picture can carry: this one has its figures and nothing else. Hand on the whole of it in a file.`
                 : tooMuch()}
-            </p>
-          </Show>
-          <Show when={mounted() && isHere()}>
-            <p class="remark">
-              The book is open here from this machine itself, and another phone cannot follow such an address.
-              Save a file and send that.
             </p>
           </Show>
         </div>

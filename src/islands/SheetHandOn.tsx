@@ -4,7 +4,6 @@ import { fileText } from '../handing/envelope.ts';
 import { keepKey, keptKey } from '../handing/handing-store.ts';
 import { lastRelease, thingOf, withReleased } from '../handing/own-key.ts';
 import { canSign, signed } from '../handing/signing.ts';
-import { isHere } from './copy-address.ts';
 import { fileNameOf } from './file-name.ts';
 import QrPicture from './QrPicture.tsx';
 import type { Code } from './qr.ts';
@@ -29,12 +28,10 @@ export function SheetHandOn(props: {
     const { codeOf } = await import('./qr.ts');
     const made = codeOf(address);
     setCode(made);
-    if (!made)
-      return void setSaid(
-        `The link has ${address.length} characters, too many for a picture that a phone reads: choose fewer versions or questions, or send the link.`,
-      );
     setSaid(
-      isHere() ? 'The book is open here from this machine itself, and a phone cannot follow such an address.' : '', // prettier-ignore
+      made
+        ? ''
+        : `The link has ${address.length} characters, too many for a picture that a phone reads: choose fewer versions or questions, or hand it on in a file.`,
     );
   };
   const save = async () => {
