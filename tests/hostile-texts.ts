@@ -52,3 +52,44 @@ export const nested = (depth: number): string => '['.repeat(depth) + ']'.repeat(
 /** The text of a house with anything in it. */
 export const houseText = (figures: string, name: unknown = 'Sallowby'): string =>
   `{"format":"malt-spirit-handbook/house","version":1,"name":${JSON.stringify(name)},"figures":${figures}}`;
+
+/** The text of a signed file with anything in it; its key and signature have the right length and are none. */
+export const signedText = (change: Readonly<Record<string, unknown>>): string =>
+  JSON.stringify({
+    format: 'malt-spirit-handbook/signed',
+    version: 1,
+    kind: 'house',
+    name: 'Sallowby',
+    release: 1,
+    date: '2026-05-14',
+    signer: 'Ann',
+    key: 'A'.repeat(87),
+    text: houseText('{}'),
+    signature: 'A'.repeat(86),
+    ...change,
+  });
+
+/** Signed files that cannot be read: what is changed in one, and what the sentence says of it. */
+export const brokenReleases: readonly (readonly [change: Readonly<Record<string, unknown>>, says: string])[] =
+  [
+    [{ version: 2 }, 'of version 2'],
+    [{ kind: 'walk' }, 'of the kind “walk”'],
+    [{ kind: '__proto__' }, 'of the kind “__proto__”'],
+    [{ kind: ['house'] }, 'of the kind'],
+    [{ name: '' }, 'no name'],
+    [{ name: '\u202eevil' }, 'no name'],
+    [{ name: '__proto__ '.repeat(50) }, 'no name'],
+    [{ signer: 7 }, 'does not say who'],
+    [{ release: 0 }, 'gives “0” as its release'],
+    [{ release: -3 }, 'as its release'],
+    [{ release: 1.5 }, 'as its release'],
+    [{ release: 1e9 }, 'as its release'],
+    [{ release: '2' }, 'as its release'],
+    [{ date: '14/05/2026' }, 'as its day'],
+    [{ date: '2026-13-01' }, 'as its day'],
+    [{ key: 'A' }, 'key in the signed file is damaged'],
+    [{ key: 'é'.repeat(87) }, 'key in the signed file is damaged'],
+    [{ signature: '' }, 'signature in the file is damaged'],
+    [{ text: { figures: {} } }, 'no text in it'],
+    [{}, 'signature does not fit'], // no point of the curve
+  ];

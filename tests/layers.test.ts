@@ -14,16 +14,17 @@ interface Layer {
   readonly packages: RegExp;
 }
 const none = /^$/;
-const below = ['core', 'house', 'calculators', 'exercises', 'talk'];
+const below = ['core', 'house', 'calculators', 'exercises', 'talk', 'handing'];
 
 const layers: Readonly<Record<string, Layer>> = {
   core: { files: /^core\//, imports: ['core'], packages: /^psychrolib$/ },
-  store: { files: /^(house\/(.*store|other-tabs|live-prose|first-seen)|exercises\/[^/]*store)\.ts$/, imports: [...below, 'store'], packages: /^solid-js/ },
-  house: { files: /^house\//, imports: ['core', 'house', 'content'], packages: none },
+  store: { files: /^(house\/(.*store|other-tabs|live-prose|first-seen)|(exercises|handing)\/[^/]*store)\.ts$/, imports: [...below, 'store'], packages: /^solid-js/ },
+  house: { files: /^house\//, imports: ['core', 'house', 'content'], packages: /^fflate$/ },
+  handing: { files: /^handing\//, imports: ['core', 'house', 'handing'], packages: none },
   calculators: { files: /^calculators\//, imports: ['core', 'calculators'], types: ['house'], packages: none },
   exercises: { files: /^exercises\//, imports: ['core', 'house', 'calculators', 'exercises'], packages: none },
   talk: { files: /^talk\//, imports: ['core', 'calculators', 'talk'], types: ['house'], packages: none },
-  islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^(solid-js|fflate|minisearch)/ },
+  islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^(solid-js|fflate|minisearch|uqr)/ },
   components: { files: /^components\//, imports: [...below, 'store', 'islands', 'components', 'content'], packages: /^astro/ },
   pages: { files: /^(pages|layouts)\/|^(content\.config|env\.d)\.ts$/, imports: [...below, 'store', 'islands', 'components', 'pages', 'build', 'styles', 'content', 'published'], packages: /./ },
   build: { files: /^build\//, imports: [...below, 'store', 'build'], packages: /./ },
@@ -92,7 +93,7 @@ test('imports point downwards only', () => {
 });
 
 test('imports of code that plain Node runs name their file with its ending', () => {
-  const plain = files.filter((file) => /^(core|house|calculators|exercises|talk)\//.test(file));
+  const plain = files.filter((file) => /^(core|house|calculators|exercises|talk|handing)\//.test(file));
   const vague = plain.flatMap((file) =>
     importsOf(code.get(file)!)
       .filter(({ from }) => from.startsWith('.') && !/\.(tsx?|json)$/.test(from))

@@ -22,6 +22,7 @@ import { useAnnouncement } from './announce.ts';
 import { NumberField } from './NumberField.tsx';
 import { printPart } from './print-part.ts';
 import { ResultTable } from './ResultTable.tsx';
+import { SheetHandOn } from './SheetHandOn.tsx';
 import { Paper, type Part } from './SheetPaper.tsx';
 import { drawnOrLost } from './use-kinds.ts';
 
@@ -132,13 +133,15 @@ export default function SheetDesk(props: { readonly list: string }) {
     const { saveSheetForLearningSystem } = await import('./save-sheet.ts');
     if (made) setSaid(saveSheetForLearningSystem(made, version, drawn));
   };
+  const addressOf = (link: string) =>
+    `${location.origin}${location.pathname.replace(/sheets\/$/, 'sheet/')}${link}`;
   const share = async () => {
     const made = await settle();
     if (!made) return;
     const link = sheetLink(made);
     const tooLong = linkProblem(link);
     if (tooLong) return void setSaid(tooLong);
-    const address = `${location.origin}${location.pathname.replace(/sheets\/$/, 'sheet/')}${link}`;
+    const address = addressOf(link);
     const long =
       address.length > LONG_LINK
         ? ` It has ${address.length} characters, and some programs cut long links: fewer versions or questions make it shorter.`
@@ -270,6 +273,15 @@ export default function SheetDesk(props: { readonly list: string }) {
           </button>
         </p>
         <p role="status">{said()}</p>
+        <SheetHandOn
+          mark={mark()}
+          isReady={drawn() !== undefined}
+          link={async () => {
+            const made = await settle();
+            return made && sheetLink(made);
+          }}
+          addressOf={addressOf}
+        />
       </section>
       <section class="screen-only preview" aria-labelledby="preview-title">
         <h2 id="preview-title">The sheet</h2>

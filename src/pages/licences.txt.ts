@@ -6,7 +6,8 @@ import { join } from 'node:path';
 export const shipped = {
   'solid-js': 'the parts that move',
   minisearch: 'the search',
-  fflate: 'the files of exercise sheets',
+  fflate: 'the files of exercise sheets, and short links',
+  uqr: 'pictures of code',
   psychrolib: 'moist air',
   '@fontsource-variable/alegreya': 'the face of the text',
   '@fontsource/alegreya-sans': 'the face of fields and tables',

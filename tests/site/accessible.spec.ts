@@ -4,6 +4,8 @@ import { join } from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
 import { encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
+import { fileText } from '../../src/handing/envelope.ts';
+import { makeKey, signed } from '../../src/handing/signing.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { addresses, broken, contradiction, open, pageWith, quote, ready } from './pages.ts';
 
@@ -89,18 +91,38 @@ const uses: readonly {
     shows: '#house-heartEnd-problem',
   },
   {
-    what: 'the desk of houses, with a shelf, a bad name and a wrong file',
+    what: 'the desk of houses, with a shelf and a bad name',
     address: '/house/',
     part: '.house-desk',
     use: async (page) => {
       await button(page, 'Work on a copy').click();
       await page.locator('#house-name').fill('');
       await page.locator('#house-name').press('Tab');
-      await page
-        .locator('#house-file')
-        .setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('{') });
     },
     shows: '.shelf button',
+  },
+  {
+    what: 'a house handed on, with a bad name of a signer, a key, a picture, and a release by another key',
+    address: '/house/hand-on/',
+    part: '.hand-on',
+    use: async (page) => {
+      await button(page, 'Make my key').click();
+      await expect(page.locator('#hand-on-signer-problem')).toBeVisible();
+      await page.locator('#hand-on-signer').fill('Ann');
+      await button(page, 'Make my key').click();
+      await page.locator('.hand-on .keys > summary').click();
+      await page.locator('#hand-on-release').fill('0');
+      const text = encode({ name: 'Thornwath', house: builtInHouse });
+      const release = { kind: 'house', name: 'Thornwath', date: '2026-05-14', signer: 'Ben', text } as const;
+      for (const number of [1, 2]) {
+        const file = fileText(await signed({ ...release, release: number }, await makeKey()));
+        await page
+          .locator('#house-file')
+          .setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from(file) });
+        if (number === 1) await button(page, 'Open Thornwath').click();
+      }
+    },
+    shows: '.handed-on .problem',
   },
   {
     what: 'a visit by link',

@@ -1,0 +1,42 @@
+// The owner's key and what the reader was handed, kept in this browser.
+import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { readHanded, type Handed } from './handed.ts';
+import { keyText, readKey, type OwnKey } from './own-key.ts';
+
+const KEY = keyOf('signing-key');
+const HANDED = keyOf('handed');
+
+/** The key that is kept here, or a sentence where one is kept that cannot be read; that one is kept aside before another takes its place. */
+export function keptKey(): { readonly own?: OwnKey; readonly problem?: string } {
+  const text = keptText(KEY);
+  return text === null ? {} : readKey(text);
+}
+
+/** Keeps the key; false when the browser does not let it be kept, or one that cannot be read would be lost. */
+export function keepKey(own: OwnKey): boolean {
+  const before = keptText(KEY);
+  if (before !== null && 'problem' in readKey(before) && !keepAside(`${KEY}-kept-aside`, before))
+    return false;
+  return keepText(KEY, keyText(own));
+}
+
+/** What the reader was handed. */
+export const keptHanded = () => readHanded(keptText(HANDED));
+
+/** Keeps it; false when the browser does not let it be kept, or a list that cannot be read would be lost. */
+export function keepHanded(handed: Handed): boolean {
+  const before = keptText(HANDED);
+  if (before !== null && !readHanded(before).isWhole && !keepAside(`${HANDED}-kept-aside`, before))
+    return false;
+  return keepText(HANDED, JSON.stringify(handed));
+}
+
+/** Takes the key out of this browser; false when the browser does not let it be. */
+export function dropKey(): boolean {
+  try {
+    localStorage.removeItem(KEY);
+    return true;
+  } catch {
+    return false;
+  }
+}

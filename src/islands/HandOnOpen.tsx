@@ -1,0 +1,69 @@
+// Opens what was handed on: says who signed it, whether that is the same as before, and which release it is.
+import { createSignal, Show } from 'solid-js';
+import { shown } from '../core/shown.ts';
+import { BIGGEST_FILE } from '../handing/envelope.ts';
+import { opened, type Opened } from '../handing/opened.ts';
+import { problemsOfParts } from '../house/parts/index.ts';
+import { loadHouse, useHouse } from '../house/store.ts';
+import { focusAfter } from './focus-after.ts';
+import { HandedOn } from './HandedOn.tsx';
+import { textOfFile } from './open-file.ts';
+
+export function HandOnOpen() {
+  const { name } = useHouse();
+  const [found, setFound] = createSignal<Extract<Opened, { signed: unknown }>>();
+  const [said, setSaid] = createSignal<string>();
+  let saying: HTMLParagraphElement | undefined;
+
+  const open = async (file: File | undefined) => {
+    if (!file) return;
+    setFound(undefined);
+    setSaid(undefined);
+    const read = await textOfFile(file, BIGGEST_FILE, 'what is handed on');
+    if ('problem' in read) return void setSaid(read.problem);
+    const what = await opened(read.text);
+    if ('signed' in what) return void setFound(what);
+    if ('problem' in what)
+      return void setSaid(`${shown(file.name)}: ${what.problem} Nothing was changed here.`);
+    const wrong = loadHouse(what.plain, problemsOfParts);
+    setSaid(
+      wrong.length === 0
+        ? `${name()} is open, from ${shown(file.name)}. Nobody has signed it.`
+        : `${shown(file.name)}: ${wrong.join(' ')}`,
+    );
+  };
+  return (
+    <section class="calculator hand-on" aria-labelledby="hand-on-open">
+      <h2 id="hand-on-open">Open a house from a file</h2>
+      <div class="field">
+        <label for="house-file">A file, signed or not</label>
+        <input
+          id="house-file"
+          type="file"
+          accept=".json,application/json"
+          aria-describedby="hand-on-open-said"
+          onChange={(event) => {
+            void open(event.currentTarget.files?.[0]);
+            event.currentTarget.value = '';
+          }}
+        />
+      </div>
+      <Show when={found()} keyed>
+        {(now) => (
+          <HandedOn
+            signed={now.signed}
+            digits={now.digits}
+            done={(event, sentence) => {
+              setFound(undefined);
+              setSaid(sentence);
+              focusAfter(event, () => saying);
+            }}
+          />
+        )}
+      </Show>
+      <p role="status" id="hand-on-open-said" tabindex="-1" ref={saying}>
+        {said()}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,70 @@
+// A sheet from one screen to another: its link as a picture of code, and in a file that its trainer has signed.
+import { createEffect, createSignal, on, Show } from 'solid-js';
+import { fileText } from '../handing/envelope.ts';
+import { keepKey, keptKey } from '../handing/handing-store.ts';
+import { lastRelease, thingOf, withReleased } from '../handing/own-key.ts';
+import { canSign, signed } from '../handing/signing.ts';
+import { fileNameOf } from './file-name.ts';
+import QrPicture from './QrPicture.tsx';
+import type { Code } from './qr.ts';
+import { saveFile } from './save-file.ts';
+import { today } from './today.ts';
+
+export function SheetHandOn(props: {
+  /** What the sheet is called: its mark. */
+  readonly mark: string;
+  readonly isReady: boolean;
+  /** The end of its address, once it is made. */
+  readonly link: () => Promise<string | undefined>;
+  readonly addressOf: (link: string) => string;
+}) {
+  const [code, setCode] = createSignal<Code>();
+  const [said, setSaid] = createSignal('');
+  const name = () => `Sheet ${props.mark}`;
+  createEffect(on(() => props.mark, () => setCode(undefined))); // prettier-ignore
+
+  const show = async () => {
+    const link = await props.link();
+    if (link === undefined) return;
+    const address = props.addressOf(link);
+    const { codeOf } = await import('./qr.ts');
+    const made = codeOf(address);
+    setCode(made);
+    setSaid(
+      made
+        ? ''
+        : `The link has ${address.length} characters, too many for a picture that a phone reads: choose fewer versions or questions, or hand it on in a file.`,
+    );
+  };
+  const save = async () => {
+    const { own } = keptKey();
+    if (!own || !canSign())
+      return void setSaid('You have no key in this browser: make one on the page “Hand your house on”.');
+    const text = await props.link();
+    if (text === undefined) return;
+    const sheet = { kind: 'sheet', name: name(), text } as const;
+    const release = lastRelease(own.released, thingOf(sheet)) + 1;
+    const file = await signed({ ...sheet, release, date: today(), signer: own.signer }, own.key);
+    const saved = fileNameOf(name(), 'signed');
+    saveFile(saved, fileText(file), 'application/json');
+    keepKey(withReleased(own, thingOf(sheet), release));
+    setSaid(
+      `${name()} is saved as ${saved}, signed by ${own.signer}. It is opened under “Hand your house on”.`,
+    );
+  };
+
+  return (
+    <>
+      <p class="actions">
+        <button type="button" disabled={!props.isReady} onClick={() => void show()}>
+          Show the link as a picture
+        </button>
+        <button type="button" disabled={!props.isReady} onClick={() => void save()}>
+          Save the link in a signed file
+        </button>
+      </p>
+      <Show when={code()}>{(now) => <QrPicture code={now()} name={name()} opens="the sheet" />}</Show>
+      <p role="status">{said()}</p>
+    </>
+  );
+}

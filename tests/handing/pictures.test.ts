@@ -1,0 +1,113 @@
+// Pictures of code, read by a decoder that is no part of the book; and the short links that they carry.
+import fc from 'fast-check';
+import jsQR from 'jsqr';
+import { expect, test } from 'vitest';
+import { builtInHouse, figureNames, numberFigures } from '../../src/house/figures.ts';
+import { decode, encode } from '../../src/house/codec.ts';
+import { linkOf, textOfLink } from '../../src/house/link.ts';
+import { shortLinkOf } from '../../src/house/pack.ts';
+import { shortList } from '../../src/house/short-list.ts';
+import { codeOf, MOST_BYTES, type Code } from '../../src/islands/qr.ts';
+import { injections, nested, prototypeKeys } from '../hostile-texts.ts';
+import promised from './promised-links.json' with { type: 'json' };
+
+/** The drawing as a phone’s camera would have it, so many pixels a module; read by the decoder. */
+function readBack({ path, size }: Code, pixels = 4): string | undefined {
+  const side = size * pixels;
+  const image = new Uint8ClampedArray(4 * side * side).fill(255);
+  for (const [, x, y, run] of path.matchAll(/M(\d+) (\d+)h(\d+)v1h-\d+z/g))
+    for (let row = 0; row < pixels; row++)
+      for (let column = 0; column < Number(run) * pixels; column++) {
+        const at = 4 * ((Number(y) * pixels + row) * side + Number(x) * pixels + column);
+        image.fill(0, at, at + 3);
+      }
+  return jsQR(image, side, side)?.data;
+}
+
+const HERE = 'https://handbook.example.org/house/';
+/** Every figure moved by a part of a hundred, as no house would be: the longest link there is without parts. */
+const everyFigure = {
+  ...builtInHouse,
+  ...Object.fromEntries(Object.keys(numberFigures).map((name) => [name, Number((builtInHouse[name as 'yeast'] * 0.9931).toFixed(4))])),
+} as typeof builtInHouse; // prettier-ignore
+const houses = { 'of Harrowmere': builtInHouse, 'with one figure changed': { ...builtInHouse, heartEnd: 60 }, 'with every figure changed': everyFigure } as unknown as Readonly<Record<string, typeof builtInHouse>>; // prettier-ignore
+
+test.each(Object.entries(houses))('the picture of a house %s is read by another decoder, and opens that house', (_, house) => {
+  const text = encode({ name: 'Sallowby, by the burn', house });
+  const code = codeOf(HERE + shortLinkOf(text))!;
+  expect(code.version).toBeLessThanOrEqual(16);
+  const read = readBack(code)!;
+  expect(read).toBe(HERE + shortLinkOf(text));
+  expect(decode(textOfLink(new URL(read).hash)!)).toMatchObject({ name: 'Sallowby, by the burn', house, problems: [] });
+}); // prettier-ignore
+
+test('any address up to the limit is read back, and one byte more has no picture', () => {
+  fc.assert(
+    fc.property(
+      fc.string({ unit: fc.constantFrom(...'abcXYZ019-_~=.'), minLength: 1, maxLength: 900 }),
+      (end) => {
+        expect(readBack(codeOf(HERE + end)!)).toBe(HERE + end);
+      },
+    ),
+    { numRuns: 12 },
+  );
+  const longest = HERE.padEnd(MOST_BYTES, 'x');
+  expect(codeOf(longest)).toMatchObject({ version: 25, size: 117 + 8 });
+  expect(readBack(codeOf(longest)!)).toBe(longest);
+  expect(codeOf(`${longest}x`)).toBeUndefined();
+}, 60_000);
+
+test('there is white all round a code, four modules wide, and its first corner stands within', () => {
+  const { path, size } = codeOf(HERE)!;
+  const runs = [...path.matchAll(/M(\d+) (\d+)h(\d+)/g)].map(([, ...numbers]) => numbers.map(Number));
+  for (const [x, y, run] of runs as [number, number, number][]) {
+    expect(Math.min(x, y)).toBeGreaterThanOrEqual(4);
+    expect(Math.max(x + run - 1, y)).toBeLessThan(size - 4);
+  }
+  expect(runs[0]).toEqual([4, 4, 7]);
+});
+
+test('the list of short links has every figure of a house, each once', () => {
+  expect(new Set(shortList.map(([figure]) => figure)).size).toBe(shortList.length);
+  expect(figureNames.filter((name) => !shortList.some(([figure]) => figure === name))).toEqual([]);
+});
+
+test('short links that were sent open the houses that they were made of', () => {
+  for (const { link, name, figures } of promised)
+    expect(decode(textOfLink(link)!)).toMatchObject({ name, house: figures });
+  expect(promised.length).toBeGreaterThan(2);
+});
+
+test('a short link and a long one open the same house, parts and all', () => {
+  const parts = { plant: { stills: [{ name: 'Wash still', litres: 12_000 }] } };
+  for (const house of Object.values(houses)) {
+    const text = encode({ name: 'Sallowby', house, parts });
+    expect(textOfLink(shortLinkOf(text))).toBe(text);
+    expect(textOfLink(linkOf(text))).toBe(text);
+    expect(shortLinkOf(text).length).toBeLessThan(linkOf(text).length / 2);
+  }
+});
+
+test('a short link that is damaged is no house, and one of nonsense is read as strictly as any', () => {
+  const link = shortLinkOf(encode({ name: 'Sallowby', house: everyFigure }));
+  for (let at = 9; at < link.length; at += 7) {
+    const reading = decode(textOfLink(link.slice(0, at))!);
+    expect(reading.isHouse, String(at)).toBe(false);
+  }
+  for (const name of [...injections, ...prototypeKeys]) {
+    const reading = decode(
+      textOfLink(shortLinkOf(JSON.stringify({ version: 2, name, figures: { heartEnd: name } })))!,
+    );
+    expect(reading.isHouse).toBe(true);
+    expect(reading.house.heartEnd).toBe(62);
+    expect(reading.problems.join(' ')).toContain('Heart ends at');
+  }
+  expect(decode(textOfLink(shortLinkOf(JSON.stringify({ version: 9, name: 'x', figures: {} })))!).problems[0]).toContain('version 9'); // prettier-ignore
+  expect(decode(textOfLink(shortLinkOf(`{"version":2,"name":"x","figures":{"heartEnd":${nested(3000)}}}`))!).house.heartEnd).toBe(62); // prettier-ignore
+});
+
+test('a small link that unpacks to a flood is refused', () => {
+  const flood = shortLinkOf(JSON.stringify({ version: 2, name: 'x'.repeat(5_000_000), figures: {} }));
+  expect(flood.length).toBeLessThan(10_000);
+  expect(decode(textOfLink(flood)!)).toMatchObject({ isHouse: false });
+});
