@@ -1,0 +1,89 @@
+// What is known of the house of the page, and which of its computed figures are estimates because of what is not.
+import { createEffect, createMemo, createRoot, createSignal, onMount } from 'solid-js';
+import { isServer } from 'solid-js/web';
+import type { FigureId } from '../core/figures/index.ts';
+import { isRough, usualWay, type Standing } from '../core/figures/standing.ts';
+import { hangsOn } from '../core/line/hangs-on.ts';
+import { builtInName, isNumberName, type NumberName } from './figures.ts';
+import { whenIdle } from './idle.ts';
+import { figuresThatCount, knownOf, knownPart, nothingKnown, type Known } from './parts/known.ts';
+import { readPart } from './parts/part.ts';
+import { liveHouse, liveName, liveParts, tellOfPart } from './store.ts';
+
+type Hanging = ReadonlyMap<FigureId, readonly NumberName[]>;
+const NONE: Hanging = new Map();
+const REST = 1000; // ms without a change until what hangs on what is looked at anew
+
+/** What is known of the live house. Under the built-in name all is, whatever this says. */
+const liveKnown = createRoot(() =>
+  createMemo((): Known => knownOf({ house: liveHouse(), parts: liveParts() })),
+);
+const unknownNow = (): readonly NumberName[] =>
+  liveName() === builtInName
+    ? []
+    : figuresThatCount(liveHouse()).filter((figure) => !(figure in liveKnown().given));
+
+const [unknown, setUnknown] = createSignal<readonly NumberName[]>([]);
+const [hanging, setHanging] = createSignal<Hanging>(NONE);
+
+/** Looks at what hangs on each figure that is not known, one figure at a time, when the browser has time. */
+function lookAnew(): void {
+  const house = liveHouse();
+  const figures = unknown();
+  if (figures.length === 0) return void setHanging(NONE);
+  for (const figure of figures) whenIdle(() => void hangsOn(house, [figure]));
+  whenIdle(() => house === liveHouse() && setHanging(hangsOn(house, figures)));
+}
+
+if (!isServer)
+  createRoot(() => {
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    createEffect((before: string | undefined) => {
+      const figures = unknownNow();
+      const key = figures.join();
+      clearTimeout(timer);
+      if (key === before) {
+        if (figures.length > 0) timer = setTimeout(lookAnew, REST);
+      } else {
+        setUnknown(figures);
+        lookAnew();
+      }
+      return key;
+    });
+  });
+
+/** True when a figure of the live house is the reader's own, for code that runs after the page is built. */
+export const isLiveKnown = (figure: NumberName): boolean => !unknown().includes(figure);
+/** True when a computed figure of the live house is an estimate. */
+export const isLiveEstimate = (id: FigureId): boolean =>
+  liveName() !== builtInName && liveKnown().counted[id] === undefined && (isRough(id) || hanging().has(id));
+
+/** What is known inside an island; until it is mounted all is, as the page was built with the built-in house. */
+export function useKnown() {
+  const [mounted, setMounted] = createSignal(false);
+  onMount(() => setMounted(true));
+  createEffect(() => {
+    const raw = liveParts().known;
+    if (mounted()) tellOfPart('known', readPart(knownPart, raw).problems);
+  });
+  const known = createMemo(() => (mounted() ? liveKnown() : nothingKnown));
+  const isBuiltIn = () => !mounted() || liveName() === builtInName;
+  const isKnown = (figure: string) => isBuiltIn() || !isNumberName(figure) || figure in known().given;
+  const counted = (id: FigureId) => known().counted[id];
+  const isEstimate = (id: FigureId) => !isBuiltIn() && isLiveEstimate(id);
+  return {
+    /** True for a house that has the built-in one's name: all of it is known. */
+    isBuiltIn,
+    known,
+    isKnown,
+    counted,
+    isEstimate,
+    /** What is not known, and what hangs on it. */
+    unknown: () => (isBuiltIn() ? [] : unknown()),
+    hangsOn: (id: FigureId): readonly NumberName[] => (isBuiltIn() ? [] : (hanging().get(id) ?? [])),
+    standing: (id: FigureId): Standing => {
+      if (isNumberName(id)) return known().given[id] ?? (isBuiltIn() ? usualWay(id) : 'unknown');
+      return counted(id) !== undefined ? 'counted' : isEstimate(id) ? 'estimate' : 'computed';
+    },
+  };
+}
