@@ -18,14 +18,11 @@ export function enter(before: House, figure: FigureName, value: unknown, { given
   if (before.holds === 'readings') return propose(before, figure, value);
   const ways = waysOf(figure);
   const free = ways.filter((way) => !(way in given));
-  const asRead: House = { ...before, holds: 'readings' };
-  const tried =
-    ways.length > 0 && free.length === 0
-      ? [{ proposal: propose(asRead, figure, value), gives: undefined }]
-      : [free[0], ...free.slice(1)].map((gives) => ({
-          proposal: propose(before, figure, value, gives),
-          gives,
-        }));
+  const start: House = ways.length > 0 && free.length === 0 ? { ...before, holds: 'readings' } : before;
+  const tried = (free.length > 0 ? free : [undefined]).map((gives) => ({
+    proposal: propose(start, figure, value, gives),
+    gives,
+  }));
   const { proposal, gives } = tried.find(({ proposal }) => !('problem' in proposal)) ?? tried[0]!;
   if ('problem' in proposal) return proposal;
   const stays = proposal.gave.filter((each) => each.figure in given);

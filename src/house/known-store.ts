@@ -2,9 +2,9 @@
 import { createEffect, createMemo, createRoot, createSignal, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
 import type { FigureId } from '../core/figures/index.ts';
-import { isRough, usualWay, type Standing } from '../core/figures/standing.ts';
+import { isRough, standings, usualWay, type Standing } from '../core/figures/standing.ts';
 import { hangsOn } from '../core/line/hangs-on.ts';
-import { builtInName, isNumberName, type NumberName } from './figures.ts';
+import { builtInHouse, builtInName, isNumberName, type NumberName } from './figures.ts';
 import { whenIdle } from './idle.ts';
 import { figuresThatCount, knownOf, knownPart, nothingKnown, type Known } from './parts/known.ts';
 import { readPart } from './parts/part.ts';
@@ -68,21 +68,30 @@ export function useKnown() {
   });
   const known = createMemo(() => (mounted() ? liveKnown() : nothingKnown));
   const isBuiltIn = () => !mounted() || liveName() === builtInName;
-  const isKnown = (figure: string) => isBuiltIn() || !isNumberName(figure) || figure in known().given;
+  const hasGiven = () => Object.keys(known().given).length > 0;
+  /** Under the built-in house's name nothing is marked in the book; where a house is entered it is, once something was given. */
+  const isKnown = (figure: NumberName, entering: boolean) =>
+    figure in known().given || (isBuiltIn() && !(entering && hasGiven()));
   const counted = (id: FigureId) => known().counted[id];
   const isEstimate = (id: FigureId) => !isBuiltIn() && isLiveEstimate(id);
   return {
     /** True for a house that has the built-in one's name: all of it is known. */
     isBuiltIn,
     known,
-    isKnown,
+    /** Whose a figure is that is not known, as a mark beside its field; nothing for one that is. */
+    notKnown: (figure: NumberName, entering = false): string | undefined =>
+      isKnown(figure, entering)
+        ? undefined
+        : liveHouse()[figure] === builtInHouse[figure]
+          ? `${builtInName}’s`
+          : standings.estimate,
     counted,
     isEstimate,
     /** What is not known, and what hangs on it. */
     unknown: () => (isBuiltIn() ? [] : unknown()),
     hangsOn: (id: FigureId): readonly NumberName[] => (isBuiltIn() ? [] : (hanging().get(id) ?? [])),
     standing: (id: FigureId): Standing => {
-      if (isNumberName(id)) return known().given[id] ?? (isBuiltIn() ? usualWay(id) : 'unknown');
+      if (isNumberName(id)) return known().given[id] ?? (isKnown(id, true) ? usualWay(id) : 'unknown');
       return counted(id) !== undefined ? 'counted' : isEstimate(id) ? 'estimate' : 'computed';
     },
   };

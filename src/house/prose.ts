@@ -1,5 +1,5 @@
 // Figures by name, as text for a sentence: "heart.alcohol" of a line becomes "591.3 L pure alcohol".
-import { figureIds, figureTable, pathsOf, type Figure } from '../core/figures/index.ts';
+import { figureIds, figureTable, pathsOf, type Figure, type FigureId } from '../core/figures/index.ts';
 import { format } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
 import { mashesIn, type Pace } from '../core/line/ledger.ts';
@@ -38,6 +38,13 @@ export function wholeOf(path: string, mean: number): number {
 function givenDigits(value: number, kind: KindName): number {
   if (kind === 'gravity') return 3;
   return Math.min(3, (String(Number(value.toFixed(3))).split('.')[1] ?? '').length);
+}
+
+/** A value of a figure as a table prints it: as many decimals as it needs if the house gives it, whole things if they are counted. */
+export function textOfFigure(id: FigureId, value: number): string {
+  const { kind, digits } = figureTable[id];
+  if (isNumberName(id)) return format(value, kind, givenDigits(value, kind));
+  return format(wholeOf(pathsOf(id)[0]!, value), kind, digits);
 }
 
 /** The names of all figures that prose may quote. */

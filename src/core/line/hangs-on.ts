@@ -41,10 +41,10 @@ function lineAt(house: House, figure: NumberName, value: number): Line | undefin
   return undefined;
 }
 
-/** True when two values of a figure differ by more than a good reading can tell. */
-function hasMoved(id: FigureId, before: number, after: number): boolean {
+/** True when two values of a figure lie no further apart than a good reading can tell. */
+export function withinReading(id: FigureId, one: number, other: number): boolean {
   const { kind } = figureTable[id];
-  return Math.abs(after - before) > (told[kind] ?? PART * Math.max(Math.abs(before), Math.abs(after)));
+  return Math.abs(other - one) <= (told[kind] ?? PART * Math.max(Math.abs(one), Math.abs(other)));
 }
 
 /** The computed figures that one figure moves. */
@@ -55,7 +55,7 @@ function movedBy(house: House, before: Line, figure: NumberName): readonly Figur
     const was = numberAt(before, path);
     return after.some((moved) => {
       const now = numberAt(moved, path);
-      return was !== undefined && now !== undefined && hasMoved(id, was, now);
+      return was !== undefined && now !== undefined && !withinReading(id, was, now);
     });
   });
 }
