@@ -1,10 +1,11 @@
 // What is known of the house of the page, and which of its computed figures are estimates because of what is not.
-import { createEffect, createMemo, createRoot, createSignal, onMount } from 'solid-js';
+import { createEffect, createMemo, createRoot, createSignal, onMount, untrack } from 'solid-js';
 import { isServer } from 'solid-js/web';
 import type { FigureId } from '../core/figures/index.ts';
 import { isRough, standings, usualWay, type Standing } from '../core/figures/standing.ts';
 import { hangsOn } from '../core/line/hangs-on.ts';
 import { builtInHouse, builtInName, isNumberName, type NumberName } from './figures.ts';
+import { figureAt } from './prose.ts';
 import { whenIdle } from './idle.ts';
 import { figuresThatCount, knownOf, knownPart, nothingKnown, type Known } from './parts/known.ts';
 import { readPart } from './parts/part.ts';
@@ -28,8 +29,7 @@ const [hanging, setHanging] = createSignal<Hanging>(NONE);
 
 /** Looks at what hangs on each figure that is not known, one figure at a time, when the browser has time. */
 function lookAnew(): void {
-  const house = liveHouse();
-  const figures = unknown();
+  const [house, figures] = untrack(() => [liveHouse(), unknown()] as const);
   if (figures.length === 0) return void setHanging(NONE);
   for (const figure of figures) whenIdle(() => void hangsOn(house, [figure]));
   whenIdle(() => house === liveHouse() && setHanging(hangsOn(house, figures)));
@@ -52,11 +52,22 @@ if (!isServer)
     });
   });
 
-/** True when a figure of the live house is the reader's own, for code that runs after the page is built. */
-export const isLiveKnown = (figure: NumberName): boolean => !unknown().includes(figure);
 /** True when a computed figure of the live house is an estimate. */
-export const isLiveEstimate = (id: FigureId): boolean =>
+const isLiveEstimate = (id: FigureId): boolean =>
   liveName() !== builtInName && liveKnown().counted[id] === undefined && (isRough(id) || hanging().has(id));
+
+/** What has to be said of a figure of the live house that prose quotes: whose it is, or that it is an estimate; nothing of one that is known. */
+export function liveDoubtAt(path: string): string | undefined {
+  const id = figureAt(path);
+  if (id === undefined || liveName() === builtInName) return undefined;
+  if (!isNumberName(id)) return isLiveEstimate(id) ? standings.estimate : undefined;
+  if (!unknown().includes(id)) return undefined;
+  return liveHouse()[id] === builtInHouse[id] ? `${builtInName}’s` : standings.estimate;
+}
+/** Changes with what hangs on what is not known. */
+export const liveHanging = hanging;
+/** How many figures of the live house are not known, of how many. */
+export const liveUnknown = () => ({ unknown: unknown().length, of: figuresThatCount(liveHouse()).length });
 
 /** What is known inside an island; until it is mounted all is, as the page was built with the built-in house. */
 export function useKnown() {
@@ -87,6 +98,7 @@ export function useKnown() {
           : standings.estimate,
     counted,
     isEstimate,
+    doubtAt: (path: string) => (isBuiltIn() ? undefined : liveDoubtAt(path)),
     /** What is not known, and what hangs on it. */
     unknown: () => (isBuiltIn() ? [] : unknown()),
     hangsOn: (id: FigureId): readonly NumberName[] => (isBuiltIn() ? [] : (hanging().get(id) ?? [])),

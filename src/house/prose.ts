@@ -7,14 +7,20 @@ import type { Line } from '../core/line/line.ts';
 import { choiceFigures, isChoiceName, isNumberName } from './figures.ts';
 
 /** Every figure of a line that prose may quote, by where it stands. */
-const lineFigures = new Map<string, Figure>(
+const idsAt = new Map<string, FigureId>(
   figureIds.flatMap((id) =>
     pathsOf(id)
       .filter((path) => !path.startsWith('beside.'))
-      .map((path) => [path, figureTable[id]] as const),
+      .map((path) => [path, id] as const),
   ),
 );
-for (const id of figureIds) if (isNumberName(id)) lineFigures.set(`house.${id}`, figureTable[id]);
+for (const id of figureIds) if (isNumberName(id)) idsAt.set(`house.${id}`, id);
+const lineFigures: ReadonlyMap<string, Figure> = new Map(
+  [...idsAt].map(([path, id]) => [path, figureTable[id]]),
+);
+
+/** The figure that prose quotes by a name; undefined for a choice. */
+export const figureAt = (path: string): FigureId | undefined => idsAt.get(path);
 
 /** The kind of a figure, or undefined for a name that prose may not quote. */
 export function kindOfFigure(path: string): { kind: KindName; amount: boolean } | undefined {
