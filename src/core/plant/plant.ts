@@ -60,4 +60,8 @@ export interface Plant {
   readonly intermediateStills: readonly Stills[];
   readonly spiritStills: readonly Stills[];
   readonly scheme: keyof typeof schemes;
+  /** Where it is distilled three times: strength at the safe at which strong feints end and weak ones begin, % vol. */
+  readonly strongFeintsEnd: number;
+  /** Where part of it is: the part of the low wines that the intermediate stills run again, %. */
+  readonly runAgain: number;
 }
