@@ -73,7 +73,8 @@ export interface Thrice {
   readonly spirit: Settled;
 }
 
-const LOOKS = 12; // charges of the intermediate stills that are looked at before the balance is closed in on
+const NEAR = 0.8; // of the low wines' mole fraction: the usual charge of an intermediate still is within so much of it
+const LOOKS = 12; // charges that are looked at where it is not
 const NO_FORESHOTS = { share: 0 } as const;
 
 /**
@@ -109,7 +110,9 @@ export function settleThrice(
     const round = roundAt(x);
     return round && surplus(round.asks, lowWines);
   };
-  const x = closeIn(over, Math.max(...cut.map(({ heart }) => heart)), STRONGEST_CHARGE);
+  const usual = lowWines.ethanol / (lowWines.ethanol + lowWines.water);
+  const least = Math.max(...cut.map(({ heart }) => heart));
+  const x = closeIn(over, [NEAR * usual, usual / NEAR]) ?? closeIn(over, spaced(least, STRONGEST_CHARGE));
   const round = x === undefined ? undefined : roundAt(x);
   if (!round || !(round.asks.ethanol > 0))
     return refuse(
@@ -126,11 +129,14 @@ export function settleThrice(
   };
 }
 
+/** Numbers from `low` to `high`, each the same times the one before; `low` left out. */
+const spaced = (low: number, high: number) =>
+  Array.from({ length: LOOKS }, (_, i) => low * (high / low) ** ((i + 1) / LOOKS));
+
 /** Where a function that has no value everywhere crosses zero: the first crossing between two looks, or undefined. */
-function closeIn(f: (x: number) => number | undefined, low: number, high: number): number | undefined {
+function closeIn(f: (x: number) => number | undefined, looks: readonly number[]): number | undefined {
   let before: { readonly x: number; readonly value: number } | undefined;
-  for (let i = 1; i <= LOOKS; i++) {
-    const x = low * (high / low) ** (i / LOOKS);
+  for (const x of looks) {
     const value = f(x);
     if (value !== undefined && before && value > 0 !== before.value > 0)
       return bracketedRoot((at) => f(at) ?? NaN, before.x, x);

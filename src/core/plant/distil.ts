@@ -1,5 +1,4 @@
 // The wash of a mash through the stills of a plant, twice, thrice or part-thrice, in a round that comes back unchanged.
-import { bracketedRoot } from '../numerics/root.ts';
 import { share, type Portion, type Quantity, type Spirit } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { amountsOf, minus, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
@@ -32,28 +31,29 @@ type Balance = (
 ) => { readonly spirit: Settled; readonly between?: Between } | Refusal;
 
 const MOST_FORESHOTS = 0.4; // of the charge's alcohol; the most that the table of figures takes
+const FIRST_SHARE = 0.02; // of it, with which the search begins
+const CLOSE = 1e-11; // of the litres wanted
+const STEPS = 20; // of the search; four are usual
 
 /** A balance whose foreshots end as the house ends them; litres are of a mash, and become the share at which they are so many. */
 function withForeshots(balance: Balance, end: ForeshotsEnd): ReturnType<Balance> {
   if (typeof end === 'number') return balance({ strength: end });
   if (!('volume' in end)) return balance(end);
   if (end.volume === 0) return balance({ share: 0 });
-  let refused: Refusal | undefined;
-  const over = (part: number) => {
+  // Litres are very nearly in proportion to the share: a few steps of the secant.
+  let before = { part: 0, litres: 0 };
+  let part = FIRST_SHARE;
+  for (let step = 0; step < STEPS; step++) {
     const found = balance({ share: part });
-    if ('refused' in found) refused = found;
-    return 'refused' in found ? NaN : portionOf(found.spirit.foreshots).volume - end.volume;
-  };
-  for (let most = 0.02; most <= MOST_FORESHOTS; most *= 2) {
-    const value = over(most);
-    if (Number.isNaN(value)) break;
-    if (value >= 0) return balance({ share: bracketedRoot(over, 0, most, 1e-12) });
+    if ('refused' in found) return found;
+    const { volume: litres } = portionOf(found.spirit.foreshots);
+    if (Math.abs(litres - end.volume) < CLOSE * end.volume) return found;
+    const next = part + ((end.volume - litres) * (part - before.part)) / (litres - before.litres);
+    [before, part] = [{ part, litres }, next];
+    if (!(part <= MOST_FORESHOTS)) break;
   }
-  return (
-    refused ??
-    refuse(
-      `The foreshots, ${end.volume} L, would take more than ${100 * MOST_FORESHOTS} % of the alcohol of the spirit charge.`,
-    )
+  return refuse(
+    `Foreshots of ${end.volume} L would take more than ${100 * MOST_FORESHOTS} % of the alcohol of the spirit charge.`,
   );
 }
 
