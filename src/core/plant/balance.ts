@@ -116,7 +116,7 @@ export function settleThrice(
   const round = x === undefined ? undefined : roundAt(x);
   if (!round || !(round.asks.ethanol > 0))
     return refuse(
-      `Three distillations find no balance with these cuts: the heart, taken down to ${ends.heart} % vol, and the lees do not carry off what the low wines bring. Let the strong feints end at another strength than ${ends.strong} % vol, or move the heart’s end.`,
+      `Three distillations find no balance with these cuts: the heart, taken down to ${ends.heart} % vol, and the lees do not carry off what the low wines bring. Let the foreshots end sooner, at a higher strength, or the strong feints at another strength than ${ends.strong} % vol.`,
     );
   const moles = lowWines.ethanol / round.asks.ethanol;
   return {

@@ -3,7 +3,7 @@ import type { House } from '../line/house.ts';
 import { lineWith, type Line } from '../line/line.ts';
 import { quantity } from '../quantity.ts';
 import type { Refusal } from '../refusal.ts';
-import { amountsOf, plus } from '../spirit/amounts.ts';
+import { amountsOf, minus } from '../spirit/amounts.ts';
 import { heatToBoilOff } from '../vapour/latent-heat.ts';
 import { distilIn, type PlantRound } from './distil.ts';
 import type { Plant } from './plant.ts';
@@ -18,10 +18,7 @@ export type PlantLine = Line & { readonly round: PlantRound };
 export function lineWithPlant(house: House, plant: Plant): PlantLine | Refusal {
   const found = lineWith(house, (wash) => distilIn(plant, house, wash));
   if ('refused' in found || !found.round.between) return found;
-  const { onward, back } = found.round.between;
-  const once =
-    plant.scheme === 'thrice'
-      ? heatToBoilOff(plus(amountsOf(onward), amountsOf(back)))
-      : heatToBoilOff(amountsOf(onward));
+  const { charge, lees } = found.round.between;
+  const once = heatToBoilOff(minus(amountsOf(charge), amountsOf(lees)));
   return { ...found, stills: { boilOff: quantity('energy', found.stills.boilOff + once) } };
 }

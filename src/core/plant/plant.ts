@@ -35,6 +35,13 @@ export interface Stills {
   readonly heating: keyof typeof heatings;
 }
 
+export const stillNames = {
+  wash: 'Wash stills',
+  intermediate: 'Intermediate stills',
+  spirit: 'Spirit stills',
+} as const;
+export type StillKind = keyof typeof stillNames;
+
 /** Vessels that only hold: chargers and receivers. */
 export interface Holding {
   /** What it holds when full, L. */
