@@ -31,15 +31,13 @@ function fit(
   why: (takes: string, holds: string) => string,
 ): Fit {
   if (takes <= holds + HAIR) return { vessel, unit, takes, holds };
-  const lack = amount(Math.max(LEAST_SAID, Math.round(takes - holds)), unit);
-  const says = `${why(amount(takes, unit), amount(holds, unit))}: ${lack} too little.`;
+  const number = Math.max(LEAST_SAID, Math.round(takes - holds));
+  const lack = unit === 'washbacks' ? `${number} too few` : `${amount(number, unit)} too little`;
+  const says = `${why(amount(takes, unit), amount(holds, unit))}: ${lack}.`;
   return { vessel, unit, takes, holds, says };
 }
 
 const largest = (charges: readonly GroupCharges[]) => Math.max(0, ...charges.map(({ litres }) => litres));
-
-const heartOfCharge = ({ heart, charge }: PlantLine, charges: readonly GroupCharges[]) =>
-  (heart.volume / charge.volume) * largest(charges);
 
 /** Hours in a week that stills of one kind are asked to run, group by group, against those there are. */
 function hoursOfStills(kind: StillKind, groups: readonly GroupCharges[]): readonly Fit[] {
@@ -52,7 +50,7 @@ function hoursOfStills(kind: StillKind, groups: readonly GroupCharges[]): readon
 /**
  * Every demand of a line on its plant, in the order of the line: mash tuns and stills by the hours of a week, washbacks by number
  * and by litres, chargers and receivers by the largest charge. Mashing is taken to go on evenly through all seven days, and a mash
- * fills one washback: a timetable may ask for more, never for less.
+ * fills one washback: a timetable may ask for more, never for less. Vessels that are not named are left out.
  */
 export function fits(line: PlantLine, plant: Plant, charges: PlantCharges): readonly Fit[] {
   const { house, round } = line;
@@ -60,14 +58,16 @@ export function fits(line: PlantLine, plant: Plant, charges: PlantCharges): read
   const tuns = plant.mashTuns.reduce((sum, { number, hours }) => sum + number / hours, 0); // mashes an hour
   const backs = plant.washbacks.reduce((sum, { number }) => sum + number, 0);
   const needed = washbacksNeeded({ mashes: mashesPerWeek, pattern: 'seven' }, hours(plant.shortFermentation));
-  const mashHours = tuns > 0 ? mashesPerWeek / tuns : Infinity;
+  const mashes = `${formatNumber(mashesPerWeek, mashesPerWeek % 1 === 0 ? 0 : 1)} mashes a week`;
+  const fermented = formatNumber(plant.shortFermentation, 0);
+  const spirit = largest(charges.spirit);
   const collected =
     plant.scheme === 'thrice'
       ? largest(charges.intermediate)
-      : largest(charges.spirit) - (round.dilution / line.charge.volume) * largest(charges.spirit);
-  return [
-    ...(plant.mashTuns.length > 0 ? [fit('Mash tuns', 'h', mashHours, HOURS_IN_WEEK, (takes) => `Mash tuns: ${formatNumber(mashesPerWeek, 0)} mashes a week ask for ${takes}, and a week has 168 h`)] : []),
-    ...(plant.washbacks.length > 0 ? [fit('Washbacks', 'washbacks', needed.needed, backs, (takes, holds) => `Washbacks: ${formatNumber(mashesPerWeek, 0)} mashes a week of ${formatNumber(plant.shortFermentation, 0)} h each need ${takes}, and there are ${holds}`)] : []),
+      : spirit * (1 - round.dilution / line.charge.volume);
+  const all = [
+    fit('Mash tuns', 'h', mashesPerWeek / (tuns || 1), tuns && HOURS_IN_WEEK, (takes, holds) => `Mash tuns: ${mashes} ask for ${takes}, and a week has ${holds}`),
+    fit('Washbacks', 'washbacks', needed.needed, backs, (takes, holds) => `Washbacks: ${mashes} of ${fermented} h each need ${takes}, and there are ${holds}`),
     ...plant.washbacks.map(({ working }, i) => {
       const vessel = plant.washbacks.length > 1 ? `Washback ${i + 1}` : 'Washback';
       return fit(vessel, 'L', wortVolume, working, (takes, holds) => `${vessel}: a mash is ${takes}, and it is filled to ${holds}`);
@@ -77,6 +77,7 @@ export function fits(line: PlantLine, plant: Plant, charges: PlantCharges): read
     fit('Low wines receiver', 'L', collected, plant.lowWinesReceiver.holds, (takes, holds) => `Low wines receiver: ${takes} of low wines and feints are gathered for a charge, and it holds ${holds}`),
     ...hoursOfStills('intermediate', charges.intermediate),
     ...hoursOfStills('spirit', charges.spirit),
-    fit('Spirit receiver', 'L', heartOfCharge(line, charges.spirit), plant.spiritReceiver.holds, (takes, holds) => `Spirit receiver: the heart of the largest charge is ${takes}, and it holds ${holds}`),
+    fit('Spirit receiver', 'L', (line.heart.volume / line.charge.volume) * spirit, plant.spiritReceiver.holds, (takes, holds) => `Spirit receiver: the heart of the largest charge is ${takes}, and it holds ${holds}`),
   ]; // prettier-ignore
+  return all.filter(({ holds }) => holds > 0);
 }
