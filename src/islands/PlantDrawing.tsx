@@ -1,0 +1,84 @@
+// The vessels drawn beside each other to one scale: all of one shape, so that the height goes with the cube root of the litres.
+import { createMemo, For } from 'solid-js';
+import { formatNumber } from '../core/format.ts';
+import type { Fit } from '../core/plant/fits.ts';
+import { stillNames, type Plant } from '../core/plant/plant.ts';
+
+interface Drawn {
+  readonly name: string;
+  readonly number: number;
+  readonly litres: number;
+  readonly shape: 'tub' | 'pot';
+  /** How far it is filled, 0–1. */
+  readonly level: number;
+}
+
+const TALLEST = 88; // of 96, drawing units
+
+const tubs = (plant: Plant, fits: readonly Fit[]): readonly Drawn[] => {
+  const holding = (name: string, holds: number): readonly Drawn[] => {
+    const fit = fits.find(({ vessel }) => vessel === name);
+    return holds > 0
+      ? [{ name, number: 1, litres: holds, shape: 'tub', level: Math.min(1, (fit?.takes ?? 0) / holds) }]
+      : [];
+  };
+  const pots = (name: string, stills: Plant['washStills']) =>
+    stills.map(({ number, charge }): Drawn => ({ name, number, litres: charge, shape: 'pot', level: 1 }));
+  return [
+    ...plant.washbacks.map(({ number, full, working }): Drawn => ({ name: 'Washbacks', number, litres: full, shape: 'tub', level: working / full })),
+    ...holding('Wash charger', plant.washCharger.holds),
+    ...pots(stillNames.wash, plant.washStills),
+    ...holding('Low wines receiver', plant.lowWinesReceiver.holds),
+    ...(plant.scheme === 'twice' ? [] : pots(stillNames.intermediate, plant.intermediateStills)),
+    ...pots(stillNames.spirit, plant.spiritStills),
+    ...holding('Spirit receiver', plant.spiritReceiver.holds),
+  ];
+}; // prettier-ignore
+
+/** One vessel standing on the floor of a square of 96; a pot has a neck and an arm. */
+function Vessel(props: { readonly of: Drawn; readonly largest: number }) {
+  const side = () => TALLEST * Math.cbrt(props.of.litres / props.largest);
+  const left = () => 48 - 0.4 * side();
+  const body = () => (props.of.shape === 'tub' ? side() : 0.55 * side());
+  return (
+    <svg class="drawing" viewBox="0 0 96 96" aria-hidden="true">
+      <rect
+        class="liquid"
+        x={left()}
+        width={0.8 * side()}
+        y={94 - body() * props.of.level}
+        height={body() * props.of.level}
+      />
+      <rect class="wall" x={left()} width={0.8 * side()} y={94 - body()} height={body()} />
+      {props.of.shape === 'pot' && (
+        <path
+          class="wall"
+          d={`M${48 - 0.25 * side()} ${94 - body()} L${48 - 0.08 * side()} ${94 - side()} L${48 + 0.4 * side()} ${94 - 0.9 * side()} M${48 + 0.25 * side()} ${94 - body()} L${48 + 0.08 * side()} ${94 - 0.9 * side()}`}
+        />
+      )}
+    </svg>
+  );
+}
+
+export function PlantDrawing(props: { readonly plant: Plant; readonly fits: readonly Fit[] }) {
+  const drawn = createMemo(() => tubs(props.plant, props.fits));
+  const largest = () => Math.max(...drawn().map(({ litres }) => litres));
+  return (
+    <figure class="drawing-figure plant-drawing" aria-labelledby="plant-drawing-says">
+      <ul>
+        <For each={drawn()}>
+          {(vessel) => (
+            <li>
+              <Vessel of={vessel} largest={largest()} />
+              {vessel.name}: {vessel.number > 1 ? `${vessel.number} of ` : ''}
+              {formatNumber(vessel.litres, 0)} L
+            </li>
+          )}
+        </For>
+      </ul>
+      <figcaption id="plant-drawing-says">
+        One of each kind, to one scale, as full as it gets in a week. A still is drawn as large as its charge.
+      </figcaption>
+    </figure>
+  );
+}
