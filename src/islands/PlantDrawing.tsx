@@ -35,27 +35,25 @@ const tubs = (plant: Plant, fits: readonly Fit[]): readonly Drawn[] => {
   ];
 }; // prettier-ignore
 
-/** One vessel standing on the floor of a square of 96; a pot has a neck and an arm. */
+/** The outline of a pot of this height whose foot stands at 94 in the middle of 96: a round pot, a swan neck and the arm that leaves it. */
+function pot(height: number): string {
+  const at = (x: number, y: number) => `${(48 + x * height).toFixed(1)} ${(94 - y * height).toFixed(1)}`;
+  return `M${at(-0.36, 0)} L${at(0.36, 0)} Q${at(0.46, 0.34)} ${at(0.2, 0.46)} Q${at(0.08, 0.55)} ${at(0.08, 0.84)} L${at(0.5, 0.7)} L${at(0.5, 0.8)} L${at(0.08, 1)} Q${at(-0.06, 1)} ${at(-0.08, 0.84)} Q${at(-0.08, 0.55)} ${at(-0.2, 0.46)} Q${at(-0.46, 0.34)} ${at(-0.36, 0)} Z`;
+}
+const POT_LEVEL = 0.4; // of a pot's height: up to where it is filled
+
+/** One vessel standing on the floor of a square of 96. */
 function Vessel(props: { readonly of: Drawn; readonly largest: number }) {
   const side = () => TALLEST * Math.cbrt(props.of.litres / props.largest);
-  const left = () => 48 - 0.4 * side();
-  const body = () => (props.of.shape === 'tub' ? side() : 0.55 * side());
+  const level = () => side() * (props.of.shape === 'pot' ? POT_LEVEL : props.of.level);
+  const tub = () => `M${48 - 0.4 * side()} ${94 - side()} h${0.8 * side()} v${side()} h${-0.8 * side()} Z`;
+  const outline = () => (props.of.shape === 'pot' ? pot(side()) : tub());
   return (
     <svg class="drawing" viewBox="0 0 96 96" aria-hidden="true">
-      <rect
-        class="liquid"
-        x={left()}
-        width={0.8 * side()}
-        y={94 - body() * props.of.level}
-        height={body() * props.of.level}
-      />
-      <rect class="wall" x={left()} width={0.8 * side()} y={94 - body()} height={body()} />
-      {props.of.shape === 'pot' && (
-        <path
-          class="wall"
-          d={`M${48 - 0.25 * side()} ${94 - body()} L${48 - 0.08 * side()} ${94 - side()} L${48 + 0.4 * side()} ${94 - 0.9 * side()} M${48 + 0.25 * side()} ${94 - body()} L${48 + 0.08 * side()} ${94 - 0.9 * side()}`}
-        />
-      )}
+      <svg x="0" y={94 - level()} width="96" height={level()} viewBox={`0 ${94 - level()} 96 ${level()}`}>
+        <path class="liquid" d={outline()} />
+      </svg>
+      <path class="wall" d={outline()} />
     </svg>
   );
 }

@@ -105,8 +105,8 @@ export function PlantResult(props: {
         {formatNumber(props.of.line.house.yearsInWood, 0)} years.
         <Show when={isOther()}>
           {' '}
-          The other pages reckon on with two distillations and the house’s own two figures of reflux: there a
-          mash makes {printed('volume20', props.plain.heart.volume)} of new spirit at{' '}
+          That is for these stills. The other pages go by two distillations and the house’s own two figures of
+          reflux: there a mash makes {printed('volume20', props.plain.heart.volume)} of new spirit at{' '}
           {printed('strength', props.plain.heart.strength)}.
         </Show>
       </p>

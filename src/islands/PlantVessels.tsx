@@ -1,6 +1,6 @@
 // The vessels as rows to open: a row says what a group is, and opens to its fields.
 import { createSignal, For, Index, Show } from 'solid-js';
-import { formatNumber } from '../core/format.ts';
+import { formatCount, formatNumber } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import {
   holdingField,
@@ -61,7 +61,7 @@ const groupKinds = {
     fields: tunFields,
     choices: {},
     fresh: () => ({ number: 1, hours: 8 }),
-    says: ({ number, hours }) => `${number}, a mash every ${hours} h`,
+    says: ({ number, hours }) => `${formatCount(Number(number), 'tun')}, a mash every ${hours} h`,
   },
   washbacks: {
     key: 'washbacks',
