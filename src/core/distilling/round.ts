@@ -50,21 +50,21 @@ export interface Round extends Parts<Portion> {
   readonly spiritRun: Run;
 }
 
-const STRONGEST_CHARGE = 0.55; // mole fraction, about 80 % vol: a charge growing past this is not going to settle
+export const STRONGEST_CHARGE = 0.55; // mole fraction, about 80 % vol: a charge growing past this is not going to settle
 // Times the low wines' volume. The heart is 45 to 60 % of a charge's alcohol (recalled), so a charge is about 1.7 to 2.2 times
 // its low wines. Low wines are a third of the wash: beyond 3 times them, the spirit still would be larger than the wash still.
-const LARGEST_CHARGE = 3;
+export const LARGEST_CHARGE = 3;
 const HAIR = 1e-12; // by which a bracket is opened against rounding
 const ROUNDING = 1e-9; // of the charge's water: less than this was not poured but rounded
 const REMEDY =
   'The trade lets the charge down with water to 30 % vol or less, or begins the heart sooner, at a higher strength.';
 
-const neverSettles = (heartEnd: number) =>
+export const neverSettles = (heartEnd: number) =>
   refuse(
     `The round never settles: the heart, taken down to ${heartEnd} % vol, carries off less alcohol than the low wines bring, so each charge is stronger than the last. ${REMEDY}`,
   );
 
-const tooLarge = (times: number, volume: number) =>
+export const tooLarge = (times: number, volume: number) =>
   `The spirit charge would be ${formatNumber(volume, 0)} L, ${formatNumber(times, 1)} times the low wines. About twice is usual, and beyond ${LARGEST_CHARGE} times the spirit still would be larger than the wash still. Too much goes back, or is water: let the heart begin sooner or end later, or change the strength to which the charge is let down.`;
 
 /** What cannot be done with the cuts of a plan in a still, whatever the charge; or the pot's mole fractions at them. */
@@ -199,7 +199,7 @@ function settledCharge(
   };
 }
 
-function moleFractionOf(strength: Quantity<'strength'>): Quantity<'moleFraction'> {
+export function moleFractionOf(strength: Quantity<'strength'>): Quantity<'moleFraction'> {
   return moleFractionFromMassPercent(massPercentFromStrength(strength));
 }
 

@@ -136,6 +136,6 @@ function drawCurve(setting: StillSetting): StillCurve {
 /** The curve of a still, drawn once for each setting and remembered: it does not depend on the charge. */
 export const stillCurve = remember(
   drawCurve,
-  8,
+  24,
   ({ reflux, pressure, model }) => `${reflux}|${pressure}|${model}`,
 );

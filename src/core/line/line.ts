@@ -193,6 +193,14 @@ function mature(house: House, filling: Portion, size: Quantity<'volume'>, mashes
  * refused with one sentence.
  */
 export function line(house: House): Line | Refusal {
+  return lineWith(house, (wash) => distil(house, wash));
+}
+
+/** The line of a house whose wash is distilled in a way of its own; all else as in `line`. */
+export function lineWith<R extends Round>(
+  house: House,
+  distilled: (wash: Fermentation) => R | Refusal,
+): (Line & { readonly round: R }) | Refusal {
   if (house.finalGravity >= house.originalGravity) {
     return refuse(
       `The final gravity ${house.finalGravity} is not below the original gravity ${house.originalGravity}; wort that ferments grows lighter.`,
@@ -213,7 +221,7 @@ export function line(house: House): Line | Refusal {
   const wort = { volume: house.wortVolume, gravity: house.originalGravity };
   const extract = wortExtract(wort);
   const wash = fermentWort(wort, house.finalGravity);
-  const round = distil(house, wash);
+  const round = distilled(wash);
   if ('refused' in round) return round;
   const filling = letDown(round.heart, house.fillingStrength);
   const aged = mature(house, filling, size, mashesPerYear);

@@ -35,6 +35,13 @@ export interface Stills {
   readonly heating: keyof typeof heatings;
 }
 
+export const stillNames = {
+  wash: 'Wash stills',
+  intermediate: 'Intermediate stills',
+  spirit: 'Spirit stills',
+} as const;
+export type StillKind = keyof typeof stillNames;
+
 /** Vessels that only hold: chargers and receivers. */
 export interface Holding {
   /** What it holds when full, L. */
@@ -60,4 +67,8 @@ export interface Plant {
   readonly intermediateStills: readonly Stills[];
   readonly spiritStills: readonly Stills[];
   readonly scheme: keyof typeof schemes;
+  /** Where it is distilled three times: strength at the safe at which strong feints end and weak ones begin, % vol. */
+  readonly strongFeintsEnd: number;
+  /** Where part of it is: the part of the low wines that the intermediate stills run again, %. */
+  readonly runAgain: number;
 }

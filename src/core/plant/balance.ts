@@ -1,0 +1,146 @@
+// Rounds that come back unchanged: a spirit still that takes its strong feints back, and an intermediate still before it.
+import { bracketedRoot } from '../numerics/root.ts';
+import { refuse, type Refusal } from '../refusal.ts';
+import { minus, plus, type Amounts } from '../spirit/amounts.ts';
+import { neverSettles, STRONGEST_CHARGE } from '../distilling/round.ts';
+import {
+  cutSides,
+  NOTHING,
+  partsOfAll,
+  times,
+  timesGiven,
+  type CutSide,
+  type Ends,
+  type Given,
+  type Side,
+} from './side-by-side.ts';
+
+/** A charge in kilomoles and what it gives. */
+export interface Settled extends Given {
+  readonly charge: Amounts;
+  /** Water put into the charge to bring its strength down, kmol. */
+  readonly added: number;
+}
+
+/** How much more ethanol `leaves` holds than the ratio of `comes` allows; nothing when both are of one strength. */
+const surplus = (leaves: Amounts, comes: Amounts) =>
+  leaves.ethanol * comes.water - leaves.water * comes.ethanol;
+
+/**
+ * The charge, in kilomoles, of spirit stills into which `comes` and the charge's own foreshots and strong feints go, when every
+ * charge is like the last. What leaves for good, heart, weak feints and lees, then holds ethanol and water as what comes does.
+ * One unknown, the mole fraction of the charge; above `limit` it is let down with water.
+ */
+function settleSpirit(
+  comes: Amounts,
+  sides: readonly CutSide[],
+  ends: Ends,
+  limit: number,
+): Settled | undefined {
+  const leavesAt = (x: number) => {
+    const given = partsOfAll(x, sides, ends.foreshots);
+    return plus(plus(given.heart, given.weak), given.residue);
+  };
+  const over = (x: number) => surplus(leavesAt(x), comes);
+  const least = Math.min(...sides.map(({ heart }) => heart));
+  const natural =
+    over(STRONGEST_CHARGE) < 0 || over(least) > 0 ? undefined : bracketedRoot(over, least, STRONGEST_CHARGE);
+  const x = Math.min(natural ?? Infinity, limit);
+  if (x === Infinity) return undefined;
+  const given = partsOfAll(x, sides, ends.foreshots);
+  if (!(given.heart.ethanol > 0)) return undefined;
+  const leaves = leavesAt(x);
+  const moles = comes.ethanol / leaves.ethanol;
+  const added = x === natural ? 0 : Math.max(0, moles * leaves.water - comes.water);
+  return { charge: times(moles, { ethanol: x, water: 1 - x }), added, ...timesGiven(moles, given) };
+}
+
+/** The balanced spirit charge of stills that are not alike; `limit` is a mole fraction. Refuses a round that never settles. */
+export function settleTogether(
+  comes: Amounts,
+  sides: readonly Side[],
+  ends: Ends,
+  limit: number,
+): Settled | Refusal {
+  const cut = cutSides(sides, ends);
+  if ('refused' in cut) return cut;
+  return settleSpirit(comes, cut, ends, limit) ?? neverSettles(ends.heart);
+}
+
+export interface Thrice {
+  /** The intermediate stills: strong feints go on to the spirit stills, weak ones back. They have neither foreshots nor heart. */
+  readonly intermediate: Settled;
+  readonly spirit: Settled;
+}
+
+const NEAR = 0.8; // of the low wines' mole fraction: the usual charge of an intermediate still is within so much of it
+const LOOKS = 12; // charges that are looked at where it is not
+const NO_FORESHOTS = { share: 0 } as const;
+
+/**
+ * Low wines distilled twice more. The intermediate stills take the low wines and all weak feints, and give strong feints, which
+ * go on, and weak ones, which come back. The spirit stills take the strong feints with their own foreshots and strong feints;
+ * their weak feints go back to the intermediate stills. Heart and both lees leave, and hold what the low wines brought.
+ * Refuses a plan that has no such round.
+ */
+export function settleThrice(
+  lowWines: Amounts,
+  before: readonly Side[],
+  last: readonly Side[],
+  ends: Ends,
+): Thrice | Refusal {
+  if (ends.strong <= ends.weak)
+    return refuse(
+      `The strong feints must end above the weak ones: ${ends.strong} % vol is not above ${ends.weak} % vol.`,
+    );
+  const spirit = cutSides(last, ends);
+  if ('refused' in spirit) return spirit;
+  const cut = cutSides(before, { ...ends, heart: ends.strong });
+  if ('refused' in cut) return cut;
+
+  /** The round of one mole in the intermediate stills at mole fraction `x`, and the low wines that it asks for. */
+  const roundAt = (x: number) => {
+    const { heart: strong, ...rest } = partsOfAll(x, cut, NO_FORESHOTS);
+    const next = settleSpirit(strong, spirit, ends, Infinity);
+    if (!next) return undefined;
+    const asks = minus({ ethanol: x, water: 1 - x }, plus(rest.weak, next.weak));
+    return { intermediate: { ...rest, heart: NOTHING, strong }, next, asks };
+  };
+  const over = (x: number) => {
+    const round = roundAt(x);
+    return round && surplus(round.asks, lowWines);
+  };
+  const usual = lowWines.ethanol / (lowWines.ethanol + lowWines.water);
+  const least = Math.max(...cut.map(({ heart }) => heart));
+  const x = closeIn(over, [NEAR * usual, usual / NEAR]) ?? closeIn(over, spaced(least, STRONGEST_CHARGE));
+  const round = x === undefined ? undefined : roundAt(x);
+  if (!round || !(round.asks.ethanol > 0))
+    return refuse(
+      `Three distillations find no balance with these cuts: the heart, taken down to ${ends.heart} % vol, and the lees do not carry off what the low wines bring. Let the foreshots end sooner, at a higher strength, or the strong feints at another strength than ${ends.strong} % vol.`,
+    );
+  const moles = lowWines.ethanol / round.asks.ethanol;
+  return {
+    intermediate: {
+      charge: times(moles, { ethanol: x!, water: 1 - x! }),
+      added: 0,
+      ...timesGiven(moles, round.intermediate),
+    },
+    spirit: { charge: times(moles, round.next.charge), added: 0, ...timesGiven(moles, round.next) },
+  };
+}
+
+/** Numbers from `low` to `high`, each the same times the one before; `low` left out. */
+const spaced = (low: number, high: number) =>
+  Array.from({ length: LOOKS }, (_, i) => low * (high / low) ** ((i + 1) / LOOKS));
+
+/** Where a function that has no value everywhere crosses zero: the first crossing between two looks, or undefined. */
+function closeIn(f: (x: number) => number | undefined, looks: readonly number[]): number | undefined {
+  let before: { readonly x: number; readonly value: number } | undefined;
+  for (const x of looks) {
+    const value = f(x);
+    if (value !== undefined && before && value > 0 !== before.value > 0)
+      return bracketedRoot((at) => f(at) ?? NaN, before.x, x);
+    before = value === undefined ? undefined : { x, value };
+  }
+  return undefined;
+}

@@ -1,0 +1,223 @@
+// The wash of a mash through the stills of a plant, twice, thrice or part-thrice, in a round that comes back unchanged.
+import { share, type Portion, type Quantity, type Spirit } from '../quantity.ts';
+import { refuse, type Refusal } from '../refusal.ts';
+import { amountsOf, minus, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
+import type { ForeshotsEnd } from '../distilling/cuts.ts';
+import { LARGEST_CHARGE, moleFractionOf, settleRound, tooLarge, type Round } from '../distilling/round.ts';
+import { runStill, type Run } from '../distilling/run.ts';
+import { stillCurve, strengthOfVapour, type StillSetting } from '../distilling/still.ts';
+import type { House } from '../line/house.ts';
+import { spiritCuts } from '../line/line.ts';
+import { settleThrice, settleTogether, type Settled } from './balance.ts';
+import type { Plant, Stills } from './plant.ts';
+import { NOTHING, runSides, sidesOf, times, type Ends, type Side } from './side-by-side.ts';
+
+/** What the intermediate stills do with a mash: what goes on to the spirit stills, what comes back, and their lees. */
+export interface Between {
+  readonly charge: Portion;
+  readonly onward: Portion;
+  readonly back: Portion;
+  readonly lees: Portion;
+}
+
+/** A round whose spent lees are those of all spirit and intermediate stills. */
+export interface PlantRound extends Round {
+  readonly between?: Between;
+}
+
+/** Where a distillation stands: what comes to the spirit stills, and how they are balanced with foreshots that end so. */
+type Balance = (
+  foreshots: Ends['foreshots'],
+) => { readonly spirit: Settled; readonly between?: Between } | Refusal;
+
+const MOST_FORESHOTS = 0.4; // of the charge's alcohol; the most that the table of figures takes
+const FIRST_SHARE = 0.02; // of it, with which the search begins
+const CLOSE = 1e-11; // of the litres wanted
+const STEPS = 20; // of the search; four are usual
+
+/** A balance whose foreshots end as the house ends them; litres are of a mash, and become the share at which they are so many. */
+function withForeshots(balance: Balance, end: ForeshotsEnd): ReturnType<Balance> {
+  if (typeof end === 'number') return balance({ strength: end });
+  if (!('volume' in end)) return balance(end);
+  if (end.volume === 0) return balance({ share: 0 });
+  // Litres are very nearly in proportion to the share: a few steps of the secant.
+  let before = { part: 0, litres: 0 };
+  let part = FIRST_SHARE;
+  for (let step = 0; step < STEPS; step++) {
+    const found = balance({ share: part });
+    if ('refused' in found) return found;
+    const { volume: litres } = portionOf(found.spirit.foreshots);
+    if (Math.abs(litres - end.volume) < CLOSE * end.volume) return found;
+    const next = part + ((end.volume - litres) * (part - before.part)) / (litres - before.litres);
+    [before, part] = [{ part, litres }, next];
+    if (!(part <= MOST_FORESHOTS)) break;
+  }
+  return refuse(
+    `Foreshots of ${end.volume} L would take more than ${100 * MOST_FORESHOTS} % of the alcohol of the spirit charge.`,
+  );
+}
+
+/** How the spirit stills are balanced in each scheme. */
+function balanceOf(house: House, plant: Plant, lowWines: Amounts): Balance | Refusal {
+  const spirit = sidesOf(plant.spiritStills, house.airPressure);
+  const cuts = spiritCuts(house);
+  const limit = house.dilution === 'when-needed' ? moleFractionOf(house.chargeLimit) : Infinity;
+  const ends = (foreshots: Ends['foreshots'], strong = cuts.feints): Ends => ({
+    foreshots,
+    heart: cuts.heart,
+    strong,
+    weak: cuts.feints,
+  });
+  if (plant.scheme === 'twice')
+    return (foreshots) => alone(settleTogether(lowWines, spirit, ends(foreshots), limit));
+
+  const between = sidesOf(plant.intermediateStills, house.airPressure);
+  if (plant.scheme === 'thrice') {
+    const strong = plant.strongFeintsEnd as Quantity<'strength'>;
+    return (foreshots) => {
+      const found = settleThrice(lowWines, between, spirit, ends(foreshots, strong));
+      if ('refused' in found) return found;
+      const { intermediate } = found;
+      return {
+        spirit: found.spirit,
+        between: {
+          charge: portionOf(intermediate.charge),
+          onward: portionOf(intermediate.strong),
+          back: portionOf(plus(intermediate.weak, found.spirit.weak)),
+          lees: portionOf(intermediate.residue),
+        },
+      };
+    };
+  }
+  const again = times(plant.runAgain / 100, lowWines);
+  const run = runSides(again, between, cuts.feints);
+  if ('refused' in run) return run;
+  const comes = plus(minus(lowWines, again), run.distillate);
+  return (foreshots) => {
+    const found = settleTogether(comes, spirit, ends(foreshots), limit);
+    if ('refused' in found) return found;
+    return {
+      spirit: found,
+      between: {
+        charge: portionOf(again),
+        onward: portionOf(run.distillate),
+        back: portionOf(NOTHING),
+        lees: portionOf(run.residue),
+      },
+    };
+  };
+}
+
+const alone = (spirit: Settled | Refusal) => ('refused' in spirit ? spirit : { spirit });
+
+/** What is missing for a scheme, or nothing. */
+function missing({ washStills, intermediateStills, spiritStills, scheme }: Plant): string | undefined {
+  if (washStills.length === 0) return 'No wash still is named, so no wash is distilled.';
+  if (spiritStills.length === 0) return 'No spirit still is named, so no spirit is made.';
+  if (scheme !== 'twice' && intermediateStills.length === 0)
+    return 'No intermediate still is named, and a third distillation needs one.';
+  return undefined;
+}
+
+/** A run of several stills as one: drawn as in those that hold most, and summed over all. */
+function asOneRun(
+  charge: Portion,
+  sides: readonly Side[],
+  until: Quantity<'strength'>,
+  distillate: Amounts,
+  residue: Amounts,
+): Run | Refusal {
+  const main = sides.toSorted((a, b) => b.part - a.part)[0]!;
+  const run = runStill({ ...main.setting, charge, until });
+  if ('refused' in run) return run;
+  return {
+    setting: main.setting,
+    charge,
+    get curve() {
+      return run.curve;
+    },
+    distillate: portionOf(distillate),
+    residue: portionOf(residue),
+  };
+}
+
+const onlyReflux = (stills: readonly Stills[]) =>
+  stills.every(({ reflux }) => reflux === stills[0]!.reflux) ? share(stills[0]!.reflux) : undefined;
+
+/**
+ * The wash of one mash through a plant, in litres at 20 °C, with the house’s cuts and each still’s own reflux.
+ * Twice, with stills that are alike, is the round of `settleRound`. Thrice: see `settleThrice`. Part-thrice: a part of the low
+ * wines is run once more in the intermediate stills, all of it, and joins the rest on the way to the spirit stills; that is
+ * one of several ways in use, told by trade writers for several houses (common practice). The limit of the spirit charge’s
+ * strength holds for twice and part-thrice; a third distillation of all of it has a strong charge by intent.
+ * Refuses a plant without the stills of its scheme, and a round that finds no balance.
+ */
+export function distilIn(plant: Plant, house: House, wash: Spirit): PlantRound | Refusal {
+  const lacks = missing(plant);
+  if (lacks) return refuse(lacks);
+  const cuts = spiritCuts(house);
+  const [washReflux, spiritReflux] = [plant.washStills, plant.spiritStills].map(onlyReflux);
+  if (plant.scheme === 'twice' && washReflux !== undefined && spiritReflux !== undefined)
+    return settleRound({
+      wash,
+      washStill: { reflux: washReflux, until: house.washEnd },
+      spiritStill: { reflux: spiritReflux, ...cuts },
+      pressure: house.airPressure,
+      ...(house.dilution === 'when-needed' ? { diluteTo: house.chargeLimit } : {}),
+    });
+
+  const washSides = sidesOf(plant.washStills, house.airPressure);
+  const washed = amountsOf(wash);
+  const first = runSides(washed, washSides, house.washEnd);
+  if ('refused' in first) return first;
+  const balance = balanceOf(house, plant, first.distillate);
+  if ('refused' in balance) return balance;
+  const found = withForeshots(balance, cuts.foreshots);
+  if ('refused' in found) return found;
+  return assemble(house, plant, portionOf(washed), washSides, first, found);
+}
+
+function assemble(
+  house: House,
+  plant: Plant,
+  wash: Portion,
+  washSides: readonly Side[],
+  first: { readonly distillate: Amounts; readonly residue: Amounts },
+  { spirit, between }: { readonly spirit: Settled; readonly between?: Between },
+): PlantRound | Refusal {
+  const lowWines = portionOf(first.distillate);
+  const charge = portionOf(spirit.charge);
+  const size = charge.volume / lowWines.volume;
+  if (size > LARGEST_CHARGE) return refuse(tooLarge(size, charge.volume));
+  const washRun = asOneRun(wash, washSides, house.washEnd, first.distillate, first.residue);
+  if ('refused' in washRun) return washRun;
+  const sides = sidesOf(plant.spiritStills, house.airPressure);
+  const over = minus(spirit.charge, spirit.residue);
+  const spiritRun = asOneRun(charge, sides, house.feintsEnd, over, spirit.residue);
+  if ('refused' in spiritRun) return spiritRun;
+
+  const feints = plus(spirit.strong, spirit.weak);
+  const lees = between ? plus(spirit.residue, amountsOf(between.lees)) : spirit.residue;
+  return {
+    washRun,
+    lowWines,
+    potAle: portionOf(first.residue),
+    charge,
+    dilution: portionOf({ ethanol: 0, water: spirit.added }).volume,
+    begins: {
+      run: firstOver(spirit.charge, spiritRun.setting),
+      heart: firstOver(minus(spirit.charge, spirit.foreshots), spiritRun.setting),
+    },
+    spiritRun,
+    foreshots: portionOf(spirit.foreshots),
+    heart: portionOf(spirit.heart),
+    feints: portionOf(feints),
+    residue: portionOf(lees),
+    ...(between && { between }),
+  };
+}
+
+/** Strength at the safe of what first comes over from a pot, % vol. */
+function firstOver({ ethanol, water }: Amounts, setting: StillSetting): Quantity<'strength'> {
+  return strengthOfVapour(stillCurve(setting).over(ethanol / (ethanol + water)).vapour);
+}

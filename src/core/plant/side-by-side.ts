@@ -1,0 +1,145 @@
+// Stills side by side on the same liquid, each with its own reflux: what they give together.
+import { bracketedRoot } from '../numerics/root.ts';
+import { share, type Quantity } from '../quantity.ts';
+import { refuse, type Refusal } from '../refusal.ts';
+import { minus, plus, type Amounts } from '../spirit/amounts.ts';
+import { potAmounts, refuseRun } from '../distilling/run.ts';
+import { stillCurve, type StillCurve, type StillSetting } from '../distilling/still.ts';
+import type { Stills } from './plant.ts';
+
+export const NOTHING: Amounts = { ethanol: 0, water: 0 };
+
+/** So many times an amount. */
+export const times = (by: number, { ethanol, water }: Amounts): Amounts => ({
+  ethanol: by * ethanol,
+  water: by * water,
+});
+export const together = (amounts: readonly Amounts[]): Amounts => amounts.reduce(plus, NOTHING);
+
+/** Stills of one reflux, and their part of the liquid, 0–1. */
+export interface Side {
+  readonly part: number;
+  readonly setting: StillSetting;
+}
+
+/** The part of the liquid that each group takes: the liquid divides by what the stills hold. */
+export function partsOfGroups(stills: readonly Stills[]): readonly number[] {
+  const all = stills.reduce((sum, { number, charge }) => sum + number * charge, 0);
+  return stills.map(({ number, charge }) => (number * charge) / all);
+}
+
+/** Groups of stills as sides; groups of one reflux are one side. */
+export function sidesOf(stills: readonly Stills[], pressure: Quantity<'pressure'>): readonly Side[] {
+  const parts = partsOfGroups(stills);
+  return [...new Set(stills.map(({ reflux }) => reflux))].map((reflux) => ({
+    part: parts.reduce((sum, part, i) => (stills[i]!.reflux === reflux ? sum + part : sum), 0),
+    setting: { reflux: share(reflux), pressure },
+  }));
+}
+
+/** Everything that comes over until the distillate is down to `until`, % vol, and what stays in the pots. */
+export function runSides(
+  charge: Amounts,
+  sides: readonly Side[],
+  until: Quantity<'strength'>,
+): { readonly distillate: Amounts; readonly residue: Amounts } | Refusal {
+  const left: Amounts[] = [];
+  for (const { part, setting } of sides) {
+    const end = stillCurve(setting).potAt(until);
+    const reason = refuseRun(charge, setting, until, end);
+    if (reason !== undefined) return refuse(reason);
+    left.push(potAmounts(times(part, charge), setting, end!));
+  }
+  const residue = together(left);
+  return { distillate: minus(charge, residue), residue };
+}
+
+/** Strengths at the safe, % vol, between the parts of a run, and the share of the alcohol or the strength that ends its foreshots. */
+export interface Ends {
+  readonly foreshots: { readonly share: number } | { readonly strength: Quantity<'strength'> };
+  readonly heart: Quantity<'strength'>;
+  /** Above it feints are strong and go back to this still; below it they are weak. */
+  readonly strong: Quantity<'strength'>;
+  readonly weak: Quantity<'strength'>;
+}
+
+/** A side with the mole fractions in its pot at which the parts of a run end. */
+export interface CutSide extends Side {
+  readonly curve: StillCurve;
+  readonly heart: number;
+  readonly strong: number;
+  readonly weak: number;
+}
+
+export interface Given {
+  readonly foreshots: Amounts;
+  readonly heart: Amounts;
+  readonly strong: Amounts;
+  readonly weak: Amounts;
+  readonly residue: Amounts;
+}
+
+/** Looks up the ends of a run in every side. Refuses ends that are out of order or that a still never shows. */
+export function cutSides(sides: readonly Side[], ends: Ends): readonly CutSide[] | Refusal {
+  const { heart, strong, weak } = ends;
+  if (weak >= heart)
+    return refuse(`The feints must end below the heart: ${weak} % vol is not below ${heart} % vol.`);
+  const cut: CutSide[] = [];
+  for (const side of sides) {
+    const curve = stillCurve(side.setting);
+    const [atHeart, atStrong, atWeak] = [heart, Math.min(strong, heart), Math.max(weak, 0)].map((end) =>
+      curve.potAt(end as Quantity<'strength'>),
+    );
+    if (atHeart === undefined) return refuse(`No charge gives spirit of ${heart} % vol in this still.`);
+    if (atWeak === undefined) return refuse(`The run cannot be followed down to ${weak} % vol.`);
+    cut.push({ ...side, curve, heart: atHeart, strong: Math.max(atStrong ?? atWeak, atWeak), weak: atWeak });
+  }
+  return cut;
+}
+
+/** Mole fraction in the pot where the foreshots of a charge at `x` end: no lower than where the heart does. */
+function heartStart(x: number, { curve, heart }: CutSide, foreshots: Ends['foreshots']): number {
+  if (x <= heart) return x;
+  if ('strength' in foreshots) {
+    const cut = curve.potAt(foreshots.strength);
+    return cut === undefined ? x : Math.min(x, Math.max(heart, cut));
+  }
+  if (foreshots.share === 0) return x;
+  const miss = (to: number) => curve.left(x, to) * to - (1 - foreshots.share) * x;
+  return miss(heart) >= 0 ? heart : bracketedRoot(miss, heart, x);
+}
+
+/** What one mole of liquid at mole fraction `x` gives on one side, divided where the run is cut; no heart where it is too weak. */
+function partsOfMole(x: number, side: CutSide, foreshots: Ends['foreshots']): Given {
+  const begins = heartStart(x, side, foreshots);
+  const pots: Amounts[] = [{ ethanol: x, water: 1 - x }];
+  let [at, moles] = [x, 1];
+  for (const end of [begins, side.heart, side.strong, side.weak]) {
+    if (end < at) [at, moles] = [end, moles * side.curve.left(at, end)];
+    pots.push({ ethanol: moles * at, water: moles * (1 - at) });
+  }
+  const over = (i: number) => minus(pots[i]!, pots[i + 1]!);
+  return { foreshots: over(0), heart: over(1), strong: over(2), weak: over(3), residue: pots[4]! };
+}
+
+/** What one mole of liquid at mole fraction `x` gives on all sides together. */
+export function partsOfAll(x: number, sides: readonly CutSide[], foreshots: Ends['foreshots']): Given {
+  const each = sides.map((side) => ({ part: side.part, given: partsOfMole(x, side, foreshots) }));
+  const sum = (of: keyof Given) => together(each.map(({ part, given }) => times(part, given[of])));
+  return {
+    foreshots: sum('foreshots'),
+    heart: sum('heart'),
+    strong: sum('strong'),
+    weak: sum('weak'),
+    residue: sum('residue'),
+  };
+}
+
+/** So many times all that is given. */
+export const timesGiven = (by: number, given: Given): Given => ({
+  foreshots: times(by, given.foreshots),
+  heart: times(by, given.heart),
+  strong: times(by, given.strong),
+  weak: times(by, given.weak),
+  residue: times(by, given.residue),
+});

@@ -1,0 +1,168 @@
+// The part “plant”: the vessels of a house, read strictly. A vessel that cannot be is left out, and told of by its name.
+import { formatNumber } from '../../core/format.ts';
+import { kinds } from '../../core/kinds.ts';
+import {
+  holdingField,
+  holdingNames,
+  MOST_GROUPS,
+  plantFields,
+  stillFields,
+  tunFields,
+  washbackFields,
+  type VesselField,
+} from '../../core/plant/fields.ts';
+import {
+  condensers,
+  heatings,
+  schemes,
+  washbackMaterials,
+  type Plant,
+  type Washbacks,
+} from '../../core/plant/plant.ts';
+import { shown } from '../../core/shown.ts';
+import type { HousePart, PartReading } from './part.ts';
+
+const NONE = { holds: 0 } as const;
+
+/** A house that has named no vessel. */
+export const emptyPlant: Plant = {
+  mashTuns: [],
+  washbacks: [],
+  shortFermentation: 60,
+  weekendFermentation: 100,
+  washCharger: NONE,
+  lowWinesReceiver: NONE,
+  spiritReceiver: NONE,
+  washStills: [],
+  intermediateStills: [],
+  spiritStills: [],
+  scheme: 'twice',
+  strongFeintsEnd: 40,
+  runAgain: 50,
+};
+
+type Data = Readonly<Record<string, unknown>>;
+const isData = (data: unknown): data is Data =>
+  typeof data === 'object' && data !== null && !Array.isArray(data);
+/** A value of its own; −0 is 0, as a text writes it. */
+const own = (data: Data, key: string): unknown => {
+  const value = Object.hasOwn(data, key) ? data[key] : undefined;
+  return value === 0 ? 0 : value;
+};
+
+const withUnit = (value: unknown, { kind, step }: VesselField) => {
+  const digits = step < 1 ? 2 : 0;
+  const number =
+    typeof value === 'number' && Math.abs(value) < 1e15
+      ? formatNumber(value, value % 1 === 0 ? 0 : Math.max(1, digits))
+      : `“${shown(value)}”`;
+  const { unit } = kinds[kind];
+  return unit ? `${number} ${unit}` : number;
+};
+
+/** What is wrong with one number of a vessel, or nothing. */
+export function problemOfField(vessel: string, field: VesselField, value: unknown): string | undefined {
+  const [low, high] = field.limits;
+  const isWhole = field.kind !== 'count' || Number.isInteger(value);
+  if (typeof value === 'number' && value >= low && value <= high && isWhole) return undefined;
+  const ends = `${formatNumber(low, low % 1 === 0 ? 0 : 1)} to ${withUnit(high, field)}`;
+  const given = value === undefined ? `${field.one} is missing` : `${field.one} of ${withUnit(value, field)}`;
+  return `${vessel}: ${given}: ${field.takes} ${ends}.`;
+}
+
+/** One way of a vessel to be made: what is wrong with a choice, or nothing. */
+function problemOfChoice(
+  vessel: string,
+  options: Readonly<Record<string, string>>,
+  value: unknown,
+): string | undefined {
+  if (typeof value === 'string' && Object.hasOwn(options, value)) return undefined;
+  return `${vessel}: “${shown(value)}” is none of ${Object.keys(options).join(', ')}.`;
+}
+
+const washbacksFit = (vessel: string, { working, full }: Washbacks) =>
+  working > full
+    ? `${vessel}: filled to ${withUnit(working, washbackFields.working)}, and it holds ${withUnit(full, washbackFields.full)} to the brim.`
+    : undefined;
+
+/** Reads the groups of one kind; each that cannot be is left out. */
+function readGroups<T>(
+  data: unknown,
+  name: string,
+  fields: Readonly<Record<string, VesselField>>,
+  choices: Readonly<Record<string, Readonly<Record<string, string>>>>,
+  tell: (problem: string) => void,
+  together: (vessel: string, group: T) => string | undefined = () => undefined,
+): readonly T[] {
+  if (data === undefined) return [];
+  if (!Array.isArray(data)) return (tell(`${name}s: “${shown(data)}” is no list of vessels.`), []);
+  if (data.length > MOST_GROUPS)
+    tell(`${name}s: ${data.length} groups are given, and ${MOST_GROUPS} are read; the rest is left out.`);
+  return data.slice(0, MOST_GROUPS).flatMap((row: unknown, i): readonly T[] => {
+    const vessel = `${name} ${i + 1}`;
+    if (!isData(row)) return (tell(`${vessel}: “${shown(row)}” is no vessel.`), []);
+    const problems = [
+      ...Object.entries(fields).map(([key, field]) => problemOfField(vessel, field, own(row, key))),
+      ...Object.entries(choices).map(([key, options]) => problemOfChoice(vessel, options, own(row, key))),
+      ...Object.keys(row)
+        .filter((key) => !Object.hasOwn(fields, key) && !Object.hasOwn(choices, key))
+        .slice(0, MOST_GROUPS)
+        .map((key) => `${vessel}: “${shown(key)}” is nothing that is known of a vessel.`),
+    ].filter((problem) => problem !== undefined);
+    const keys = [...Object.keys(fields), ...Object.keys(choices)];
+    const group = Object.fromEntries(keys.map((key) => [key, own(row, key)])) as T;
+    const apart = problems.length === 0 ? together(vessel, group) : undefined;
+    [...problems, apart].forEach((problem) => problem !== undefined && tell(problem));
+    return problems.length === 0 && apart === undefined ? [group] : [];
+  });
+}
+
+function read(data: unknown): PartReading<Plant> {
+  const problems: string[] = [];
+  const tell = (problem: string) => void problems.push(problem);
+  if (!isData(data)) return { value: emptyPlant, problems: [`Stills and vessels: “${shown(data)}” is no plant.`] };
+  const single = (name: keyof typeof plantFields) => {
+    const value = own(data, name) ?? emptyPlant[name];
+    const problem = problemOfField(plantFields[name].label, plantFields[name], value);
+    if (problem) tell(problem);
+    return problem ? emptyPlant[name] : (value as number);
+  };
+  const holding = (name: keyof typeof holdingNames) => {
+    const given = own(data, name);
+    if (given === undefined) return NONE;
+    const holds = isData(given) ? own(given, 'holds') : given;
+    const problem = problemOfField(holdingNames[name], holdingField, holds);
+    if (problem) tell(problem);
+    return problem ? NONE : { holds: holds as number };
+  };
+  const stills = (name: string, key: string) =>
+    readGroups<Plant['washStills'][number]>(own(data, key), name, stillFields, { condenser: condensers, heating: heatings }, tell);
+  const scheme = own(data, 'scheme') ?? emptyPlant.scheme;
+  const noScheme = problemOfChoice('How it is distilled', schemes, scheme);
+  if (noScheme) tell(noScheme);
+  for (const key of Object.keys(data).filter((each) => !Object.hasOwn(emptyPlant, each)).slice(0, MOST_GROUPS))
+    tell(`Stills and vessels: “${shown(key)}” is no vessel of a plant.`);
+  const value: Plant = {
+    mashTuns: readGroups(own(data, 'mashTuns'), 'Mash tun', tunFields, {}, tell),
+    washbacks: readGroups(own(data, 'washbacks'), 'Washback', washbackFields, { material: washbackMaterials }, tell, washbacksFit),
+    shortFermentation: single('shortFermentation'),
+    weekendFermentation: single('weekendFermentation'),
+    washCharger: holding('washCharger'),
+    lowWinesReceiver: holding('lowWinesReceiver'),
+    spiritReceiver: holding('spiritReceiver'),
+    washStills: stills('Wash still', 'washStills'),
+    intermediateStills: stills('Intermediate still', 'intermediateStills'),
+    spiritStills: stills('Spirit still', 'spiritStills'),
+    scheme: noScheme ? emptyPlant.scheme : (scheme as Plant['scheme']),
+    strongFeintsEnd: single('strongFeintsEnd'),
+    runAgain: single('runAgain'),
+  };
+  return { value, problems };
+} // prettier-ignore
+
+export const plantPart: HousePart<Plant> = {
+  id: 'plant',
+  title: 'Stills and vessels',
+  empty: emptyPlant,
+  read,
+};

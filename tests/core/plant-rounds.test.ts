@@ -1,0 +1,156 @@
+// Rounds of two and three distillations against the same rounds worked by plain recycling: tests/study/plant/rounds.py.
+import { expect, test } from 'vitest';
+import { builtInHouse } from '../../src/house/figures.ts';
+import type { House } from '../../src/core/line/house.ts';
+import { lineWithPlant } from '../../src/core/plant/line.ts';
+import { distilIn } from '../../src/core/plant/distil.ts';
+import type { Plant, Stills } from '../../src/core/plant/plant.ts';
+import { line } from '../../src/core/line/line.ts';
+import { litres20, strength, type Spirit } from '../../src/core/quantity.ts';
+import { amountsOf, plus } from '../../src/core/spirit/amounts.ts';
+import study from '../study/plant/rounds.json' with { type: 'json' };
+import { answer, apart } from './draw.ts';
+import { plainPlant, stills } from './plants.ts';
+
+type Case = (typeof study.cases)[number];
+type Group = Case['wash'][number];
+
+const houseOf = (each: Case): House =>
+  ({
+    ...builtInHouse,
+    airPressure: each.pressure,
+    washEnd: each.washEnd,
+    foreshotsBy: 'share',
+    foreshotsShare: 100 * each.foreshots,
+    heartEnd: each.heart,
+    feintsEnd: each.feints,
+    dilution: 'never',
+  }) as House;
+const groups = (given: readonly Group[]): readonly Stills[] =>
+  given.map(({ number, charge, reflux }) => stills(number, charge, reflux));
+const plantOf = (each: Case): Plant => ({
+  ...plainPlant,
+  washStills: groups(each.wash),
+  intermediateStills: groups(each.intermediate as readonly Group[]),
+  spiritStills: groups(each.spirit),
+  scheme: each.scheme as Plant['scheme'],
+  strongFeintsEnd: each.strong,
+  runAgain: 'runAgain' in each ? each.runAgain : 0,
+});
+const washOf = ({ washOf: [volume, of] }: Case): Spirit => ({
+  volume: litres20(volume!),
+  strength: strength(of!),
+});
+const portions = [
+  'lowWines',
+  'intermediateCharge',
+  'charge',
+  'foreshots',
+  'heart',
+  'feints',
+  'lees',
+] as const;
+
+/** How far the study by Wilson's constants may lie: parts of the litres, and % vol. First look: 6.7 % and 2.0 for low wines, 0.9 % and 0.7 for the heart. */
+const byWilson: Partial<Record<(typeof portions)[number], { part: number; strength: number }>> = {
+  lowWines: { part: 0.07, strength: 2.1 },
+  heart: { part: 0.01, strength: 0.7 },
+};
+
+test.each(study.cases)('$name: as charge after charge from empty receivers comes to be', (each) => {
+  const round = answer(distilIn(plantOf(each), houseOf(each), washOf(each)));
+  const own = {
+    ...round,
+    intermediateCharge: round.between?.charge ?? { volume: 0, strength: 0 },
+    lees: round.residue,
+  };
+  for (const portion of portions) {
+    const [volume, of] = each.by['van Laar'][portion] as [number, number];
+    // The study follows the same constants by quadrature at 1e-11; the handbook follows the still by polynomials.
+    expect(apart(own[portion].volume, volume), `${portion}, L`).toBeLessThan(1e-7);
+    expect(Math.abs(own[portion].strength - of), `${portion}, % vol`).toBeLessThan(1e-6);
+    // Another laboratory's constants for the vapour: how far they lie is the error of the model, the same as of two distillations.
+    const [otherVolume, other] = each.by.Wilson[portion] as [number, number];
+    const far = byWilson[portion];
+    if (!far) continue;
+    expect(apart(own[portion].volume, otherVolume), `${portion}, L, by Wilson`).toBeLessThan(far.part);
+    expect(Math.abs(own[portion].strength - other), `${portion}, % vol, by Wilson`).toBeLessThan(
+      far.strength,
+    );
+  }
+});
+
+test('twice, with stills that are alike, is the house’s own line, however the foreshots end', () => {
+  for (const foreshotsBy of ['share', 'volume', 'minutes', 'strength'] as const) {
+    const house: House = { ...builtInHouse, foreshotsBy };
+    for (const alike of [plainPlant, { ...plainPlant, washStills: [stills(1, 3000, 0.05), stills(2, 9000, 0.05)] }]) {
+      const { round, ...rest } = answer(lineWithPlant(house, alike));
+      const { round: of, ...plain } = answer(line(house));
+      expect(rest).toEqual(plain);
+      expect(round.heart).toEqual(of.heart);
+    }
+  }
+}); // prettier-ignore
+
+test('stills that hardly differ give the round of stills that are alike, though it is found another way', () => {
+  const nearly = {
+    ...plainPlant,
+    spiritStills: [stills(1, 3000, 0.1), stills(1, 2000, 0.1 + 1e-12)],
+    washStills: [stills(1, 3000, 0.05), stills(1, 2000, 0.05 + 1e-12)],
+  };
+  for (const foreshotsBy of ['share', 'volume', 'strength'] as const)
+    for (const dilution of ['never', 'when-needed'] as const) {
+      const house: House = { ...builtInHouse, foreshotsBy, dilution, foreshotsStrength: strength(74.5) };
+      const [one, other] = [plainPlant, nearly].map((plant) => lineWithPlant(house, plant));
+      if ('refused' in one! || 'refused' in other!) {
+        expect(other).toEqual(one);
+        continue;
+      }
+      for (const portion of ['lowWines', 'charge', 'foreshots', 'heart', 'feints', 'spentLees'] as const)
+        expect(apart(one![portion].volume, other![portion].volume), portion).toBeLessThan(1e-9);
+      expect(Math.abs(one!.round.dilution - other!.round.dilution)).toBeLessThan(1e-6);
+    }
+});
+
+test('ethanol and water of the wash are in pot ale, heart and lees, whatever the plant', () => {
+  const plants = (['thrice', 'part-thrice', 'twice'] as const).flatMap((scheme) =>
+    [
+      { washStills: [stills(1, 8000, 0.05)], spiritStills: [stills(1, 5000, 0.1)] },
+      { washStills: [stills(2, 4000, 0), stills(1, 3000, 0.2)], spiritStills: [stills(1, 3000, 0), stills(1, 2500, 0.35)] },
+    ].map((groups) => ({ ...plainPlant, ...groups, scheme })),
+  );
+  for (const plant of plants)
+    for (const foreshotsBy of ['share', 'volume'] as const)
+      for (const heartEnd of [58, 62, 66, 70]) {
+        const house = { ...builtInHouse, foreshotsBy, heartEnd, dilution: 'never' } as House;
+        const found = answer(lineWithPlant(house, plant));
+        const [wash, ...out] = [found.wash, found.potAle, found.heart, found.spentLees].map(amountsOf);
+        const sum = out.reduce(plus);
+        expect(apart(wash!.ethanol, sum.ethanol)).toBeLessThan(1e-9);
+        expect(apart(wash!.water, sum.water)).toBeLessThan(1e-9);
+      }
+}); // prettier-ignore
+
+test('foreshots by volume are so many litres of a mash, in every scheme', () => {
+  for (const scheme of ['thrice', 'part-thrice'] as const) {
+    const house = { ...builtInHouse, foreshotsBy: 'volume', foreshotsVolume: 55 } as House;
+    const found = answer(lineWithPlant(house, { ...plainPlant, scheme }));
+    expect(apart(found.foreshots.volume, 55)).toBeLessThan(1e-9);
+  }
+});
+
+test('what cannot be is refused in a sentence', () => {
+  const refused = (over: Partial<Plant>, house: Partial<House> = {}) => {
+    const found = lineWithPlant({ ...builtInHouse, ...house }, { ...plainPlant, ...over });
+    return 'refused' in found ? found.refused : 'found';
+  };
+  expect(refused({ washStills: [] })).toBe('No wash still is named, so no wash is distilled.');
+  expect(refused({ spiritStills: [] })).toBe('No spirit still is named, so no spirit is made.');
+  expect(refused({ scheme: 'thrice', intermediateStills: [] })).toContain('a third distillation needs one');
+  expect(refused({ scheme: 'part-thrice', intermediateStills: [] })).toContain('needs one');
+  expect(refused({ scheme: 'thrice', strongFeintsEnd: 0.5 })).toContain('must end above the weak ones');
+  const by = { foreshotsBy: 'strength', foreshotsStrength: strength(72) } as const;
+  expect(refused({ scheme: 'thrice' }, by)).toContain('find no balance with these cuts');
+  const much = { foreshotsBy: 'volume', foreshotsVolume: litres20(5000) } as const;
+  expect(refused({ scheme: 'thrice' }, much)).toMatch(/more than 40 %|find no balance/);
+});
