@@ -47,12 +47,16 @@ export interface Fermented extends Taken {
 export interface StillRun extends Taken {
   readonly charge: WeekCharge;
 }
-/** A week that repeats itself. */
-export interface RepeatedWeek {
+/** Mashes, washbacks with a mash, and still runs: a list for each stage. */
+export interface Doings {
   readonly mashes: readonly Taken[];
   readonly washbacks: readonly Fermented[];
-  /** A list for each stage. */
   readonly runs: readonly (readonly StillRun[])[];
+}
+/** A week that repeats itself: what begins in it. Which of several like vessels it is may change from week to week. */
+export interface RepeatedWeek extends Doings {
+  /** What was begun before, and goes on into it. */
+  readonly before: Doings;
   /** In the low wines and feints receiver at the week's beginning, L, and the most kept room for. */
   readonly stock: number;
   readonly most: number;
@@ -63,6 +67,7 @@ export interface Behind {
 }
 
 const MOST_WEEKS = 40; // run forward before a week is said not to repeat itself
+const WEEKS_TO_EMPTY = 4; // within which a washback that was filled is clean again
 const DROP = 1e-6; // L; less than this is rounding
 
 /** Steps in a time; a part of one is a whole one. */
@@ -117,7 +122,7 @@ export function runWeeks(
   const fermented: { -readonly [K in keyof Fermented]: Fermented[K] }[] = [];
   const ends: { at: number; back: number }[] = []; // runs that will bring something to the receiver
   let [ready, emptied, drawnWash, inReceiver, keptRoom, now] = [0, 0, 0, stockAtFirst, stockAtFirst, 0];
-  const awake = new Uint8Array((MOST_WEEKS + 8) * week); // steps at which something may begin
+  const awake = new Uint8Array((MOST_WEEKS + 2 * WEEKS_TO_EMPTY) * week); // steps at which something may begin
   const wake = (at: number) => void (awake[at] = 1);
   const stocks: number[] = [];
   const peaks: number[] = [0];
@@ -234,48 +239,59 @@ export function runWeeks(
     );
   }
 
-  for (let w = 0; w < MOST_WEEKS; w++) {
+  for (let w = 0; w < MOST_WEEKS + WEEKS_TO_EMPTY; w++) {
     for (const at of release) wake(w * week + at);
     for (let i = 0; i < week; i++)
       if ([mayMash, mayDistil].some((may) => may[i]! > may[(i + week - 1) % week]!)) wake(w * week + i);
   }
+  const runOn = (weeks: number) => {
+    while (stocks.length < weeks) {
+      stocks.push(inReceiver);
+      peaks.push(keptRoom);
+      for (const end = stocks.length * week; now < end; now++) if (awake[now] === 1) goOn();
+    }
+  };
   for (let weeks = 1; weeks <= MOST_WEEKS; weeks++) {
-    stocks.push(inReceiver);
-    peaks.push(keptRoom);
-    for (const end = weeks * week; now < end; now++) if (awake[now] === 1) goOn();
+    runOn(weeks);
     if (weeks > 2 && ends.length === 0 && !hasRun(weeks - 1)) return { behind: Infinity };
-    if (weeks > 2 && drift(1) === 0 && Math.abs(stocks.at(-1)! - inReceiver) < 1) return lastWhole(weeks - 1);
+    if (weeks > 2 && drift(1) === 0 && Math.abs(stocks.at(-1)! - inReceiver) < 1) {
+      runOn(weeks + WEEKS_TO_EMPTY); // until every washback of that week is clean
+      return weekOf(weeks - 1);
+    }
   }
   const over = drift(8);
   return { behind: over === Infinity ? Infinity : (over * step) / 8 };
 
-  /** What begins in the last week run, in steps from its Monday's midnight; ends may lie beyond it. */
-  function lastWhole(index: number): RepeatedWeek {
+  /** What begins in a week, and what has gone on since before, in steps from its Monday's midnight; ends may lie beyond it. */
+  function weekOf(index: number): RepeatedWeek {
     const from = index * week;
-    const shifted = <T extends Taken>(taken: T, by: number): T => ({
+    const moved = <T extends Taken>(taken: T): T => ({
       ...taken,
-      start: taken.start - by,
-      end: taken.end - by,
+      start: taken.start - from,
+      end: taken.end - from,
     });
-    const within = <T extends Taken>(list: readonly (T | undefined)[]) =>
-      list.filter((each): each is T => each !== undefined && each.start >= from && each.start < from + week);
-    // The washbacks of that week may not be empty yet; those of the week in which all are, moved on, are the same.
-    const done = fermented.findLastIndex(({ end }) => end !== Infinity) + 1;
-    const washbacks = fermented.slice(done - mashes, done).map((each) => {
-      const by = Math.floor(each.start / week) * week;
-      const { full, ready, emptied } = each;
-      return { ...shifted(each, by), full: full - by, ready: ready - by, emptied: emptied - by };
-    });
+    const pick = (test: (taken: Taken) => boolean): Doings => {
+      const of = <T extends Taken>(list: readonly (T | undefined)[]) =>
+        list
+          .filter((each): each is T => each !== undefined && test(each))
+          .map(moved)
+          .sort((a, b) => a.start - b.start);
+      return {
+        mashes: of(mashed),
+        washbacks: of(fermented).map((each) => ({
+          ...each,
+          full: each.full - from,
+          ready: each.ready - from,
+          emptied: each.emptied - from,
+        })),
+        runs: stages.map(({ runs }) => of(runs)),
+      };
+    };
     return {
-      mashes: within(mashed).map((each) => shifted(each, from)),
-      washbacks: washbacks.sort((a, b) => a.start - b.start),
-      runs: stages.map(({ runs }) =>
-        within(runs)
-          .map((each) => shifted(each, from))
-          .sort((a, b) => a.start - b.start),
-      ),
-      stock: stocks.at(-1)!,
-      most: peaks.at(-1)!,
+      ...pick(({ start }) => start >= from && start < from + week),
+      before: pick(({ start, end }) => start < from && end > from),
+      stock: stocks[index]!,
+      most: peaks[index + 1]!,
     };
   }
 }
