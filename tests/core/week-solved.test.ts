@@ -1,7 +1,8 @@
 // A week of mashes against integer programming, which knows nothing of how the handbook sets one out; and rule by rule.
 import { expect, test } from 'vitest';
 import type { WeekNeeds } from '../../src/core/week/run-weeks.ts';
-import { lackOf, mostMashes, timetable } from '../../src/core/week/timetable.ts';
+import { lackOf } from '../../src/core/week/lack.ts';
+import { mostMashes, timetable } from '../../src/core/week/timetable.ts';
 import { brokenRules } from './week-rules.ts';
 import plants from '../study/week/plants.json' with { type: 'json' };
 import solved from '../study/week/solved.json' with { type: 'json' };
