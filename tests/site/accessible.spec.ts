@@ -103,6 +103,19 @@ const uses: readonly {
     shows: '.shelf button',
   },
   {
+    what: 'stills and vessels, distilled three times, with a still too many and a wrong charge',
+    address: '/house/plant/',
+    part: '.plant',
+    use: async (page) => {
+      await page.locator('#plant-scheme').selectOption('thrice');
+      await page.locator('#plant-add-intermediateStills').click();
+      await page.locator('#plant-add-washStills').click();
+      await page.locator('#plant-washStills-1-charge').fill('90000');
+      await page.locator('#plant-spiritReceiver').fill('500');
+    },
+    shows: '.plant-says li',
+  },
+  {
     what: 'a visit by link',
     address: `/house/${thornwath}`,
     part: '.visit',

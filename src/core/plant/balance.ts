@@ -3,6 +3,7 @@ import { bracketedRoot } from '../numerics/root.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { minus, plus, type Amounts } from '../spirit/amounts.ts';
 import { neverSettles, STRONGEST_CHARGE } from '../distilling/round.ts';
+import { POT_RANGE } from '../distilling/still.ts';
 import {
   cutSides,
   NOTHING,
@@ -29,13 +30,14 @@ const surplus = (leaves: Amounts, comes: Amounts) =>
 /**
  * The charge, in kilomoles, of spirit stills into which `comes` and the charge's own foreshots and strong feints go, when every
  * charge is like the last. What leaves for good, heart, weak feints and lees, then holds ethanol and water as what comes does.
- * One unknown, the mole fraction of the charge; above `limit` it is let down with water.
+ * One unknown, the mole fraction of the charge, at most `strongest`; above `limit` it is let down with water.
  */
 function settleSpirit(
   comes: Amounts,
   sides: readonly CutSide[],
   ends: Ends,
   limit: number,
+  strongest = STRONGEST_CHARGE,
 ): Settled | undefined {
   const leavesAt = (x: number) => {
     const given = partsOfAll(x, sides, ends.foreshots);
@@ -44,7 +46,9 @@ function settleSpirit(
   const over = (x: number) => surplus(leavesAt(x), comes);
   const least = Math.min(...sides.map(({ heart }) => heart));
   const natural =
-    over(STRONGEST_CHARGE) < 0 || over(least) > 0 ? undefined : bracketedRoot(over, least, STRONGEST_CHARGE);
+    over(least) > 0
+      ? undefined
+      : (closeIn(over, [least, strongest]) ?? closeIn(over, [least, ...spaced(least, strongest)]));
   const x = Math.min(natural ?? Infinity, limit);
   if (x === Infinity) return undefined;
   const given = partsOfAll(x, sides, ends.foreshots);
@@ -101,7 +105,7 @@ export function settleThrice(
   /** The round of one mole in the intermediate stills at mole fraction `x`, and the low wines that it asks for. */
   const roundAt = (x: number) => {
     const { heart: strong, ...rest } = partsOfAll(x, cut, NO_FORESHOTS);
-    const next = settleSpirit(strong, spirit, ends, Infinity);
+    const next = settleSpirit(strong, spirit, ends, Infinity, POT_RANGE.strongest);
     if (!next) return undefined;
     const asks = minus({ ethanol: x, water: 1 - x }, plus(rest.weak, next.weak));
     return { intermediate: { ...rest, heart: NOTHING, strong }, next, asks };
@@ -111,7 +115,7 @@ export function settleThrice(
     return round && surplus(round.asks, lowWines);
   };
   const usual = lowWines.ethanol / (lowWines.ethanol + lowWines.water);
-  const least = Math.max(...cut.map(({ heart }) => heart));
+  const least = Math.min(...cut.map(({ heart }) => heart));
   const x = closeIn(over, [NEAR * usual, usual / NEAR]) ?? closeIn(over, spaced(least, STRONGEST_CHARGE));
   const round = x === undefined ? undefined : roundAt(x);
   if (!round || !(round.asks.ethanol > 0))
@@ -133,14 +137,33 @@ export function settleThrice(
 const spaced = (low: number, high: number) =>
   Array.from({ length: LOOKS }, (_, i) => low * (high / low) ** ((i + 1) / LOOKS));
 
-/** Where a function that has no value everywhere crosses zero: the first crossing between two looks, or undefined. */
+/** Where a function that has no value everywhere crosses zero: the first crossing among some looks, or undefined. */
 function closeIn(f: (x: number) => number | undefined, looks: readonly number[]): number | undefined {
-  let before: { readonly x: number; readonly value: number } | undefined;
-  for (const x of looks) {
-    const value = f(x);
-    if (value !== undefined && before && value > 0 !== before.value > 0)
-      return bracketedRoot((at) => f(at) ?? NaN, before.x, x);
-    before = value === undefined ? undefined : { x, value };
+  const values = looks.map((x) => ({ x, value: f(x) }));
+  for (const [i, next] of values.entries()) {
+    const last = values[i - 1];
+    if (!last || (last.value === undefined && next.value === undefined)) continue;
+    // Where only one end has a value, the other end is brought up to where the values begin or stop.
+    const [a, b] = last.value === undefined ? [edge(f, next, last.x), next] : [last, next.value === undefined ? edge(f, last, next.x) : next];
+    if (a.value! > 0 !== b.value! > 0) return bracketedRoot((at) => f(at) ?? NaN, a.x, b.x);
   }
   return undefined;
+} // prettier-ignore
+
+interface Look {
+  readonly x: number;
+  readonly value: number | undefined;
+}
+const HALVINGS = 40; // down to rounding
+
+/** The last point with a value on the way from one that has one to `none`, which has not. */
+function edge(f: (x: number) => number | undefined, from: Look, none: number): Look {
+  let [here, beyond] = [from, none];
+  for (let i = 0; i < HALVINGS; i++) {
+    const x = (here.x + beyond) / 2;
+    const value = f(x);
+    if (value === undefined) beyond = x;
+    else here = { x, value };
+  }
+  return here;
 }

@@ -104,9 +104,24 @@ function heartStart(x: number, { curve, heart }: CutSide, foreshots: Ends['fores
     const cut = curve.potAt(foreshots.strength);
     return cut === undefined ? x : Math.min(x, Math.max(heart, cut));
   }
-  if (foreshots.share === 0) return x;
-  const miss = (to: number) => curve.left(x, to) * to - (1 - foreshots.share) * x;
-  return miss(heart) >= 0 ? heart : bracketedRoot(miss, heart, x);
+  return foreshots.share === 0 ? x : afterShare(x, foreshots.share, curve, heart);
+}
+
+const NEWTON = 5; // steps; three are usual, as a share is small
+const EXACT = 1e-14; // of the mole fraction
+
+/** Mole fraction in the pot once a share of the alcohol has come over, or `lowest`: Newton's steps along Rayleigh's law, else a search. */
+function afterShare(x: number, share: number, { left, over }: StillCurve, lowest: number): number {
+  const miss = (to: number) => left(x, to) * to - (1 - share) * x;
+  if (miss(lowest) >= 0) return lowest;
+  let to = ((1 - share) * x) / (1 - (share * x) / over(x).vapour); // as if the vapour kept its strength
+  for (let step = 0; step < NEWTON && to > lowest && to < x; step++) {
+    const { vapour } = over(to);
+    const by = (Math.log((left(x, to) * to) / ((1 - share) * x)) * to * (vapour - to)) / vapour;
+    to -= by;
+    if (Math.abs(by) <= EXACT * to) return to;
+  }
+  return bracketedRoot(miss, lowest, x);
 }
 
 /** What one mole of liquid at mole fraction `x` gives on one side, divided where the run is cut; no heart where it is too weak. */

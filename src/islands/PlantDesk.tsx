@@ -1,0 +1,109 @@
+// The vessels of the house, to be entered; and what a mash becomes in them, and what does not fit.
+import { createMemo, Show } from 'solid-js';
+import { chargesOfLine } from '../core/plant/charges.ts';
+import { fits } from '../core/plant/fits.ts';
+import { lineWithPlant, type PlantLine } from '../core/plant/line.ts';
+import type { Plant } from '../core/plant/plant.ts';
+import { isRefusal } from '../core/refusal.ts';
+import { builtInName } from '../house/figures.ts';
+import { usePart } from '../house/part-store.ts';
+import { builtInParts } from '../house/parts/built-in.ts';
+import { isSamePart } from '../house/parts/part.ts';
+import { emptyPlant, plantPart } from '../house/parts/plant.ts';
+import { announce, useAnnouncement } from './announce.ts';
+import { useHouseAtHand } from './at-hand.ts';
+import { focusAfter } from './focus-after.ts';
+import { PlantDrawing } from './PlantDrawing.tsx';
+import { PlantResult } from './PlantResult.tsx';
+import { PlantVessels } from './PlantVessels.tsx';
+import { Troubles } from './Troubles.tsx';
+
+/** A line with all that the page says of it. */
+const lookAt = (line: PlantLine, plant: Plant) => {
+  const charges = chargesOfLine(line, plant);
+  return { line, charges, fits: fits(line, plant, charges) };
+};
+export type Looked = ReturnType<typeof lookAt>;
+
+export default function PlantDesk() {
+  let island: HTMLElement | undefined;
+  let verdict: HTMLDivElement | undefined;
+  const { house, line, name } = useHouseAtHand(() => island);
+  const part = usePart(plantPart);
+  const isEmpty = createMemo(() => isSamePart(part.value(), emptyPlant));
+  const found = createMemo(() => {
+    const reckoned = lineWithPlant(house(), part.value());
+    return isRefusal(reckoned) ? reckoned : lookAt(reckoned, part.value());
+  });
+  const looked = () => {
+    const now = found();
+    return isEmpty() || isRefusal(now) ? undefined : now;
+  };
+  /** What is said first: that all fits, what does not, or why nothing can be reckoned. */
+  const says = (): readonly string[] => {
+    const now = found();
+    if (isEmpty()) return [`No vessel of ${name()} is named yet.`];
+    if (isRefusal(now)) return [now.refused];
+    return now.fits.flatMap(({ says }) => says ?? []);
+  };
+  useAnnouncement(
+    'plant',
+    () => says().join(' '),
+    () => says().join(' ') || 'Every vessel is large enough.',
+    () => island,
+  );
+
+  const begin = (event: Event) => {
+    part.set(plantPart.read(builtInParts.plant).value);
+    announce('plant', () => `The vessels are ${builtInName}’s.`);
+    focusAfter(event, () => verdict);
+  };
+  const clear = (event: Event) => {
+    part.set(emptyPlant);
+    announce('plant', () => 'All vessels are taken away.');
+    focusAfter(event, () => verdict);
+  };
+
+  return (
+    <section ref={island} class="calculator plant" aria-labelledby="plant-title">
+      <h2 id="plant-title">What fits, and what does not</h2>
+      <Troubles />
+      <div ref={verdict} tabindex="-1" class="plant-says">
+        <Show when={says().length > 0} fallback={<p>Every vessel is large enough for this house’s week.</p>}>
+          <ul>
+            {says().map((sentence) => (
+              <li>{sentence}</li>
+            ))}
+          </ul>
+        </Show>
+      </div>
+      <Show when={isEmpty()}>
+        <p class="actions">
+          <button type="button" onClick={begin}>
+            Start from {builtInName}’s vessels
+          </button>
+        </p>
+        <p>Or name your own, one kind after the other:</p>
+      </Show>
+      <Show when={looked()}>{(now) => <PlantResult of={now()} plant={part.value()} plain={line()} />}</Show>
+      <PlantVessels plant={part.value()} line={line()} set={(next) => part.set(next)[0]} />
+      <Show when={looked()}>{(now) => <PlantDrawing plant={part.value()} fits={now().fits} />}</Show>
+      <p class="actions">
+        <Show when={part.isOwn() && !isEmpty()}>
+          <Show
+            when={part.isBuiltIn()}
+            fallback={
+              <button type="button" onClick={clear}>
+                Take all vessels away
+              </button>
+            }
+          >
+            <button type="button" onClick={begin}>
+              Put {builtInName}’s vessels back
+            </button>
+          </Show>
+        </Show>
+      </p>
+    </section>
+  );
+}
