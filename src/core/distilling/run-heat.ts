@@ -30,7 +30,7 @@ export interface RunHeat {
  * The charge is reckoned as alcohol and water; solids of the wash, the copper and what the head sends back are left out.
  * Refuses a charge filled above its boiling point.
  */
-export function heatOfRun(run: Run, filledAt: Quantity<'temperature'>): RunHeat | Refusal {
+export function heatOfRun(run: Omit<Run, 'curve'>, filledAt: Quantity<'temperature'>): RunHeat | Refusal {
   const boilsAt = boilingPoint(run.charge, run.setting.pressure);
   if (filledAt > boilsAt)
     return refuse(

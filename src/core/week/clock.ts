@@ -1,0 +1,29 @@
+// Hours of a week as a timetable writes them.
+import { HOURS_IN_WEEK } from './calendar.ts';
+
+export const dayNames = [
+  'Monday',
+  'Tuesday',
+  'Wednesday',
+  'Thursday',
+  'Friday',
+  'Saturday',
+  'Sunday',
+] as const;
+
+/** An hour of the week brought into it: 170 is 2, −1 is 167. */
+export const inWeek = (hour: number): number => ((hour % HOURS_IN_WEEK) + HOURS_IN_WEEK) % HOURS_IN_WEEK;
+
+/** The time of day of an hour, to the minute: 14:00. */
+export function timeOfDay(hour: number): string {
+  const minutes = Math.round(inWeek(hour) * 60) % (24 * 60);
+  const two = (n: number) => String(n).padStart(2, '0');
+  return `${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;
+}
+
+/** The day of an hour of the week, 0–6 from Monday. */
+export const dayOf = (hour: number): number => Math.floor(Math.round(inWeek(hour) * 60) / (24 * 60)) % 7;
+
+/** Day and time: Tue 14:00. */
+export const dayAndTime = (hour: number): string =>
+  `${dayNames[dayOf(hour)]!.slice(0, 3)} ${timeOfDay(hour)}`;

@@ -1,0 +1,76 @@
+// A week's verdict in sentences: whether so many mashes fit, what is nearest its limit, and what stands in the way of more.
+import { formatCount, formatNumber } from '../format.ts';
+import type { WeekNeeds } from './run-weeks.ts';
+import type { Lack } from './lack.ts';
+import { ratioOf, type Timetable } from './timetable.ts';
+import type { VesselKind } from './uses.ts';
+
+const ones = {
+  tuns: ['mash tun', 'mash'],
+  washbacks: ['washback', 'fermentation'],
+  wash: ['wash still', 'wash run'],
+  intermediate: ['intermediate still', 'intermediate run'],
+  spirit: ['spirit still', 'spirit run'],
+} as const satisfies Record<VesselKind, readonly [vessel: string, turn: string]>;
+
+const hours = (n: number) => `${formatNumber(n, n % 1 === 0 ? 0 : 1)} h`;
+const litres = (n: number) => `${formatNumber(n, 0)} L`;
+const sum = (groups: readonly { readonly number: number }[]) =>
+  groups.reduce((n, { number }) => n + number, 0);
+
+/** How many of a kind of vessel there are. */
+function numberOf(needs: WeekNeeds, kind: VesselKind): number {
+  if (kind === 'tuns') return sum(needs.tuns);
+  if (kind === 'washbacks') return needs.washbacks;
+  return sum(needs.stages.find(({ id }) => id === kind)!.groups);
+}
+/** “the washbacks”, “the mash tun”; and with “are” or “is”. */
+const the = (needs: WeekNeeds, kind: VesselKind) =>
+  `the ${ones[kind][0]}${numberOf(needs, kind) === 1 ? '' : 's'}`;
+const are = (needs: WeekNeeds, kind: VesselKind) =>
+  `${the(needs, kind)} ${numberOf(needs, kind) === 1 ? 'is' : 'are'}`;
+
+/** What is too little, as the end of a sentence. */
+function tooLittle(lack: Lack, needs: WeekNeeds): string {
+  const { kind } = lack;
+  if (kind === 'receiver')
+    return `the low wines receiver holds ${litres(needs.receiver)}, and would have to hold about ${litres(lack.litres!)}, ${litres(lack.litres! - needs.receiver)} more`;
+  if (kind === 'charger')
+    return `the wash charger holds ${litres(needs.charger)}, and would have to hold about ${litres(lack.litres!)}, ${litres(lack.litres! - needs.charger)} more`;
+  const { needed, available } = lack.uses.find((use) => use.kind === kind)!;
+  if (lack.hours > 0)
+    return `${are(needs, kind)} needed for ${hours(needed)} of ${hours(available)} in the week, ${hours(lack.hours)} too little`;
+  const falls = lack.behind === Infinity ? 'and the work would come to a stand' : `and each week would fall ${hours(lack.behind)} behind the last`;
+  const ways = [
+    ...(lack.shorter === undefined ? [] : [`if each ${ones[kind][1]} were ${hours(lack.shorter)} shorter`]),
+    ...(lack.more === undefined ? [] : [`with ${lack.more === 1 ? `one more ${ones[kind][0]}` : `${lack.more} more ${ones[kind][0]}s`}`]),
+  ];
+  const would = ways.length > 0 ? `; it would do ${ways.join(', or ')}` : '';
+  return `${are(needs, kind)} needed for ${hours(needed)} of ${hours(available)}, but not free when the work comes, ${falls}${would}`;
+} // prettier-ignore
+
+/** Why so many mashes do not fit: the vessel, and by how much it is too little. */
+export function lackSentence(lack: Lack, mashes: number, needs: WeekNeeds): string {
+  const others = lack.alone ? '' : ' More of that alone would not be enough.';
+  return `${formatCount(mashes, 'mash', 'mashes')} a week ${mashes === 1 ? 'does' : 'do'} not fit: ${tooLittle(lack, needs)}.${others}`;
+}
+
+/** That the mashes of a timetable fit, how they are laid, and which vessel is nearest its limit. */
+export function fitsSentence({ number, needs, pattern, division, uses }: Timetable): string {
+  const most = uses.reduce((a, b) => (ratioOf(b) > ratioOf(a) ? b : a));
+  const laid =
+    pattern === 'spread'
+      ? ''
+      : ' They do not fit when they are spread evenly: each is begun as soon as a tun and a washback are free.';
+  const mixed =
+    division === 'by-mash'
+      ? ''
+      : ' The stills are filled through the charger, and some charges are of two mashes.';
+  return `${formatCount(number, 'mash', 'mashes')} a week ${number === 1 ? 'fits' : 'fit'}. Nearest the limit: ${the(needs, most.kind)}, in use for ${hours(most.needed)} of ${hours(most.available)}, ${formatNumber(100 * ratioOf(most), 0)} %.${laid}${mixed}`;
+}
+
+/** The most mashes, and what stands in the way of one more. */
+export function mostSentence(most: number, next: Lack, needs: WeekNeeds): string {
+  if (most === 0) return lackSentence(next, 1, needs);
+  return `The most is ${formatCount(most, 'mash', 'mashes')}; one more does not fit: ${tooLittle(next, needs)}.`;
+}

@@ -1,0 +1,94 @@
+// A week of mashes set out by what each vessel allows; or the vessel that stands in the way.
+import { spread } from './calendar.ts';
+import { divide, type Division } from './charges.ts';
+import { runWeeks, type Behind, type RepeatedWeek, type WeekNeeds } from './run-weeks.ts';
+import { usesOf, type Use } from './uses.ts';
+
+export const STEP = 0.25; // h; a quarter of an hour, as a timetable is written
+
+export interface Timetable extends RepeatedWeek {
+  readonly number: number;
+  readonly needs: WeekNeeds;
+  /** Mashes spread over the days and hours; or each as soon as a tun and a washback are free. */
+  readonly pattern: 'spread' | 'soonest';
+  readonly division: Division;
+  /** Hours in a step. */
+  readonly step: number;
+  readonly uses: readonly Use[];
+}
+const STOCKS = [1, 0.75, 0.5, 0.25]; // parts of the room that a wash charge leaves in the receiver
+const PATTERNS = ['spread', 'soonest'] as const;
+const DIVISIONS = ['by-mash', 'fewest'] as const;
+const quickest = ({ tuns }: WeekNeeds) => Math.min(...tuns.map(({ hours }) => hours));
+/** The part of their hours for which vessels are needed; and whether that is more than all. */
+export const ratioOf = ({ needed, available }: Use): number => needed / available;
+export const isOver = ({ needed, available }: Use) => needed > available * (1 + 1e-9);
+
+/** The hours at which so many mashes may begin in a pattern. */
+export function beginsOf(
+  needs: WeekNeeds,
+  mashes: number,
+  pattern: (typeof PATTERNS)[number],
+): readonly number[] {
+  return pattern === 'spread'
+    ? spread(mashes, needs.mashing, quickest(needs))
+    : Array.from({ length: mashes }, () => needs.mashing.from);
+}
+
+/** Uses with every mash at its shortest: more than this no order of the work can save. */
+export const leastUses = (needs: WeekNeeds, mashes: number, division: Division) =>
+  usesOf({ ...needs, weekend: needs.short }, beginsOf(needs, mashes, 'soonest'), division);
+
+/**
+ * The weeks run from an empty receiver; where only the receiver stands in the way, from one that is partly filled, and from
+ * one with room for no more than a wash charge, as a small one works only with the right stock in it.
+ */
+export function runWithStock(
+  needs: WeekNeeds,
+  begins: readonly number[],
+  division: Division,
+  step: number,
+): RepeatedWeek | Behind {
+  const empty = runWeeks(needs, begins, division, step);
+  if (!('behind' in empty) || needs.receiver === Infinity) return empty;
+  if ('behind' in runWeeks({ ...needs, receiver: Infinity }, begins, division, step)) return empty;
+  const { groups, charged, back } = needs.stages[0]!;
+  const parts = divide(charged, begins.length, groups, division).map(({ part }) => part);
+  const room = needs.receiver - Math.max(...parts) * back * begins.length;
+  for (const part of STOCKS) {
+    const week = runWeeks(needs, begins, division, step, Math.max(0, room * part));
+    if (!('behind' in week)) return week;
+  }
+  return empty;
+}
+
+/** The first way in which so many mashes fit into a week that repeats itself: spread evenly and charged whole if that can be. */
+export function timetable(needs: WeekNeeds, mashes: number, step = STEP): Timetable | undefined {
+  for (const pattern of PATTERNS)
+    for (const division of DIVISIONS) {
+      if (leastUses(needs, mashes, division).some(isOver)) continue;
+      const begins = beginsOf(needs, mashes, pattern);
+      const week = runWithStock(needs, begins, division, step);
+      if ('behind' in week) continue;
+      const starts = week.washbacks.map(({ start }) => start * step);
+      return {
+        ...week,
+        number: mashes,
+        needs,
+        pattern,
+        division,
+        step,
+        uses: usesOf(needs, starts, division),
+      };
+    }
+  return undefined;
+}
+
+/** The most mashes that fit into a week that repeats itself, up to `limit`; 0 when not one does. */
+export function mostMashes(needs: WeekNeeds, limit = 100, step = STEP): number {
+  if (timetable(needs, 1, step) === undefined) return 0;
+  let most = limit;
+  while (most > 0 && leastUses(needs, most, 'fewest').some(isOver)) most--;
+  while (most > 1 && timetable(needs, most, step) === undefined) most--;
+  return most;
+}

@@ -1,0 +1,59 @@
+// How many hours of its week each kind of vessel is needed for, and has.
+import { fermentationOf, HOURS_IN_WEEK, isEndless, type Shift } from './calendar.ts';
+import { divide, type Division } from './charges.ts';
+import type { WeekNeeds } from './run-weeks.ts';
+
+export type VesselKind = 'tuns' | 'washbacks' | 'wash' | 'intermediate' | 'spirit';
+
+/** All vessels of a kind together, h a week. */
+export interface Use {
+  readonly kind: VesselKind;
+  readonly needed: number;
+  /** Hours of all of them in which whole runs fit into the shift. */
+  readonly available: number;
+}
+
+/** Hours of a week in which one vessel can do runs that take `hours` each, every run whole within its shift. */
+export function usable(shift: Shift, hours: number): number {
+  if (isEndless(shift)) return HOURS_IN_WEEK;
+  const [stretches, length] = shift.hours === 24 ? [1, shift.days * 24] : [shift.days, shift.hours];
+  return stretches * Math.floor(length / hours + 1e-9) * hours;
+}
+
+/** The use of each kind of vessel by mashes that begin at the hours `begins`, if nothing ever waited. */
+export function usesOf(needs: WeekNeeds, begins: readonly number[], division: Division): readonly Use[] {
+  const mashes = begins.length;
+  const inWeek = needs.tuns.map(({ number, hours }) => (number * usable(needs.mashing, hours)) / hours);
+  const mashesPossible = inWeek.reduce((sum, each) => sum + each, 0);
+  const available = needs.tuns.reduce(
+    (sum, { number, hours }) => sum + number * usable(needs.mashing, hours),
+    0,
+  );
+  const quickest = Math.min(...needs.tuns.map(({ hours }) => hours));
+  const inWashback = begins.map(
+    (hour) => quickest + fermentationOf(hour + quickest, needs, needs.distilling) + needs.turnRound,
+  );
+  return [
+    {
+      kind: 'tuns',
+      needed: mashesPossible > 0 ? (mashes * available) / mashesPossible : Infinity,
+      available,
+    },
+    {
+      kind: 'washbacks',
+      needed: inWashback.reduce((sum, each) => sum + each, 0),
+      available: needs.washbacks * HOURS_IN_WEEK,
+    },
+    ...needs.stages.map(({ id, charged, groups }): Use => {
+      const charges = divide(charged, mashes, groups, division);
+      return {
+        kind: id,
+        needed: charges.reduce((sum, { group }) => sum + groups[group]!.hours, 0),
+        available: groups.reduce(
+          (sum, { number, hours }) => sum + number * usable(needs.distilling, hours),
+          0,
+        ),
+      };
+    }),
+  ];
+}

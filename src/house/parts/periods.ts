@@ -1,0 +1,168 @@
+// The part “periods”: how the house works through its week, and the periods of its stillhouse. Read strictly; what cannot be used is told of.
+import { formatNumber } from '../../core/format.ts';
+import { gravity, kilograms, litres20, strength, type Spirit } from '../../core/quantity.ts';
+import { shown } from '../../core/shown.ts';
+import { usualWeek, weekFigures, type WeekFigure, type WeekSettings } from '../../core/week/settings.ts';
+import { liquids, type Liquid, type Period, type Standing } from '../../core/week/period.ts';
+import type { HousePart, PartReading } from './part.ts';
+
+export const MOST_PERIODS = 60; // five years of months
+const LONGEST_NAME = 40; // characters
+export const MOST_LITRES = 10_000_000; // more than any stillhouse puts through in a period
+export const MOST_MALT = 20_000_000; // kg; the same
+
+export interface PeriodsPart {
+  readonly week: WeekSettings;
+  readonly periods: readonly Period[];
+}
+const nothing: Spirit = { volume: litres20(0), strength: strength(0) };
+const nothingStands: Standing = { wash: nothing, lowWines: nothing, spirit: nothing };
+
+/** A period in which nothing is put down yet, with a house's gravities. */
+export const freshPeriod = (
+  name: string,
+  gravities: Pick<Period, 'originalGravity' | 'finalGravity'>,
+): Period => ({
+  name,
+  opening: nothingStands,
+  closing: nothingStands,
+  malt: kilograms(0),
+  wort: litres20(0),
+  ...gravities,
+  washCharged: nothing,
+  lowWinesMade: nothing,
+  spiritMade: nothing,
+  spiritSent: nothing,
+});
+
+type Data = Readonly<Record<string, unknown>>;
+const isData = (data: unknown): data is Data =>
+  typeof data === 'object' && data !== null && !Array.isArray(data);
+const own = (data: Data, key: string): unknown => (Object.hasOwn(data, key) ? data[key] : undefined);
+
+const numbers = {
+  malt: ['the malt', 0, MOST_MALT, 'kg'],
+  wort: ['the wort', 0, MOST_LITRES, 'L'],
+  originalGravity: ['the original gravity', 1.02, 1.12, ''],
+  finalGravity: ['the final gravity', 0.985, 1.04, ''],
+} as const;
+const spirits = {
+  washCharged: 'wash charged',
+  lowWinesMade: 'low wines made',
+  spiritMade: 'spirit made',
+  spiritSent: 'spirit sent on',
+} as const;
+
+function readWeek(data: unknown, tell: (problem: string) => void): WeekSettings {
+  if (data === undefined) return usualWeek;
+  if (!isData(data)) return (tell(`The working week: “${shown(data)}” is no week.`), usualWeek);
+  const figures = Object.entries(weekFigures).map(
+    ([
+      name,
+      {
+        label,
+        limits: [low, high],
+        kind,
+        value,
+      },
+    ]) => {
+      const given = own(data, name) ?? value;
+      const isWhole = kind !== 'count' || Number.isInteger(given);
+      if (typeof given === 'number' && given >= low && given <= high && isWhole)
+        return [name, given === 0 ? 0 : given];
+      tell(
+        `${label}: “${shown(given)}” was given; it can be ${isWhole ? '' : 'a whole number '}from ${low} to ${high}.`,
+      );
+      return [name, value];
+    },
+  );
+  for (const key of Object.keys(data)
+    .filter((each) => !Object.hasOwn(weekFigures, each))
+    .slice(0, 10))
+    tell(`The working week: “${shown(key)}” is nothing that is known of a week.`);
+  return Object.fromEntries(figures) as Record<WeekFigure, number>;
+}
+
+/** One period, or what is wrong with it: the first thing, in a sentence that names the period. */
+function readPeriod(data: unknown, i: number): Period | string {
+  if (!isData(data)) return `Period ${i + 1}: “${shown(data)}” is no period.`;
+  const name = own(data, 'name');
+  if (typeof name !== 'string' || name.trim() === '' || name.length > LONGEST_NAME)
+    return `Period ${i + 1}: a name of 1 to ${LONGEST_NAME} characters is wanted.`;
+  const called = `Period “${shown(name)}”`;
+  let problem: string | undefined;
+  const number = (what: string, value: unknown, low: number, high: number, unit: string): number => {
+    if (typeof value === 'number' && value >= low && value <= high) return value === 0 ? 0 : value;
+    problem ??= `${called}: ${what}: “${shown(value)}” was given; it can be from ${low} to ${formatNumber(high, high % 1 === 0 ? 0 : 2)}${unit && ` ${unit}`}.`;
+    return low;
+  };
+  const spirit = (what: string, value: unknown): Spirit => {
+    if (!isData(value)) {
+      problem ??= `${called}: ${what}: litres and strength are missing.`;
+      return nothing;
+    }
+    return {
+      volume: litres20(number(`${what}, litres`, own(value, 'volume'), 0, MOST_LITRES, 'L')),
+      strength: strength(number(`${what}, strength`, own(value, 'strength'), 0, 100, '% vol')),
+    };
+  };
+  const standing = (when: 'opening' | 'closing'): Standing => {
+    const given = own(data, when);
+    return Object.fromEntries(
+      (Object.keys(liquids) as Liquid[]).map((liquid) => [
+        liquid,
+        spirit(`${liquids[liquid]} at the ${when}`, isData(given) ? own(given, liquid) : undefined),
+      ]),
+    ) as Record<Liquid, Spirit>;
+  };
+  const figure = (key: keyof typeof numbers) => {
+    const [what, low, high, unit] = numbers[key];
+    return number(what, own(data, key), low, high, unit);
+  };
+  const period: Period = {
+    name,
+    opening: standing('opening'),
+    closing: standing('closing'),
+    malt: kilograms(figure('malt')),
+    wort: litres20(figure('wort')),
+    originalGravity: gravity(figure('originalGravity')),
+    finalGravity: gravity(figure('finalGravity')),
+    washCharged: spirit(spirits.washCharged, own(data, 'washCharged')),
+    lowWinesMade: spirit(spirits.lowWinesMade, own(data, 'lowWinesMade')),
+    spiritMade: spirit(spirits.spiritMade, own(data, 'spiritMade')),
+    spiritSent: spirit(spirits.spiritSent, own(data, 'spiritSent')),
+  };
+  const strange = Object.keys(data).find((key) => !Object.hasOwn(period, key));
+  if (strange !== undefined)
+    problem ??= `${called}: “${shown(strange)}” is nothing that is known of a period.`;
+  return problem ?? period;
+}
+
+function read(data: unknown): PartReading<PeriodsPart> {
+  const problems: string[] = [];
+  const tell = (problem: string) => void problems.push(problem);
+  if (!isData(data)) return { value: empty, problems: [`Week and periods: “${shown(data)}” is neither.`] };
+  for (const key of Object.keys(data)
+    .filter((each) => !Object.hasOwn(empty, each))
+    .slice(0, 10))
+    tell(`Week and periods: “${shown(key)}” is nothing that is known of them.`);
+  const week = readWeek(own(data, 'week'), tell);
+  const given = own(data, 'periods') ?? [];
+  if (!Array.isArray(given)) {
+    tell(`Periods: “${shown(given)}” is no list of periods.`);
+    return { value: { week, periods: [] }, problems };
+  }
+  if (given.length > MOST_PERIODS)
+    tell(`${given.length} periods are given, and ${MOST_PERIODS} are kept; the rest is left out.`);
+  const periods: Period[] = [];
+  for (const [i, each] of (given.slice(0, MOST_PERIODS) as unknown[]).entries()) {
+    const period = readPeriod(each, i);
+    if (typeof period === 'string') tell(period);
+    else periods.push(period);
+  }
+  return { value: { week, periods }, problems };
+}
+
+const empty: PeriodsPart = { week: usualWeek, periods: [] };
+
+export const periodsPart: HousePart<PeriodsPart> = { id: 'periods', title: 'Week and periods', empty, read }; // prettier-ignore
