@@ -17,10 +17,12 @@ import {
   type NumberName,
 } from './figures.ts';
 import { nameProblem, plainName } from './name.ts';
+import { partsIn, type Parts } from './parts/part.ts';
 
 export const FORMAT = 'malt-spirit-handbook/house';
-export const VERSION = 1;
-const LONGEST = 100_000; // characters of a saved house that are still read; a house needs about 1,500
+export const VERSION = 2;
+const READ = [1, VERSION]; // version 1 had figures alone
+const LONGEST = 400_000; // characters of a saved house that are still read; figures need 1,500, a group of casks up to 1,000
 const MOST_TOLD = 60; // sentences about one text: more than a house has figures, and no flood
 
 export interface NamedHouse {
@@ -28,8 +30,13 @@ export interface NamedHouse {
   readonly house: House;
 }
 
-/** A house read from text, with a sentence for each thing that could not be used. */
-export interface Reading extends NamedHouse {
+/** A house with all that it keeps. */
+export interface WholeHouse extends NamedHouse {
+  readonly parts: Parts;
+}
+
+/** A house read from text, with a sentence for each thing that could not be used. Its parts are read where they are used. */
+export interface Reading extends WholeHouse {
   readonly problems: readonly string[];
   /** False when the text is no house at all, or of a version that cannot be read. */
   readonly isHouse: boolean;
@@ -72,9 +79,10 @@ export function propose(house: House, name: FigureName, value: unknown, gives?: 
   return isRefusal(result) ? { problem: result.refused } : { ...changed, line: result };
 }
 
-/** The text that keeps a house: JSON with its format and version. */
-export function encode({ name, house }: NamedHouse): string {
-  return JSON.stringify({ format: FORMAT, version: VERSION, name, figures: house });
+/** The text that keeps a house: JSON with its format and version; without parts where it has none. */
+export function encode({ name, house, parts = {} }: NamedHouse & Partial<WholeHouse>): string {
+  const kept = Object.keys(parts).length > 0 ? { parts } : {};
+  return JSON.stringify({ format: FORMAT, version: VERSION, name, figures: house, ...kept });
 }
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
@@ -89,9 +97,12 @@ const few = (problems: readonly string[]): readonly string[] =>
         `${problems.length - MOST_TOLD} further things in it cannot be used either.`,
       ];
 
+const noParts = (given: unknown) => ({ parts: {}, unusable: given === undefined ? [] : [given] });
+
 const unusable = (problem: string): Reading => ({
   name: builtInName,
   house: builtInHouse,
+  parts: {},
   problems: [problem],
   isHouse: false,
   isNamed: false,
@@ -113,9 +124,9 @@ export function decode(text: string): Reading {
   if (!isRecord(data) || data['format'] !== FORMAT || !isRecord(data['figures'])) {
     return unusable('The saved text is not a house of this handbook.');
   }
-  if (data['version'] !== VERSION) {
+  if (!READ.some((version) => version === data['version'])) {
     return unusable(
-      `The saved house is of version ${shown(data['version'])}; this handbook reads version ${VERSION}.`,
+      `The saved house is of version ${shown(data['version'])}; this handbook reads versions ${READ.join(' and ')}.`,
     );
   }
   const given = data['figures'];
@@ -134,6 +145,12 @@ export function decode(text: string): Reading {
       .filter((name) => !isNumberName(name) && !isChoiceName(name))
       .map((name) => `“${shown(name)}” is not a figure of this handbook.`),
   );
+  const { parts, unusable: notParts } = isRecord(data['parts'])
+    ? partsIn(data['parts'])
+    : noParts(data['parts']);
+  problems.push(
+    ...notParts.map((id) => `“${shown(id)}” is not a part of a house that this handbook can read.`),
+  );
   const house: House = { ...builtInHouse, ...Object.fromEntries(sound.map((name) => [name, given[name]])) };
   const result = line(house);
   const name = (typeof givenName === 'string' && plainName(givenName)) || builtInName;
@@ -142,9 +159,10 @@ export function decode(text: string): Reading {
     return {
       name,
       house: builtInHouse,
+      parts,
       problems: few([result.refused, ...problems]),
       isHouse: true,
       isNamed,
     };
-  return { name, house, problems: few(problems), isHouse: true, isNamed };
+  return { name, house, parts, problems: few(problems), isHouse: true, isNamed };
 }

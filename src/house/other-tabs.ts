@@ -1,13 +1,13 @@
 // What the tabs of one browser tell each other of the reader's own house, through a key of storage.
 import { keepText, keptText, keyOf } from './browser-store.ts';
-import { decode, encode, type NamedHouse } from './codec.ts';
-import { builtInHouse, builtInName, figureNames } from './figures.ts';
-import { announce, hear, latest, type Change, type Heard, type Held } from './join.ts';
+import { decode, encode, type WholeHouse } from './codec.ts';
+import { builtInHouse, builtInName } from './figures.ts';
+import { announce, hear, joinedKeys, latest, type Change, type Heard, type Held } from './join.ts';
 
 const CHANGE = keyOf('house-change'); // [from, to, number] of the last change in this browser
 const AHEAD = 86_400_000; // ms: a number further ahead of the clock, and of all numbers known here, is none of the handbook’s
 
-let told: NamedHouse = { name: builtInName, house: builtInHouse }; // the reader's own house, as all tabs know it
+let told: WholeHouse = { name: builtInName, house: builtInHouse, parts: {} }; // the reader's own house, as all tabs know it
 let stamps: Held['stamps'] = {};
 
 /** A change as a tab wrote it, strictly: nothing when a part of it cannot be read in full. */
@@ -29,14 +29,14 @@ function readChange(text: string): (Change & { readonly text: string }) | undefi
 }
 const lastStamp = () => readChange(keptText(CHANGE) ?? '')?.stamp ?? 0;
 
-/** Begins with the house that was read from storage: all its figures are as old as the last change. */
-export function beginWith(own: NamedHouse): void {
+/** Begins with the house that was read from storage: all that it keeps is as old as the last change. */
+export function beginWith(own: WholeHouse): void {
   told = own;
-  stamps = Object.fromEntries([...figureNames, 'name'].map((each) => [each, lastStamp()]));
+  stamps = Object.fromEntries([...joinedKeys, 'name'].map((each) => [each, lastStamp()]));
 }
 
 /** Tells the other tabs from what to what this one has changed the house. */
-export function tellOtherTabs(here: NamedHouse): void {
+export function tellOtherTabs(here: WholeHouse): void {
   if (encode(here) === encode(told)) return;
   const { held, change } = announce({ here, told, stamps }, Math.random(), Date.now());
   ({ told, stamps } = held);
@@ -44,14 +44,14 @@ export function tellOtherTabs(here: NamedHouse): void {
 }
 
 /** The house of this tab after a change in another, and the one that had to give way; `here` is nothing while another house is visited. */
-function joined(change: Change, here: NamedHouse | undefined): Heard {
+function joined(change: Change, here: WholeHouse | undefined): Heard {
   const heard = hear({ here: here ?? told, told, stamps }, change);
   ({ told, stamps } = heard);
   return heard;
 }
 
 /** Calls back with the text that another tab wrote, and with how it is put together with the house that this tab shows; or with nothing when what it told cannot be read. */
-export function onOtherTabs(call: (text?: string, join?: (here?: NamedHouse) => Heard) => void): void {
+export function onOtherTabs(call: (text?: string, join?: (here?: WholeHouse) => Heard) => void): void {
   addEventListener('storage', ({ key, newValue }) => {
     if (key !== CHANGE || newValue === null) return;
     const change = readChange(newValue);
@@ -61,5 +61,5 @@ export function onOtherTabs(call: (text?: string, join?: (here?: NamedHouse) => 
 }
 
 /** How a house that other tabs wrote while this page was away is put together with the one that it shows. */
-export const joinMissed = (to: NamedHouse, here: NamedHouse | undefined): Heard =>
+export const joinMissed = (to: WholeHouse, here: WholeHouse | undefined): Heard =>
   joined({ from: told, to, stamp: lastStamp() }, here);

@@ -1,5 +1,5 @@
 // The one house of the page: every island reads and writes this, and it is kept in the browser.
-import { batch, createEffect, createRoot, createSignal, on, onMount } from 'solid-js';
+import { batch, createEffect, createRoot, createSignal, on, onMount, untrack } from 'solid-js';
 import { isServer } from 'solid-js/web';
 import {
   HOUSE_KEY as KEY,
@@ -11,12 +11,13 @@ import {
   keyOf,
 } from './browser-store.ts';
 import { keepLine, lineOf } from './line-of.ts';
-import { decode, encode, propose, type NamedHouse } from './codec.ts';
+import { decode, encode, propose, type WholeHouse } from './codec.ts';
 import { builtInHouse, builtInName, type FigureName } from './figures.ts';
 import type { Giving } from '../core/line/change.ts';
-import { linkOf, textOfLink } from './link.ts';
+import { linkIfItFits, textOfLink } from './link.ts';
 import type { Trial } from './trial.ts';
 import { nameProblem } from './name.ts';
+import { withPart, type HousePart, type PartId, type Parts } from './parts/part.ts';
 import type { Heard } from './join.ts';
 import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
 import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from './shelf.ts';
@@ -34,10 +35,11 @@ const NOT_ASIDE =
   'There is no room to keep the text aside, so it stays where it is; what you change now lasts until the page is closed.';
 
 /** Where something may go wrong; each tells its own, and what one tells does not silence another. */
-type Door = 'kept' | 'shelf' | 'link' | 'browser' | 'tab' | 'news';
+type Door = 'kept' | 'shelf' | 'link' | 'browser' | 'tab' | 'news' | `part:${PartId}`;
 
 const [house, setHouse] = createSignal(builtInHouse);
 const [name, setName] = createSignal(builtInName);
+const [parts, setParts] = createSignal<Parts>({});
 const [shelf, setShelf] = createSignal<Shelf>({});
 const [visiting, setVisiting] = createSignal(false);
 const [troubles, setTroubles] = createSignal<Readonly<Partial<Record<Door, readonly string[]>>>>({});
@@ -64,11 +66,14 @@ function store(key: string, text: string): boolean {
 
 let written: string | null = null; // the text under the key, as this tab last wrote or read it
 
-const now = (): NamedHouse => ({ name: name(), house: house() });
+const now = (): WholeHouse => ({ name: name(), house: house(), parts: parts() });
 
-function take({ house, name }: NamedHouse): void {
-  setHouse(house);
-  setName(name);
+function take({ house, name, parts }: WholeHouse): void {
+  batch(() => {
+    setHouse(house);
+    setName(name);
+    setParts(parts);
+  });
 }
 
 /** Takes the house that is kept in this browser. One whose name, or all of it, cannot be read takes no name from the shelf. */
@@ -120,7 +125,7 @@ function tellOfStrange(text: string): void {
 }
 
 /** Takes what another tab wrote, put together with what was changed here in the meantime; what cannot be read changes nothing. */
-function takeFromTab(text?: string, join?: (here?: NamedHouse) => Heard): void {
+function takeFromTab(text?: string, join?: (here?: WholeHouse) => Heard): void {
   tell('news', join ? [] : [NEWS_UNREAD]);
   if (text === undefined || !join) return;
   written = text;
@@ -135,7 +140,7 @@ function takeFromTab(text?: string, join?: (here?: NamedHouse) => Heard): void {
 }
 
 /** Puts a house on the shelf that another tab's change has no room for, and tells the reader. */
-function setAside(house: NamedHouse): void {
+function setAside(house: WholeHouse): void {
   const shelf = keptShelf();
   const name = freeName(`${house.name}, set aside`, shelf);
   putOnShelf(withHouse(shelf, name, encode({ ...house, name })));
@@ -178,7 +183,7 @@ function keepInBrowser(): void {
   if (own !== null) takeKept(own);
   beginWith(now());
   startVisit();
-  createRoot(() => createEffect(on([house, name], saveSoon, { defer: true })));
+  createRoot(() => createEffect(on([house, name, parts], saveSoon, { defer: true })));
   addEventListener('pagehide', () => timer !== undefined && save());
   addEventListener('hashchange', () => textOfLink(location.hash) !== undefined && startVisit());
   addEventListener('storage', ({ key, newValue }) => {
@@ -223,6 +228,21 @@ export function changeFigure(figure: FigureName, value: unknown, gives?: Giving)
     });
   });
   return undefined;
+}
+
+/** Changes a part of the house, whole; islands do so through `usePart`. */
+export function changePart<T>(part: HousePart<T>, value: T): void {
+  setParts(withPart(parts(), part, value));
+}
+
+/** Tells what a saved part could not give, and keeps the text aside before anything is written over it. */
+export function tellOfPart(id: PartId, problems: readonly string[]): void {
+  untrack(() => {
+    const door = `part:${id}` as const;
+    if (problems.length === 0 && !troubles()[door]?.length) return;
+    if (problems.length === 0 || visiting()) tell(door, problems);
+    else tellOf(door, KEY, encode(now()), problems);
+  });
 }
 
 /** Takes the last change back, whole. */
@@ -285,15 +305,18 @@ export function dropHouse(unwanted: string): void {
   if (unwanted !== name()) putOnShelf(withoutHouse(keptShelf(), unwanted));
 }
 
-/** Opens a house from a file's text under a name of its own. Returns what was wrong; a text that is no house changes nothing. */
-export function loadHouse(text: string): readonly string[] {
+/**
+ * Opens a house from a file's text under a name of its own. Returns what was wrong, in its parts as well if `ofParts`
+ * says so; a text that is no house changes nothing.
+ */
+export function loadHouse(text: string, ofParts?: (parts: Parts) => readonly string[]): readonly string[] {
   const reading = decode(text);
   if (!reading.isHouse) return reading.problems;
   shelveOwn();
   endVisit();
   tell('link', []);
   take({ ...reading, name: freeName(reading.name, shelf()) });
-  return reading.problems;
+  return [...reading.problems, ...(ofParts?.(reading.parts) ?? [])];
 }
 
 /** Keeps the house that is visited, as one of the reader's own. */
@@ -310,8 +333,7 @@ export function leaveVisit(): void {
   tell('link', []);
   const own = keptText(KEY);
   if (own !== null) return takeKept(own);
-  setHouse(builtInHouse);
-  setName(builtInName);
+  take({ house: builtInHouse, name: builtInName, parts: {} });
 }
 
 function endVisit(): void {
@@ -333,6 +355,7 @@ export function keptAside(): readonly string[] {
 export const liveHouse = house;
 export const liveLine = () => lineOf(house());
 export const liveName = name;
+export const liveParts = parts;
 
 /**
  * The house inside an island. Until the island is mounted it answers with the built-in house, as the page was
@@ -341,7 +364,7 @@ export const liveName = name;
 export function useHouse() {
   const [mounted, setMounted] = createSignal(false);
   onMount(() => setMounted(true));
-  const text = () => encode({ name: name(), house: house() });
+  const text = () => encode(now());
   return {
     mounted,
     house: () => (mounted() ? house() : builtInHouse),
@@ -350,8 +373,8 @@ export function useHouse() {
     troubles: () => (mounted() ? [...new Set(Object.values(troubles()).flat())] : []),
     shelf: () => (mounted() ? shelf() : {}),
     visiting: () => mounted() && visiting(),
-    /** The house as a file's text, and as the end of an address. */
+    /** The house as a file's text, and as the end of an address; nothing when it is too long for one. */
     text,
-    link: () => linkOf(text()),
+    link: () => linkIfItFits(text()),
   };
 }

@@ -3,6 +3,7 @@ import { createSignal, For, Show } from 'solid-js';
 import { shown } from '../core/shown.ts';
 import { builtInName } from '../house/figures.ts';
 import { seenName } from '../house/name.ts';
+import { problemsOfParts } from '../house/parts/index.ts';
 import {
   copyHouse,
   dropHouse,
@@ -38,7 +39,7 @@ export default function HouseDesk() {
     if (!file) return;
     const read = await textOfFile(file, BIGGEST_FILE, 'a house’s file');
     if ('problem' in read) return void setSaid(read.problem);
-    const wrong = loadHouse(read.text);
+    const wrong = loadHouse(read.text, problemsOfParts);
     setSaid(
       wrong.length === 0
         ? `${name()} is open, from ${shown(file.name)}.`
@@ -46,7 +47,10 @@ export default function HouseDesk() {
     );
   };
   const share = async () => {
-    const address = `${location.origin}${location.pathname}${link()}`;
+    const end = link();
+    if (end === undefined)
+      return void setSaid(`${name()} keeps too much for a link. Save it to a file and send that.`);
+    const address = `${location.origin}${location.pathname}${end}`;
     try {
       await navigator.clipboard.writeText(address);
       setSaid('The link is copied. It carries the figures themselves; nothing was sent anywhere.');

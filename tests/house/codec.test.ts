@@ -44,7 +44,9 @@ describe('reading', () => {
     ['damaged text', '{"format":', 'damaged'],
     ['another program’s text', '{"a":1}', 'not a house'],
     ['a list', '[1,2]', 'not a house'],
-    ['a newer version', text({}, { version: 2 }), 'version 2'],
+    ['a newer version', text({}, { version: 3 }), 'version 3; this handbook reads versions 1 and 2'],
+    ['parts that are no parts', text({}, { version: 2, parts: [1] }), '“[…]” is not a part'],
+    ['an unknown part', text({}, { version: 2, parts: { portions: 3 } }), '“portions” is not a part'],
     [
       'a figure out of range',
       text({ heartEnd: 400 }),

@@ -3,12 +3,12 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { line } from '../../src/core/line/line.ts';
 import { strength } from '../../src/core/quantity.ts';
-import type { NamedHouse } from '../../src/house/codec.ts';
+import type { WholeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { announce, hear, type Change, type Held } from '../../src/house/join.ts';
 
-const start: NamedHouse = { name: 'Sallowby', house: builtInHouse };
-const changed = (of: NamedHouse, figures: Partial<NamedHouse['house']>): NamedHouse => ({
+const start: WholeHouse = { name: 'Sallowby', house: builtInHouse, parts: {} };
+const changed = (of: WholeHouse, figures: Partial<WholeHouse['house']>): WholeHouse => ({
   ...of,
   house: { ...of.house, ...figures },
 });
@@ -17,13 +17,13 @@ const changed = (of: NamedHouse, figures: Partial<NamedHouse['house']>): NamedHo
 class Tab {
   held: Held = { here: start, told: start, stamps: {} };
   unheard: Change[] = [];
-  setAside: NamedHouse[] = [];
+  setAside: WholeHouse[] = [];
   other!: Tab;
   chance: number;
   constructor(chance: number) {
     this.chance = chance;
   }
-  change(figures: Partial<NamedHouse['house']>) {
+  change(figures: Partial<WholeHouse['house']>) {
     this.held = { ...this.held, here: changed(this.held.here, figures) };
   }
   write() {
@@ -97,13 +97,54 @@ test('of one figure changed in both at once the same value wins in both', () => 
   );
 });
 
+const keeping = (of: WholeHouse, parts: WholeHouse['parts']): WholeHouse => ({
+  ...of,
+  parts: { ...of.parts, ...parts },
+});
+
+test('parts changed in two tabs are both kept, beside the figures, and of one part the same value wins in both', () => {
+  fc.assert(
+    fc.property(fc.array(step, { maxLength: 40 }), (steps) => {
+      const tabs = two();
+      const last: Record<string, unknown> = {};
+      for (const { tab, what, value } of steps) {
+        const it = tabs[tab]!;
+        if (what !== 'change') it[what as 'write' | 'hear']();
+        else {
+          const part = tab === 0 ? 'plant' : 'stock';
+          last[part] = { value };
+          it.held = { ...it.held, here: keeping(it.held.here, { [part]: { value }, facts: { value } }) };
+          it.change({ heartEnd: strength(58 + value / 4) });
+        }
+      }
+      settle(tabs);
+      const [one, other] = tabs.map(({ held }) => held.here);
+      expect(one).toEqual(other);
+      expect(one!.parts).toMatchObject(last);
+    }),
+    { numRuns: 500 },
+  );
+});
+
+test('a part taken away in one tab goes from the other too, and what the other has not told yet stays', () => {
+  const [one, other] = two();
+  for (const tab of [one, other])
+    tab.held = { here: keeping(start, { plant: [1] }), told: keeping(start, { plant: [1] }), stamps: {} };
+  one.held = { ...one.held, here: { ...one.held.here, parts: {} } };
+  one.write();
+  other.held = { ...other.held, here: keeping(other.held.here, { stock: [2] }) };
+  settle([one, other]);
+  expect(one.held.here.parts).toEqual({ stock: [2] });
+  expect(other.held.here).toEqual(one.held.here);
+});
+
 test('another house, opened in one tab, is opened in the other, whatever was changed there', () => {
   const [one, other] = two();
   one.change({ fillingStrength: strength(62) });
   one.write();
   other.held = {
     ...other.held,
-    here: { name: 'Thornwath', house: { ...builtInHouse, heartEnd: strength(60) } },
+    here: { name: 'Thornwath', house: { ...builtInHouse, heartEnd: strength(60) }, parts: {} },
   };
   settle([one, other]);
   expect(one.held.here).toEqual(other.held.here);

@@ -37,7 +37,7 @@ test('a house goes to a file and comes back', async ({ page }) => {
     page.getByRole('button', { name: 'Save to a file' }).click(),
   ]);
   const text = readFileSync((await download.path())!, 'utf8');
-  expect(JSON.parse(text)).toMatchObject({ format: KEY, version: 1, figures: { yearsInWood: 14 } });
+  expect(JSON.parse(text)).toMatchObject({ format: KEY, version: 2, figures: { yearsInWood: 14 } });
   await page.getByRole('button', { name: /Put all figures back/ }).click();
   await expect(page.locator('#house-yearsInWood')).toHaveValue('10');
   await give(page, 'back.json', text);
@@ -47,7 +47,7 @@ test('a house goes to a file and comes back', async ({ page }) => {
 for (const [what, text, says] of [
   ['damaged', '{"format":', 'damaged'],
   ['foreign', '{"beer":1}', 'not a house'],
-  ['newer', textOf('X', {}).replace('"version":1', '"version":9'), 'version 9'],
+  ['newer', textOf('X', {}).replace('"version":2', '"version":9'), 'version 9'],
   ['huge', `"${'x'.repeat(1_200_000)}"`, 'at most'],
   ['markup', '<script>alert(1)</script>', 'damaged'],
 ] as const) {
