@@ -137,7 +137,7 @@ describe('sizes', () => {
     for (const size of [10, 30, 125, 190.5, 1000])
       expect(readGroup(barrels('2016', 1, { size, filledVolume: size }))).toHaveProperty('group');
     for (const size of [0, 9.9, 1000.1, 9000, -200, NaN, '200'])
-      expect(readGroup({ ...barrels('2016'), size })).toHaveProperty('problems');
+      expect(readGroup({ ...barrels('2016'), size })).toHaveProperty('faults');
   });
 });
 

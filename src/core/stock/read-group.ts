@@ -7,7 +7,12 @@ import { fieldNames, fields, ROOMIEST, type CaskGroup, type Field, type FieldNam
 const LONGEST = 40; // characters of a name or a store
 const EARLIEST = '1850'; // no cask in a register is older
 
-export type GroupRead = { readonly group: CaskGroup } | { readonly problems: readonly string[] };
+/** What is wrong with a group, in a sentence that begins with its field. */
+export interface Fault {
+  readonly field?: FieldName;
+  readonly says: string;
+}
+export type GroupRead = { readonly group: CaskGroup } | { readonly faults: readonly Fault[] };
 
 /** What is wrong with one value of a field by itself, or nothing. */
 export function fieldProblem(name: FieldName, given: unknown): string | undefined {
@@ -34,11 +39,12 @@ export function fieldProblem(name: FieldName, given: unknown): string | undefine
 }
 
 /** What in a group contradicts itself, or the year in which the house opened, or today, as 2026-11-28. */
-function contradictions(group: CaskGroup, opened?: number, today?: string): readonly string[] {
+function contradictions(group: CaskGroup, opened?: number, today?: string): readonly Fault[] {
   const { size, filled, filledVolume, filledStrength } = group;
   const { regauged, regaugedVolume, regaugedStrength } = group;
-  const sentences: string[] = [];
-  const say = (field: FieldName, sentence: string) => sentences.push(`${fields[field].label}: ${sentence}`);
+  const faults: Fault[] = [];
+  const say = (field: FieldName, why: string) =>
+    faults.push({ field, says: `${fields[field].label}: ${why}` });
   const litres = (volume: number) => `${formatNumber(volume, volume % 1 === 0 ? 0 : 1)} L`;
   if (opened !== undefined && lastDay(filled) < `${opened}`)
     say('filled', `${filled} is before the house opened, in ${opened}.`);
@@ -46,10 +52,10 @@ function contradictions(group: CaskGroup, opened?: number, today?: string): read
   if (filledVolume > ROOMIEST * size)
     say('filledVolume', `${litres(filledVolume)} do not go into a cask of ${litres(size)}.`);
   const given = [regauged, regaugedVolume, regaugedStrength].filter((each) => each !== undefined);
-  if (given.length === 0) return sentences;
+  if (given.length === 0) return faults;
   if (regauged === undefined || regaugedVolume === undefined || regaugedStrength === undefined) {
     say('regauged', 'a regauge needs its day, its litres and its strength.');
-    return sentences;
+    return faults;
   }
   if (lastDay(regauged) < firstDay(filled))
     say('regauged', `${regauged} is before the cask was filled, on ${filled}.`);
@@ -58,7 +64,7 @@ function contradictions(group: CaskGroup, opened?: number, today?: string): read
     say('regaugedVolume', `${litres(regaugedVolume)} are more than the ${litres(filledVolume)} filled.`);
   else if (regaugedVolume * regaugedStrength > filledVolume * filledStrength)
     say('regaugedStrength', 'there would be more alcohol in the cask than was filled.');
-  return sentences;
+  return faults;
 }
 
 /**
@@ -70,14 +76,17 @@ export function readGroup(
   opened?: number,
   today?: string,
 ): GroupRead {
-  const problems = fieldNames
-    .map((name) => fieldProblem(name, given[name]))
-    .filter((each) => each !== undefined);
+  const faults: Fault[] = fieldNames.flatMap((field) => {
+    const says = fieldProblem(field, given[field]);
+    return says === undefined ? [] : [{ field, says }];
+  });
   const strange = Object.keys(given).filter((key) => !Object.hasOwn(fields, key));
-  problems.push(...strange.map((key) => wasGiven('A field', key, 'the register has none of that name.')));
-  if (problems.length > 0) return { problems };
+  faults.push(
+    ...strange.map((key) => ({ says: wasGiven('A field', key, 'the register has none of that name.') })),
+  );
+  if (faults.length > 0) return { faults };
   const told = fieldNames.filter((name) => given[name] !== undefined);
   const group = Object.fromEntries(told.map((name) => [name, given[name]])) as unknown as CaskGroup;
-  const faults = contradictions(group, opened, today);
-  return faults.length > 0 ? { problems: faults } : { group };
+  const contrary = contradictions(group, opened, today);
+  return contrary.length > 0 ? { faults: contrary } : { group };
 }

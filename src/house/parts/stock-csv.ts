@@ -5,7 +5,7 @@ import { rowsOf, separatorOf, separators } from '../../core/reading/separated.ts
 import { shown } from '../../core/shown.ts';
 import { isDay } from '../../core/stock/days.ts';
 import { fieldNames, fields, type CaskGroup, type Field, type FieldName } from '../../core/stock/group.ts';
-import { readGroup } from '../../core/stock/read-group.ts';
+import { readGroup, type Fault, type GroupRead } from '../../core/stock/read-group.ts';
 import { MOST_GROUPS, rowProblem } from './stock.ts';
 
 export const MOST_TEXT = 1_000_000; // characters or bytes of a table
@@ -73,6 +73,17 @@ function listed(rows: readonly number[]): string {
   return runs.map((run) => (run.length === 1 ? `${run[0]}` : `${run[0]} to ${run.at(-1)}`)).join(', ');
 }
 
+/** Reads one group from texts as they stand in the fields of a form, by the same rules as the cells of a table. */
+export function readTexts(
+  texts: Readonly<Partial<Record<FieldName, string>>>,
+  opened?: number,
+  today?: string,
+): GroupRead {
+  const told = fieldNames.filter((name) => (texts[name] ?? '').trim() !== '');
+  const given = Object.fromEntries(told.map((name) => [name, valueOf(fields[name], texts[name]!.trim())]));
+  return readGroup(given, opened, today);
+}
+
 const unread = (problem: string): TableRead => ({ groups: [], problems: [problem], how: '' });
 
 /**
@@ -100,7 +111,7 @@ export function readTable(text: string, opened?: number, today?: string): TableR
       problems.push(`The column “${fields[name].label}” is there twice; the first is read.`);
   });
   const bad: number[] = [];
-  const refuse = (row: number, name: unknown, faults: readonly string[]) => {
+  const refuse = (row: number, name: unknown, faults: readonly Pick<Fault, 'says'>[]) => {
     if (problems.length < MOST_TOLD) problems.push(rowProblem(row, name, faults));
     else bad.push(row);
   };
@@ -117,8 +128,8 @@ export function readTable(text: string, opened?: number, today?: string): TableR
     });
     const read = readGroup(given, opened, today);
     const over = cells.slice(columns.length).some((cell) => cell.trim() !== '');
-    if (over) refuse(i + 2, given.name, ['it has more cells than there are headings.']);
-    else if ('problems' in read) refuse(i + 2, given.name, read.problems);
+    if (over) refuse(i + 2, given.name, [{ says: 'it has more cells than there are headings.' }]);
+    else if ('faults' in read) refuse(i + 2, given.name, read.faults);
     else groups.push(read.group);
   });
   if (bad.length > 0) problems.push(`These rows cannot be taken either: ${listed(bad)}.`);

@@ -3,7 +3,7 @@ import { allowed, wasGiven } from '../../core/format.ts';
 import { shown } from '../../core/shown.ts';
 import type { Unlisted } from '../../core/stock/counted.ts';
 import type { CaskGroup } from '../../core/stock/group.ts';
-import { readGroup } from '../../core/stock/read-group.ts';
+import { readGroup, type Fault } from '../../core/stock/read-group.ts';
 import type { HousePart } from './part.ts';
 
 export interface Stock extends Unlisted {
@@ -45,10 +45,10 @@ export function besideProblem(name: BesideName, given: unknown): string | undefi
 }
 
 /** One sentence for a row that cannot be taken: its number, its name, its first fault, and whether there are more. */
-export function rowProblem(row: number, name: unknown, faults: readonly string[]): string {
+export function rowProblem(row: number, name: unknown, faults: readonly Pick<Fault, 'says'>[]): string {
   const called = typeof name === 'string' && name !== '' ? ` (“${shown(name)}”)` : '';
   const more = faults.length > 1 ? ` It has ${faults.length - 1} more.` : '';
-  return `Row ${row}${called}: ${faults[0]}${more}`;
+  return `Row ${row}${called}: ${faults[0]!.says}${more}`;
 }
 
 /** Sentences, but not without end. */
@@ -83,7 +83,7 @@ export const stock: HousePart<Stock> = {
     const groups = rows.slice(0, MOST_GROUPS).flatMap((row, i) => {
       const read = readGroup(isRecord(row) ? row : {}, beside.opened);
       if ('group' in read) return [read.group];
-      problems.push(rowProblem(i + 1, isRecord(row) ? row['name'] : undefined, read.problems));
+      problems.push(rowProblem(i + 1, isRecord(row) ? row['name'] : undefined, read.faults));
       return [];
     });
     return { value: { ...beside, groups }, problems: few(problems) };
