@@ -31,7 +31,7 @@ import {
   type StoreFigures,
 } from '../../src/core/stock/held.ts';
 import { readGroup } from '../../src/core/stock/read-group.ts';
-import { namedSizes, nameOfSize } from '../../src/core/stock/sizes.ts';
+import { casksOf, namedSizes } from '../../src/core/stock/sizes.ts';
 import { stockOn } from '../../src/core/stock/totals.ts';
 import gallons from '../reference/stock.json' with { type: 'json' };
 import kept from '../reference/maturing.json' with { type: 'json' };
@@ -126,16 +126,16 @@ describe('sizes', () => {
     }
     for (const { name, gallons: each } of gallons.gallons.rows)
       expect(apart(namedSizes[name]!, each * gallons.gallons.litres), name).toBeLessThan(0.01);
-    expect([nameOfSize(125), nameOfSize(500), nameOfSize(180)]).toEqual([
-      'quarter cask',
-      'butt',
-      'cask of 180 L',
+    expect([casksOf(1, 125), casksOf(40, 500), casksOf(2, 180)]).toEqual([
+      '1 quarter cask',
+      '40 butts',
+      '2 casks of 180 L',
     ]);
   });
 
   test('a cask is of any size from 10 to 1,000 L, and no other', () => {
     for (const size of [10, 30, 125, 190.5, 1000])
-      expect(readGroup(barrels('2016', 1, { size, filledVolume: size }))).toHaveProperty('group');
+      expect(readGroup({ ...barrels('2016', 1, { size, filledVolume: size }) })).toHaveProperty('group');
     for (const size of [0, 9.9, 1000.1, 9000, -200, NaN, '200'])
       expect(readGroup({ ...barrels('2016'), size })).toHaveProperty('faults');
   });

@@ -1,4 +1,5 @@
 // Casks that have a name, by what they hold; a cask may be of any other size.
+import { formatCount } from '../format.ts';
 import { litres, type Quantity } from '../quantity.ts';
 
 /** Smallest and largest cask that the register takes, L: from a teaching cask to beyond every law's 700 L. */
@@ -21,7 +22,8 @@ export const namedSizes: Readonly<Record<string, Quantity<'volume'>>> = {
   gorda: litres(700), // 185 US gallons, a cask guide
 };
 
-/** The name of a cask of just this size, or “cask of 180 L”; of two names the first. */
-export function nameOfSize(size: number): string {
-  return Object.entries(namedSizes).find(([, litres]) => litres === size)?.[0] ?? `cask of ${size} L`;
+/** So many casks of a size in words: 40 butts, 2 casks of 180 L. A size with two names has the first. */
+export function casksOf(many: number, size: number): string {
+  const name = Object.entries(namedSizes).find(([, litres]) => litres === size)?.[0];
+  return name === undefined ? `${formatCount(many, 'cask')} of ${size} L` : formatCount(many, name);
 }
