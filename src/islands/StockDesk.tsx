@@ -10,7 +10,6 @@ import { stock, type Stock } from '../house/parts/stock.ts';
 import { useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
 import { Chart } from './Chart.tsx';
-import { focusAfter } from './focus-after.ts';
 import { StockCounted } from './StockCounted.tsx';
 import { StockDump } from './StockDump.tsx';
 import { StockGroupForm } from './StockGroupForm.tsx';
@@ -29,12 +28,20 @@ const byAge = ({ byAge }: StockTotals): ChartData => ({
   ],
 }); // prettier-ignore
 
+const litres = (alcohol: number) => `${formatNumber(alcohol, 0)} L`;
+
+/** What was done, told under the part of the page where it was done. */
+interface Said {
+  readonly at: 'groups' | 'dump' | 'table';
+  readonly says: string;
+}
+
 export default function StockDesk() {
   const { value: register, set } = usePart(stock);
   const { house, line, name } = useHouse();
   const [day, setDay] = createSignal('');
   const [editing, setEditing] = createSignal<number | 'new'>();
-  const [said, setSaid] = createSignal('');
+  const [said, setSaid] = createSignal<Said>();
   const [before, setBefore] = createSignal<Stock>();
   let desk: HTMLDivElement | undefined;
   onMount(() => setDay(today()));
@@ -44,15 +51,16 @@ export default function StockDesk() {
     day() === '' ? undefined : lossByRegauges(register().groups, house().indrink, day()),
   );
   /** Takes a register, and keeps the one before it until the next change; returns the first thing that was wrong. */
-  const change = (next: Stock, says = ''): string | undefined => {
+  const change = (next: Stock, done?: Said): string | undefined => {
     const old = register();
     const [problem] = set(next);
     if (problem !== undefined) return problem;
-    setBefore(says === '' ? undefined : old);
-    setSaid(says);
+    setBefore(done && old);
+    setSaid(done);
     return undefined;
   };
-  const withGroups = (groups: readonly CaskGroup[], says: string) => change({ ...register(), groups }, says);
+  const withGroups = (groups: readonly CaskGroup[], at: Said['at'], says: string) =>
+    change({ ...register(), groups }, { at, says });
   const sentence = () =>
     totals()
       ? `${formatCount(totals()!.all.casks, 'cask')}, ${format(totals()!.all.alcohol, 'alcohol')}.`
@@ -60,31 +68,31 @@ export default function StockDesk() {
   useAnnouncement(
     'stock',
     () => [said(), totals()],
-    () => `${said()} ${sentence()}`.trim(),
+    () => `${said()?.says ?? ''} ${sentence()}`.trim(),
     () => desk,
   );
   const group = () => {
     const at = editing();
     return typeof at === 'number' ? register().groups[at] : undefined;
   };
-  const formTitle = () => document.getElementById('group-form-title');
-  const close = (event?: Event) => {
+  const focusOn = (id: string) => queueMicrotask(() => document.getElementById(id)?.focus());
+  const close = () => {
     const at = editing();
     setEditing(undefined);
-    if (event) focusAfter(event, () => document.getElementById(typeof at === 'number' ? `group-row-${at}` : 'group-add')); // prettier-ignore
+    focusOn(typeof at === 'number' ? `group-row-${at}` : 'group-add');
   };
   const keep = (kept: CaskGroup): string | undefined => {
     const [at, groups] = [editing(), register().groups];
     const next = typeof at === 'number' ? groups.map((old, i) => (i === at ? kept : old)) : [...groups, kept];
-    const wrong = withGroups(next, `${titleOf(kept)} is in the register.`);
+    const wrong = withGroups(next, 'groups', `${titleOf(kept)} is in the register.`);
     if (wrong === undefined) close();
     return wrong;
   };
   const drop = () => {
-    const at = editing();
-    const gone = group();
-    close();
-    if (gone) withGroups(register().groups.filter((_, i) => i !== at), `${titleOf(gone)} is taken out.`); // prettier-ignore
+    const [at, gone] = [editing(), group()!];
+    setEditing(undefined);
+    withGroups(register().groups.filter((_, i) => i !== at), 'groups', `${titleOf(gone)} is taken out.`); // prettier-ignore
+    focusOn('group-add');
   };
   const empty = (casks: ReadonlyMap<number, number>) => {
     const { groups, emptied, ...rest } = register();
@@ -94,8 +102,32 @@ export default function StockDesk() {
       return still > 0 ? [{ ...each, casks: still }] : [];
     });
     const counted = emptied === undefined ? {} : { emptied: emptied + gone };
-    change({ ...rest, ...counted, groups: left }, `${formatCount(gone, 'cask')} taken out of the register.`);
+    change({ ...rest, ...counted, groups: left }, { at: 'dump', says: `${formatCount(gone, 'cask')} taken out of the register.` }); // prettier-ignore
   };
+
+  /** What was done in a part, with the way back. */
+  const told = (at: Said['at']) => (
+    <Show when={said()?.at === at}>
+      <p class="remark said">
+        {said()!.says}{' '}
+        <Show when={before()}>
+          {(old) => (
+            <button
+              type="button"
+              onClick={() => {
+                set(old());
+                setBefore(undefined);
+                setSaid({ at, says: 'The register is as it was.' });
+                focusOn('group-add');
+              }}
+            >
+              Put it back as it was
+            </button>
+          )}
+        </Show>
+      </p>
+    </Show>
+  );
 
   return (
     <div ref={desk} class="stock-desk">
@@ -109,14 +141,11 @@ export default function StockDesk() {
           }
         >
           <div class="results">
-            <dl class="headline">
-              <Row says="Casks">{totals() ? formatNumber(totals()!.all.casks, 0) : '…'}</Row>
-              <Row says="In them">{totals() ? format(totals()!.all.alcohol, 'alcohol', 0) : '…'}</Row>
-            </dl>
             <dl class="others">
-              <Row says="Lost to the air in the year to come">
-                {totals() ? format(totals()!.yearsLoss, 'alcohol', 0) : '…'}
-              </Row>
+              <Row says="Casks">{totals() ? formatNumber(totals()!.all.casks, 0) : '…'}</Row>
+              <Row says="Spirit in them">{totals() ? format(totals()!.all.volume, 'volume20') : '…'}</Row>
+              <Row says="Pure alcohol in them">{totals() ? litres(totals()!.all.alcohol) : '…'}</Row>
+              <Row says="Pure alcohol lost in a year">{totals() ? litres(totals()!.yearsLoss) : '…'}</Row>
               <Row says="Casks laid elsewhere">
                 {totals() ? formatNumber(totals()!.elsewhere.casks, 0) : '…'}
               </Row>
@@ -128,35 +157,13 @@ export default function StockDesk() {
           <div class="by-age">
             <Show when={totals()}>{(now) => <Chart of={byAge(now())} />}</Show>
           </div>
-          <Show when={regauged()}>
-            {(found) => (
-              <p class="remark">
-                {formatCount(found().groups, 'regauged group')}: {format(found().loss, 'percent')} of the
-                alcohol leaves in a year. Your figure for the store is{' '}
-                {format(house().alcoholLoss, 'percent')}.
-              </p>
-            )}
+          <Show when={register().groups.some((each) => each.regauged !== undefined)}>
+            <p class="remark">
+              {regauged() ? formatCount(regauged()!.groups, 'regauged group') : '… regauged groups'}:{' '}
+              {regauged() ? format(regauged()!.loss, 'percent') : '…'} of the alcohol leaves in a year. Your
+              figure for the store is {format(house().alcoholLoss, 'percent')}.
+            </p>
           </Show>
-        </Show>
-        <Show when={said()}>
-          <p class="remark said">
-            {said()}{' '}
-            <Show when={before()}>
-              {(old) => (
-                <button
-                  type="button"
-                  onClick={(event) => {
-                    set(old());
-                    setBefore(undefined);
-                    setSaid('The register is as it was.');
-                    focusAfter(event, () => document.getElementById('group-add'));
-                  }}
-                >
-                  Put it back as it was
-                </button>
-              )}
-            </Show>
-          </p>
         </Show>
       </section>
       <section class="calculator stock" aria-labelledby="stock-groups-title">
@@ -168,10 +175,16 @@ export default function StockDesk() {
             house={house()}
             edit={(at) => {
               setEditing(at);
-              queueMicrotask(() => formTitle()?.focus());
+              focusOn('group-form-title');
             }}
           />
+          <p class="meaning">
+            Your mean cask, {format(line().casks.meanSize, 'volume')}, would give{' '}
+            {formatCount(Math.floor(line().bottling.bottlesPerCask), 'bottle')} after{' '}
+            {formatCount(house().yearsInWood, 'year')}. It stands in no store: each cask gives its own.
+          </p>
         </Show>
+        {told('groups')}
         <Show
           keyed
           when={editing() === undefined ? undefined : `${editing()}`}
@@ -182,7 +195,7 @@ export default function StockDesk() {
                 id="group-add"
                 onClick={() => {
                   setEditing('new');
-                  queueMicrotask(() => formTitle()?.focus());
+                  focusOn('group-form-title');
                 }}
               >
                 Add a group
@@ -200,9 +213,18 @@ export default function StockDesk() {
           />
         </Show>
       </section>
-      <StockDump register={register()} house={house()} day={day()} empty={empty} />
+      <Show when={register().groups.length > 0}>
+        <StockDump register={register()} house={house()} day={day()} empty={empty} />
+      </Show>
+      {told('dump')}
       <StockCounted register={register()} line={line()} day={day()} change={change} />
-      <StockTable register={register()} name={name()} day={day()} take={withGroups} />
+      <StockTable
+        register={register()}
+        name={name()}
+        day={day()}
+        take={(groups, says) => withGroups(groups, 'table', says)}
+      />
+      {told('table')}
     </div>
   );
 }

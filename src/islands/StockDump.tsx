@@ -42,7 +42,7 @@ export function StockDump(props: StockDumpProps) {
     return `There ${there === 1 ? 'is 1 cask' : `are ${formatNumber(there, 0)} casks`} in this group; give a whole number up to that.`;
   };
   const found = createMemo(() => {
-    if (props.day === '' || groups().length === 0) return undefined;
+    if (props.day === '') return undefined;
     if (!isDay(day()) || day().length < 10) return { refused: 'Give the day on which they are emptied.' };
     const dumped: Dumped[] = [];
     for (const line of lines()) {
@@ -137,7 +137,7 @@ export function StockDump(props: StockDumpProps) {
             <div class="results">
               <dl class="others">
                 <Row says="In the vat">
-                  {format(now().vatting.volume, 'volume20')} {format(now().vatting.strength, 'strength')}
+                  {format(now().vatting.volume, 'volume20')} at {format(now().vatting.strength, 'strength')}
                 </Row>
                 <Row says={`Water, down to ${format(props.house.bottlingStrength, 'strength')}`}>
                   {format(now().run.reduction.waterVolume, 'volume20')}
@@ -157,12 +157,12 @@ export function StockDump(props: StockDumpProps) {
             </p>
             <Show when={now().barred.length > 0}>
               <div class="remark">
-                <p>What these casks do not meet:</p>
+                <p>Rules that these casks do not meet:</p>
                 <ul>
                   <For each={now().barred}>
                     {({ asks, names }) => (
                       <li>
-                        {asks}: {names.join('; ')}.
+                        {asks} ({names.join('; ')})
                       </li>
                     )}
                   </For>

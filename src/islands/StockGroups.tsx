@@ -59,41 +59,43 @@ export function StockGroups(props: StockGroupsProps) {
 
   return (
     <>
-      <table class="groups">
-        <thead>
-          <tr>
-            <th scope="col">Group</th>
-            <th scope="col" class="number">
-              In each now
-            </th>
-            <th scope="col" class="number">
-              Bottles from one
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          <For each={rows()}>
-            {(group, row) => (
-              <tr>
-                <th scope="row">
-                  <button
-                    type="button"
-                    id={`group-row-${at() + row()}`}
-                    aria-label={`Change ${titleOf(group)}`}
-                    onClick={() => props.edit(at() + row())}
-                  >
-                    {titleOf(group)}
-                  </button>
-                  <span class="meaning">{described(group)}</span>
-                  <Show when={trouble(row())}>{(says) => <span class="problem">{says()}</span>}</Show>
-                </th>
-                <td class="number">{inEach(row())}</td>
-                <td class="number">{bottles(row())}</td>
-              </tr>
-            )}
-          </For>
-        </tbody>
-      </table>
+      <div class="table" tabindex="0" role="group" aria-label="Groups of casks">
+        <table class="groups">
+          <thead>
+            <tr>
+              <th scope="col">Group</th>
+              <th scope="col" class="number">
+                In each now
+              </th>
+              <th scope="col" class="number">
+                Bottles from one
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={rows()}>
+              {(group, row) => (
+                <tr>
+                  <th scope="row">
+                    <button
+                      type="button"
+                      id={`group-row-${at() + row()}`}
+                      aria-label={`Change ${titleOf(group)}`}
+                      onClick={() => props.edit(at() + row())}
+                    >
+                      {titleOf(group)}
+                    </button>
+                    <span class="meaning">{described(group)}</span>
+                    <Show when={trouble(row())}>{(says) => <span class="problem">{says()}</span>}</Show>
+                  </th>
+                  <td class="number">{inEach(row())}</td>
+                  <td class="number">{bottles(row())}</td>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+      </div>
       <Show when={pages() > 1}>
         <p class="actions">
           Groups {at() + 1} to {at() + rows().length} of {props.groups.length}{' '}
