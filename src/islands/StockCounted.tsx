@@ -96,34 +96,36 @@ export function StockCounted(props: StockCountedProps) {
             </dl>
             <details class="working">
               <summary>The same by size of cask</summary>
-              <table>
-                <thead>
-                  <tr>
-                    <th scope="col">Size</th>
-                    <th scope="col" class="number">
-                      Counted
-                    </th>
-                    <th scope="col" class="number">
-                      Reckoned
-                    </th>
-                    <th scope="col" class="number">
-                      Difference
-                    </th>
-                  </tr>
-                </thead>
-                <tbody>
-                  <For each={found().bySize}>
-                    {({ size, counted, computed }) => (
-                      <tr>
-                        <th scope="row">{title(size)}</th>
-                        <td class="number">{whole(counted)}</td>
-                        <td class="number">{whole(computed)}</td>
-                        <td class="number">{whole(Math.round(computed) - counted)}</td>
-                      </tr>
-                    )}
-                  </For>
-                </tbody>
-              </table>
+              <div class="table" tabindex="0" role="group" aria-label="Casks by size">
+                <table>
+                  <thead>
+                    <tr>
+                      <th scope="col">Size</th>
+                      <th scope="col" class="number">
+                        Counted
+                      </th>
+                      <th scope="col" class="number">
+                        Reckoned
+                      </th>
+                      <th scope="col" class="number">
+                        Difference
+                      </th>
+                    </tr>
+                  </thead>
+                  <tbody>
+                    <For each={found().bySize}>
+                      {({ size, counted, computed }) => (
+                        <tr>
+                          <th scope="row">{title(size)}</th>
+                          <td class="number">{whole(counted)}</td>
+                          <td class="number">{whole(computed)}</td>
+                          <td class="number">{whole(Math.round(computed) - counted)}</td>
+                        </tr>
+                      )}
+                    </For>
+                  </tbody>
+                </table>
+              </div>
             </details>
           </div>
         )}
