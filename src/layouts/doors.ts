@@ -42,10 +42,18 @@ export const doors: readonly Door[] = [
       {
         links: [
           { href: '/house/', text: 'Your house', says: 'put in its figures' },
-          { href: '/house/hand-on/', text: 'Hand your house on', says: 'to a phone, in a file' },
           { href: '/script/', text: 'Check a talk', says: 'paste what you say' },
           { href: '/cross-check/', text: 'Check a few figures', says: 'do they agree?' },
           { href: '/cards/', text: 'Pocket cards', says: 'for rooms without phones' },
+        ],
+      },
+      {
+        links: [
+          { href: '/house/plant/', text: 'Stills and vessels' },
+          { href: '/house/week/', text: 'The week' },
+          { href: '/house/period/', text: 'The stillhouse balance' },
+          { href: '/house/stock/', text: 'Casks in store' },
+          { href: '/house/hand-on/', text: 'Hand your house on' },
         ],
       },
     ],

@@ -138,6 +138,25 @@ const uses: readonly {
     shows: '.plant-says li',
   },
   {
+    what: 'the register of casks: a group with a fault, a bottling, a year that cannot be and a table with a bad row',
+    address: '/house/stock/',
+    part: '.stock-desk',
+    use: async (page) => {
+      await page.locator('.stock .working > summary').first().click();
+      await button(page, 'Change Butts 2017').click();
+      await page.locator('.group-form summary').click();
+      await page.locator('#group-size').fill('9000');
+      await page.locator('#dump-add').selectOption({ label: 'Barrels 2025' });
+      await page.locator('#stock-opened').fill('2020');
+      await page
+        .locator('#stock-text')
+        .fill(
+          'Casks;Size (L);Filled on;Filled with (L);Filled at (% vol)\n4;200;2016;195;63.5\n-4;200;2016;195;63.5',
+        );
+    },
+    shows: '.table-read .problem',
+  },
+  {
     what: 'a visit by link',
     address: `/house/${thornwath}`,
     part: '.visit',

@@ -44,6 +44,7 @@ export interface CaskYear extends Portion {
 const REFERENCE = strength(63.5); // % vol at which the steady humidity is stated; customary filling strength, no source
 const STEPS = 12; // fewest Runge–Kutta steps in a year
 const STEPS_TO_PACE = 73; // steps in a year for each unit of the pace, 1/year, where a cask loses faster than measured
+const FEWER = 6; // times fewer steps where only the end of the years is asked for
 const MOST_LOSS = 30; // % of the alcohol in a year, as far as a cask is followed
 
 /** Vapour of ethanol and of water over the spirit in the wood, each as a share of that over the pure liquid. */
@@ -92,7 +93,31 @@ export function lossInStore(plan: Pick<CaskPlan, 'cask' | 'store'>): Quantity<'p
  * Source: teaching form after the published direction of the effect (Reid & Ward 1994 in Conner, Reid & Jack 2003);
  * its two constants come from `store`, not from a publication.
  */
-export function ageCask({ volume, strength, cask, store, years: span }: CaskPlan): readonly CaskYear[] {
+export function ageCask(plan: CaskPlan): readonly CaskYear[] {
+  const { filled, leaving, steps } = courseOf(plan);
+  const span = plan.years;
+  const record = [{ year: years(0), ...portionOf(filled) }];
+  let left = filled;
+  const follow = (until: number, time: number) => {
+    for (let i = 0; i < steps; i++) left = stepOn(left, leaving, time / steps);
+    record.push({ year: years(until), ...portionOf(left) });
+  };
+  for (let year = 1; year <= span; year++) follow(year, 1);
+  if (span % 1 > 0) follow(span, span % 1);
+  return record;
+}
+
+/** The cask at the end of its years, and none before: the end of `ageCask` to a ten-thousandth of the filling, in a sixth of the steps, for many casks at once. */
+export function caskAfter(plan: CaskPlan): Portion {
+  const { filled, leaving, steps } = courseOf(plan);
+  const many = Math.ceil((plan.years * steps) / FEWER);
+  let left = filled;
+  for (let i = 0; i < many; i++) left = stepOn(left, leaving, plan.years / many);
+  return portionOf(left);
+}
+
+/** How a cask begins, and what leaves it in a year, kilomoles, with the steps that a year is followed in. */
+function courseOf({ volume, strength, cask, store, years: span }: CaskPlan) {
   within('The filling, L,', volume, Number.MIN_VALUE, cask.size);
   within('The years in wood', span, 0, 80);
   within('The alcohol lost in a year, %,', lossInStore({ cask, store }), 0, MOST_LOSS);
@@ -109,7 +134,6 @@ export function ageCask({ volume, strength, cask, store, years: span }: CaskPlan
   const steps = fastest === 1 ? STEPS : Math.max(STEPS, Math.ceil(STEPS_TO_PACE * rate * fastest));
   const mass = ({ ethanol, water }: Amounts) => ethanol * ETHANOL_MOLAR_MASS + water * WATER_MOLAR_MASS;
 
-  /** Kilomoles leaving in a year. */
   const leaving = (left: Amounts): Amounts => {
     const wetted = mass(left) / mass(filled);
     const { ethanol, water } = activitiesOf(left);
@@ -118,16 +142,7 @@ export function ageCask({ volume, strength, cask, store, years: span }: CaskPlan
       water: wetted * waterPace * (water - store.humidity / 100),
     };
   };
-
-  const record = [{ year: years(0), ...portionOf(filled) }];
-  let left = filled;
-  const follow = (until: number, time: number) => {
-    for (let i = 0; i < steps; i++) left = stepOn(left, leaving, time / steps);
-    record.push({ year: years(until), ...portionOf(left) });
-  };
-  for (let year = 1; year <= span; year++) follow(year, 1);
-  if (span % 1 > 0) follow(span, span % 1);
-  return record;
+  return { filled, leaving, steps };
 }
 
 /** One classical Runge–Kutta step of what is left. */

@@ -1,0 +1,148 @@
+// Counted casks beside those that the house's figures would have laid down, and what explains the difference.
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import { formatNumber } from '../core/format.ts';
+import type { Line } from '../core/line/line.ts';
+import { readQuantity } from '../core/reading/quantity.ts';
+import { isRefusal } from '../core/refusal.ts';
+import { countedMeetsComputed } from '../core/stock/counted.ts';
+import { casksOf } from '../core/stock/sizes.ts';
+import { besideGroups, besideProblem, type BesideName, type Stock } from '../house/parts/stock.ts';
+import { StockField } from './StockField.tsx';
+
+const meanings: Partial<Record<BesideName, string>> = {
+  soldUnfilled: 'New spirit sent out by tanker or drum, in litres of pure alcohol.',
+  emptied: 'Left empty, casks are taken as emptied when their years in wood are up.',
+};
+const names = Object.keys(besideGroups) as readonly BesideName[];
+const whole = (value: number) => formatNumber(value, 0);
+const title = (size: number) =>
+  casksOf(2, size)
+    .slice(2)
+    .replace(/^./, (first) => first.toUpperCase());
+
+export interface StockCountedProps {
+  readonly register: Stock;
+  readonly line: Line;
+  readonly day: string;
+  readonly change: (next: Stock) => string | undefined;
+}
+
+export function StockCounted(props: StockCountedProps) {
+  const [wrong, setWrong] = createSignal<Partial<Record<BesideName, string>>>({});
+  const take = (name: BesideName, text: string) => {
+    const { [name]: _, ...others } = wrong();
+    const { [name]: __, ...rest } = props.register;
+    if (text.trim() === '') {
+      setWrong(others);
+      return void props.change(rest as Stock);
+    }
+    const { label, kind } = besideGroups[name];
+    const read = readQuantity(text, { kind, label });
+    const value = isRefusal(read) || read.as === 'range' ? text : read.value;
+    const says = besideProblem(name, value) ?? props.change({ ...props.register, [name]: value as number });
+    setWrong(says === undefined ? others : { ...others, [name]: says });
+  };
+  const meets = createMemo(() => {
+    const { opened, groups, ...unlisted } = props.register;
+    if (opened === undefined || props.day === '') return undefined;
+    const { house, casks } = props.line;
+    const fillings = { ...house, casksPerYear: casks.perYear, meanSize: casks.meanSize };
+    return countedMeetsComputed(groups, fillings, unlisted, opened, props.day);
+  });
+
+  return (
+    <section class="calculator stock" aria-labelledby="stock-counted-title">
+      <h2 id="stock-counted-title">Counted and reckoned</h2>
+      <p class="purpose">
+        Your casks as they are counted, beside those that your figures would have filled since you opened.
+      </p>
+      <div>
+        <For each={names}>
+          {(name) => (
+            <StockField
+              id={`stock-${name}`}
+              label={`${besideGroups[name].label}${name === 'soldUnfilled' ? ' (L)' : ''}`}
+              isNumber
+              text={props.register[name] === undefined ? '' : formatYear(name, props.register[name])}
+              problem={wrong()[name]}
+              meaning={meanings[name]}
+              take={(text) => take(name, text)}
+            />
+          )}
+        </For>
+      </div>
+      <Show
+        when={meets()}
+        fallback={<p class="remark">Give the year of opening to set the two side by side.</p>}
+      >
+        {(found) => (
+          <div class="results">
+            <dl class="others">
+              <Row says={`Filled since ${props.register.opened}, at today’s pace`} casks={found().filled} />
+              <Row
+                says={
+                  props.register.emptied === undefined
+                    ? 'Emptied, their years being up'
+                    : 'Emptied, as counted'
+                }
+                casks={found().emptied}
+              />
+              <Row says="So there should be" casks={found().computed} />
+              <Row says="Counted in this register" casks={found().counted} />
+              <Row says="Difference" casks={found().difference} />
+              <Row says="of it laid elsewhere" casks={found().laidElsewhere} />
+              <Row says="of it sold unfilled, as casks" casks={found().soldUnfilled} />
+              <Row says="Not explained" casks={found().unexplained} />
+            </dl>
+            <details class="working">
+              <summary>The same by size of cask</summary>
+              <div class="table" tabindex="0" role="group" aria-label="Casks by size">
+                <table>
+                  <thead>
+                    <tr>
+                      <th scope="col">Size</th>
+                      <th scope="col" class="number">
+                        Counted
+                      </th>
+                      <th scope="col" class="number">
+                        Reckoned
+                      </th>
+                      <th scope="col" class="number">
+                        Difference
+                      </th>
+                    </tr>
+                  </thead>
+                  <tbody>
+                    <For each={found().bySize}>
+                      {({ size, counted, computed }) => (
+                        <tr>
+                          <th scope="row">{title(size)}</th>
+                          <td class="number">{whole(counted)}</td>
+                          <td class="number">{whole(computed)}</td>
+                          <td class="number">{whole(Math.round(computed) - counted)}</td>
+                        </tr>
+                      )}
+                    </For>
+                  </tbody>
+                </table>
+              </div>
+            </details>
+          </div>
+        )}
+      </Show>
+    </section>
+  );
+}
+
+/** A year has no commas, and a litre no more decimals than were given. */
+const formatYear = (name: BesideName, value: number) =>
+  name === 'opened' ? String(value) : formatNumber(value, value % 1 === 0 ? 0 : 1);
+
+function Row(props: { readonly says: string; readonly casks: number }) {
+  return (
+    <div>
+      <dt>{props.says}</dt>
+      <dd class="number">{whole(props.casks)}</dd>
+    </div>
+  );
+}
