@@ -1,7 +1,7 @@
 // Keeps the handbook on this machine, where the browser allows it; the worker is written by build/offline.ts.
 
 const READY =
-  'A corrected book is ready. It comes, at the latest, once every tab of the handbook has been closed; what you saved stays. ';
+  'A corrected book is ready. You will have it, at the latest, once every tab of the handbook has been closed; what you saved stays. ';
 const OTHERS =
   'Another tab of the handbook is open. Close it first, so that no page changes under your hands.';
 

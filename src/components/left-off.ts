@@ -28,7 +28,7 @@ if (last && last.path !== here)
     const link = document.createElement('a');
     link.href = last.path;
     link.textContent = last.title;
-    place.replaceChildren('Go on where you were: ', link);
+    place.replaceChildren('Carry on where you left off: ', link);
     place.hidden = false;
   }
 

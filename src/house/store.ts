@@ -31,12 +31,12 @@ const KEPT_ASIDE = keyOf('kept-aside');
 const SAVE_AFTER = 150; // ms of quiet before a change is written
 const NOT_KEPT =
   'This browser does not let the handbook keep your figures; they last until the page is closed.';
-const KEPT = 'The rest is in use; the text is kept aside and can be downloaded.';
-const NOT_TAKEN = 'It changed nothing here; the text is kept aside and can be downloaded.';
+const KEPT = 'The rest is in use; the text is set aside and can be downloaded.';
+const NOT_TAKEN = 'It changed nothing here; the text is set aside and can be downloaded.';
 const NEWS_UNREAD =
-  'Another tab told of a change of the house that cannot be read here; nothing was changed. If another build of the handbook is open, reload this page.';
+  'Another tab sent a change of the house that cannot be read here; nothing was changed. If another version of the handbook is open, reload this page.';
 const NOT_ASIDE =
-  'There is no room to keep the text aside, so it stays where it is; what you change now lasts until the page is closed.';
+  'There is no room to set the text aside, so it stays where it is; what you change now lasts until the page is closed.';
 
 /** Where something may go wrong; each tells its own, and what one tells does not silence another. */
 type Door = 'kept' | 'shelf' | 'link' | 'browser' | 'tab' | 'news' | `part:${PartId}`;
@@ -149,7 +149,7 @@ function setAside(house: WholeHouse): void {
   const name = freeName(`${house.name}, set aside`, shelf);
   putOnShelf(withHouse(shelf, name, encode({ ...house, name })));
   tell('tab', [
-    `Another tab changed the house too, and it cannot be with both changes. The other tab’s holds; the house as it stood here is on the shelf as “${name}”.`,
+    `Another tab changed the house too, and both changes cannot stand. The other tab’s is kept; the house as it stood here is on the shelf as “${name}”.`,
   ]);
 }
 

@@ -43,7 +43,7 @@ export default function HouseDesk() {
           type="button"
           onClick={() => {
             copyHouse();
-            setSaid(`${name()} is open: work on this copy, the first stays as it is.`);
+            setSaid(`${name()} is open: work on this copy; the first stays as it is.`);
           }}
         >
           Work on a copy

@@ -118,7 +118,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
                   />
                   <WhatMoved of={figure} />
                   <Show when={isUnusual()}>
-                    <p class="unusual">Outside the usual range; right if your house does so.</p>
+                    <p class="unusual">Outside the usual range, but right if your house does so.</p>
                   </Show>
                   <For each={warned().filter((caution) => caution.figure === figure)}>
                     {({ says }) => <p class="unusual">{says}</p>}
@@ -196,7 +196,7 @@ function About(props: AboutProps) {
               <p>
                 {consequence().refused
                   ? `At ${consequence().step} the house would not run: ${consequence().refused}`
-                  : `At ${consequence().step} instead, none of the main figures moves.`}
+                  : `At ${consequence().step} instead, none of the main figures changes.`}
               </p>
             }
           >

@@ -140,12 +140,12 @@ export default function InAndOut(props: { stage: Stage }) {
                 <thead>
                   <tr>
                     <td />
-                    <th scope="col">Part</th>
+                    <th scope="col">What</th>
                     <th scope="col" class="number">
                       {kinds[flow().kind].unit}
                     </th>
                     <th scope="col" class="number">
-                      % of in
+                      % of all in
                     </th>
                   </tr>
                 </thead>
@@ -157,7 +157,8 @@ export default function InAndOut(props: { stage: Stage }) {
         }}
       </Index>
       <figcaption>
-        Both bars of a pair have one scale and follow the house’s figures. Per cent is of all that goes in.
+        Both bars of a pair are drawn to one scale and follow the house’s figures. Percentages are of all that
+        goes in.
         <Show when={flows().some(({ kind }) => kind === 'volume20')}>
           {' '}
           Where spirit and water mix, the whole is a little less than its parts; where a still takes them

@@ -46,7 +46,7 @@ export function ResultTable(props: { readonly mark: string }) {
         : []),
       ...damaged.slice(0, MOST_TOLD),
       ...(damaged.length > MOST_TOLD
-        ? [`${damaged.length - MOST_TOLD} further texts are not whole result codes either.`]
+        ? [`${damaged.length - MOST_TOLD} more texts are not whole result codes either.`]
         : []),
     ];
   };

@@ -147,7 +147,7 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
         ? `The script has ${formatNumber(length(), 0)} characters; the first ${formatNumber(LONGEST, 0)} are read.`
         : '',
       left > 0
-        ? `It has ${formatNumber(quantities.length + left, 0)} quantities; the first ${formatNumber(quantities.length, 0)} are read. Paste the rest by itself.`
+        ? `It has ${formatNumber(quantities.length + left, 0)} quantities; the first ${formatNumber(quantities.length, 0)} are read. Paste the rest separately.`
         : '',
     ]
       .filter((sentence) => sentence !== '')

@@ -67,7 +67,7 @@ export default function TakeSheet(props: { readonly list: string }) {
     if (kept === undefined)
       setSaid(
         version() === undefined
-          ? 'Answers to this sheet were kept in this browser and cannot be read; they stay in it, under another name, for whoever can mend them. Begin anew.'
+          ? 'Answers to this sheet were kept in this browser and cannot be read; they stay in it, under another name, for anyone who can mend them. Please start again.'
           : 'Another tab wrote answers to this sheet that cannot be read; they stay in this browser, under another name. Nothing was changed here.',
       );
     if (kept || version() === undefined) setWork(kept ?? freshAnswers(questions().length));

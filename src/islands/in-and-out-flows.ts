@@ -4,7 +4,8 @@ import type { Line } from '../core/line/line.ts';
 import type { Stage } from '../house/figures.ts';
 
 /** How a part is drawn: a fill and a stroke pattern, so that parts differ without colour as well. */
-export type Mark = 'grain' | 'husk' | 'liquid' | 'water' | 'spirit' | 'foreshots' | 'feints' | 'round' | 'lost';
+export type Mark =
+  'grain' | 'husk' | 'liquid' | 'water' | 'spirit' | 'foreshots' | 'feints' | 'round' | 'lost';
 
 export interface Part {
   readonly name: string;
@@ -36,7 +37,7 @@ function malting({ house, barley, malt }: Line): Flow[] {
       out: [
         part('Malt', malt.mass, 'grain'),
         part('Dry matter lost', lost, 'lost'),
-        part('Water of the barley, given up', barley.mass - malt.mass - lost, 'water'),
+        part('Water lost from the barley', barley.mass - malt.mass - lost, 'water'),
       ],
     },
   ];

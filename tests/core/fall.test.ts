@@ -157,7 +157,7 @@ describe('readings that no fermentation gives, or that tell too little', () => {
     [
       'nothing read in the fall',
       [reading(0, 1.058), reading(5, 1.058), reading(40, 0.998), reading(50, 0.998)],
-      /At no hour/,
+      /at no hour/,
     ],
     [
       'one reading in the fall',

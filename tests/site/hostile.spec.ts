@@ -389,7 +389,7 @@ test('no room to keep a text aside: it stays where it is, and the page says so',
     };
   });
   await open(page, '/house/');
-  await expect(page.locator('.troubles')).toContainText('There is no room to keep the text aside');
+  await expect(page.locator('.troubles')).toContainText('There is no room to set the text aside');
   await page.locator('#house-heartEnd').fill('61');
   await open(page, '/practice/#topic=safety');
   await expect(page.locator('.practice .problem')).toContainText('There is no room');

@@ -77,7 +77,7 @@ export function fitFall(given: readonly Reading[]): FittedFall | Refusal {
   const inside = points.filter(([, y]) => y < level(IN_THE_FALL) && y > level(1 - IN_THE_FALL));
   if (new Set(inside.map(([x]) => x)).size < 2)
     return refuse(
-      `At ${inside.length === 0 ? 'no hour' : 'only one hour'} does a reading lie in the fall itself, between its first and its last twentieth; two hours or more are needed to tell how steep it is.`,
+      `There are readings at ${inside.length === 0 ? 'no hour' : 'only one hour'} of the fall itself, between its first and its last twentieth; two hours or more are needed to tell how steep it is.`,
     );
   const [early, half, late] = [0.25, 0.5, 0.75].map((part) => firstAt(level(part), points));
   const steepness = (2 * Math.log(3)) / Math.max(late! - early!, 0.1); // a logistic takes 2 ln 3 ÷ b for its middle half

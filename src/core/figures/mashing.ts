@@ -29,7 +29,7 @@ export const mashingChoices = {
     meaning:
       'Keeping the efficiency, more malt makes more wort, and a higher gravity makes less of it. Keeping the readings, only the figure that you change moves.',
     options: {
-      efficiency: 'the mash efficiency, and how far the wort ferments',
+      efficiency: 'the efficiency, and how far wort ferments',
       readings: 'the volumes and gravities as read',
     },
   },
