@@ -1,7 +1,6 @@
 // Remembers what the book tells of the reader's house, and says once what a corrected book tells otherwise.
 import { book } from '../house/book.ts';
-import { keepText, keptText, keyOf } from '../house/browser-store.ts';
-import { encode } from '../house/codec.ts';
+import { keepText, keptText } from '../house/browser-store.ts';
 import {
   correctedSince,
   figuresOf,
@@ -12,19 +11,17 @@ import {
   type Told,
   type ToldFigures,
 } from '../house/corrected.ts';
-import { builtInHouse } from '../house/figures.ts';
-import { whenIdle } from '../house/idle.ts';
-import { isVisit, liveHouse, liveLine, liveName } from '../house/store.ts';
+import { isVisit, liveLine, liveName } from '../house/store.ts';
+import { BUILT_IN, ownText as own, setAllTold, TOLD } from '../house/told-store.ts';
 import { announce } from '../islands/announce.ts';
 
-const KEY = keyOf('told');
-const BUILT_IN = 'built in'; // whatever figures the book gives it
 const MOST = 5; // figures that are named
 
-const own = () =>
-  liveHouse() === builtInHouse ? BUILT_IN : encode({ name: liveName(), house: liveHouse() });
-const remembered = () => readTold(keptText(KEY)).get(liveName());
-const remember = (told: Told) => keepText(KEY, withTold(readTold(keptText(KEY)), liveName(), told));
+const remembered = () => readTold(keptText(TOLD)).get(liveName());
+const remember = (told: Told) => {
+  keepText(TOLD, withTold(readTold(keptText(TOLD)), liveName(), told));
+  setAllTold(told.news.length === 0);
+};
 
 /** What the book tells of the house as it stands; that of the built-in house was reckoned when the book was built. */
 async function toldNow(): Promise<ToldFigures> {
@@ -77,7 +74,7 @@ async function compare(): Promise<void> {
   if (isVisit()) return;
   const [before, house] = [remembered(), own()];
   if (before?.book === book && before.house === house)
-    return before.news.length > 0 ? say(before.news) : undefined;
+    return before.news.length > 0 ? say(before.news) : void setAllTold(true);
   const figures = await toldNow();
   if (own() !== house || isVisit()) return; // changed meanwhile
   const news = before?.house === house ? correctedSince(before, figures) : [];
@@ -85,7 +82,7 @@ async function compare(): Promise<void> {
   if (news.length > 0) say(news);
 }
 
-whenIdle(() => void compare().catch(() => undefined)); // where nothing can be kept or fetched, nothing is compared
+void compare().catch(() => undefined); // where nothing can be kept or fetched, nothing is compared
 // A house that was changed on this page is remembered as it was last told.
 addEventListener('pagehide', () => {
   const [before, house] = [remembered(), own()];

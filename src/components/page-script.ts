@@ -4,4 +4,4 @@ import '../house/live-prose.ts';
 import './doors.ts';
 import './term-dismiss.ts';
 import './left-off.ts';
-import './corrections.ts';
+import './corrections-later.ts';

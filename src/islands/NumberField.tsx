@@ -1,5 +1,16 @@
 // A number with its unit, its allowed range and, when something is wrong, one sentence that says what.
-import { createEffect, createSignal, For, on, onCleanup, Show, untrack } from 'solid-js';
+import {
+  createEffect,
+  createSignal,
+  For,
+  on,
+  onCleanup,
+  onMount,
+  sharedConfig,
+  Show,
+  untrack,
+} from 'solid-js';
+import { isServer } from 'solid-js/web';
 import { fieldDecimals, formatNumber, rangeProblem, wasGiven, allowed } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
 import { readQuantity } from '../core/reading/quantity.ts';
@@ -75,6 +86,7 @@ export function NumberField(props: NumberFieldProps) {
   const [problem, setProblem] = createSignal<string>();
   const [note, setNote] = createSignal<string>();
   let field: HTMLInputElement | undefined;
+  const early = typedEarly(props.id);
 
   const read = (next: string) =>
     readQuantity(next, {
@@ -152,6 +164,8 @@ export function NumberField(props: NumberFieldProps) {
       },
     ),
   );
+
+  onMount(() => early !== undefined && tryText(early));
 
   // A field that goes takes its problem with it.
   onCleanup(() => untrack(problem) !== undefined && props.onState?.(false));
@@ -271,6 +285,13 @@ export function NumberField(props: NumberFieldProps) {
       </Show>
     </div>
   );
+}
+
+/** What was typed into a field as it was built, before its script came; nothing where the field was left as it was. */
+function typedEarly(id: string): string | undefined {
+  if (isServer || !sharedConfig.context) return undefined; // not built with the page
+  const built = document.getElementById(id) as HTMLInputElement | null;
+  return built && built.value !== built.defaultValue ? built.value : undefined;
 }
 
 /** The unit behind a number: plain where there is one, a choice where there are more; it holds for the kind, everywhere. */

@@ -132,11 +132,12 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
   };
   onMount(() => {
     addEventListener('pagehide', () => timer !== undefined && readNow()); // what was typed last is kept, too
-    const before = kept();
-    if (!before || before.text === '') return;
-    box!.value = before.text;
-    setLength(before.text.length);
-    take(before.text, before.settled);
+    const before = kept() ?? { text: '', settled: {} };
+    const early = box!.value; // typed before the script came
+    if (before.text !== '') box!.value = early === '' ? before.text : `${before.text}\n\n${early}`;
+    setText(before.text);
+    setSettled(before.settled);
+    if (box!.value !== '') readNow();
   });
   const isRead = () => atVerdict().text !== '';
   /** What of a long script was left unread. */

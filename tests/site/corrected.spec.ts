@@ -22,6 +22,8 @@ const byAnOlderBook = (page: Page) =>
       told.figures['lowWines.strength'] = '23.9 % vol';
     }
     localStorage.setItem(key, JSON.stringify(all));
+    const told = localStorage.getItem(`${key}-by`)!;
+    localStorage.setItem(`${key}-by`, told.replace(/^\S+/, '0.0.9-000000'));
   }, TOLD);
 
 for (const [name, house] of [
@@ -35,8 +37,13 @@ for (const [name, house] of [
         encode({ name, house }),
       );
     await open(page, '/malting/');
+    await page.waitForFunction((key) => localStorage.getItem(key) !== null, TOLD);
+    await open(page, '/milling/'); // a first page has nothing yet to compare with
     await expect.poll(() => kept(page)).toContain('lowWines.strength');
     await expect(page.locator('.corrected')).toHaveCount(0);
+    await expect
+      .poll(() => page.evaluate((key) => localStorage.getItem(`${key}-by`), TOLD))
+      .toContain(stampOf());
     await byAnOlderBook(page);
     await open(page, '/mashing/');
     const says = page.locator('.corrected');
@@ -57,6 +64,8 @@ for (const [name, house] of [
   });
 
 test('what the reader changed is no correction', async ({ page }) => {
+  await open(page, '/malting/');
+  await page.waitForFunction((key) => localStorage.getItem(key) !== null, TOLD);
   await open(page, '/house/distilling/');
   await expect.poll(() => kept(page)).toContain('lowWines.strength');
   await page.locator('#house-heartEnd').fill('61');
