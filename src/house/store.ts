@@ -14,7 +14,7 @@ import { keepLine, lineOf } from './line-of.ts';
 import { decode, encode, propose, type WholeHouse } from './codec.ts';
 import { builtInHouse, builtInName, type FigureName } from './figures.ts';
 import type { Giving } from '../core/line/change.ts';
-import { textOfLink } from './link.ts';
+import { isShort, MARK, textOfLink, textOfShortLink } from './link.ts';
 import type { Trial } from './trial.ts';
 import { nameProblem } from './name.ts';
 import { withPart, type HousePart, type PartId, type Parts } from './parts/part.ts';
@@ -31,6 +31,8 @@ const KEPT = 'The rest is in use; the text is kept aside and can be downloaded.'
 const NOT_TAKEN = 'It changed nothing here; the text is kept aside and can be downloaded.';
 const NEWS_UNREAD =
   'Another tab told of a change of the house that cannot be read here; nothing was changed. If another build of the handbook is open, reload this page.';
+const LINK_NOT_READ =
+  'A part of the book did not come, and without it this link cannot be read; load the page again.';
 const NOT_ASIDE =
   'There is no room to keep the text aside, so it stays where it is; what you change now lasts until the page is closed.';
 
@@ -161,7 +163,12 @@ function catchUp(): void {
 
 /** A house shared by link, in the address or still being looked at in this tab. */
 function startVisit(): void {
-  const text = textOfLink(location.hash) ?? keptText(VISIT, () => sessionStorage);
+  const { hash } = location;
+  if (!isShort(hash)) return visit(textOfLink(hash) ?? keptText(VISIT, () => sessionStorage));
+  void textOfShortLink(hash).then(visit, () => tell('link', [LINK_NOT_READ]));
+}
+
+function visit(text: string | null): void {
   if (text === null) return;
   const reading = decode(text);
   tell('link', reading.problems);
@@ -185,7 +192,7 @@ function keepInBrowser(): void {
   startVisit();
   createRoot(() => createEffect(on([house, name, parts], saveSoon, { defer: true })));
   addEventListener('pagehide', () => timer !== undefined && save());
-  addEventListener('hashchange', () => textOfLink(location.hash) !== undefined && startVisit());
+  addEventListener('hashchange', () => location.hash.startsWith(MARK) && startVisit());
   addEventListener('storage', ({ key, newValue }) => {
     if (key === SHELF) setShelf(keptShelf());
     if (key === KEY && newValue !== null && !visiting()) tellOfStrange(newValue);
@@ -364,7 +371,7 @@ function endVisit(): void {
   } catch {
     // It was never written.
   }
-  if (textOfLink(location.hash) !== undefined) history.replaceState(null, '', location.pathname);
+  if (location.hash.startsWith(MARK)) history.replaceState(null, '', location.pathname);
 }
 
 /** The texts that could not be used in full when they were read, the oldest first. */
