@@ -33,13 +33,21 @@ const said = (figure: FigureName, house: WholeHouse['house']): string =>
     ? (choiceFigures[figure].options as Readonly<Record<string, string>>)[house[figure]]!
     : format(house[figure] as number, numberFigures[figure].kind);
 
+/** What a reader calls a figure or a part. */
+export function labelOf(what: FigureName | PartId): string {
+  if ((partIds as readonly string[]).includes(what))
+    return houseParts.find(({ id }) => id === what)?.title ?? what;
+  const figure = what as FigureName;
+  return isChoiceName(figure) ? choiceFigures[figure].label : numberFigures[figure].label;
+}
+
 /** All that both changed since the release the reader had, and not to the same. */
 export function clashes({ had, yours, theirs }: Three): readonly Clash[] {
   const figures = figureNames
     .filter((each) => new Set([had.house[each], yours.house[each], theirs.house[each]]).size === 3)
     .map((each) => ({
       what: each,
-      label: isChoiceName(each) ? choiceFigures[each].label : numberFigures[each].label,
+      label: labelOf(each),
       was: said(each, had.house),
       yours: said(each, yours.house),
       theirs: said(each, theirs.house),
@@ -51,7 +59,7 @@ export function clashes({ had, yours, theirs }: Three): readonly Clash[] {
     })
     .map((id) => ({
       what: id,
-      label: houseParts.find((part) => part.id === id)?.title ?? id,
+      label: labelOf(id),
       was: '',
       yours: 'as you have it',
       theirs: 'as released',
@@ -59,10 +67,14 @@ export function clashes({ had, yours, theirs }: Three): readonly Clash[] {
   return [...figures, ...parts];
 }
 
-/** The figures and parts that the reader changed since the release he had. */
-export const changedByReader = ({ had, yours }: Three): readonly (FigureName | PartId)[] => [
-  ...figureNames.filter((each) => had.house[each] !== yours.house[each]),
-  ...partIds.filter((id) => !isSamePart(had.parts[id], yours.parts[id])),
+/** The figures and parts that the reader alone changed since the release he had: they stay. */
+export const changedByReader = ({ had, yours, theirs }: Three): readonly (FigureName | PartId)[] => [
+  ...figureNames.filter(
+    (each) => had.house[each] !== yours.house[each] && had.house[each] === theirs.house[each],
+  ),
+  ...partIds.filter(
+    (id) => !isSamePart(had.parts[id], yours.parts[id]) && isSamePart(had.parts[id], theirs.parts[id]),
+  ),
 ];
 
 /** Your house with some of its changes taken back to what the release had. */

@@ -80,7 +80,9 @@ test('releases go from an owner to a guide, who is two behind, keeps what he cha
   const panel = guide.locator('.handed-on');
   await expect(panel).toContainText('Signed with the same key as the Sallowby that you opened before.');
   await expect(panel).toContainText('You have release 1: you are two releases behind.');
-  await expect(panel).toContainText('What you changed yourself since then stays, one thing.');
+  await expect(panel).toContainText(
+    'What you alone changed since then stays as you have it: Bottling strength.',
+  );
   await expect(panel.locator('fieldset')).toHaveCount(1);
   await expect(panel.locator('legend')).toContainText(/Heart ends at, was 62/);
   await panel.getByLabel(/^Yours: 61/).check();
