@@ -2,7 +2,7 @@
 import { deflateSync } from 'fflate';
 import { toBase64url } from './base64url.ts';
 import { LONGEST_LINK, SHORT } from './link.ts';
-import { shortList } from './short-list.ts';
+import { dictionary, shortList } from './short-list.ts';
 
 /** The part of an address that carries a house, from the text that keeps it; `textOfShortLink` reads it. */
 export function shortLinkOf(text: string): string {
@@ -16,7 +16,7 @@ export function shortLinkOf(text: string): string {
     figures[figure] === undefined || figures[figure] === value ? [] : [place, figures[figure]],
   );
   const short = JSON.stringify([version, name, differing, ...(parts ? [parts] : [])]);
-  return `${SHORT}${toBase64url(deflateSync(new TextEncoder().encode(short), { level: 9 }))}`;
+  return `${SHORT}${toBase64url(deflateSync(new TextEncoder().encode(short), { level: 9, dictionary }))}`;
 }
 
 /** The same, where it is not too long to be read again. */
