@@ -1,11 +1,10 @@
 // A house's text made short enough for a picture that a phone reads: only what differs from the list, packed.
 import { deflateSync } from 'fflate';
 import { toBase64url } from './base64url.ts';
-import { LONGEST_LINK, MARK } from './link.ts';
-import { shortList } from './short-list.ts';
-import { SHORT } from './unpack.ts';
+import { LONGEST_LINK, SHORT } from './link.ts';
+import { dictionary, shortList } from './short-list.ts';
 
-/** The part of an address that carries a house, from the text that keeps it; `textOfLink` reads it like a long one. */
+/** The part of an address that carries a house, from the text that keeps it; `textOfShortLink` reads it. */
 export function shortLinkOf(text: string): string {
   const { version, name, figures, parts } = JSON.parse(text) as {
     readonly version: number;
@@ -17,7 +16,7 @@ export function shortLinkOf(text: string): string {
     figures[figure] === undefined || figures[figure] === value ? [] : [place, figures[figure]],
   );
   const short = JSON.stringify([version, name, differing, ...(parts ? [parts] : [])]);
-  return `${MARK}${SHORT}${toBase64url(deflateSync(new TextEncoder().encode(short), { level: 9 }))}`;
+  return `${SHORT}${toBase64url(deflateSync(new TextEncoder().encode(short), { level: 9, dictionary }))}`;
 }
 
 /** The same, where it is not too long to be read again. */

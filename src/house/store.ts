@@ -17,7 +17,7 @@ import { builtInHouse, builtInName, isNumberName, type FigureName, type NumberNa
 import { usualWay, type Way } from '../core/figures/standing.ts';
 import type { FigureId } from '../core/figures/index.ts';
 import type { Giving } from '../core/line/change.ts';
-import { textOfLink } from './link.ts';
+import { isShort, MARK, textOfLink, textOfShortLink } from './link.ts';
 import type { Trial } from './trial.ts';
 import { nameProblem } from './name.ts';
 import { countedProblem, knownOf, knownPart, withCounted, withGiven, type Known } from './parts/known.ts';
@@ -35,6 +35,8 @@ const KEPT = 'The rest is in use; the text is set aside and can be downloaded.';
 const NOT_TAKEN = 'It changed nothing here; the text is set aside and can be downloaded.';
 const NEWS_UNREAD =
   'Another tab sent a change of the house that cannot be read here; nothing was changed. If another version of the handbook is open, reload this page.';
+const LINK_NOT_READ =
+  'A part of the book did not come, and without it this link cannot be read; load the page again.';
 const NOT_ASIDE =
   'There is no room to set the text aside, so it stays where it is; what you change now lasts until the page is closed.';
 
@@ -165,7 +167,12 @@ function catchUp(): void {
 
 /** A house shared by link, in the address or still being looked at in this tab. */
 function startVisit(): void {
-  const text = textOfLink(location.hash) ?? keptText(VISIT, () => sessionStorage);
+  const { hash } = location;
+  if (!isShort(hash)) return visit(textOfLink(hash) ?? keptText(VISIT, () => sessionStorage));
+  void textOfShortLink(hash).then(visit, () => tell('link', [LINK_NOT_READ]));
+}
+
+function visit(text: string | null): void {
   if (text === null) return;
   const reading = decode(text);
   tell('link', reading.problems);
@@ -189,7 +196,7 @@ function keepInBrowser(): void {
   startVisit();
   createRoot(() => createEffect(on([house, name, parts], saveSoon, { defer: true })));
   addEventListener('pagehide', () => timer !== undefined && save());
-  addEventListener('hashchange', () => textOfLink(location.hash) !== undefined && startVisit());
+  addEventListener('hashchange', () => location.hash.startsWith(MARK) && startVisit());
   addEventListener('storage', ({ key, newValue }) => {
     if (key === SHELF) setShelf(keptShelf());
     if (key === KEY && newValue !== null && !visiting()) tellOfStrange(newValue);
@@ -410,7 +417,7 @@ function endVisit(): void {
   } catch {
     // It was never written.
   }
-  if (textOfLink(location.hash) !== undefined) history.replaceState(null, '', location.pathname);
+  if (location.hash.startsWith(MARK)) history.replaceState(null, '', location.pathname);
 }
 
 /** The texts that could not be used in full when they were read, the oldest first. */

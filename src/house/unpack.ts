@@ -1,23 +1,16 @@
-// A short link's house as the text that keeps it, to be read as strictly as any other.
+// The house of a short link as the text that keeps it, to be read as strictly as any other. Imports nothing that pages have already, so that they are not split for it.
 import { inflateSync } from 'fflate';
-import { fromBase64url } from './base64url.ts';
-import { FORMAT } from './codec.ts';
-import { shortList } from './short-list.ts';
+import { dictionary, shortList } from './short-list.ts';
 
-/** What a short link begins with: the number of its form. */
-export const SHORT = '1~';
-
-/** The house's text; empty when the link is damaged, which no house's text is. */
-export function unpacked(packed: string): string {
+/** The house's text, of the format that is named; empty when the link is damaged, which no house's text is. */
+export function unpacked(packed: Uint8Array, format: string): string {
   try {
-    const bytes = inflateSync(fromBase64url(packed)!);
-    const [version, name, differing, parts] = JSON.parse(
-      new TextDecoder('utf-8', { fatal: true }).decode(bytes),
-    );
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(inflateSync(packed, { dictionary }));
+    const [version, name, differing, parts] = JSON.parse(text);
     const figures: Record<string, unknown> = Object.fromEntries(shortList);
     for (let i = 0; i < differing.length; i += 2)
       figures[shortList[differing[i]]?.[0] ?? `figure ${differing[i]} of a newer list`] = differing[i + 1];
-    return JSON.stringify({ format: FORMAT, version, name, figures, ...(parts && { parts }) });
+    return JSON.stringify({ format, version, name, figures, ...(parts && { parts }) });
   } catch {
     return '';
   }

@@ -4,7 +4,7 @@ import { kinds, type Signed } from '../handing/envelope.ts';
 import { takenOf, withKey, withTaken } from '../handing/handed.ts';
 import { keepHanded, keptHanded } from '../handing/handing-store.ts';
 import { judged } from '../handing/judged.ts';
-import { changedByReader, clashes, merged } from '../handing/merge.ts';
+import { changedByReader, clashes, labelOf, merged } from '../handing/merge.ts';
 import { decode } from '../house/codec.ts';
 import { problemsOfParts } from '../house/parts/index.ts';
 import { changeHouseWhole, liveName, loadHouse, ownHouse } from '../house/store.ts';
@@ -36,7 +36,7 @@ export function HandedOn(props: {
   });
   const isJoined = () => how().release === 'newer' && three() !== undefined;
   const both = () => (three() ? clashes(three()!) : []);
-  const standing = () => (three() ? changedByReader(three()!).length - both().length : 0);
+  const standing = () => (three() ? changedByReader(three()!).map(labelOf) : []);
   const says = () => [how().ofKey, ...(how().key === 'another' ? [] : [how().ofRelease])];
   createEffect(() => announce('handed-on', () => [`Signed by ${signed.signer}.`, ...says()].join(' ')));
 
@@ -77,11 +77,8 @@ export function HandedOn(props: {
         <p>{how().ofRelease}</p>
       </Show>
       <Show when={how().key !== 'another' && isJoined()}>
-        <Show when={standing() > 0}>
-          <p>
-            What you changed yourself since then stays,{' '}
-            {standing() === 1 ? 'one thing' : `${standing()} things`}.
-          </p>
+        <Show when={standing().length > 0}>
+          <p>What you alone changed since then stays as you have it: {standing().join(', ')}.</p>
         </Show>
         <HandedOnClashes clashes={both()} release={release} keeps={keeps()} choose={setKeeps} />
       </Show>
@@ -93,7 +90,10 @@ export function HandedOn(props: {
             </button>{' '}
           </Match>
           <Match when={kind === 'sheet'}>
-            <a class="button" href={`../../sheet/${signed.text}`} onClick={() => void note(name)}>
+            <a
+              href={`../../sheet/${signed.text}`}
+              onClick={() => ['first', 'newer'].includes(how().release) && note(name)}
+            >
               Open the sheet
             </a>{' '}
           </Match>

@@ -1,6 +1,6 @@
 // What the reader and the release both changed, each otherwise: he chooses, one by one.
 import { For, Show } from 'solid-js';
-import type { Clash } from '../handing/merge.ts';
+import { labelOf, type Clash } from '../handing/merge.ts';
 
 export function HandedOnClashes(props: {
   readonly clashes: readonly Clash[];
@@ -14,10 +14,10 @@ export function HandedOnClashes(props: {
     <Show when={props.clashes.length > 0}>
       <p>You and the release have both changed these. Choose which holds:</p>
       <For each={props.clashes}>
-        {({ what, label, was, yours, theirs }) => (
+        {({ what, was, yours, theirs }) => (
           <fieldset>
             <legend>
-              {label}
+              {labelOf(what)}
               {was && `, was ${was}`}
             </legend>
             <label class="tick">

@@ -121,6 +121,19 @@ test('parts go whole: one that one side changed stands, one that both changed is
   expect(merged(without, []).here.parts).toEqual({ malts: ['a'], facts: { x: 1 } });
 });
 
+test('what is known goes figure by figure, and what both counted otherwise is asked', () => {
+  const known = (given: object, counted: object) => ({ known: { given, counted } });
+  const all = {
+    had: houseOf({}, known({ heartEnd: 'measured' }, { casksInStore: 900 })),
+    yours: houseOf({}, known({ heartEnd: 'measured', yeast: 'measured' }, { casksInStore: 950 })),
+    theirs: houseOf({}, known({ barrels: 'set' }, { casksInStore: 1000 })),
+  };
+  expect(clashes(all).map(({ what }) => what)).toEqual(['casksInStore']);
+  const given = { yeast: 'measured', barrels: 'set' };
+  expect(merged(all, []).here.parts).toEqual(known(given, { casksInStore: 1000 }));
+  expect(merged(all, ['casksInStore']).here.parts).toEqual(known(given, { casksInStore: 950 }));
+});
+
 test('where both changes cannot stand together the release holds, and what gave way is given back', () => {
   // A heart that ends below where the feints do: neither change alone makes that.
   const cannot = { had: houseOf({}), yours: houseOf({ feintsEnd: 58 } as never), theirs: houseOf({ heartEnd: 57 } as never) }; // prettier-ignore

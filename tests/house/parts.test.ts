@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { decode, encode } from '../../src/house/codec.ts';
 import { builtInHouse, builtInName } from '../../src/house/figures.ts';
-import { linkOf, textOfLink } from '../../src/house/link.ts';
+import { linkOf, textOfShortLink } from '../../src/house/link.ts';
 import { linkIfItFits } from '../../src/house/pack.ts';
 import { builtInParts, partGiven } from '../../src/house/parts/built-in.ts';
 import { houseParts, problemsOfParts } from '../../src/house/parts/index.ts';
@@ -25,11 +25,11 @@ const sallowby = { name: 'Sallowby', house: builtInHouse };
 const textWith = (parts: string) =>
   `{"format":"malt-spirit-handbook/house","version":2,"name":"Sallowby","figures":{},"parts":${parts}}`;
 
-test('a house comes back with its parts from a text, from the shelf and from a link', () => {
+test('a house comes back with its parts from a text, from the shelf and from a link', async () => {
   const parts = { plant: [3, 4], facts: { 'year of the first cask': 1898 } };
   const text = encode({ ...sallowby, parts });
   expect(decode(text)).toEqual({ ...sallowby, parts, problems: [], isHouse: true, isNamed: true });
-  expect(textOfLink(linkIfItFits(text)!)).toBe(text);
+  expect(await textOfShortLink(linkIfItFits(text)!)).toBe(text);
   expect(readShelf(JSON.stringify(withHouse({}, 'Sallowby', text))).shelf['Sallowby']).toBe(text);
   expect(JSON.parse(encode(sallowby))).not.toHaveProperty('parts');
 });
