@@ -2,12 +2,12 @@
 import { createEffect, createSignal, For, on, onCleanup, Show, untrack } from 'solid-js';
 import { fieldDecimals, formatNumber, rangeProblem, wasGiven, allowed } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
-import { readQuantity } from '../core/reading/quantity.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
 import { likeUnit, useCountry, useUnits } from '../house/units-store.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
+import { fetchReader, readTyped } from './reader.ts';
 
 export interface NumberFieldProps {
   readonly id: string;
@@ -65,9 +65,10 @@ export function NumberField(props: NumberFieldProps) {
   const [problem, setProblem] = createSignal<string>();
   const [note, setNote] = createSignal<string>();
   let field: HTMLInputElement | undefined;
+  let isWaiting = false; // for the reader, which is to read the text
 
   const read = (next: string) =>
-    readQuantity(next, {
+    readTyped(next, {
       kind: props.kind,
       unit: unit().unit,
       label: props.label,
@@ -75,8 +76,7 @@ export function NumberField(props: NumberFieldProps) {
       country: country(),
       plain: props.plain ?? false,
     });
-  const problemOf = (next: string): string | undefined => {
-    const said = read(next);
+  const problemOf = (next: string, said: NonNullable<ReturnType<typeof read>>): string | undefined => {
     if (isRefusal(said)) return said.refused;
     const [low, high] = props.range;
     if (said.as === 'range')
@@ -101,15 +101,24 @@ export function NumberField(props: NumberFieldProps) {
   /** True while the text, however it is written, says the figure as it stands. */
   const isRight = () => {
     const said = read(text());
-    return !isRefusal(said) && said.as !== 'range' && typed(said.value) === typed(props.value);
+    return !said || (!isRefusal(said) && said.as !== 'range' && typed(said.value) === typed(props.value));
   };
   const tryText = (next: string) => {
     setText(next);
     setNote(undefined);
-    setProblem(problemOf(next));
+    const said = read(next);
+    isWaiting = !said;
+    if (!said) return void fetchReader().then(() => text() === next && tryAgain(next));
+    setProblem(problemOf(next, said));
     props.onState?.(problem() !== undefined);
   };
-  const settle = () => problem() === undefined && setText(typed(props.value));
+  const settle = () => problem() === undefined && !isWaiting && setText(typed(props.value));
+  /** Tries a text that the reader had to come for. */
+  const tryAgain = (next: string) => {
+    if (!read(next)) return; // it did not come, and the page says so
+    tryText(next);
+    if (field !== document.activeElement) settle();
+  };
   const moveTo = (value: number) =>
     tryText(typed(Math.min(props.range[1], Math.max(props.range[0], Number(value.toFixed(6))))));
   const onKeyDown = (event: KeyboardEvent) => {
@@ -185,6 +194,8 @@ export function NumberField(props: NumberFieldProps) {
                   ? `${props.id}-meaning`
                   : undefined
           }
+          onFocus={() => void fetchReader()}
+          onPointerEnter={() => void fetchReader()}
           onInput={(event) => tryText(event.currentTarget.value)}
           onBlur={settle}
           onKeyDown={onKeyDown}
