@@ -1,6 +1,7 @@
 // How the scripts are cut into files: what every page runs is one, what every field runs another, and a page asks for no more than it uses.
 import type { Plugin, Rolldown } from 'vite';
 
+const HELPER = '\0vite/preload-helper.js'; // Vite’s, around every import that comes later
 const src = new URL('..', import.meta.url).pathname;
 
 /** Files of scripts, each with the modules whose imports go into it unless they are in one before it. */
@@ -14,10 +15,10 @@ const files: Readonly<Record<string, readonly string[]>> = {
     'islands/plot.ts',
   ],
   ledger: ['islands/Ledger.tsx'],
-  reading: ['core/reading/quantity.ts', 'core/reading/vague.ts'],
   chart: ['islands/Chart.tsx', 'calculators/define.ts'],
   field: ['islands/NumberField.tsx', 'islands/ChoiceField.tsx'],
   calculator: ['islands/declared.tsx'],
+  reading: ['core/reading/quantity.ts', 'core/reading/vague.ts'],
 };
 
 type Graph = (id: string) => { readonly importedIds: readonly string[] } | null;
@@ -30,6 +31,7 @@ function cut(graph: Graph): ReadonlyMap<string, string> {
     found.set(id, file);
     for (const imported of [...(graph(id)?.importedIds ?? [])]) add(imported, file);
   };
+  add(HELPER, 'first');
   for (const [file, roots] of Object.entries(files)) for (const root of roots) add(src + root, file);
   return found;
 }
@@ -59,7 +61,6 @@ export const scripts = (): Plugin => {
       },
     }),
     // All styles are in the page's own sheet, so a script that comes later brings none.
-    load: (id) =>
-      id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : null,
+    load: (id) => (id === HELPER ? 'export const __vitePreload = (load) => load();' : null),
   };
 };

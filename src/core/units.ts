@@ -95,6 +95,10 @@ export function unitsOf(kind: KindName): readonly Unit[] {
   return all[kind];
 }
 
+/** The unit of bare numbers, by name; the kind's own when it has none of that name. */
+export const unitOf = (kind: KindName, name: string | undefined): Unit =>
+  all[kind].find(({ unit }) => unit === name) ?? all[kind][0]!;
+
 /** So many degrees over or under proof, of the former British scale. */
 const fromProof = (unit: string, sign: 1 | -1): Unit => ({
   unit,

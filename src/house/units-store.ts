@@ -2,7 +2,7 @@
 import { createSignal, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
 import type { KindName } from '../core/kinds.ts';
-import { countryOf, type Country } from '../core/reading/unit-named.ts';
+import { countryOf, type Country } from '../core/reading/country.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
 import { keepText, keptText, keyOf } from './browser-store.ts';
 

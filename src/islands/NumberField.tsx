@@ -13,12 +13,12 @@ import {
 import { isServer } from 'solid-js/web';
 import { fieldDecimals, formatNumber, rangeProblem, wasGiven, allowed } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
-import { readQuantity } from '../core/reading/quantity.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
 import { likeUnit, useCountry, useUnits } from '../house/units-store.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
+import { fetchReader, readTyped } from './reader.ts';
 
 export interface NumberFieldProps {
   readonly id: string;
@@ -87,9 +87,10 @@ export function NumberField(props: NumberFieldProps) {
   const [note, setNote] = createSignal<string>();
   let field: HTMLInputElement | undefined;
   const early = typedEarly(props.id);
+  let isWaiting = false; // for the reader, which is to read the text
 
   const read = (next: string) =>
-    readQuantity(next, {
+    readTyped(next, {
       kind: props.kind,
       unit: unit().unit,
       label: props.label,
@@ -97,9 +98,7 @@ export function NumberField(props: NumberFieldProps) {
       country: country(),
       plain: props.plain ?? false,
     });
-  const problemOf = (next: string): string | undefined => {
-    if (props.clear && next.trim() === '') return void props.clear();
-    const said = read(next);
+  const problemOf = (next: string, said: NonNullable<ReturnType<typeof read>>): string | undefined => {
     if (isRefusal(said)) return said.refused;
     const [low, high] = props.range;
     if (said.as === 'range')
@@ -125,15 +124,31 @@ export function NumberField(props: NumberFieldProps) {
   const isRight = () => {
     if (props.value === undefined) return text().trim() === '';
     const said = read(text());
-    return !isRefusal(said) && said.as !== 'range' && typed(said.value) === typed(props.value);
+    return !said || (!isRefusal(said) && said.as !== 'range' && typed(said.value) === typed(props.value));
   };
   const tryText = (next: string) => {
     setText(next);
     setNote(undefined);
-    setProblem(problemOf(next));
+    if (props.clear && next.trim() === '') return clear(props.clear);
+    const said = read(next);
+    isWaiting = !said;
+    if (!said) return void fetchReader().then(() => text() === next && tryAgain(next));
+    setProblem(problemOf(next, said));
     props.onState?.(problem() !== undefined);
   };
-  const settle = () => problem() === undefined && setText(typed(props.value));
+  const clear = (take: () => void) => {
+    isWaiting = false;
+    setProblem(undefined);
+    take();
+    props.onState?.(false);
+  };
+  const settle = () => problem() === undefined && !isWaiting && setText(typed(props.value));
+  /** Tries a text that the reader had to come for. */
+  const tryAgain = (next: string) => {
+    if (!read(next)) return; // it did not come, and the page says so
+    tryText(next);
+    if (field !== document.activeElement) settle();
+  };
   const moveTo = (value: number) =>
     tryText(typed(Math.min(props.range[1], Math.max(props.range[0], Number(value.toFixed(6))))));
   const onKeyDown = (event: KeyboardEvent) => {
@@ -213,6 +228,8 @@ export function NumberField(props: NumberFieldProps) {
                   ? `${props.id}-meaning`
                   : undefined
           }
+          onFocus={() => void fetchReader()}
+          onPointerEnter={() => void fetchReader()}
           onInput={(event) => tryText(event.currentTarget.value)}
           onBlur={settle}
           onKeyDown={onKeyDown}

@@ -12,7 +12,7 @@ const TIMES = 3; // the middle one counts
 /** Each tool with what shows that it can be used. */
 const tools: Readonly<Record<string, string>> = {
   '/practice/': '.question .prompt',
-  '/sheets/': '.preview .sheet li',
+  '/sheets/': '.preview .questions li',
   '/script/': 'astro-island:not([ssr]) textarea',
   '/cross-check/': 'astro-island:not([ssr]) #quoted-add',
   '/search/': 'astro-island:not([ssr]) #search-words',

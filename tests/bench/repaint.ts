@@ -11,6 +11,7 @@ const DRAGGED = 16; // ms between the moves of a pointer
 const RESTED = 300; // ms between presses of a key, each from rest
 const MOVES = 120; // of a gesture
 const STRIDE = 6; // px by which a pointer moves
+const MOST = 1.6; // a held move may take so many times what it takes on a page with nothing but a field
 
 /** A control of each sort, with the keys that move it to and fro; and whether a pointer drags it. */
 interface Control {
@@ -83,14 +84,25 @@ const drag =
     await page.mouse.up();
   };
 
+const whole: (cost: Cost) => number = ([taken, frame]) => taken + frame;
+
 /** The cost in the middle and in 19 of 20 moves. */
-function inWords(all: readonly Cost[], of: (cost: Cost) => number): string {
+function middleAndMost(all: readonly Cost[], of: (cost: Cost) => number): readonly number[] {
   const sorted = all.map(of).sort((a, b) => a - b);
-  const [middle, most] = [0.5, 0.95].map((part) => sorted[Math.floor(part * (sorted.length - 1))]!);
+  return [0.5, 0.95].map((part) => sorted[Math.floor(part * (sorted.length - 1))]!);
+}
+function inWords(all: readonly Cost[], of: (cost: Cost) => number): string {
+  const [middle, most] = middleAndMost(all, of);
   return `${middle!.toFixed(1)} and ${most!.toFixed(1)} ms (${(most! / FRAME).toFixed(2)} of a frame)`;
 }
 
-async function measure(page: Page, gestures: Readonly<Record<string, Gesture>>): Promise<void> {
+/** Measures gestures and prints each, as a ratio to the `least` of its sort too; returns the middle cost of each. */
+async function measure(
+  page: Page,
+  gestures: Readonly<Record<string, Gesture>>,
+  least: Readonly<Record<string, number>> = {},
+): Promise<Readonly<Record<string, number>>> {
+  const middles: Record<string, number> = {};
   const inspector = await page.context().newCDPSession(page);
   for (const [how, gesture] of Object.entries(gestures)) {
     await gesture(); // the first moves bring the other islands and warm the code
@@ -99,10 +111,13 @@ async function measure(page: Page, gestures: Readonly<Record<string, Gesture>>):
     await gesture();
     const all = await costs(page);
     await inspector.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+    middles[how] = middleAndMost(all, whole)[0]!;
+    const ratio = least[how] && middles[how] / least[how];
     console.log(
-      `  ${how.padEnd(8)} ${inWords(all, ([taken, frame]) => taken + frame)}: taken in ${inWords(all, ([taken]) => taken)}, the frame ${inWords(all, ([, frame]) => frame)}`,
+      `  ${how.padEnd(8)} ${ratio ? `${ratio.toFixed(2)} times the least: ` : ''}${inWords(all, whole)}: taken in ${inWords(all, ([taken]) => taken)}, the frame ${inWords(all, ([, frame]) => frame)}`,
     );
   }
+  return middles;
 }
 
 /** A page with nothing but a field and a word that follows it: the least that a move costs in this browser on this machine. */
@@ -153,17 +168,25 @@ await whileServed(async (address) => {
   await blank.goto(`${address}/no-such-page`);
   await blank.evaluate(fillBlankPage);
   console.log('nothing but a field');
-  await measure(blank, pressed(blank, ['ArrowUp', 'ArrowDown']));
+  const least = await measure(blank, pressed(blank, ['ArrowUp', 'ArrowDown']));
   await blank.close();
 
   for (const each of controls) {
     const page = await open();
     await ready(page, address, each);
     console.log(each.what);
-    await measure(page, {
-      ...pressed(page, each.keys),
-      ...(each.isDragged ? { dragged: drag(page, each.control) } : {}),
-    });
+    const middles = await measure(
+      page,
+      {
+        ...pressed(page, each.keys),
+        ...(each.isDragged ? { dragged: drag(page, each.control) } : {}),
+      },
+      least,
+    );
+    if (middles['held']! > MOST * least['held']!) {
+      console.log(`  over: a held move may take ${MOST} times the least`);
+      process.exitCode = 1;
+    }
     await page.close();
   }
   await browser.close();

@@ -1,5 +1,5 @@
 // Nonsense in every field: one sentence by the field, the last good result stays, nothing saved is lost.
-import { expect, test } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
 import { calculators } from '../../src/calculators/index.ts';
 import { chapters, open, watch } from './pages.ts';
 
@@ -40,6 +40,17 @@ function typeNonsense(texts: readonly string[]) {
   });
 }
 
+/** Touches a field, with which the reader of all that is no plain figure comes, and leaves it as it was. */
+async function touch(page: Page): Promise<void> {
+  const field = page.locator('.field:has(input.number):visible').first();
+  const input = field.locator('input.number');
+  const good = await input.inputValue();
+  await input.fill('abc');
+  await expect(field.locator('.problem')).toContainText('“abc”');
+  await input.fill(good);
+  await expect(field.locator('.problem')).toHaveCount(0);
+}
+
 /** Where figures are typed: the house's of each chapter, and every calculator. */
 const places = [
   ...chapters.map((chapter) => `/${chapter}/work/`),
@@ -52,6 +63,7 @@ for (const address of places) {
     await open(page, address);
     const house = () => page.evaluate(() => localStorage.getItem('malt-spirit-handbook/house'));
     const before = await house();
+    await touch(page);
     const said = await page.evaluate(typeNonsense, NONSENSE);
     expect(said.length).toBeGreaterThan(NONSENSE.length);
     for (const { id, text, problem, invalid, stands } of said) {

@@ -2,11 +2,12 @@
 import { allowed, format, formatWorking, wasGiven } from '../format.ts';
 import type { KindName } from '../kinds.ts';
 import type { Refusal } from '../refusal.ts';
-import { unitsRead, type Unit } from '../units.ts';
+import { unitOf, unitsRead, type Unit } from '../units.ts';
 import { gravityFrom } from './gravity.ts';
 import { tidy } from './numbers.ts';
 import type { Single } from './single.ts';
-import { countryOf, dimensionNamed, unitOf, type Country } from './unit-named.ts';
+import { countryOf, type Country } from './country.ts';
+import { dimensionNamed } from './unit-named.ts';
 import { readWritten, type Written } from './written.ts';
 import type { Dimension } from '../measures.ts';
 

@@ -4,7 +4,8 @@ import { andAHalf } from './halves.ts';
 import { mayBegin, shortScales, tidy } from './numbers.ts';
 import { numeralAt, type Numeral } from './numeral.ts';
 import { tokensOf, type Token } from './tokens.ts';
-import { unitNamed, type Country, type Named } from './unit-named.ts';
+import type { Country } from './country.ts';
+import { unitNamed, type Named } from './unit-named.ts';
 import { mannerOf, vagueAfter } from './vague.ts';
 
 export interface Single extends Named {

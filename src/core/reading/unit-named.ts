@@ -1,10 +1,8 @@
 // The unit that a text names, where the kind is known: its own, another of the kind, none, or one that it cannot have.
 import type { KindName } from '../kinds.ts';
 import { measures, type Dimension } from '../measures.ts';
-import { unitsOf, unitsRead, type Unit } from '../units.ts';
-
-/** Whose gallons and proof are meant when none are named. */
-export type Country = 'US' | 'UK';
+import { unitsRead, type Unit } from '../units.ts';
+import type { Country } from './country.ts';
 
 /** Units that are of one country or the other. */
 const local: Readonly<Record<string, Readonly<Record<Country, string>>>> = {
@@ -77,11 +75,3 @@ export function unitNamed(text: string, kind: KindName, country?: Country): Name
     kind === 'count' && /^[a-z]{3,}(?: [a-z]+)*$/i.test(said) && dimensionNamed(said) === undefined;
   return { unit: things ? 'none' : 'other' };
 }
-
-/** The country whose units a unit is one of. */
-export const countryOf = (unit: string): Country | undefined =>
-  unit.includes('US') ? 'US' : unit.includes('UK') ? 'UK' : undefined;
-
-/** The unit of bare numbers, by name; the kind's own when it has none of that name. */
-export const unitOf = (kind: KindName, name: string | undefined): Unit =>
-  unitsOf(kind).find(({ unit }) => unit === name) ?? unitsOf(kind)[0]!;

@@ -2,7 +2,7 @@
 import type { KindName } from '../kinds.ts';
 import { lifted } from './ends.ts';
 import { single, type Single } from './single.ts';
-import type { Country } from './unit-named.ts';
+import type { Country } from './country.ts';
 
 export interface Written extends Single {
   /** The other end of a range, the higher as a rule. */
