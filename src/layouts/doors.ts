@@ -43,6 +43,7 @@ export const doors: readonly Door[] = [
         links: [
           { href: '/house/', text: 'Your house', says: 'put in its figures' },
           { href: '/house/stock/', text: 'Casks in store', says: 'ages, bottlings, a register' },
+          { href: '/house/malts/', text: 'Malts of the year', says: 'plain and peated weeks' },
           { href: '/script/', text: 'Check a talk', says: 'paste what you say' },
           { href: '/cross-check/', text: 'Check a few figures', says: 'do they agree?' },
           { href: '/cards/', text: 'Pocket cards', says: 'for rooms without phones' },
