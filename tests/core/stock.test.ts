@@ -12,6 +12,8 @@ import {
   strength,
   years,
 } from '../../src/core/quantity.ts';
+import { expectedNow } from '../../src/core/maturing/regauge.ts';
+import { buildStock } from '../../src/core/maturing/warehouse.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { countedMeetsComputed, type Fillings } from '../../src/core/stock/counted.ts';
 import { firstDay, isDay, lastDay, yearsBetween } from '../../src/core/stock/days.ts';
@@ -328,6 +330,24 @@ describe('the whole register', () => {
     expect(Math.min(...times)).toBeLessThan(20); // the least, as other work shares the machine
   });
 });
+
+test('a register that was filled alike every year is the store that is filled every year', () => {
+  const span = 12;
+  const groups = Array.from({ length: span }, (_, i) => barrels(`${2026 - i}-05-14`, 300));
+  const store = buildStock({ filled: count(300), alcohol: litresOfAlcohol(127), years: years(span), loss: percent(2) }, span + 3).at(-1)!;
+  const { all, yearsLoss } = stockOn(groups, steady, DAY);
+  expect(all.casks).toBe(store.casks);
+  expect(apart(all.alcohol, store.alcohol)).toBeLessThan(1e-6);
+  expect(apart(yearsLoss, store.lost)).toBeLessThan(1e-6);
+}); // prettier-ignore
+
+test('one cask of a group holds what a regauge of it would expect', () => {
+  const damp = { ...steady, storeHumidity: percent(85), indrink: percent(2) };
+  const expected = expectedNow({ filled: { volume: litres20(200), strength: strength(63.5) }, indrink: percent(2), store: { alcoholLoss: percent(2), humidity: percent(85), steadyHumidity: percent(65) }, years: years(10) });
+  const one = held(barrels('2016-05-14'), damp);
+  expect(apart(one.volume, expected.volume)).toBeLessThan(1e-4);
+  expect(apart(one.strength, expected.strength)).toBeLessThan(1e-4);
+}); // prettier-ignore
 
 describe('counted beside computed', () => {
   const fillings: Fillings = {

@@ -157,6 +157,12 @@ describe('the table', () => {
     expect(found).toEqual([{ casks: 3, size: 250, filled: '2016', filledVolume: 240, filledStrength: 63.5, wood: 'american', held: 'sherry' }]);
   }); // prettier-ignore
 
+  test('a size may be a name, and a number is never about so many', () => {
+    const { groups: found, problems } = readTable(`${heading}\nA1;4;Quarter Casks;2016;120;63.5\nA2;about 40;hogshead;2016;240;63.5\nA3;4;constructor;2016;240;63.5`);
+    expect(found.map(({ size }) => size)).toEqual([125]);
+    expect(problems.map((each) => each.slice(0, 21))).toEqual(['Row 3 (“A2”): Casks: ', 'Row 4 (“A3”): Size (L']);
+  }); // prettier-ignore
+
   test('columns that are missing, strange or twice are told, and a row with too many cells is not taken', () => {
     expect(readTable('Name;Casks\nA1;4').problems.join()).toContain('there is none for “Size (L)”, “Filled on”');
     const { groups: found, problems } = readTable(`${heading};Rick;Casks\nA1;40;200;2016-03-14;195;63.5;7;9\nA2;40;200;2016-03-14;195;63.5;7;9;9`);

@@ -157,6 +157,18 @@ const uses: readonly {
     shows: '.table-read .problem',
   },
   {
+    what: 'the malts of a year: a grist added, a malt added, a name and a moisture that cannot be',
+    address: '/house/malts/',
+    part: '.malts-desk',
+    use: async (page) => {
+      await button(page, 'Add a grist').click();
+      await button(page, 'Add a row').first().click();
+      await page.locator('#grist-0-name').fill('');
+      await page.locator('#grist-1-malts-0-moisture').fill('60');
+    },
+    shows: '#grist-1-malts-0-moisture-problem',
+  },
+  {
     what: 'a visit by link',
     address: `/house/${thornwath}`,
     part: '.visit',

@@ -1,6 +1,7 @@
 // A cask through the years: ethanol and water leave through the wood, each at its own pace.
 import { ETHANOL_MOLAR_MASS, WATER_MOLAR_MASS } from '../constants.ts';
 import {
+  litres20,
   moleFraction,
   percent,
   strength,
@@ -41,7 +42,7 @@ export interface CaskYear extends Portion {
   readonly year: Quantity<'years'>;
 }
 
-const REFERENCE = strength(63.5); // % vol at which the steady humidity is stated; customary filling strength, no source
+const REFERENCE = amountsOf({ volume: litres20(1000), strength: strength(63.5) }); // 63.5 % vol, at which the steady humidity is stated; customary filling strength, no source
 const STEPS = 12; // fewest Runge–Kutta steps in a year
 const STEPS_TO_PACE = 73; // steps in a year for each unit of the pace, 1/year, where a cask loses faster than measured
 const FEWER = 6; // times fewer steps where only the end of the years is asked for
@@ -57,9 +58,8 @@ export function activitiesOf({ ethanol, water }: Amounts) {
  * humidity, a fraction of 0–0.8.
  */
 export function waterOverEthanol(steadyHumidity: number): number {
-  const amounts = amountsOf({ volume: 1000 as Quantity<'volume20'>, strength: REFERENCE });
-  const activity = activitiesOf(amounts);
-  return amounts.water / (activity.water - steadyHumidity) / (amounts.ethanol / activity.ethanol);
+  const activity = activitiesOf(REFERENCE);
+  return REFERENCE.water / (activity.water - steadyHumidity) / (REFERENCE.ethanol / activity.ethanol);
 }
 
 /**

@@ -2,6 +2,7 @@
 import { years, type Quantity } from '../quantity.ts';
 
 const LENGTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]; // days in a month, January first
+const BEFORE = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334]; // days of the year before each month
 const FORM = /^(\d{4})(?:-(\d{2})(?:-(\d{2}))?)?$/;
 
 const isLeap = (year: number) => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
@@ -29,10 +30,8 @@ export function lastDay(text: string): string {
 function dayNumber(text: string): number {
   const [year, month, day] = text.split('-').map(Number) as [number, number, number];
   const before = year - 1;
-  let days =
-    365 * before + Math.floor(before / 4) - Math.floor(before / 100) + Math.floor(before / 400) + day;
-  for (let each = 1; each < month; each++) days += daysIn(year, each);
-  return days;
+  const leapDays = Math.floor(before / 4) - Math.floor(before / 100) + Math.floor(before / 400);
+  return 365 * before + leapDays + BEFORE[month - 1]! + (month > 2 && isLeap(year) ? 1 : 0) + day;
 }
 
 /** Whole years from one day to another, each in full: a year is over on the day on which it began; below 0 for none yet. */

@@ -6,6 +6,7 @@ import { shown } from '../../core/shown.ts';
 import { isDay } from '../../core/stock/days.ts';
 import { fieldNames, fields, type CaskGroup, type Field, type FieldName } from '../../core/stock/group.ts';
 import { readGroup, type Fault, type GroupRead } from '../../core/stock/read-group.ts';
+import { namedSizes } from '../../core/stock/sizes.ts';
 import { MOST_GROUPS, rowProblem } from './stock.ts';
 
 export const MOST_TEXT = 1_000_000; // characters or bytes of a table
@@ -43,15 +44,24 @@ function fieldNamed(heading: string): FieldName | undefined {
   return same.length === 1 ? same[0] : undefined;
 }
 
+/** Sizes by their names, one or many: “Hogshead”, “quarter casks”. */
+const sizes: Readonly<Record<string, number>> = Object.fromEntries(
+  Object.entries(namedSizes).flatMap(([name, litres]) => [
+    [bare(name), litres],
+    [`${bare(name)}s`, litres],
+  ]),
+);
 /** The apostrophe that a table for spreadsheets sets before what one would take for a formula, at the start of a cell or behind a separator. */
 const GUARD = /(?<=^|[,;\t\r\n])'(?=[\s"]*[=+\-@])/g;
 const BRITISH = /^(\d{1,2})[/.](\d{1,2})[/.](\d{4})$/;
 
 /** A cell as the value of its field; what cannot be read stays as it is, for the reader of groups to refuse by name. */
-function valueOf(field: Field, text: string): unknown {
+function valueOf(name: FieldName, text: string): unknown {
+  const field: Field = fields[name];
+  if (name === 'size' && Object.hasOwn(sizes, bare(text))) return sizes[bare(text)];
   if (field.is === 'number') {
     const read = readQuantity(text, { kind: field.kind });
-    return !isRefusal(read) && read.as !== 'range' ? read.value : text;
+    return !isRefusal(read) && (read.as === 'rounded' || read.as === 'exact') ? read.value : text;
   }
   if (field.is === 'choice')
     return (
@@ -80,7 +90,7 @@ export function readTexts(
   today?: string,
 ): GroupRead {
   const told = fieldNames.filter((name) => (texts[name] ?? '').trim() !== '');
-  const given = Object.fromEntries(told.map((name) => [name, valueOf(fields[name], texts[name]!.trim())]));
+  const given = Object.fromEntries(told.map((name) => [name, valueOf(name, texts[name]!.trim())]));
   return readGroup(given, opened, today);
 }
 
@@ -123,7 +133,7 @@ export function readTable(text: string, opened?: number, today?: string): TableR
     columns.forEach((name, at) => {
       const cell = cells[at]?.trim() ?? '';
       if (name === undefined || cell === '' || columns.indexOf(name) !== at) return;
-      given[name] = valueOf(fields[name], cell);
+      given[name] = valueOf(name, cell);
       if (fields[name].is === 'day' && !isDay(cell) && isDay(String(given[name]))) british++;
     });
     const read = readGroup(given, opened, today);

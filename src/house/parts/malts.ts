@@ -1,0 +1,99 @@
+// The part “malts”: the grists that a house mashes, each of one malt or of several, and the weeks of the year for each.
+import { allowed, wasGiven } from '../../core/format.ts';
+import type { KindName } from '../../core/kinds.ts';
+import { bases, type Basis, type Campaign, type Malt } from '../../core/malting/grist.ts';
+import { shown, UNSEEN } from '../../core/shown.ts';
+import type { HousePart } from './part.ts';
+
+export interface NamedCampaign extends Campaign {
+  readonly name: string;
+}
+export interface Malts {
+  readonly basis: Basis;
+  readonly campaigns: readonly NamedCampaign[];
+}
+
+export const MOST_CAMPAIGNS = 8;
+export const MOST_MALTS = 8; // in a grist
+export const WEEKS = [0, 53] as const;
+export const LONGEST_NAME = 40; // characters
+
+/** What is said of a malt in a grist, and what it can be. */
+export const maltColumns = {
+  mass: { kind: 'mass', label: 'Malt in a mash', range: [0, 100_000], step: 25 },
+  moisture: { kind: 'percent', label: 'Moisture', range: [0, 15], step: 0.1 },
+  extract: { kind: 'percent', label: 'Soluble extract', range: [40, 90], step: 0.1 },
+  fermentability: { kind: 'percent', label: 'Fermentability', range: [40, 100], step: 0.1 },
+  phenols: { kind: 'ppm', label: 'Phenols', range: [0, 400], step: 0.5 },
+} as const satisfies Readonly<
+  Record<keyof Malt, { kind: KindName; label: string; range: readonly [number, number]; step: number }>
+>;
+const columns = Object.entries(maltColumns);
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
+
+/** A malt, or the sentence that says what is wrong with it. */
+function readMalt(data: unknown, basis: Basis): Malt | string {
+  if (!isRecord(data)) return 'this is no malt.';
+  for (const [name, { label, kind, range }] of columns) {
+    const value = data[name];
+    if (!(typeof value === 'number' && value >= range[0] && value <= range[1]))
+      return wasGiven(label, value, allowed(kind, range));
+  }
+  const malt = Object.fromEntries(columns.map(([name]) => [name, data[name]])) as unknown as Malt;
+  return basis === 'as-is' && malt.extract + malt.moisture > 100
+    ? `Soluble extract: ${malt.extract} % and ${malt.moisture} % of moisture are more than the whole malt.`
+    : malt;
+}
+
+/** What is wrong with the name of a campaign, or nothing. */
+export function campaignNameProblem(name: unknown): string | undefined {
+  const isSound =
+    typeof name === 'string' && name.trim() !== '' && name.length <= LONGEST_NAME && !name.match(UNSEEN);
+  return isSound
+    ? undefined
+    : wasGiven('The name of a grist', name, `it can have up to ${LONGEST_NAME} characters on one line.`);
+}
+
+export const malts: HousePart<Malts> = {
+  id: 'malts',
+  title: 'Malts of the year',
+  empty: { basis: 'as-is', campaigns: [] },
+  read(data) {
+    if (!isRecord(data)) return { value: malts.empty, problems: ['Malts of the year: this is no list.'] };
+    const problems: string[] = [];
+    const given = data['basis'];
+    const isBasis = typeof given === 'string' && Object.hasOwn(bases, given);
+    if (!isBasis) problems.push(wasGiven('What extract and phenols are parts of', given, `it can be ${Object.keys(bases).join(' or ')}.`)); // prettier-ignore
+    const basis = isBasis ? (given as Basis) : 'as-is';
+    const list = listOf(data['campaigns']);
+    if (!Array.isArray(data['campaigns']))
+      problems.push(wasGiven('Malts of the year', data['campaigns'], 'the grists must be a list.'));
+    if (list.length > MOST_CAMPAIGNS)
+      problems.push(`There are ${list.length} grists; the first ${MOST_CAMPAIGNS} are kept.`);
+    const strange = Object.keys(data).filter((key) => key !== 'basis' && key !== 'campaigns');
+    if (strange.length > 0)
+      problems.push(wasGiven('Malts of the year', strange[0], 'there is no such thing in it.'));
+    const campaigns = list.slice(0, MOST_CAMPAIGNS).flatMap((each, i): NamedCampaign[] => {
+      const { name, weeks, malts: grist } = isRecord(each) ? each : {};
+      const where = `Grist ${i + 1}${typeof name === 'string' && name !== '' ? ` (“${shown(name)}”)` : ''}`;
+      const rows = listOf(grist)
+        .slice(0, MOST_MALTS)
+        .map((row) => readMalt(row, basis));
+      const wrong =
+        campaignNameProblem(name) ??
+        (typeof weeks === 'number' && weeks >= WEEKS[0] && weeks <= WEEKS[1]
+          ? undefined
+          : wasGiven('Weeks', weeks, `they can be from ${WEEKS[0]} to ${WEEKS[1]}.`)) ??
+        (rows.length === 0 || listOf(grist).length > MOST_MALTS
+          ? `it can have from 1 to ${MOST_MALTS} malts.`
+          : rows.find((row) => typeof row === 'string'));
+      if (wrong === undefined) return [{ name, weeks, malts: rows } as NamedCampaign];
+      problems.push(`${where}: ${wrong}`);
+      return [];
+    });
+    return { value: { basis, campaigns }, problems };
+  },
+};

@@ -1,0 +1,210 @@
+// The malts of a year: each grist as one malt, the weeks for each, and what all of them are together.
+import { createMemo, createSignal, For, Index, Show } from 'solid-js';
+import { format, formatCount } from '../core/format.ts';
+import { bases, meanMalt, yearOfMalts, type Basis, type MeanMalt } from '../core/malting/grist.ts';
+import { count } from '../core/quantity.ts';
+import { isRefusal } from '../core/refusal.ts';
+import type { NumberName } from '../house/figures.ts';
+import {
+  campaignNameProblem,
+  LONGEST_NAME,
+  maltColumns,
+  malts,
+  MOST_CAMPAIGNS,
+  MOST_MALTS,
+  WEEKS,
+  type Malts,
+  type NamedCampaign,
+} from '../house/parts/malts.ts';
+import { usePart } from '../house/part-store.ts';
+import { changeFigure, useHouse } from '../house/store.ts';
+import { useAnnouncement } from './announce.ts';
+import { ChoiceField } from './ChoiceField.tsx';
+import { NumberField } from './NumberField.tsx';
+import { RowsField } from './RowsField.tsx';
+import { StockField } from './StockField.tsx';
+import { Troubles } from './Troubles.tsx';
+
+const rowsOf = { label: 'Malts', columns: maltColumns, value: [], count: [1, MOST_MALTS] } as const;
+type Row = Readonly<Record<string, number>>;
+
+export default function MaltsDesk() {
+  const { value: given, set } = usePart(malts);
+  const { house, name } = useHouse();
+  const [said, setSaid] = createSignal('');
+  const [named, setNamed] = createSignal<Readonly<Record<number, string>>>({}); // names that cannot be used
+  let desk: HTMLDivElement | undefined;
+  const change = (next: Malts): string | undefined => set(next)[0];
+  const withGrist = (at: number, part: Partial<NamedCampaign>) =>
+    change({ ...given(), campaigns: given().campaigns.map((old, i) => (i === at ? { ...old, ...part } : old)) }); // prettier-ignore
+  const rename = (at: number, text: string) => {
+    const problem = campaignNameProblem(text) ?? withGrist(at, { name: text });
+    const { [at]: _, ...others } = named();
+    setNamed(problem === undefined ? others : { ...others, [at]: problem });
+  };
+  const add = () => {
+    const { maltPerMash: mass, maltMoisture: moisture, solubleExtract: extract, fermentability } = house();
+    const malt = { mass, moisture, extract, fermentability, phenols: 0 } as never;
+    const grist = { name: `Grist ${given().campaigns.length + 1}`, weeks: 0, malts: [malt] };
+    change({ ...given(), campaigns: [...given().campaigns, grist] });
+  };
+  const year = createMemo(() => yearOfMalts(given().campaigns, given().basis, count(house().mashesPerWeek)));
+  const found = () => {
+    const now = year();
+    return isRefusal(now) ? undefined : now;
+  };
+  /** Puts the year's malt, as one, where the house has its malt; told where a figure cannot be so. */
+  const put = () => {
+    const { mean, mashes } = found()!;
+    const figures: readonly (readonly [NumberName, number])[] = [
+      ['maltPerMash', mean.mass / mashes],
+      ['maltMoisture', mean.moisture],
+      ['solubleExtract', mean.extract],
+      ['fermentability', mean.fermentability],
+    ];
+    const wrong = figures.map(([figure, value]) => changeFigure(figure, Number(value.toFixed(2))));
+    setSaid(wrong.find((each) => each !== undefined) ?? `${name()} now has this malt.`);
+  };
+  useAnnouncement(
+    'malts',
+    () => [year(), said()],
+    () => `${said()} ${found() ? `${format(found()!.mean.phenols, 'ppm')}, ${format(found()!.mean.spiritYield, 'yield')}.` : ''}`.trim(), // prettier-ignore
+    () => desk,
+  );
+
+  return (
+    <div ref={desk} class="stock-desk malts-desk">
+      <Troubles />
+      <section class="calculator stock" aria-labelledby="malts-basis-title">
+        <h2 id="malts-basis-title">How the maltster states it</h2>
+        <ChoiceField
+          id="malts-basis"
+          label="Extract and phenols are parts of"
+          options={bases}
+          value={given().basis}
+          take={(basis) => change({ ...given(), basis: basis as Basis })}
+        />
+      </section>
+      <Index each={given().campaigns}>
+        {(grist, at) => (
+          <section class="calculator stock" aria-labelledby={`grist-${at}-title`}>
+            <h2 id={`grist-${at}-title`}>{grist().name}</h2>
+            <div>
+              <StockField
+                id={`grist-${at}-name`}
+                label="Name"
+                text={grist().name}
+                problem={named()[at]}
+                take={(text) => rename(at, text.slice(0, LONGEST_NAME + 1))}
+              />
+              <NumberField
+                id={`grist-${at}-weeks`}
+                label="Weeks of the year"
+                kind="count"
+                range={WEEKS}
+                step={1}
+                value={grist().weeks}
+                take={(weeks) => withGrist(at, { weeks })}
+              />
+              <RowsField
+                id={`grist-${at}-malts`}
+                of={rowsOf}
+                rows={grist().malts as unknown as readonly Row[]}
+                take={(rows) => withGrist(at, { malts: rows as never })}
+                onState={() => undefined}
+              />
+            </div>
+            <Mean of={meanMalt(grist().malts, given().basis)} />
+            <p class="actions">
+              <button
+                type="button"
+                onClick={() => {
+                  const gone = grist().name;
+                  change({ ...given(), campaigns: given().campaigns.filter((_, i) => i !== at) });
+                  setSaid(`${gone} is taken out.`);
+                  document.getElementById('grist-add')?.focus();
+                }}
+              >
+                Take {grist().name} out
+              </button>
+            </p>
+          </section>
+        )}
+      </Index>
+      <section class="calculator stock" aria-labelledby="malts-year-title">
+        <h2 id="malts-year-title">The malt of a year</h2>
+        <Show when={given().campaigns.length === 0}>
+          <p class="remark">{name()} has no grists yet. Add one: it begins with your house’s own malt.</p>
+        </Show>
+        <Show when={given().campaigns.length < MOST_CAMPAIGNS}>
+          <p class="actions">
+            <button type="button" id="grist-add" onClick={add}>
+              Add a grist
+            </button>
+          </p>
+        </Show>
+        <Show when={found()}>
+          {(now) => (
+            <>
+              <p class="remark">
+                {formatCount(now().weeks, 'week')} of the {formatCount(house().weeksPerYear, 'week')} that you
+                work, {formatCount(now().mashes, 'mash', 'mashes')},{' '}
+                {format(now().mean.mass / 1000, 'count', 0)} t of malt.
+              </p>
+              <Mean of={now().mean} />
+              <div class="results">
+                <dl class="others">
+                  <Row says="It could give in the year">{format(now().alcohol, 'alcohol', 0)}</Row>
+                </dl>
+              </div>
+              <p class="actions">
+                <button type="button" onClick={put}>
+                  Make this the malt of your house
+                </button>
+              </p>
+            </>
+          )}
+        </Show>
+        <Show when={said()}>
+          <p class="remark">{said()}</p>
+        </Show>
+        <p class="purpose">
+          Malt dust can explode and sacks hurt backs: <a href="/milling/safe/">stay safe</a>.
+        </p>
+      </section>
+    </div>
+  );
+}
+
+/** A grist as one malt; or why it is none. */
+function Mean(props: { readonly of: ReturnType<typeof meanMalt> }) {
+  const mean = (): MeanMalt | undefined => (isRefusal(props.of) ? undefined : props.of);
+  const rows = (of: MeanMalt): readonly (readonly [string, string])[] => [
+    ['Moisture', format(of.moisture, 'percent')],
+    ['Extract, as it is', format(of.extract, 'percent')],
+    ['Extract, dry', format(of.extractDry, 'percent')],
+    ['Fermentability', format(of.fermentability, 'percent')],
+    ['Phenols, as it is', format(of.phenols, 'ppm')],
+    ['It could give', format(of.spiritYield, 'yield')],
+  ];
+  return (
+    <Show when={mean()} fallback={<p class="remark">{isRefusal(props.of) ? props.of.refused : ''}</p>}>
+      {(now) => (
+        <div class="results">
+          <dl class="others">
+            <For each={rows(now())}>{([says, value]) => <Row says={says}>{value}</Row>}</For>
+          </dl>
+        </div>
+      )}
+    </Show>
+  );
+}
+
+function Row(props: { readonly says: string; readonly children: string }) {
+  return (
+    <div>
+      <dt>{props.says}</dt>
+      <dd class="number">{props.children}</dd>
+    </div>
+  );
+}
