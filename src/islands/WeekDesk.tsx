@@ -102,7 +102,7 @@ export default function WeekDesk() {
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <NumberField
           id="week-mashes"
-          label="Mashes to try, a week"
+          label="Mashes a week, to try"
           kind="count"
           range={[1, 100]}
           step={1}
