@@ -4,7 +4,6 @@ import { celsius } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { asSteam, heatOfMash, type HeatOfMash, type Warmth } from './heat.ts';
 import type { WeekNeeds } from './run-weeks.ts';
-import { mostMashes } from './timetable.ts';
 
 export const warmable = {
   wash: 'wash as it goes into the still',
@@ -22,8 +21,8 @@ export interface Warmer {
   readonly water: number;
   readonly before: HeatOfMash;
   readonly after: HeatOfMash;
-  /** The most mashes that a week then takes. */
-  readonly most: number;
+  /** What a week then needs. */
+  readonly needs: WeekNeeds;
 }
 
 /**
@@ -74,6 +73,6 @@ export function warmer(
     water: (waterOf(after) - waterOf(before)) * mashes,
     before,
     after,
-    most: mostMashes(quicker),
+    needs: quicker,
   };
 }

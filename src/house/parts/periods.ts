@@ -7,7 +7,7 @@ import { liquids, type Liquid, type Period, type Standing } from '../../core/wee
 import type { HousePart, PartReading } from './part.ts';
 
 export const MOST_PERIODS = 60; // five years of months
-const LONGEST_NAME = 40; // characters
+export const LONGEST_NAME = 40; // characters
 export const MOST_LITRES = 10_000_000; // more than any stillhouse puts through in a period
 export const MOST_MALT = 20_000_000; // kg; the same
 

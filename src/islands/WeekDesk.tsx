@@ -1,0 +1,233 @@
+// The week of the house set out: whether the mashes fit, what stands in the way, and what each vessel does when.
+import { createEffect, createMemo, createSignal, For, on, Show, type JSX } from 'solid-js';
+import { formatNumber } from '../core/format.ts';
+import { lineWithPlant } from '../core/plant/line.ts';
+import { isRefusal } from '../core/refusal.ts';
+import { dayAndTime, dayNames } from '../core/week/clock.ts';
+import { asSteam, heatOfMash, heatOfWeek } from '../core/week/heat.ts';
+import { emptyings, lowWinesLevel, spiritLevel } from '../core/week/levels.ts';
+import { weekNeeds } from '../core/week/needs.ts';
+import { fitsSentence, lackSentence, mostSentence } from '../core/week/says.ts';
+import { shiftsOf, warmthOf } from '../core/week/settings.ts';
+import type { Timetable } from '../core/week/timetable.ts';
+import { csvOf } from '../exercises/csv.ts';
+import { whenIdle } from '../house/idle.ts';
+import { usePart } from '../house/part-store.ts';
+import { isSamePart } from '../house/parts/part.ts';
+import { periodsPart } from '../house/parts/periods.ts';
+import { emptyPlant, plantPart } from '../house/parts/plant.ts';
+import { useAnnouncement } from './announce.ts';
+import { useWeek } from './ask-week.ts';
+import { useHouseAtHand } from './at-hand.ts';
+import { ChoiceField } from './ChoiceField.tsx';
+import { NumberField } from './NumberField.tsx';
+import { saveFile } from './save-file.ts';
+import { Troubles } from './Troubles.tsx';
+import { begins, weekRows } from './week-table.ts';
+import { WhatRuns, Warmer } from './WeekQuestions.tsx';
+import { WeekSettings } from './WeekSettings.tsx';
+import { WeekStrips, type WeekCurve } from './WeekStrips.tsx';
+
+const FAILED = 'The week could not be set out: the browser stopped the sum. Change a figure to try again, or reload the page.'; // prettier-ignore
+const shownDays: Readonly<Record<string, string>> = {
+  week: 'the whole week',
+  ...Object.fromEntries(dayNames.map((day, i) => [i, day])),
+};
+const litres = (n: number) => `${formatNumber(n, 0)} L`;
+/** Values of each hour as a line with steps. */
+const stepped = (values: readonly number[]) =>
+  values.flatMap((value, hour): (readonly [number, number])[] => [
+    [hour, value],
+    [hour + 1, value],
+  ]);
+const peak = (values: readonly number[]) => {
+  const most = Math.max(...values);
+  return { most, hour: values.indexOf(most) };
+};
+
+export default function WeekDesk() {
+  let island: HTMLElement | undefined;
+  const { house, mounted } = useHouseAtHand(() => island);
+  const plant = usePart(plantPart);
+  const periods = usePart(periodsPart);
+  const set = () => periods.value().week;
+  const [tried, setTried] = createSignal<number>();
+  const [day, setDay] = createSignal('week');
+  const mashes = () => tried() ?? Math.max(1, Math.round(house().mashesPerWeek));
+  const isEmpty = createMemo(() => isSamePart(plant.value(), emptyPlant));
+  const line = createMemo(() => lineWithPlant(house(), plant.value()));
+  const needs = createMemo(() => {
+    const now = line();
+    return isRefusal(now) ? now : weekNeeds(now, plant.value(), shiftsOf(set()));
+  });
+  const { found, failed, ask, drop } = useWeek();
+  const askNow = () => {
+    const now = needs();
+    if (isEmpty() || isRefusal(now)) drop();
+    else ask(now, mashes());
+  };
+  createEffect(on([needs, mashes, mounted], () => mounted() && whenIdle(askNow, true)));
+
+  /** The sentences that come first. */
+  const says = (): readonly string[] => {
+    const [given, now] = [needs(), found()];
+    if (isEmpty()) return ['Say which vessels you have, and the week is set out.'];
+    if (isRefusal(given)) return [given.refused];
+    if (failed()) return [FAILED];
+    if (!now) return ['The week is being set out.'];
+    const first = now.week ? fitsSentence(now.week) : lackSentence(now.lack!, now.mashes, now.needs);
+    return now.most === undefined || !now.next ? [first] : [first, mostSentence(now.most, now.next, now.needs)];
+  };
+  useAnnouncement('week', () => says().join(' '), () => says().join(' '), () => island); // prettier-ignore
+
+  const week = () => (isEmpty() || isRefusal(needs()) ? undefined : found()?.week);
+  const lineNow = () => {
+    const now = line();
+    return isRefusal(now) ? undefined : now;
+  };
+  const shown = () => (day() === 'week' ? undefined : Number(day()));
+
+  return (
+    <section ref={island} class="calculator plant week" aria-labelledby="week-title">
+      <h2 id="week-title">Does the week fit?</h2>
+      <Troubles />
+      <div class="plant-says">
+        <For each={says()}>{(sentence) => <p>{sentence}</p>}</For>
+        <Show when={isEmpty() || isRefusal(needs())}>
+          <p>
+            <a href="/house/plant/">Stills and vessels</a>
+          </p>
+        </Show>
+      </div>
+      <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+        <NumberField
+          id="week-mashes"
+          label="Mashes a week, to try"
+          kind="count"
+          range={[1, 100]}
+          step={1}
+          value={mashes()}
+          take={(value) =>
+            Number.isInteger(value) ? void setTried(value) : 'Mashes to try: a whole number is wanted.'
+          }
+          plain
+        />
+        <WeekSettings
+          set={set()}
+          take={(next) => periods.set({ ...periods.value(), week: next })[0]}
+        />
+      </form>
+      <Show when={week() && lineNow()}>
+        <Laid week={week()!} line={lineNow()!} plant={plant.value()} warmth={warmthOf(set())} day={shown()}>
+          <ChoiceField
+            id="week-shown"
+            label="Show"
+            options={shownDays}
+            value={day()}
+            take={(value) => void setDay(value)}
+          />
+        </Laid>
+      </Show>
+    </section>
+  );
+} // prettier-ignore
+
+interface LaidProps {
+  readonly week: Timetable;
+  readonly line: Exclude<ReturnType<typeof lineWithPlant>, { refused: string }>;
+  readonly plant: Parameters<typeof lineWithPlant>[1];
+  readonly warmth: ReturnType<typeof warmthOf>;
+  readonly day: number | undefined;
+  readonly children: JSX.Element;
+}
+
+/** A week that fits: its strips, its table and file, and what may be asked of it. */
+function Laid(props: LaidProps) {
+  const levels = createMemo(
+    () =>
+      [
+        ['Low wines receiver', lowWinesLevel(props.week), props.week.needs.receiver],
+        ['Spirit receiver', spiritLevel(props.week), props.week.needs.spiritReceiver],
+      ] as const,
+  );
+  const of = createMemo(() => heatOfMash(props.line, props.warmth));
+  const curves = createMemo((): readonly WeekCurve[] => {
+    const heat = of();
+    const receivers = levels().map(([name, points, holds]): WeekCurve => {
+      const most = Math.max(...points.map(({ litres }) => litres));
+      return {
+        name,
+        says: `up to ${litres(most)}${holds === Infinity ? '' : ` of ${litres(holds)}`}`,
+        points: points.map(({ hour, litres }) => [hour, Math.max(0, litres)] as const),
+        ...(holds !== Infinity && { limit: holds }),
+      };
+    });
+    if (isRefusal(heat)) return receivers;
+    const { steam, flame, water } = heatOfWeek(props.week, heat, props.plant);
+    const kilograms = steam.map(asSteam);
+    const [bySteam, byFlame, cooling] = [peak(kilograms), peak(flame), peak(water)];
+    return [
+      ...receivers,
+      { name: 'Steam', says: `up to ${formatNumber(bySteam.most, 0)} kg/h, ${dayAndTime(bySteam.hour)}`, points: stepped(kilograms) },
+      ...(byFlame.most > 0 ? [{ name: 'Flame', says: `up to ${formatNumber((byFlame.most * 1000) / 3600, 0)} kW, ${dayAndTime(byFlame.hour)}`, points: stepped(flame) }] : []),
+      { name: 'Cooling water', says: `up to ${litres(cooling.most)}/h, ${dayAndTime(cooling.hour)}`, points: stepped(water) },
+    ];
+  });
+  const refusal = () => {
+    const heat = of();
+    return isRefusal(heat) ? heat.refused : undefined;
+  };
+  const rows = createMemo(() =>
+    begins(props.week, props.day === undefined ? 0 : 24 * props.day, props.day === undefined ? 168 : 24 * props.day + 24),
+  );
+  const save = () => saveFile('week.csv', csvOf(weekRows(props.week)), 'text/csv;charset=utf-8');
+  const ask = () => ({
+    week: props.week,
+    line: props.line,
+    warmth: props.warmth,
+    levels: levels().map(([name, points]) => [name, points] as const),
+  });
+  return (
+    <>
+      {props.children}
+      <WeekStrips week={props.week} curves={curves()} day={props.day} />
+      <Show when={refusal()}>{(why) => <p class="problem">{why()}</p>}</Show>
+      <p class="meaning">
+        The spirit receiver is emptied for filling {emptyings(props.week).map(dayAndTime).join(', ')}. Levels and heat are spread
+        evenly over each run. Steam is for mashing water and stills; raising it, pumps and rooms are not in it.
+      </p>
+      <details class="working">
+        <summary>{props.day === undefined ? 'The week in words' : `${dayNames[props.day]} in words`}</summary>
+        <div class="table" tabindex="0" role="region" aria-label="What begins when">
+          <table class="series">
+            <thead>
+              <tr>
+                <th scope="col">When</th>
+                <th scope="col">Vessel</th>
+                <th scope="col">What begins</th>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={rows()}>
+                {([when, vessel, what]) => (
+                  <tr>
+                    <td>{when}</td>
+                    <td>{vessel}</td>
+                    <td>{what}</td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </div>
+      </details>
+      <p class="actions">
+        <button type="button" onClick={save}>
+          Save the timetable as CSV
+        </button>
+      </p>
+      <WhatRuns {...ask()} />
+      <Warmer {...ask()} />
+    </>
+  );
+} // prettier-ignore

@@ -1,0 +1,21 @@
+// Sets a week out off the main thread: the timetable first, then the most mashes and what stands in the way of more.
+import { lackOf, type Lack } from '../core/week/lack.ts';
+import type { WeekNeeds } from '../core/week/run-weeks.ts';
+import { mostMashes, timetable, type Timetable } from '../core/week/timetable.ts';
+
+export interface WeekQuestion {
+  readonly id: number;
+  readonly needs: WeekNeeds;
+  readonly mashes: number;
+}
+export type WeekAnswer =
+  | { readonly id: number; readonly week: Timetable | undefined; readonly lack: Lack | undefined }
+  | { readonly id: number; readonly most: number; readonly next: Lack };
+
+addEventListener('message', ({ data }: MessageEvent<WeekQuestion>) => {
+  const { id, needs, mashes } = data;
+  const week = timetable(needs, mashes);
+  postMessage({ id, week, lack: week ? undefined : lackOf(needs, mashes) } satisfies WeekAnswer);
+  const most = Math.max(mostMashes(needs), week ? mashes : 0);
+  postMessage({ id, most, next: lackOf(needs, most + 1) } satisfies WeekAnswer);
+});
