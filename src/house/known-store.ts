@@ -5,7 +5,7 @@ import type { FigureId } from '../core/figures/index.ts';
 import { isRough, standings, usualWay, type Standing } from '../core/figures/standing.ts';
 import { hangsOn } from '../core/line/hangs-on.ts';
 import { builtInHouse, builtInName, isNumberName, type NumberName } from './figures.ts';
-import { figureAt } from './prose.ts';
+import { figureAt, textOfFigure } from './prose.ts';
 import { whenIdle } from './idle.ts';
 import { figuresThatCount, knownOf, knownPart, nothingKnown, type Known } from './parts/known.ts';
 import { readPart } from './parts/part.ts';
@@ -63,6 +63,12 @@ export function liveDoubtAt(path: string): string | undefined {
   if (!isNumberName(id)) return isLiveEstimate(id) ? standings.estimate : undefined;
   if (!unknown().includes(id)) return undefined;
   return liveHouse()[id] === builtInHouse[id] ? `${builtInName}’s` : standings.estimate;
+}
+/** What was counted of a figure of the live house that prose quotes, as text. */
+export function liveCountedAt(path: string): string | undefined {
+  const id = figureAt(path);
+  const counted = id && liveKnown().counted[id];
+  return counted === undefined ? undefined : textOfFigure(id!, counted);
 }
 /** Changes with what hangs on what is not known. */
 export const liveHanging = hanging;

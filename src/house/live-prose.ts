@@ -6,7 +6,7 @@ import { withoutUnit } from './bare.ts';
 import { conditions, isCondition } from './conditions.ts';
 import { builtInHouse, builtInName, figureNames } from './figures.ts';
 import { whenIdle } from './idle.ts';
-import { liveDoubtAt, liveHanging, liveUnknown } from './known-store.ts';
+import { liveCountedAt, liveDoubtAt, liveHanging, liveUnknown } from './known-store.ts';
 import { figureText } from './prose.ts';
 import { liveHouse, liveLine, liveName } from './store.ts';
 
@@ -20,7 +20,14 @@ function setFigure(element: HTMLElement | SVGElement, line: Line): void {
     isPace(per) ? per : 'mash',
     digits === undefined ? undefined : Number(digits),
   );
-  const text = bare === undefined ? whole : withoutUnit(whole);
+  const isPlain = bare === undefined && (per ?? 'mash') === 'mash' && element instanceof HTMLElement;
+  const counted = isPlain ? liveCountedAt(figure!) : undefined;
+  const text =
+    bare === undefined
+      ? counted === undefined
+        ? whole
+        : `${counted}, as counted (computed ${whole})`
+      : withoutUnit(whole);
   if (element.textContent !== text) element.textContent = text;
   element.classList.toggle('doubt', liveDoubtAt(figure!) !== undefined);
 }

@@ -14,8 +14,6 @@ import { progress } from './HouseProgress.tsx';
 import { saveFile } from './save-file.ts';
 import { inWords, today } from './today.ts';
 
-const FEW = 2; // figures on which one hangs that are named
-
 const titleOf = (stage: string) => stage[0]!.toUpperCase() + stage.slice(1);
 
 export default function HouseSheet() {
@@ -28,15 +26,17 @@ export default function HouseSheet() {
   });
   const computed = (id: FigureId) => numberAt(line(), pathsOf(id)[0]!)!;
   const ofStage = (ids: readonly FigureId[], stage: string) => ids.filter((id) => stageOf(id) === stage);
-  /** What is said of a computed figure: how it lies to what was counted, or that it is an estimate, and what is not known of it. */
+  /** What is said of a computed figure: how it lies to what was counted, or that it is an estimate. */
   const beside = (id: FigureId): string => {
     const own = counted(id);
     if (own !== undefined) return computedBeside(id, own, computed(id));
     if (standing(id) !== 'estimate') return '';
-    const on = hangsOn(id).map((figure) => numberFigures[figure].label.toLowerCase());
-    const what = on.length > FEW ? `${on.length} figures` : on.join(' and ');
-    return `${standings.estimate}${what && `: ${what} not known`}`;
+    const on = hangsOn(id).length;
+    return `${standings.estimate}${on > 0 ? ` (${on} not known)` : ''}`;
   };
+  /** On paper there is room for what is not known. */
+  const why = (id: FigureId) =>
+    counted(id) === undefined ? hangsOn(id).map((figure) => numberFigures[figure].label.toLowerCase()).join(', ') : ''; // prettier-ignore
   const save = () => {
     const file = `${name()
       .toLowerCase()
@@ -107,6 +107,9 @@ export default function HouseSheet() {
                 <td class="number">
                   {textOfFigure(id, computed(id))}
                   <Show when={beside(id)}>{(says) => <span class="beside">{says()}</span>}</Show>
+                  <Show when={why(id)}>
+                    {(which) => <span class="beside why">not known: {which()}</span>}
+                  </Show>
                 </td>
               </tr>
             )}
