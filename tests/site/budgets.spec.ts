@@ -8,7 +8,7 @@ import { addresses } from './pages.ts';
 const dist = join(import.meta.dirname, '..', '..', 'dist');
 const KB = 1000;
 const SCRIPT = 45 * KB; // script of a page to read: the house, its line, the pinned alcohol and the live figures
-const FIELDS = 62 * KB; // with fields: one calculator or the figures of a stage; the reader of words and units comes with the first touch
+const FIELDS = 61 * KB; // with fields: one calculator or the figures of a stage; the reader of words and units comes with the first touch
 const TOOL = 90 * KB; // of a page that draws questions or reads scripts, until it can be used
 const REQUESTS = 26;
 const REQUESTS_OF_A_TOOL = 42; // a sheet of ten questions fetches ten kinds of them
