@@ -1,4 +1,5 @@
 // Where it is kept what the book last told of the reader's houses, and how a page knows that nothing is new.
+import { createEffect, createRoot, on } from 'solid-js';
 import { book } from './book.ts';
 import { keepText, keptText, keyOf } from './browser-store.ts';
 import { encode } from './codec.ts';
@@ -20,3 +21,7 @@ export const isAllTold = (): boolean => keptText(ALL_TOLD) === `${book} ${ownTex
 
 /** Says whether the reader knows all that this book tells of the house. */
 export const setAllTold = (isSo: boolean): boolean => keepText(ALL_TOLD, isSo ? `${book} ${ownText()}` : '');
+
+/** Does something whenever the house of the page becomes another. */
+export const onChange = (work: () => void): void =>
+  createRoot(() => createEffect(on(liveHouse, work, { defer: true })));
