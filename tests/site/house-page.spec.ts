@@ -31,23 +31,23 @@ test('a house is named, copied, changed, and the first one opened again', async 
 
 test('a house goes to a file and comes back', async ({ page }) => {
   await open(page, '/house/');
-  await page.locator('#house-bottlingStrength').fill('43');
-  await expect.poll(async () => (await stored(page)) ?? '').toContain('"bottlingStrength":43');
+  await page.locator('#house-heartEnd').fill('61');
+  await expect.poll(async () => (await stored(page)) ?? '').toContain('"heartEnd":61');
   await open(page, '/house/hand-on/');
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save to a file' }).click(),
   ]);
   const text = readFileSync((await download.path())!, 'utf8');
-  expect(JSON.parse(text)).toMatchObject({ format: KEY, version: 2, figures: { bottlingStrength: 43 } });
+  expect(JSON.parse(text)).toMatchObject({ format: KEY, version: 2, figures: { heartEnd: 61 } });
   await open(page, '/house/');
   await page.getByRole('button', { name: /Put all figures back/ }).click();
-  await expect(page.locator('#house-bottlingStrength')).toHaveValue('46');
+  await expect(page.locator('#house-heartEnd')).toHaveValue('62');
   await open(page, '/house/hand-on/');
   await give(page, 'back.json', text);
   await expect(page.locator('#hand-on-open-said')).toContainText('is open, from back.json');
   await open(page, '/house/');
-  await expect(page.locator('#house-bottlingStrength')).toHaveValue('43');
+  await expect(page.locator('#house-heartEnd')).toHaveValue('61');
 });
 
 for (const [what, text, says] of [
