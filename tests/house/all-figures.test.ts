@@ -4,7 +4,7 @@ import { allFigures, figuresFile } from '../../src/house/all-figures.ts';
 import { builtInHouse, builtInName } from '../../src/house/figures.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 
-const known = { standing: () => 'computed', counted: () => undefined } as const;
+const known = { standing: () => 'computed' as const, counted: () => undefined };
 const line = builtInLine();
 
 test('each figure is there once, as a number with its unit or as the words of a choice', () => {
