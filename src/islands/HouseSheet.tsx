@@ -30,9 +30,7 @@ export default function HouseSheet() {
   const beside = (id: FigureId): string => {
     const own = counted(id);
     if (own !== undefined) return computedBeside(id, own, computed(id));
-    if (standing(id) !== 'estimate') return '';
-    const on = hangsOn(id).length;
-    return `${standings.estimate}${on > 0 ? ` (${on} not known)` : ''}`;
+    return standing(id) === 'estimate' ? standings.estimate : '';
   };
   /** On paper there is room for what is not known. */
   const why = (id: FigureId) =>
@@ -47,75 +45,79 @@ export default function HouseSheet() {
   return (
     <section ref={sheet} class="house-sheet" aria-labelledby="house-sheet-title">
       <h2 id="house-sheet-title">Every figure of {name()}</h2>
-      <table class="given">
-        <thead>
-          <tr>
-            <th scope="col">What you give</th>
-            <th scope="col" class="number">
-              Figure
-            </th>
-            <th scope="col">How known</th>
-          </tr>
-        </thead>
-        <For each={stages}>
-          {(stage) => (
-            <tbody>
-              <tr>
-                <th scope="rowgroup" colspan="3" class="stage">
-                  <a href={`./${stage}/`}>{titleOf(stage)}</a>
-                </th>
-              </tr>
-              <For each={ofStage(figures(), stage) as readonly NumberName[]}>
-                {(id) => (
-                  <tr classList={{ 'not-known': standing(id) === 'unknown' }}>
-                    <th scope="row">
-                      <Show when={standing(id) === 'unknown'} fallback={numberFigures[id].label}>
-                        <a href={`./${stage}/#house-${id}`}>{numberFigures[id].label}</a>
-                      </Show>
-                    </th>
-                    <td class="number">{textOfFigure(id, house()[id])}</td>
-                    <td>{standings[standing(id)]}</td>
-                  </tr>
-                )}
-              </For>
-            </tbody>
-          )}
-        </For>
-      </table>
-      <table class="counted">
-        <thead>
-          <tr>
-            <th scope="col">What follows</th>
-            <th scope="col" class="number">
-              Counted
-            </th>
-            <th scope="col" class="number">
-              Computed
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          <For each={countedIds}>
-            {(id) => (
-              <tr>
-                <th scope="row">{headOf(id)}</th>
-                <td class="number">
-                  <Show when={counted(id) !== undefined} fallback="–">
-                    {textOfFigure(id, counted(id)!)}
-                  </Show>
-                </td>
-                <td class="number">
-                  {textOfFigure(id, computed(id))}
-                  <Show when={beside(id)}>{(says) => <span class="beside">{says()}</span>}</Show>
-                  <Show when={why(id)}>
-                    {(which) => <span class="beside why">not known: {which()}</span>}
-                  </Show>
-                </td>
-              </tr>
+      <div class="table" tabindex="0" role="group" aria-label="What the house gives">
+        <table class="given">
+          <thead>
+            <tr>
+              <th scope="col">What you give</th>
+              <th scope="col" class="number">
+                Figure
+              </th>
+              <th scope="col">How known</th>
+            </tr>
+          </thead>
+          <For each={stages}>
+            {(stage) => (
+              <tbody>
+                <tr>
+                  <th scope="rowgroup" colspan="3" class="stage">
+                    <a href={`./${stage}/`}>{titleOf(stage)}</a>
+                  </th>
+                </tr>
+                <For each={ofStage(figures(), stage) as readonly NumberName[]}>
+                  {(id) => (
+                    <tr classList={{ 'not-known': standing(id) === 'unknown' }}>
+                      <th scope="row">
+                        <Show when={standing(id) === 'unknown'} fallback={numberFigures[id].label}>
+                          <a href={`./${stage}/#house-${id}`}>{numberFigures[id].label}</a>
+                        </Show>
+                      </th>
+                      <td class="number">{textOfFigure(id, house()[id])}</td>
+                      <td>{standings[standing(id)]}</td>
+                    </tr>
+                  )}
+                </For>
+              </tbody>
             )}
           </For>
-        </tbody>
-      </table>
+        </table>
+      </div>
+      <div class="table" tabindex="0" role="group" aria-label="What follows from it">
+        <table class="counted">
+          <thead>
+            <tr>
+              <th scope="col">What follows</th>
+              <th scope="col" class="number">
+                Counted
+              </th>
+              <th scope="col" class="number">
+                Computed
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={countedIds}>
+              {(id) => (
+                <tr>
+                  <th scope="row">{headOf(id)}</th>
+                  <td class="number">
+                    <Show when={counted(id) !== undefined} fallback="–">
+                      {textOfFigure(id, counted(id)!)}
+                    </Show>
+                  </td>
+                  <td class="number">
+                    {textOfFigure(id, computed(id))}
+                    <Show when={beside(id)}>{(says) => <span class="beside">{says()}</span>}</Show>
+                    <Show when={why(id)}>
+                      {(which) => <span class="beside why">not known: {which()}</span>}
+                    </Show>
+                  </td>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+      </div>
       <p class="foot">
         {name()}
         {mounted() && `, ${inWords(today())}`}. {progress(figures(), standing, name())}
