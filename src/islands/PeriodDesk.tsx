@@ -278,7 +278,7 @@ function BalanceTables(props: { readonly of: PeriodBalance; readonly period: Per
           <thead>
             <tr>
               <td />
-              <For each={props.of.accounts}>{({ liquid }) => <th scope="col">{liquids[liquid]}</th>}</For>
+              <For each={props.of.accounts}>{({ liquid }) => <th scope="col" class="number">{liquids[liquid]}</th>}</For>
             </tr>
           </thead>
           <tbody>
@@ -299,10 +299,10 @@ function BalanceTables(props: { readonly of: PeriodBalance; readonly period: Per
           <thead>
             <tr>
               <th scope="col">Step</th>
-              <th scope="col">Came</th>
-              <th scope="col">Lost</th>
-              <th scope="col">%</th>
-              <th scope="col">House’s own</th>
+              <th scope="col" class="number">Came</th>
+              <th scope="col" class="number">Lost</th>
+              <th scope="col" class="number">%</th>
+              <th scope="col" class="number">House’s own</th>
             </tr>
           </thead>
           <tbody>

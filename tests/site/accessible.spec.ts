@@ -122,6 +122,32 @@ const uses: readonly {
   },
   {
     what: 'the desk of houses, with a shelf and a bad name',
+  },
+  {
+    what: 'the week, a day of it, with figures that are wrong and its table open',
+    address: '/house/week/',
+    part: '.week',
+    use: async (page) => {
+      await page.locator('#week-shown').selectOption('2');
+      await page.getByText('Wednesday in words').click();
+      await page.getByText('Heat and water').click();
+      await page.locator('#week-wash').fill('hot');
+    },
+    shows: '#week-wash-problem',
+  },
+  {
+    what: 'a period of the stillhouse, with a reading that is wrong and no name',
+    address: '/house/period/',
+    part: '.period',
+    use: async (page) => {
+      await page.getByText('Stands there now').click();
+      await page.locator('#period-closing-wash-volume').fill('-5');
+      await page.locator('#period-name').fill('');
+    },
+    shows: '#period-name-problem',
+  },
+  {
+    what: 'the desk of houses, with a shelf, a bad name and a wrong file',
     address: '/house/',
     part: '.house-desk',
     use: async (page) => {
