@@ -82,11 +82,41 @@ const uses: readonly {
     address: '/house/',
     part: '.house-figures:has(#house-heartEnd)',
     use: async (page) => {
-      await page.locator('#house-feintsEnd').fill('2');
+      await page.locator('#house-originalGravity').fill('1.09');
       await page.locator('#house-heartEnd').fill('900');
       await page.locator('.house-figures:has(#house-heartEnd) .about summary').first().click();
     },
     shows: '#house-heartEnd-problem',
+  },
+  {
+    what: 'a house of which a part is known: its ten figures, a count that cannot be, and its sheet',
+    address: '/house/',
+    part: 'main',
+    use: async (page) => {
+      await page.locator('#house-name').fill('Sallowby');
+      await page.locator('#house-name').press('Tab');
+      await page.locator('#house-maltPerMash').fill('6500');
+      await page.locator('#counted-heartStrength').fill('lots');
+      await page.locator('#counted-casksInStore').fill('55,000');
+      await page.locator('.house-sheet .beside').first().waitFor();
+    },
+    shows: '.take-over',
+  },
+  {
+    what: 'the counted figures of a stage, of a house of which little is known',
+    address: '/house/distilling/',
+    part: 'main',
+    use: async (page) => {
+      const house = { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse;
+      await page.evaluate(
+        ([key, text]) => localStorage.setItem(key!, text!),
+        ['malt-spirit-handbook/house', encode({ name: 'Thornwath', house })],
+      );
+      await page.reload();
+      await ready(page);
+      await page.locator('#counted-lowWinesStrength').fill('22');
+    },
+    shows: '.mark.not-known',
   },
   {
     what: 'the desk of houses, with a shelf, a bad name and a wrong file',

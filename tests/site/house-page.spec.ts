@@ -31,17 +31,17 @@ test('a house is named, copied, changed, and the first one opened again', async 
 
 test('a house goes to a file and comes back', async ({ page }) => {
   await open(page, '/house/');
-  await page.locator('#house-yearsInWood').fill('14');
+  await page.locator('#house-bottlingStrength').fill('43');
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save to a file' }).click(),
   ]);
   const text = readFileSync((await download.path())!, 'utf8');
-  expect(JSON.parse(text)).toMatchObject({ format: KEY, version: 2, figures: { yearsInWood: 14 } });
+  expect(JSON.parse(text)).toMatchObject({ format: KEY, version: 2, figures: { bottlingStrength: 43 } });
   await page.getByRole('button', { name: /Put all figures back/ }).click();
-  await expect(page.locator('#house-yearsInWood')).toHaveValue('10');
+  await expect(page.locator('#house-bottlingStrength')).toHaveValue('46');
   await give(page, 'back.json', text);
-  await expect(page.locator('#house-yearsInWood')).toHaveValue('14');
+  await expect(page.locator('#house-bottlingStrength')).toHaveValue('43');
 });
 
 for (const [what, text, says] of [

@@ -53,3 +53,18 @@ test('a disagreement is a sentence with both figures', () => {
 test('every figure has a name with a capital', () => {
   for (const figure of Object.keys(talkFigures) as FigureId[]) expect(labelOf(figure)).toMatch(/^[A-Z][a-z]/);
 });
+
+test('a figure that the house has not given is held against nothing, one that it counted against what was counted', () => {
+  const standing = (id: string) => (id === 'bottlesPerYear' ? 'estimate' : id === 'heartEnd' ? 'unknown' : id === 'casksInStore' ? 'counted' : 'set'); // prettier-ignore
+  const known = { standing, counted: (id: string) => (id === 'casksInStore' ? 55_000 : undefined) } as const;
+  const held = (figure: FigureId, said: Said) => heldAgainst({ figure, said }, builtInLine(), known);
+  expect(held('heartEnds', rounded(62))).toBeUndefined();
+  expect(held('casksInStore', about(55_000))).toMatchObject({
+    house: 55_000,
+    agrees: true,
+    isEstimate: false,
+  });
+  const bottles = held('bottlesPerYear', about(2_000_000))!;
+  expect(bottles).toMatchObject({ agrees: false, isEstimate: true });
+  expect(disagreement(bottles, 'Sallowby')).toMatch(/; Sallowby has [\d,]+, as far as is known\.$/);
+});

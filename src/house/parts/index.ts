@@ -1,9 +1,10 @@
 // The list of the parts of a house that can be read: each in a file of its own beside this.
+import { knownPart } from './known.ts';
 import { malts } from './malts.ts';
 import { readPart, type HousePart, type Parts } from './part.ts';
 import { stock } from './stock.ts';
 
-export const houseParts: readonly HousePart<unknown>[] = [stock, malts];
+export const houseParts: readonly HousePart<unknown>[] = [knownPart, stock, malts];
 
 /** A sentence for each thing in the parts of a house that cannot be used; for a door at which a house comes in whole. */
 export const problemsOfParts = (parts: Parts): readonly string[] =>
