@@ -7,6 +7,8 @@ import { isRefusal } from '../core/refusal.ts';
 import { countedMeetsComputed } from '../core/stock/counted.ts';
 import { casksOf } from '../core/stock/sizes.ts';
 import { besideGroups, besideProblem, type BesideName, type Stock } from '../house/parts/stock.ts';
+import { useKnown } from '../house/known-store.ts';
+import { count } from '../house/store.ts';
 import { StockField } from './StockField.tsx';
 
 const meanings: Partial<Record<BesideName, string>> = {
@@ -29,6 +31,7 @@ export interface StockCountedProps {
 
 export function StockCounted(props: StockCountedProps) {
   const [wrong, setWrong] = createSignal<Partial<Record<BesideName, string>>>({});
+  const { counted } = useKnown();
   const take = (name: BesideName, text: string) => {
     const { [name]: _, ...others } = wrong();
     const { [name]: __, ...rest } = props.register;
@@ -94,6 +97,13 @@ export function StockCounted(props: StockCountedProps) {
               <Row says="of it sold unfilled, as casks" casks={found().soldUnfilled} />
               <Row says="Not explained" casks={found().unexplained} />
             </dl>
+            <Show when={counted('casksInStore') !== found().counted && found().counted > 0}>
+              <p class="actions">
+                <button type="button" onClick={() => count('casksInStore', found().counted)}>
+                  Keep {whole(found().counted)} as the casks counted in your house
+                </button>
+              </p>
+            </Show>
             <details class="working">
               <summary>The same by size of cask</summary>
               <div class="table" tabindex="0" role="group" aria-label="Casks by size">

@@ -24,7 +24,6 @@ for (const [what, wrong, says] of [
   ['nine malts', { malts: Array.from({ length: 9 }, () => plain) }, 'from 1 to 8 malts'],
   ['negative malt', { malts: [{ ...plain, mass: -5 }] }, 'Malt in a mash: “-5” was given'],
   ['wet malt', { malts: [plain, { ...plain, moisture: 60 }] }, 'Moisture: “60” was given'],
-  ['more than the whole', { malts: [{ ...plain, moisture: 15, extract: 90 }] }, 'more than the whole malt'],
   ['a text', { malts: [{ ...plain, phenols: 'smoky' }] }, 'Phenols: “smoky” was given'],
 ] as const)
   test(`${what} is told, and the other grists are taken`, () => {

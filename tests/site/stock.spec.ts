@@ -113,6 +113,8 @@ test('three sizes and 55,000 counted casks, most fillings laid elsewhere, come i
   await page.locator('#stock-emptied').fill('7,000');
   await expect(result(page, 'stock-counted', 'Counted in this register')).toHaveText('55,000');
   await expect(result(page, 'stock-counted', 'laid elsewhere')).toHaveText('118,000');
+  await button(page, 'Keep 55,000 as the casks counted in your house').click();
+  await expect.poll(async () => JSON.stringify((await stored(page)).parts)).toContain('"casksInStore":55000');
   await titled(page, 'stock-counted').locator('summary').click();
   await expect(titled(page, 'stock-counted').locator('tbody tr')).toHaveCount(3);
 }); // prettier-ignore

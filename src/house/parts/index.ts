@@ -6,7 +6,7 @@ import { periodsPart } from './periods.ts';
 import { plantPart } from './plant.ts';
 import { stock } from './stock.ts';
 
-export const houseParts: readonly HousePart<unknown>[] = [knownPart, plantPart, periodsPart, stock, malts];
+export const houseParts: readonly HousePart<unknown>[] = [knownPart, malts, periodsPart, plantPart, stock];
 
 /** A sentence for each thing in the parts of a house that cannot be used; for a door at which a house comes in whole. */
 export const problemsOfParts = (parts: Parts): readonly string[] =>

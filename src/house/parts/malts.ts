@@ -3,6 +3,7 @@ import { allowed, wasGiven } from '../../core/format.ts';
 import type { KindName } from '../../core/kinds.ts';
 import { bases, type Basis, type Campaign, type Malt } from '../../core/malting/grist.ts';
 import { shown, UNSEEN } from '../../core/shown.ts';
+import { numberFigures } from '../figures.ts';
 import type { HousePart } from './part.ts';
 
 export interface NamedCampaign extends Campaign {
@@ -19,11 +20,12 @@ export const WEEKS = [0, 53] as const;
 export const LONGEST_NAME = 40; // characters
 
 /** What is said of a malt in a grist, and what it can be. */
+const { maltMoisture, solubleExtract, fermentability } = numberFigures; // with the limits that they have for the house
 export const maltColumns = {
   mass: { kind: 'mass', label: 'Malt in a mash', range: [0, 100_000], step: 25 },
-  moisture: { kind: 'percent', label: 'Moisture', range: [0, 15], step: 0.1 },
-  extract: { kind: 'percent', label: 'Soluble extract', range: [40, 90], step: 0.1 },
-  fermentability: { kind: 'percent', label: 'Fermentability', range: [40, 100], step: 0.1 },
+  moisture: { ...maltMoisture, label: 'Moisture' },
+  extract: solubleExtract,
+  fermentability,
   phenols: { kind: 'ppm', label: 'Phenols', range: [0, 400], step: 0.5 },
 } as const satisfies Readonly<
   Record<keyof Malt, { kind: KindName; label: string; range: readonly [number, number]; step: number }>
@@ -35,17 +37,14 @@ const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
 const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
 
 /** A malt, or the sentence that says what is wrong with it. */
-function readMalt(data: unknown, basis: Basis): Malt | string {
+function readMalt(data: unknown): Malt | string {
   if (!isRecord(data)) return 'this is no malt.';
   for (const [name, { label, kind, range }] of columns) {
     const value = data[name];
     if (!(typeof value === 'number' && value >= range[0] && value <= range[1]))
       return wasGiven(label, value, allowed(kind, range));
   }
-  const malt = Object.fromEntries(columns.map(([name]) => [name, data[name]])) as unknown as Malt;
-  return basis === 'as-is' && malt.extract + malt.moisture > 100
-    ? `Soluble extract: ${malt.extract} % and ${malt.moisture} % of moisture are more than the whole malt.`
-    : malt;
+  return Object.fromEntries(columns.map(([name]) => [name, data[name]])) as unknown as Malt;
 }
 
 /** What is wrong with the name of a campaign, or nothing. */
@@ -79,9 +78,7 @@ export const malts: HousePart<Malts> = {
     const campaigns = list.slice(0, MOST_CAMPAIGNS).flatMap((each, i): NamedCampaign[] => {
       const { name, weeks, malts: grist } = isRecord(each) ? each : {};
       const where = `Grist ${i + 1}${typeof name === 'string' && name !== '' ? ` (“${shown(name)}”)` : ''}`;
-      const rows = listOf(grist)
-        .slice(0, MOST_MALTS)
-        .map((row) => readMalt(row, basis));
+      const rows = listOf(grist).slice(0, MOST_MALTS).map(readMalt);
       const wrong =
         campaignNameProblem(name) ??
         (typeof weeks === 'number' && weeks >= WEEKS[0] && weeks <= WEEKS[1]

@@ -4,6 +4,7 @@ import { shown } from '../../core/shown.ts';
 import type { Unlisted } from '../../core/stock/counted.ts';
 import type { CaskGroup } from '../../core/stock/group.ts';
 import { readGroup, type Fault } from '../../core/stock/read-group.ts';
+import { few } from '../few.ts';
 import type { HousePart } from './part.ts';
 
 export interface Stock extends Unlisted {
@@ -13,7 +14,6 @@ export interface Stock extends Unlisted {
 }
 
 export const MOST_GROUPS = 500; // of up to 700 characters each, within what a house's text may be
-const MOST_TOLD = 40; // sentences about one register
 
 /** What stands beside the groups: all of it may be left out. */
 export const besideGroups = {
@@ -50,12 +50,6 @@ export function rowProblem(row: number, name: unknown, faults: readonly Pick<Fau
   const more = faults.length > 1 ? ` It has ${faults.length - 1} more.` : '';
   return `Row ${row}${called}: ${faults[0]!.says}${more}`;
 }
-
-/** Sentences, but not without end. */
-const few = (problems: readonly string[]): readonly string[] =>
-  problems.length <= MOST_TOLD
-    ? problems
-    : [...problems.slice(0, MOST_TOLD), `${problems.length - MOST_TOLD} further things cannot be used.`];
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
