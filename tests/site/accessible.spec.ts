@@ -121,9 +121,6 @@ const uses: readonly {
     shows: '.mark.not-known',
   },
   {
-    what: 'the desk of houses, with a shelf and a bad name',
-  },
-  {
     what: 'the week, a day of it, with figures that are wrong and its table open',
     address: '/house/week/',
     part: '.week',
@@ -147,7 +144,7 @@ const uses: readonly {
     shows: '#period-name-problem',
   },
   {
-    what: 'the desk of houses, with a shelf, a bad name and a wrong file',
+    what: 'the desk of houses, with a shelf and a bad name',
     address: '/house/',
     part: '.house-desk',
     use: async (page) => {
