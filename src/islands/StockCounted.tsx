@@ -81,7 +81,7 @@ export function StockCounted(props: StockCountedProps) {
         {(found) => (
           <div class="results">
             <dl class="others">
-              <Row says={`Filled since ${props.register.opened}, at today’s pace`} casks={found().filled} />
+              <Row says={`Filled since ${props.register.opened}, reckoned`} casks={found().filled} />
               <Row
                 says={
                   props.register.emptied === undefined
