@@ -5,6 +5,7 @@ import {
   headOf,
   pathsOf,
   stageOf,
+  type FigureId,
   type Stage,
   type Things,
 } from '../core/figures/index.ts';
@@ -13,6 +14,7 @@ import type { Line } from '../core/line/line.ts';
 import { figureValue, kindOfFigure, wholeOf } from './prose.ts';
 
 export interface CardFigure {
+  readonly id: FigureId;
   readonly stage: Stage;
   readonly label: string;
   /** The figure's name in prose. */
@@ -24,13 +26,14 @@ export interface CardFigure {
 export const cardFigures: readonly CardFigure[] = figureIds
   .filter((id) => figureTable[id].card)
   .map((id) => ({
+    id,
     stage: stageOf(id),
     label: headOf(id),
     path: pathsOf(id)[0]!,
     things: figureTable[id].things,
   }));
 
-/** A card's figure as a guide says it. */
-export function saidOnCard({ path, things }: CardFigure, line: Line): string {
-  return spokenAs(kindOfFigure(path)!.kind, wholeOf(path, figureValue(line, path)), things);
+/** A card's figure as a guide says it; what was counted, where it was. */
+export function saidOnCard({ path, things }: CardFigure, line: Line, counted?: number): string {
+  return spokenAs(kindOfFigure(path)!.kind, wholeOf(path, counted ?? figureValue(line, path)), things);
 }

@@ -16,6 +16,7 @@ import {
   type FigureName,
   type NumberName,
 } from './figures.ts';
+import { few } from './few.ts';
 import { nameProblem, plainName } from './name.ts';
 import { partsIn, type Parts } from './parts/part.ts';
 
@@ -23,7 +24,6 @@ export const FORMAT = 'malt-spirit-handbook/house';
 export const VERSION = 2;
 const READ = [1, VERSION]; // version 1 had figures alone
 const LONGEST = 400_000; // characters of a saved house that are still read; figures need 1,500, a group of casks up to 1,000
-const MOST_TOLD = 60; // sentences about one text: more than a house has figures, and no flood
 
 export interface NamedHouse {
   readonly name: string;
@@ -87,15 +87,6 @@ export function encode({ name, house, parts = {} }: NamedHouse & Partial<WholeHo
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
-
-/** Sentences, but not without end. */
-const few = (problems: readonly string[]): readonly string[] =>
-  problems.length <= MOST_TOLD
-    ? problems
-    : [
-        ...problems.slice(0, MOST_TOLD),
-        `${problems.length - MOST_TOLD} further things in it cannot be used either.`,
-      ];
 
 const noParts = (given: unknown) => ({ parts: {}, unusable: given === undefined ? [] : [given] });
 

@@ -6,6 +6,7 @@ import { withoutUnit } from './bare.ts';
 import { conditions, isCondition } from './conditions.ts';
 import { builtInHouse, builtInName, figureNames } from './figures.ts';
 import { whenIdle } from './idle.ts';
+import { liveDoubtAt, liveHanging, liveUnknown } from './known-store.ts';
 import { figureText } from './prose.ts';
 import { liveHouse, liveLine, liveName } from './store.ts';
 
@@ -21,6 +22,7 @@ function setFigure(element: HTMLElement | SVGElement, line: Line): void {
   );
   const text = bare === undefined ? whole : withoutUnit(whole);
   if (element.textContent !== text) element.textContent = text;
+  element.classList.toggle('doubt', liveDoubtAt(figure!) !== undefined);
 }
 
 function setSentence(element: HTMLElement, line: Line): void {
@@ -42,6 +44,13 @@ createRoot(() => {
   createEffect(() => {
     for (const element of ownOnly) element.hidden = !isOwn();
   });
+  createEffect(() => {
+    const { unknown, of } = liveUnknown();
+    for (const element of document.querySelectorAll<HTMLElement>('[data-unknown]')) {
+      element.hidden = unknown === 0;
+      element.textContent = `${of - unknown} of its ${of} figures are known; the other ${unknown} are ${builtInName}’s. What is one of those, or hangs on them, is underlined with dots: it is an estimate.`;
+    }
+  });
   createEffect(() => names.forEach((element) => (element.textContent = liveName())));
   const setAll = () => {
     const line = liveLine();
@@ -61,7 +70,8 @@ createRoot(() => {
   });
   let isAsBuilt = true;
   createEffect(() => {
-    isAsBuilt &&= liveHouse() === builtInHouse;
+    liveHanging();
+    isAsBuilt &&= liveHouse() === builtInHouse && liveUnknown().unknown === 0;
     if (isAsBuilt) return; // nothing to set, so nothing to compute
     if (!isWatched) return setAll(); // where they stand is not known yet
     whenIdle(setInSight, true);

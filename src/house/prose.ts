@@ -1,5 +1,5 @@
 // Figures by name, as text for a sentence: "heart.alcohol" of a line becomes "591.3 L pure alcohol".
-import { figureIds, figureTable, pathsOf, type Figure } from '../core/figures/index.ts';
+import { figureIds, figureTable, pathsOf, type Figure, type FigureId } from '../core/figures/index.ts';
 import { format } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
 import { mashesIn, type Pace } from '../core/line/ledger.ts';
@@ -7,14 +7,20 @@ import type { Line } from '../core/line/line.ts';
 import { choiceFigures, isChoiceName, isNumberName } from './figures.ts';
 
 /** Every figure of a line that prose may quote, by where it stands. */
-const lineFigures = new Map<string, Figure>(
+const idsAt = new Map<string, FigureId>(
   figureIds.flatMap((id) =>
     pathsOf(id)
       .filter((path) => !path.startsWith('beside.'))
-      .map((path) => [path, figureTable[id]] as const),
+      .map((path) => [path, id] as const),
   ),
 );
-for (const id of figureIds) if (isNumberName(id)) lineFigures.set(`house.${id}`, figureTable[id]);
+for (const id of figureIds) if (isNumberName(id)) idsAt.set(`house.${id}`, id);
+const lineFigures: ReadonlyMap<string, Figure> = new Map(
+  [...idsAt].map(([path, id]) => [path, figureTable[id]]),
+);
+
+/** The figure that prose quotes by a name; undefined for a choice. */
+export const figureAt = (path: string): FigureId | undefined => idsAt.get(path);
 
 /** The kind of a figure, or undefined for a name that prose may not quote. */
 export function kindOfFigure(path: string): { kind: KindName; amount: boolean } | undefined {
@@ -38,6 +44,13 @@ export function wholeOf(path: string, mean: number): number {
 function givenDigits(value: number, kind: KindName): number {
   if (kind === 'gravity') return 3;
   return Math.min(3, (String(Number(value.toFixed(3))).split('.')[1] ?? '').length);
+}
+
+/** A value of a figure as a table prints it: as many decimals as it needs if the house gives it, whole things if they are counted. */
+export function textOfFigure(id: FigureId, value: number): string {
+  const { kind, digits } = figureTable[id];
+  if (isNumberName(id)) return format(value, kind, givenDigits(value, kind));
+  return format(wholeOf(pathsOf(id)[0]!, value), kind, digits);
 }
 
 /** The names of all figures that prose may quote. */

@@ -12,11 +12,15 @@ import {
 } from './browser-store.ts';
 import { keepLine, lineOf } from './line-of.ts';
 import { decode, encode, propose, type WholeHouse } from './codec.ts';
-import { builtInHouse, builtInName, type FigureName } from './figures.ts';
+import { enter, type Entered } from './entering.ts';
+import { builtInHouse, builtInName, isNumberName, type FigureName, type NumberName } from './figures.ts';
+import { usualWay, type Way } from '../core/figures/standing.ts';
+import type { FigureId } from '../core/figures/index.ts';
 import type { Giving } from '../core/line/change.ts';
 import { linkIfItFits, textOfLink } from './link.ts';
 import type { Trial } from './trial.ts';
 import { nameProblem } from './name.ts';
+import { countedProblem, knownOf, knownPart, withCounted, withGiven, type Known } from './parts/known.ts';
 import { withPart, type HousePart, type PartId, type Parts } from './parts/part.ts';
 import type { Heard } from './join.ts';
 import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
@@ -206,28 +210,60 @@ export const lastTrial = (): Trial | undefined => (trial()?.after === house() ? 
  * is one change, from where it stood first. Only readers call this; results never do.
  */
 export function changeFigure(figure: FigureName, value: unknown, gives?: Giving): string | undefined {
-  if (house()[figure] === value && gives === undefined) return undefined;
-  const last = lastTrial();
-  const before = last?.figure === figure ? last.before : house();
-  const way = gives ?? (last?.figure === figure ? last.gives : undefined);
-  const proposal = propose(before, figure, value, way);
+  if (house()[figure] === value && gives === undefined) return giveAsItStands(figure);
+  const last = lastTrial()?.figure === figure ? lastTrial() : undefined;
+  const before = last?.before ?? house();
+  const known = knownOf(now());
+  const wasKnown = last?.wasKnown ?? figure in known.given;
+  const chosen = gives ?? (last?.isChosen ? last.gives : undefined);
+  const proposal: Entered =
+    wasKnown || chosen || name() === builtInName
+      ? propose(before, figure, value, chosen)
+      : enter(before, figure, value, known);
+  const trial = { figure, value, before, wasKnown };
   if ('problem' in proposal) {
-    setTrial({ figure, value, before, after: house(), gave: [], problem: proposal.problem });
+    setTrial({ ...trial, after: house(), gave: [], problem: proposal.problem });
     return proposal.problem;
   }
   keepLine(proposal.house, proposal.line);
+  const taken = chosen ?? proposal.gives;
   batch(() => {
     setHouse(proposal.house);
+    setGiven(known, figure);
     setTrial({
-      figure,
-      value,
-      before,
+      ...trial,
       after: proposal.house,
       gave: proposal.gave,
-      ...(way && { gives: way }),
+      ...(taken && { gives: taken, isChosen: chosen !== undefined }),
     });
   });
   return undefined;
+}
+
+/** Puts down that the reader has given a figure: as it was known before, or in the usual way. A choice is not put down. */
+function setGiven(known: Known, figure: FigureName, way?: Way): void {
+  if (isNumberName(figure))
+    changePart(knownPart, withGiven(known, figure, way ?? known.given[figure] ?? usualWay(figure)));
+}
+
+/** Takes a figure over as it stands: it is the reader's own too. Says how it is known, if that is told. */
+export function giveAsItStands(figure: FigureName, way?: Way): undefined {
+  setGiven(knownOf(now()), figure, way);
+}
+
+/** Puts a figure back to the built-in house's; it is then not known. */
+export function putBack(figure: NumberName): string | undefined {
+  const problem =
+    house()[figure] === builtInHouse[figure] ? undefined : changeFigure(figure, builtInHouse[figure]);
+  if (problem === undefined) changePart(knownPart, withGiven(knownOf(now()), figure, undefined));
+  return problem;
+}
+
+/** Puts down what was counted of a computed figure, or that it was not. Returns the sentence to show when it cannot be. */
+export function count(id: FigureId, value: number | undefined): string | undefined {
+  const problem = value === undefined ? undefined : countedProblem(id, value);
+  if (problem === undefined) changePart(knownPart, withCounted(knownOf(now()), id, value));
+  return problem;
 }
 
 /** Changes a part of the house, whole; islands do so through `usePart`. */
@@ -248,12 +284,22 @@ export function tellOfPart(id: PartId, problems: readonly string[]): void {
 /** Takes the last change back, whole. */
 export function takeBack(): void {
   const last = lastTrial();
-  if (last) setHouse(last.before);
+  if (!last) return;
+  const known = knownOf(now());
+  batch(() => {
+    setHouse(last.before);
+    if (!last.wasKnown && isNumberName(last.figure))
+      changePart(knownPart, withGiven(known, last.figure, undefined));
+  });
 }
 
-/** Goes back to the built-in figures, all at once; the house keeps its name. */
+/** Goes back to the built-in figures, all at once, none of which is then known; the house keeps its name and its other parts. */
 export function resetHouse(): void {
-  setHouse(builtInHouse);
+  const { counted } = knownOf(now());
+  batch(() => {
+    setHouse(builtInHouse);
+    changePart(knownPart, { given: {}, counted });
+  });
 }
 
 /** Gives the house another name; on the shelf it moves. Refuses a name that is empty or taken. */

@@ -13,8 +13,12 @@ export interface Trial {
   readonly before: House;
   readonly after: House;
   readonly gave: readonly GaveWay[];
-  /** What the reader chose to let give way; nothing for the usual. */
+  /** What gave way where it is not the usual. */
   readonly gives?: Giving;
+  /** True when the reader chose that. */
+  readonly isChosen?: boolean;
+  /** True when the figure was known before its first move. */
+  readonly wasKnown: boolean;
   /** Why the last value tried could not be; the house is then as it was. */
   readonly problem?: string;
 }

@@ -109,13 +109,17 @@ export function questionsOf(chapter: string, title: string, body: string): Visit
     });
 }
 
-/** An answer as it reads for one house: its figures filled in, and only the sentences that are true of it. */
-export function answerText(answer: readonly Piece[], line: Line): string {
+/** An answer as it reads for one house: its figures filled in, each with what is `told` of it, and only the sentences that are true of it. */
+export function answerText(
+  answer: readonly Piece[],
+  line: Line,
+  told: (figure: string) => string = () => '',
+): string {
   return answer
     .map((piece) => {
       if (typeof piece === 'string') return piece;
-      if ('when' in piece) return conditions[piece.when](line) ? answerText(piece.says, line) : '';
-      return figureText(line, piece.figure, piece.per, piece.digits);
+      if ('when' in piece) return conditions[piece.when](line) ? answerText(piece.says, line, told) : '';
+      return figureText(line, piece.figure, piece.per, piece.digits) + told(piece.figure);
     })
     .join('')
     .replace(/\s+/g, ' ')

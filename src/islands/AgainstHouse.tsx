@@ -1,5 +1,6 @@
 // The choice to hold what is said against the reader's own house, and where the two part.
 import { createMemo, For, Show } from 'solid-js';
+import { useKnown } from '../house/known-store.ts';
 import { useHouse } from '../house/store.ts';
 import { disagreement, heldAgainst, type SaidFigure } from '../talk/own-house.ts';
 
@@ -10,10 +11,12 @@ export function AgainstHouse(props: {
   readonly hold: (held: boolean) => void;
 }) {
   const { line, name } = useHouse();
+  const known = useKnown();
   const found = createMemo(() =>
-    props.held ? props.said.flatMap((each) => heldAgainst(each, line()) ?? []) : [],
+    props.held ? props.said.flatMap((each) => heldAgainst(each, line(), known) ?? []) : [],
   );
   const apart = () => found().filter(({ agrees }) => !agrees);
+  const asFar = () => (found().some(({ isEstimate }) => isEstimate) ? ', as far as is known' : '');
   const alike = () => found().length - apart().length;
   return (
     <div class="against-house">
@@ -29,7 +32,10 @@ export function AgainstHouse(props: {
       </label>
       <div aria-live="polite">
         <Show when={props.held}>
-          <Show when={found().length > 0} fallback={<p>Nothing said so far is a figure of {name()}.</p>}>
+          <Show
+            when={found().length > 0}
+            fallback={<p>Nothing said so far is a figure that {name()} has given.</p>}
+          >
             <Show when={apart().length > 0}>
               <h3>Not as at {name()}</h3>
               <ul class="sentences">
@@ -38,8 +44,8 @@ export function AgainstHouse(props: {
             </Show>
             <p>
               {apart().length === 0
-                ? `All ${found().length} figures are as at ${name()}.`
-                : `${alike()} of ${found().length} figures are as at ${name()}.`}
+                ? `All ${found().length} figures are as at ${name()}${asFar()}.`
+                : `${alike()} of ${found().length} figures are as at ${name()}${asFar()}.`}
             </p>
           </Show>
         </Show>

@@ -20,7 +20,7 @@ import { isRefusal } from '../core/refusal.ts';
 import { sources } from '../core/sources.ts';
 import { builtInHouse } from '../house/figures.ts';
 import { figureValue } from '../house/prose.ts';
-import { changeFigure } from '../house/store.ts';
+import { changeFigure, putBack as putBackToBuiltIn } from '../house/store.ts';
 import { useUnits } from '../house/units-store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';
@@ -107,7 +107,7 @@ export function Calculator(props: CalculatorProps) {
   /** Puts a number back to where it stood: to the line, to the built-in house, or to its own beginning. */
   const putBack = (name: string, input: Input): (() => void) | undefined => {
     if (!isNumber(input) || !isChanged([name, input])) return undefined;
-    if ('house' in input) return () => changeFigure(input.house, builtInHouse[input.house]);
+    if ('house' in input) return () => putBackToBuiltIn(input.house);
     return () => setOwn(Object.fromEntries(Object.entries(own()).filter(([key]) => key !== name)));
   };
   /** The verdict; over readings that nobody has taken it says so. */

@@ -2,12 +2,16 @@
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { isServer } from 'solid-js/web';
+import type { FigureId } from '../core/figures/index.ts';
+import { standings, type Standing } from '../core/figures/standing.ts';
+import { computedBeside } from '../core/line/counted-beside.ts';
 import type { Line } from '../core/line/line.ts';
 import { cardFigures, saidOnCard, type CardFigure } from '../house/card-figures.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { stages } from '../house/figures.ts';
 import { builtInLine } from '../house/line-of.ts';
-import { figureText } from '../house/prose.ts';
+import { useKnown } from '../house/known-store.ts';
+import { figureText, figureValue, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
 import { inWords, today as now } from './today.ts';
@@ -55,7 +59,11 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
     return next;
   };
 
-  const chosen = createMemo(() => cardFigures.filter(({ path }) => !left().has(path)));
+  const { standing, counted, isBuiltIn, doubtAt } = useKnown();
+  /** True for a figure that is not the house's own: no card of the house carries it. */
+  const isTheirs = (id: FigureId) => !isBuiltIn() && standing(id) === 'unknown';
+  const chosen = createMemo(() => cardFigures.filter(({ id, path }) => !left().has(path) && !isTheirs(id)));
+  const theirs = createMemo(() => cardFigures.filter(({ id, path }) => !left().has(path) && isTheirs(id)));
   const sets = createMemo(() =>
     Array.from({ length: Math.ceil(chosen().length / FIGURES_ON_A_CARD) }, (_, i) =>
       chosen().slice(i * FIGURES_ON_A_CARD, (i + 1) * FIGURES_ON_A_CARD),
@@ -72,6 +80,10 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
   const asking = createMemo(() => [...new Map(all.map(({ chapter, title }) => [chapter, title]))]);
   const plainFoot = () => `${name()}, ${today()}.`;
   const foot = () => `${plainFoot()} Computed from the figures of the house.`;
+  const told = (figure: string) => {
+    const doubt = doubtAt(figure);
+    return doubt === undefined ? '' : ` (${doubt})`;
+  };
   const footOf = ({ say, know }: VisitorQuestion) =>
     hasFigures([...say, ...know], line()) ? foot() : plainFoot();
 
@@ -135,22 +147,35 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
         </p>
       </section>
       <div class="cards">
-        <For each={sets()}>{(figures) => <FigureCard figures={figures} line={line()} foot={foot()} />}</For>
+        <For each={sets()}>
+          {(figures) => (
+            <FigureCard figures={figures} line={line()} foot={foot()} standing={standing} counted={counted} />
+          )}
+        </For>
         <For each={questions()}>
           {(asked) => (
             <article class="card">
               <div class="side">
                 <h3>{asked.question}</h3>
-                <p>{answerText(asked.say, line())}</p>
+                <p>{answerText(asked.say, line(), told)}</p>
                 <p class="foot">Say · {footOf(asked)}</p>
               </div>
               <div class="side">
-                <p>{answerText(asked.know, line())}</p>
+                <p>{answerText(asked.know, line(), told)}</p>
                 <p class="foot">Know · {footOf(asked)}</p>
               </div>
             </article>
           )}
         </For>
+        <Show when={theirs().length > 0}>
+          <p class="left-out">
+            Left out, as they are not {name()}’s own yet:{' '}
+            {theirs()
+              .map(({ label }) => label[0]!.toLowerCase() + label.slice(1))
+              .join(', ')}
+            . <a href="../house/">Fill them in</a>
+          </p>
+        </Show>
         <Show when={chosen().length + questions().length === 0}>
           <p>Nothing is chosen yet.</p>
         </Show>
@@ -163,7 +188,16 @@ function FigureCard(props: {
   readonly figures: readonly CardFigure[];
   readonly line: Line;
   readonly foot: string;
+  readonly standing: (id: FigureId) => Standing;
+  readonly counted: (id: FigureId) => number | undefined;
 }) {
+  /** What stands under a figure that is not simply so: that it is an estimate, or what is computed where it was counted. */
+  const aside = ({ id, path }: CardFigure): string => {
+    const own = props.counted(id);
+    if (own === undefined) return props.standing(id) === 'estimate' ? standings.estimate : '';
+    const computed = figureValue(props.line, path);
+    return `counted; computed ${textOfFigure(id, computed)}: ${computedBeside(id, own, computed)}`;
+  };
   return (
     <article class="card">
       <div class="side">
@@ -172,7 +206,12 @@ function FigureCard(props: {
             {(figure) => (
               <div>
                 <dt>{figure.label}</dt>
-                <dd>{saidOnCard(figure, props.line)}</dd>
+                <dd>
+                  {saidOnCard(figure, props.line, props.counted(figure.id))}
+                  <Show when={props.standing(figure.id) === 'estimate'}>
+                    <small>{standings.estimate}</small>
+                  </Show>
+                </dd>
               </div>
             )}
           </For>
@@ -182,10 +221,15 @@ function FigureCard(props: {
       <div class="side">
         <dl>
           <For each={props.figures}>
-            {({ label, path }) => (
+            {(figure) => (
               <div>
-                <dt>{label}</dt>
-                <dd>{figureText(props.line, path)}</dd>
+                <dt>{figure.label}</dt>
+                <dd>
+                  {props.counted(figure.id) === undefined
+                    ? figureText(props.line, figure.path)
+                    : textOfFigure(figure.id, props.counted(figure.id)!)}
+                  <Show when={aside(figure)}>{(says) => <small>{says()}</small>}</Show>
+                </dd>
               </div>
             )}
           </For>

@@ -1,7 +1,8 @@
 // Some figures of the house, to be changed by the reader: a line each, and what each means a touch away.
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { foreshotsCount } from '../core/distilling/foreshots.ts';
-import { figureTable } from '../core/figures/index.ts';
+import { figureTable, type FigureId } from '../core/figures/index.ts';
+import { ways, waysToKnow, type Way } from '../core/figures/standing.ts';
 import { formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { cautions } from '../core/line/cautions.ts';
@@ -16,9 +17,11 @@ import {
   type Stage,
 } from '../house/figures.ts';
 import { followsFrom } from '../house/follows.ts';
-import { changeFigure, useHouse } from '../house/store.ts';
+import { useKnown } from '../house/known-store.ts';
+import { changeFigure, giveAsItStands, putBack, useHouse } from '../house/store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { ChoiceField } from './ChoiceField.tsx';
+import { CountedField } from './CountedField.tsx';
 import { NumberField } from './NumberField.tsx';
 import { Troubles } from './Troubles.tsx';
 import { WhatMoved } from './WhatMoved.tsx';
@@ -27,7 +30,9 @@ export interface HouseFiguresProps {
   /** The stage whose figures they are; without it, only those of the house that are named. */
   readonly stage?: Stage;
   readonly only?: readonly FigureName[];
-  /** Also tells of each figure what follows from it. */
+  /** Computed figures that may be counted or read, asked for after the others. */
+  readonly counted?: readonly FigureId[];
+  /** Where the house is entered: also tells of each figure what follows from it, and whether it is known. */
   readonly full?: boolean;
   /** Titles of the calculators that take each figure. */
   readonly uses?: Readonly<Record<string, readonly string[]>>;
@@ -36,6 +41,7 @@ export interface HouseFiguresProps {
 export default function HouseFigures(props: HouseFiguresProps) {
   let island: HTMLElement | undefined;
   const { house, line, name } = useHouseAtHand(() => island);
+  const { known, notKnown } = useKnown();
   const warned = createMemo(() => cautions(line()).filter(({ figure }) => figure !== undefined));
   const isAsked = (name: FigureName, stage: Stage) =>
     props.only?.includes(name) ?? (props.stage === undefined || stage === props.stage);
@@ -83,7 +89,9 @@ export default function HouseFigures(props: HouseFiguresProps) {
                 (value < known.range[0] || value > known.range[1])
               );
             };
-            const isChanged = () => house()[figure] !== builtInHouse[figure];
+            const mark = () => notKnown(figure, props.full);
+            const isChanged = () =>
+              house()[figure] !== builtInHouse[figure] || (props.full && figure in known().given);
             return (
               <Show when={foreshotsCount(figure, house().foreshotsBy)}>
                 <div class="figure-of-house">
@@ -96,7 +104,9 @@ export default function HouseFigures(props: HouseFiguresProps) {
                     value={house()[figure]}
                     among={house()}
                     take={(value) => changeFigure(figure, value)}
-                    reset={isChanged() ? () => changeFigure(figure, builtInHouse[figure]) : undefined}
+                    notKnown={mark()}
+                    takeOver={props.full && mark() ? () => giveAsItStands(figure) : undefined}
+                    reset={isChanged() ? () => putBack(figure) : undefined}
                   />
                   <About
                     label={label}
@@ -116,6 +126,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
             );
           }}
         </For>
+        <For each={props.counted}>{(id) => <CountedField of={id} />}</For>
       </form>
       <Show when={!props.full}>
         <p class="note of-house-note">
@@ -152,6 +163,10 @@ interface AboutProps {
 /** What a figure means, and what moves when it moves one step: worked out when it is opened, and live from then on. */
 function About(props: AboutProps) {
   const { house, line } = useHouse();
+  const { known } = useKnown();
+  /** How it is known, where it can be known in more ways than one. */
+  const wayOf = () =>
+    props.from && waysToKnow(props.from).length > 1 ? known().given[props.from] : undefined;
   const [open, setOpen] = createSignal(false);
   const found = createMemo(() =>
     open() && props.from ? followsFrom(house(), line(), props.from) : undefined,
@@ -160,6 +175,17 @@ function About(props: AboutProps) {
     <details class="about" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary aria-label={`About ${props.label}`}>?</summary>
       <p>{props.meaning}</p>
+      <Show when={open() && wayOf()}>
+        {(way) => (
+          <ChoiceField
+            id={`house-${props.from}-way`}
+            label="How it is known"
+            options={ways}
+            value={way()}
+            take={(next) => giveAsItStands(props.from!, next as Way)}
+          />
+        )}
+      </Show>
       <Show when={found()}>
         {(consequence) => (
           <Show

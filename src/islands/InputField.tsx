@@ -1,6 +1,8 @@
 // One input of a calculator, as its declaration says: a number, a choice or a short table.
 import { Match, Show, Switch } from 'solid-js';
 import { isChoice, isNumber, isRows, type AnyGiven, type Input } from '../calculators/define.ts';
+import type { NumberName } from '../house/figures.ts';
+import { useKnown } from '../house/known-store.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';
 import { RowsField } from './RowsField.tsx';
@@ -25,6 +27,7 @@ export interface InputFieldProps {
 }
 
 export function InputField(props: InputFieldProps) {
+  const { notKnown } = useKnown();
   return (
     <Switch>
       <Match when={isRows(props.of) && props.of}>
@@ -63,6 +66,7 @@ export function InputField(props: InputFieldProps) {
               take={props.take}
               onState={props.onState}
               ofHouse={'house' in props.of}
+              notKnown={'house' in props.of ? notKnown(props.of.house as NumberName) : undefined}
               slider={props.slider}
               reset={props.reset}
               takeSpread={props.takeSpread}

@@ -1,9 +1,13 @@
 // The alcohol ledger: litres of pure alcohol at every station, always in reach.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { cautions } from '../core/line/cautions.ts';
-import { ledger, paces, stations, type Pace, type Station } from '../core/line/ledger.ts';
+import { ledger, mashesIn, paces, stations, type Pace, type Station } from '../core/line/ledger.ts';
+import type { FigureId } from '../core/figures/index.ts';
+import { standings } from '../core/figures/standing.ts';
 import { format, formatNumber } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
+import type { NumberName } from '../house/figures.ts';
+import { useKnown } from '../house/known-store.ts';
 import { lineOf } from '../house/line-of.ts';
 import { figureText } from '../house/prose.ts';
 import { lastTrial } from '../house/store.ts';
@@ -12,6 +16,23 @@ import { useAnnouncement } from './announce.ts';
 import { roundUp } from './plot.ts';
 
 const litres = (value: number) => `${formatNumber(value, value < 100 ? 1 : 0)} L`;
+
+/** The figure of a mash at each station, and the figures that a pace hangs on beside it. */
+const figureAt: Readonly<Record<Station, FigureId>> = {
+  malt: 'maltAlcohol',
+  wash: 'washAlcohol',
+  lowWines: 'lowWinesAlcohol',
+  charge: 'chargeAlcohol',
+  heart: 'heartAlcohol',
+  casks: 'fillingAlcohol',
+  bottles: 'bottlingAlcohol',
+};
+const paceHangsOn: Readonly<Record<Pace, readonly NumberName[]>> = {
+  mash: [],
+  tonne: ['maltPerMash'],
+  week: ['mashesPerWeek'],
+  year: ['mashesPerWeek', 'weeksPerYear'],
+};
 
 const TALL = 10; // of a bar, in drawing units
 const LOOP = 'M1 6 a3 3 0 1 1 3 3 m-1.6 -1.6 l1.6 1.6 l-1.6 1.6'; // an arrow that turns round
@@ -56,6 +77,14 @@ export default function Ledger() {
   const end = createMemo(() =>
     roundUp(Math.max(...Object.values(amounts()), ...Object.values(before() ?? {})), 4),
   );
+  const { isEstimate, counted, unknown } = useKnown();
+  const isGuessed = (id: FigureId) =>
+    isEstimate(id) || paceHangsOn[pace()].some((figure) => unknown().includes(figure));
+  /** What was counted of a mash's alcohol at a station, at the pace shown. */
+  const countedAt = (station: Station) => {
+    const own = counted(figureAt[station]);
+    return own === undefined ? undefined : own * mashesIn(pace(), line());
+  };
   const goesRound = () => amounts().charge - amounts().lowWines;
   const bottles = (of: Line) =>
     `${figureText(of, 'bottling.bottles', pace())} of ${format(of.house.bottleSize, 'bottle')}`;
@@ -86,6 +115,7 @@ export default function Ledger() {
             {litres(amounts().heart)} · in bottles{' '}
             <Show when={was('bottles')}>{(value) => <s>{litres(value())}</s>}</Show>{' '}
             {litres(amounts().bottles)} {paces[pace()]}
+            <Show when={isGuessed('heartAlcohol') || isGuessed('bottlingAlcohol')}> · estimate</Show>
             <Show when={remarks().some(({ weight }) => weight === 'impossible')}> · does not agree</Show>
           </span>
         </summary>
@@ -116,6 +146,12 @@ export default function Ledger() {
                     <th scope="row">{stations[station]}</th>
                     <td class="number" data-station={station}>
                       {litres(amounts()[station])}
+                      <Show when={isGuessed(figureAt[station])}>
+                        <span class="beside">{standings.estimate}</span>
+                      </Show>
+                      <Show when={countedAt(station)}>
+                        {(own) => <span class="beside">counted {litres(own())}</span>}
+                      </Show>
                       <Show when={was(station)}>
                         {(value) => <span class="was">was {litres(value())}</span>}
                       </Show>
@@ -135,6 +171,9 @@ export default function Ledger() {
           </table>
           <p class="bottle-count">
             Bottles: <span data-bottles>{bottles(line())}</span>
+            <Show when={isGuessed('bottles')}>
+              <span class="beside">{standings.estimate}</span>
+            </Show>
             <Show when={before() && bottles(lineOf(lastTrial()!.before)) !== bottles(line())}>
               <span class="was">was {bottles(lineOf(lastTrial()!.before))}</span>
             </Show>

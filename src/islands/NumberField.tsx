@@ -15,8 +15,8 @@ export interface NumberFieldProps {
   readonly kind: KindName;
   readonly range: readonly [number, number];
   readonly step: number;
-  /** In the core's unit, whatever unit is shown. */
-  readonly value: number;
+  /** In the core's unit, whatever unit is shown; nothing in a field that may be left empty. */
+  readonly value: number | undefined;
   /** Whatever else decides whether a text can be used: when it changes, a refused text gets another try. */
   readonly among?: unknown;
   /** Takes a number in range; returns the sentence to show when it cannot be used. */
@@ -26,8 +26,14 @@ export interface NumberFieldProps {
   /** Takes what stands behind ± in the text; without it the field says that this is not used. */
   readonly takeSpread?: ((spread: number) => void) | undefined;
   readonly meaning?: string | undefined;
+  /** Told that the field was emptied; without it a field must have a number. */
+  readonly clear?: (() => void) | undefined;
   /** Marks a figure of the house, which changes the whole book. */
   readonly ofHouse?: boolean;
+  /** What the mark says of a figure that is not known: whose it is. */
+  readonly notKnown?: string | undefined;
+  /** Takes the figure over as it stands, as the reader's own too; left out when it is known. */
+  readonly takeOver?: (() => void) | undefined;
   /** Keeps to the core's unit: a difference or a spread does not convert as its kind does. */
   readonly plain?: boolean;
   /** Also draws a slider, for figures that one likes to move to and fro. */
@@ -59,8 +65,12 @@ export function NumberField(props: NumberFieldProps) {
   const unitOf = useUnits();
   const country = useCountry();
   const unit = () => (props.plain ? unitsOf(props.kind)[0]! : unitOf(props.kind));
-  const typed = (value: number) =>
-    props.plain ? String(Number(value.toPrecision(4))) : asTyped(value, props.kind, props.step, unit());
+  const typed = (value: number | undefined) =>
+    value === undefined
+      ? ''
+      : props.plain
+        ? String(Number(value.toPrecision(4)))
+        : asTyped(value, props.kind, props.step, unit());
   const [text, setText] = createSignal(typed(props.value));
   const [problem, setProblem] = createSignal<string>();
   const [note, setNote] = createSignal<string>();
@@ -76,6 +86,7 @@ export function NumberField(props: NumberFieldProps) {
       plain: props.plain ?? false,
     });
   const problemOf = (next: string): string | undefined => {
+    if (props.clear && next.trim() === '') return void props.clear();
     const said = read(next);
     if (isRefusal(said)) return said.refused;
     const [low, high] = props.range;
@@ -100,6 +111,7 @@ export function NumberField(props: NumberFieldProps) {
   };
   /** True while the text, however it is written, says the figure as it stands. */
   const isRight = () => {
+    if (props.value === undefined) return text().trim() === '';
     const said = read(text());
     return !isRefusal(said) && said.as !== 'range' && typed(said.value) === typed(props.value);
   };
@@ -114,7 +126,7 @@ export function NumberField(props: NumberFieldProps) {
     tryText(typed(Math.min(props.range[1], Math.max(props.range[0], Number(value.toFixed(6))))));
   const onKeyDown = (event: KeyboardEvent) => {
     const steps = { ArrowUp: 1, ArrowDown: -1, PageUp: 10, PageDown: -10 }[event.key];
-    if (steps === undefined) return;
+    if (steps === undefined || props.value === undefined) return;
     event.preventDefault();
     moveTo(props.value + steps * props.step);
   };
@@ -133,7 +145,7 @@ export function NumberField(props: NumberFieldProps) {
     on(
       () => [props.value, unit(), props.among] as const,
       ([value, now], before) => {
-        if (problem() === undefined && value === before?.[0] && now === before[1]) return;
+        if (problem() === undefined && before && value === before[0] && now === before[1]) return;
         if (problem() !== undefined && now === before?.[1]) tryText(text());
         else setProblem(undefined);
         if (field !== document.activeElement || now !== before?.[1] || !isRight()) settle();
@@ -160,9 +172,11 @@ export function NumberField(props: NumberFieldProps) {
     >
       <label for={props.id}>
         {props.label}
-        <Show when={props.ofHouse}>
+        <Show when={props.ofHouse || props.notKnown}>
           {' '}
-          <span class="mark">house</span>
+          <span class="mark" classList={{ 'not-known': props.notKnown !== undefined }}>
+            {props.notKnown ?? 'house'}
+          </span>
         </Show>
       </label>
       <span class="with-unit">
@@ -211,6 +225,21 @@ export function NumberField(props: NumberFieldProps) {
           )}
         </Show>
       </span>
+      <Show when={props.takeOver}>
+        {(takeOver) => (
+          <button
+            type="button"
+            class="reset take-over"
+            aria-label={`That is ours too: ${props.label}`}
+            onClick={(event) => {
+              takeOver()();
+              focusAfter(event, () => field);
+            }}
+          >
+            That is ours too
+          </button>
+        )}
+      </Show>
       <Show when={props.slider && (props.range[1] - props.range[0]) / props.step <= SLIDER_STEPS}>
         <input
           class="slide"
@@ -221,7 +250,7 @@ export function NumberField(props: NumberFieldProps) {
           min={Math.ceil(props.range[0] / props.step - 1e-9) * props.step}
           max={props.range[1]}
           step={props.step}
-          value={props.value}
+          value={props.value ?? props.range[0]}
           onInput={(event) => moveTo(event.currentTarget.valueAsNumber)}
         />
       </Show>

@@ -54,7 +54,7 @@ export default function PlantDesk() {
   );
 
   const begin = (event: Event) => {
-    part.set(plantPart.read(builtInParts.plant).value);
+    part.set(part.isBuiltIn() ? emptyPlant : plantPart.read(builtInParts.plant).value); // under its own name they stand where none is given
     announce('plant', () => `The vessels are ${builtInName}’s.`);
     focusAfter(event, () => verdict);
   };
@@ -68,25 +68,34 @@ export default function PlantDesk() {
     <section ref={island} class="calculator plant" aria-labelledby="plant-title">
       <h2 id="plant-title">What fits, and what does not</h2>
       <Troubles />
-      <div ref={verdict} tabindex="-1" class="plant-says">
-        <Show when={says().length > 0} fallback={<p>Every vessel is large enough for this house’s week.</p>}>
-          <ul>
-            {says().map((sentence) => (
-              <li>{sentence}</li>
-            ))}
-          </ul>
-        </Show>
+      <div class="plant-both">
+        <div class="plant-found">
+          <div ref={verdict} tabindex="-1" class="plant-says">
+            <Show
+              when={says().length > 0}
+              fallback={<p>Every vessel is large enough for this house’s week.</p>}
+            >
+              <ul>
+                {says().map((sentence) => (
+                  <li>{sentence}</li>
+                ))}
+              </ul>
+            </Show>
+          </div>
+          <Show when={isEmpty()}>
+            <p class="actions">
+              <button type="button" onClick={begin}>
+                Start from {builtInName}’s vessels
+              </button>
+            </p>
+            <p>Or name your own, one kind after the other:</p>
+          </Show>
+          <Show when={looked()}>
+            {(now) => <PlantResult of={now()} plant={part.value()} plain={line()} />}
+          </Show>
+        </div>
+        <PlantVessels plant={part.value()} line={line()} set={(next) => part.set(next)[0]} />
       </div>
-      <Show when={isEmpty()}>
-        <p class="actions">
-          <button type="button" onClick={begin}>
-            Start from {builtInName}’s vessels
-          </button>
-        </p>
-        <p>Or name your own, one kind after the other:</p>
-      </Show>
-      <Show when={looked()}>{(now) => <PlantResult of={now()} plant={part.value()} plain={line()} />}</Show>
-      <PlantVessels plant={part.value()} line={line()} set={(next) => part.set(next)[0]} />
       <Show when={looked()}>{(now) => <PlantDrawing plant={part.value()} fits={now().fits} />}</Show>
       <p class="actions">
         <Show when={part.isOwn() && !isEmpty()}>

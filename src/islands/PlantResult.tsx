@@ -5,7 +5,7 @@ import type { KindName } from '../core/kinds.ts';
 import type { Line } from '../core/line/line.ts';
 import { eachStill, type ChargeOfStill } from '../core/plant/each-still.ts';
 import { stillNames, type Plant, type StillKind } from '../core/plant/plant.ts';
-import type { Portion } from '../core/quantity.ts';
+import { litresOfAlcohol, strength, type Portion } from '../core/quantity.ts';
 import { useUnits } from '../house/units-store.ts';
 import type { Looked } from './PlantDesk.tsx';
 
@@ -24,6 +24,13 @@ const onward: Readonly<Record<Plant['scheme'], string>> = {
   'part-thrice': 'Run again, to the spirit stills',
 };
 
+const LITTLE = 0.5; // L: less water is not told
+const water = (volume: Portion['volume']): Portion => ({
+  volume,
+  strength: strength(0),
+  alcohol: litresOfAlcohol(0),
+});
+
 /** What comes of a mash, from the wash on. */
 function rowsOf({ line }: Looked, plant: Plant): readonly (readonly [name: string, portion: Portion])[] {
   const { between } = line.round;
@@ -32,6 +39,7 @@ function rowsOf({ line }: Looked, plant: Plant): readonly (readonly [name: strin
     ['Low wines', line.lowWines],
     ...(between ? ([['Intermediate charge', between.charge], [onward[plant.scheme], between.onward]] as const) : []),
     ...(between && between.back.volume > 0 ? ([['Weak feints, back', between.back]] as const) : []),
+    ...(line.round.dilution > LITTLE ? ([['Water put in', water(line.round.dilution)]] as const) : []),
     ['Spirit charge', line.charge],
     ['Foreshots', line.foreshots],
     ['New spirit', line.heart],
@@ -89,12 +97,12 @@ export function PlantResult(props: {
         </thead>
         <tbody>
           <For each={rowsOf(props.of, props.plant)}>
-            {([name, { volume, strength, alcohol }]) => (
+            {([name, portion]) => (
               <tr>
                 <th scope="row">{name}</th>
-                <td class="number">{number('volume20', volume)}</td>
-                <td class="number">{number('strength', strength)}</td>
-                <td class="number">{number('alcohol', alcohol)}</td>
+                <td class="number">{number('volume20', portion.volume)}</td>
+                <td class="number">{number('strength', portion.strength)}</td>
+                <td class="number">{number('alcohol', portion.alcohol)}</td>
               </tr>
             )}
           </For>

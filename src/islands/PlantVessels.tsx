@@ -96,7 +96,7 @@ function Groups(props: { readonly of: GroupKind; readonly plant: Plant; readonly
           <details class="vessel" open={added() === i}>
             <summary>{props.of.says(row())}</summary>
             <For each={Object.entries(props.of.fields)}>
-              {([name, { label, kind, limits, step }]) => (
+              {([name, { label, kind, limits, step, meaning }]) => (
                 <NumberField
                   id={id(i, name)}
                   label={label}
@@ -105,6 +105,7 @@ function Groups(props: { readonly of: GroupKind; readonly plant: Plant; readonly
                   step={step}
                   value={row()[name] as number}
                   among={props.plant}
+                  meaning={meaning}
                   take={(value) =>
                     kind === 'count' && !Number.isInteger(value)
                       ? `${label}: a whole number is wanted.`

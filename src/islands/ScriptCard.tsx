@@ -1,10 +1,12 @@
 // The card of a script: what is said and not contradicted, as it is said; what is contradicted is left out by name.
 import { createMemo, For, Show } from 'solid-js';
+import { standings } from '../core/figures/standing.ts';
 import { plain, quotableFigures, type Said } from '../core/line/quoted.ts';
 import type { JudgedFigure, Reconciliation } from '../core/line/reconcile.ts';
 import { spoken } from '../core/line/spoken.ts';
 import { rangeInWords } from '../core/line/verdict.ts';
 import { setByTheHouse } from '../core/line/set-by-the-house.ts';
+import { useKnown } from '../house/known-store.ts';
 import { useHouse } from '../house/store.ts';
 import { heldAgainst, type Held } from '../talk/own-house.ts';
 
@@ -19,10 +21,11 @@ function asSaid({ figure, said }: { figure: JudgedFigure['figure']; said: Said }
 
 export function ScriptCard(props: { readonly of: Reconciliation; readonly held: boolean }) {
   const { line, name } = useHouse();
+  const known = useKnown();
   const rows = createMemo(() =>
     props.of.figures.map((judged) => ({
       judged,
-      own: props.held ? heldAgainst(judged, line()) : undefined,
+      own: props.held ? heldAgainst(judged, line(), known) : undefined,
     })),
   );
   const carried = () => rows().filter(({ judged, own }) => own !== undefined || !inDoubt(judged));
@@ -45,7 +48,12 @@ export function ScriptCard(props: { readonly of: Reconciliation; readonly held: 
               {({ judged, own }) => (
                 <div>
                   <dt>{quotableFigures[judged.figure].label}</dt>
-                  <dd>{words(judged, own)}</dd>
+                  <dd>
+                    {words(judged, own)}
+                    <Show when={own && !own.agrees && own.isEstimate}>
+                      <small>{standings.estimate}</small>
+                    </Show>
+                  </dd>
                 </div>
               )}
             </For>

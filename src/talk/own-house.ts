@@ -1,5 +1,6 @@
 // What a guide says, held against the guide's own house, figure by figure.
-import { figureSaid, pathsOf } from '../core/figures/index.ts';
+import { figureSaid, pathsOf, type FigureId as TableId } from '../core/figures/index.ts';
+import type { Standing } from '../core/figures/standing.ts';
 import { numberAt } from '../core/line/beside.ts';
 import type { Line } from '../core/line/line.ts';
 import { measure, NINETY_FIVE, type Said } from '../core/line/quoted.ts';
@@ -55,17 +56,34 @@ export interface Held extends SaidFigure {
   /** The house's own figure. */
   readonly house: number;
   readonly agrees: boolean;
+  /** True when the house's own figure is only an estimate, as it hangs on what is not known. */
+  readonly isEstimate: boolean;
 }
 
-/** What is said of one figure held against a house; nothing where the house gives no such figure. */
-export function heldAgainst({ figure, said }: SaidFigure, line: Line): Held | undefined {
-  const values = meanings(figure, line);
+/** How the house knows its figures; without it, all of them are known. */
+export interface HowKnown {
+  readonly standing: (id: TableId) => Standing;
+  readonly counted: (id: TableId) => number | undefined;
+}
+
+/**
+ * What is said of one figure held against a house: against what was counted, where it was. Nothing where the house gives
+ * no such figure, or has not given it yet.
+ */
+export function heldAgainst({ figure, said }: SaidFigure, line: Line, known?: HowKnown): Held | undefined {
+  const id = figureSaid(figure);
+  const standing = known?.standing(id);
+  if (standing === 'unknown') return undefined;
+  const counted = known?.counted(id);
+  const values = counted === undefined ? meanings(figure, line) : [counted];
   if (values.length === 0) return undefined;
   const right = values.find((value) => fits(figure, said, value));
-  return { figure, said, house: right ?? values[0]!, agrees: right !== undefined };
+  const isEstimate = standing === 'estimate';
+  return { figure, said, house: right ?? values[0]!, agrees: right !== undefined, isEstimate };
 }
 
 /** A figure that the house does not bear out, in a sentence. */
-export function disagreement({ figure, said, house }: Held, name: string): string {
-  return `${labelOf(figure)}: you say ${saidOf(figure, said)}; ${name} has ${numberOf(figure, house)}.`;
+export function disagreement({ figure, said, house, isEstimate }: Held, name: string): string {
+  const asFar = isEstimate ? ', as far as is known' : '';
+  return `${labelOf(figure)}: you say ${saidOf(figure, said)}; ${name} has ${numberOf(figure, house)}${asFar}.`;
 }

@@ -93,9 +93,9 @@ test('a plant that settles by recycling is settled to the same charge and heart,
       expect(apart(own.ethanol, rest!.heart.ethanol)).toBeLessThan(1e-9);
       settled++;
     }),
-    { numRuns: 200 },
+    { numRuns: 120 },
   );
-  expect(Math.min(settled, refused)).toBeGreaterThan(20); // both are seen
+  expect(Math.min(settled, refused)).toBeGreaterThan(12); // both are seen
 });
 
 test('low wines of twice the amount give twice the charge', () => {

@@ -131,6 +131,15 @@ test('ethanol and water of the wash are in pot ale, heart and lees, whatever the
       }
 }); // prettier-ignore
 
+test('three distillations make new spirit of about 80 % vol, from a spirit charge of 55 to 70', () => {
+  // Common practice: trade writers tell of new spirit of 80 to 84 % vol distilled three times, against about 70 distilled twice.
+  const { heart, charge } = answer(lineWithPlant(builtInHouse, { ...plainPlant, scheme: 'thrice' }));
+  expect(heart.strength).toBeGreaterThan(79);
+  expect(heart.strength).toBeLessThan(85);
+  expect(charge.strength).toBeGreaterThan(55);
+  expect(charge.strength).toBeLessThan(70);
+});
+
 test('foreshots by volume are so many litres of a mash, in every scheme', () => {
   for (const scheme of ['thrice', 'part-thrice'] as const) {
     const house = { ...builtInHouse, foreshotsBy: 'volume', foreshotsVolume: 55 } as House;

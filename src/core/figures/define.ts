@@ -68,6 +68,8 @@ interface Entry {
 /** A figure that the reader gives: set at will, or measured. */
 export interface GivenFigure extends Entry {
   readonly is: 'set' | 'measured';
+  /** A house may set it or measure it; `is` says what is usual. */
+  readonly either?: true;
   /** What the arrow keys move it by. */
   readonly step: number;
   readonly meaning: string;
@@ -79,6 +81,10 @@ export interface GivenFigure extends Entry {
 /** A figure that the line computes. */
 export interface ComputedFigure extends Entry {
   readonly is: 'computed';
+  /** A house counts or reads it as well; what was counted stands beside what is computed. */
+  readonly counted?: true;
+  /** Reckoned from a rule of thumb: whatever is known, it is an estimate until it is counted. */
+  readonly rough?: true;
   readonly at: string | readonly string[];
 }
 /** A figure that a guide may say and no house gives. */

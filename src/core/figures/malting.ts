@@ -10,7 +10,7 @@ export const malting = {
     quoted: { typical: 77.5, spread: spreads.analysis, houses: { spread: 2.5, why: 'distilling malt is sold at 76 to 79 % (recalled), other malts from about 72', source: 'memory' } } },
   fermentability: { is: 'measured', kind: 'percent', label: 'Fermentability', limits: [50, 100], step: 0.1, usual: { range: [86, 88.5], source: 'memory' }, meaning: 'Part of that extract that yeast can use.',
     quoted: { typical: 87, spread: spreads.analysis, houses: { spread: 2, why: '86 to 88.5 % (recalled), and poorer worts', source: 'memory' } } },
-  spiritYield: { is: 'computed', kind: 'yield', label: 'Spirit from a tonne of malt', limits: [50, 560], also: ['distilling'], at: ['beside.spiritYield', 'malt.spiritYield'], quoted: { typical: 395, spread: spreads.yield } },
+  spiritYield: { is: 'computed', counted: true, kind: 'yield', label: 'Spirit from a tonne of malt', limits: [50, 560], also: ['distilling'], at: ['beside.spiritYield', 'malt.spiritYield'], quoted: { typical: 395, spread: spreads.yield } },
   barley: { ...computed.mass, label: 'Barley for a mash', at: 'barley.mass', card: true, watched: true },
   barleyPerBottle: { is: 'computed', kind: 'mass', label: 'Barley behind a bottle', limits: [0, 1000], at: 'barley.perBottle', digits: 1 },
   maltExtract: { ...computed.mass, label: 'Extract in the malt of a mash', at: 'malt.extract' },

@@ -39,11 +39,9 @@ function settleSpirit(
   limit: number,
   strongest = STRONGEST_CHARGE,
 ): Settled | undefined {
-  const leavesAt = (x: number) => {
-    const given = partsOfAll(x, sides, ends.foreshots);
-    return plus(plus(given.heart, given.weak), given.residue);
-  };
-  const over = (x: number) => surplus(leavesAt(x), comes);
+  const at = (x: number) => partsOfAll(x, sides, ends.foreshots);
+  const leavesFor = ({ heart, weak, residue }: Given) => plus(plus(heart, weak), residue);
+  const over = (x: number) => surplus(leavesFor(at(x)), comes);
   const least = Math.min(...sides.map(({ heart }) => heart));
   const natural =
     over(least) > 0
@@ -51,9 +49,9 @@ function settleSpirit(
       : (closeIn(over, [least, strongest]) ?? closeIn(over, [least, ...spaced(least, strongest)]));
   const x = Math.min(natural ?? Infinity, limit);
   if (x === Infinity) return undefined;
-  const given = partsOfAll(x, sides, ends.foreshots);
+  const given = at(x);
   if (!(given.heart.ethanol > 0)) return undefined;
-  const leaves = leavesAt(x);
+  const leaves = leavesFor(given);
   const moles = comes.ethanol / leaves.ethanol;
   const added = x === natural ? 0 : Math.max(0, moles * leaves.water - comes.water);
   return { charge: times(moles, { ethanol: x, water: 1 - x }), added, ...timesGiven(moles, given) };

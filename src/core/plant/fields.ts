@@ -10,29 +10,30 @@ export interface VesselField {
   readonly takes: string;
   readonly limits: readonly [low: number, high: number];
   readonly step: number;
+  readonly meaning?: string;
 }
 
 type Numbers<T> = { readonly [K in keyof T as T[K] extends number ? K : never]: VesselField };
 
-const number = (what: string): VesselField => ({ kind: 'count', label: 'Number', one: 'a number', takes: `there can be`, limits: [1, what === 'washback' ? 60 : 20], step: 1 }); // prettier-ignore
+const number = (most: number): VesselField => ({ kind: 'count', label: 'Number', one: 'a number', takes: 'there can be', limits: [1, most], step: 1 }); // prettier-ignore
 
 // The limits are wide enough for a garden shed and for the largest houses; common practice.
 export const tunFields: Numbers<MashTuns> = {
-  number: number('tun'),
+  number: number(20),
   hours: { kind: 'hours', label: 'Hours a mash', one: 'a time', takes: 'a mash takes', limits: [2, 48], step: 0.5 },
 }; // prettier-ignore
 
 export const washbackFields: Numbers<Washbacks> = {
-  number: number('washback'),
+  number: number(60),
   full: { kind: 'volume20', label: 'Full, to the brim', one: 'a full volume', takes: 'a washback holds', limits: [50, 200_000], step: 500 },
   working: { kind: 'volume20', label: 'Filled to', one: 'a filling', takes: 'a washback is filled to', limits: [50, 200_000], step: 500 },
 }; // prettier-ignore
 
 export const stillFields: Numbers<Stills> = {
-  number: number('still'),
+  number: number(20),
   charge: { kind: 'volume20', label: 'Charge', one: 'a charge', takes: 'a still takes', limits: [100, 60_000], step: 100 },
   hours: { kind: 'hours', label: 'Hours a charge', one: 'a time', takes: 'a charge takes', limits: [1, 48], step: 0.5 },
-  reflux: { kind: 'share', label: 'Reflux', one: 'a reflux', takes: 'a still has', limits: [0, 1], step: 0.01 },
+  reflux: { kind: 'share', label: 'Reflux', one: 'a reflux', takes: 'a still has', limits: [0, 1], step: 0.01, meaning: 'Part of one further stage that its head and neck give: 0 for none, 1 for a whole one.' },
 }; // prettier-ignore
 
 export const holdingField: VesselField = { kind: 'volume20', label: 'Holds', one: 'a volume', takes: 'it can hold', limits: [0, 500_000], step: 500 }; // prettier-ignore

@@ -1,9 +1,10 @@
 // The list of the parts of a house that can be read: each in a file of its own beside this.
+import { knownPart } from './known.ts';
+import { readPart, type HousePart, type Parts } from './part.ts';
 import { periodsPart } from './periods.ts';
 import { plantPart } from './plant.ts';
-import { readPart, type HousePart, type Parts } from './part.ts';
 
-export const houseParts: readonly HousePart<unknown>[] = [plantPart, periodsPart];
+export const houseParts: readonly HousePart<unknown>[] = [knownPart, plantPart, periodsPart];
 
 /** A sentence for each thing in the parts of a house that cannot be used; for a door at which a house comes in whole. */
 export const problemsOfParts = (parts: Parts): readonly string[] =>

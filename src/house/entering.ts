@@ -1,0 +1,42 @@
+// A figure typed into a house of which only a part is known: what is known stays, and what is not known gives way to it.
+import { waysOf, type Giving } from '../core/line/change.ts';
+import type { House } from '../core/line/house.ts';
+import { line } from '../core/line/line.ts';
+import { isRefusal } from '../core/refusal.ts';
+import { propose, type Proposal } from './codec.ts';
+import type { FigureName } from './figures.ts';
+import type { Known } from './parts/known.ts';
+
+/** A proposal, and what gave way where it is not the usual. */
+export type Entered = Proposal & { readonly gives?: Giving };
+
+/**
+ * The house with a figure given for the first time. Where one figure has to give way, one that is not known does, the first
+ * with which the house runs; when all are known, their readings stand as given and the mash efficiency follows from them. No figure that is known moves.
+ */
+export function enter(before: House, figure: FigureName, value: unknown, { given }: Known): Entered {
+  if (before.holds === 'readings') return propose(before, figure, value);
+  const ways = waysOf(figure);
+  const free = ways.filter((way) => !(way in given));
+  const start: House = ways.length > 0 && free.length === 0 ? { ...before, holds: 'readings' } : before;
+  const tried = (free.length > 0 ? free : [undefined]).map((gives) => ({
+    proposal: propose(start, figure, value, gives),
+    gives,
+  }));
+  const { proposal, gives } = tried.find(({ proposal }) => !('problem' in proposal)) ?? tried[0]!;
+  if ('problem' in proposal) return proposal;
+  const stays = proposal.gave.filter((each) => each.figure in given);
+  const house: House = {
+    ...proposal.house,
+    holds: before.holds,
+    ...Object.fromEntries(stays.map((each) => [each.figure, each.from])),
+  };
+  const result = line(house);
+  if (isRefusal(result)) return { problem: result.refused };
+  return {
+    house,
+    gave: proposal.gave.filter((each) => !stays.includes(each)),
+    line: result,
+    ...(gives && gives !== ways[0] && { gives }),
+  };
+}

@@ -1,0 +1,36 @@
+// How far the reader has come with the figures of their house, in a sentence.
+import { Show } from 'solid-js';
+import type { FigureId } from '../core/figures/index.ts';
+import type { Standing } from '../core/figures/standing.ts';
+import { builtInName } from '../house/figures.ts';
+import { useKnown } from '../house/known-store.ts';
+import { figuresThatCount } from '../house/parts/known.ts';
+import { useHouse } from '../house/store.ts';
+import { useAnnouncement } from './announce.ts';
+
+/** “You have given 12 of 43 figures; the other 31 are Harrowmere’s.” */
+export function progress(
+  figures: readonly FigureId[],
+  standing: (id: FigureId) => Standing,
+  name: string,
+): string {
+  const all = figures.length;
+  const own = figures.filter((id) => standing(id) !== 'unknown').length;
+  if (own === all) return `All ${all} figures are ${name}’s own.`;
+  return `You have given ${own} of ${all} figures; the other ${all - own} are ${builtInName}’s.`;
+}
+
+export default function HouseProgress() {
+  const { house, name } = useHouse();
+  const { standing, isBuiltIn } = useKnown();
+  const says = () => progress(figuresThatCount(house()), standing, name());
+  useAnnouncement('house-progress', says, says);
+  return (
+    <p class="progress">
+      {says()}{' '}
+      <Show when={isBuiltIn()}>
+        Give your house its <a href="#house-name">name</a>, and the book marks what is still {builtInName}’s.
+      </Show>
+    </p>
+  );
+}
