@@ -54,6 +54,7 @@ export const doors: readonly Door[] = [
           { href: '/house/period/', text: 'The stillhouse balance' },
           { href: '/house/stock/', text: 'Casks in store' },
           { href: '/house/malts/', text: 'Malts of the year' },
+          { href: '/house/facts/', text: 'Fact sheet' },
           { href: '/house/hand-on/', text: 'Hand your house on' },
         ],
       },
