@@ -1,4 +1,5 @@
 // The list of the parts of a house that can be read: each in a file of its own beside this.
+import { datesPart } from './dates.ts';
 import { factsPart } from './facts.ts';
 import { knownPart } from './known.ts';
 import { malts } from './malts.ts';
@@ -10,6 +11,7 @@ import { stock } from './stock.ts';
 export const houseParts: readonly HousePart<unknown>[] = [
   knownPart,
   factsPart,
+  datesPart,
   malts,
   periodsPart,
   plantPart,
