@@ -1,0 +1,68 @@
+// Which sheets are touched by what changed: those that the book prints of the house, those that were handed on, and one whose link is pasted.
+import { createResource, createSignal, For, Show } from 'solid-js';
+import { isServer } from 'solid-js/web';
+import { keptHanded } from '../handing/handing-store.ts';
+import type { Changes } from '../house/changes.ts';
+import type { Version } from '../house/parts/dates.ts';
+import { useAnnouncement } from './announce.ts';
+
+const LONGEST = 70_000; // characters of an address that are looked at
+
+export function ChangesSheets(props: {
+  readonly name: string;
+  readonly to: Version;
+  readonly versions: readonly Version[];
+  readonly touched: Changes;
+}) {
+  const [link, setLink] = createSignal('');
+  const look = async (text: string) => {
+    const { sheetTouched } = await import('../exercises/sheet-touched.ts');
+    return sheetTouched(text.slice(0, LONGEST), props.name, props.to.figures, props.versions);
+  };
+  const handedSheets = () => Object.values(keptHanded().handed).filter(({ text }) => text.startsWith('#sheet='));
+  const [handed] = createResource(
+    () => !isServer && [props.name, props.to] as const,
+    async () => (await Promise.all(handedSheets().map(({ text }) => look(text)))).filter(({ isTouched }) => isTouched),
+  );
+  const [pasted] = createResource(
+    () => link().trim() !== '' && ([link(), props.to] as const),
+    async ([text]) => (await look(text)).says,
+  );
+  useAnnouncement('changes-sheet', () => pasted.latest, () => pasted.latest ?? '');
+  const printed = (): readonly (readonly [href: string, text: string])[] => {
+    const { given, counted, computed, cards } = props.touched;
+    const any = given.length + counted.length + computed.length > 0;
+    return [
+      ...(cards.length > 0 ? [['../../cards/', 'Pocket cards'] as const] : []),
+      ...(any ? [['../', 'The sheet of every figure'] as const] : []),
+      ...(given.length > 0 ? [['../../sheets/', `Exercise sheets with ${props.name}’s figures`] as const] : []),
+    ];
+  };
+  return (
+    <div class="touched">
+      <h3>What to make again</h3>
+      <Show when={printed().length > 0} fallback={<p>Nothing: what was printed still holds.</p>}>
+        <ul>
+          <For each={printed()}>{([href, text]) => <li><a href={href}>{text}</a></li>}</For>
+        </ul>
+      </Show>
+      <ul>
+        <For each={handed.latest ?? []}>{({ says }) => <li>{says}</li>}</For>
+      </ul>
+      <div class="field codes">
+        <label for="changes-sheet">Is a sheet touched? Paste its link</label>
+        <input
+          id="changes-sheet"
+          type="text"
+          autocomplete="off"
+          spellcheck={false}
+          value={link()}
+          onInput={(event) => setLink(event.currentTarget.value)}
+        />
+      </div>
+      <Show when={link().trim() !== '' && pasted.latest}>
+        <p class="remark">{pasted.latest}</p>
+      </Show>
+    </div>
+  );
+} // prettier-ignore
