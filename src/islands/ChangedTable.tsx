@@ -3,6 +3,8 @@ import { For, Show } from 'solid-js';
 import type { Changed } from '../house/changes.ts';
 
 const FIRST = 6;
+/** Between a unit of several words a line may end: three columns stand on a telephone. */
+const narrow = (text: string) => text.replace(/\u00a0(?=[a-z]{4})/g, ' ');
 
 export function ChangedTable(props: { readonly title: string; readonly rows: readonly Changed[] }) {
   return (
@@ -36,8 +38,8 @@ function Rows(props: { readonly title: string; readonly rows: readonly Changed[]
           {({ what, was, now }) => (
             <tr>
               <th scope="row">{what}</th>
-              <td class="number">{was}</td>
-              <td class="number">{now}</td>
+              <td class="number">{narrow(was)}</td>
+              <td class="number">{narrow(now)}</td>
             </tr>
           )}
         </For>

@@ -140,7 +140,7 @@ export default function ChangesDesk() {
                   </>
                 )}
               </Show>
-              <p class="foot">{stamp(name())}{mounted() && `, ${inWords(today())}`}.</p>
+              <p class="meaning">{stamp(name())}{mounted() && `, ${inWords(today())}`}.</p>
               <p class="actions">
                 <button type="button" onClick={() => print()}>
                   Print what changed
