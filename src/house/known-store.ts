@@ -3,7 +3,6 @@ import { createEffect, createMemo, createRoot, createSignal, onMount, untrack } 
 import { isServer } from 'solid-js/web';
 import type { FigureId } from '../core/figures/index.ts';
 import { isRough, standings, usualWay, type Standing } from '../core/figures/standing.ts';
-import { hangsOn } from '../core/line/hangs-on.ts';
 import { builtInHouse, builtInName, isNumberName, type NumberName } from './figures.ts';
 import { figureAt, textOfFigure } from './prose.ts';
 import { whenIdle } from './idle.ts';
@@ -27,12 +26,14 @@ const unknownNow = (): readonly NumberName[] =>
 const [unknown, setUnknown] = createSignal<readonly NumberName[]>([]);
 const [hanging, setHanging] = createSignal<Hanging>(NONE);
 
-/** Looks at what hangs on each figure that is not known, one figure at a time, when the browser has time. */
+/** Looks at what hangs on each figure that is not known, one figure at a time, when the browser has time. A page of a house that is known whole does not fetch what that takes. */
 function lookAnew(): void {
   const [house, figures] = untrack(() => [liveHouse(), unknown()] as const);
   if (figures.length === 0) return void setHanging(NONE);
-  for (const figure of figures) whenIdle(() => void hangsOn(house, [figure]));
-  whenIdle(() => house === liveHouse() && setHanging(hangsOn(house, figures)));
+  void import('../core/line/hangs-on.ts').then(({ hangsOn }) => {
+    for (const figure of figures) whenIdle(() => void hangsOn(house, [figure]));
+    whenIdle(() => house === liveHouse() && setHanging(hangsOn(house, figures)));
+  });
 }
 
 if (!isServer)

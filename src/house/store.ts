@@ -217,7 +217,8 @@ export const lastTrial = (): Trial | undefined => (trial()?.after === house() ? 
  * is one change, from where it stood first. Only readers call this; results never do.
  */
 export function changeFigure(figure: FigureName, value: unknown, gives?: Giving): string | undefined {
-  if (house()[figure] === value && gives === undefined) return giveAsItStands(figure);
+  if (house()[figure] === value && gives === undefined)
+    return name() === builtInName ? undefined : giveAsItStands(figure);
   const last = lastTrial()?.figure === figure ? lastTrial() : undefined;
   const before = last?.before ?? house();
   const known = knownOf(now());

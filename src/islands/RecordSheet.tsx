@@ -78,8 +78,8 @@ export function RecordSheet(props: { readonly kinds: readonly Listed[] }) {
         </Show>
         <p class="small">
           “Right” counts right answers. “Half”, under Last, is a right number with the wrong unit or rounding.
-          The record shows practice with this book, and is no permission to work alone or to distil. Book
-          {book}.
+          The record shows practice with this book, and is no permission to work alone or to distil.{' '}
+          {`Book ${book}.`}
         </p>
         <div class="signatures">
           <p>Trainee, name and date</p>

@@ -2,6 +2,7 @@
 import { batch, createEffect, createMemo, createSignal, For, on, Show, type Accessor } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
 import type { Finding } from '../core/line/reconcile.ts';
+import { useKnown } from '../house/known-store.ts';
 import { useHouse } from '../house/store.ts';
 import { figureIds, talkFigures, type FigureId } from '../talk/figures.ts';
 import { labelOf, numberOf, quotableOf } from '../talk/labels.ts';
@@ -49,6 +50,7 @@ const keyOf = ({ text, quantities }: Pick<Paragraph, 'text' | 'quantities'>) =>
 
 export function ScriptMarked(props: ScriptMarkedProps) {
   const { line } = useHouse();
+  const known = useKnown();
   const [read, setRead] = createSignal(props.read);
   const [list, setList] = createSignal<readonly Shown[]>([]);
   const [open, setOpen] = createSignal<ReadQuantity>();
@@ -105,13 +107,15 @@ export function ScriptMarked(props: ScriptMarkedProps) {
     return new Map(
       script.quantities.map((quantity) => {
         const [figure, said] = [figureIn(quantity, settled), saidIn(quantity)];
-        const own = props.held && figure && said ? heldAgainst({ figure, said }, line()) : undefined;
+        const own = props.held && figure && said ? heldAgainst({ figure, said }, line(), known) : undefined;
         const name = figure && quotableOf(figure);
         // What the house says of a quantity goes before what the other figures say of it.
         const finding = own
           ? own.agrees
             ? 'agrees'
-            : 'disagrees'
+            : own.isEstimate
+              ? 'doubtful'
+              : 'disagrees'
           : ((name && findings.get(name)) ?? 'not checkable');
         return [quantity.start, { figure, finding, own }];
       }),

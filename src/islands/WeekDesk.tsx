@@ -51,6 +51,7 @@ export default function WeekDesk() {
   const plant = usePart(plantPart);
   const periods = usePart(periodsPart);
   const set = () => periods.value().week;
+  const warmth = createMemo(() => warmthOf(set()));
   const [tried, setTried] = createSignal<number>();
   const [day, setDay] = createSignal('week');
   const mashes = () => tried() ?? Math.max(1, Math.round(house().mashesPerWeek));
@@ -80,7 +81,7 @@ export default function WeekDesk() {
   };
   useAnnouncement('week', () => says().join(' '), () => says().join(' '), () => island); // prettier-ignore
 
-  const week = () => (isEmpty() || isRefusal(needs()) ? undefined : found()?.week);
+  const week = createMemo(() => (isEmpty() || isRefusal(needs()) ? undefined : found()?.week));
   const lineNow = () => {
     const now = line();
     return isRefusal(now) ? undefined : now;
@@ -118,7 +119,7 @@ export default function WeekDesk() {
         />
       </form>
       <Show when={week() && lineNow()}>
-        <Laid week={week()!} line={lineNow()!} plant={plant.value()} warmth={warmthOf(set())} day={shown()}>
+        <Laid week={week()!} line={lineNow()!} plant={plant.value()} warmth={warmth()} day={shown()}>
           <ChoiceField
             id="week-shown"
             label="Show"

@@ -39,7 +39,8 @@ export function WeekStrips(props: WeekStripsProps) {
   /** Hours at which a line is drawn: midnights, or every six hours of a day. */
   const lines = () => Array.from({ length: long() / (props.day === undefined ? 24 : 6) - 1 }, (_, i) => (i + 1) * (props.day === undefined ? 24 : 6) / long()); // prettier-ignore
   const heads = () => (props.day === undefined ? dayNames.map((day) => day.slice(0, 2)) : ['00', '06', '12', '18']);
-  const number = (vessel: string) => vesselsOf(props.week).filter((each) => each.vessel === vessel).length;
+  const vessels = createMemo(() => vesselsOf(props.week));
+  const number = (vessel: string) => vessels().filter((each) => each.vessel === vessel).length;
   const Lines = () => (
     <For each={lines()}>{(at) => <line class="day" x1={part(at)} x2={part(at)} y2="100%" />}</For>
   );
@@ -74,19 +75,21 @@ export function WeekStrips(props: WeekStripsProps) {
         role="img"
         aria-label={`What each vessel does ${props.day === undefined ? 'through the week' : `on ${dayNames[props.day]}`}; the table below says the same in words`}
       >
-        <For each={vesselsOf(props.week)}>
-          {({ vessel, which }) => (
+        <Index each={vessels()}>
+          {(one) => (
             <div class="strip">
-              <span class="strip-name">{number(vessel) > 1 ? `${vessel} ${which}` : vessel}</span>
+              <span class="strip-name">{number(one().vessel) > 1 ? `${one().vessel} ${one().which}` : one().vessel}</span>
               <svg class="band" width="100%" height="100%">
-                <For each={shown(vessel, which)}>
-                  {(stretch) => <rect class={`doing ${stretch.doing}`} y="12%" height="76%" {...rect(stretch)} />}
-                </For>
+                <Index each={shown(one().vessel, one().which)}>
+                  {(stretch) => (
+                    <rect class={`doing ${stretch().doing}`} y="12%" height="76%" x={rect(stretch()).x} width={rect(stretch()).width} />
+                  )}
+                </Index>
                 <Lines />
               </svg>
             </div>
           )}
-        </For>
+        </Index>
       </div>
       <ul class="strip-key" aria-label="What the patterns mean">
         <For each={Object.entries(doings) as [Doing, string][]}>
@@ -101,21 +104,21 @@ export function WeekStrips(props: WeekStripsProps) {
         </For>
         <li>blank: at rest</li>
       </ul>
-      <For each={props.curves}>
+      <Index each={props.curves}>
         {(curve) => {
-          const top = () => Math.max(curve.limit ?? 0, ...curve.points.map(([, value]) => value)) || 1;
+          const top = () => Math.max(curve().limit ?? 0, ...curve().points.map(([, value]) => value)) || 1;
           const line = () =>
-            curve.points
+            curve().points
               .map(([hour, value]) => `${(place(hour) * WIDE).toFixed(1)},${(HIGH - (value / top()) * (HIGH - 4) - 2).toFixed(1)}`)
               .join(' ');
           return (
-            <div class="strip tall" role="img" aria-label={`${curve.name}: ${curve.says}`}>
+            <div class="strip tall" role="img" aria-label={`${curve().name}: ${curve().says}`}>
               <span class="strip-name">
-                {curve.name} <small>{curve.says}</small>
+                {curve().name} <small>{curve().says}</small>
               </span>
               <div class="band">
                 <svg viewBox={`0 0 ${WIDE} ${HIGH}`} preserveAspectRatio="none" width="100%" height="100%">
-                  <Show when={curve.limit}>
+                  <Show when={curve().limit}>
                     <line class="limit" x2={WIDE} y1="2" y2="2" />
                   </Show>
                   <polyline class="curve" points={line()} />
@@ -127,7 +130,7 @@ export function WeekStrips(props: WeekStripsProps) {
             </div>
           );
         }}
-      </For>
+      </Index>
     </div>
   );
 } // prettier-ignore

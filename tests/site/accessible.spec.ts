@@ -127,7 +127,7 @@ const uses: readonly {
     use: async (page) => {
       await page.locator('#week-shown').selectOption('2');
       await page.getByText('Wednesday in words').click();
-      await page.getByText('Heat and water').click();
+      await page.getByText('Heat and water:').click();
       await page.locator('#week-wash').fill('hot');
     },
     shows: '#week-wash-problem',

@@ -15,7 +15,6 @@ const tooLong: Readonly<Record<string, number>> = {
   '/distilling/': 14.1,
   '/strength-and-volume/': 13.8,
   '/maturing/': 12.2,
-  '/house/': 11.6,
   '/law/': 11.6,
   '/using/': 10.7,
   '/distilling/work/': 10.3,

@@ -1,7 +1,7 @@
 // What a house counted or read of a figure, beside what is computed of it: how far apart the two are, in words.
 import { figureTable, type FigureId } from '../figures/index.ts';
 import { format, formatNumber } from '../format.ts';
-import { withinReading } from './hangs-on.ts';
+import { withinReading } from './within-reading.ts';
 
 const MANY_TIMES = 1.5; // from so many times on, times are said and not a part in a hundred
 

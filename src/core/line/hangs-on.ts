@@ -1,25 +1,15 @@
 // Which computed figures of a house hang on which of those that it gives: each is moved as far as houses differ, and what moves with it further than a good reading can tell hangs on it.
 import { computedIds } from '../figures/standing.ts';
 import { figureTable, pathsOf, type Ends, type FigureId, type NumberName } from '../figures/index.ts';
-import type { KindName } from '../kinds.ts';
 import { isRefusal } from '../refusal.ts';
 import { numberAt } from './beside.ts';
 import type { House } from './house.ts';
 import { line, type Line } from './line.ts';
+import { withinReading } from './within-reading.ts';
 
 const APART = 0.1; // part of a figure by which two houses may differ in it where nothing says what is usual; common practice
 const STEPS = 5; // steps of its field by which they may differ at least; common practice
 const TRIES = 4; // halvings of a move until the house runs
-
-const PART = 0.005; // of a figure: what a dip or a meter can tell; as spreads.volume in core/figures/define.ts
-/** What a good reading can tell, in the kind's own unit, where that is no part of the figure; as the spreads there. */
-const told: Partial<Readonly<Record<KindName, number>>> = {
-  strength: 0.1, // % vol, a hydrometer
-  gravity: 0.0003, // a saccharometer
-  plato: 0.1, // g/100 g, the same
-  percent: 0.3, // an analysis repeated
-  temperature: 0.5, // °C, a thermometer in a pipe
-};
 
 /** How far houses may differ in a figure: what is usual, if that is a range; else a tenth of it, or five steps of its field. */
 export function usualMove(figure: NumberName, at: number): Ends {
@@ -39,12 +29,6 @@ function lineAt(house: House, figure: NumberName, value: number): Line | undefin
     if (!isRefusal(moved)) return moved;
   }
   return undefined;
-}
-
-/** True when two values of a figure lie no further apart than a good reading can tell. */
-export function withinReading(id: FigureId, one: number, other: number): boolean {
-  const { kind } = figureTable[id];
-  return Math.abs(other - one) <= (told[kind] ?? PART * Math.max(Math.abs(one), Math.abs(other)));
 }
 
 /** The computed figures that one figure moves. */
