@@ -1,7 +1,5 @@
-// Which sheets are touched by what changed: those that the book prints of the house, those that were handed on, and one whose link is pasted.
+// Which sheets are touched by what changed: those that the book prints of the house, and one whose link is pasted.
 import { createResource, createSignal, For, Show } from 'solid-js';
-import { isServer } from 'solid-js/web';
-import { keptHanded } from '../handing/handing-store.ts';
 import type { Changes } from '../house/changes.ts';
 import type { Version } from '../house/parts/dates.ts';
 import { useAnnouncement } from './announce.ts';
@@ -15,18 +13,12 @@ export function ChangesSheets(props: {
   readonly touched: Changes;
 }) {
   const [link, setLink] = createSignal('');
-  const look = async (text: string) => {
-    const { sheetTouched } = await import('../exercises/sheet-touched.ts');
-    return sheetTouched(text.slice(0, LONGEST), props.name, props.to.figures, props.versions);
-  };
-  const handedSheets = () => Object.values(keptHanded().handed).filter(({ text }) => text.startsWith('#sheet='));
-  const [handed] = createResource(
-    () => !isServer && [props.name, props.to] as const,
-    async () => (await Promise.all(handedSheets().map(({ text }) => look(text)))).filter(({ isTouched }) => isTouched),
-  );
   const [pasted] = createResource(
     () => link().trim() !== '' && ([link(), props.to] as const),
-    async ([text]) => (await look(text)).says,
+    async ([text, to]) => {
+      const { sheetTouched } = await import('../exercises/sheet-touched.ts');
+      return sheetTouched(text.slice(0, LONGEST), props.name, to.figures, props.versions).says;
+    },
   );
   useAnnouncement('changes-sheet', () => pasted.latest, () => pasted.latest ?? '');
   const printed = (): readonly (readonly [href: string, text: string])[] => {
@@ -46,9 +38,6 @@ export function ChangesSheets(props: {
           <For each={printed()}>{([href, text]) => <li><a href={href}>{text}</a></li>}</For>
         </ul>
       </Show>
-      <ul>
-        <For each={handed.latest ?? []}>{({ says }) => <li>{says}</li>}</For>
-      </ul>
       <div class="field codes">
         <label for="changes-sheet">Is a sheet touched? Paste its link</label>
         <input
