@@ -5,6 +5,7 @@ import type { Version } from '../house/parts/dates.ts';
 import { useAnnouncement } from './announce.ts';
 
 const LONGEST = 70_000; // characters of an address that are looked at
+const NOT_COME = 'The part of this page that reads a sheet’s link did not come; load the page again.';
 
 export function ChangesSheets(props: {
   readonly name: string;
@@ -16,8 +17,8 @@ export function ChangesSheets(props: {
   const [pasted] = createResource(
     () => link().trim() !== '' && ([link(), props.to] as const),
     async ([text, to]) => {
-      const { sheetTouched } = await import('../exercises/sheet-touched.ts');
-      return sheetTouched(text.slice(0, LONGEST), props.name, to.figures, props.versions).says;
+      const come = await import('../exercises/sheet-touched.ts').catch(() => undefined);
+      return come?.sheetTouched(text.slice(0, LONGEST), props.name, to.figures, props.versions).says ?? NOT_COME;
     },
   );
   useAnnouncement('changes-sheet', () => pasted.latest, () => pasted.latest ?? '');
