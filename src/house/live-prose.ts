@@ -8,7 +8,7 @@ import { builtInHouse, builtInName, figureNames } from './figures.ts';
 import { whenIdle } from './idle.ts';
 import { liveCountedAt, liveDoubtAt, liveHanging, liveUnknown } from './known-store.ts';
 import { figureText } from './prose.ts';
-import { liveHouse, liveLine, liveName } from './store.ts';
+import { liveHouse, liveLine, liveName, liveParts } from './store.ts';
 
 const isPace = (text: string | undefined): text is Pace => text !== undefined && Object.hasOwn(paces, text);
 
@@ -59,6 +59,12 @@ createRoot(() => {
     }
   });
   createEffect(() => names.forEach((element) => (element.textContent = liveName())));
+  // What the house says of itself is fetched only where the text tells it, and it says otherwise than the book was built.
+  if (document.querySelector('[data-fact]'))
+    createEffect(() => {
+      if (liveName() !== builtInName || liveParts().facts !== undefined)
+        void import('./facts-store.ts').catch(() => undefined); // without it, the text stays
+    });
   const setAll = () => {
     const line = liveLine();
     for (const element of figures) setFigure(element, line);

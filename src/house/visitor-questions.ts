@@ -3,13 +3,15 @@ import { sources, type SourceId } from '../core/sources.ts';
 import type { Pace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
 import { conditions, isCondition, type Condition } from './conditions.ts';
+import { isFactId, type FactId } from './facts.ts';
 import { figureText } from './prose.ts';
 
-/** A piece of an answer: words, a figure of the house, or words told only where they are true of the house. */
+/** A piece of an answer: words, a figure of the house, words told only where they are true of the house, or a fact of it. */
 export type Piece =
   | string
   | { readonly figure: string; readonly per?: Pace; readonly digits?: number }
-  | { readonly when: Condition; readonly says: readonly Piece[] };
+  | { readonly when: Condition; readonly says: readonly Piece[] }
+  | { readonly fact: FactId; readonly otherwise: readonly Piece[] };
 
 export interface VisitorQuestion {
   readonly id: string;
@@ -23,6 +25,7 @@ export interface VisitorQuestion {
 
 const FIGURE = /<Figure of="([^"]+)"(?:\s+per="([^"]+)")?(?:\s+digits=\{(\d+)\})?\s*\/>/g;
 const WHEN = /<When is="([^"]+)">([^]*?)<\/When>/g;
+const FACT = /<Fact of="([^"]+)">([^]*?)<\/Fact>/g;
 const ORDER = /\b(?:Say|Name) [^.:]*\b(?:yours?|the one)\b[^.]*\./g;
 
 /** A source as it stands in a sentence, in brackets. */
@@ -64,6 +67,17 @@ const withFigures = (text: string) =>
     (words) => [words],
   );
 
+const withFacts = (text: string) =>
+  cut(
+    text,
+    FACT,
+    ([, fact, asks]) => {
+      if (!isFactId(fact)) throw new RangeError(`No fact is called “${fact}”.`);
+      return { fact, otherwise: withFigures(asks!) };
+    },
+    withFigures,
+  );
+
 /** An answer's Markdown as pieces. */
 function pieces(markdown: string): Piece[] {
   return cut(
@@ -73,7 +87,7 @@ function pieces(markdown: string): Piece[] {
       if (!isCondition(when)) throw new RangeError(`No condition is called “${when}”.`);
       return { when, says: withFigures(says!) };
     },
-    withFigures,
+    withFacts,
   );
 }
 
@@ -109,16 +123,23 @@ export function questionsOf(chapter: string, title: string, body: string): Visit
     });
 }
 
-/** An answer as it reads for one house: its figures filled in, each with what is `told` of it, and only the sentences that are true of it. */
+/** What a house says of a fact; undefined where it has said nothing. */
+export type Says = (fact: FactId) => string | undefined;
+const saysNothing: Says = () => undefined;
+
+/** An answer as it reads for one house: its figures filled in, each with what is `told` of it, what it `says` of its facts, and only the sentences that are true of it. */
 export function answerText(
   answer: readonly Piece[],
   line: Line,
   told: (figure: string) => string = () => '',
+  says: Says = saysNothing,
 ): string {
   return answer
     .map((piece) => {
       if (typeof piece === 'string') return piece;
-      if ('when' in piece) return conditions[piece.when](line) ? answerText(piece.says, line, told) : '';
+      if ('when' in piece)
+        return conditions[piece.when](line) ? answerText(piece.says, line, told, says) : '';
+      if ('fact' in piece) return says(piece.fact) ?? answerText(piece.otherwise, line, told);
       return figureText(line, piece.figure, piece.per, piece.digits) + told(piece.figure);
     })
     .join('')
@@ -131,6 +152,13 @@ export function hasFigures(answer: readonly Piece[], line: Line): boolean {
   return answer.some(
     (piece) =>
       typeof piece !== 'string' &&
+      !('fact' in piece) &&
       ('figure' in piece || (conditions[piece.when](line) && hasFigures(piece.says, line))),
   );
 }
+
+/** The facts that an answer asks for and the house does not give. */
+export const notSaid = (answer: readonly Piece[], says: Says): readonly FactId[] =>
+  answer.flatMap((piece) =>
+    typeof piece === 'object' && 'fact' in piece && says(piece.fact) === undefined ? [piece.fact] : [],
+  );

@@ -9,14 +9,17 @@ import type { Line } from '../core/line/line.ts';
 import { cardFigures, saidOnCard, type CardFigure } from '../house/card-figures.ts';
 import { stamp } from '../house/book.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { facts, factSays, type FactId } from '../house/facts.ts';
 import { stages } from '../house/figures.ts';
 import { builtInLine } from '../house/line-of.ts';
 import { useKnown } from '../house/known-store.ts';
+import { factsPart } from '../house/parts/facts.ts';
+import { usePart } from '../house/part-store.ts';
 import { figureText, figureValue, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
 import { inWords, today as now } from './today.ts';
-import { answerText, hasFigures, type VisitorQuestion } from '../house/visitor-questions.ts';
+import { answerText, hasFigures, notSaid, type VisitorQuestion } from '../house/visitor-questions.ts';
 
 const FIGURES_ON_A_CARD = 6;
 const [LEFT, ASKED] = [keyOf('cards-left'), keyOf('cards-asked')];
@@ -86,6 +89,9 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
     const doubt = doubtAt(figure);
     return doubt === undefined ? '' : ` (${doubt})`;
   };
+  const { value: given } = usePart(factsPart);
+  const says = (fact: FactId) => factSays(given(), fact);
+  const toSay = () => [...new Set(questions().flatMap(({ say, know }) => notSaid([...say, ...know], says)))];
   const footOf = ({ say, know }: VisitorQuestion) =>
     hasFigures([...say, ...know], line()) ? foot() : plainFoot();
 
@@ -166,11 +172,11 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
             <article class="card">
               <div class="side">
                 <h3>{asked.question}</h3>
-                <p>{answerText(asked.say, line(), told)}</p>
+                <p>{answerText(asked.say, line(), told, says)}</p>
                 <p class="foot">Say · {footOf(asked)}</p>
               </div>
               <div class="side">
-                <p>{answerText(asked.know, line(), told)}</p>
+                <p>{answerText(asked.know, line(), told, says)}</p>
                 <p class="foot">Know · {footOf(asked)}</p>
               </div>
             </article>
@@ -183,6 +189,15 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
               .map(({ label }) => label[0]!.toLowerCase() + label.slice(1))
               .join(', ')}
             . <a href="../house/">Fill them in</a>
+          </p>
+        </Show>
+        <Show when={toSay().length > 0}>
+          <p class="left-out">
+            {name()} does not say yet:{' '}
+            {toSay()
+              .map((fact) => facts[fact].label.toLowerCase())
+              .join(', ')}
+            . <a href="../house/facts/">Say it on the fact sheet</a>
           </p>
         </Show>
         <Show when={chosen().length + questions().length === 0}>

@@ -11,6 +11,8 @@ import {
   numberFigures,
   type NumberName,
 } from '../../src/house/figures.ts';
+import { builtInParts } from '../../src/house/parts/built-in.ts';
+import { problemsOfParts } from '../../src/house/parts/index.ts';
 import { knownPart } from '../../src/house/parts/known.ts';
 import { houseSchema } from '../../src/house/schema.ts';
 
@@ -76,5 +78,34 @@ test('what is known has the same words and limits in both', () => {
     ] as const)
       // prettier-ignore
       bothTake(house({}, { known: { given: {}, counted: { [id]: value } } }), taken);
+  }
+});
+
+/** Every value of some data that holds no other, with the data as it is when another stands in its place. */
+function* withLeaf(data: unknown, leaf: unknown): Generator<unknown> {
+  if (typeof data !== 'object' || data === null) return void (yield leaf);
+  for (const [key, value] of Object.entries(data))
+    for (const changed of withLeaf(value, leaf))
+      yield Array.isArray(data)
+        ? data.map((each: unknown, i) => (String(i) === key ? changed : each))
+        : { ...data, [key]: changed };
+}
+
+test('every part of the built-in house is valid, and with any value that cannot be neither takes it', () => {
+  const given = house({}, builtInParts);
+  expect(isValid(given), JSON.stringify(isValid.errors)).toBe(true);
+  for (const [id, part] of Object.entries(builtInParts) as [string, object][]) {
+    let tried = 0;
+    for (const wrong of [-1e12, 1e12, {}, [], '', 'x'.repeat(500), true])
+      for (const changed of withLeaf(part, wrong)) {
+        const parts = { [id]: changed };
+        const text = JSON.stringify(changed).slice(0, 200);
+        expect(isValid(house({}, parts)), `${id}: ${text}`).toBe(false);
+        expect(problemsOfParts(parts).length, `${id}: ${text}`).toBeGreaterThan(0);
+        tried++;
+      }
+    expect(tried, id).toBeGreaterThan(20);
+    expect(isValid(house({}, { [id]: Array.isArray(part) ? {} : [] })), id).toBe(false);
+    if (!Array.isArray(part)) expect(isValid(house({}, { [id]: { ...part, ghosts: 1 } })), id).toBe(false);
   }
 });

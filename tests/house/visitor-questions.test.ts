@@ -6,7 +6,11 @@ import { cardFigures, saidOnCard } from '../../src/house/card-figures.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { figureValue } from '../../src/house/prose.ts';
 import { chapters } from '../content/read.ts';
-import { answerText, hasFigures, questionsOf } from '../../src/house/visitor-questions.ts';
+import { factsPart } from '../../src/house/parts/facts.ts';
+import { builtInParts } from '../../src/house/parts/built-in.ts';
+import { readPart } from '../../src/house/parts/part.ts';
+import { facts, factSays, type FactId } from '../../src/house/facts.ts';
+import { answerText, hasFigures, notSaid, questionsOf } from '../../src/house/visitor-questions.ts';
 
 const questions = chapters.flatMap(({ id, body }) => questionsOf(id, id, body));
 function changed(figures: object): Line {
@@ -84,4 +88,31 @@ test('a card without a figure of the house does not claim one', () => {
   const only = read('<When is="below-forty"><Figure of="matured.strength" /></When>').say;
   expect(hasFigures(only, builtInLine())).toBe(false);
   expect(hasFigures(only, damp)).toBe(true);
+});
+
+test('a fact is told in the words of the house, and the sentence that asks for it stays where there are none', () => {
+  const markdown = '<Fact of="colouring">Say what your house does.</Fact> It is allowed.';
+  const answer = read(markdown, markdown);
+  const says = (fact: FactId) => (fact === 'colouring' ? 'Never.' : undefined);
+  expect(answerText(answer.say, builtInLine(), undefined, says)).toBe('Never. It is allowed.');
+  expect(answerText(answer.say, builtInLine())).toBe('Ours: ____________. It is allowed.');
+  expect(answerText(answer.know, builtInLine())).toBe('Say what your house does. It is allowed.');
+  expect(notSaid(answer.say, says)).toEqual([]);
+  expect(notSaid(answer.say, () => undefined)).toEqual(['colouring']);
+  expect(hasFigures(answer.say, builtInLine())).toBe(false);
+  expect(() => said('<Fact of="ghosts">Say so.</Fact>')).toThrow('ghosts');
+});
+
+test('no answer asks the guide for what is not on the fact sheet, and the built-in house’s cards have no blank', () => {
+  const given = readPart(factsPart, builtInParts.facts).value;
+  const says = (fact: FactId) => factSays(given, fact);
+  for (const { question, say, know } of questions) {
+    const all = `${answerText(say, builtInLine(), undefined, says)} ${answerText(know, builtInLine(), undefined, says)}`;
+    expect(all, question).not.toMatch(/____|\b(yours|your house) (does|came)/);
+  }
+  const asked = questions.flatMap(({ say, know }) => notSaid([...say, ...know], () => undefined));
+  for (const fact of ['water', 'barley', 'grown', 'mill', 'washbacks', 'colouring'] as const) {
+    expect(asked).toContain(fact);
+    expect(questions.map(({ question }) => question)).toContain(facts[fact].asks);
+  }
 });

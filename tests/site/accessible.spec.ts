@@ -222,6 +222,29 @@ const uses: readonly {
     shows: '#grist-1-malts-0-moisture-problem',
   },
   {
+    what: 'the fact sheet: a choice taken back, and phenols that cannot be',
+    address: '/house/facts/',
+    part: '.facts-desk',
+    use: async (page) => {
+      await page.locator('#fact-colouring').selectOption('');
+      await page.locator('#fact-phenols').fill('smoky');
+      await page.locator('#fact-water').fill('x'.repeat(301));
+    },
+    shows: '#fact-water-problem',
+  },
+  {
+    what: 'what changed: put down without a name, all rows open, and a link that is none',
+    address: '/house/changes/',
+    part: '.changes-desk',
+    use: async (page) => {
+      await button(page, 'Put it down').click();
+      await page.locator('.changed summary').first().click();
+      await page.locator('#changes-sheet').fill('a sheet');
+      await expect(page.locator('.touched .remark')).toBeVisible();
+    },
+    shows: '#version-name-problem',
+  },
+  {
     what: 'a visit by link',
     address: `/house/${thornwath}`,
     part: '.visit',

@@ -136,7 +136,10 @@ const textsOf = (page: Page) =>
     const parts =
       'p, li, td, th, h1, h2, h3, caption, text, figcaption, dd, dt, summary, label, polyline, polygon';
     return [...copy.querySelectorAll(parts)].map((part) =>
-      (part.getAttribute('points') ?? part.textContent ?? '').replace(/\s+/g, ' ').trim(),
+      (part.getAttribute('points') ?? part.textContent ?? '')
+        .replace(/\s+/g, ' ')
+        .replace(/ · book [\d.]+-[0-9a-f]{6}/, '') // another book has another stamp
+        .trim(),
     );
   });
 

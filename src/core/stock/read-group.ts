@@ -4,7 +4,7 @@ import { UNSEEN } from '../shown.ts';
 import { firstDay, isDay, lastDay } from './days.ts';
 import { fieldNames, fields, ROOMIEST, type CaskGroup, type Field, type FieldName } from './group.ts';
 
-const LONGEST = 40; // characters of a name or a store
+export const LONGEST = 40; // characters of a name or a store
 const EARLIEST = '1850'; // no cask in a register is older
 
 /** What is wrong with a group, in a sentence that begins with its field. */

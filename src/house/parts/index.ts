@@ -1,4 +1,6 @@
 // The list of the parts of a house that can be read: each in a file of its own beside this.
+import { datesPart } from './dates.ts';
+import { factsPart } from './facts.ts';
 import { knownPart } from './known.ts';
 import { malts } from './malts.ts';
 import { readPart, type HousePart, type Parts } from './part.ts';
@@ -6,7 +8,15 @@ import { periodsPart } from './periods.ts';
 import { plantPart } from './plant.ts';
 import { stock } from './stock.ts';
 
-export const houseParts: readonly HousePart<unknown>[] = [knownPart, malts, periodsPart, plantPart, stock];
+export const houseParts: readonly HousePart<unknown>[] = [
+  knownPart,
+  factsPart,
+  datesPart,
+  malts,
+  periodsPart,
+  plantPart,
+  stock,
+];
 
 /** A sentence for each thing in the parts of a house that cannot be used; for a door at which a house comes in whole. */
 export const problemsOfParts = (parts: Parts): readonly string[] =>

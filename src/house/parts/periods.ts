@@ -41,13 +41,13 @@ const isData = (data: unknown): data is Data =>
   typeof data === 'object' && data !== null && !Array.isArray(data);
 const own = (data: Data, key: string): unknown => (Object.hasOwn(data, key) ? data[key] : undefined);
 
-const numbers = {
+export const numbers = {
   malt: ['the malt', 0, MOST_MALT, 'kg'],
   wort: ['the wort', 0, MOST_LITRES, 'L'],
   originalGravity: ['the original gravity', 1.02, 1.12, ''],
   finalGravity: ['the final gravity', 0.985, 1.04, ''],
 } as const;
-const spirits = {
+export const spirits = {
   washCharged: 'wash charged',
   lowWinesMade: 'low wines made',
   spiritMade: 'spirit made',
