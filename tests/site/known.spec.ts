@@ -45,9 +45,7 @@ test('malt, wort and gravity stand as typed, and a gravity that moves asks what 
   expect(Number(await value(page, 'maltPerMash'))).toBeGreaterThan(6500);
 });
 
-test('“that is ours too”, “put back” and “undo” tell what is known, and it is kept', async ({
-  page,
-}) => {
+test('“that is ours too”, “put back” and “undo” tell what is known, and it is kept', async ({ page }) => {
   await nameIt(page);
   await page.getByRole('button', { name: 'That is ours too: Bottling strength' }).click();
   await type(page, 'house-heartEnd', '60');
