@@ -38,15 +38,19 @@ function tooLittle(lack: Lack, needs: WeekNeeds): string {
   if (kind === 'charger')
     return `the wash charger holds ${litres(needs.charger)}, and would have to hold about ${litres(lack.litres!)}, ${litres(lack.litres! - needs.charger)} more`;
   const { needed, available } = lack.uses.find((use) => use.kind === kind)!;
-  if (lack.hours > 0)
-    return `${are(needs, kind)} needed for ${hours(needed)} of ${hours(available)} in the week, ${hours(lack.hours)} too little`;
+  const { long, isCause } = lack.weekend;
+  const weekend = long > 0 && (kind === 'washbacks' || isCause) ? `, with ${formatCount(long, 'fermentation')} of ${hours(needs.weekend)} over the weekend` : '';
   const falls = lack.behind === Infinity ? 'and the work would come to a stand' : `and each week would fall ${hours(lack.behind)} behind the last`;
+  const isShort = lack.hours > 0
+    ? `in the week, ${hours(lack.hours)} too little${weekend}`
+    : `in the week${weekend}, but not free when the work comes, ${falls}`;
   const ways = [
     ...(lack.shorter === undefined ? [] : [`if each ${ones[kind][1]} were ${hours(lack.shorter)} shorter`]),
     ...(lack.more === undefined ? [] : [`with ${lack.more === 1 ? `one more ${ones[kind][0]}` : `${lack.more} more ${ones[kind][0]}s`}`]),
   ];
   const would = ways.length > 0 ? `; it would do ${ways.join(', or ')}` : '';
-  return `${are(needs, kind)} needed for ${hours(needed)} of ${hours(available)}, but not free when the work comes, ${falls}${would}`;
+  const cause = isCause ? `. The weekend is the cause: were no fermentation longer than ${hours(needs.short)}, it would do` : '';
+  return `${are(needs, kind)} needed for ${hours(needed)} of ${hours(available)} ${isShort}${would}${cause}`;
 } // prettier-ignore
 
 /** Why so many mashes do not fit: the vessel, and by how much it is too little. */
