@@ -1,6 +1,6 @@
 // The week of the house set out: whether the mashes fit, what stands in the way, and what each vessel does when.
 import { createEffect, createMemo, createSignal, For, on, Show, type JSX } from 'solid-js';
-import { formatNumber } from '../core/format.ts';
+import { formatCount, formatNumber } from '../core/format.ts';
 import { lineWithPlant } from '../core/plant/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { dayAndTime, dayNames } from '../core/week/clock.ts';
@@ -81,7 +81,7 @@ export default function WeekDesk() {
   };
   useAnnouncement('week', () => says().join(' '), () => says().join(' '), () => island); // prettier-ignore
 
-  const week = createMemo(() => (isEmpty() || isRefusal(needs()) ? undefined : found()?.week));
+  const week = createMemo(() => (isEmpty() || isRefusal(needs()) ? undefined : (found()?.week ?? found()?.fitting)));
   const lineNow = () => {
     const now = line();
     return isRefusal(now) ? undefined : now;
@@ -94,11 +94,9 @@ export default function WeekDesk() {
       <Troubles />
       <div class="plant-says">
         <For each={says()}>{(sentence) => <p>{sentence}</p>}</For>
-        <Show when={isEmpty() || isRefusal(needs())}>
-          <p>
-            <a href="/house/plant/">Stills and vessels</a>
-          </p>
-        </Show>
+        <p>
+          <a href="/house/plant/">Stills and vessels</a>
+        </p>
       </div>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <NumberField
@@ -120,6 +118,9 @@ export default function WeekDesk() {
       </form>
       <Show when={week() && lineNow()}>
         <Laid week={week()!} line={lineNow()!} plant={plant.value()} warmth={warmth()} day={shown()}>
+          <Show when={found()?.fitting}>
+            {(fitting) => <p>{formatCount(fitting().number, 'mash', 'mashes')} {fitting().number === 1 ? 'fits' : 'fit'}; this is that week.</p>}
+          </Show>
           <ChoiceField
             id="week-shown"
             label="Show"
