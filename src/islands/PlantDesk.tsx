@@ -5,6 +5,7 @@ import { fits } from '../core/plant/fits.ts';
 import { lineWithPlant, type PlantLine } from '../core/plant/line.ts';
 import { notNamed } from '../core/plant/not-named.ts';
 import type { Plant } from '../core/plant/plant.ts';
+import { usualSentence } from '../core/plant/usual.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { builtInName } from '../house/figures.ts';
 import { usePart } from '../house/part-store.ts';
@@ -88,7 +89,8 @@ export default function PlantDesk() {
           <Show when={!isEmpty()}>
             <p class="meaning">
               <Show when={missing().length > 0}>Not named yet, and not judged: {missing().join(', ')}. </Show>
-              Whether the hours fall right is judged in <a href="/house/week/">The week</a>.
+              Whether the hours fall right is judged in <a href="/house/week/">The week</a>.{' '}
+              {usualSentence(part.value())}
             </p>
           </Show>
           <Show when={isEmpty()}>

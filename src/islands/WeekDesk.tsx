@@ -2,6 +2,7 @@
 import { createEffect, createMemo, createSignal, For, on, Show, type JSX } from 'solid-js';
 import { formatCount, formatNumber } from '../core/format.ts';
 import { lineWithPlant } from '../core/plant/line.ts';
+import { usualSentence } from '../core/plant/usual.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { dayAndTime, dayNames } from '../core/week/clock.ts';
 import { asSteam, heatOfMash, heatOfWeek } from '../core/week/heat.ts';
@@ -77,7 +78,8 @@ export default function WeekDesk() {
     if (failed()) return [FAILED];
     if (!now) return ['The week is being set out.'];
     const first = now.week ? fitsSentence(now.week) : lackSentence(now.lack!, now.mashes, now.needs);
-    return now.most === undefined || !now.next ? [first] : [first, mostSentence(now.most, now.next, now.needs)];
+    if (now.most === undefined || !now.next) return [first];
+    return [first, mostSentence(now.most, now.next, now.needs), usualSentence(plant.value()) ?? ''].filter(Boolean);
   };
   useAnnouncement('week', () => says().join(' '), () => says().join(' '), () => island); // prettier-ignore
 
