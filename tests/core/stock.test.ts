@@ -397,6 +397,12 @@ describe('counted beside computed', () => {
     expect(of({ emptied: 9000 })).toMatchObject({ emptied: 9000, computed: 17_000 });
   });
 
+  test('the house’s own count holds where the register has fewer', () => {
+    const of = (casks: number) => countedMeetsComputed([barrels('2020', casks)], fillings, { inHouse: 11_000 }, 2000, '2026-01-01'); // of 12,000 reckoned
+    expect(of(1)).toMatchObject({ counted: 1, difference: 1000, unexplained: 1000 });
+    expect(of(11_500)).toMatchObject({ counted: 11_500, difference: 500 });
+  }); // prettier-ignore
+
   test('three sizes and 55,000 counted casks, most fillings laid elsewhere', () => {
     // 20 years of 9,000 casks are 180,000; 55,000 counted, 118,000 elsewhere, 7,000 emptied leave nothing over.
     const groups = [
