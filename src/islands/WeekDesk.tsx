@@ -79,7 +79,7 @@ export default function WeekDesk() {
     if (!now) return ['The week is being set out.'];
     const first = now.week ? fitsSentence(now.week) : lackSentence(now.lack!, now.mashes, now.needs);
     if (now.most === undefined || !now.next) return [first];
-    return [first, mostSentence(now.most, now.next, now.needs), usualSentence(plant.value()) ?? ''].filter(Boolean);
+    return [first, mostSentence(now.most, now.next, now.needs, now.mashes), usualSentence(plant.value()) ?? ''].filter(Boolean);
   };
   useAnnouncement('week', () => says().join(' '), () => says().join(' '), () => island); // prettier-ignore
 

@@ -140,6 +140,8 @@ test('a fermentation over the weekend is counted with its own hours, and the wee
   expect(says).toContain('needed for 1,208 h of 1,344 h in the week, with 4 fermentations of 110 h over the weekend, but not free'); // 10 × 72 + 4 × 122
   expect(says).toContain('The weekend is the cause: were no fermentation longer than 60 h, it would do.');
   expect(timetable({ ...house, weekend: 60 }, 14)).toBeDefined();
+  expect(mostSentence(13, lack, house, 14)).toBe('The most is 13 mashes.'); // said of 14 already
+  expect(mostSentence(13, lack, house, 6)).toContain('one more does not fit');
   // Stills that run all seven days have no weekend to wait for.
   const seven = { ...house, distilling: always };
   expect(lackSentence(lackOf(seven, mostMashes(seven) + 1), mostMashes(seven) + 1, seven)).not.toContain('weekend');

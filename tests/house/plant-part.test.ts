@@ -65,7 +65,9 @@ test('the built-in house’s vessels run its week: a charge of each still to a m
 
 test('usual values stay marked until they are given, and what an older text gave is not marked', () => {
   const backs = { number: 4, full: 10_000, working: 8000, material: 'wood' };
-  const marked = plantPart.read({ washbacks: [{ ...backs, usual: ['number', 'working'] }] });
+  const marked = plantPart.read({
+    washbacks: [{ ...backs, usual: ['number', 'full', 'working', 'material'] }],
+  });
   expect(marked.problems).toEqual([]);
   expect(plantPart.read(marked.value)).toEqual(marked);
   expect(usualSentence(marked.value)).toBe(

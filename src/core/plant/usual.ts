@@ -10,11 +10,11 @@ const kinds = {
   spiritStills: [stillNames.spirit.toLowerCase(), stillFields],
 } as const;
 
-/** The labels of the figures, by vessel, that stand at usual values; figures chosen from a few move no hour and no litre. */
+/** The labels of the figures, by vessel, that stand at usual values; what is chosen from a few, and the brim, move no hour and no litre. */
 function usualFigures(plant: Plant): readonly string[] {
   const labels = (fields: Readonly<Record<string, VesselField>>, names: readonly string[]) =>
     Object.entries(fields).flatMap(([name, { label }]) =>
-      names.includes(name) ? [label.toLowerCase()] : [],
+      names.includes(name) && name !== 'full' ? [label.toLowerCase()] : [],
     );
   const groups = Object.entries(kinds).flatMap(([key, [name, fields]]) => {
     const names = plant[key as keyof typeof kinds].flatMap(({ usual = [] }) => usual);

@@ -73,8 +73,9 @@ export function fitsSentence({ number, needs, pattern, division, uses }: Timetab
   return `${formatCount(number, 'mash', 'mashes')} a week ${number === 1 ? 'fits' : 'fit'}. Nearest the limit: ${the(needs, most.kind)}, in use for ${hours(most.needed)} of ${hours(most.available)}, ${formatNumber(100 * ratioOf(most), 0)} %.${laid}${mixed}`;
 }
 
-/** The most mashes, and what stands in the way of one more. */
-export function mostSentence(most: number, next: Lack, needs: WeekNeeds): string {
-  if (most === 0) return lackSentence(next, 1, needs);
+/** The most mashes, and what stands in the way of one more; not again where `asked` mashes are that one more, of which it was said. */
+export function mostSentence(most: number, next: Lack, needs: WeekNeeds, asked?: number): string {
+  if (most === 0) return asked === 1 ? '' : lackSentence(next, 1, needs);
+  if (asked === most + 1) return `The most is ${formatCount(most, 'mash', 'mashes')}.`;
   return `The most is ${formatCount(most, 'mash', 'mashes')}; one more does not fit: ${tooLittle(next, needs)}.`;
 }
