@@ -3,7 +3,9 @@ import { createMemo, Show } from 'solid-js';
 import { chargesOfLine } from '../core/plant/charges.ts';
 import { fits } from '../core/plant/fits.ts';
 import { lineWithPlant, type PlantLine } from '../core/plant/line.ts';
+import { notNamed } from '../core/plant/not-named.ts';
 import type { Plant } from '../core/plant/plant.ts';
+import { usualSentence } from '../core/plant/usual.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { builtInName } from '../house/figures.ts';
 import { usePart } from '../house/part-store.ts';
@@ -46,10 +48,15 @@ export default function PlantDesk() {
     if (isRefusal(now)) return [now.refused];
     return now.fits.flatMap(({ says }) => says ?? []);
   };
+  const missing = createMemo(() => notNamed(part.value()));
+  const allFit = () =>
+    missing().length > 0
+      ? 'Every vessel that is named is large enough.'
+      : 'Every vessel is large enough for this house’s week.';
   useAnnouncement(
     'plant',
     () => says().join(' '),
-    () => says().join(' ') || 'Every vessel is large enough.',
+    () => says().join(' ') || allFit(),
     () => island,
   );
 
@@ -71,10 +78,7 @@ export default function PlantDesk() {
       <div class="plant-both">
         <div class="plant-found">
           <div ref={verdict} tabindex="-1" class="plant-says">
-            <Show
-              when={says().length > 0}
-              fallback={<p>Every vessel is large enough for this house’s week.</p>}
-            >
+            <Show when={says().length > 0} fallback={<p>{allFit()}</p>}>
               <ul>
                 {says().map((sentence) => (
                   <li>{sentence}</li>
@@ -82,6 +86,13 @@ export default function PlantDesk() {
               </ul>
             </Show>
           </div>
+          <Show when={!isEmpty()}>
+            <p class="meaning">
+              <Show when={missing().length > 0}>Not named yet, and not judged: {missing().join(', ')}. </Show>
+              Whether the hours fall right is judged in <a href="/house/week/">The week</a>.{' '}
+              {usualSentence(part.value())}
+            </p>
+          </Show>
           <Show when={isEmpty()}>
             <p class="actions">
               <button type="button" onClick={begin}>

@@ -80,21 +80,48 @@ const groupKinds = {
   spiritStills: stillsOf('spiritStills', stillNames.spirit, ({ charge }) => charge.volume, 8, ({ house }) => house.spiritReflux),
 } as const satisfies Record<GroupKey, GroupKind>; // prettier-ignore
 
+/** A group with those figures alone that are still usual values; and one of which all are. */
+function given(row: Row, isUsual: (name: string) => boolean): Row {
+  const { usual = [], ...rest } = row as Row & { readonly usual?: readonly string[] };
+  const left = (usual as readonly string[]).filter(isUsual);
+  return left.length > 0 ? ({ ...rest, usual: left } as unknown as Row) : (rest as Row);
+}
+const asUsual = (row: Row): Row => {
+  const figures = given(row, () => false);
+  return { ...figures, usual: Object.keys(figures) } as unknown as Row;
+};
+
 /** All groups of one kind: each a row to open, and a button for one more. */
 function Groups(props: { readonly of: GroupKind; readonly plant: Plant; readonly line: Line; readonly set: Take }) {
   const [added, setAdded] = createSignal(-1);
   const groups = () => props.plant[props.of.key] as readonly unknown[] as readonly Row[];
   const id = (i: number, name: string) => `plant-${props.of.key}-${i}-${name}`;
+  const usual = (i: number): readonly string[] => props.plant[props.of.key][i]?.usual ?? [];
   const change = (rows: readonly Row[]) => props.set({ ...props.plant, [props.of.key]: rows });
   const withValue = (i: number, name: string, value: number | string) =>
-    change(groups().map((row, at) => (at === i ? { ...row, [name]: value } : row)));
+    change(groups().map((row, at) => (at === i ? given({ ...row, [name]: value }, (each) => each !== name) : row)));
   const one = () => props.of.title.replace(/s$/, '').toLowerCase();
   return (
     <>
       <Index each={groups()}>
         {(row, i) => (
           <details class="vessel" open={added() === i}>
-            <summary>{props.of.says(row())}</summary>
+            <summary>
+              {props.of.says(row())}
+              {usual(i).length > 0 ? ' (usual values)' : ''}
+            </summary>
+            <Show when={usual(i).length > 0}>
+              <p class="meaning">Usual values are marked: put in yours.</p>
+              <button
+                type="button"
+                onClick={(event) => {
+                  change(groups().map((each, at) => (at === i ? given(each, () => false) : each)));
+                  focusAfter(event, () => document.getElementById(id(i, 'number')));
+                }}
+              >
+                They are ours too
+              </button>
+            </Show>
             <For each={Object.entries(props.of.fields)}>
               {([name, { label, kind, limits, step, meaning }]) => (
                 <NumberField
@@ -105,6 +132,7 @@ function Groups(props: { readonly of: GroupKind; readonly plant: Plant; readonly
                   step={step}
                   value={row()[name] as number}
                   among={props.plant}
+                  notKnown={usual(i).includes(name) ? 'usual' : undefined}
                   meaning={meaning}
                   take={(value) =>
                     kind === 'count' && !Number.isInteger(value)
@@ -118,7 +146,7 @@ function Groups(props: { readonly of: GroupKind; readonly plant: Plant; readonly
               {([name, [label, options]]) => (
                 <ChoiceField
                   id={id(i, name)}
-                  label={label}
+                  label={usual(i).includes(name) ? `${label} (usual)` : label}
                   options={options}
                   value={row()[name] as string}
                   take={(value) => withValue(i, name, value)}
@@ -144,7 +172,7 @@ function Groups(props: { readonly of: GroupKind; readonly plant: Plant; readonly
           onClick={(event) => {
             const at = groups().length;
             setAdded(at);
-            change([...groups(), groups().at(-1) ?? props.of.fresh(props.line)]);
+            change([...groups(), asUsual(groups().at(-1) ?? props.of.fresh(props.line))]);
             focusAfter(event, () => document.getElementById(id(at, 'number')));
           }}
         >
@@ -167,8 +195,15 @@ export function PlantVessels(props: { readonly plant: Plant; readonly line: Line
         step={step}
         value={props.plant[name]}
         among={props.plant}
+        notKnown={props.plant.usual?.includes(name) ? 'usual' : undefined}
         meaning={meaning}
-        take={(value) => props.set({ ...props.plant, [name]: value })}
+        take={(value) =>
+          props.set({
+            ...props.plant,
+            [name]: value,
+            usual: (props.plant.usual ?? []).filter((each) => each !== name),
+          })
+        }
       />
     );
   };

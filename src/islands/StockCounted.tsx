@@ -31,7 +31,9 @@ export interface StockCountedProps {
 
 export function StockCounted(props: StockCountedProps) {
   const [wrong, setWrong] = createSignal<Partial<Record<BesideName, string>>>({});
-  const { counted } = useKnown();
+  const { counted, isEstimate } = useKnown();
+  const own = () => counted('casksInStore');
+  const guessed = () => (isEstimate('casksPerYear') || isEstimate('casksInStore') ? ', an estimate' : '');
   const take = (name: BesideName, text: string) => {
     const { [name]: _, ...others } = wrong();
     const { [name]: __, ...rest } = props.register;
@@ -49,8 +51,15 @@ export function StockCounted(props: StockCountedProps) {
     const { opened, groups, ...unlisted } = props.register;
     if (opened === undefined || props.day === '') return undefined;
     const { house, casks } = props.line;
+    const inHouse = own();
     const fillings = { ...house, casksPerYear: casks.perYear, meanSize: casks.meanSize };
-    return countedMeetsComputed(groups, fillings, unlisted, opened, props.day);
+    return countedMeetsComputed(
+      groups,
+      fillings,
+      inHouse === undefined ? unlisted : { ...unlisted, inHouse },
+      opened,
+      props.day,
+    );
   });
 
   return (
@@ -81,7 +90,10 @@ export function StockCounted(props: StockCountedProps) {
         {(found) => (
           <div class="results">
             <dl class="others">
-              <Row says={`Filled since ${props.register.opened}, reckoned`} casks={found().filled} />
+              <Row
+                says={`Filled since ${props.register.opened}, reckoned${guessed()}`}
+                casks={found().filled}
+              />
               <Row
                 says={
                   props.register.emptied === undefined
@@ -90,17 +102,30 @@ export function StockCounted(props: StockCountedProps) {
                 }
                 casks={found().emptied}
               />
-              <Row says="So there should be" casks={found().computed} />
+              <Row says={`So there should be${guessed()}`} casks={found().computed} />
               <Row says="Counted in this register" casks={found().counted} />
-              <Row says="Difference" casks={found().difference} />
+              <Show when={own() !== undefined}>
+                <Row says="Counted in your house" casks={own()!} />
+              </Show>
+              <Row
+                says={(own() ?? 0) > found().counted ? 'Difference, by your house’s count' : 'Difference'}
+                casks={found().difference}
+              />
               <Row says="of it laid elsewhere" casks={found().laidElsewhere} />
               <Row says="of it sold unfilled, as casks" casks={found().soldUnfilled} />
               <Row says="Not explained" casks={found().unexplained} />
             </dl>
-            <Show when={counted('casksInStore') !== found().counted && found().counted > 0}>
+            <Show when={own() !== found().counted && found().counted > 0}>
+              <Show when={(own() ?? 0) > found().counted}>
+                <p class="remark">
+                  Your house has {whole(own()!)} counted; this register has {whole(found().counted)}.
+                </p>
+              </Show>
               <p class="actions">
                 <button type="button" onClick={() => count('casksInStore', found().counted)}>
-                  Keep {whole(found().counted)} as the casks counted in your house
+                  {(own() ?? 0) > found().counted
+                    ? `Put ${whole(found().counted)} in place of your house’s ${whole(own()!)}`
+                    : `Keep ${whole(found().counted)} as the casks counted in your house`}
                 </button>
               </p>
             </Show>

@@ -10,6 +10,7 @@ import { stock, type Stock } from '../house/parts/stock.ts';
 import { useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
 import { Chart } from './Chart.tsx';
+import { FromOneCask } from './FromOneCask.tsx';
 import { StockCounted } from './StockCounted.tsx';
 import { StockDump } from './StockDump.tsx';
 import { StockGroupForm } from './StockGroupForm.tsx';
@@ -137,7 +138,12 @@ export default function StockDesk() {
         <Show
           when={register().groups.length > 0}
           fallback={
-            <p class="remark">{name()} has no register yet. Add a group of casks, or paste a table below.</p>
+            <>
+              <p class="remark">
+                {name()} has no register yet. Add a group of casks, or paste a table below.
+              </p>
+              <FromOneCask line={line()} />
+            </>
           }
         >
           <div class="results">

@@ -25,15 +25,18 @@ interface Chosen {
   readonly at: number;
   readonly text: string;
 }
-const EXAMPLE = 10; // casks of the first group, to begin with
+const EXAMPLE = 10; // casks of the first group, to begin with, or all where there are fewer
 
 export function StockDump(props: StockDumpProps) {
-  const [chosen, setChosen] = createSignal<readonly Chosen[]>([{ at: 0, text: String(EXAMPLE) }]);
+  const [chosen, setChosen] = createSignal<readonly Chosen[]>();
   const [date, setDate] = createSignal<string>();
   let part: HTMLElement | undefined;
   const day = () => date() ?? props.day;
   const groups = () => props.register.groups;
-  const lines = () => chosen().filter(({ at }) => at < groups().length);
+  const lines = (): readonly Chosen[] =>
+    chosen()?.filter(({ at }) => at < groups().length) ?? [
+      { at: 0, text: String(Math.min(EXAMPLE, groups()[0]!.casks)) },
+    ];
   const rest = () => groups().flatMap((_, at) => (lines().some((line) => line.at === at) ? [] : [at]));
   const casksOf = ({ text }: Chosen) => (text.trim() === '' ? 0 : parseNumber(text));
   const problemOf = (line: Chosen): string | undefined => {

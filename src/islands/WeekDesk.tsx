@@ -1,7 +1,8 @@
 // The week of the house set out: whether the mashes fit, what stands in the way, and what each vessel does when.
 import { createEffect, createMemo, createSignal, For, on, Show, type JSX } from 'solid-js';
-import { formatNumber } from '../core/format.ts';
+import { formatCount, formatNumber } from '../core/format.ts';
 import { lineWithPlant } from '../core/plant/line.ts';
+import { usualSentence } from '../core/plant/usual.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { dayAndTime, dayNames } from '../core/week/clock.ts';
 import { asSteam, heatOfMash, heatOfWeek } from '../core/week/heat.ts';
@@ -77,11 +78,12 @@ export default function WeekDesk() {
     if (failed()) return [FAILED];
     if (!now) return ['The week is being set out.'];
     const first = now.week ? fitsSentence(now.week) : lackSentence(now.lack!, now.mashes, now.needs);
-    return now.most === undefined || !now.next ? [first] : [first, mostSentence(now.most, now.next, now.needs)];
+    if (now.most === undefined || !now.next) return [first];
+    return [first, mostSentence(now.most, now.next, now.needs, now.mashes), usualSentence(plant.value()) ?? ''].filter(Boolean);
   };
   useAnnouncement('week', () => says().join(' '), () => says().join(' '), () => island); // prettier-ignore
 
-  const week = createMemo(() => (isEmpty() || isRefusal(needs()) ? undefined : found()?.week));
+  const week = createMemo(() => (isEmpty() || isRefusal(needs()) ? undefined : (found()?.week ?? found()?.fitting)));
   const lineNow = () => {
     const now = line();
     return isRefusal(now) ? undefined : now;
@@ -94,11 +96,9 @@ export default function WeekDesk() {
       <Troubles />
       <div class="plant-says">
         <For each={says()}>{(sentence) => <p>{sentence}</p>}</For>
-        <Show when={isEmpty() || isRefusal(needs())}>
-          <p>
-            <a href="/house/plant/">Stills and vessels</a>
-          </p>
-        </Show>
+        <p>
+          <a href="/house/plant/">Stills and vessels</a>
+        </p>
       </div>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <NumberField
@@ -120,6 +120,9 @@ export default function WeekDesk() {
       </form>
       <Show when={week() && lineNow()}>
         <Laid week={week()!} line={lineNow()!} plant={plant.value()} warmth={warmth()} day={shown()}>
+          <Show when={found()?.fitting}>
+            {(fitting) => <p>{formatCount(fitting().number, 'mash', 'mashes')} {fitting().number === 1 ? 'fits' : 'fit'}; this is that week.</p>}
+          </Show>
           <ChoiceField
             id="week-shown"
             label="Show"

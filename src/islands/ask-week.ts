@@ -12,6 +12,8 @@ export interface WeekFound {
   readonly lack: Lack | undefined;
   readonly most?: number;
   readonly next?: Lack;
+  /** The week of the most mashes, where those asked for do not fit. */
+  readonly fitting?: Timetable | undefined;
 }
 
 /** What was found last, whether that is all, and a way to ask. */
@@ -39,7 +41,7 @@ export function useWeek() {
         if (data.id === asked?.id)
           setFound((before) =>
             'most' in data
-              ? before && { ...before, most: data.most, next: data.next }
+              ? before && { ...before, most: data.most, next: data.next, fitting: data.fitting }
               : { needs: asked!.needs, mashes: asked!.mashes, week: data.week, lack: data.lack },
           );
         if (!('most' in data)) return;

@@ -1,4 +1,4 @@
-// Sets a week out off the main thread: the timetable first, then the most mashes and what stands in the way of more.
+// Sets a week out off the main thread: the timetable first, then the most mashes, their week, and what stands in the way of more.
 import { lackOf, type Lack } from '../core/week/lack.ts';
 import type { WeekNeeds } from '../core/week/run-weeks.ts';
 import { mostMashes, timetable, type Timetable } from '../core/week/timetable.ts';
@@ -10,12 +10,19 @@ export interface WeekQuestion {
 }
 export type WeekAnswer =
   | { readonly id: number; readonly week: Timetable | undefined; readonly lack: Lack | undefined }
-  | { readonly id: number; readonly most: number; readonly next: Lack };
+  | {
+      readonly id: number;
+      readonly most: number;
+      readonly next: Lack;
+      /** The week of the most mashes, where those asked for do not fit. */
+      readonly fitting: Timetable | undefined;
+    };
 
 addEventListener('message', ({ data }: MessageEvent<WeekQuestion>) => {
   const { id, needs, mashes } = data;
   const week = timetable(needs, mashes);
   postMessage({ id, week, lack: week ? undefined : lackOf(needs, mashes) } satisfies WeekAnswer);
   const most = Math.max(mostMashes(needs), week ? mashes : 0);
-  postMessage({ id, most, next: lackOf(needs, most + 1) } satisfies WeekAnswer);
+  const fitting = week || most === 0 ? undefined : timetable(needs, most);
+  postMessage({ id, most, next: lackOf(needs, most + 1), fitting } satisfies WeekAnswer);
 });

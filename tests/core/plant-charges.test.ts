@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { chargesOfLine, chargesOfStills } from '../../src/core/plant/charges.ts';
 import { eachStill } from '../../src/core/plant/each-still.ts';
+import { notNamed } from '../../src/core/plant/not-named.ts';
 import { fits } from '../../src/core/plant/fits.ts';
 import { lineWithPlant } from '../../src/core/plant/line.ts';
 import type { Plant } from '../../src/core/plant/plant.ts';
@@ -108,4 +109,13 @@ test('what all charges of a week give is what all mashes of it do', () => {
     if (scheme !== 'twice')
       expect(apart(sum('intermediate'), 6 * line.round.between!.onward.alcohol)).toBeLessThan(1e-9);
   }
+});
+
+test('vessels that are not named are told, and a third distillation needs one kind more', () => {
+  expect(notNamed(plainPlant)).toEqual([]);
+  const bare = { ...plainPlant, mashTuns: [], washCharger: { holds: 0 }, spiritReceiver: { holds: 0 } };
+  expect(notNamed(bare)).toEqual(['mash tuns', 'spirit receiver']);
+  const none = { ...plainPlant, intermediateStills: [] };
+  expect(notNamed(none)).toEqual([]);
+  expect(notNamed({ ...none, scheme: 'thrice' })).toEqual(['intermediate stills']);
 });

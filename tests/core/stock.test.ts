@@ -37,7 +37,10 @@ import { casksOf, namedSizes } from '../../src/core/stock/sizes.ts';
 import { stockOn } from '../../src/core/stock/totals.ts';
 import gallons from '../reference/stock.json' with { type: 'json' };
 import kept from '../reference/maturing.json' with { type: 'json' };
-import { always, apart, between } from './draw.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
+import { line } from '../../src/core/line/line.ts';
+import { bottlesFromCaskOf, bottlesFromCasks } from '../../src/core/stock/one-cask.ts';
+import { always, answer, apart, between } from './draw.ts';
 
 const DAY = '2026-05-14';
 /** A store at the steady humidity, where alcohol and water leave together and the loss compounds; barrels alone. */
@@ -394,6 +397,12 @@ describe('counted beside computed', () => {
     expect(of({ emptied: 9000 })).toMatchObject({ emptied: 9000, computed: 17_000 });
   });
 
+  test('the house’s own count holds where the register has fewer', () => {
+    const of = (casks: number) => countedMeetsComputed([barrels('2020', casks)], fillings, { inHouse: 11_000 }, 2000, '2026-01-01'); // of 12,000 reckoned
+    expect(of(1)).toMatchObject({ counted: 1, difference: 1000, unexplained: 1000 });
+    expect(of(11_500)).toMatchObject({ counted: 11_500, difference: 500 });
+  }); // prettier-ignore
+
   test('three sizes and 55,000 counted casks, most fillings laid elsewhere', () => {
     // 20 years of 9,000 casks are 180,000; 55,000 counted, 118,000 elsewhere, 7,000 emptied leave nothing over.
     const groups = [
@@ -538,3 +547,18 @@ describe('casks put together', () => {
     ).toMatch(/40 % vol/);
   });
 });
+
+describe('one cask of a house', () => {
+  // Nothing lost: 200 L of 63.5 % hold 127 L of alcohol, 276.09 L at 46 %, 394 bottles of 70 cL; 500 L make 690.2 L, 986 bottles.
+  const lossless = { ...builtInHouse, alcoholLoss: percent(0), indrink: percent(0), caskResidue: litres20(0), filterLoss: percent(0), yearsInWood: years(0), bottlingStrength: strength(46), bottleSize: quantity('bottle', 70), fillingStrength: strength(63.5) };
+  test('gives what it was filled with where nothing is lost', () => {
+    const of = bottlesFromCasks(answer(line(lossless)));
+    expect(of.map(([name, size]) => [name, size])).toEqual([['barrel', 200], ['hogshead', 250], ['butt', 500]]);
+    expect([of[0]![2], of[2]![2]]).toEqual([394, 986]);
+  });
+  test('where all casks are barrels, a barrel gives what the line has of each', () => {
+    const barrels = answer(line({ ...builtInHouse, barrels: percent(100), hogsheads: percent(0) }));
+    expect(bottlesFromCaskOf(barrels, litres(200))).toBe(Math.floor(barrels.bottling.bottlesPerCask));
+    expect(bottlesFromCaskOf(barrels, litres(500))).toBeGreaterThan(2.5 * Math.floor(barrels.bottling.bottlesPerCask)); // less wood to a litre
+  });
+}); // prettier-ignore

@@ -16,7 +16,7 @@ import type { WeekNeeds } from '../../src/core/week/run-weeks.ts';
 import { fitsSentence, lackSentence, mostSentence } from '../../src/core/week/says.ts';
 import { shiftsOf, usualWeek, warmthOf } from '../../src/core/week/settings.ts';
 import { mostMashes, timetable } from '../../src/core/week/timetable.ts';
-import { usable } from '../../src/core/week/uses.ts';
+import { overWeekend, usable, usesOf } from '../../src/core/week/uses.ts';
 import { warmer } from '../../src/core/week/warmer.ts';
 import { brokenRules } from './week-rules.ts';
 
@@ -123,6 +123,30 @@ test('what does not fit is named, with the hours that are too little', () => {
   expect(lackOf(days, 8)).toMatchObject({ kind: 'tuns', hours: 8 });
 });
 
+test('a fermentation over the weekend is counted with its own hours, and the weekend is named as the cause', () => {
+  // Eight washbacks, mashes of 6 h from Monday to Friday, stills to Sunday 06:00, 6 h to empty and clean: 72 h, or 122 h over the weekend.
+  const mashing = { days: 5, from: 6, hours: 24 };
+  const house = { ...small, washbacks: 8, weekend: 110, receiver: Infinity, mashing, distilling: { ...mashing, days: 6 } };
+  const needed = (begins: readonly number[]) => usesOf(house, begins, 'fewest').find(({ kind }) => kind === 'washbacks')!.needed;
+  const [early, late] = [[6, 12, 18, 24, 30, 36], [86, 92, 98, 104, 110, 116, 117, 118]];
+  expect(needed([...early, ...late])).toBe(6 * 72 + 8 * 122); // 1,408 h of 8 × 168 = 1,344 h
+  expect(needed([...early.slice(1), ...late])).toBe(5 * 72 + 8 * 122); // 1,336 h
+  expect(overWeekend(house, [...early, ...late])).toBe(8);
+  // 14 spread: Thursday 06:00, 14:00, 22:00 and Friday 06:00, 18:00 are the last; all but the first are full less than 60 h before Sunday 06:00.
+  expect(mostMashes(house)).toBe(13);
+  const lack = lackOf(house, 14);
+  expect(lack).toMatchObject({ kind: 'washbacks', hours: 0, weekend: { long: 4, isCause: true } });
+  const says = lackSentence(lack, 14, house);
+  expect(says).toContain('needed for 1,208 h of 1,344 h in the week, with 4 fermentations of 110 h over the weekend, but not free'); // 10 × 72 + 4 × 122
+  expect(says).toContain('The weekend is the cause: were no fermentation longer than 60 h, it would do.');
+  expect(timetable({ ...house, weekend: 60 }, 14)).toBeDefined();
+  expect(mostSentence(13, lack, house, 14)).toBe('The most is 13 mashes.'); // said of 14 already
+  expect(mostSentence(13, lack, house, 6)).toContain('one more does not fit');
+  // Stills that run all seven days have no weekend to wait for.
+  const seven = { ...house, distilling: always };
+  expect(lackSentence(lackOf(seven, mostMashes(seven) + 1), mostMashes(seven) + 1, seven)).not.toContain('weekend');
+}); // prettier-ignore
+
 test('a receiver that is too small is named, with about what it would have to hold', () => {
   // A charge of 4,500 L needs low wines of 2,800 L and 1,700 L of feints: no less than 4,500 L can do.
   const tight = { ...small, receiver: 4200 };
@@ -135,10 +159,12 @@ test('a receiver that is too small is named, with about what it would have to ho
   expect(mostSentence(0, lack, tight)).toContain('the low wines receiver holds 4,200 L, and would have to hold about 4,500 L');
 }); // prettier-ignore
 
-test('where hours would do but do not fall right, it says how much shorter, or how many more', () => {
+test('where another order of the work might do, it says how much shorter, or how many more', () => {
   const next = mostMashes(needs) + 1;
   const lack = lackOf(needs, next);
-  expect(lack).toMatchObject({ kind: 'washbacks', hours: 0 });
+  // Seven of 8 + 72 + 6 h, those of Thursday and Friday 38 h longer: 678 h of 4 × 168 = 672 h.
+  expect(next).toBe(7);
+  expect(lack).toMatchObject({ kind: 'washbacks', hours: 6, weekend: { long: 2 } });
   const short = (by: number) => ({ ...needs, short: needs.short - by, weekend: needs.weekend - by });
   expect(timetable(short(lack.shorter!), next)).toBeDefined();
   expect(timetable(short(lack.shorter! - 0.25), next)).toBeUndefined();

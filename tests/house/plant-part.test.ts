@@ -5,6 +5,7 @@ import { fits } from '../../src/core/plant/fits.ts';
 import { lineWithPlant } from '../../src/core/plant/line.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
+import { usualSentence } from '../../src/core/plant/usual.ts';
 import { emptyPlant, plantPart } from '../../src/house/parts/plant.ts';
 import { answer } from '../core/draw.ts';
 import { plainPlant, stills } from '../core/plants.ts';
@@ -60,4 +61,21 @@ test('the built-in house’s vessels run its week: a charge of each still to a m
   expect(charges.wash.map(({ aMash }) => aMash)).toEqual([1]);
   expect(charges.spirit.map(({ aMash }) => aMash)).toEqual([1]);
   expect(fits(line, plant, charges).flatMap(({ says }) => says ?? [])).toEqual([]);
+});
+
+test('usual values stay marked until they are given, and what an older text gave is not marked', () => {
+  const backs = { number: 4, full: 10_000, working: 8000, material: 'wood' };
+  const marked = plantPart.read({
+    washbacks: [{ ...backs, usual: ['number', 'full', 'working', 'material'] }],
+  });
+  expect(marked.problems).toEqual([]);
+  expect(plantPart.read(marked.value)).toEqual(marked);
+  expect(usualSentence(marked.value)).toBe(
+    'This rests on usual values that are not yours yet: washbacks (number, filled to); fermentation without a weekend; fermentation over a weekend.',
+  );
+  const older = plantPart.read({ washbacks: [backs], shortFermentation: 60, weekendFermentation: 100 });
+  expect(usualSentence(older.value)).toBeUndefined();
+  expect(older.value).not.toHaveProperty('usual');
+  for (const usual of ['number', ['age'], [4], { number: true }])
+    expect(plantPart.read({ washbacks: [{ ...backs, usual }] }).problems.join()).toContain('usual values');
 });

@@ -31,6 +31,8 @@ test('a house names its vessels, hears what does not fit, and finds them again',
   await fill('spiritStills-0-number', '2');
   await fill('spiritStills-0-charge', '9,000');
   await expect(says).toHaveText('Washback: a mash is 32,500 L, and it is filled to 32,000 L: 500 L too little.');
+  await expect(page.locator('.plant-found')).toContainText('Not named yet, and not judged: low wines and feints receiver, spirit receiver.');
+  await expect(page.locator('.plant-found a')).toHaveAttribute('href', /week/);
   await expect(page.locator('.plant-charges')).toContainText('36 charges a week of 16,136 L; a mash makes 2 charges');
   await page.waitForTimeout(400); // it is written once it has been quiet
   await open(page, '/house/plant/');

@@ -18,8 +18,8 @@ const result = (page: Page, id: string, label: string) =>
 const heading = 'Name;Casks;Size (L);Filled on;Filled with (L);Filled at (% vol)';
 
 /** Opens the page with a house of the reader's own, and a register. */
-async function withRegister(page: Page, stock?: object) {
-  const house = { name: 'Sallowby', house: builtInHouse, ...(stock ? { parts: { stock } } : {}) };
+async function withRegister(page: Page, stock?: object, others: object = {}) {
+  const house = { name: 'Sallowby', house: builtInHouse, ...(stock ? { parts: { stock, ...others } } : {}) };
   await open(page, '/');
   await page.evaluate(([key, text]) => localStorage.setItem(key!, text!), [KEY, encode(house)] as const);
   await open(page, '/house/stock/');
@@ -32,6 +32,8 @@ test('Harrowmere’s register shows its casks, and a house of another name has n
   await expect(page.locator('.groups tbody tr', { hasText: 'Butts 2017' }).locator('td').last()).toHaveText(/^7\d\d$/);
   await withRegister(page);
   await expect(titled(page, 'stock')).toContainText('Sallowby has no register yet.');
+  await expect(result(page, 'stock', 'A barrel of 200 L')).toHaveText(/^\d+ bottles$/);
+  await expect(result(page, 'stock', 'A butt of 500 L')).toHaveText(/^[\d,]+ bottles$/);
   await expect(page.locator('.groups')).toHaveCount(0);
   await expect(titled(page, 'stock-dump')).toHaveCount(0);
 }); // prettier-ignore
@@ -117,6 +119,19 @@ test('three sizes and 55,000 counted casks, most fillings laid elsewhere, come i
   await expect.poll(async () => JSON.stringify((await stored(page)).parts)).toContain('"casksInStore":55000');
   await titled(page, 'stock-counted').locator('summary').click();
   await expect(titled(page, 'stock-counted').locator('tbody tr')).toHaveCount(3);
+}); // prettier-ignore
+
+test('one trial group takes nothing away from what the house has counted', async ({ page }) => {
+  const one: CaskGroup = { casks: 1, size: 200, filled: '2016-03-14', filledVolume: 195, filledStrength: 63.5 };
+  const known = { given: {}, counted: { casksInStore: 55_000 } };
+  await withRegister(page, { opened: 2006, groups: [one] }, { known });
+  await expect(page.locator('#dump-0')).toHaveValue('1');
+  await expect(page.locator('#dump-0-problem')).toHaveCount(0);
+  await expect(result(page, 'stock-counted', 'Counted in your house')).toHaveText('55,000');
+  await expect(result(page, 'stock-counted', 'So there should be, an estimate')).toBeVisible();
+  await expect(titled(page, 'stock-counted')).toContainText('Your house has 55,000 counted; this register has 1.');
+  await expect(button(page, 'Keep 1 as the casks counted in your house')).toHaveCount(0);
+  await expect(button(page, 'Put 1 in place of your house’s 55,000')).toBeVisible();
 }); // prettier-ignore
 
 test('the register goes to a table that opens again as it was', async ({ page }) => {

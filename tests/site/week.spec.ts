@@ -20,7 +20,8 @@ test('a week says whether the mashes fit, what stands in the way of one more, an
   await expect(says).toContainText('one more does not fit: the washbacks');
   await page.locator('#week-mashes').fill('20');
   await expect(says).toContainText('20 mashes a week do not fit: the washbacks are needed for');
-  await expect(page.locator('.strips')).toHaveCount(0);
+  await expect(page.locator('.week')).toContainText('6 mashes fit; this is that week.');
+  await expect(page.locator('.strips')).toHaveCount(1);
   await page.locator('#week-mashes').fill('5');
   await expect(says).toContainText('5 mashes a week fit.');
   await page.locator('#week-shown').selectOption('1');

@@ -1,7 +1,12 @@
 // The vessels of a house, as they stand: what a plan of the rooms would list. Volumes in litres, times in hours.
 
+/** Figures that stand at usual values until the reader gives them: their names. */
+interface MayBeUsual {
+  readonly usual?: readonly string[];
+}
+
 /** Mash tuns that are alike. */
-export interface MashTuns {
+export interface MashTuns extends MayBeUsual {
   readonly number: number;
   /** From one mashing-in to the next in the same tun, h: mashing, run-off, draff out. */
   readonly hours: number;
@@ -10,7 +15,7 @@ export interface MashTuns {
 export const washbackMaterials = { wood: 'Wood', steel: 'Steel' } as const;
 
 /** Washbacks that are alike. */
-export interface Washbacks {
+export interface Washbacks extends MayBeUsual {
   readonly number: number;
   /** To the brim, L. */
   readonly full: number;
@@ -23,7 +28,7 @@ export const condensers = { 'shell-and-tube': 'Shell and tube', 'worm-tub': 'Wor
 export const heatings = { steam: 'Steam', flame: 'Flame' } as const;
 
 /** Stills that are alike. */
-export interface Stills {
+export interface Stills extends MayBeUsual {
   readonly number: number;
   /** What one is charged with, L. */
   readonly charge: number;
@@ -54,7 +59,7 @@ export const schemes = {
   'part-thrice': 'Part of it distilled three times',
 } as const;
 
-export interface Plant {
+export interface Plant extends MayBeUsual {
   readonly mashTuns: readonly MashTuns[];
   readonly washbacks: readonly Washbacks[];
   /** Hours of fermentation of a mash that has no weekend in it, and of one that has. */

@@ -22,6 +22,8 @@ export interface Unlisted {
   readonly soldUnfilled?: number;
   /** Casks emptied, sold away or broken up; left out, those are taken as gone whose years in wood are up. */
   readonly emptied?: number;
+  /** Casks that the house has counted as a whole; it goes by them where the register has fewer. */
+  readonly inHouse?: number;
 }
 
 export interface CountedMeetsComputed {
@@ -34,7 +36,7 @@ export interface CountedMeetsComputed {
   /** What would then be there. */
   readonly computed: Quantity<'count'>;
   readonly counted: Quantity<'count'>;
-  /** Computed less counted; below 0 when more casks are there than reckoned. */
+  /** Computed less the house's own count, or less the register's where that has as many; below 0 when more casks are there than reckoned. */
   readonly difference: Quantity<'count'>;
   readonly laidElsewhere: Quantity<'count'>;
   /** Casks of the mean size that the spirit sold unfilled would have filled. */
@@ -65,6 +67,7 @@ export function countedMeetsComputed(
   const emptied = unlisted.emptied ?? casksPerYear * Math.max(0, open - yearsInWood);
   const computed = filled - emptied;
   const counted = groups.reduce((sum, { casks }) => sum + casks, 0);
+  const there = Math.max(counted, unlisted.inHouse ?? 0);
   const unfilled = soldUnfilled / ((meanSize * fillingStrength) / 100);
   const mix = new Map<number, number>([
     [CASK_SIZES.barrel, barrels],
@@ -78,10 +81,10 @@ export function countedMeetsComputed(
     emptied: count(emptied),
     computed: count(computed),
     counted: count(counted),
-    difference: count(computed - counted),
+    difference: count(computed - there),
     laidElsewhere: count(laidElsewhere),
     soldUnfilled: count(unfilled),
-    unexplained: count(computed - counted - laidElsewhere - unfilled),
+    unexplained: count(computed - there - laidElsewhere - unfilled),
     bySize: [...sizes]
       .sort((a, b) => a - b)
       .map((size) => ({

@@ -49,7 +49,7 @@ function bottled(spirit: Portion, figures: BottlingFigures): BottlingRun | Refus
 }
 
 /** Whole bottles from one cask by itself: a barrel and a butt give theirs, and the mean cask is in no room. */
-export function bottlesFromOne(held: Held, figures: BottlingFigures): Quantity<'count'> | Refusal {
+export function bottlesFromOne(held: Portion, figures: BottlingFigures): Quantity<'count'> | Refusal {
   const out = emptied(held, figures.caskResidue);
   if (!(out.volume > 0)) return refuse('Nothing comes out of it.');
   const run = bottled(out, figures);

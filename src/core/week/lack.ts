@@ -1,23 +1,26 @@
 // What stands in the way of so many mashes a week, and by how much.
 import { runWeeks, type WeekNeeds } from './run-weeks.ts';
 import { beginsOf, isOver, leastUses, ratioOf, runWithStock, STEP } from './timetable.ts';
-import type { Use, VesselKind } from './uses.ts';
+import { overWeekend, usesOf, type Use, type VesselKind } from './uses.ts';
 
 /** What is too little for a week of mashes. */
 export interface Lack {
   readonly kind: VesselKind | 'receiver' | 'charger';
-  /** Hours a week by which the vessels of the kind are too few; 0 where their hours would do but do not fall as they are needed. */
+  /** Hours a week by which the vessels of the kind are too few when the mashes are spread; 0 where their hours would do but do not fall as they are needed. */
   readonly hours: number;
   /** Hours by which each week falls behind the last; Infinity where the work comes to a stand. */
   readonly behind: number;
-  /** Where the hours would do: by how many each mash, fermentation or run would have to be shorter. */
+  /** Where some order of the work might do: by how many each mash, fermentation or run would have to be shorter. */
   readonly shorter?: number;
-  /** Where the hours would do: how many more of the vessel would do. */
+  /** Where some order of the work might do: how many more of the vessel would do. */
   readonly more?: number;
   /** L that the receiver or charger would have to hold. */
   readonly litres?: number;
   /** More of this alone would do. */
   readonly alone: boolean;
+  /** Fermentations that go over the weekend when the mashes are spread, and whether the week would do were they as short as the rest. */
+  readonly weekend: { readonly long: number; readonly isCause: boolean };
+  /** Of mashes spread over the days mashed, each with the fermentation that falls to it. */
   readonly uses: readonly Use[];
 }
 
@@ -59,7 +62,7 @@ const enough: Readonly<Record<Lack['kind'], (needs: WeekNeeds, mashes: number) =
 };
 
 /** The least of the numbers from `low` to `high`, in steps of `near`, that will do, when more always does too; `high` if none. */
-function least(low: number, high: number, near: number, does: (n: number) => boolean): number {
+function leastThat(low: number, high: number, near: number, does: (n: number) => boolean): number {
   let [under, over] = [0, Math.ceil((high - low) / near)];
   while (over - under > 1) {
     const middle = Math.floor((under + over) / 2);
@@ -74,29 +77,38 @@ function least(low: number, high: number, near: number, does: (n: number) => boo
  * with the least for its work; else the one of which more, alone, would let the week repeat itself, and how much more.
  */
 export function lackOf(needs: WeekNeeds, mashes: number, step = STEP): Lack {
-  const uses = leastUses(needs, mashes, 'fewest');
-  const worst = uses.reduce((a, b) => (ratioOf(b) > ratioOf(a) ? b : a));
+  const least = leastUses(needs, mashes, 'fewest');
+  const worst = least.reduce((a, b) => (ratioOf(b) > ratioOf(a) ? b : a));
+  const spread = beginsOf(needs, mashes, 'spread');
+  const uses = usesOf(needs, spread, 'fewest');
+  const long = overWeekend(needs, spread);
+  const hoursOf = (kind: Lack['kind']) => {
+    const use = uses.find((each) => each.kind === kind);
+    return use ? Math.max(0, use.needed - use.available) : 0;
+  };
   if (isOver(worst)) {
-    const hours = worst.needed - worst.available;
-    return { kind: worst.kind, hours, behind: Infinity, alone: uses.filter(isOver).length === 1, uses };
+    const [hours, alone] = [hoursOf(worst.kind), least.filter(isOver).length === 1];
+    return { kind: worst.kind, hours, behind: Infinity, alone, weekend: { long, isCause: false }, uses };
   }
   const begins = beginsOf(needs, mashes, 'soonest');
   const fits = (changed: WeekNeeds) => !('behind' in runWithStock(changed, begins, 'fewest', step));
   const own = runWeeks(needs, begins, 'fewest', step);
-  const lack = { hours: 0, behind: 'behind' in own ? own.behind : 0, uses };
-  const kinds = [...uses].sort((a, b) => ratioOf(b) - ratioOf(a)).map(({ kind }) => kind);
+  const isCause = needs.weekend > needs.short && fits({ ...needs, weekend: needs.short });
+  const lack = { hours: 0, behind: 'behind' in own ? own.behind : 0, weekend: { long, isCause }, uses };
+  const kinds = [...least].sort((a, b) => ratioOf(b) - ratioOf(a)).map(({ kind }) => kind);
   const kind = ([...kinds, 'receiver', 'charger'] as const).find((each) => fits(enough[each](needs, mashes)));
-  if (kind === undefined) return { ...lack, kind: worst.kind, alone: false };
+  if (kind === undefined) return { ...lack, kind: worst.kind, hours: hoursOf(worst.kind), alone: false };
   if (kind === 'receiver' || kind === 'charger') {
     const most = kind === 'charger' ? needs.wash * mashes : 8 * Math.max(needs.receiver, needs.wash);
-    const litres = least(needs[kind], most, LITRES, (holds) => fits({ ...needs, [kind]: holds }));
+    const litres = leastThat(needs[kind], most, LITRES, (holds) => fits({ ...needs, [kind]: holds }));
     return { ...lack, kind, alone: true, litres };
   }
-  const shorter = least(0, LONGEST_SAVED, step, (by) => fits(quicker(needs, kind, by)));
+  const shorter = leastThat(0, LONGEST_SAVED, step, (by) => fits(quicker(needs, kind, by)));
   const more = [1, 2, 3, 4].find((by) => fits(withMore(needs, kind, by)));
   return {
     ...lack,
     kind,
+    hours: hoursOf(kind),
     alone: true,
     ...(shorter < LONGEST_SAVED && { shorter }),
     ...(more !== undefined && { more }),

@@ -38,15 +38,19 @@ function tooLittle(lack: Lack, needs: WeekNeeds): string {
   if (kind === 'charger')
     return `the wash charger holds ${litres(needs.charger)}, and would have to hold about ${litres(lack.litres!)}, ${litres(lack.litres! - needs.charger)} more`;
   const { needed, available } = lack.uses.find((use) => use.kind === kind)!;
-  if (lack.hours > 0)
-    return `${are(needs, kind)} needed for ${hours(needed)} of ${hours(available)} in the week, ${hours(lack.hours)} too little`;
+  const { long, isCause } = lack.weekend;
+  const weekend = long > 0 && (kind === 'washbacks' || isCause) ? `, with ${formatCount(long, 'fermentation')} of ${hours(needs.weekend)} over the weekend` : '';
   const falls = lack.behind === Infinity ? 'and the work would come to a stand' : `and each week would fall ${hours(lack.behind)} behind the last`;
+  const isShort = lack.hours > 0
+    ? `in the week, ${hours(lack.hours)} too little${weekend}`
+    : `in the week${weekend}, but not free when the work comes, ${falls}`;
   const ways = [
     ...(lack.shorter === undefined ? [] : [`if each ${ones[kind][1]} were ${hours(lack.shorter)} shorter`]),
     ...(lack.more === undefined ? [] : [`with ${lack.more === 1 ? `one more ${ones[kind][0]}` : `${lack.more} more ${ones[kind][0]}s`}`]),
   ];
   const would = ways.length > 0 ? `; it would do ${ways.join(', or ')}` : '';
-  return `${are(needs, kind)} needed for ${hours(needed)} of ${hours(available)}, but not free when the work comes, ${falls}${would}`;
+  const cause = isCause ? `. The weekend is the cause: were no fermentation longer than ${hours(needs.short)}, it would do` : '';
+  return `${are(needs, kind)} needed for ${hours(needed)} of ${hours(available)} ${isShort}${would}${cause}`;
 } // prettier-ignore
 
 /** Why so many mashes do not fit: the vessel, and by how much it is too little. */
@@ -69,8 +73,9 @@ export function fitsSentence({ number, needs, pattern, division, uses }: Timetab
   return `${formatCount(number, 'mash', 'mashes')} a week ${number === 1 ? 'fits' : 'fit'}. Nearest the limit: ${the(needs, most.kind)}, in use for ${hours(most.needed)} of ${hours(most.available)}, ${formatNumber(100 * ratioOf(most), 0)} %.${laid}${mixed}`;
 }
 
-/** The most mashes, and what stands in the way of one more. */
-export function mostSentence(most: number, next: Lack, needs: WeekNeeds): string {
-  if (most === 0) return lackSentence(next, 1, needs);
+/** The most mashes, and what stands in the way of one more; not again where `asked` mashes are that one more, of which it was said. */
+export function mostSentence(most: number, next: Lack, needs: WeekNeeds, asked?: number): string {
+  if (most === 0) return asked === 1 ? '' : lackSentence(next, 1, needs);
+  if (asked === most + 1) return `The most is ${formatCount(most, 'mash', 'mashes')}.`;
   return `The most is ${formatCount(most, 'mash', 'mashes')}; one more does not fit: ${tooLittle(next, needs)}.`;
 }

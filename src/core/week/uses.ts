@@ -20,6 +20,13 @@ export function usable(shift: Shift, hours: number): number {
   return stretches * Math.floor(length / hours + 1e-9) * hours;
 }
 
+/** How many of the mashes that begin at the hours `begins` have the long fermentation, as theirs goes over the weekend. */
+export function overWeekend(needs: WeekNeeds, begins: readonly number[]): number {
+  const quickest = Math.min(...needs.tuns.map(({ hours }) => hours));
+  const hours = begins.map((hour) => fermentationOf(hour + quickest, needs, needs.distilling));
+  return hours.filter((each) => each > needs.short).length;
+}
+
 /** The use of each kind of vessel by mashes that begin at the hours `begins`, if nothing ever waited. */
 export function usesOf(needs: WeekNeeds, begins: readonly number[], division: Division): readonly Use[] {
   const mashes = begins.length;

@@ -39,6 +39,7 @@ export const emptyPlant: Plant = {
   scheme: 'twice',
   strongFeintsEnd: 40,
   runAgain: 50,
+  usual: ['shortFermentation', 'weekendFermentation'],
 };
 
 type Data = Readonly<Record<string, unknown>>;
@@ -80,6 +81,14 @@ function problemOfChoice(
   return `${vessel}: “${shown(value)}” is none of ${Object.keys(options).join(', ')}.`;
 }
 
+/** What is wrong with the list of figures that stand at usual values, or nothing. */
+const problemOfUsual = (vessel: string, keys: readonly string[], usual: unknown) =>
+  usual === undefined || (Array.isArray(usual) && usual.length <= keys.length && usual.every((each) => keys.includes(each as string)))
+    ? undefined
+    : `${vessel}: “${shown(usual)}” is no list of its figures that are usual values.`; // prettier-ignore
+const withUsual = (usual: unknown) =>
+  Array.isArray(usual) && usual.length > 0 ? { usual: [...new Set(usual as readonly string[])] } : {};
+
 const washbacksFit = (vessel: string, { working, full }: Washbacks) =>
   working > full
     ? `${vessel}: filled to ${withUnit(working, washbackFields.working)}, and it holds ${withUnit(full, washbackFields.full)} to the brim.`
@@ -100,17 +109,19 @@ function readGroups<T>(
     tell(`${name}s: ${data.length} groups are given, and ${MOST_GROUPS} are read; the rest is left out.`);
   return data.slice(0, MOST_GROUPS).flatMap((row: unknown, i): readonly T[] => {
     const vessel = `${name} ${i + 1}`;
+    const keys = [...Object.keys(fields), ...Object.keys(choices)];
     if (!isData(row)) return (tell(`${vessel}: “${shown(row)}” is no vessel.`), []);
     const problems = [
       ...Object.entries(fields).map(([key, field]) => problemOfField(vessel, field, own(row, key))),
       ...Object.entries(choices).map(([key, options]) => problemOfChoice(vessel, options, own(row, key))),
       ...Object.keys(row)
-        .filter((key) => !Object.hasOwn(fields, key) && !Object.hasOwn(choices, key))
+        .filter((key) => !keys.includes(key) && key !== 'usual')
         .slice(0, MOST_GROUPS)
         .map((key) => `${vessel}: “${shown(key)}” is nothing that is known of a vessel.`),
+      problemOfUsual(vessel, keys, own(row, 'usual')),
     ].filter((problem) => problem !== undefined);
-    const keys = [...Object.keys(fields), ...Object.keys(choices)];
-    const group = Object.fromEntries(keys.map((key) => [key, own(row, key)])) as T;
+    const figures = Object.fromEntries(keys.map((key) => [key, own(row, key)]));
+    const group = { ...figures, ...withUsual(own(row, 'usual')) } as T;
     const apart = problems.length === 0 ? together(vessel, group) : undefined;
     [...problems, apart].forEach((problem) => problem !== undefined && tell(problem));
     return problems.length === 0 && apart === undefined ? [group] : [];
@@ -142,6 +153,10 @@ function read(data: unknown): PartReading<Plant> {
   if (noScheme) tell(noScheme);
   for (const key of Object.keys(data).filter((each) => !Object.hasOwn(emptyPlant, each)).slice(0, MOST_GROUPS))
     tell(`Stills and vessels: “${shown(key)}” is no vessel of a plant.`);
+  // A figure that was never written stands as the empty plant has it; one that was, without a list, was given.
+  const given = own(data, 'usual') ?? emptyPlant.usual!.filter((name) => !Object.hasOwn(data, name));
+  const noUsual = problemOfUsual('Stills and vessels', emptyPlant.usual!, given);
+  if (noUsual) tell(noUsual);
   const value: Plant = {
     mashTuns: readGroups(own(data, 'mashTuns'), 'Mash tun', tunFields, {}, tell),
     washbacks: readGroups(own(data, 'washbacks'), 'Washback', washbackFields, { material: washbackMaterials }, tell, washbacksFit),
@@ -156,6 +171,7 @@ function read(data: unknown): PartReading<Plant> {
     scheme: noScheme ? emptyPlant.scheme : (scheme as Plant['scheme']),
     strongFeintsEnd: single('strongFeintsEnd'),
     runAgain: single('runAgain'),
+    ...withUsual(noUsual ? [] : given),
   };
   return { value, problems };
 } // prettier-ignore
