@@ -92,10 +92,15 @@ test('more wort than the release’s malt can fill is said, in a sentence', () =
 
 test('whatever each typed, it is found, it holds, and the wort has the same part of the malt’s extract', () => {
   const one = fc.constantFrom<NumberName>('maltPerMash', 'wortVolume', 'originalGravity', 'yeast', 'fermentability'); // prettier-ignore
-  const values = { maltPerMash: 1900, wortVolume: 9200, originalGravity: 1.06, yeast: 35, fermentability: 86 };
+  const values = {
+    maltPerMash: 1900,
+    wortVolume: 9200,
+    originalGravity: 1.06,
+    yeast: 35,
+    fermentability: 86,
+  };
   const part = ({ house }: WholeHouse) =>
-    (extractPerLitre(house.originalGravity) * house.wortVolume) /
-    (house.maltPerMash * house.solubleExtract);
+    (extractPerLitre(house.originalGravity) * house.wortVolume) / (house.maltPerMash * house.solubleExtract);
   const had = after(release1, { originalGravity: 1.058 });
   fc.assert(
     fc.property(one, one, (a, b) => {
