@@ -84,7 +84,7 @@ test('releases go from an owner to a guide, who is two behind, keeps what he cha
   await expect(panel).toContainText('Signed with the same key as the Sallowby that you opened before.');
   await expect(panel).toContainText('You have release 1: you are two releases behind.');
   await expect(panel).toContainText(
-    /What you alone changed stays as you have it: Bottling strength, 48\.0\s% vol\./,
+    /What you alone changed stays as you have it: Bottling strength, 48\.0\s%\svol\./,
   );
   for (const each of [
     /Heart ends at: 62.* → 60/,
