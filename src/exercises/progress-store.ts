@@ -17,6 +17,7 @@ const KEY = keyOf('practice');
 const NEWS = keyOf('practice-news'); // what happened last in this browser, for its other tabs
 const KEPT_ASIDE = keyOf('practice-kept-aside');
 const NAME = keyOf('practice-name');
+const SEED = keyOf('practice-seed');
 const NOT_KEPT =
   'This browser does not let the handbook keep your practice; save it to a file before you close the page.';
 
@@ -86,6 +87,17 @@ export function loadProgress(text: string): readonly string[] {
 export function changeName(next: string): void {
   setName(next);
   keepText(NAME, next);
+}
+
+let drawnBy: string | undefined;
+
+/** What this browser draws its questions by: made once, by chance, so that two browsers ask with other numbers. */
+export function practiceSeed(): string {
+  const kept = drawnBy ?? keptText(SEED);
+  if (kept !== null && /^[a-z0-9]{1,20}$/.test(kept)) return (drawnBy = kept);
+  drawnBy = crypto.getRandomValues(new Uint32Array(1))[0]!.toString(36);
+  keepText(SEED, drawnBy); // where that is forbidden, it lasts for this page
+  return drawnBy;
 }
 
 /** What was kept aside: practice that could not be read whole, or that a file took the place of. */

@@ -1,4 +1,4 @@
-// A newer release put together with what its reader has changed since the one before, by the rules that two tabs keep.
+// A newer release put together with what its reader has given since the one before; what gave way to that is reckoned anew.
 import { figureTable, headOf, type FigureId } from '../core/figures/index.ts';
 import { countedIds } from '../core/figures/standing.ts';
 import { format } from '../core/format.ts';
@@ -10,10 +10,10 @@ import {
   numberFigures,
   type FigureName,
 } from '../house/figures.ts';
-import { hear, type Heard } from '../house/join.ts';
 import { houseParts } from '../house/parts/index.ts';
 import { knownOf } from '../house/parts/known.ts';
 import { isSamePart, partIds, type PartId } from '../house/parts/part.ts';
+import { changesOf, putInto, type Changes } from './changed.ts';
 
 /** A figure, a part, or what was counted of a computed figure. */
 export type Changeable = FigureName | FigureId | PartId;
@@ -45,14 +45,27 @@ const wholeParts = partIds.filter((id) => id !== 'known');
 const isCounted = (what: string): what is FigureId => (countedIds as readonly string[]).includes(what);
 const isPart = (what: string): what is PartId => (partIds as readonly string[]).includes(what);
 
-/** All that can clash, with its values in the three. */
-function triples({ had, yours, theirs }: Three): readonly (readonly [Changeable, Triple])[] {
+/** What was counted and the parts, each with its values in the three. */
+function besides({ had, yours, theirs }: Three): readonly (readonly [Changeable, Triple])[] {
   const [a, b, c] = [knownOf(had), knownOf(yours), knownOf(theirs)];
   return [
-    ...figureNames.map((each) => [each, [had.house[each], yours.house[each], theirs.house[each]]] as const),
     ...(countedIds as readonly FigureId[]).map((id) => [id, [a.counted[id], b.counted[id], c.counted[id]]] as const),
     ...wholeParts.map((id) => [id, [had.parts[id], yours.parts[id], theirs.parts[id]]] as const),
   ]; // prettier-ignore
+}
+
+/** What of all this stands where: changed by both, by the reader alone, and by the release. */
+export interface Offer {
+  readonly clashes: readonly Clash[];
+  readonly stays: readonly Stated[];
+  readonly released: readonly Stated[];
+  readonly changes: { readonly yours: Changes; readonly theirs: Changes };
+}
+/** A change as it is told; a part has no values. */
+export interface Stated {
+  readonly what: Changeable;
+  readonly was: string;
+  readonly is: string;
 }
 
 /** What a reader calls it. */
@@ -70,19 +83,34 @@ function said(what: Changeable, value: unknown): string {
     : format(value as number, numberFigures[what as 'yeast'].kind);
 }
 
-/** All that both changed since the release the reader had, and not to the same. */
-export const clashes = (three: Three): readonly Clash[] =>
-  triples(three)
-    .filter(([, triple]) => isClash(triple))
-    .map(([what, triple]) => {
-      if (isPart(what)) return { what, was: '', yours: 'as you have it', theirs: 'as released' };
-      const [was, yours, theirs] = triple.map((value) => said(what, value)) as [string, string, string];
-      return { what, was, yours, theirs };
-    });
+const stated = (what: Changeable, from: unknown, to: unknown): Stated =>
+  isPart(what) ? { what, was: '', is: '' } : { what, was: said(what, from), is: said(what, to) };
 
-/** What the reader alone changed since then: it stays. */
-export const changedByReader = (three: Three): readonly Changeable[] =>
-  triples(three).flatMap(([what, triple]) => (isReaders(triple) ? [what] : []));
+/** What a newer release changes, what stays as the reader has it, and what he has to choose in. */
+export function offerOf(three: Three): Offer {
+  const { had, yours, theirs } = three;
+  const changes = { yours: changesOf(had, yours), theirs: changesOf(had, theirs) };
+  const [own, released] = [changes.yours.figures, changes.theirs.figures];
+  const triples = [
+    ...figureNames.map((each): readonly [Changeable, Triple] => {
+      const [a, b, c] = [had.house[each], yours.house[each], theirs.house[each]];
+      return [each, [a, own.includes(each) ? b : a, released.includes(each) ? c : a]];
+    }),
+    ...besides(three),
+  ];
+  return {
+    changes,
+    clashes: triples
+      .filter(([, triple]) => isClash(triple))
+      .map(([what, triple]) => {
+        if (isPart(what)) return { what, was: '', yours: 'as you have it', theirs: 'as released' };
+        const [was, yours, theirs] = triple.map((value) => said(what, value)) as [string, string, string];
+        return { what, was, yours, theirs };
+      }),
+    stays: triples.flatMap(([what, all]) => (isReaders(all) ? [stated(what, all[0], all[1])] : [])),
+    released: triples.flatMap(([what, [a, , c]]) => (isSamePart(a, c) ? [] : [stated(what, a, c)])),
+  };
+}
 
 /** Values put together one by one: what one side changed; of what both did, the reader's where it is kept. */
 function together(had: Values, yours: Values, theirs: Values, keeps: readonly string[]): Values {
@@ -107,37 +135,23 @@ function knownTogether({ had, yours, theirs }: Three, keeps: readonly string[]):
   };
 }
 
-/** A house whose changes in which the release holds are taken back. */
-function without(of: WholeHouse, had: WholeHouse, given: readonly string[]): WholeHouse {
-  const taken = (values: object) => Object.entries(values).filter(([key]) => given.includes(key));
-  const left = (values: object) => Object.entries(values).filter(([key]) => !given.includes(key));
-  return {
-    name: of.name,
-    house: { ...of.house, ...Object.fromEntries(taken(had.house)) },
-    parts: Object.fromEntries([...left(of.parts), ...taken(had.parts)]),
-  };
-}
-
-const withKnown = (of: WholeHouse, known: unknown): WholeHouse => {
-  const { known: _, ...parts } = of.parts;
-  return { ...of, parts: known === undefined ? parts : { ...parts, known } };
-};
-
 /**
- * The house with both changes, under the reader's own name for it; `keeps` names the clashes in which the reader's own
- * holds. Where both together cannot be, the release holds, and the house that gave way is told.
+ * The release with what the reader gave, under his own name for the house; `keeps` names the clashes in which his own
+ * holds. What gives way does so by what the house holds, and never a figure that the release changed. A sentence where
+ * both together cannot be.
  */
-export function merged(three: Three, keeps: readonly string[]): Pick<Heard, 'here' | 'gaveWay'> {
-  const { yours, theirs } = three;
-  const { name } = yours;
-  const given = clashes(three)
-    .map(({ what }) => what as string)
-    .filter((what) => !keeps.includes(what));
-  const told = withKnown({ ...three.had, name }, undefined);
-  const here = withKnown(without(yours, three.had, given), undefined);
-  const to = withKnown({ ...theirs, name }, undefined);
-  const heard = hear({ here, told, stamps: {} }, { from: told, to, stamp: 1 });
-  return heard.gaveWay
-    ? { here: withKnown(heard.here, theirs.parts.known), gaveWay: yours }
-    : { here: withKnown(heard.here, knownTogether(three, keeps)) };
+export function merged(
+  three: Three,
+  keeps: readonly string[],
+  { changes, clashes }: Offer = offerOf(three),
+): WholeHouse | { readonly problem: string } {
+  const { had, yours, theirs } = three;
+  const given = clashes.map(({ what }) => what as string).filter((what) => !keeps.includes(what));
+  const figures = changes.yours.figures.filter((figure) => !given.includes(figure));
+  const held = changes.theirs.figures.filter((figure) => !figures.includes(figure));
+  const house = putInto(theirs.house, { ...changes.yours, figures }, yours.house, held);
+  if ('problem' in house) return house;
+  const known = knownTogether(three, keeps);
+  const { known: _, ...parts } = together(had.parts, yours.parts, theirs.parts, keeps);
+  return { name: yours.name, house, parts: known === undefined ? parts : { ...parts, known } };
 }

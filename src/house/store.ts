@@ -381,17 +381,13 @@ export function ownHouse(wanted: string): WholeHouse | undefined {
   return reading.isHouse ? { ...reading, name: wanted } : undefined;
 }
 
-/** Opens one of the reader's houses as it has become, under its name; one that had to give way goes on the shelf, under the name given back. */
-export function changeHouseWhole(next: WholeHouse, gaveWay?: WholeHouse): string | undefined {
+/** Opens one of the reader's houses as it has become, under its name. */
+export function changeHouseWhole(next: WholeHouse): void {
   shelveOwn();
-  const shelf = keptShelf();
-  const aside = gaveWay && freeName(`${gaveWay.name}, set aside`, shelf);
-  if (gaveWay && aside) putOnShelf(withHouse(shelf, aside, encode({ ...gaveWay, name: aside })));
   endVisit();
   tell('link', []);
   take(next);
   save();
-  return aside;
 }
 
 /** Keeps the house that is visited, as one of the reader's own. */

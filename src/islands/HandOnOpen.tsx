@@ -13,12 +13,14 @@ export function HandOnOpen() {
   const { name } = useHouse();
   const [found, setFound] = createSignal<Extract<Opened, { signed: unknown }>>();
   const [said, setSaid] = createSignal<string>();
+  const [undo, setUndo] = createSignal<() => string>();
   let saying: HTMLParagraphElement | undefined;
 
   const open = async (file: File | undefined) => {
     if (!file) return;
     setFound(undefined);
     setSaid(undefined);
+    setUndo(undefined);
     const read = await textOfFile(file, BIGGEST_FILE, 'what is handed on');
     if ('problem' in read) return void setSaid(read.problem);
     const what = await opened(read.text);
@@ -53,8 +55,9 @@ export function HandOnOpen() {
           <HandedOn
             signed={now.signed}
             digits={now.digits}
-            done={(event, sentence) => {
+            done={(event, sentence, back) => {
               setFound(undefined);
+              setUndo(() => back);
               setSaid(sentence);
               focusAfter(event, () => saying);
             }}
@@ -64,6 +67,22 @@ export function HandOnOpen() {
       <p role="status" id="hand-on-open-said" tabindex="-1" ref={saying}>
         {said()}
       </p>
+      <Show when={undo()}>
+        {(back) => (
+          <p class="actions">
+            <button
+              type="button"
+              onClick={(event) => {
+                setSaid(back()());
+                setUndo(undefined);
+                focusAfter(event, () => saying);
+              }}
+            >
+              Undo
+            </button>
+          </p>
+        )}
+      </Show>
     </section>
   );
 }

@@ -1,30 +1,36 @@
 // A release whose signature fits: by whom, whether by the same key as before, how far the reader was behind, and what to do with it.
-import { createEffect, createMemo, createSignal, Match, Show, Switch } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import { kinds, type Signed } from '../handing/envelope.ts';
 import { takenOf, withKey, withTaken } from '../handing/handed.ts';
 import { keepHanded, keptHanded } from '../handing/handing-store.ts';
 import { judged } from '../handing/judged.ts';
-import { changedByReader, clashes, labelOf, merged } from '../handing/merge.ts';
+import { labelOf, merged, offerOf, type Stated } from '../handing/merge.ts';
 import { decode } from '../house/codec.ts';
 import { problemsOfParts } from '../house/parts/index.ts';
-import { changeHouseWhole, liveName, loadHouse, ownHouse } from '../house/store.ts';
+import { changeHouseWhole, liveName, loadHouse, openHouse, ownHouse } from '../house/store.ts';
 import { announce } from './announce.ts';
-import { HandedOnClashes } from './HandedOnClashes.tsx';
+import { HandedOnClashes, type Choices } from './HandedOnClashes.tsx';
 import { inWords } from './today.ts';
 
 const NOT_NOTED =
   ' This browser does not let the handbook remember whose release it is, so the next one will seem the first.';
 
+/** “Malt in a mash: 1,800 kg → 2,000 kg”; a part has its name alone. */
+const inAList = ({ what, was, is }: Stated) => `${labelOf(what)}${was && `: ${was} → ${is}`}`;
+/** “Malt in a mash, 1,800 kg”. */
+const asYours = ({ what, is }: Stated) => `${labelOf(what)}${is && `, ${is}`}`;
+
 export function HandedOn(props: {
   readonly signed: Signed;
   readonly digits: string;
-  /** Called once the reader has chosen, with what came of it. */
-  readonly done: (event: Event, sentence: string) => void;
+  /** Called once the reader has chosen, with what came of it, and with how to undo it, which answers in a sentence. */
+  readonly done: (event: Event, sentence: string, undo?: () => string) => void;
 }) {
   const { signed } = props;
   const { name, release, kind } = signed;
   const [handed, setHanded] = createSignal(keptHanded().handed);
-  const [keeps, setKeeps] = createSignal<readonly string[]>([]);
+  const [choices, setChoices] = createSignal<Choices>({});
+  const [missing, setMissing] = createSignal('');
   const how = () => judged(signed, handed());
 
   /** The release the reader had, the house as it has become, and this release; nothing when there is no such house any more, or this one cannot be read in full. */
@@ -35,8 +41,18 @@ export function HandedOn(props: {
     return yours && theirs.problems.length === 0 ? { had: decode(before.text), yours, theirs } : undefined;
   });
   const isJoined = () => how().release === 'newer' && three() !== undefined;
-  const both = () => (three() ? clashes(three()!) : []);
-  const standing = () => (three() ? changedByReader(three()!).map(labelOf) : []);
+  const offer = createMemo(() => (isJoined() ? offerOf(three()!) : undefined));
+  const unchosen = () => (offer()?.clashes ?? []).filter(({ what }) => !Object.hasOwn(choices(), what));
+  /** The house as it would be; nothing while a choice is missing. */
+  const together = createMemo(() => {
+    if (!offer() || unchosen().length > 0) return undefined;
+    const keeps = Object.keys(choices()).filter((what) => choices()[what] === 'yours');
+    return merged(three()!, keeps, offer());
+  });
+  const cannot = () => {
+    const house = together();
+    return house && 'problem' in house ? house.problem : undefined;
+  };
   const says = () => [how().ofKey, ...(how().key === 'another' ? [] : [how().ofRelease])];
   createEffect(() => announce('handed-on', () => [`Signed by ${signed.signer}.`, ...says()].join(' ')));
 
@@ -52,15 +68,24 @@ export function HandedOn(props: {
     const unnoted = isNoted ? note(liveName()) : '';
     return [`${liveName()} is open: release ${release}, signed by ${signed.signer}.${unnoted}`, ...wrong].join(' '); // prettier-ignore
   };
-  const join = (): string => {
-    const { here, gaveWay } = merged(three()!, keeps());
-    const aside = changeHouseWhole(here, gaveWay);
-    const unnoted = note(here.name);
-    const wrong = problemsOfParts(here.parts);
-    const what = aside
-      ? ` What you changed and this release cannot stand together: the release holds, and your house as it was is on the shelf as “${aside}”.`
-      : '';
-    return [`${here.name} is open at release ${release}.${what}${unnoted}`, ...wrong].join(' ');
+  const join = (event: Event): void => {
+    const house = together();
+    if (!house) {
+      const left = unchosen().map(({ what }) => `“${labelOf(what)}”`);
+      return void setMissing(`Choose first which holds: ${left.join(', ')}.`);
+    }
+    if ('problem' in house) return;
+    const [before, open, known] = [three()!.yours, liveName(), keptHanded().handed];
+    const undo = () => {
+      changeHouseWhole(before);
+      keepHanded(known);
+      if (open !== before.name) openHouse(open);
+      return `${before.name} is again as it stood before release ${release}.`;
+    };
+    changeHouseWhole(house);
+    const unnoted = note(house.name);
+    const wrong = problemsOfParts(house.parts);
+    props.done(event, [`${house.name} is open at release ${release}.${unnoted}`, ...wrong].join(' '), undo);
   };
 
   return (
@@ -77,10 +102,30 @@ export function HandedOn(props: {
         <p>{how().ofRelease}</p>
       </Show>
       <Show when={how().key !== 'another' && isJoined()}>
-        <Show when={standing().length > 0}>
-          <p>What you alone changed since then stays as you have it: {standing().join(', ')}.</p>
+        <p>{offer()!.released.length > 0 ? 'The release changes:' : 'The release changes no figure.'}</p>
+        <ul>
+          <For each={offer()!.released}>{(each) => <li>{inAList(each)}</li>}</For>
+        </ul>
+        <Show when={offer()!.stays.length > 0}>
+          <p>What you alone changed stays as you have it: {offer()!.stays.map(asYours).join('; ')}.</p>
         </Show>
-        <HandedOnClashes clashes={both()} release={release} keeps={keeps()} choose={setKeeps} />
+        <HandedOnClashes
+          clashes={offer()!.clashes}
+          release={release}
+          choices={choices()}
+          choose={(what, whose) => {
+            setChoices({ ...choices(), [what]: whose });
+            setMissing('');
+          }}
+        />
+        <div aria-live="polite">
+          <Show when={missing() || cannot()}>
+            <p class="problem" id="handed-on-problem">
+              {missing() ||
+                `What you changed and this release cannot stand together. ${cannot()} ${offer()!.clashes.length > 0 ? 'Choose otherwise, or open' : 'Open'} it as another house.`}
+            </p>
+          </Show>
+        </div>
       </Show>
       <p class="actions">
         <Switch>
@@ -98,9 +143,11 @@ export function HandedOn(props: {
             </a>{' '}
           </Match>
           <Match when={isJoined()}>
-            <button type="button" onClick={(event) => props.done(event, join())}>
-              Take release {release}
-            </button>{' '}
+            <Show when={cannot() === undefined}>
+              <button type="button" onClick={join}>
+                Take release {release}
+              </button>{' '}
+            </Show>
           </Match>
           <Match when={how().release === 'first' || how().release === 'newer'}>
             <button type="button" onClick={(event) => props.done(event, open(true))}>

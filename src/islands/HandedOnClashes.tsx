@@ -1,15 +1,16 @@
-// What the reader and the release both changed, each otherwise: he chooses, one by one.
+// What the reader and the release both changed, each otherwise: he chooses, one by one, and nothing is chosen for him.
 import { For, Show } from 'solid-js';
 import { labelOf, type Clash } from '../handing/merge.ts';
+
+/** Whose holds, of each that was chosen. */
+export type Choices = Readonly<Record<string, 'yours' | 'theirs'>>;
 
 export function HandedOnClashes(props: {
   readonly clashes: readonly Clash[];
   readonly release: number;
-  /** What the reader keeps as he has it; the rest is the release's. */
-  readonly keeps: readonly string[];
-  readonly choose: (keeps: readonly string[]) => void;
+  readonly choices: Choices;
+  readonly choose: (what: string, whose: 'yours' | 'theirs') => void;
 }) {
-  const without = (what: string) => props.keeps.filter((each) => each !== what);
   return (
     <Show when={props.clashes.length > 0}>
       <p>You and the release have both changed these. Choose which holds:</p>
@@ -24,8 +25,8 @@ export function HandedOnClashes(props: {
               <input
                 type="radio"
                 name={`clash-${what}`}
-                checked={!props.keeps.includes(what)}
-                onChange={() => props.choose(without(what))}
+                checked={props.choices[what] === 'theirs'}
+                onChange={() => props.choose(what, 'theirs')}
               />
               <span>
                 Release {props.release}: {theirs}
@@ -35,8 +36,8 @@ export function HandedOnClashes(props: {
               <input
                 type="radio"
                 name={`clash-${what}`}
-                checked={props.keeps.includes(what)}
-                onChange={() => props.choose([...without(what), what])}
+                checked={props.choices[what] === 'yours'}
+                onChange={() => props.choose(what, 'yours')}
               />
               <span>Yours: {yours}</span>
             </label>

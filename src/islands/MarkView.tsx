@@ -1,10 +1,11 @@
 // What an answer was worth, what probably happened, the answer, and the full working.
-import { For, Show } from 'solid-js';
+import { Show } from 'solid-js';
 import { families } from '../exercises/families.ts';
 import type { Mark, Verdict } from '../exercises/mark.ts';
 import type { Question } from '../exercises/question.ts';
 import { answerInWords } from '../exercises/wording.ts';
 import { sources } from '../core/sources.ts';
+import { Working } from './Working.tsx';
 
 const verdictNames: Readonly<Record<Verdict, string>> = {
   unanswered: 'Not answered',
@@ -37,9 +38,7 @@ export function MarkView(props: {
         <p>
           The answer: <b class="number">{answerInWords(props.question)}</b>
         </p>
-        <ol class="steps">
-          <For each={props.question.working}>{(step) => <li>{step}</li>}</For>
-        </ol>
+        <Working question={props.question} />
         <p class="sources">Source: {props.question.sources.map((id) => sources[id].short).join('; ')}.</p>
       </Show>
     </div>

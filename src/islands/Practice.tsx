@@ -5,8 +5,15 @@ import { drawQuestion } from '../exercises/draw.ts';
 import { fetchKinds, ifHere, kindsOf } from '../exercises/kinds/later.ts';
 import { mark, type Mark } from '../exercises/mark.ts';
 import { dayNumber } from '../exercises/progress.ts';
-import { answered, loadProgress, practiceKeptAside, useProgress } from '../exercises/progress-store.ts';
+import {
+  answered,
+  loadProgress,
+  practiceKeptAside,
+  practiceSeed,
+  useProgress,
+} from '../exercises/progress-store.ts';
 import type { Question, QuestionKind } from '../exercises/question.ts';
+import { seedOf } from '../exercises/seed.ts';
 import { nextKind } from '../exercises/spacing.ts';
 import {
   formTitles,
@@ -44,13 +51,15 @@ export default function Practice(props: { readonly list: string }) {
 
   const [coming, setComing] = createSignal(true);
   const kinds = kindsOf(props.list);
+  /** A kind's place among those of its level: mixed, each browser has an order of its own; in a topic it is the book's. */
+  const place = ({ id }: QuestionKind) => (mounted() && topic() === 'all' ? seedOf(`${practiceSeed()}/${id}`) : 0); // prettier-ignore
   const pool = createMemo(() =>
     kinds
       .filter(
         (kind) =>
           (topic() === 'all' || kind.topic === topic()) && (level() === 'all' || kind.level === level()),
       )
-      .sort((a, b) => a.level - b.level),
+      .sort((a, b) => a.level - b.level || place(a) - place(b)),
   );
   const isDone = () =>
     marked() !== undefined && marked()!.verdict !== 'unanswered' && marked()!.verdict !== 'unreadable';
@@ -69,7 +78,11 @@ export default function Practice(props: { readonly list: string }) {
     while (left.length > 0) {
       const id = nextOf(left, last);
       const kind = left.find((each) => each.id === id)!;
-      const drawn = drawQuestion(kind, `practice/${today()}/${progress().answers}`, house());
+      const drawn = drawQuestion(
+        kind,
+        `practice/${practiceSeed()}/${today()}/${progress().answers}`,
+        house(),
+      );
       if (drawn) return drawn;
       left = left.filter((each) => each !== kind);
     }

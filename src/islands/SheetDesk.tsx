@@ -280,6 +280,11 @@ export default function SheetDesk(props: { readonly list: string }) {
             const made = await settle();
             return made && sheetLink(made);
           }}
+          versions={sheet().versions}
+          linkOfFirst={(versions) => {
+            const { notes, ...made } = whole()!;
+            return sheetLink({ ...made, versions, ...(notes && { notes: notes.slice(0, versions) }) });
+          }}
           addressOf={addressOf}
         />
       </section>

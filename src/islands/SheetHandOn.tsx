@@ -10,12 +10,20 @@ import type { Code } from './qr.ts';
 import { saveFile } from './save-file.ts';
 import { today } from './today.ts';
 
+const mostThatFit = (most: number) =>
+  most === 0
+    ? 'Not even one version of these questions fits: choose fewer questions.'
+    : `${most} ${most === 1 ? 'version of these questions fits' : 'versions of these questions fit'}: choose no more, or fewer questions.`;
+
 export function SheetHandOn(props: {
   /** What the sheet is called: its mark. */
   readonly mark: string;
   readonly isReady: boolean;
   /** The end of its address, once it is made. */
   readonly link: () => Promise<string | undefined>;
+  readonly versions: number;
+  /** The end of the address of the same sheet with its first versions alone, once it is made. */
+  readonly linkOfFirst: (versions: number) => string;
   readonly addressOf: (link: string) => string;
 }) {
   const [code, setCode] = createSignal<Code>();
@@ -27,13 +35,14 @@ export function SheetHandOn(props: {
     const link = await props.link();
     if (link === undefined) return;
     const address = props.addressOf(link);
-    const { codeOf } = await import('./qr.ts');
+    const { codeOf, fitsPicture } = await import('./qr.ts');
     const made = codeOf(address);
     setCode(made);
+    if (made) return void setSaid('');
+    let most = props.versions - 1;
+    while (most > 0 && !fitsPicture(props.addressOf(props.linkOfFirst(most)))) most--;
     setSaid(
-      made
-        ? ''
-        : `The link has ${address.length} characters, too many for a picture that a phone reads: choose fewer versions or questions, or hand it on in a file.`,
+      `The link has ${address.length} characters, too many for a picture that a phone reads. ${mostThatFit(most)} Or hand it on in a file.`,
     );
   };
   const save = async () => {

@@ -7,6 +7,7 @@ import { book } from '../house/book.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { allowedBy, answerInWords, askFor } from '../exercises/wording.ts';
 import { Chart } from './Chart.tsx';
+import { Working } from './Working.tsx';
 
 export type Part = 'questions' | 'answers' | 'key';
 const partNames: Readonly<Record<Part, string>> = {
@@ -78,9 +79,7 @@ function Questions(props: { readonly part: Part; readonly questions: readonly Qu
               <p>
                 Answer: <b class="number">{answerInWords(question)}</b>
               </p>
-              <ol class="steps">
-                <For each={question.working}>{(step) => <li>{step}</li>}</For>
-              </ol>
+              <Working question={question} />
             </Show>
           </li>
         )}

@@ -12,9 +12,13 @@ export interface Code {
   readonly path: string;
 }
 
+/** True when an address goes into one picture. */
+export const fitsPicture = (address: string): boolean =>
+  new TextEncoder().encode(address).length <= MOST_BYTES;
+
 /** The picture of an address; undefined when it would be too dense. */
 export function codeOf(address: string): Code | undefined {
-  if (new TextEncoder().encode(address).length > MOST_BYTES) return undefined;
+  if (!fitsPicture(address)) return undefined;
   const { data, size, version } = encode(address, { ecc: 'M', border: QUIET });
   const rows = data.map((row, y) =>
     [

@@ -84,10 +84,28 @@ test('releases go from an owner to a guide, who is two behind, keeps what he cha
   await expect(panel).toContainText('Signed with the same key as the Sallowby that you opened before.');
   await expect(panel).toContainText('You have release 1: you are two releases behind.');
   await expect(panel).toContainText(
-    'What you alone changed since then stays as you have it: Bottling strength.',
+    /What you alone changed stays as you have it: Bottling strength, 48\.0\s%\svol\./,
   );
+  for (const each of [
+    /Heart ends at: 62.* → 60/,
+    /Years in wood: 12.* → 14/,
+    /Share of barrels.*: 75.* → 60/,
+  ])
+    await expect(panel.locator('li').filter({ hasText: each })).toHaveCount(1);
   await expect(panel.locator('fieldset')).toHaveCount(1);
   await expect(panel.locator('legend')).toContainText(/Heart ends at, was 62/);
+  await expect(panel.locator('input:checked')).toHaveCount(0);
+  const stood = await keptHouse(guide);
+  await button(guide, 'Take release 3').click();
+  await expect(panel.locator('.problem')).toHaveText('Choose first which holds: “Heart ends at”.');
+  expect(await keptHouse(guide)).toBe(stood);
+  await panel.getByLabel(/^Release 3: 60/).check();
+  await button(guide, 'Take release 3').click();
+  await button(guide, 'Undo').click();
+  await expect(said(guide)).toHaveText('Sallowby is again as it stood before release 3.');
+  await expect(said(guide)).toBeFocused();
+  expect(JSON.parse(await keptHouse(guide))).toEqual(JSON.parse(stood));
+  await give(guide, third);
   await panel.getByLabel(/^Yours: 61/).check();
   await button(guide, 'Take release 3').click();
   await expect(said(guide)).toHaveText('Sallowby is open at release 3.');
@@ -234,8 +252,13 @@ test('a sheet goes to a phone by its picture, and in a file that its trainer has
   await expect(page.locator('#hand-on-release')).toBeVisible();
   await open(page, '/sheets/');
   await button(page, 'Show the link as a picture').click();
-  await expect(page.locator('.sheet-desk [role=status]').last()).toContainText(/The link has \d+ characters, too many/); // ten questions for twelve
-  await page.locator('#sheet-versions').fill('4');
+  await expect(page.locator('.sheet-desk [role=status]').last()).toContainText(/The link has \d+ characters, too many .* \d+ versions of these questions fit/); // ten questions for twelve
+  const said = await page.locator('.sheet-desk [role=status]').last().innerText();
+  const most = Number(/(\d+) versions of these/.exec(said)![1]);
+  await page.locator('#sheet-versions').fill(String(most + 1));
+  await button(page, 'Show the link as a picture').click();
+  await expect(page.locator('.sheet-desk [role=status]').last()).toContainText(`${most} versions of these questions fit`);
+  await page.locator('#sheet-versions').fill(String(most));
   await button(page, 'Show the link as a picture').click();
   const address = (await scanned(page.locator('.qr svg'), browser))!;
   expect(new URL(address).pathname).toBe('/sheet/');

@@ -9,9 +9,11 @@ import { notesText, readNotes } from '../../src/exercises/notes.ts';
 import { readSheetLink, sheetLink } from '../../src/exercises/sheet-link.ts';
 import { fixed, questionsOf, type Worksheet } from '../../src/exercises/worksheet.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
+import { formTitles } from '../../src/exercises/topics.ts';
 import { open, watch } from './pages.ts';
 
 const KEY = 'malt-spirit-handbook/practice';
+const SEED = 'fixed'; // what these tests keep as the browser's own
 const marks = (page: Page) => page.locator('.mark-of');
 
 /** The question on the practice page, drawn again from the same kinds and the same seed. */
@@ -23,7 +25,7 @@ async function asked(page: Page, topic: string, answers: number): Promise<Questi
   });
   const drawn = kinds
     .filter((kind) => kind.topic === topic)
-    .map((kind) => drawQuestion(kind, `practice/${day}/${answers}`, builtInHouse));
+    .map((kind) => drawQuestion(kind, `practice/${SEED}/${day}/${answers}`, builtInHouse));
   const found = drawn.find((question) => question?.prompt === prompt);
   if (!found) throw new Error(`No kind draws: ${prompt}`);
   return found;
@@ -44,6 +46,39 @@ async function answer(page: Page, id: string, question: Question, text: string):
       .nth(text.charCodeAt(0) - 65)
       .click();
 }
+
+test.beforeEach(({ page }) =>
+  page.addInitScript((seed) => localStorage.setItem('malt-spirit-handbook/practice-seed', seed), SEED),
+);
+
+test('another browser is asked with other numbers, and one browser goes on where it was', async ({
+  browser,
+}) => {
+  const prompts: string[] = [];
+  for (let i = 0; i < 3; i++) {
+    const page = await (await browser.newContext({ serviceWorkers: 'block' })).newPage();
+    await open(page, '/practice/');
+    const prompt = page.locator('.question .prompt');
+    const first = await prompt.innerText();
+    await page.reload();
+    await expect(prompt).toHaveText(first);
+    prompts.push(first);
+    await page.context().close();
+  }
+  expect(new Set(prompts).size).toBeGreaterThan(1); // three alike by chance: once in hundreds
+});
+
+test('the steps of an order are numbered once', async ({ page }) => {
+  await open(page, '/sheets/');
+  for (const form of ['calculation', 'estimate', 'curve', 'impossible', 'judgement'] as const) {
+    const tick = page.locator('fieldset .tick', { hasText: formTitles[form] }).locator('input');
+    await tick.uncheck();
+  }
+  await page.getByLabel('Show the answers').check();
+  const steps = page.locator('.preview .steps').first();
+  await expect(steps.locator('li').first()).toHaveText(/^1\. \D/);
+  expect(await steps.evaluate((list) => getComputedStyle(list).listStyleType)).toBe('none');
+});
 
 test('an answer is marked, a mistake is named, and the full working follows', async ({ page }) => {
   const wrong = watch(page);

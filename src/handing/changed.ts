@@ -1,0 +1,87 @@
+// What a person changed in a house, told from what only gave way to it; and the same changes put into another house.
+import type { House } from '../core/line/house.ts';
+import { waysOf } from '../core/line/change.ts';
+import { line } from '../core/line/line.ts';
+import { isRefusal } from '../core/refusal.ts';
+import type { WholeHouse } from '../house/codec.ts';
+import { enter } from '../house/entering.ts';
+import { figureNames, type FigureName } from '../house/figures.ts';
+import { knownOf } from '../house/parts/known.ts';
+
+/** The figures that move others or give way to them, in the order in which they are put in. */
+const moving: readonly FigureName[] = ['maltMoisture', 'solubleExtract', 'maltPerMash', 'wortVolume', 'originalGravity', 'fermentability', 'finalGravity']; // prettier-ignore
+/** Those that may give way, the likeliest first. */
+const yielding: readonly FigureName[] = ['finalGravity', 'originalGravity', 'wortVolume', 'solubleExtract', 'maltPerMash']; // prettier-ignore
+/** What may be spared in turn, so that another than the usual figure gives way. */
+const sparings: readonly (readonly FigureName[])[] = [[], ['originalGravity'], ['maltPerMash'], ['wortVolume']]; // prettier-ignore
+
+/** What a person changed. */
+export interface Changes {
+  readonly figures: readonly FigureName[];
+  /** What did not give way to them, where the usual figure would have. */
+  readonly spared: readonly FigureName[];
+}
+
+/** Figures as `enter` wants them: given, so that they do not move. */
+const fixed = (names: readonly FigureName[]) => ({ given: Object.fromEntries(names.map((name) => [name, 'set' as const])), counted: {} }); // prettier-ignore
+
+/**
+ * A house with some figures as they are in another, one by one, each moving what gives way to it as if it were typed; or a
+ * sentence why it cannot be so. What is `held` does not move; what is `spared` moves only where nothing else can.
+ */
+export function putInto(
+  house: House,
+  { figures, spared }: Changes,
+  like: House,
+  held: readonly FigureName[],
+): House | { readonly problem: string } {
+  const alone = figures.filter((figure) => !moving.includes(figure));
+  let now: House = { ...house, ...Object.fromEntries(alone.map((figure) => [figure, like[figure]])) };
+  let still = held;
+  for (const figure of moving.filter((each) => figures.includes(each))) {
+    const all = [...still, ...spared];
+    const isFree = waysOf(figure).some((way) => !all.includes(way));
+    const entered = enter(now, figure, like[figure], fixed(isFree ? all : still));
+    if ('problem' in entered) return entered;
+    now = entered.house;
+    still = [...still, figure];
+  }
+  const result = line(now);
+  return isRefusal(result) ? { problem: result.refused } : now;
+}
+
+const SAME = 1e-6; // of a figure: what finding a gravity again can differ by; what is typed differs by more
+const TYPED = 9; // characters of a figure that a person types, at most; what is reckoned has about 16
+const isAlike = (a: unknown, b: unknown) =>
+  a === b || (typeof a === 'number' && typeof b === 'number' && Math.abs(a - b) <= SAME * Math.abs(b));
+
+/** How far a figure that differs is to be taken for given: 0 is one that nobody gave. */
+function givenness(figure: FigureName, from: WholeHouse, to: WholeHouse): number {
+  const isGiven = (of: WholeHouse) => figure in knownOf(of).given;
+  if (!isGiven(to)) return 0;
+  if (!isGiven(from)) return 3;
+  return String(to.house[figure]).length > TYPED ? 1 : 2;
+}
+
+/** What a person changed from one state of a house to another. A figure that the other changes move to where it stands merely gave way. */
+export function changesOf(from: WholeHouse, to: WholeHouse): Changes {
+  const spares = (figures: readonly FigureName[]) =>
+    sparings.find((spared) => {
+      const again = putInto(from.house, { figures, spared }, to.house, []);
+      return !('problem' in again) && figureNames.every((each) => isAlike(again[each], to.house[each]));
+    });
+  let changes: Changes = {
+    figures: figureNames.filter((figure) => from.house[figure] !== to.house[figure]),
+    spared: [],
+  };
+  const inDoubt = yielding
+    .filter((figure) => changes.figures.includes(figure))
+    .sort((a, b) => givenness(a, from, to) - givenness(b, from, to));
+  for (const figure of inDoubt)
+    for (const gone of [[figure, 'finalGravity'], [figure]]) {
+      const figures = changes.figures.filter((each) => !gone.includes(each));
+      const spared = figures.length < changes.figures.length ? spares(figures) : undefined;
+      if (spared) changes = { figures, spared };
+    }
+  return changes;
+}
