@@ -42,7 +42,8 @@ describe.each([
     for (const { what, was, now } of rows) {
       expect(now, what).not.toBe(was);
       expect(was.split('.')[1]?.match(/^\d+/)?.[0].length ?? 0, `${what} ${was}`).toBeLessThanOrEqual(2);
-      if (number(was) >= 1000 && Math.abs(number(now) - number(was)) >= 1) expect(was, what).not.toContain('.');
+      if (number(was) >= 1000 && Math.abs(number(now) - number(was)) >= 1)
+        expect(was, what).not.toContain('.');
     }
   });
 
