@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { changeHouse } from '../../src/core/line/change.ts';
 import type { House } from '../../src/core/line/house.ts';
 import { line } from '../../src/core/line/line.ts';
+import { count } from '../../src/core/quantity.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { movedBetween } from '../../src/house/moved.ts';
@@ -15,11 +16,11 @@ const run = (house: House) => {
   return made;
 };
 const changed = (house: House, figure: 'heartEnd' | 'maltPerMash', value: number) => {
-  const made = changeHouse(house, figure, value);
+  const made = changeHouse(house, figure, value as never);
   if (isRefusal(made)) throw new Error(made.refused);
   return made.house;
 };
-const large: House = { ...changed(builtInHouse, 'maltPerMash', 6500), mashesPerWeek: 18 };
+const large: House = { ...changed(builtInHouse, 'maltPerMash', 6500), mashesPerWeek: count(18) };
 const number = (text: string) => Number(text.replaceAll(',', '').split(' ')[0]);
 
 describe.each([
