@@ -54,4 +54,9 @@ const glossary = defineCollection({
   }),
 });
 
-export const collections = { chapters, cautions, glossary };
+const searchWords = defineCollection({
+  loader: file('./content/search-words.yaml'),
+  schema: z.object({ asked: z.array(z.string()).min(1) }),
+});
+
+export const collections = { chapters, cautions, glossary, searchWords };

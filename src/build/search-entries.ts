@@ -1,8 +1,13 @@
 // Everything that the book can be searched for: sections, terms, calculators, questions; gathered when the site is built.
 import type { MarkdownHeading } from 'astro';
 import { calculators } from '../calculators/index.ts';
+import type { Pace } from '../core/line/ledger.ts';
 import { kinds } from '../exercises/kinds/index.ts';
 import { topicTitles } from '../exercises/topics.ts';
+import { withoutUnit } from '../house/bare.ts';
+import { conditions, isCondition } from '../house/conditions.ts';
+import { builtInLine } from '../house/line-of.ts';
+import { figureText } from '../house/prose.ts';
 
 export interface SearchEntry {
   readonly id: number;
@@ -12,6 +17,15 @@ export interface SearchEntry {
   /** Address from the root of the site. */
   readonly at: string;
   readonly text: string;
+  /** Other words for what its title and its text speak of. */
+  readonly called: string;
+  readonly also: string;
+}
+
+/** A word of the book, and what readers ask for in its place. */
+interface SearchWord {
+  readonly word: string;
+  readonly asked: readonly string[];
 }
 
 /** A page of a chapter; `at` from the root of the site. */
@@ -27,18 +41,57 @@ interface Term {
   readonly term: string;
   readonly says: string;
 }
-type Found = Omit<SearchEntry, 'id'>;
+type Found = Omit<SearchEntry, 'id' | 'called' | 'also'>;
 
-/** MDX as plain words, without its components and formulas. */
+/** An attribute of a component, as it is written. */
+const attribute = (of: string, tag: string): string | undefined =>
+  new RegExp(`\\b${of}=["{]([^"}]*)["}]`).exec(tag)?.[1];
+
+/** A figure as the built-in house has it. */
+function figureOf(tag: string): string {
+  const digits = attribute('digits', tag);
+  const per = attribute('per', tag) as Pace | undefined;
+  const text = figureText(builtInLine(), attribute('of', tag)!, per, digits ? Number(digits) : undefined);
+  return / bare\b/.test(tag) ? withoutUnit(text) : text;
+}
+
+/** A sentence that hangs on the house, or nothing where it is not true of the built-in one. */
+function whenTrue(tag: string, told: string): string {
+  const is = attribute('is', tag);
+  return isCondition(is) && conditions[is](builtInLine()) ? told : '';
+}
+
+/** A row of a table: what it is about, and what is said of it. */
+function rowOf(row: string): string {
+  const [about, ...said] = row.split('|').flatMap((cell) => cell.trim() || []);
+  const told = [about, said.join('; ')].filter(Boolean).join(': ');
+  return /[.?!]$/.test(told) ? told : `${told}.`;
+}
+
+/** MDX as plain words with the built-in house’s figures, without components, formulas, heads of tables and marks. */
 export const plainWords = (mdx: string): string =>
   mdx
-    .replace(/<Figure[^>]*>/g, '…')
+    .replace(/<When([^>]*)>([^]*?)<\/When>/g, (_, tag: string, told: string) => whenTrue(tag, told))
+    .replace(/<Figure([^>]*)>/g, (_, tag: string) => figureOf(tag))
+    .replace(/<Source[^>]*>/g, '')
     .replace(/<[^>]*>/g, ' ')
-    .replace(/\$\$?[^$]*\$\$?/g, ' ')
+    .replace(/\$\$[^$]*\$\$/g, ' ')
+    .replace(/\$([^$\n]*)\$/g, (_, formula: string) => (/^\w+$/.test(formula) ? formula : ' '))
     .replace(/\[([^\]]+)\]\([^)]*\)/g, '$1')
-    .replace(/[*_`|#]|^\s*[-:]+\s*$/gm, ' ')
+    .replace(/^.*\n\s*\|[-:| ]+\|\s*$/gm, '')
+    .replace(/^\s*\|(.*)\|\s*$/gm, (_, row: string) => rowOf(row))
+    .replace(/^\s*(?:[-*>]|\d+\.)\s+/gm, '')
+    .replace(/[*_`|#]/g, ' ')
     .replace(/\s+/g, ' ')
+    .replace(/ (?=[,.;:?!)])/g, '')
     .trim();
+
+/** What else readers call that which a text speaks of. */
+const othersFor = (words: readonly SearchWord[], text: string): string =>
+  words
+    .filter(({ word }) => new RegExp(`\\b${word}s?\\b`, 'i').test(text))
+    .flatMap(({ asked }) => asked)
+    .join(' ');
 
 function sectionsOf({ at, title, body, headings }: Chapter): Found[] {
   const slugs = headings.filter(({ depth }) => depth === 2 || depth === 3);
@@ -71,7 +124,11 @@ const calculatorsFound = (): Found[] =>
   }));
 
 /** All that can be found, in a steady order. */
-export function searchEntries(chapters: readonly Chapter[], terms: readonly Term[]): readonly SearchEntry[] {
+export function searchEntries(
+  chapters: readonly Chapter[],
+  terms: readonly Term[],
+  words: readonly SearchWord[],
+): readonly SearchEntry[] {
   const found: Found[] = [
     ...chapters.flatMap(sectionsOf),
     ...calculatorsFound(),
@@ -83,5 +140,10 @@ export function searchEntries(chapters: readonly Chapter[], terms: readonly Term
       text: '',
     })),
   ];
-  return found.map((entry, id) => ({ id, ...entry }));
+  return found.map((entry, id) => ({
+    id,
+    ...entry,
+    called: othersFor(words, entry.title),
+    also: othersFor(words, entry.text),
+  }));
 }

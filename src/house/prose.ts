@@ -29,7 +29,11 @@ export function kindOfFigure(path: string): { kind: KindName; amount: boolean } 
 }
 
 const HAIR = 1e-9; // part of a count: rounding must not take the last one, nor add one
-const FEW = 10; // things: below so many a mean keeps its decimals
+/** Things: below so many a mean keeps its decimals. */
+export const FEW = 10;
+
+/** Which way a count goes to whole things; undefined for what is not counted. */
+export const countsWhole = (path: string): 'up' | 'down' | undefined => lineFigures.get(path)?.whole;
 
 /** A count as whole things, where the table of figures says how. */
 export function wholeOf(path: string, mean: number): number {

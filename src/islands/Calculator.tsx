@@ -16,6 +16,7 @@ import {
 } from '../calculators/define.ts';
 import { propagate, type PlusMinus } from '../calculators/uncertainty.ts';
 import { asShown } from '../core/format.ts';
+import { keepTogether } from '../core/keep-together.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { builtInHouse } from '../house/figures.ts';
 import { figureValue } from '../house/prose.ts';
@@ -189,7 +190,7 @@ export function Calculator(props: CalculatorProps) {
         <Show when={answer().trouble}>
           <p class="problem">{answer().trouble}</p>
         </Show>
-        <Show when={remark()}>{(said) => <p class="remark">{said()}</p>}</Show>
+        <Show when={remark()}>{(said) => <p class="remark">{keepTogether(said())}</p>}</Show>
       </div>
       <Show when={chart()}>{(drawn) => <Chart of={drawn()} opened={opened()} />}</Show>
       <details class="working">

@@ -196,7 +196,7 @@ function About(props: AboutProps) {
               <p>
                 {consequence().refused
                   ? `At ${consequence().step} the house would not run: ${consequence().refused}`
-                  : `At ${consequence().step} instead, none of the main figures changes.`}
+                  : `At ${consequence().step} instead, none of the main figures changes by a thousandth.`}
               </p>
             }
           >

@@ -1,6 +1,6 @@
 // The house's spirit held against legal definitions, point by point.
 import { createMemo, createSignal, For } from 'solid-js';
-import { formatCount, formatNumber as n } from '../core/format.ts';
+import { format, formatCount, formatNumber as n } from '../core/format.ts';
 import { countries, judge, type Claim } from '../core/law/claim.ts';
 import { definitions } from '../core/law/definitions.ts';
 import { dayInWords } from '../core/law/reading.ts';
@@ -70,9 +70,10 @@ export default function LawCheck(props: {
     <section ref={island} class="calculator law-check" aria-labelledby="law-check-title">
       <h3 id="law-check-title">Would this spirit qualify?</h3>
       <p class="purpose">
-        {name()} collects its heart at {n(facts().distilledAt, 1)} % vol, fills at {n(facts().filledAt, 1)} %
-        vol into casks of up to {n(facts().largestCask, 0)} L, keeps them {formatCount(facts().years, 'year')}{' '}
-        and bottles at {n(facts().bottledAt, 1)} % vol. Say the rest:
+        {name()} collects its heart at {format(facts().distilledAt, 'strength', 1)}, fills at{' '}
+        {format(facts().filledAt, 'strength', 1)} into casks of up to {n(facts().largestCask, 0)} L, keeps
+        them {formatCount(facts().years, 'year')} and bottles at {format(facts().bottledAt, 'strength', 1)}.
+        Say the rest:
       </p>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <For each={Object.keys(questions) as Question[]}>

@@ -1,5 +1,6 @@
 // What an answer was worth, what probably happened, the answer, and the full working.
 import { Show } from 'solid-js';
+import { keepTogether } from '../core/keep-together.ts';
 import { families } from '../exercises/families.ts';
 import type { Mark, Verdict } from '../exercises/mark.ts';
 import type { Question } from '../exercises/question.ts';
@@ -29,7 +30,8 @@ export function MarkView(props: {
   return (
     <div class="mark-of" data-verdict={props.mark.verdict}>
       <p class="verdict">
-        <b>{verdictNames[props.mark.verdict]}.</b> {props.mark.say.replace(/^(Right|Not answered)\.\s*/, '')}
+        <b>{verdictNames[props.mark.verdict]}.</b>{' '}
+        {keepTogether(props.mark.say.replace(/^(Right|Not answered|That is not it)\.\s*/, ''))}
       </p>
       <Show when={familyName()}>
         <p class="family">A common mistake: {familyName()}.</p>

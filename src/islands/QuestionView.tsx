@@ -1,5 +1,6 @@
 // A question with the way to answer it: a field for a number, letters to choose or to put in order.
 import { For, Match, Show, Switch } from 'solid-js';
+import { keepTogether } from '../core/keep-together.ts';
 import { letter } from '../exercises/mark.ts';
 import {
   isChoiceQuestion,
@@ -29,7 +30,7 @@ export function QuestionView(props: QuestionViewProps) {
   return (
     <div class="question">
       <p class="prompt" id={`${props.id}-prompt`}>
-        {props.question.prompt}
+        {keepTogether(props.question.prompt)}
       </p>
       <Switch>
         <Match when={isNumberQuestion(props.question) && props.question}>
@@ -86,7 +87,7 @@ function ChoiceAnswer(props: QuestionViewProps<ChoiceQuestion>) {
               onChange={() => props.onAnswer(letter(i()))}
             />
             <span>
-              <b>{letter(i())}</b> {option.text}
+              <b>{letter(i())}</b> {keepTogether(option.text)}
             </span>
           </label>
         )}

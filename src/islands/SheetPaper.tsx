@@ -1,6 +1,7 @@
 // One version of a sheet as it is printed: the questions, the answers with working, or the marking key.
 import { For, Show } from 'solid-js';
 import { kinds } from '../core/kinds.ts';
+import { keepTogether } from '../core/keep-together.ts';
 import { letter } from '../exercises/mark.ts';
 import { isChoiceQuestion, isNumberQuestion, isOrderQuestion, type Question } from '../exercises/question.ts';
 import { book } from '../house/book.ts';
@@ -57,7 +58,7 @@ function Questions(props: { readonly part: Part; readonly questions: readonly Qu
             <p class="about">
               {topicTitles[question.topic]}, level {question.level}
             </p>
-            <p class="prompt">{question.prompt}</p>
+            <p class="prompt">{keepTogether(question.prompt)}</p>
             <Show when={isNumberQuestion(question) && question.curve}>
               {(curve) => <Chart of={curve()} opened={curve()} />}
             </Show>
@@ -94,7 +95,7 @@ function Lettered(props: { readonly of: readonly string[] }) {
       <For each={props.of}>
         {(text, i) => (
           <li>
-            <b>{letter(i())}</b> {text}
+            <b>{letter(i())}</b> {keepTogether(text)}
           </li>
         )}
       </For>

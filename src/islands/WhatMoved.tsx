@@ -1,5 +1,6 @@
 // Beside a figure of the house that was just changed: what gave way to it, what else could, and what it moved.
 import { createMemo, For, Show } from 'solid-js';
+import { keepTogether } from '../core/keep-together.ts';
 import { ledger, type Station } from '../core/line/ledger.ts';
 import type { Parts } from '../core/distilling/cuts.ts';
 import { nextRun } from '../core/line/next-run.ts';
@@ -124,7 +125,8 @@ export function WhatMoved(props: {
   );
 }
 
-const portion = ({ volume, strength }: Portion) => `${n(volume, 0)} L at ${n(strength, 1)} % vol`;
+const portion = ({ volume, strength }: Portion) =>
+  keepTogether(`${n(volume, 0)} L at ${n(strength, 1)} % vol`);
 const twoParts = ({ heart, feints }: Pick<Parts<Portion>, 'heart' | 'feints'>) => `heart ${portion(heart)}, feints ${portion(feints)}`; // prettier-ignore
 
 function MovedTable(props: {

@@ -10,7 +10,7 @@ export type HandleId = 'malt' | 'gravity' | 'heart-begins' | 'heart-ends' | 'yea
 export interface LineHandle {
   readonly id: HandleId;
   readonly figure: NumberName;
-  /** In full, for those who hear it, and short, beside the vessel. */
+  /** In full, for those who hear it, with what is seen in it; and short, beside the vessel. */
   readonly label: string;
   readonly short: string;
   /** The figure as printed beside the vessel, and in words. */
@@ -40,6 +40,12 @@ const rails = {
   yearsInWood: { ends: [0, 30], press: 1, drag: 1 },
   alcoholLoss: { ends: [0, 6], press: 0.1, drag: 0.1 },
 } as const satisfies Partial<Record<NumberName, Rail>>;
+
+/** What is heard of a handle: what is seen beside it, so that it can be called by that, and its name in full. */
+const heard = (short: string, label: string): string =>
+  label.toLowerCase().includes(short.toLowerCase())
+    ? label
+    : `${short}: ${label[0]!.toLowerCase()}${label.slice(1)}`;
 
 const tidy = (value: number) => Number(value.toFixed(6));
 
@@ -75,7 +81,7 @@ export function lineHandles(line: Line, was: Line, is: Line): readonly LineHandl
     return {
       id,
       figure,
-      label,
+      label: heard(short, label),
       short,
       shows,
       says: said ?? shows,

@@ -28,7 +28,10 @@ export async function GET(): Promise<Response> {
     term: data.term,
     says: data.says,
   }));
+  const words = (await getCollection('searchWords')).map(({ id, data }) => ({ word: id, asked: data.asked }));
   const index = new MiniSearch(searchOptions);
-  index.addAll(searchEntries(read, terms).map((entry) => ({ ...entry, opening: opening(entry.text) })));
+  index.addAll(
+    searchEntries(read, terms, words).map((entry) => ({ ...entry, opening: opening(entry.text) })),
+  );
   return new Response(JSON.stringify(index));
 }

@@ -103,3 +103,10 @@ test('vessels are as full as their volumes: twice the charge, twice as high; a c
   expect(cask(1)).toBeLessThan(0.98); // the dry wood has drunk 2 % of it
   expect(cask(20)).toBeLessThan(cask(10));
 });
+
+test('what is heard of a handle has in it what is seen beside it', () => {
+  const built = changed({})!;
+  const handles = lineHandles(built, built, built);
+  expect(handles).toHaveLength(6);
+  for (const { label, short } of handles) expect(label.toLowerCase()).toContain(short.toLowerCase());
+});

@@ -1,6 +1,7 @@
 // Practice from the first question to a record to sign; sheets from a trainer's desk to the table of results.
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
+import { keepTogether } from '../../src/core/keep-together.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
 import { keyOf } from '../../src/exercises/mark.ts';
@@ -26,7 +27,7 @@ async function asked(page: Page, topic: string, answers: number): Promise<Questi
   const drawn = kinds
     .filter((kind) => kind.topic === topic)
     .map((kind) => drawQuestion(kind, `practice/${SEED}/${day}/${answers}`, builtInHouse));
-  const found = drawn.find((question) => question?.prompt === prompt);
+  const found = drawn.find((question) => question && keepTogether(question.prompt) === prompt);
   if (!found) throw new Error(`No kind draws: ${prompt}`);
   return found;
 }
