@@ -13,6 +13,7 @@ const files: Readonly<Record<string, readonly string[]>> = {
     'build/island.ts',
     'islands/at-hand.ts',
     'islands/plot.ts',
+    'core/keep-together.ts',
   ],
   ledger: ['islands/Ledger.tsx'],
   chart: ['islands/Chart.tsx', 'calculators/define.ts'],

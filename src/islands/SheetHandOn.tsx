@@ -1,11 +1,6 @@
 // A sheet from one screen to another: its link as a picture of code, and in a file that its trainer has signed.
-import { createEffect, createSignal, on, Show } from 'solid-js';
-import { fileText } from '../handing/envelope.ts';
-import { keepKey, keptKey } from '../handing/handing-store.ts';
-import { lastRelease, thingOf, withReleased } from '../handing/own-key.ts';
-import { canSign, signed } from '../handing/signing.ts';
+import { createEffect, createSignal, lazy, on, Show } from 'solid-js';
 import { fileNameOf } from './file-name.ts';
-import QrPicture from './QrPicture.tsx';
 import type { Code } from './qr.ts';
 import { saveFile } from './save-file.ts';
 import { today } from './today.ts';
@@ -14,6 +9,9 @@ const mostThatFit = (most: number) =>
   most === 0
     ? 'Not even one version of these questions fits: choose fewer questions.'
     : `${most} ${most === 1 ? 'version of these questions fits' : 'versions of these questions fit'}: choose no more, or fewer questions.`;
+
+const NOT_COME = 'A part of the book did not come; load the page again, and the sheet is as it was.';
+const QrPicture = lazy(() => import('./QrPicture.tsx'));
 
 export function SheetHandOn(props: {
   /** What the sheet is called: its mark. */
@@ -35,7 +33,7 @@ export function SheetHandOn(props: {
     const link = await props.link();
     if (link === undefined) return;
     const address = props.addressOf(link);
-    const { codeOf, fitsPicture } = await import('./qr.ts');
+    const [{ codeOf, fitsPicture }] = await Promise.all([import('./qr.ts'), QrPicture.preload()]);
     const made = codeOf(address);
     setCode(made);
     if (made) return void setSaid('');
@@ -46,6 +44,13 @@ export function SheetHandOn(props: {
     );
   };
   const save = async () => {
+    const [{ fileText }, { keepKey, keptKey }, { lastRelease, thingOf, withReleased }, { canSign, signed }] =
+      await Promise.all([
+        import('../handing/envelope.ts'),
+        import('../handing/handing-store.ts'),
+        import('../handing/own-key.ts'),
+        import('../handing/signing.ts'),
+      ]);
     const { own } = keptKey();
     if (!own || !canSign())
       return void setSaid('You have no key in this browser: make one on the page “Hand your house on”.');
@@ -65,10 +70,18 @@ export function SheetHandOn(props: {
   return (
     <>
       <p class="actions">
-        <button type="button" disabled={!props.isReady} onClick={() => void show()}>
+        <button
+          type="button"
+          disabled={!props.isReady}
+          onClick={() => void show().catch(() => setSaid(NOT_COME))}
+        >
           Show the link as a picture
         </button>
-        <button type="button" disabled={!props.isReady} onClick={() => void save()}>
+        <button
+          type="button"
+          disabled={!props.isReady}
+          onClick={() => void save().catch(() => setSaid(NOT_COME))}
+        >
           Save the link in a signed file
         </button>
       </p>
