@@ -54,6 +54,61 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
       await expect(page.locator('.shelf li').first()).toBeVisible();
     },
   ],
+  HouseProgress: [
+    'house/',
+    async (page) => {
+      await page.locator('#house-name').fill('Sallowby');
+      await page.locator('#house-name').press('Tab');
+      await expect(page.locator('.progress')).toContainText('You have given 0 of');
+    },
+  ],
+  HouseSheet: ['house/', (page) => change(page, '#house-heartEnd', '60.5', '.house-sheet', /60\.5/)],
+  HandOn: [
+    'house/hand-on/',
+    async (page) => {
+      await page.locator('#hand-on-signer').fill('Ann');
+      await button(page, 'Make my key').click();
+      await expect(page.locator('.fingerprint').first()).toHaveText(/\d{4}/);
+    },
+  ],
+  FactsDesk: [
+    'house/facts/',
+    (page) => change(page, '#fact-water', 'Our water is from the town main', '.fact-sheet', /town main/),
+  ],
+  ChangesDesk: [
+    'house/changes/',
+    async (page) => {
+      await page.locator('#version-name').fill('Before the mill');
+      await button(page, 'Put it down').click();
+      await expect(page.locator('main')).toContainText('Before the mill');
+    },
+  ],
+  PlantDesk: [
+    'house/plant/',
+    async (page) => {
+      await page.locator('#plant-scheme').selectOption('thrice');
+      await expect(page.locator('.plant-says')).toContainText('a third distillation needs one');
+    },
+  ],
+  WeekDesk: ['house/week/', (page) => change(page, '#week-mashes', '20', '.week', /this is that week/)],
+  PeriodDesk: [
+    'house/period/',
+    async (page) => {
+      await page.getByText('Stands there now').click();
+      await page.locator('#period-closing-wash-volume').fill('-5');
+      await expect(page.locator('#period-closing-wash-volume-problem')).toContainText('“-5” was given');
+    },
+  ],
+  StockDesk: [
+    'house/stock/',
+    async (page) => {
+      await page.locator('#group-add').click();
+      await page.locator('#group-casks').fill('many');
+      await page.locator('#group-casks').press('Enter');
+      await expect(page.locator('#group-casks-problem')).toContainText('“many” was given');
+    },
+  ],
+  MaltsDesk: ['house/malts/', (page) => change(page, '#grist-1-name', 'A trial of peat', 'main', /peat/)],
   Visit: [
     `house/${thornwath}`,
     async (page) => {
