@@ -96,9 +96,6 @@ export default function WeekDesk() {
       <Troubles />
       <div class="plant-says">
         <For each={says()}>{(sentence) => <p>{sentence}</p>}</For>
-        <p>
-          <a href="/house/plant/">Stills and vessels</a>
-        </p>
       </div>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <NumberField
