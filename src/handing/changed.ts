@@ -5,7 +5,7 @@ import { line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import type { WholeHouse } from '../house/codec.ts';
 import { enter } from '../house/entering.ts';
-import { figureNames, type FigureName } from '../house/figures.ts';
+import { figureNames, type FigureName, type NumberName } from '../house/figures.ts';
 import { knownOf } from '../house/parts/known.ts';
 
 /** The figures that move others or give way to them, in the order in which they are put in. */
@@ -51,16 +51,13 @@ export function putInto(
 }
 
 const SAME = 1e-6; // of a figure: what finding a gravity again can differ by; what is typed differs by more
-const TYPED = 9; // characters of a figure that a person types, at most; what is reckoned has about 16
 const isAlike = (a: unknown, b: unknown) =>
   a === b || (typeof a === 'number' && typeof b === 'number' && Math.abs(a - b) <= SAME * Math.abs(b));
 
-/** How far a figure that differs is to be taken for given: 0 is one that nobody gave. */
+/** How far a figure that differs is to be taken for given: 0 is one that nobody gave as it stands. */
 function givenness(figure: FigureName, from: WholeHouse, to: WholeHouse): number {
-  const isGiven = (of: WholeHouse) => figure in knownOf(of).given;
-  if (!isGiven(to)) return 0;
-  if (!isGiven(from)) return 3;
-  return String(to.house[figure]).length > TYPED ? 1 : 2;
+  const isTyped = (of: WholeHouse) => (knownOf(of).given[figure as NumberName] ?? 'follows') !== 'follows';
+  return isTyped(to) ? (isTyped(from) ? 1 : 2) : 0;
 }
 
 /** What a person changed from one state of a house to another. A figure that the other changes move to where it stands merely gave way. */

@@ -126,11 +126,18 @@ function together(had: Values, yours: Values, theirs: Values, keeps: readonly st
 }
 
 /** What is known of the three together; nothing where none of them says it. */
-function knownTogether({ had, yours, theirs }: Three, keeps: readonly string[]): unknown {
+function knownTogether(
+  { had, yours, theirs }: Three,
+  keeps: readonly string[],
+  own: readonly FigureName[],
+): unknown {
   if ([had, yours, theirs].every(({ parts }) => parts.known === undefined)) return undefined;
   const [a, b, c] = [knownOf(had), knownOf(yours), knownOf(theirs)];
   return {
-    given: together(a.given, b.given, c.given, keeps),
+    given: {
+      ...together(a.given, b.given, c.given, keeps),
+      ...Object.fromEntries(Object.entries(b.given).filter(([name]) => own.includes(name as FigureName))),
+    },
     counted: together(a.counted, b.counted, c.counted, keeps),
   };
 }
@@ -151,7 +158,7 @@ export function merged(
   const held = changes.theirs.figures.filter((figure) => !figures.includes(figure));
   const house = putInto(theirs.house, { ...changes.yours, figures }, yours.house, held);
   if ('problem' in house) return house;
-  const known = knownTogether(three, keeps);
+  const known = knownTogether(three, keeps, figures);
   const { known: _, ...parts } = together(had.parts, yours.parts, theirs.parts, keeps);
   return { name: yours.name, house, parts: known === undefined ? parts : { ...parts, known } };
 }

@@ -1,6 +1,6 @@
 // The schema of a house's file, in JSON Schema 2020-12, made from the table of figures.
 import { figureTable, type FigureId } from '../core/figures/index.ts';
-import { countedIds, waysToKnow } from '../core/figures/standing.ts';
+import { countedIds, waysKept } from '../core/figures/standing.ts';
 import { FORMAT, VERSION } from './codec.ts';
 import { choiceFigures, numberFigures, type ChoiceName, type NumberName } from './figures.ts';
 import { each, numberIn, objectOf, type Schema } from './schema-kit.ts';
@@ -24,7 +24,7 @@ const figures = objectOf({
 });
 
 const known = objectOf({
-  given: objectOf(each(numbers, (name) => ({ enum: waysToKnow(name) }))),
+  given: objectOf(each(numbers, (name) => ({ enum: waysKept(name) }))),
   counted: objectOf(each(countedIds, (id) => numberOf(id))),
 });
 

@@ -14,13 +14,13 @@ import { keepLine, lineOf } from './line-of.ts';
 import { decode, encode, propose, type WholeHouse } from './codec.ts';
 import { enter, type Entered } from './entering.ts';
 import { builtInHouse, builtInName, isNumberName, type FigureName, type NumberName } from './figures.ts';
-import { usualWay, type Way } from '../core/figures/standing.ts';
+import type { Way } from '../core/figures/standing.ts';
 import type { FigureId } from '../core/figures/index.ts';
 import type { Giving } from '../core/line/change.ts';
 import { isShort, MARK, textOfLink, textOfShortLink } from './link.ts';
 import type { Trial } from './trial.ts';
 import { nameProblem } from './name.ts';
-import { countedProblem, knownOf, knownPart, withCounted, withGiven, type Known } from './parts/known.ts';
+import { afterTyping, countedProblem, knownOf, knownPart, withCounted, withGiven } from './parts/known.ts';
 import { withPart, type HousePart, type PartId, type Parts } from './parts/part.ts';
 import type { Heard } from './join.ts';
 import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
@@ -221,14 +221,15 @@ export function changeFigure(figure: FigureName, value: unknown, gives?: Giving)
     return name() === builtInName ? undefined : giveAsItStands(figure);
   const last = lastTrial()?.figure === figure ? lastTrial() : undefined;
   const before = last?.before ?? house();
-  const known = knownOf(now());
-  const wasKnown = last?.wasKnown ?? figure in known.given;
+  const { counted } = knownOf(now());
+  const known = last?.known ?? knownOf(now());
+  const wasKnown = figure in known.given;
   const chosen = gives ?? (last?.isChosen ? last.gives : undefined);
   const proposal: Entered =
     wasKnown || chosen || name() === builtInName
       ? propose(before, figure, value, chosen)
       : enter(before, figure, value, known);
-  const trial = { figure, value, before, wasKnown };
+  const trial = { figure, value, before, known };
   if ('problem' in proposal) {
     setTrial({ ...trial, after: house(), gave: [], problem: proposal.problem });
     return proposal.problem;
@@ -237,7 +238,10 @@ export function changeFigure(figure: FigureName, value: unknown, gives?: Giving)
   const taken = chosen ?? proposal.gives;
   batch(() => {
     setHouse(proposal.house);
-    setGiven(known, figure);
+    if (isNumberName(figure)) {
+      const gave = proposal.gave.map((each) => each.figure);
+      changePart(knownPart, { ...afterTyping(known, figure, gave), counted });
+    }
     setTrial({
       ...trial,
       after: proposal.house,
@@ -248,15 +252,11 @@ export function changeFigure(figure: FigureName, value: unknown, gives?: Giving)
   return undefined;
 }
 
-/** Puts down that the reader has given a figure: as it was known before, or in the usual way. A choice is not put down. */
-function setGiven(known: Known, figure: FigureName, way?: Way): void {
-  if (isNumberName(figure))
-    changePart(knownPart, withGiven(known, figure, way ?? known.given[figure] ?? usualWay(figure)));
-}
-
-/** Takes a figure over as it stands: it is the reader's own too. Says how it is known, if that is told. */
+/** Takes a figure over as it stands: it is the reader's own too. Says how it is known, if that is told. A choice is not put down. */
 export function giveAsItStands(figure: FigureName, way?: Way): undefined {
-  setGiven(knownOf(now()), figure, way);
+  if (!isNumberName(figure)) return;
+  const known = afterTyping(knownOf(now()), figure, []);
+  changePart(knownPart, way === undefined ? known : withGiven(known, figure, way));
 }
 
 /** Puts a figure back to the built-in house's; it is then not known. */
@@ -293,11 +293,10 @@ export function tellOfPart(id: PartId, problems: readonly string[]): void {
 export function takeBack(): void {
   const last = lastTrial();
   if (!last) return;
-  const known = knownOf(now());
+  const { counted } = knownOf(now());
   batch(() => {
     setHouse(last.before);
-    if (!last.wasKnown && isNumberName(last.figure))
-      changePart(knownPart, withGiven(known, last.figure, undefined));
+    changePart(knownPart, { ...last.known, counted });
   });
 }
 

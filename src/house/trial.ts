@@ -5,6 +5,7 @@ import { waysOf, type GaveWay, type Giving } from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
 import { propose } from './codec.ts';
 import { numberFigures, type FigureName, type NumberName } from './figures.ts';
+import type { Known } from './parts/known.ts';
 
 export interface Trial {
   readonly figure: FigureName;
@@ -17,8 +18,8 @@ export interface Trial {
   readonly gives?: Giving;
   /** True when the reader chose that. */
   readonly isChosen?: boolean;
-  /** True when the figure was known before its first move. */
-  readonly wasKnown: boolean;
+  /** What was known before its first move. */
+  readonly known: Known;
   /** Why the last value tried could not be; the house is then as it was. */
   readonly problem?: string;
 }

@@ -3,6 +3,7 @@ import { Show } from 'solid-js';
 import { readKey, withAllReleased, type OwnKey } from '../handing/own-key.ts';
 import { isSound, publicOf } from '../handing/signing.ts';
 import { shown } from '../core/shown.ts';
+import { FileField } from './FileField.tsx';
 import { textOfFile } from './open-file.ts';
 
 const BIGGEST_KEY = 100_000; // bytes of a key's file; a key needs about 400, and each house released 40 more
@@ -42,17 +43,13 @@ export function HandOnKey(props: {
         where you keep the keys of the house: <b>whoever has that file can sign in your name.</b>
       </p>
       <div class="field">
-        <label for="hand-on-key">Open my key from a file</label>
-        <input
+        <FileField
           id="hand-on-key"
-          type="file"
+          label="Open my key from a file"
           accept=".json,application/json"
+          saidBy="hand-on-sign-said"
           disabled={!props.isReady}
-          aria-describedby="hand-on-sign-said"
-          onChange={(event) => {
-            void open(event.currentTarget.files?.[0]);
-            event.currentTarget.value = '';
-          }}
+          open={open}
         />
       </div>
       <Show when={props.own}>

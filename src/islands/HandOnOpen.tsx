@@ -5,6 +5,7 @@ import { BIGGEST_FILE } from '../handing/envelope.ts';
 import { opened, type Opened } from '../handing/opened.ts';
 import { problemsOfParts } from '../house/parts/index.ts';
 import { loadHouse, useHouse } from '../house/store.ts';
+import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
 import { HandedOn } from './HandedOn.tsx';
 import { textOfFile } from './open-file.ts';
@@ -38,16 +39,12 @@ export function HandOnOpen() {
     <section class="calculator hand-on" aria-labelledby="hand-on-open">
       <h2 id="hand-on-open">Open a house from a file</h2>
       <div class="field">
-        <label for="house-file">A file, signed or not</label>
-        <input
+        <FileField
           id="house-file"
-          type="file"
+          label="A file, signed or not"
           accept=".json,application/json"
-          aria-describedby="hand-on-open-said"
-          onChange={(event) => {
-            void open(event.currentTarget.files?.[0]);
-            event.currentTarget.value = '';
-          }}
+          saidBy="hand-on-open-said"
+          open={open}
         />
       </div>
       <Show when={found()} keyed>

@@ -167,8 +167,10 @@ function About(props: AboutProps) {
   const { house, line } = useHouse();
   const { known } = useKnown();
   /** How it is known, where it can be known in more ways than one. */
-  const wayOf = () =>
-    props.from && waysToKnow(props.from).length > 1 ? known().given[props.from] : undefined;
+  const wayOf = () => {
+    const way = props.from && waysToKnow(props.from).length > 1 ? known().given[props.from] : undefined;
+    return way === 'follows' ? undefined : way;
+  };
   const [open, setOpen] = createSignal(false);
   const found = createMemo(() =>
     open() && props.from ? followsFrom(house(), line(), props.from) : undefined,

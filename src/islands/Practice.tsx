@@ -26,6 +26,7 @@ import {
 } from '../exercises/topics.ts';
 import { whenIdle } from '../house/idle.ts';
 import { liveLine, useHouse } from '../house/store.ts';
+import { FileField } from './FileField.tsx';
 import { announce } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { MarkView } from './MarkView.tsx';
@@ -275,16 +276,12 @@ export default function Practice(props: { readonly list: string }) {
           </For>
         </p>
         <div class="field">
-          <label for="practice-file">Open practice from a file</label>
-          <input
+          <FileField
             id="practice-file"
-            type="file"
+            label="Open practice from a file"
             accept=".json,application/json"
-            aria-describedby="practice-file-said"
-            onChange={(event) => {
-              void load(event.currentTarget.files?.[0]);
-              event.currentTarget.value = '';
-            }}
+            saidBy="practice-file-said"
+            open={load}
           />
         </div>
         <p role="status" id="practice-file-said">

@@ -13,6 +13,7 @@ import { figureIds, type FigureId } from '../talk/figures.ts';
 import type { SaidFigure } from '../talk/own-house.ts';
 import { figureIn, saidIn } from '../talk/quoted-in.ts';
 import { moveSettled, NOT_OURS, type Settled } from '../talk/settled.ts';
+import { FileField } from './FileField.tsx';
 import { AgainstHouse } from './AgainstHouse.tsx';
 import { useAnnouncement } from './announce.ts';
 import { Follows, Verdict } from './CrossCheckAnswer.tsx';
@@ -199,16 +200,7 @@ export default function ScriptReader(props: { readonly questions: readonly Visit
             />
           </div>
           <div class="field">
-            <label for="script-file">Or a text file</label>
-            <input
-              id="script-file"
-              type="file"
-              accept=".txt,.md,text/plain"
-              onChange={(event) => {
-                void load(event.currentTarget.files?.[0]);
-                event.currentTarget.value = '';
-              }}
-            />
+            <FileField id="script-file" label="Or a text file" accept=".txt,.md,text/plain" open={load} />
             <Show when={fileProblem()}>
               <p class="problem" role="alert">
                 {fileProblem()}

@@ -5,6 +5,7 @@ import { fieldNames, fields } from '../core/stock/group.ts';
 import { csvOf } from '../exercises/csv.ts';
 import { MOST_TEXT, readTable, tableOf, type TableRead } from '../house/parts/stock-csv.ts';
 import type { Stock } from '../house/parts/stock.ts';
+import { FileField } from './FileField.tsx';
 import { useAnnouncement } from './announce.ts';
 import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
@@ -91,15 +92,11 @@ export function StockTable(props: StockTableProps) {
         </p>
       </div>
       <div class="field codes">
-        <label for="stock-file">Or open a CSV file, up to 1 MB</label>
-        <input
+        <FileField
           id="stock-file"
-          type="file"
+          label="Or open a CSV file, up to 1 MB"
           accept=".csv,.tsv,.txt,text/csv,text/plain"
-          onChange={(event) => {
-            void open(event.currentTarget.files?.[0]);
-            event.currentTarget.value = '';
-          }}
+          open={open}
         />
       </div>
       <details>

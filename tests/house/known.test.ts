@@ -7,6 +7,7 @@ import { decode, encode } from '../../src/house/codec.ts';
 import { enter } from '../../src/house/entering.ts';
 import { builtInHouse, numberFigures, type NumberName } from '../../src/house/figures.ts';
 import {
+  afterTyping,
   countedProblem,
   figuresThatCount,
   knownOf,
@@ -40,8 +41,8 @@ test('an old house knows what differs from the built-in house, and nothing else'
 test.each([
   [{ given: { portions: 'set' } }, '“portions” is not a figure that a house gives.'],
   [{ given: { foreshotsBy: 'set' } }, '“foreshotsBy” is not a figure that a house gives.'],
-  [{ given: { heartEnd: 'guessed' } }, 'Heart ends at: “guessed” is not how it is known; it can be set.'],
-  [{ given: { wortVolume: 7 } }, 'Wort collected: “7” is not how it is known; it can be measured or set.'],
+  [{ given: { heartEnd: 'guessed' } }, 'Heart ends at: “guessed” is not how it is known; it can be set or follows.'],
+  [{ given: { wortVolume: 7 } }, 'Wort collected: “7” is not how it is known; it can be measured or set or follows.'],
   [{ counted: { casksInStore: -3 } }, 'Casks in store, as counted: “-3” was given; it can be from 1 to 50,000,000.'],
   [{ counted: { casksInStore: '9' } }, 'Casks in store, as counted: “9” was given'],
   [{ counted: { wortMass: 9 } }, '“wortMass” is not a figure that a house counts.'],
@@ -123,3 +124,9 @@ test('readings that cannot be together are refused in a sentence', () => {
   );
   expect(enter(house({ holds: 'readings' }), 'wortVolume', quantity('volume20', 7000), nothingKnown)).toMatchObject({ gave: [] }); // prettier-ignore
 });
+
+test('a figure that gave way is no longer called measured, and is again once it is typed', () => {
+  const typed = afterTyping(afterTyping(nothingKnown, 'wortVolume', []), 'originalGravity', ['wortVolume', 'finalGravity']);
+  expect(typed.given).toEqual({ wortVolume: 'follows', originalGravity: 'measured' });
+  expect(afterTyping(typed, 'wortVolume', ['originalGravity']).given).toEqual({ wortVolume: 'measured', originalGravity: 'follows' });
+}); // prettier-ignore

@@ -43,6 +43,7 @@ test('malt, wort and gravity stand as typed, and a gravity that moves asks what 
   expect(await value(page, 'wortVolume')).toBe('32000');
   expect(await value(page, 'originalGravity')).toBe('1.060');
   expect(Number(await value(page, 'maltPerMash'))).toBeGreaterThan(6500);
+  await expect(page.locator('.house-sheet .given tr', { hasText: 'Malt' }).filter({ hasText: 'follows from the rest' })).toHaveCount(1); // prettier-ignore
 });
 
 test('“that is ours too”, “put back” and “undo” tell what is known, and it is kept', async ({ page }) => {

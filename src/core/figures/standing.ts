@@ -6,11 +6,13 @@ export const ways = {
   measured: 'measured', // read on an instrument or counted
   set: 'set', // what the house decides
 } as const;
-export type Way = keyof typeof ways;
+/** How a figure that a house gave stands; one that gave way to another since was neither measured nor set so. */
+export type Way = keyof typeof ways | 'follows';
 
 /** How any figure stands, in the words of a table. */
 export const standings = {
   ...ways,
+  follows: 'follows from the rest', // given once, and moved since by another
   unknown: 'not known', // the built-in house's until it is given
   counted: 'counted', // or read, though it can be computed
   computed: 'computed',
@@ -19,11 +21,14 @@ export const standings = {
 export type Standing = keyof typeof standings;
 
 /** How a figure is usually known. */
-export const usualWay = (id: NumberName): Way => figureTable[id].is;
+export const usualWay = (id: NumberName): keyof typeof ways => figureTable[id].is;
 
 /** The ways in which a figure can be known. */
-export const waysToKnow = (id: NumberName): readonly Way[] =>
+export const waysToKnow = (id: NumberName): readonly (keyof typeof ways)[] =>
   figureTable[id].either ? ['measured', 'set'] : [usualWay(id)];
+
+/** How a figure that was given can stand, in a text. */
+export const waysKept = (id: NumberName): readonly Way[] => [...waysToKnow(id), 'follows'];
 
 /** The computed figures that a house may count or read, in the order of the line. */
 export const countedIds: readonly FigureId[] = figureIds.filter((id) => {

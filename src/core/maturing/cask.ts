@@ -46,7 +46,7 @@ const REFERENCE = amountsOf({ volume: litres20(1000), strength: strength(63.5) }
 const STEPS = 12; // fewest Runge–Kutta steps in a year
 const STEPS_TO_PACE = 73; // steps in a year for each unit of the pace, 1/year, where a cask loses faster than measured
 const FEWER = 6; // times fewer steps where only the end of the years is asked for
-const MOST_LOSS = 30; // % of the alcohol in a year, as far as a cask is followed
+export const MOST_LOSS = 30; // % of the alcohol in a year, as far as a cask is followed; common-practice
 
 /** Vapour of ethanol and of water over the spirit in the wood, each as a share of that over the pure liquid. */
 export function activitiesOf({ ethanol, water }: Amounts) {

@@ -2,7 +2,7 @@
 import { formatCount } from '../format.ts';
 import type { House } from '../line/house.ts';
 import { lossAYear } from '../maturing/calibrate.ts';
-import { caskAfter, lossInStore } from '../maturing/cask.ts';
+import { caskAfter, lossInStore, MOST_LOSS } from '../maturing/cask.ts';
 import { CASK_SIZES, meanCask } from '../maturing/filling.ts';
 import { afterFirstDrink } from '../maturing/to-bottle.ts';
 import {
@@ -19,7 +19,6 @@ import { lastDay, yearsBetween } from './days.ts';
 import type { CaskGroup } from './group.ts';
 
 const LONGEST = 80; // years that a cask is followed
-const MOST_LOSS = 30; // % of the alcohol in a year, as far as a cask is followed
 const LEAST_YEARS = 1; // between filling and regauge, for a loss to be read from the two: a summer is no year
 
 /** The figures of a house that its stores go by. */

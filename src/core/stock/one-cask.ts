@@ -1,13 +1,11 @@
 // What one barrel, one hogshead and one butt of a house give, each filled full and emptied after the house's years in wood.
 import type { Line } from '../line/line.ts';
-import { caskAfter, lossInStore } from '../maturing/cask.ts';
+import { caskAfter, lossInStore, MOST_LOSS } from '../maturing/cask.ts';
 import { CASK_SIZES } from '../maturing/filling.ts';
 import { afterFirstDrink } from '../maturing/to-bottle.ts';
 import { litres20, litresOfAlcohol, type Portion, type Quantity } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { bottlesFromOne } from './dump.ts';
-
-const MOST_LOSS = 30; // % of the alcohol in a year, as far as a cask is followed
 
 /**
  * Whole bottles from one cask of the house, filled to `size`, L. It ages in the house's store, where the loss was found on the mean

@@ -1,7 +1,7 @@
 // What is known of a house: which figures its reader has given, and how each is known; and what was counted beside what is computed.
 import { foreshotsCount } from '../../core/distilling/foreshots.ts';
 import { figureTable, headOf, type FigureId } from '../../core/figures/index.ts';
-import { countedIds, usualWay, waysToKnow, type Way } from '../../core/figures/standing.ts';
+import { countedIds, usualWay, waysKept, type Way } from '../../core/figures/standing.ts';
 import { rangeProblem } from '../../core/format.ts';
 import type { House } from '../../core/line/house.ts';
 import { shown } from '../../core/shown.ts';
@@ -33,7 +33,7 @@ export function countedProblem(id: FigureId, value: unknown): string | undefined
 
 function givenProblem(name: string, way: unknown): string | undefined {
   if (!isNumberName(name)) return `“${shown(name)}” is not a figure that a house gives.`;
-  const allowed = waysToKnow(name);
+  const allowed = waysKept(name);
   return allowed.some((each) => each === way)
     ? undefined
     : `${numberFigures[name].label}: “${shown(way)}” is not how it is known; it can be ${allowed.join(' or ')}.`;
@@ -89,6 +89,18 @@ export const figuresThatCount = ({ foreshotsBy }: House): readonly NumberName[] 
 export function withGiven(known: Known, name: NumberName, way: Way | undefined): Known {
   const { [name]: _, ...others } = known.given;
   return { ...known, given: way === undefined ? others : { ...others, [name]: way } };
+}
+
+/** What is known once a figure was typed: it is the reader’s, and those given before that gave way to it follow. */
+export function afterTyping(known: Known, name: NumberName, gave: readonly string[]): Known {
+  const before = known.given[name];
+  const typed = withGiven(
+    known,
+    name,
+    before === undefined || before === 'follows' ? usualWay(name) : before,
+  );
+  const followed = (Object.keys(typed.given) as NumberName[]).filter((each) => gave.includes(each));
+  return followed.reduce((now, each) => withGiven(now, each, 'follows'), typed);
 }
 
 /** What is known, with what was counted of one figure; or, with nothing, not counted. */
