@@ -1,5 +1,6 @@
 // The units of the table in running text, with the things that guides count, and what each is in the handbook's own units.
 import { measures, type Dimension as Measured } from '../core/measures.ts';
+import { unitNames } from '../core/reading/unit-names.ts';
 import { unitsOf, unitsRead } from '../core/units.ts';
 
 /** What a unit measures; a number with no unit measures `bare`. */
@@ -28,7 +29,7 @@ const counted = (dimension: Dimension, says: string) => spelling('', dimension, 
 
 // The first that fits counts.
 const spellings: readonly Spelling[] = [
-  ...measures.flatMap(({ unit, dimension, says, sign }) =>
+  ...unitNames.flatMap(({ unit, dimension, says, sign }) =>
     says === undefined ? [] : [spelling(unit, dimension, says, sign)],
   ),
   spelling('', 'clock', "o['’]?\\s?clock|[ap]\\.?m\\.?"),

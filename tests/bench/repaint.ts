@@ -138,6 +138,7 @@ function fillBlankPage(): void {
 async function ready(page: Page, address: string, { page: where, control, keys }: Control): Promise<void> {
   await page.goto(address + where, { waitUntil: 'networkidle' });
   await page.locator(control).first().scrollIntoViewIfNeeded();
+  await page.locator(control).first().focus(); // the front page's line comes with the first hand on it
   await page.waitForFunction(
     (selector) => !document.querySelector(selector)!.closest('astro-island')!.hasAttribute('ssr'),
     control,

@@ -1,8 +1,9 @@
 // The unit that a text names, where the kind is known: its own, another of the kind, none, or one that it cannot have.
 import type { KindName } from '../kinds.ts';
-import { measures, type Dimension } from '../measures.ts';
+import type { Dimension } from '../measures.ts';
 import { unitsRead, type Unit } from '../units.ts';
 import type { Country } from './country.ts';
+import { unitNames } from './unit-names.ts';
 
 /** Units that are of one country or the other. */
 const local: Readonly<Record<string, Readonly<Record<Country, string>>>> = {
@@ -23,8 +24,8 @@ const money = /^(?:[a-z]+|[£$€¥])$/i;
 
 /** Every name of a unit, as a pattern; of one over another, their names with “per” between. */
 function namesOf(unit: string): string {
-  const said = measures
-    .filter((measure) => measure.unit === unit)
+  const said = unitNames
+    .filter((each) => each.unit === unit)
     .flatMap(({ says, known }) => [says, known].filter((each) => each !== undefined));
   const parts = unit.split('/');
   const ratio =
@@ -50,8 +51,8 @@ function spells(unit: string, text: string): boolean {
 /** What a text behind a number measures: “a mass” for tonnes; nothing when it is no unit of the table. */
 export function dimensionNamed(text: string): Dimension | undefined {
   const said = text.trim();
-  const inText = measures.find(({ says }) => says !== undefined && whole(says).test(said));
-  return (inText ?? measures.find(({ unit }) => spells(unit, said)))?.dimension;
+  const inText = unitNames.find(({ says }) => says !== undefined && whole(says).test(said));
+  return (inText ?? unitNames.find(({ unit }) => spells(unit, said)))?.dimension;
 }
 
 /** The unit that a text names for a kind; a word for the things counted is no unit. */
