@@ -16,9 +16,12 @@ const files: Readonly<Record<string, readonly string[]>> = {
     'core/keep-together.ts',
   ],
   ledger: ['islands/Ledger.tsx'],
+  change: ['house/change-figure.ts', 'house/shelf-store.ts'],
+  file: ['islands/open-file.ts', 'islands/save-file.ts', 'islands/file-name.ts', 'islands/today.ts'],
   chart: ['islands/Chart.tsx', 'calculators/define.ts'],
   field: ['islands/NumberField.tsx', 'islands/ChoiceField.tsx'],
   calculator: ['islands/declared.tsx'],
+  plain: ['core/reading/plain.ts'],
   reading: ['core/reading/quantity.ts', 'core/reading/vague.ts'],
 };
 

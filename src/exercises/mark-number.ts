@@ -4,7 +4,7 @@ import { kinds } from '../core/kinds.ts';
 import { shown } from '../core/shown.ts';
 import { unitsRead } from '../core/units.ts';
 import { readAnswer, type Reading } from './answer.ts';
-import type { Mark } from './mark.ts';
+import type { Mark } from './verdict.ts';
 import type { NumberQuestion, Slip } from './question.ts';
 
 const ROUNDED_BY = 0.25; // part of the answer by which a rounded one may be off and still be taken for it

@@ -1,45 +1,15 @@
 // Marking: not answered, unreadable, right, right but for rounding or unit, wrong — and what probably happened.
 import { shown } from '../core/shown.ts';
-import { format } from '../core/format.ts';
-import type { Family } from './families.ts';
+import { letter, placesIn } from './letters.ts';
 import { markNumber } from './mark-number.ts';
 import { isNumberQuestion, isOrderQuestion, type Question } from './question.ts';
-
-export type Verdict = 'unanswered' | 'unreadable' | 'right' | 'rounded' | 'unit' | 'wrong';
-
-export interface Mark {
-  readonly verdict: Verdict;
-  /** One or two sentences for whoever answered. */
-  readonly say: string;
-  /** The family of a mistake that was recognised. */
-  readonly family?: Family;
-}
-
-const points: Readonly<Record<Verdict, number>> = {
-  unanswered: 0,
-  unreadable: 0,
-  right: 1,
-  rounded: 0.5,
-  unit: 0.5,
-  wrong: 0,
-};
-/** What a verdict is worth: one, a half for a right number with a fault of form, or nothing. */
-export const pointsOf = (verdict: Verdict): number => points[verdict];
-
-const LETTERS = 'ABCDEFGHIJ';
-export const letter = (place: number): string => LETTERS[place]!;
+import type { Mark } from './verdict.ts';
 
 const UNANSWERED: Mark = { verdict: 'unanswered', say: 'Not answered.' };
 const unreadable = (given: string, allowed: string): Mark => ({
   verdict: 'unreadable',
   say: `“${shown(given)}” cannot be read; ${allowed}`,
 });
-
-/** The right answer as printed in a key. */
-export function keyOf(question: Question): string {
-  if (isNumberQuestion(question)) return format(question.answer, question.of, question.digits);
-  return isOrderQuestion(question) ? question.answer.map(letter).join(' ') : letter(question.answer);
-}
 
 /** Marks a written answer: a number with or without its unit, a letter, or letters in order. */
 export function mark(question: Question, text: string): Mark {
@@ -49,7 +19,7 @@ export function mark(question: Question, text: string): Mark {
       markNumber(question, text) ??
       unreadable(text, 'write a number, with a unit if you like: 1,250 L, 12,5 or 3/4.')
     );
-  const letters = [...text.toUpperCase().replace(/[^A-Z]/g, '')].map((each) => LETTERS.indexOf(each));
+  const letters = placesIn(text);
   if (isOrderQuestion(question)) {
     const { items, answer } = question;
     const isWhole =

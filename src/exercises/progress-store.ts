@@ -11,7 +11,7 @@ import {
   type News,
   type Progress,
 } from './progress.ts';
-import type { Verdict } from './mark.ts';
+import type { Verdict } from './verdict.ts';
 
 const KEY = keyOf('practice');
 const NEWS = keyOf('practice-news'); // what happened last in this browser, for its other tabs

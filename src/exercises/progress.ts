@@ -1,6 +1,6 @@
 // What a reader has practised: the standing of each kind, and a log for the record sheet; and its text form.
 import { type Standing, after } from './spacing.ts';
-import type { Verdict } from './mark.ts';
+import type { Verdict } from './verdict.ts';
 
 export interface Practised {
   readonly kind: string;

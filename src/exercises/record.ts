@@ -1,7 +1,7 @@
 // Practice summed up by topic and kind: what a progress table and a record sheet show.
 import type { Progress } from './progress.ts';
 import type { Listed } from './kinds/list.ts';
-import type { Verdict } from './mark.ts';
+import type { Verdict } from './verdict.ts';
 import { topics, type Topic } from './topics.ts';
 
 const KNOWN_FROM = 4; // compartment from which a kind counts as known well: it rests eight days or more

@@ -1,7 +1,7 @@
 // A sheet's result as a short code that is copied or read out, and back; the trainer's table of them.
 import { shown, UNSEEN } from '../core/shown.ts';
 import { familyNames, type Family } from './families.ts';
-import { pointsOf, type Mark, type Verdict } from './mark.ts';
+import { pointsOf, type Mark, type Verdict } from './verdict.ts';
 import { seedOf } from './seed.ts';
 
 export interface Result {

@@ -1,7 +1,7 @@
 // How a question asks for its answer, and how a key gives it.
 import { format, formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
-import { keyOf } from './mark.ts';
+import { keyOf } from './letters.ts';
 import { isNumberQuestion, isOrderQuestion, type Question } from './question.ts';
 
 const decimals = (digits: number) =>

@@ -1,9 +1,7 @@
 // A house as text and back. Reading is strict, and says what it could not use instead of dropping it.
 import { rangeProblem } from '../core/format.ts';
-import { changeHouse, type Changed, type Giving } from '../core/line/change.ts';
-import { line, type Line } from '../core/line/line.ts';
+import { line } from '../core/line/line.ts';
 import type { House } from '../core/line/house.ts';
-import { isRefusal } from '../core/refusal.ts';
 import { shown } from '../core/shown.ts';
 import {
   builtInHouse,
@@ -60,23 +58,6 @@ export function problemOf(name: FigureName, value: unknown): string | undefined 
   const { label, range, kind } = numberFigures[name];
   if (typeof value === 'number' && value >= range[0] && value <= range[1]) return undefined;
   return rangeProblem(label, value, kind, range);
-}
-
-export type Proposal = (Changed & { readonly line: Line }) | { readonly problem: string };
-
-/**
- * The house with one figure changed and what gives way to it, when all that moves stays in range and the line still
- * runs; otherwise the sentence that says why not.
- */
-export function propose(house: House, name: FigureName, value: unknown, gives?: Giving): Proposal {
-  const problem = problemOf(name, value);
-  if (problem !== undefined) return { problem };
-  const changed = changeHouse(house, name, value as never, gives);
-  if (isRefusal(changed)) return { problem: changed.refused };
-  const beyond = changed.gave.map(({ figure, to }) => problemOf(figure, to)).find(Boolean);
-  if (beyond !== undefined) return { problem: beyond };
-  const result = line(changed.house);
-  return isRefusal(result) ? { problem: result.refused } : { ...changed, line: result };
 }
 
 /** The text that keeps a house: JSON with its format and version; without parts where it has none. */

@@ -3,7 +3,7 @@ import { waysOf, type Giving } from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
 import { line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { propose, type Proposal } from './codec.ts';
+import { propose, type Proposal } from './propose.ts';
 import type { FigureName } from './figures.ts';
 import type { Known } from './parts/known.ts';
 

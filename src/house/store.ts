@@ -10,21 +10,15 @@ import {
   keptText,
   keyOf,
 } from './browser-store.ts';
-import { keepLine, lineOf } from './line-of.ts';
-import { decode, encode, propose, type WholeHouse } from './codec.ts';
-import { enter, type Entered } from './entering.ts';
-import { builtInHouse, builtInName, isNumberName, type FigureName, type NumberName } from './figures.ts';
-import type { Way } from '../core/figures/standing.ts';
-import type { FigureId } from '../core/figures/index.ts';
-import type { Giving } from '../core/line/change.ts';
+import { lineOf } from './line-of.ts';
+import { decode, encode, type WholeHouse } from './codec.ts';
+import { builtInHouse, builtInName } from './figures.ts';
 import { isShort, MARK, textOfLink, textOfShortLink } from './link.ts';
 import type { Trial } from './trial.ts';
-import { nameProblem } from './name.ts';
-import { afterTyping, countedProblem, knownOf, knownPart, withCounted, withGiven } from './parts/known.ts';
 import { withPart, type HousePart, type PartId, type Parts } from './parts/part.ts';
 import type { Heard } from './join.ts';
 import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
-import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from './shelf.ts';
+import { freeName, readShelf, withHouse, type Shelf } from './shelf.ts';
 
 const SHELF = keyOf('shelf');
 const KEPT_ASIDE = keyOf('kept-aside');
@@ -50,7 +44,9 @@ const [shelf, setShelf] = createSignal<Shelf>({});
 const [visiting, setVisiting] = createSignal(false);
 const [troubles, setTroubles] = createSignal<Readonly<Partial<Record<Door, readonly string[]>>>>({});
 
-const tell = (door: Door, sentences: readonly string[]) => setTroubles({ ...troubles(), [door]: sentences });
+/** Tells the reader what went wrong at a door, or that all is well there. */
+export const tell = (door: Door, sentences: readonly string[]) =>
+  setTroubles({ ...troubles(), [door]: sentences });
 
 /** Keys whose text could neither be read in full nor kept aside: nothing is written over it. */
 const held = new Set<string>();
@@ -72,9 +68,11 @@ function store(key: string, text: string): boolean {
 
 let written: string | null = null; // the text under the key, as this tab last wrote or read it
 
-const now = (): WholeHouse => ({ name: name(), house: house(), parts: parts() });
+/** The house as it stands. */
+export const houseNow = (): WholeHouse => ({ name: name(), house: house(), parts: parts() });
 
-function take({ house, name, parts }: WholeHouse): void {
+/** Shows a house, whole. */
+export function takeHouse({ house, name, parts }: WholeHouse): void {
   batch(() => {
     setHouse(house);
     setName(name);
@@ -82,16 +80,20 @@ function take({ house, name, parts }: WholeHouse): void {
   });
 }
 
+/** Tells what a house could not give that is the reader's own now. */
+export const tellOfKept = (text: string, problems: readonly string[]): void =>
+  tellOf('kept', KEY, text, problems);
+
 /** Takes the house that is kept in this browser. One whose name, or all of it, cannot be read takes no name from the shelf. */
 function takeKept(text: string): void {
   written = text;
   const reading = decode(text);
-  take(reading.isNamed ? reading : { ...reading, name: freeName(reading.name, shelf()) });
-  tellOf('kept', KEY, text, reading.problems);
+  takeHouse(reading.isNamed ? reading : { ...reading, name: freeName(reading.name, shelf()) });
+  tellOfKept(text, reading.problems);
 }
 
 /** The shelf as it is kept now. */
-function keptShelf(): Shelf {
+export function keptShelf(): Shelf {
   const text = keptText(SHELF);
   const { shelf, isWhole } = readShelf(text);
   if (isWhole) held.delete(SHELF);
@@ -102,13 +104,13 @@ function keptShelf(): Shelf {
 let timer: ReturnType<typeof setTimeout> | undefined;
 
 /** Writes the house as it stands, under its key and on the shelf; a visit is not written. */
-function save(): void {
+export function save(): void {
   clearTimeout(timer);
   timer = undefined;
-  const text = encode(now());
+  const text = encode(houseNow());
   if (visiting() || text === written || !store(KEY, text)) return;
   written = text;
-  tellOtherTabs(now());
+  tellOtherTabs(houseNow());
   putOnShelf(withHouse(keptShelf(), name(), text));
 }
 
@@ -117,7 +119,8 @@ function saveSoon(): void {
   timer = setTimeout(save, SAVE_AFTER);
 }
 
-function putOnShelf(next: Shelf): void {
+/** Takes the shelf as it has become, and keeps it. */
+export function putOnShelf(next: Shelf): void {
   setShelf(next);
   store(SHELF, JSON.stringify(next));
 }
@@ -135,13 +138,13 @@ function takeFromTab(text?: string, join?: (here?: WholeHouse) => Heard): void {
   tell('news', join ? [] : [NEWS_UNREAD]);
   if (text === undefined || !join) return;
   written = text;
-  const own = visiting() ? undefined : now();
+  const own = visiting() ? undefined : houseNow();
   const { here, gaveWay } = join(own);
   if (gaveWay) setAside(gaveWay);
   if (!own) return;
   if (timer !== undefined && here.name !== own.name)
     putOnShelf(withHouse(keptShelf(), own.name, encode(own)));
-  take(here);
+  takeHouse(here);
   saveSoon();
 }
 
@@ -179,7 +182,7 @@ function visit(text: string | null): void {
   if (!reading.isHouse) return;
   if (timer !== undefined) save();
   setVisiting(true);
-  take(reading);
+  takeHouse(reading);
   keepText(VISIT, text, () => sessionStorage); // where that is forbidden, the visit lasts for this page
 }
 
@@ -192,7 +195,7 @@ function keepInBrowser(): void {
   const own = keptText(KEY);
   setShelf(keptShelf());
   if (own !== null) takeKept(own);
-  beginWith(now());
+  beginWith(houseNow());
   startVisit();
   createRoot(() => createEffect(on([house, name, parts], saveSoon, { defer: true })));
   addEventListener('pagehide', () => timer !== undefined && save());
@@ -208,71 +211,11 @@ function keepInBrowser(): void {
 if (!isServer) keepInBrowser();
 
 const [trial, setTrial] = createSignal<Trial>();
+/** Keeps the last change, as change-figure.ts makes it. */
+export { setHouse as putHouse, setName, setTrial };
 
 /** The last figure that the reader changed, or tried to, and what came of it; nothing once the house has changed otherwise. */
 export const lastTrial = (): Trial | undefined => (trial()?.after === house() ? trial() : undefined);
-
-/**
- * Changes one figure, and what gives way to it; or says in a sentence why it cannot be so. Moving one figure on and on
- * is one change, from where it stood first. Only readers call this; results never do.
- */
-export function changeFigure(figure: FigureName, value: unknown, gives?: Giving): string | undefined {
-  if (house()[figure] === value && gives === undefined)
-    return name() === builtInName ? undefined : giveAsItStands(figure);
-  const last = lastTrial()?.figure === figure ? lastTrial() : undefined;
-  const before = last?.before ?? house();
-  const { counted } = knownOf(now());
-  const known = last?.known ?? knownOf(now());
-  const wasKnown = figure in known.given;
-  const chosen = gives ?? (last?.isChosen ? last.gives : undefined);
-  const proposal: Entered =
-    wasKnown || chosen || name() === builtInName
-      ? propose(before, figure, value, chosen)
-      : enter(before, figure, value, known);
-  const trial = { figure, value, before, known };
-  if ('problem' in proposal) {
-    setTrial({ ...trial, after: house(), gave: [], problem: proposal.problem });
-    return proposal.problem;
-  }
-  keepLine(proposal.house, proposal.line);
-  const taken = chosen ?? proposal.gives;
-  batch(() => {
-    setHouse(proposal.house);
-    if (isNumberName(figure)) {
-      const gave = proposal.gave.map((each) => each.figure);
-      changePart(knownPart, { ...afterTyping(known, figure, gave), counted });
-    }
-    setTrial({
-      ...trial,
-      after: proposal.house,
-      gave: proposal.gave,
-      ...(taken && { gives: taken, isChosen: chosen !== undefined }),
-    });
-  });
-  return undefined;
-}
-
-/** Takes a figure over as it stands: it is the reader's own too. Says how it is known, if that is told. A choice is not put down. */
-export function giveAsItStands(figure: FigureName, way?: Way): undefined {
-  if (!isNumberName(figure)) return;
-  const known = afterTyping(knownOf(now()), figure, []);
-  changePart(knownPart, way === undefined ? known : withGiven(known, figure, way));
-}
-
-/** Puts a figure back to the built-in house's; it is then not known. */
-export function putBack(figure: NumberName): string | undefined {
-  const problem =
-    house()[figure] === builtInHouse[figure] ? undefined : changeFigure(figure, builtInHouse[figure]);
-  if (problem === undefined) changePart(knownPart, withGiven(knownOf(now()), figure, undefined));
-  return problem;
-}
-
-/** Puts down what was counted of a computed figure, or that it was not. Returns the sentence to show when it cannot be. */
-export function count(id: FigureId, value: number | undefined): string | undefined {
-  const problem = value === undefined ? undefined : countedProblem(id, value);
-  if (problem === undefined) changePart(knownPart, withCounted(knownOf(now()), id, value));
-  return problem;
-}
 
 /** Changes a part of the house, whole; islands do so through `usePart`. */
 export function changePart<T>(part: HousePart<T>, value: T): void {
@@ -285,108 +228,18 @@ export function tellOfPart(id: PartId, problems: readonly string[]): void {
     const door = `part:${id}` as const;
     if (problems.length === 0 && !troubles()[door]?.length) return;
     if (problems.length === 0 || visiting()) tell(door, problems);
-    else tellOf(door, KEY, encode(now()), problems);
+    else tellOf(door, KEY, encode(houseNow()), problems);
   });
-}
-
-/** Takes the last change back, whole. */
-export function takeBack(): void {
-  const last = lastTrial();
-  if (!last) return;
-  const { counted } = knownOf(now());
-  batch(() => {
-    setHouse(last.before);
-    changePart(knownPart, { ...last.known, counted });
-  });
-}
-
-/** Goes back to the built-in figures, all at once, none of which is then known; the house keeps its name and its other parts. */
-export function resetHouse(): void {
-  const { counted } = knownOf(now());
-  batch(() => {
-    setHouse(builtInHouse);
-    changePart(knownPart, { given: {}, counted });
-  });
-}
-
-/** Gives the house another name; on the shelf it moves. Refuses a name that is empty or taken. */
-export function renameHouse(wanted: string): string | undefined {
-  const next = wanted.trim();
-  const problem = nameProblem(next);
-  if (problem !== undefined) return problem;
-  if (next === name()) return undefined;
-  if (Object.hasOwn(shelf(), next))
-    return `The name of the house: “${next}” is on the shelf already; choose another.`;
-  if (!visiting()) putOnShelf(withoutHouse(keptShelf(), name())); // the reader's own may have the name of one that is visited
-  setName(next);
-  return undefined;
 }
 
 /** Sees to it that the reader's own house is on the shelf, before another takes its place. */
-function shelveOwn(): void {
+export function shelveOwn(): void {
   save();
   const own = keptText(KEY);
   if (own === null) return;
   const { name, isHouse } = decode(own);
   const now = keptShelf();
   if (isHouse && !Object.hasOwn(now, name)) putOnShelf(withHouse(now, name, own));
-}
-
-/** Leaves the house on the shelf as it is, and goes on with a copy of it. */
-export function copyHouse(): void {
-  shelveOwn();
-  setName(freeName(`${name()}, copy`, shelf()));
-}
-
-/** Takes a house from the shelf; the one that was open stays there. */
-export function openHouse(wanted: string): void {
-  shelveOwn();
-  if (!Object.hasOwn(shelf(), wanted)) return;
-  const text = shelf()[wanted]!;
-  const reading = decode(text);
-  if (!reading.isHouse)
-    return void tell('shelf', [`${wanted} cannot be opened. ${reading.problems.join(' ')}`]);
-  endVisit();
-  tell('link', []);
-  tell('tab', []);
-  take(reading.name === wanted ? reading : { ...reading, name: freeName(reading.name, shelf()) });
-  tellOf('kept', KEY, text, reading.problems);
-}
-
-/** Takes a house off the shelf for good; the open one cannot be. */
-export function dropHouse(unwanted: string): void {
-  if (unwanted !== name()) putOnShelf(withoutHouse(keptShelf(), unwanted));
-}
-
-/**
- * Opens a house from a file's text under a name of its own. Returns what was wrong, in its parts as well if `ofParts`
- * says so; a text that is no house changes nothing.
- */
-export function loadHouse(text: string, ofParts?: (parts: Parts) => readonly string[]): readonly string[] {
-  const reading = decode(text);
-  if (!reading.isHouse) return reading.problems;
-  shelveOwn();
-  endVisit();
-  tell('link', []);
-  take({ ...reading, name: freeName(reading.name, shelf()) });
-  return [...reading.problems, ...(ofParts?.(reading.parts) ?? [])];
-}
-
-/** The reader's own house of a name as it stands now; undefined when there is none that can be read. */
-export function ownHouse(wanted: string): WholeHouse | undefined {
-  if (!visiting() && wanted === name()) return now();
-  if (!Object.hasOwn(keptShelf(), wanted)) return undefined;
-  const reading = decode(keptShelf()[wanted]!);
-  return reading.isHouse ? { ...reading, name: wanted } : undefined;
-}
-
-/** Opens one of the reader's houses as it has become, under its name. */
-export function changeHouseWhole(next: WholeHouse): void {
-  shelveOwn();
-  endVisit();
-  tell('link', []);
-  take(next);
-  save();
 }
 
 /** Keeps the house that is visited, as one of the reader's own. */
@@ -403,10 +256,11 @@ export function leaveVisit(): void {
   tell('link', []);
   const own = keptText(KEY);
   if (own !== null) return takeKept(own);
-  take({ house: builtInHouse, name: builtInName, parts: {} });
+  takeHouse({ house: builtInHouse, name: builtInName, parts: {} });
 }
 
-function endVisit(): void {
+/** Ends the visit of a house from a link. */
+export function endVisit(): void {
   setVisiting(false);
   try {
     sessionStorage.removeItem(VISIT);
@@ -428,6 +282,7 @@ export const liveName = name;
 /** True while a house from a link is looked at. */
 export const isVisit = visiting;
 export const liveParts = parts;
+export const liveShelf = shelf;
 
 /**
  * The house inside an island. Until the island is mounted it answers with the built-in house, as the page was
@@ -436,7 +291,7 @@ export const liveParts = parts;
 export function useHouse() {
   const [mounted, setMounted] = createSignal(false);
   onMount(() => setMounted(true));
-  const text = () => encode(now());
+  const text = () => encode(houseNow());
   return {
     mounted,
     house: () => (mounted() ? house() : builtInHouse),

@@ -20,7 +20,7 @@ import { keepTogether } from '../core/keep-together.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { builtInHouse } from '../house/figures.ts';
 import { figureValue } from '../house/prose.ts';
-import { changeFigure, putBack as putBackToBuiltIn } from '../house/store.ts';
+import { changeFigure, putBack as putBackToBuiltIn } from '../house/change-figure.ts';
 import { useUnits } from '../house/units-store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';

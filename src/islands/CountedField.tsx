@@ -5,7 +5,8 @@ import { numberAt } from '../core/line/beside.ts';
 import { computedBeside } from '../core/line/counted-beside.ts';
 import { useKnown } from '../house/known-store.ts';
 import { textOfFigure } from '../house/prose.ts';
-import { count, useHouse } from '../house/store.ts';
+import { count } from '../house/change-figure.ts';
+import { useHouse } from '../house/store.ts';
 import { NumberField } from './NumberField.tsx';
 
 export function CountedField(props: { readonly of: FigureId }) {

@@ -2,7 +2,9 @@
 import { createSignal, For, Show } from 'solid-js';
 import { builtInName } from '../house/figures.ts';
 import { seenName } from '../house/name.ts';
-import { copyHouse, dropHouse, openHouse, renameHouse, resetHouse, useHouse } from '../house/store.ts';
+import { resetHouse } from '../house/change-figure.ts';
+import { copyHouse, dropHouse, openHouse, renameHouse } from '../house/shelf-store.ts';
+import { useHouse } from '../house/store.ts';
 import { focusAfter } from './focus-after.ts';
 import { Troubles } from './Troubles.tsx';
 

@@ -18,7 +18,8 @@ import {
 } from '../house/figures.ts';
 import { followsFrom } from '../house/follows.ts';
 import { useKnown } from '../house/known-store.ts';
-import { changeFigure, giveAsItStands, putBack, useHouse } from '../house/store.ts';
+import { changeFigure, giveAsItStands, putBack } from '../house/change-figure.ts';
+import { useHouse } from '../house/store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { CountedField } from './CountedField.tsx';

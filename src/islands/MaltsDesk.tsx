@@ -17,7 +17,8 @@ import {
   type NamedCampaign,
 } from '../house/parts/malts.ts';
 import { usePart } from '../house/part-store.ts';
-import { changeFigure, useHouse } from '../house/store.ts';
+import { changeFigure } from '../house/change-figure.ts';
+import { useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';

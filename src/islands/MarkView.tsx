@@ -2,7 +2,7 @@
 import { Show } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
 import { families } from '../exercises/families.ts';
-import type { Mark, Verdict } from '../exercises/mark.ts';
+import type { Mark, Verdict } from '../exercises/verdict.ts';
 import type { Question } from '../exercises/question.ts';
 import { answerInWords } from '../exercises/wording.ts';
 import { sources } from '../core/sources.ts';

@@ -3,7 +3,7 @@ import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { shown } from '../core/shown.ts';
 import { drawQuestion } from '../exercises/draw.ts';
 import { fetchKinds, ifHere, kindsOf } from '../exercises/kinds/later.ts';
-import { mark, type Mark } from '../exercises/mark.ts';
+import type { Mark } from '../exercises/verdict.ts';
 import { dayNumber } from '../exercises/progress.ts';
 import {
   answered,
@@ -29,6 +29,7 @@ import { liveLine, useHouse } from '../house/store.ts';
 import { FileField } from './FileField.tsx';
 import { announce } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
+import { fetchMarker } from './marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { QuestionView } from './QuestionView.tsx';
 import { RecordSheet } from './RecordSheet.tsx';
@@ -119,10 +120,13 @@ export default function Practice(props: { readonly list: string }) {
   }
   /** Where the focus stays at the choice of what is asked, the question is said. */
   const say = () => announce('practice', () => question()?.prompt ?? 'No question fits this choice.');
-  function handIn(): void {
+  async function handIn(): Promise<void> {
     const asked = question();
     if (!asked || isDone()) return;
-    const result = mark(asked, answer());
+    const given = answer();
+    const mark = await fetchMarker();
+    if (!mark || question() !== asked || isDone()) return;
+    const result = mark(asked, given);
     setMarked(result);
     answered(asked.kind, result.verdict, today());
     if (isDone()) queueMicrotask(() => nextButton?.focus());
@@ -210,7 +214,7 @@ export default function Practice(props: { readonly list: string }) {
               autocomplete="off"
               onSubmit={(event) => {
                 event.preventDefault();
-                handIn();
+                void handIn();
               }}
             >
               <p class="about">

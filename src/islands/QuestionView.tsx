@@ -1,7 +1,7 @@
 // A question with the way to answer it: a field for a number, letters to choose or to put in order.
 import { For, Match, Show, Switch } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
-import { letter } from '../exercises/mark.ts';
+import { letter } from '../exercises/letters.ts';
 import {
   isChoiceQuestion,
   isNumberQuestion,
@@ -13,6 +13,7 @@ import {
 } from '../exercises/question.ts';
 import { askFor } from '../exercises/wording.ts';
 import { Chart } from './Chart.tsx';
+import { fetchMarker } from './marker.ts';
 
 export interface QuestionViewProps<Q extends Question = Question> {
   readonly question: Q;
@@ -28,7 +29,7 @@ export interface QuestionViewProps<Q extends Question = Question> {
 
 export function QuestionView(props: QuestionViewProps) {
   return (
-    <div class="question">
+    <div class="question" onFocusIn={() => void fetchMarker()}>
       <p class="prompt" id={`${props.id}-prompt`}>
         {keepTogether(props.question.prompt)}
       </p>

@@ -2,7 +2,7 @@
 import { For, Show } from 'solid-js';
 import { kinds } from '../core/kinds.ts';
 import { keepTogether } from '../core/keep-together.ts';
-import { letter } from '../exercises/mark.ts';
+import { letter } from '../exercises/letters.ts';
 import { isChoiceQuestion, isNumberQuestion, isOrderQuestion, type Question } from '../exercises/question.ts';
 import { book } from '../house/book.ts';
 import { topicTitles } from '../exercises/topics.ts';

@@ -1,6 +1,6 @@
 // A sheet taken on the screen: answers are kept while one works; handing in marks them and gives the result code.
-import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
-import { mark, pointsOf, type Mark } from '../exercises/mark.ts';
+import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { pointsOf, type Mark } from '../exercises/verdict.ts';
 import { kindsOf } from '../exercises/kinds/later.ts';
 import { resultCode } from '../exercises/result.ts';
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
@@ -9,6 +9,7 @@ import { BY_AN_OLDER_EDITION, newsOf } from '../exercises/sheet-news.ts';
 import { askedOf, fingerprint, firstKinds, type Asked, type Worksheet } from '../exercises/worksheet.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { focusAfter } from './focus-after.ts';
+import { fetchMarker, markerHere } from './marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { NumberField } from './NumberField.tsx';
 import { QuestionView } from './QuestionView.tsx';
@@ -106,7 +107,10 @@ export default function TakeSheet(props: { readonly list: string }) {
       setSaid('This browser does not keep your answers; hand in before you close the page.');
   };
   const marks = (): readonly Mark[] =>
-    questions().map((question, i) => mark(question, work().answers[i] ?? ''));
+    questions().flatMap((question, i) => markerHere()?.(question, work().answers[i] ?? '') ?? []);
+  /** Handed in, and here is what marks. */
+  const isMarked = () => work().handedIn && markerHere() !== undefined;
+  createEffect(() => work().handedIn && void fetchMarker());
   const points = () => marks().reduce((sum, { verdict }) => sum + pointsOf(verdict), 0);
   const answeredCount = () => work().answers.filter((answer) => answer.trim() !== '').length;
   const code = () =>
@@ -183,7 +187,7 @@ export default function TakeSheet(props: { readonly list: string }) {
           >
             {(each) => <p class="remark">{each}</p>}
           </For>
-          <Show when={work().handedIn}>
+          <Show when={isMarked()}>
             <div
               class="handed-in"
               role="status"
@@ -234,7 +238,7 @@ export default function TakeSheet(props: { readonly list: string }) {
                       change({ answers: work().answers.map((each, j) => (j === i() ? text : each)) })
                     }
                   />
-                  <Show when={work().handedIn}>
+                  <Show when={isMarked()}>
                     <MarkView question={question} mark={marks()[i()]!} done />
                   </Show>
                 </li>

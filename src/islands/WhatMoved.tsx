@@ -10,7 +10,8 @@ import { isRefusal } from '../core/refusal.ts';
 import { insteadOf, numberFigures, type FigureName } from '../house/figures.ts';
 import { lineOf } from '../house/line-of.ts';
 import { movedBetween } from '../house/moved.ts';
-import { changeFigure, lastTrial, takeBack } from '../house/store.ts';
+import { changeFigure, takeBack } from '../house/change-figure.ts';
+import { lastTrial } from '../house/store.ts';
 import { inWords, waysOut } from '../house/trial.ts';
 
 const FIRST = 4; // moved figures that are shown at once

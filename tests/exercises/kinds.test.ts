@@ -8,7 +8,8 @@ import { drawQuestion } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
 import { fetchKinds, ifHere, kindsOf, whenHere } from '../../src/exercises/kinds/later.ts';
 import { listOf, type Listed } from '../../src/exercises/kinds/list.ts';
-import { letter, mark } from '../../src/exercises/mark.ts';
+import { letter } from '../../src/exercises/letters.ts';
+import { mark } from '../../src/exercises/mark.ts';
 import {
   isChoiceQuestion,
   isNumberQuestion,

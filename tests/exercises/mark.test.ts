@@ -1,7 +1,8 @@
 // Marking, against answers whose meaning is plain from how people write numbers.
 import { expect, test } from 'vitest';
 import { readAnswer } from '../../src/exercises/answer.ts';
-import { mark, pointsOf } from '../../src/exercises/mark.ts';
+import { mark } from '../../src/exercises/mark.ts';
+import { pointsOf } from '../../src/exercises/verdict.ts';
 import type { ChoiceQuestion, NumberQuestion, OrderQuestion } from '../../src/exercises/question.ts';
 
 const asked = {

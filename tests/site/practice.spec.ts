@@ -4,7 +4,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { keepTogether } from '../../src/core/keep-together.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
-import { keyOf } from '../../src/exercises/mark.ts';
+import { keyOf } from '../../src/exercises/letters.ts';
 import { isNumberQuestion, type Question } from '../../src/exercises/question.ts';
 import { notesText, readNotes } from '../../src/exercises/notes.ts';
 import { readSheetLink, sheetLink } from '../../src/exercises/sheet-link.ts';

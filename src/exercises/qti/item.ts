@@ -3,7 +3,7 @@ import type { Chart } from '../../calculators/define.ts';
 import { format } from '../../core/format.ts';
 import { kinds, type KindName } from '../../core/kinds.ts';
 import { reachOf } from '../mark-number.ts';
-import { letter } from '../mark.ts';
+import { letter } from '../letters.ts';
 import {
   isChoiceQuestion,
   isNumberQuestion,

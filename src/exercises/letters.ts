@@ -1,0 +1,16 @@
+// The letters of what is chosen or put in order, and the answer as a key prints it.
+import { format } from '../core/format.ts';
+import { isNumberQuestion, isOrderQuestion, type Question } from './question.ts';
+
+const LETTERS = 'ABCDEFGHIJ';
+export const letter = (place: number): string => LETTERS[place]!;
+
+/** The places that the letters of a text stand for; −1 for a letter beyond the last. */
+export const placesIn = (text: string): readonly number[] =>
+  [...text.toUpperCase().replace(/[^A-Z]/g, '')].map((each) => LETTERS.indexOf(each));
+
+/** The right answer as printed in a key. */
+export function keyOf(question: Question): string {
+  if (isNumberQuestion(question)) return format(question.answer, question.of, question.digits);
+  return isOrderQuestion(question) ? question.answer.map(letter).join(' ') : letter(question.answer);
+}

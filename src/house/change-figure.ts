@@ -1,0 +1,93 @@
+// What a reader does to the house of the page, one figure at a time.
+import { batch } from 'solid-js';
+import type { FigureId } from '../core/figures/index.ts';
+import type { Way } from '../core/figures/standing.ts';
+import type { Giving } from '../core/line/change.ts';
+import { enter, type Entered } from './entering.ts';
+import { builtInHouse, builtInName, isNumberName, type FigureName, type NumberName } from './figures.ts';
+import { keepLine } from './line-of.ts';
+import { afterTyping, countedProblem, knownOf, knownPart, withCounted, withGiven } from './parts/known.ts';
+import { propose } from './propose.ts';
+import { changePart, houseNow, lastTrial, liveHouse, liveName, putHouse, setTrial } from './store.ts';
+
+/**
+ * Changes one figure, and what gives way to it; or says in a sentence why it cannot be so. Moving one figure on and on
+ * is one change, from where it stood first. Only readers call this; results never do.
+ */
+export function changeFigure(figure: FigureName, value: unknown, gives?: Giving): string | undefined {
+  if (liveHouse()[figure] === value && gives === undefined)
+    return liveName() === builtInName ? undefined : giveAsItStands(figure);
+  const last = lastTrial()?.figure === figure ? lastTrial() : undefined;
+  const before = last?.before ?? liveHouse();
+  const { counted } = knownOf(houseNow());
+  const known = last?.known ?? knownOf(houseNow());
+  const wasKnown = figure in known.given;
+  const chosen = gives ?? (last?.isChosen ? last.gives : undefined);
+  const proposal: Entered =
+    wasKnown || chosen || liveName() === builtInName
+      ? propose(before, figure, value, chosen)
+      : enter(before, figure, value, known);
+  const trial = { figure, value, before, known };
+  if ('problem' in proposal) {
+    setTrial({ ...trial, after: liveHouse(), gave: [], problem: proposal.problem });
+    return proposal.problem;
+  }
+  keepLine(proposal.house, proposal.line);
+  const taken = chosen ?? proposal.gives;
+  batch(() => {
+    putHouse(proposal.house);
+    if (isNumberName(figure)) {
+      const gave = proposal.gave.map((each) => each.figure);
+      changePart(knownPart, { ...afterTyping(known, figure, gave), counted });
+    }
+    setTrial({
+      ...trial,
+      after: proposal.house,
+      gave: proposal.gave,
+      ...(taken && { gives: taken, isChosen: chosen !== undefined }),
+    });
+  });
+  return undefined;
+}
+
+/** Takes a figure over as it stands: it is the reader's own too. Says how it is known, if that is told. A choice is not put down. */
+export function giveAsItStands(figure: FigureName, way?: Way): undefined {
+  if (!isNumberName(figure)) return;
+  const known = afterTyping(knownOf(houseNow()), figure, []);
+  changePart(knownPart, way === undefined ? known : withGiven(known, figure, way));
+}
+
+/** Puts a figure back to the built-in house's; it is then not known. */
+export function putBack(figure: NumberName): string | undefined {
+  const problem =
+    liveHouse()[figure] === builtInHouse[figure] ? undefined : changeFigure(figure, builtInHouse[figure]);
+  if (problem === undefined) changePart(knownPart, withGiven(knownOf(houseNow()), figure, undefined));
+  return problem;
+}
+
+/** Puts down what was counted of a computed figure, or that it was not. Returns the sentence to show when it cannot be. */
+export function count(id: FigureId, value: number | undefined): string | undefined {
+  const problem = value === undefined ? undefined : countedProblem(id, value);
+  if (problem === undefined) changePart(knownPart, withCounted(knownOf(houseNow()), id, value));
+  return problem;
+}
+
+/** Takes the last change back, whole. */
+export function takeBack(): void {
+  const last = lastTrial();
+  if (!last) return;
+  const { counted } = knownOf(houseNow());
+  batch(() => {
+    putHouse(last.before);
+    changePart(knownPart, { ...last.known, counted });
+  });
+}
+
+/** Goes back to the built-in figures, all at once, none of which is then known; the house keeps its name and its other parts. */
+export function resetHouse(): void {
+  const { counted } = knownOf(houseNow());
+  batch(() => {
+    putHouse(builtInHouse);
+    changePart(knownPart, { given: {}, counted });
+  });
+}

@@ -1,0 +1,90 @@
+// The reader's houses by name: one is open, and the others stand on the shelf.
+import { decode, type WholeHouse } from './codec.ts';
+import { nameProblem } from './name.ts';
+import type { Parts } from './parts/part.ts';
+import { freeName, withoutHouse } from './shelf.ts';
+import {
+  endVisit,
+  houseNow,
+  isVisit,
+  keptShelf,
+  liveName,
+  liveShelf,
+  putOnShelf,
+  save,
+  setName,
+  shelveOwn,
+  takeHouse,
+  tell,
+  tellOfKept,
+} from './store.ts';
+
+/** Gives the house another name; on the shelf it moves. Refuses a name that is empty or taken. */
+export function renameHouse(wanted: string): string | undefined {
+  const next = wanted.trim();
+  const problem = nameProblem(next);
+  if (problem !== undefined) return problem;
+  if (next === liveName()) return undefined;
+  if (Object.hasOwn(liveShelf(), next))
+    return `The name of the house: “${next}” is on the shelf already; choose another.`;
+  if (!isVisit()) putOnShelf(withoutHouse(keptShelf(), liveName())); // the reader's own may have the name of one that is visited
+  setName(next);
+  return undefined;
+}
+
+/** Leaves the house on the shelf as it is, and goes on with a copy of it. */
+export function copyHouse(): void {
+  shelveOwn();
+  setName(freeName(`${liveName()}, copy`, liveShelf()));
+}
+
+/** Takes a house from the shelf; the one that was open stays there. */
+export function openHouse(wanted: string): void {
+  shelveOwn();
+  if (!Object.hasOwn(liveShelf(), wanted)) return;
+  const text = liveShelf()[wanted]!;
+  const reading = decode(text);
+  if (!reading.isHouse)
+    return void tell('shelf', [`${wanted} cannot be opened. ${reading.problems.join(' ')}`]);
+  endVisit();
+  tell('link', []);
+  tell('tab', []);
+  takeHouse(reading.name === wanted ? reading : { ...reading, name: freeName(reading.name, liveShelf()) });
+  tellOfKept(text, reading.problems);
+}
+
+/** Takes a house off the shelf for good; the open one cannot be. */
+export function dropHouse(unwanted: string): void {
+  if (unwanted !== liveName()) putOnShelf(withoutHouse(keptShelf(), unwanted));
+}
+
+/**
+ * Opens a house from a file's text under a name of its own. Returns what was wrong, in its parts as well if `ofParts`
+ * says so; a text that is no house changes nothing.
+ */
+export function loadHouse(text: string, ofParts?: (parts: Parts) => readonly string[]): readonly string[] {
+  const reading = decode(text);
+  if (!reading.isHouse) return reading.problems;
+  shelveOwn();
+  endVisit();
+  tell('link', []);
+  takeHouse({ ...reading, name: freeName(reading.name, liveShelf()) });
+  return [...reading.problems, ...(ofParts?.(reading.parts) ?? [])];
+}
+
+/** The reader's own house of a name as it stands now; undefined when there is none that can be read. */
+export function ownHouse(wanted: string): WholeHouse | undefined {
+  if (!isVisit() && wanted === liveName()) return houseNow();
+  if (!Object.hasOwn(keptShelf(), wanted)) return undefined;
+  const reading = decode(keptShelf()[wanted]!);
+  return reading.isHouse ? { ...reading, name: wanted } : undefined;
+}
+
+/** Opens one of the reader's houses as it has become, under its name. */
+export function changeHouseWhole(next: WholeHouse): void {
+  shelveOwn();
+  endVisit();
+  tell('link', []);
+  takeHouse(next);
+  save();
+}
