@@ -1,5 +1,6 @@
 // One of a few things; a choice that cannot be is refused in a sentence, and the old one stays.
-import { createSignal, For, Show } from 'solid-js';
+import { createSignal, For, onMount, Show } from 'solid-js';
+import { chosenEarly } from './early.ts';
 
 export interface ChoiceFieldProps {
   readonly id: string;
@@ -13,20 +14,25 @@ export interface ChoiceFieldProps {
 
 export function ChoiceField(props: ChoiceFieldProps) {
   const [problem, setProblem] = createSignal<string>();
+  const early = chosenEarly(props.id);
+  let field: HTMLSelectElement | undefined;
+  function choose(option: string): void {
+    setProblem(props.take(option));
+    field!.value = props.value;
+  }
+  onMount(() => early !== undefined && choose(early));
   return (
     <div class="field">
       <label for={props.id}>{props.label}</label>
       <select
         id={props.id}
+        ref={field}
         autocomplete="off"
         aria-invalid={problem() ? 'true' : 'false'}
         aria-describedby={
           problem() ? `${props.id}-problem` : props.meaning ? `${props.id}-meaning` : undefined
         }
-        onChange={(event) => {
-          setProblem(props.take(event.currentTarget.value));
-          event.currentTarget.value = props.value;
-        }}
+        onChange={(event) => choose(event.currentTarget.value)}
       >
         <For each={Object.entries(props.options)}>
           {([value, wording]) => (

@@ -163,9 +163,9 @@ export function HandedOn(props: {
         </Show>
         <button
           type="button"
-          onClick={(event) => props.done(event, 'The file is put away; nothing was changed here.')}
+          onClick={(event) => props.done(event, 'The file is closed; nothing was changed here.')}
         >
-          Put it away
+          Close it, change nothing
         </button>
       </p>
     </div>

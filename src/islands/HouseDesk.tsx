@@ -1,10 +1,11 @@
 // The houses of the reader: name, copies, and those on the shelf.
-import { createSignal, For, Show } from 'solid-js';
+import { createSignal, For, onMount, Show } from 'solid-js';
 import { builtInName } from '../house/figures.ts';
 import { seenName } from '../house/name.ts';
 import { resetHouse } from '../house/change-figure.ts';
 import { copyHouse, dropHouse, openHouse, renameHouse } from '../house/shelf-store.ts';
 import { useHouse } from '../house/store.ts';
+import { typedEarly } from './early.ts';
 import { focusAfter } from './focus-after.ts';
 import { Troubles } from './Troubles.tsx';
 
@@ -12,6 +13,8 @@ export default function HouseDesk() {
   const { name, shelf } = useHouse();
   const [problem, setProblem] = createSignal<string>();
   const [said, setSaid] = createSignal<string>();
+  const early = typedEarly('house-name');
+  onMount(() => early !== undefined && setProblem(renameHouse(early)));
   let saying: HTMLParagraphElement | undefined;
   const others = () => Object.keys(shelf()).filter((other) => other !== name());
 

@@ -13,17 +13,19 @@ export function progress(
   figures: readonly FigureId[],
   standing: (id: FigureId) => Standing,
   name: string,
+  isGuests = false,
 ): string {
   const all = figures.length;
   const own = figures.filter((id) => standing(id) !== 'unknown').length;
   if (own === all) return `All ${all} figures are ${name}’s own.`;
-  return `You have given ${own} of ${all} figures; the other ${all - own} are ${builtInName}’s.`;
+  const given = isGuests ? `${own} of ${all} figures are given` : `You have given ${own} of ${all} figures`;
+  return `${given}; the other ${all - own} are ${builtInName}’s.`;
 }
 
 export default function HouseProgress() {
-  const { house, name } = useHouse();
+  const { house, name, visiting } = useHouse();
   const { standing, isBuiltIn } = useKnown();
-  const says = () => progress(figuresThatCount(house()), standing, name());
+  const says = () => progress(figuresThatCount(house()), standing, name(), visiting());
   useAnnouncement('house-progress', says, says);
   return (
     <p class="progress">

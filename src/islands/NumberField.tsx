@@ -6,17 +6,16 @@ import {
   on,
   onCleanup,
   onMount,
-  sharedConfig,
   Show,
   untrack,
 } from 'solid-js';
-import { isServer } from 'solid-js/web';
 import { fieldDecimals, formatNumber, rangeProblem, wasGiven, allowed } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
 import { likeUnit, useCountry, useUnits } from '../house/units-store.ts';
 import { useAnnouncement } from './announce.ts';
+import { typedEarly } from './early.ts';
 import { focusAfter } from './focus-after.ts';
 import { fetchReader, readTyped } from './reader.ts';
 
@@ -302,13 +301,6 @@ export function NumberField(props: NumberFieldProps) {
       </Show>
     </div>
   );
-}
-
-/** What was typed into a field as it was built, before its script came; nothing where the field was left as it was. */
-function typedEarly(id: string): string | undefined {
-  if (isServer || !sharedConfig.context) return undefined; // not built with the page
-  const built = document.getElementById(id) as HTMLInputElement | null;
-  return built && built.value !== built.defaultValue ? built.value : undefined;
 }
 
 /** The unit behind a number: plain where there is one, a choice where there are more; it holds for the kind, everywhere. */

@@ -269,7 +269,7 @@ export default function SheetDesk(props: { readonly list: string }) {
             Copy the link for trainees
           </button>
           <button type="button" disabled={!drawn()} onClick={() => void save()}>
-            Save version {shown()} for a learning system (QTI 3.0)
+            Save version {shown()} as a test for a college’s own system (QTI 3.0)
           </button>
         </p>
         <p role="status">{said()}</p>
@@ -322,6 +322,7 @@ export default function SheetDesk(props: { readonly list: string }) {
             news={[]}
             version={shown()}
             mark={mark()}
+            name={sheet().seed}
           />
         </Show>
       </section>
@@ -336,6 +337,7 @@ export default function SheetDesk(props: { readonly list: string }) {
                   news={printed().part === 'questions' ? [] : newsOf(sheet(), drawn)}
                   version={i() + 1}
                   mark={mark()}
+                  name={sheet().seed}
                 />
               )}
             </For>

@@ -24,6 +24,8 @@ export function Paper(props: {
   readonly news: readonly string[];
   readonly version: number;
   readonly mark: string;
+  /** The sheet's name, as its trainer gave it. */
+  readonly name: string;
 }) {
   return (
     <article class="sheet-paper" data-part={props.part}>
@@ -42,8 +44,8 @@ export function Paper(props: {
         <Key {...props} />
       </Show>
       <p class="small">
-        Sheet {props.mark}, version {props.version}, by book {book}. Harrowmere and other houses named are
-        invented.
+        Sheet “{props.name}” ({props.mark}), version {props.version}, by book {book}. Harrowmere and other
+        houses named are invented.
       </p>
     </article>
   );

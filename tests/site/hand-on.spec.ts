@@ -120,7 +120,7 @@ test('releases go from an owner to a guide, who is two behind, keeps what he cha
   await expect(panel).toContainText('You have release 3; this file is release 1, two releases behind yours. Nothing was changed.'); // prettier-ignore
   await give(guide, third);
   await expect(panel).toContainText('You have release 3 already.');
-  await button(guide, 'Put it away').click();
+  await button(guide, 'Close it, change nothing').click();
   expect(await keptHouse(guide)).toBe(before);
   await give(guide, first);
   await button(guide, 'Open it as another house').click();

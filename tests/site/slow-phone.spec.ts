@@ -37,6 +37,25 @@ test('before its script has come, a page is read, and what is typed into it is n
   expect(wrong).toEqual([]);
 });
 
+test('before its script has come, a choice and a name are not lost either', async ({ page }) => {
+  const wrong = await openSlowly(page, '/house/');
+  await page.locator('#house-name').fill('Skelbeck');
+  await page.locator('#house-name').blur();
+  await ready(page);
+  await expect
+    .poll(() => page.evaluate(() => localStorage.getItem('malt-spirit-handbook/house')))
+    .toContain('"name":"Skelbeck"');
+  await page.goto('/house/distilling/');
+  const choice = page.locator('#house-foreshotsBy');
+  await choice.selectOption('volume');
+  await ready(page);
+  await expect(choice).toHaveValue('volume');
+  await expect
+    .poll(() => page.evaluate(() => localStorage.getItem('malt-spirit-handbook/house')))
+    .toContain('"foreshotsBy":"volume"');
+  expect(wrong).toEqual([]);
+});
+
 test('a talk is pasted while the page still loads, read, and put right', async ({ page }) => {
   const talk = readFileSync(join(import.meta.dirname, '..', 'talk', 'scripts', 'chatty.txt'), 'utf8');
   const wrong = await openSlowly(page, '/script/');
