@@ -17,6 +17,7 @@ const types: Readonly<Record<string, string>> = {
   '.json': 'application/json',
   '.png': 'image/png',
   '.svg': 'image/svg+xml',
+  '.txt': 'text/plain; charset=utf-8',
   '.webmanifest': 'application/manifest+json',
   '.woff2': 'font/woff2',
   '.xml': 'application/xml',

@@ -59,7 +59,7 @@ const stations: readonly Station[] = [
     name: 'Spirit still',
     chapter: 'distilling',
     rails: { 'heart-begins': [40, 20, 132], 'heart-ends': [106, 20, 132] },
-    says: (_line, { round, lost }) => `loop ${litres(round)}, lees ${litres(lost.lees)}`,
+    says: ({ heart }, { round }) => `heart ${n(heart.alcohol, 0)}, loop ${litres(round)}`,
   },
   {
     id: 'cask',
@@ -151,6 +151,11 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
         </Show>
         <b>{bottles(line())}</b> bottles a year
       </p>
+      <Show when={hasMoved()}>
+        <button type="button" class="take-back" onClick={takeBack}>
+          Undo
+        </button>
+      </Show>
       <div class="line">
         <ol>
           <For each={stations}>
@@ -207,11 +212,6 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
               {way().says}
             </button>
           )}
-        </Show>
-        <Show when={hasMoved()}>
-          <button type="button" onClick={takeBack}>
-            Undo
-          </button>
         </Show>
       </div>
       {props.children}

@@ -262,6 +262,7 @@ export default function SheetDesk(props: { readonly list: string }) {
             {([part, title]) => (
               <button type="button" disabled={!drawn()} onClick={() => void printOut(part)}>
                 {title}
+                {sheet().versions > 1 ? `, all ${sheet().versions} versions` : ''}
               </button>
             )}
           </For>

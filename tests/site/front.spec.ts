@@ -174,6 +174,12 @@ test('a reader who comes back is led to where they left off', async ({ page }) =
   await expect(page.locator('header [data-left-off] a')).toHaveText(title);
   await link.click();
   await page.waitForURL('**/mashing/');
+  const heading = page.locator('main h2[id]').last();
+  await heading.evaluate((it) => it.scrollIntoView({ behavior: 'instant' }));
+  await open(page, '/');
+  await link.click();
+  await page.waitForURL(/\/mashing\/#./);
+  await expect(heading).toBeInViewport();
   await open(page, '/'); // which keeps nothing of itself
   await page.evaluate(() =>
     localStorage.setItem('malt-spirit-handbook/left-off', '{"path":"//elsewhere/","title":"x"}'),

@@ -69,6 +69,38 @@ test('another browser is asked with other numbers, and one browser goes on where
   expect(new Set(prompts).size).toBeGreaterThan(1); // three alike by chance: once in hundreds
 });
 
+/** How bright a colour is, by WCAG 2.2. */
+function brightness(colour: string): number {
+  const [r, g, b] = [...colour.matchAll(/[\d.]+/g)].map(([part]) => {
+    const share = Number(part) / 255;
+    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+  });
+  return 0.2126 * r! + 0.7152 * g! + 0.0722 * b!;
+}
+
+test('a step that was chosen is read under the hand too', async ({ page }) => {
+  await page.goto('/practice/');
+  await page.locator('.question').waitFor();
+  await page.evaluate(() => {
+    const step = document.createElement('button');
+    step.className = 'step';
+    step.setAttribute('aria-pressed', 'true');
+    step.textContent = 'Charge the wash still';
+    document.querySelector('.question')!.append(step);
+  });
+  const step = page.locator('.step').last();
+  for (const theme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme: theme });
+    await step.hover();
+    const [ink, paper] = await step.evaluate((it) => [
+      getComputedStyle(it).color,
+      getComputedStyle(it).backgroundColor,
+    ]);
+    const [low, high] = [brightness(ink!), brightness(paper!)].sort((a, b) => a - b);
+    expect((high! + 0.05) / (low! + 0.05), `${theme}: ${ink} on ${paper}`).toBeGreaterThanOrEqual(4.5);
+  }
+});
+
 test('the steps of an order are numbered once', async ({ page }) => {
   await open(page, '/sheets/');
   for (const form of ['calculation', 'estimate', 'curve', 'impossible', 'judgement'] as const) {
