@@ -46,6 +46,9 @@ const european = (article: string): readonly Point[] => [
   point('bottled at 40 % vol or more', article, bottledAtLeast(40)),
 ];
 
+/** The proof of distillation is the composite proof of the spirits, by section 19.1. */
+const COMPOSITE = '27 CFR 5.143; the spirit as a whole, not its first drop, 19.1';
+
 /** What a label in the United States must say besides; the number of today’s section is from memory. */
 const ageInAmerica = ({ years }: Claim): readonly string[] =>
   years < 4 ? ['Under four years old, its age must stand on the label (27 CFR 5.74 †, formerly 5.40).'] : [];
@@ -55,7 +58,7 @@ const addedInAmerica = (claim: Claim): readonly string[] =>
   plain(claim)
     ? []
     : [
-        'No more than 2.5 % by volume, harmless and usual in the trade, and none at all in “straight” whisky (27 CFR 5.155 †, formerly 5.23).',
+        'What is added must be harmless, usual in the trade and no more than 2.5 % by volume; “straight” whisky takes none (27 CFR 5.155 †, formerly 5.23).',
       ];
 
 const mindsInAmerica = (claim: Claim) => [...ageInAmerica(claim), ...addedInAmerica(claim)];
@@ -139,7 +142,7 @@ export const definitions: readonly Definition[] = [
     readIn: 'a copy of the electronic code; the day it took effect is from memory',
     textAt: 'ecfr.gov/current/title-27/part-5',
     points: [
-      point('distilled below 95 % vol (190 proof)', '27 CFR 5.143', distilledBelow(95)),
+      point('distilled below 95 % vol (190 proof)', COMPOSITE, distilledBelow(95)),
       point('in oak barrels', '27 CFR 5.143', oak),
       point('bottled at 40 % vol (80 proof) or more', '27 CFR 5.143', bottledAtLeast(40)),
     ],
@@ -159,7 +162,7 @@ export const definitions: readonly Definition[] = [
         '27 CFR 5.143',
         ({ grain }) => grain !== 'less than 51 % malted barley',
       ),
-      point('distilled at 80 % vol (160 proof) or less', '27 CFR 5.143', distilledAtMost(80)),
+      point('distilled at 80 % vol (160 proof) or less', COMPOSITE, distilledAtMost(80)),
       point('into charred new oak', '27 CFR 5.143', ({ wood }) => wood === 'new charred oak'),
       point('at 62.5 % vol (125 proof) or less', '27 CFR 5.143', ({ filledAt }) => filledAt <= 62.5),
       point('bottled at 40 % vol (80 proof) or more', '27 CFR 5.143', bottledAtLeast(40)),
@@ -186,7 +189,7 @@ export const definitions: readonly Definition[] = [
         '27 CFR 5.143, T.D. TTB-199',
         ({ oneDistillery }) => oneDistillery,
       ),
-      point('at 80 % vol (160 proof) or less', '27 CFR 5.143, T.D. TTB-199', distilledAtMost(80)),
+      point('at 80 % vol (160 proof) or less', COMPOSITE, distilledAtMost(80)),
       point('matured in the United States', '27 CFR 5.143, T.D. TTB-199', maturedIn('the United States')),
       point(
         'in oak barrels of 700 litres or less',
@@ -211,7 +214,7 @@ export const definitions: readonly Definition[] = [
     readOn: '2026-11-29',
     readIn:
       'the regulations current to 26 November 2024; 700 litres is from memory. Rules beside this one were amended on 18 December 2024 (SOR/2024-244): read it again',
-    textAt: 'laws-lois.justice.gc.ca/eng/regulations/C.R.C.,_c._870/',
+    textAt: 'laws-lois.justice.gc.ca, C.R.C., c. 870',
     points: [
       point('mashed and distilled in Canada', 'B.02.020(1)(a)(v)', madeIn('Canada')),
       point('matured in Canada', 'B.02.020(1)(a)(v)', maturedIn('Canada')),
