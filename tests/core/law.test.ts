@@ -209,7 +209,7 @@ test.each(definitions.map((row) => [row.name, row] as const))(
   (_, { name, readOn }) => {
     const nextYear = `${Number(readOn.slice(0, 4)) + 1}${readOn.slice(4)}`;
     const dayAfter = new Date(Date.parse(nextYear) + 86_400_000).toISOString().slice(0, 10);
-    const named = (today: string) =>
+    const isNamed = (today: string) =>
       readLongAgo(definitions, today).some((row) => row.startsWith(`${name}, `));
     expect([readOn, nextYear, dayAfter].map(isNamed)).toEqual([false, false, true]);
   },
