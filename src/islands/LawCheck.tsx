@@ -128,7 +128,7 @@ export default function LawCheck(props: {
                 <p class="sources">
                   {definition.sources.map((id) => props.sources[id]).join('; ')}. In force since{' '}
                   {dayInWords(definition.since)}; read on {dayInWords(definition.readOn)}: {definition.readIn}
-                  .
+                  . The text itself: {definition.textAt}.
                 </p>
               </details>
             );
@@ -137,8 +137,8 @@ export default function LawCheck(props: {
       </div>
       <p class="note">
         Not asked: enzymes, yeast, the store’s permit, where the water comes from, most of what a label must
-        say. Numbers marked † are from memory. This is a teaching aid, not legal advice: read the law in force
-        where you are.
+        say. Numbers marked † are from memory. This is no legal advice: the law where you are and the
+        authority that licenses you decide.
       </p>
     </section>
   );

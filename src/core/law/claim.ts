@@ -52,6 +52,8 @@ export interface Definition {
   readonly readOn: string;
   /** What was read: the text itself, or who quotes it. */
   readonly readIn: string;
+  /** Where a reader finds the text itself: an address without its “https://”. */
+  readonly textAt: string;
   readonly points: readonly Point[];
   /** What the label or the maker must mind besides, though the name may be carried. */
   readonly minds?: (claim: Claim) => readonly string[];
