@@ -76,7 +76,7 @@ test.each(hazards)('%s has a caution that says what and what to do', (_, id, ...
   for (const word of words) expect([title, hazard, ...does].join(' ')).toMatch(word);
 });
 
-/** What stands on the safe page of each stage; the sheets of its rooms hang up the same. */
+/** What stands on the safe page of each stage. */
 const ofStage: Readonly<Record<string, readonly string[]>> = {
   malting: ['dust', 'carbon-dioxide', 'confined-space', 'kiln-air', 'machinery', 'falls', 'lifting'],
   milling: ['dust', 'machinery', 'confined-space', 'falls'],
