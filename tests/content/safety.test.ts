@@ -38,8 +38,8 @@ test.each(Object.entries(cautions))(
 );
 
 /** The hazards of a house that burn, choke, scald, fall or poison, each with the words by which its caution must speak. */
-const hazards: readonly (readonly [hazard: string, caution: string, ...words: RegExp[]])[] = [
-  ['hot caustic', 'caustic', /Hot caustic/, /goggles/],
+const hazards: readonly (readonly [hazard: string, caution: string, words: readonly RegExp[]])[] = [
+  ['hot caustic', 'caustic', [/Hot caustic/, /goggles/]],
   [
     'caustic that takes up carbon dioxide',
     'caustic',
@@ -47,31 +47,35 @@ const hazards: readonly (readonly [hazard: string, caution: string, ...words: Re
     /crushes the vessel/,
     /vent open/,
   ],
-  ['acid with hypochlorite', 'caustic', /hypochlorite gives off chlorine/, /Never let acid meet/],
-  ['a splash in the eye', 'caustic', /eyewash/, /20 minutes/],
-  ['vapour that lies low', 'ethanol-vapour', /heavy as air/, /floor level/],
-  ['hot work', 'ethanol-vapour', /hot work permit/],
-  ['phones and cameras', 'ethanol-vapour', /phones, cameras/],
-  ['a fire that is not seen', 'spirit-fire', /nearly invisible/, /Leave/, /alcohol-resistant foam/, /bunds/],
-  ['a boil-over', 'still', /froths over/, /cut the heat/],
-  ['the manhole', 'still', /manhole only when/, /Shut and lock it/],
-  ['the vacuum of a closed still', 'still', /collapses/, /air valve BEFORE discharge/],
-  ['a still fired from below', 'still', /fired from below/, /bottom covered/],
-  ['burns', 'hot-liquor', /cool running water for 20 minutes/],
-  ['legionella', 'legionella', /mist/, /flushing/],
-  ['falls', 'falls', /falls/, /railed/],
-  ['vehicles', 'falls', /lorries and fork-lifts/, /walkways/],
-  ['lone work', 'falls', /Do not work alone/],
-  ['noise', 'falls', /80 dB\(A\)/, /hearing protection/],
-  ['sulphur dioxide in casks', 'cask-sulphur', /Sulphur dioxide/, /bung hole/],
-  ['carbon monoxide of a kiln', 'kiln-air', /carbon monoxide/, /alarm/],
-  ['spores', 'dust', /spores/, /smells of mould/],
-  ['grain dust', 'dust', /explode/, /asthma/, /mask/],
-  ['visitors', 'visitors', /behind the rail/],
-  ['children', 'visitors', /Hold children/],
-  ['allergens', 'visitors', /gluten/, /Ask about asthma, allergy/],
+  ['acid with hypochlorite', 'caustic', [/hypochlorite gives off chlorine/, /Never let acid meet/]],
+  ['a splash in the eye', 'caustic', [/eyewash/, /20 minutes/]],
+  ['vapour that lies low', 'ethanol-vapour', [/heavy as air/, /floor level/]],
+  ['hot work', 'ethanol-vapour', [/hot work permit/]],
+  ['phones and cameras', 'ethanol-vapour', [/phones, cameras/]],
+  [
+    'a fire that is not seen',
+    'spirit-fire',
+    [/nearly invisible/, /Leave/, /alcohol-resistant foam/, /bunds/],
+  ],
+  ['a boil-over', 'still', [/froths over/, /cut the heat/]],
+  ['the manhole', 'still', [/manhole only when/, /Shut and lock it/]],
+  ['the vacuum of a closed still', 'still', [/collapses/, /air valve BEFORE discharge/]],
+  ['a still fired from below', 'still', [/fired from below/, /bottom covered/]],
+  ['burns', 'hot-liquor', [/cool running water for 20 minutes/]],
+  ['legionella', 'legionella', [/mist/, /flushing/]],
+  ['falls', 'falls', [/falls/, /railed/]],
+  ['vehicles', 'falls', [/lorries and fork-lifts/, /walkways/]],
+  ['lone work', 'falls', [/Do not work alone/]],
+  ['noise', 'falls', [/80 dB\(A\)/, /hearing protection/]],
+  ['sulphur dioxide in casks', 'cask-sulphur', [/Sulphur dioxide/, /bung hole/]],
+  ['carbon monoxide of a kiln', 'kiln-air', [/carbon monoxide/, /alarm/]],
+  ['spores', 'dust', [/spores/, /smells of mould/]],
+  ['grain dust', 'dust', [/explode/, /asthma/, /mask/]],
+  ['visitors', 'visitors', [/behind the rail/]],
+  ['children', 'visitors', [/Hold children/]],
+  ['allergens', 'visitors', [/gluten/, /Ask about asthma, allergy/]],
 ];
-test.each(hazards)('%s has a caution that says what and what to do', (_, id, ...words) => {
+test.each(hazards)('%s has a caution that says what and what to do', (_, id, words) => {
   const { title, hazard, does } = cautions[id]!;
   for (const word of words) expect([title, hazard, ...does].join(' ')).toMatch(word);
 });
