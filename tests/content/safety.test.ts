@@ -43,9 +43,7 @@ const hazards: readonly (readonly [hazard: string, caution: string, words: reado
   [
     'caustic that takes up carbon dioxide',
     'caustic',
-    /takes up carbon dioxide/,
-    /crushes the vessel/,
-    /vent open/,
+    [/takes up carbon dioxide/, /crushes the vessel/, /vent open/],
   ],
   ['acid with hypochlorite', 'caustic', [/hypochlorite gives off chlorine/, /Never let acid meet/]],
   ['a splash in the eye', 'caustic', [/eyewash/, /20 minutes/]],
