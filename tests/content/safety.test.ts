@@ -7,6 +7,7 @@ import { sources } from '../../src/core/sources.ts';
 import { chapters } from './read.ts';
 
 interface Caution {
+  readonly title: string;
   readonly hazard: string;
   readonly does: readonly string[];
   readonly defers: string;
@@ -35,6 +36,65 @@ test.each(Object.entries(cautions))(
     expect(caution.does.length).toBeGreaterThanOrEqual(2);
   },
 );
+
+/** The hazards of a house that burn, choke, scald, fall or poison, each with the words by which its caution must speak. */
+const hazards: readonly (readonly [hazard: string, caution: string, words: readonly RegExp[]])[] = [
+  ['hot caustic', 'caustic', [/Hot caustic/, /goggles/]],
+  [
+    'caustic that takes up carbon dioxide',
+    'caustic',
+    [/takes up carbon dioxide/, /crushes the vessel/, /vent open/],
+  ],
+  ['acid with hypochlorite', 'caustic', [/hypochlorite gives off chlorine/, /Never let acid meet/]],
+  ['a splash in the eye', 'caustic', [/eyewash/, /20 minutes/]],
+  ['vapour that lies low', 'ethanol-vapour', [/heavy as air/, /floor level/]],
+  ['hot work', 'ethanol-vapour', [/hot work permit/]],
+  ['phones and cameras', 'ethanol-vapour', [/phones, cameras/]],
+  [
+    'a fire that is not seen',
+    'spirit-fire',
+    [/nearly invisible/, /Leave/, /alcohol-resistant foam/, /bunds/],
+  ],
+  ['a boil-over', 'still', [/froths over/, /cut the heat/]],
+  ['the manhole', 'still', [/manhole only when/, /Shut and lock it/]],
+  ['the vacuum of a closed still', 'still', [/collapses/, /air valve BEFORE discharge/]],
+  ['a still fired from below', 'still', [/fired from below/, /bottom covered/]],
+  ['burns', 'hot-liquor', [/cool running water for 20 minutes/]],
+  ['legionella', 'legionella', [/mist/, /flushing/]],
+  ['falls', 'falls', [/falls/, /railed/]],
+  ['vehicles', 'falls', [/lorries and fork-lifts/, /walkways/]],
+  ['lone work', 'falls', [/Do not work alone/]],
+  ['noise', 'falls', [/80 dB\(A\)/, /hearing protection/]],
+  ['sulphur dioxide in casks', 'cask-sulphur', [/Sulphur dioxide/, /bung hole/]],
+  ['carbon monoxide of a kiln', 'kiln-air', [/carbon monoxide/, /alarm/]],
+  ['spores', 'dust', [/spores/, /smells of mould/]],
+  ['grain dust', 'dust', [/explode/, /asthma/, /mask/]],
+  ['visitors', 'visitors', [/behind the rail/]],
+  ['children', 'visitors', [/Hold children/]],
+  ['allergens', 'visitors', [/gluten/, /Ask about asthma, allergy/]],
+];
+test.each(hazards)('%s has a caution that says what and what to do', (_, id, words) => {
+  const { title, hazard, does } = cautions[id]!;
+  for (const word of words) expect([title, hazard, ...does].join(' ')).toMatch(word);
+});
+
+/** What stands on the safe page of each stage. */
+const ofStage: Readonly<Record<string, readonly string[]>> = {
+  malting: ['dust', 'carbon-dioxide', 'confined-space', 'kiln-air', 'machinery', 'falls', 'lifting'],
+  milling: ['dust', 'machinery', 'confined-space', 'falls'],
+  mashing: ['hot-liquor', 'machinery', 'confined-space', 'caustic', 'legionella', 'falls'],
+  fermenting: ['carbon-dioxide', 'confined-space', 'caustic', 'falls'],
+  distilling: ['licence', 'ethanol-vapour', 'spirit-fire', 'still', 'hot-liquor', 'confined-space', 'drink'],
+  maturing: ['lifting', 'ethanol-vapour', 'spirit-fire', 'cask-sulphur', 'falls', 'drink', 'confined-space', 'glass-and-samples'],
+}; // prettier-ignore
+test.each(Object.entries(ofStage))('%s has its cautions, each whole once at most, on the safe page', (stage, ids) => {
+  const own = chapters.find(({ id }) => id === stage)!.pages;
+  const shown = (body: string, form: string) =>
+    [...body.matchAll(new RegExp(`<Caution of="([^"]+)"${form} />`, 'g'))].map(([, id]) => id);
+  const safe = own.find(({ part }) => part === 'safe')!.body;
+  expect([...shown(safe, ''), ...shown(safe, ' brief')].sort()).toEqual([...ids].sort());
+  for (const { part, body } of own) if (part !== 'safe') expect(shown(body, ''), part).toEqual([]);
+}); // prettier-ignore
 
 /* Limits as the authorities print them. OSHA’s record of 1989 (29 CFR 1910, air contaminants) names, for carbon dioxide,
    the American conference’s 5,000 ppm over eight hours and 30,000 ppm over fifteen minutes; ten minutes are the ceiling of
