@@ -115,6 +115,7 @@ test('a name as long as it may be, of letters or of marks, breaks no page', asyn
   for (const name of ['W'.repeat(80), `${'ᴡ\u0301\u0302\u0303'.repeat(20)}`]) {
     await page.goto(`/house/${linkOf(houseOf(name))}`);
     await page.reload();
+    await expect(page.locator('.visit')).toBeVisible(); // it is kept for this tab
     for (const [width, address] of [[320, '/house/'], [390, '/cards/'], [1280, '/house/']] as const) {
       await page.setViewportSize({ width, height: 844 });
       await open(page, address);
