@@ -2,7 +2,8 @@
 import { createMemo, Show } from 'solid-js';
 import { chargesOfLine } from '../core/plant/charges.ts';
 import { fits } from '../core/plant/fits.ts';
-import { lineWithPlant, type PlantLine } from '../core/plant/line.ts';
+import type { Line } from '../core/line/line.ts';
+import { lineWithPlant } from '../core/plant/line.ts';
 import { notNamed } from '../core/plant/not-named.ts';
 import type { Plant } from '../core/plant/plant.ts';
 import { usualSentence } from '../core/plant/usual.ts';
@@ -21,7 +22,7 @@ import { PlantVessels } from './PlantVessels.tsx';
 import { Troubles } from './Troubles.tsx';
 
 /** A line with all that the page says of it. */
-const lookAt = (line: PlantLine, plant: Plant) => {
+const lookAt = (line: Line, plant: Plant) => {
   const charges = chargesOfLine(line, plant);
   return { line, charges, fits: fits(line, plant, charges) };
 };
@@ -102,7 +103,7 @@ export default function PlantDesk() {
             <p>Or name your own, one kind after the other:</p>
           </Show>
           <Show when={looked()}>
-            {(now) => <PlantResult of={now()} plant={part.value()} plain={line()} />}
+            {(now) => <PlantResult of={now()} plant={part.value()} />}
           </Show>
         </div>
         <PlantVessels plant={part.value()} line={line()} set={(next) => part.set(next)[0]} />

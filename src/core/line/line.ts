@@ -24,7 +24,7 @@ import {
   type Quantity,
 } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
-import { amountsOf } from '../spirit/amounts.ts';
+import { amountsOf, minus } from '../spirit/amounts.ts';
 import { reduce } from '../spirit/mixing.ts';
 import { heatToBoilOff } from '../vapour/latent-heat.ts';
 import { fermentabilityFromGravities } from '../wort/attenuation.ts';
@@ -77,7 +77,7 @@ export interface Line {
   readonly feints: Portion;
   readonly spentLees: Portion;
   readonly stills: {
-    /** Latent heat of all that comes over in both runs. */
+    /** Latent heat of all that comes over in all runs. */
     readonly boilOff: Quantity<'energy'>;
   };
   readonly filling: Portion & { readonly water: Quantity<'volume20'> };
@@ -143,10 +143,14 @@ export function roundOf(house: House, model?: VapourModel): Round | Refusal {
   );
 }
 
-/** Heat, MJ, that turns into vapour all that comes over in the two runs of a round. */
-function boilOffOf({ washRun, spiritRun }: Round): Quantity<'energy'> {
-  const [wash, spirit] = [washRun, spiritRun].map((run) => heatToBoilOff(amountsOf(run.distillate)));
-  return quantity('energy', wash! + spirit!);
+/** Heat, MJ, that turns into vapour all that comes over in the runs of a round. */
+function boilOffOf({ washRun, spiritRun, between }: Round): Quantity<'energy'> {
+  const over = [washRun, spiritRun].map(({ distillate }) => amountsOf(distillate));
+  if (between) over.push(minus(amountsOf(between.charge), amountsOf(between.lees)));
+  return quantity(
+    'energy',
+    over.reduce((sum, amounts) => sum + heatToBoilOff(amounts), 0),
+  );
 }
 
 /** Casks filled from one mash, and the mean cask followed until it is emptied. */
@@ -197,10 +201,7 @@ export function line(house: House): Line | Refusal {
 }
 
 /** The line of a house whose wash is distilled in a way of its own; all else as in `line`. */
-export function lineWith<R extends Round>(
-  house: House,
-  distilled: (wash: Fermentation) => R | Refusal,
-): (Line & { readonly round: R }) | Refusal {
+export function lineWith(house: House, distilled: (wash: Fermentation) => Round | Refusal): Line | Refusal {
   if (house.finalGravity >= house.originalGravity) {
     return refuse(
       `The final gravity ${house.finalGravity} is not below the original gravity ${house.originalGravity}; wort that ferments grows lighter.`,
