@@ -28,7 +28,7 @@ type Balance = (foreshots: Ends['foreshots']) => Found | Refusal;
 
 const MOST_FORESHOTS = 0.4; // of the charge's alcohol; the most that the table of figures takes
 const FIRST_SHARE = 0.02; // of it, with which the search begins
-const CLOSE = 1e-11; // of the litres wanted
+const CLOSE = 1e-10; // of the litres wanted
 const STEPS = 20; // of the search; four are usual
 
 /** A balance whose foreshots end as the house ends them; litres are of a mash, and become the share at which they are so many. */
@@ -64,14 +64,15 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts): Balance | Ref
     strong,
     weak: cuts.feints,
   });
+  const near = {};
   if (plant.scheme === 'twice')
-    return (foreshots) => alone(settleTogether(lowWines, spirit, ends(foreshots), limit));
+    return (foreshots) => alone(settleTogether(lowWines, spirit, ends(foreshots), limit, near));
 
   const between = sidesOf(plant.intermediateStills, house.airPressure);
   if (plant.scheme === 'thrice') {
     const strong = plant.strongFeintsEnd as Quantity<'strength'>;
     return (foreshots) => {
-      const found = settleThrice(lowWines, between, spirit, ends(foreshots, strong));
+      const found = settleThrice(lowWines, between, spirit, ends(foreshots, strong), near);
       if ('refused' in found) return found;
       const { intermediate } = found;
       return {
@@ -92,7 +93,7 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts): Balance | Ref
   if ('refused' in run) return run;
   const comes = plus(minus(lowWines, again), run.distillate);
   return (foreshots) => {
-    const found = settleTogether(comes, spirit, ends(foreshots), limit);
+    const found = settleTogether(comes, spirit, ends(foreshots), limit, near);
     if ('refused' in found) return found;
     return {
       spirit: found,
