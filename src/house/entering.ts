@@ -5,6 +5,7 @@ import { line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { propose, type Proposal } from './propose.ts';
 import type { FigureName } from './figures.ts';
+import type { Way } from './line-of.ts';
 import type { Known } from './parts/known.ts';
 
 /** A proposal, and what gave way where it is not the usual. */
@@ -14,13 +15,19 @@ export type Entered = Proposal & { readonly gives?: Giving };
  * The house with a figure given for the first time. Where one figure has to give way, one that is not known does, the first
  * with which the house runs; when all are known, their readings stand as given and the mash efficiency follows from them. No figure that is known moves.
  */
-export function enter(before: House, figure: FigureName, value: unknown, { given }: Known): Entered {
-  if (before.holds === 'readings') return propose(before, figure, value);
+export function enter(
+  before: House,
+  figure: FigureName,
+  value: unknown,
+  { given }: Known,
+  way: Way = line,
+): Entered {
+  if (before.holds === 'readings') return propose(before, figure, value, undefined, way);
   const ways = waysOf(figure);
   const free = ways.filter((way) => !(way in given));
   const start: House = ways.length > 0 && free.length === 0 ? { ...before, holds: 'readings' } : before;
   const tried = (free.length > 0 ? free : [undefined]).map((gives) => ({
-    proposal: propose(start, figure, value, gives),
+    proposal: propose(start, figure, value, gives, way),
     gives,
   }));
   const { proposal, gives } = tried.find(({ proposal }) => !('problem' in proposal)) ?? tried[0]!;
@@ -31,7 +38,7 @@ export function enter(before: House, figure: FigureName, value: unknown, { given
     holds: before.holds,
     ...Object.fromEntries(stays.map((each) => [each.figure, each.from])),
   };
-  const result = line(house);
+  const result = way(house);
   if (isRefusal(result)) return { problem: result.refused };
   return {
     house,

@@ -10,7 +10,8 @@ import {
   keptText,
   keyOf,
 } from './browser-store.ts';
-import { lineOf } from './line-of.ts';
+import { line } from '../core/line/line.ts';
+import { goBy, lineOf, type Way } from './line-of.ts';
 import { decode, encode, type WholeHouse } from './codec.ts';
 import { builtInHouse, builtInName } from './figures.ts';
 import { isShort, MARK, textOfLink, textOfShortLink } from './link.ts';
@@ -29,13 +30,15 @@ const KEPT = 'The rest is in use; the text is set aside and can be downloaded.';
 const NOT_TAKEN = 'It changed nothing here; the text is set aside and can be downloaded.';
 const NEWS_UNREAD =
   'Another tab sent a change of the house that cannot be read here; nothing was changed. If another version of the handbook is open, reload this page.';
+const WITHOUT_PARTS =
+  'A part of the book did not come, and without it stills, malts and bottles of this house count for nothing; load the page again.';
 const LINK_NOT_READ =
   'A part of the book did not come, and without it this link cannot be read; load the page again.';
 const NOT_ASIDE =
   'There is no room to set the text aside, so it stays where it is; what you change now lasts until the page is closed.';
 
 /** Where something may go wrong; each tells its own, and what one tells does not silence another. */
-type Door = 'kept' | 'shelf' | 'link' | 'browser' | 'tab' | 'news' | `part:${PartId}`;
+type Door = 'kept' | 'shelf' | 'link' | 'browser' | 'tab' | 'news' | 'line' | `part:${PartId}`;
 
 const [house, setHouse] = createSignal(builtInHouse);
 const [name, setName] = createSignal(builtInName);
@@ -43,6 +46,25 @@ const [parts, setParts] = createSignal<Parts>({});
 const [shelf, setShelf] = createSignal<Shelf>({});
 const [visiting, setVisiting] = createSignal(false);
 const [troubles, setTroubles] = createSignal<Readonly<Partial<Record<Door, readonly string[]>>>>({});
+
+const [way, setWay] = createSignal<Way>(line);
+goBy(way);
+/** Changes with the way in which lines are reckoned. */
+export { way as liveWay, setWay };
+const [isReady, setReady] = createSignal(true);
+/** False while what this house’s line is reckoned with is still on its way: until then a page stays as it was built. */
+export const isLineReady = isReady;
+const MOVING: readonly PartId[] = ['plant', 'malts', 'bottles']; // parts that move the line
+const movesLine = () => MOVING.some((id) => parts()[id] !== undefined);
+
+/** Fetches what a line is reckoned with, once, for a house that keeps more than figures. */
+function followParts(): void {
+  createEffect((isFetched: boolean) => {
+    if (isFetched || !movesLine()) return isFetched;
+    void import('./line-store.ts').catch(() => tell('line', [WITHOUT_PARTS])).then(() => setReady(true));
+    return true;
+  }, false);
+}
 
 /** Tells the reader what went wrong at a door, or that all is well there. */
 export const tell = (door: Door, sentences: readonly string[]) =>
@@ -197,7 +219,11 @@ function keepInBrowser(): void {
   if (own !== null) takeKept(own);
   beginWith(houseNow());
   startVisit();
-  createRoot(() => createEffect(on([house, name, parts], saveSoon, { defer: true })));
+  setReady(!movesLine());
+  createRoot(() => {
+    createEffect(on([house, name, parts], saveSoon, { defer: true }));
+    followParts();
+  });
   addEventListener('pagehide', () => timer !== undefined && save());
   addEventListener('hashchange', () => location.hash.startsWith(MARK) && startVisit());
   addEventListener('storage', ({ key, newValue }) => {
@@ -289,8 +315,9 @@ export const liveShelf = shelf;
  * built; reading the store while hydrating would leave the built, stale text on the page.
  */
 export function useHouse() {
-  const [mounted, setMounted] = createSignal(false);
+  const [isMounted, setMounted] = createSignal(false);
   onMount(() => setMounted(true));
+  const mounted = () => isMounted() && isReady();
   const text = () => encode(houseNow());
   return {
     mounted,

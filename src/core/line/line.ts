@@ -31,9 +31,17 @@ import { fermentabilityFromGravities } from '../wort/attenuation.ts';
 import { platoFromGravity } from '../wort/extract.ts';
 import type { House } from './house.ts';
 
+/** Some mashes of a year, and the line of each. */
+export interface Campaign {
+  readonly mashes: number;
+  readonly line: Line;
+}
+
 /** Every figure of a house, for one mash unless its name says otherwise. */
 export interface Line {
   readonly house: House;
+  /** The year’s mashes by their malts, where a house has several; all else is of its own mash. */
+  readonly campaigns?: readonly Campaign[];
   readonly pace: {
     readonly mashesPerYear: Quantity<'count'>;
     readonly maltPerWeek: Quantity<'mass'>;
@@ -100,6 +108,8 @@ export interface Line {
   readonly bottling: Portion & {
     readonly water: Quantity<'volume20'>;
     readonly inFilters: Quantity<'alcohol'>;
+    /** True where not all bottles are of one kind; strength is then that of all together. */
+    readonly isMixed?: boolean;
     readonly bottles: Quantity<'count'>;
     readonly bottlesPerCask: Quantity<'count'>;
     readonly bottlesPerYear: Quantity<'count'>;
@@ -107,7 +117,10 @@ export interface Line {
 }
 
 /** Spirit brought down to a strength; spirit already weaker stays as it is, for water cannot strengthen it. */
-function letDown(spirit: Portion, wanted: Quantity<'strength'>): Portion & { water: Quantity<'volume20'> } {
+export function letDown(
+  spirit: Portion,
+  wanted: Quantity<'strength'>,
+): Portion & { water: Quantity<'volume20'> } {
   const to = strength(Math.min(wanted, spirit.strength));
   const { waterVolume, volume } = reduce(spirit, to);
   return { volume, strength: to, alcohol: spirit.alcohol, water: waterVolume };
