@@ -5,9 +5,8 @@ import type { Way } from '../core/figures/standing.ts';
 import type { Giving } from '../core/line/change.ts';
 import { enter, type Entered } from './entering.ts';
 import { builtInHouse, builtInName, isNumberName, type FigureName, type NumberName } from './figures.ts';
-import { wayOf } from './line-of.ts';
 import { afterTyping, countedProblem, knownOf, knownPart, withCounted, withGiven } from './parts/known.ts';
-import { propose } from './propose.ts';
+import { propose, wayOf } from './propose.ts';
 import { changePart, houseNow, lastTrial, liveHouse, liveName, putHouse, setTrial } from './store.ts';
 
 /**

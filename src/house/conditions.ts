@@ -18,11 +18,9 @@ export const conditions = {
   'long-enough-for-the-alcohol': ({ house }: Line) => house.fermentationHours >= 44,
   'emptied-before-that': ({ house }: Line) => house.fermentationHours < 44,
   'as-strong-as-strong-beer': ({ wash }: Line) => wash.strength < 10,
-  'distilled-twice': ({ round }: Line) => !round.between,
   'distilled-thrice': ({ round }: Line) => (round.between?.weak.volume ?? 0) > 0,
   'part-distilled-thrice': ({ round }: Line) => round.between?.weak.volume === 0,
   'one-bottle': ({ bottling }: Line) => !bottling.isMixed,
-  'several-bottles': ({ bottling }: Line) => bottling.isMixed === true,
   young: ({ house }: Line) => house.yearsInWood < 3,
 } as const satisfies Record<string, (line: Line) => boolean>;
 

@@ -5,11 +5,11 @@ import type { FigureId } from '../core/figures/index.ts';
 import { isRough, standings, usualWay, type Standing } from '../core/figures/standing.ts';
 import { builtInHouse, builtInName, isNumberName, type NumberName } from './figures.ts';
 import { figureAt, textOfFigure } from './prose.ts';
-import { wayOf } from './line-of.ts';
+import { lineIn } from './line-of.ts';
 import { whenIdle } from './idle.ts';
 import { figuresThatCount, knownOf, knownPart, nothingKnown, type Known } from './parts/known.ts';
 import { readPart } from './parts/part.ts';
-import { liveHouse, liveName, liveParts, liveWay, tellOfPart } from './store.ts';
+import { liveHouse, liveName, liveParts, tellOfPart } from './store.ts';
 
 type Hanging = ReadonlyMap<FigureId, readonly NumberName[]>;
 const NONE: Hanging = new Map();
@@ -32,8 +32,8 @@ function lookAnew(): void {
   const [house, figures] = untrack(() => [liveHouse(), unknown()] as const);
   if (figures.length === 0) return void setHanging(NONE);
   void import('../core/line/hangs-on.ts').then(({ hangsOn }) => {
-    for (const figure of figures) whenIdle(() => void hangsOn(house, [figure], wayOf(house)));
-    whenIdle(() => house === liveHouse() && setHanging(hangsOn(house, figures, wayOf(house))));
+    for (const figure of figures) whenIdle(() => void hangsOn(house, [figure], lineIn));
+    whenIdle(() => house === liveHouse() && setHanging(hangsOn(house, figures, lineIn)));
   });
 }
 
@@ -41,7 +41,6 @@ if (!isServer)
   createRoot(() => {
     let timer: ReturnType<typeof setTimeout> | undefined;
     createEffect((before: string | undefined) => {
-      liveWay();
       const figures = unknownNow();
       const key = figures.join();
       clearTimeout(timer);

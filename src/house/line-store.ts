@@ -1,18 +1,21 @@
 // The line of the house of the page with its stills, malts and bottles: fetched only for a house that keeps such.
-import { createEffect, createRoot } from 'solid-js';
+import { createEffect, createRoot, untrack } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
-import { lineIn } from './line-of.ts';
+import { goBy, lineIn } from './line-of.ts';
 import { wayWith } from './line-with.ts';
-import { liveHouse, liveParts, setWay, tell } from './store.ts';
+import { liveHouse, liveParts, putHouse, tell } from './store.ts';
 
 createRoot(() => {
-  createEffect(() => {
+  createEffect((before: string) => {
     const { plant, malts, bottles } = liveParts();
-    const way = wayWith({ plant, malts, bottles });
-    setWay(() => way);
-  });
+    const given = JSON.stringify([plant, malts, bottles]);
+    if (given === before) return given;
+    goBy(wayWith({ plant, malts, bottles }));
+    putHouse({ ...untrack(liveHouse) }); // the same figures, and all that follows from them anew
+    return given;
+  }, '');
   createEffect(() => {
     const found = lineIn(liveHouse());
-    tell('line', isRefusal(found) ? [`${found.refused} Until that is mended, the book goes on without the stills that this house has named.`] : []);
+    tell('line', isRefusal(found) ? [`${found.refused} Until that is mended, the book goes by this house’s figures alone.`] : []);
   });
 }); // prettier-ignore

@@ -1,14 +1,14 @@
 // Keeps every figure, conditional sentence and name of the house in the text right, for the whole page, from one line.
 import { createEffect, createMemo, createRoot } from 'solid-js';
 import { paces, type Pace } from '../core/line/ledger.ts';
-import { line, type Line } from '../core/line/line.ts';
+import type { Line } from '../core/line/line.ts';
 import { withoutUnit } from './bare.ts';
 import { conditions, isCondition } from './conditions.ts';
 import { builtInHouse, builtInName, figureNames } from './figures.ts';
 import { whenIdle } from './idle.ts';
 import { liveCountedAt, liveDoubtAt, liveHanging, liveUnknown } from './known-store.ts';
 import { figureText } from './prose.ts';
-import { isLineReady, liveHouse, liveLine, liveName, liveParts, liveWay } from './store.ts';
+import { isLineReady, liveHouse, liveLine, liveName, liveParts } from './store.ts';
 
 const isPace = (text: string | undefined): text is Pace => text !== undefined && Object.hasOwn(paces, text);
 
@@ -85,7 +85,7 @@ createRoot(() => {
   createEffect(() => {
     liveHanging();
     if (!isLineReady()) return; // what is built stands until this house’s line is there
-    isAsBuilt &&= liveHouse() === builtInHouse && liveUnknown().unknown === 0 && liveWay() === line;
+    isAsBuilt &&= liveHouse() === builtInHouse && liveUnknown().unknown === 0;
     if (isAsBuilt) return; // nothing to set, so nothing to compute
     if (!isWatched) return setAll(); // where they stand is not known yet
     whenIdle(setInSight, true);

@@ -5,7 +5,10 @@ import { line, type Line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { problemOf } from './codec.ts';
 import type { FigureName } from './figures.ts';
-import type { Way } from './line-of.ts';
+import { lineIn, type Way } from './line-of.ts';
+
+/** In which way a change of a house is judged: as its line is reckoned now. */
+export const wayOf = (house: House): Way => (isRefusal(lineIn(house)) ? line : lineIn);
 
 export type Proposal = (Changed & { readonly line: Line }) | { readonly problem: string };
 

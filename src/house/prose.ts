@@ -2,7 +2,7 @@
 import { figureIds, figureTable, pathsOf, type Figure, type FigureId } from '../core/figures/index.ts';
 import { format } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
-import { amountIn, type Pace } from '../core/line/ledger.ts';
+import { lineFor, mashesIn, type Pace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
 import { choiceFigures, isChoiceName, isNumberName } from './figures.ts';
 
@@ -88,7 +88,7 @@ export function figureText(line: Line, path: string, per: Pace = 'mash', digits?
       : per === 'mash'
         ? givenDigits(value, about.kind)
         : undefined;
-  const amount = amountIn(per, line, (each) => figureValue(each, path));
+  const amount = figureValue(lineFor(per, line), path) * mashesIn(per, line);
   const decimals = digits ?? own;
   return format(decimals ? amount : wholeOf(path, amount), about.kind, decimals);
 }

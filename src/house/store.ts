@@ -10,8 +10,7 @@ import {
   keptText,
   keyOf,
 } from './browser-store.ts';
-import { line } from '../core/line/line.ts';
-import { goBy, lineOf, type Way } from './line-of.ts';
+import { lineOf } from './line-of.ts';
 import { decode, encode, type WholeHouse } from './codec.ts';
 import { builtInHouse, builtInName } from './figures.ts';
 import { isShort, MARK, textOfLink, textOfShortLink } from './link.ts';
@@ -31,7 +30,7 @@ const NOT_TAKEN = 'It changed nothing here; the text is set aside and can be dow
 const NEWS_UNREAD =
   'Another tab sent a change of the house that cannot be read here; nothing was changed. If another version of the handbook is open, reload this page.';
 const WITHOUT_PARTS =
-  'A part of the book did not come, and without it stills, malts and bottles of this house count for nothing; load the page again.';
+  'A part of the book did not come, and without it stills and malts do not count; load the page again.';
 const LINK_NOT_READ =
   'A part of the book did not come, and without it this link cannot be read; load the page again.';
 const NOT_ASIDE =
@@ -47,23 +46,16 @@ const [shelf, setShelf] = createSignal<Shelf>({});
 const [visiting, setVisiting] = createSignal(false);
 const [troubles, setTroubles] = createSignal<Readonly<Partial<Record<Door, readonly string[]>>>>({});
 
-const [way, setWay] = createSignal<Way>(line);
-goBy(way);
-/** Changes with the way in which lines are reckoned. */
-export { way as liveWay, setWay };
 const [isReady, setReady] = createSignal(true);
 /** False while what this house’s line is reckoned with is still on its way: until then a page stays as it was built. */
 export const isLineReady = isReady;
-const MOVING: readonly PartId[] = ['plant', 'malts', 'bottles']; // parts that move the line
-const movesLine = () => MOVING.some((id) => parts()[id] !== undefined);
+/** What a house keeps that moves its line. */
+const moving = () => parts().plant ?? parts().malts ?? parts().bottles;
 
-/** Fetches what a line is reckoned with, once, for a house that keeps more than figures. */
+/** Fetches what a line is reckoned with, for a house that keeps more than figures. */
 function followParts(): void {
-  createEffect((isFetched: boolean) => {
-    if (isFetched || !movesLine()) return isFetched;
-    void import('./line-store.ts').catch(() => tell('line', [WITHOUT_PARTS])).then(() => setReady(true));
-    return true;
-  }, false);
+  if (moving() !== undefined)
+    import('./line-store.ts').catch(() => tell('line', [WITHOUT_PARTS])).then(() => setReady(true));
 }
 
 /** Tells the reader what went wrong at a door, or that all is well there. */
@@ -219,10 +211,10 @@ function keepInBrowser(): void {
   if (own !== null) takeKept(own);
   beginWith(houseNow());
   startVisit();
-  setReady(!movesLine());
+  setReady(moving() === undefined);
   createRoot(() => {
     createEffect(on([house, name, parts], saveSoon, { defer: true }));
-    followParts();
+    createEffect(followParts);
   });
   addEventListener('pagehide', () => timer !== undefined && save());
   addEventListener('hashchange', () => location.hash.startsWith(MARK) && startVisit());

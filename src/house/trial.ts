@@ -3,8 +3,7 @@ import { formatNumber } from '../core/format.ts';
 import { kinds, type KindName } from '../core/kinds.ts';
 import { waysOf, type GaveWay, type Giving } from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
-import { wayOf } from './line-of.ts';
-import { propose } from './propose.ts';
+import { propose, wayOf } from './propose.ts';
 import { numberFigures, type FigureName, type NumberName } from './figures.ts';
 import type { Known } from './parts/known.ts';
 

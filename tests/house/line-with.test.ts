@@ -8,12 +8,12 @@ import { lineWithPlant } from '../../src/core/plant/line.ts';
 import { count } from '../../src/core/quantity.ts';
 import { decode, encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { goBy, lineIn, lineOf, problemOfHouse, wayOf } from '../../src/house/line-of.ts';
+import { goBy, lineIn, lineOf, problemOfHouse } from '../../src/house/line-of.ts';
 import { wayWith } from '../../src/house/line-with.ts';
 import { bottlesPart } from '../../src/house/parts/bottles.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
 import { figureText } from '../../src/house/prose.ts';
-import { propose } from '../../src/house/propose.ts';
+import { propose, wayOf } from '../../src/house/propose.ts';
 import { answer, apart } from '../core/draw.ts';
 import { plainPlant, stills } from '../core/plants.ts';
 
@@ -99,7 +99,7 @@ test('a house with three distillations goes by them in every figure, and its fig
   const way = wayWith({ plant });
   const high = { ...builtInHouse, heartEnd: 78 } as House;
   try {
-    goBy(() => way);
+    goBy(way);
     expect(lineOf(builtInHouse).heart).toEqual(answer(lineWithPlant(builtInHouse, { ...plainPlant, scheme: 'thrice' })).heart);
     expect(lineIn(high)).not.toHaveProperty('refused');
     // A heart that ends at 78 % vol cannot be had from two distillations of such stills, and can from three.
@@ -108,28 +108,27 @@ test('a house with three distillations goes by them in every figure, and its fig
     expect(propose(builtInHouse, 'heartEnd', 78, undefined, wayOf(builtInHouse))).not.toHaveProperty('problem');
     expect(propose(builtInHouse, 'heartEnd', 86, undefined, wayOf(builtInHouse))).toHaveProperty('problem');
   } finally {
-    goBy(() => line);
+    goBy(line);
   }
   expect(problemOfHouse(high, {})).toContain('78');
   const read = decode(encode({ name: 'Three', house: high, parts: { plant } }));
   expect(read.problems).toEqual([]);
   expect(read.house.heartEnd).toBe(78);
   expect(decode(encode({ name: 'Two', house: high })).problems).toHaveLength(1);
-  expect(lineOf(high).house.heartEnd).toBe(builtInHouse.heartEnd); // until its stills are fetched, there is a line to show
-  expect(decode(encode({ name: 'None', house: { ...high, finalGravity: 1.07 } as House, parts: { plant } })).problems).toHaveLength(1);
+  expect(lineOf(high).house).toBe(builtInHouse); // until its stills are fetched, there is a line to show
 }); // prettier-ignore
 
 test('stills that find no balance leave the line of two', () => {
   const way = wayWith({ plant: { ...plainPlant, scheme: 'thrice', intermediateStills: [] } });
   try {
-    goBy(() => way);
+    goBy(way);
     expect(lineIn(builtInHouse)).toHaveProperty('refused');
     expect(lineOf(builtInHouse)).toEqual(answer(line(builtInHouse)));
     expect(propose(builtInHouse, 'heartEnd', 63, undefined, wayOf(builtInHouse))).not.toHaveProperty(
       'problem',
     );
   } finally {
-    goBy(() => line);
+    goBy(line);
   }
   expect(wayWith({ plant: { ...plainPlant, washStills: [stills(3, 2000, 0.3)] } })).toBe(line);
 });

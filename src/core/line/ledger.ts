@@ -1,5 +1,5 @@
 // The alcohol ledger: litres of pure alcohol at every station of the line, at four paces.
-import { litresOfAlcohol, type Portion, type Quantity } from '../quantity.ts';
+import { litresOfAlcohol, type Quantity } from '../quantity.ts';
 import type { Line } from './line.ts';
 
 export const stations = {
@@ -26,26 +26,24 @@ export function mashesIn(pace: Pace, { pace: own, house }: Line): number {
   return { mash: 1, tonne: 1 / own.tonnesPerMash, week: house.mashesPerWeek, year: own.mashesPerYear }[pace];
 }
 
-/** An amount of a mash, for one pace; a year’s is the sum over its campaigns. */
-export function amountIn(pace: Pace, line: Line, of: (line: Line) => number): number {
-  if (pace !== 'year' || !line.campaigns) return of(line) * mashesIn(pace, line);
-  return line.campaigns.reduce((sum, each) => sum + each.mashes * of(each.line), 0);
-}
+/** The line of the mash of which a pace is told: a year of several malts has a mash of its own, the mean of all. */
+export const lineFor = (pace: Pace, line: Line): Line => (pace === 'year' && line.ofYear) || line;
 
 /**
  * Litres of pure alcohol at each station for one pace. The charge holds the recycled foreshots and feints
  * as well, so it is more than the wash brings. Bottles are of the same mash, at the end of its years in wood.
  */
-export function ledger(line: Line, pace: Pace): Record<Station, Quantity<'alcohol'>> {
-  const of = (part: (line: Line) => Portion | Line['malt']) =>
-    litresOfAlcohol(amountIn(pace, line, (each) => part(each).alcohol));
+export function ledger(whole: Line, pace: Pace): Record<Station, Quantity<'alcohol'>> {
+  const line = lineFor(pace, whole);
+  const mashes = mashesIn(pace, line);
+  const of = (alcohol: number) => litresOfAlcohol(alcohol * mashes);
   return {
-    malt: of(({ malt }) => malt),
-    wash: of(({ wash }) => wash),
-    lowWines: of(({ lowWines }) => lowWines),
-    charge: of(({ charge }) => charge),
-    heart: of(({ heart }) => heart),
-    casks: of(({ filling }) => filling),
-    bottles: of(({ bottling }) => bottling),
+    malt: of(line.malt.alcohol),
+    wash: of(line.wash.alcohol),
+    lowWines: of(line.lowWines.alcohol),
+    charge: of(line.charge.alcohol),
+    heart: of(line.heart.alcohol),
+    casks: of(line.filling.alcohol),
+    bottles: of(line.bottling.alcohol),
   };
 }

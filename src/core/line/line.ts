@@ -24,24 +24,18 @@ import {
   type Quantity,
 } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
-import { amountsOf, minus } from '../spirit/amounts.ts';
+import { amountsOf } from '../spirit/amounts.ts';
 import { reduce } from '../spirit/mixing.ts';
 import { heatToBoilOff } from '../vapour/latent-heat.ts';
 import { fermentabilityFromGravities } from '../wort/attenuation.ts';
 import { platoFromGravity } from '../wort/extract.ts';
 import type { House } from './house.ts';
 
-/** Some mashes of a year, and the line of each. */
-export interface Campaign {
-  readonly mashes: number;
-  readonly line: Line;
-}
-
 /** Every figure of a house, for one mash unless its name says otherwise. */
 export interface Line {
   readonly house: House;
-  /** The year’s mashes by their malts, where a house has several; all else is of its own mash. */
-  readonly campaigns?: readonly Campaign[];
+  /** The mean mash of a year of several malts, where a house has such; its amounts count. All else is of the house’s own mash. */
+  readonly ofYear?: Line;
   readonly pace: {
     readonly mashesPerYear: Quantity<'count'>;
     readonly maltPerWeek: Quantity<'mass'>;
@@ -156,14 +150,10 @@ export function roundOf(house: House, model?: VapourModel): Round | Refusal {
   );
 }
 
-/** Heat, MJ, that turns into vapour all that comes over in the runs of a round. */
-function boilOffOf({ washRun, spiritRun, between }: Round): Quantity<'energy'> {
-  const over = [washRun, spiritRun].map(({ distillate }) => amountsOf(distillate));
-  if (between) over.push(minus(amountsOf(between.charge), amountsOf(between.lees)));
-  return quantity(
-    'energy',
-    over.reduce((sum, amounts) => sum + heatToBoilOff(amounts), 0),
-  );
+/** Heat, MJ, that turns into vapour all that comes over in the two runs of a round. */
+function boilOffOf({ washRun, spiritRun }: Round): Quantity<'energy'> {
+  const [wash, spirit] = [washRun, spiritRun].map((run) => heatToBoilOff(amountsOf(run.distillate)));
+  return quantity('energy', wash! + spirit!);
 }
 
 /** Casks filled from one mash, and the mean cask followed until it is emptied. */

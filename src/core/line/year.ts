@@ -1,24 +1,43 @@
 // A year of several malts: what a line tells of a year is the sum over the weeks of each.
 import { count, kilograms } from '../quantity.ts';
-import { amountIn } from './ledger.ts';
-import type { Campaign, Line } from './line.ts';
+import type { Line } from './line.ts';
 
-/** A line whose year is that of several lines, each for so many mashes, 0 upwards; all else is told of the first line’s own mash. */
+/** Some mashes of a year, 0 upwards, and the line of each. */
+export interface Campaign {
+  readonly mashes: number;
+  readonly line: Line;
+}
+
+/** The mean of what is alike in several things, number by number, each counting by its weight; weights add up to 1. */
+function meanOf(things: readonly unknown[], weights: readonly number[]): unknown {
+  const [first] = things;
+  if (typeof first === 'number') return things.reduce<number>((sum, each, i) => sum + weights[i]! * (each as number), 0);
+  if (typeof first !== 'object' || first === null || Array.isArray(first)) return first;
+  const rows = things as readonly Readonly<Record<string, unknown>>[];
+  return Object.fromEntries(Object.keys(first).map((key) => [key, meanOf(rows.map((row) => row[key]), weights)]));
+} // prettier-ignore
+
+/** A line whose year is that of several lines; all else is told of the first line’s own mash. */
 export function withYear(line: Line, campaigns: readonly Campaign[]): Line {
-  const all: Line = { ...line, campaigns };
-  const year = (of: (line: Line) => number) => amountIn('year', all, of);
-  const bottles = year(({ bottling }) => bottling.bottles);
-  const casks = year(({ casks }) => casks.perMash);
-  const barley = year(({ barley }) => barley.mass);
+  const mashes = campaigns.reduce((sum, each) => sum + each.mashes, 0);
+  const { round, ...own } = line;
+  const mean = meanOf(
+    campaigns.map(({ line: { round: _, ...rest } }) => rest),
+    campaigns.map((each) => each.mashes / mashes),
+  ) as Omit<Line, 'round'>;
+  const [barley, bottles, casks] = [mean.barley.mass, mean.bottling.bottles, mean.casks.perMash].map((each) => each * mashes); // prettier-ignore
+  const pace = {
+    ...line.pace,
+    mashesPerYear: count(mashes),
+    maltPerYear: kilograms(mean.malt.mass * mashes),
+  };
   return {
-    ...all,
-    pace: {
-      ...line.pace,
-      mashesPerYear: count(year(() => 1)),
-      maltPerYear: kilograms(year(({ malt }) => malt.mass)),
-    },
-    barley: { ...line.barley, perYear: kilograms(barley), perBottle: kilograms(barley / bottles) },
-    casks: { ...line.casks, perYear: count(casks), inStore: count(casks * line.house.yearsInWood) },
-    bottling: { ...line.bottling, bottlesPerYear: count(bottles), bottlesPerCask: count(bottles / casks) },
+    ...own,
+    round,
+    ofYear: { ...mean, round, pace },
+    pace,
+    barley: { ...line.barley, perYear: kilograms(barley!), perBottle: kilograms(barley! / bottles!) },
+    casks: { ...line.casks, perYear: count(casks!), inStore: count(casks! * line.house.yearsInWood) },
+    bottling: { ...line.bottling, bottlesPerYear: count(bottles!), bottlesPerCask: count(bottles! / casks!) },
   };
 }

@@ -2,6 +2,9 @@
 import type { House } from '../line/house.ts';
 import { lineWith, type Line } from '../line/line.ts';
 import type { Refusal } from '../refusal.ts';
+import { quantity } from '../quantity.ts';
+import { amountsOf, minus } from '../spirit/amounts.ts';
+import { heatToBoilOff } from '../vapour/latent-heat.ts';
 import { distilIn } from './distil.ts';
 import type { Plant, Stills } from './plant.ts';
 
@@ -31,5 +34,9 @@ export function inHouse(plant: Plant, house: House): Plant {
  */
 export function lineWithPlant(house: House, plant: Plant): Line | Refusal {
   const own = inHouse(plant, house);
-  return lineWith(house, (wash) => distilIn(own, house, wash));
+  const found = lineWith(house, (wash) => distilIn(own, house, wash));
+  if ('refused' in found || !found.round.between) return found;
+  const { charge, lees } = found.round.between;
+  const once = heatToBoilOff(minus(amountsOf(charge), amountsOf(lees)));
+  return { ...found, stills: { boilOff: quantity('energy', found.stills.boilOff + once) } };
 }
