@@ -1,5 +1,5 @@
 // The line of the house of the page with its stills, malts and bottles: fetched only for a house that keeps such.
-import { createEffect, createRoot, untrack } from 'solid-js';
+import { createEffect, createMemo, createRoot, on, untrack } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
 import { goBy, lineIn } from './line-of.ts';
 import { wayWith } from './line-with.ts';
@@ -14,8 +14,14 @@ createRoot(() => {
     putHouse({ ...untrack(liveHouse) }); // the same figures, and all that follows from them anew
     return given;
   }, '');
-  createEffect(() => {
+  const refused = createMemo(() => {
     const found = lineIn(liveHouse());
-    tell('line', isRefusal(found) ? [`${found.refused} Until that is mended, the book goes by this house’s figures alone.`] : []);
+    return isRefusal(found) ? found.refused : undefined;
   });
-}); // prettier-ignore
+  createEffect(
+    on(refused, (why) => {
+      const until = `${why} Until that is mended, the book goes by this house’s figures alone.`;
+      tell('line', why === undefined ? [] : [until]);
+    }),
+  );
+});

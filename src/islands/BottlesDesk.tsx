@@ -25,7 +25,7 @@ export default function BottlesDesk() {
     `${format(house().bottleSize, 'bottle')} at ${format(house().bottlingStrength, 'strength', 1)}`;
   const rest = () => 100 - bottles().reduce((sum, { share }) => sum + share, 0);
   const says = () =>
-    `${figureText(line(), 'bottling.bottlesPerYear')} a year, ${figureText(line(), 'bottling.bottlesPerCask')} from a mean cask.`;
+    `${figureText(line(), 'bottling.bottlesPerYear')} bottles a year, ${figureText(line(), 'bottling.bottlesPerCask')} from a mean cask.`;
   useAnnouncement('bottles', says, says, () => desk);
   return (
     <div ref={desk} class="stock-desk bottles-desk">

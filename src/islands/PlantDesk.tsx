@@ -114,7 +114,9 @@ export default function PlantDesk() {
             </p>
             <p>Or name your own, one kind after the other:</p>
           </Show>
-          <Show when={looked()}>{(now) => <PlantResult of={now()} plant={part.value()} />}</Show>
+          <Show when={looked()}>
+            {(now) => <PlantResult of={now()} plant={part.value()} bottles={line().bottling.bottles} />}
+          </Show>
         </div>
         <PlantVessels plant={shown()} line={line()} set={set} />
       </div>

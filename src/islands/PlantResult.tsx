@@ -65,6 +65,8 @@ function mashesIn({ mashes, aMash }: ChargeOfStill): string {
 export function PlantResult(props: {
   readonly of: Looked;
   readonly plant: Plant;
+  /** From a mash, as the house bottles it. */
+  readonly bottles: number;
 }) {
   const printed = usePrinted();
   const unitOf = useUnits();
@@ -105,7 +107,7 @@ export function PlantResult(props: {
         </tbody>
       </table>
       <p>
-        {formatNumber(Math.floor(props.of.line.bottling.bottles), 0)} bottles from a mash, after{' '}
+        {formatNumber(Math.floor(props.bottles), 0)} bottles from a mash, after{' '}
         {formatNumber(props.of.line.house.yearsInWood, 0)} years.
       </p>
       <h3>One charge</h3>
