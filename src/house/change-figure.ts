@@ -3,7 +3,7 @@ import { batch } from 'solid-js';
 import type { FigureId } from '../core/figures/index.ts';
 import type { Way } from '../core/figures/standing.ts';
 import type { Giving } from '../core/line/change.ts';
-import { enter, type Entered } from './entering.ts';
+import { enter, withYeast, type Entered } from './entering.ts';
 import { builtInHouse, builtInName, isNumberName, type FigureName, type NumberName } from './figures.ts';
 import { afterTyping, countedProblem, knownOf, knownPart, withCounted, withGiven } from './parts/known.ts';
 import { propose, wayOf } from './propose.ts';
@@ -23,10 +23,12 @@ export function changeFigure(figure: FigureName, value: unknown, gives?: Giving)
   const wasKnown = figure in known.given;
   const chosen = gives ?? (last?.isChosen ? last.gives : undefined);
   const way = wayOf(before);
-  const proposal: Entered =
-    wasKnown || chosen || liveName() === builtInName
+  const isBuiltIn = liveName() === builtInName;
+  const changed: Entered =
+    wasKnown || chosen || isBuiltIn
       ? propose(before, figure, value, chosen, way)
       : enter(before, figure, value, known, way);
+  const proposal = isBuiltIn ? changed : withYeast(changed, before, figure, known);
   const trial = { figure, value, before, known };
   if ('problem' in proposal) {
     setTrial({ ...trial, after: liveHouse(), gave: [], problem: proposal.problem });

@@ -4,9 +4,21 @@ import type { House } from '../core/line/house.ts';
 import { line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { propose, type Proposal } from './propose.ts';
-import type { FigureName } from './figures.ts';
+import { numberFigures, type FigureName } from './figures.ts';
 import type { Way } from './line-of.ts';
 import type { Known } from './parts/known.ts';
+
+/** What was proposed, with the yeast in the old measure to the malt where nobody has given the yeast. */
+export function withYeast(entered: Entered, before: House, figure: FigureName, { given }: Known): Entered {
+  if ('problem' in entered || 'yeast' in given || figure === 'yeast') return entered;
+  const { house, gave } = entered;
+  const [least, most] = numberFigures.yeast.range;
+  const to = Number(((before.yeast * house.maltPerMash) / before.maltPerMash).toPrecision(3));
+  if (house.maltPerMash === before.maltPerMash || to < least || to > most) return entered;
+  const changed = { ...house, yeast: to as House['yeast'] };
+  const line = { ...entered.line, house: changed }; // no figure of the line hangs on it
+  return { ...entered, house: changed, line, gave: [...gave, { figure: 'yeast', from: before.yeast, to }] };
+}
 
 /** A proposal, and what gave way where it is not the usual. */
 export type Entered = Proposal & { readonly gives?: Giving };

@@ -74,6 +74,8 @@ export function liveCountedAt(path: string): string | undefined {
 }
 /** Changes with what hangs on what is not known. */
 export const liveHanging = hanging;
+/** The figures of the live house that are not known. */
+export const liveUnknownFigures = unknown;
 /** How many figures of the live house are not known, of how many. */
 export const liveUnknown = () => ({ unknown: unknown().length, of: figuresThatCount(liveHouse()).length });
 

@@ -6,6 +6,8 @@ import { line } from '../core/line/line.ts';
 import { withYear } from '../core/line/year.ts';
 import { meanMalt } from '../core/malting/grist.ts';
 import { lineWithPlant, saysMore } from '../core/plant/line.ts';
+import type { Plant } from '../core/plant/plant.ts';
+import { hours } from '../core/quantity.ts';
 import { isRefusal, refuse, type Refusal } from '../core/refusal.ts';
 import type { NumberName } from './figures.ts';
 import type { Way } from './line-of.ts';
@@ -55,6 +57,16 @@ function withMalts(way: Way, { basis, campaigns }: Malts): Way {
   };
 }
 
+/** A way that tells of fermentations over a weekend, where a house has given their hours and they are not those of the others. */
+function withWeekends(way: Way, { washbacks, weekendFermentation, usual = [] }: Plant): Way {
+  if (washbacks.length === 0 || usual.includes('weekendFermentation')) return way;
+  return (house) => {
+    const found = way(house);
+    if (isRefusal(found) || weekendFermentation === house.fermentationHours) return found;
+    return { ...found, weekendHours: hours(weekendFermentation) };
+  };
+}
+
 /** In which way the lines of a house with such parts are reckoned; by its figures alone where those say no more. */
 export function wayWith(parts: Pick<Parts, 'plant' | 'malts' | 'bottles'>): Way {
   const plant = readPart(plantPart, parts.plant).value;
@@ -67,5 +79,5 @@ export function wayWith(parts: Pick<Parts, 'plant' | 'malts' | 'bottles'>): Way 
           const found = distilled(house);
           return isRefusal(found) ? found : withBottles(found, bottles);
         };
-  return withMalts(bottled, readPart(maltsPart, parts.malts).value);
+  return withMalts(withWeekends(bottled, plant), readPart(maltsPart, parts.malts).value);
 }

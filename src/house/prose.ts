@@ -57,6 +57,12 @@ export function textOfFigure(id: FigureId, value: number): string {
   return format(wholeOf(pathsOf(id)[0]!, value), kind, digits);
 }
 
+/** What a sentence says behind a figure of which a house has two: hours in the washback over a weekend. */
+export const secondOf = ({ weekendHours }: Line, path: string): string =>
+  path === 'house.fermentationHours' && weekendHours
+    ? `, or ${format(weekendHours, 'hours', 0)} over a weekend`
+    : '';
+
 /** The names of all figures that prose may quote. */
 export const quotable: readonly string[] = [...lineFigures.keys()];
 

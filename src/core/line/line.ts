@@ -69,6 +69,8 @@ export interface Line {
   };
   /** The wash, and how far the yeast got by the rule of the gravities. */
   readonly wash: Fermentation & { readonly fermented: Quantity<'percent'> };
+  /** Hours in the washback over a weekend, where the house says that those are more. */
+  readonly weekendHours?: Quantity<'hours'>;
   readonly round: Round;
   readonly lowWines: Portion;
   readonly potAle: Portion;
