@@ -6,6 +6,8 @@ import { line } from '../../src/core/line/line.ts';
 import { yearOfMalts, type Malt } from '../../src/core/malting/grist.ts';
 import { lineWithPlant } from '../../src/core/plant/line.ts';
 import { count } from '../../src/core/quantity.ts';
+import { cardFigures, saidOnCard } from '../../src/house/card-figures.ts';
+import { conditions } from '../../src/house/conditions.ts';
 import { decode, encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { goBy, lineIn, lineOf, problemOfHouse } from '../../src/house/line-of.ts';
@@ -130,5 +132,30 @@ test('stills that find no balance leave the line of two', () => {
   } finally {
     goBy(line);
   }
-  expect(wayWith({ plant: { ...plainPlant, washStills: [stills(3, 2000, 0.3)] } })).toBe(line);
+  const alike = answer(
+    wayWith({ plant: { ...plainPlant, washStills: [stills(3, 2000, 0.3)] } })(builtInHouse),
+  );
+  expect(alike.heart).toEqual(answer(line(builtInHouse)).heart);
+});
+
+test('hours over a weekend are told behind the others, where the house has given them and they differ', () => {
+  const said = (plant: object) => {
+    const found = answer(wayWith({ plant })(builtInHouse));
+    return saidOnCard(
+      cardFigures.find(({ id }) => id === 'fermentationHours')!,
+      found,
+    );
+  };
+  expect(said(plainPlant)).toBe('72 hours, or 110\u00a0h over a weekend');
+  expect(said({ ...plainPlant, weekendFermentation: 72 })).toBe('72 hours');
+  expect(said({ ...plainPlant, usual: ['weekendFermentation'] })).toBe('72 hours');
+});
+
+test('what the store does to the strength is told only of a store that is known', () => {
+  const found = answer(line(builtInHouse));
+  expect(conditions['strength-falls'](found, [])).toBe(true);
+  expect(conditions['store-not-known'](found, [])).toBe(false);
+  for (const each of ['strength-falls', 'strength-rises', 'strength-steady'] as const)
+    expect(conditions[each](found, ['storeHumidity'])).toBe(false);
+  expect(conditions['store-not-known'](found, ['storeHumidity'])).toBe(true);
 });
