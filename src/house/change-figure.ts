@@ -88,7 +88,7 @@ export function takeBack(): void {
 export function resetHouse(): void {
   const { counted } = knownOf(houseNow());
   batch(() => {
-    putHouse(builtInHouse);
+    putHouse({ ...builtInHouse });
     changePart(knownPart, { given: {}, counted });
   });
 }

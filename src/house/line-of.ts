@@ -17,9 +17,9 @@ export function goBy(next: Way): void {
   reckoned = new WeakMap();
 }
 
-/** The line of a house with all that the house of the page keeps, or why there is none. */
+/** The line of a house with all that the house of the page keeps, or why there is none. The built-in house itself, as pages are built with it, has only its figures. */
 export function lineIn(house: House): Line | Refusal {
-  const result = reckoned.get(house) ?? way(house);
+  const result = reckoned.get(house) ?? (house === builtInHouse ? line : way)(house);
   reckoned.set(house, result);
   return result;
 }
