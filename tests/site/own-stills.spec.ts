@@ -30,7 +30,7 @@ test('prose, ledger, front page and cards of a house of three distillations are 
   await expect(page.locator('#house-heartEnd')).toHaveValue('78');
   await page.locator('#house-heartEnd').fill('80');
   const moved = lineWithPlant({ ...house, heartEnd: 80 } as House, plant) as Line;
-  await expect(page.locator('.spirit-run')).toContainText(`${Math.round(moved.heart.volume)} L`);
+  await expect(page.locator('[data-figure="charge.strength"]').first()).toHaveText(figureText(moved, 'charge.strength'));
   await expect(page.locator('#house-heartEnd-problem')).toHaveCount(0);
   await open(page, '/distilling/');
   await expect(page.locator('[data-figure="heart.strength"]').first()).toHaveText(figureText(moved, 'heart.strength'));
