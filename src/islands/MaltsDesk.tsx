@@ -186,7 +186,9 @@ export default function MaltsDesk() {
                   <Row says="Phenols in it">
                     {format((now().mean.mass * now().mean.phenols) / 1e6, 'mass', 2)}
                   </Row>
-                  <Row says="New spirit of the whole year">{figureText(line(), 'heart.alcohol', 'year', 0)}</Row>
+                  <Row says="New spirit of the whole year">
+                    {figureText(line(), 'heart.alcohol', 'year', 0)}
+                  </Row>
                 </dl>
               </div>
               <p class="actions">
