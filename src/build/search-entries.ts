@@ -58,7 +58,7 @@ function figureOf(tag: string): string {
 /** A sentence that hangs on the house, or nothing where it is not true of the built-in one. */
 function whenTrue(tag: string, told: string): string {
   const is = attribute('is', tag);
-  return isCondition(is) && conditions[is](builtInLine()) ? told : '';
+  return isCondition(is) && conditions[is](builtInLine(), []) ? told : '';
 }
 
 /** A row of a table: what it is about, and what is said of it. */

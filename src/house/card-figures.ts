@@ -11,7 +11,7 @@ import {
 } from '../core/figures/index.ts';
 import { spokenAs } from '../core/line/spoken.ts';
 import type { Line } from '../core/line/line.ts';
-import { figureValue, kindOfFigure, wholeOf } from './prose.ts';
+import { figureValue, kindOfFigure, secondOf, wholeOf } from './prose.ts';
 
 export interface CardFigure {
   readonly id: FigureId;
@@ -35,5 +35,7 @@ export const cardFigures: readonly CardFigure[] = figureIds
 
 /** A card's figure as a guide says it; what was counted, where it was. */
 export function saidOnCard({ path, things }: CardFigure, line: Line, counted?: number): string {
-  return spokenAs(kindOfFigure(path)!.kind, wholeOf(path, counted ?? figureValue(line, path)), things);
+  const { kind } = kindOfFigure(path)!;
+  const said = spokenAs(kind, wholeOf(path, counted ?? figureValue(line, path)), things);
+  return said + secondOf(line, path);
 }

@@ -3,11 +3,10 @@ import { batch } from 'solid-js';
 import type { FigureId } from '../core/figures/index.ts';
 import type { Way } from '../core/figures/standing.ts';
 import type { Giving } from '../core/line/change.ts';
-import { enter, type Entered } from './entering.ts';
+import { enter, withYeast, type Entered } from './entering.ts';
 import { builtInHouse, builtInName, isNumberName, type FigureName, type NumberName } from './figures.ts';
-import { keepLine } from './line-of.ts';
 import { afterTyping, countedProblem, knownOf, knownPart, withCounted, withGiven } from './parts/known.ts';
-import { propose } from './propose.ts';
+import { propose, wayOf } from './propose.ts';
 import { changePart, houseNow, lastTrial, liveHouse, liveName, putHouse, setTrial } from './store.ts';
 
 /**
@@ -23,16 +22,18 @@ export function changeFigure(figure: FigureName, value: unknown, gives?: Giving)
   const known = last?.known ?? knownOf(houseNow());
   const wasKnown = figure in known.given;
   const chosen = gives ?? (last?.isChosen ? last.gives : undefined);
-  const proposal: Entered =
-    wasKnown || chosen || liveName() === builtInName
-      ? propose(before, figure, value, chosen)
-      : enter(before, figure, value, known);
+  const way = wayOf(before);
+  const isBuiltIn = liveName() === builtInName;
+  const changed: Entered =
+    wasKnown || chosen || isBuiltIn
+      ? propose(before, figure, value, chosen, way)
+      : enter(before, figure, value, known, way);
+  const proposal = isBuiltIn ? changed : withYeast(changed, before, figure, known);
   const trial = { figure, value, before, known };
   if ('problem' in proposal) {
     setTrial({ ...trial, after: liveHouse(), gave: [], problem: proposal.problem });
     return proposal.problem;
   }
-  keepLine(proposal.house, proposal.line);
   const taken = chosen ?? proposal.gives;
   batch(() => {
     putHouse(proposal.house);
@@ -87,7 +88,7 @@ export function takeBack(): void {
 export function resetHouse(): void {
   const { counted } = knownOf(houseNow());
   batch(() => {
-    putHouse(builtInHouse);
+    putHouse({ ...builtInHouse });
     changePart(knownPart, { given: {}, counted });
   });
 }

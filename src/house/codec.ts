@@ -1,6 +1,5 @@
 // A house as text and back. Reading is strict, and says what it could not use instead of dropping it.
 import { rangeProblem } from '../core/format.ts';
-import { line } from '../core/line/line.ts';
 import type { House } from '../core/line/house.ts';
 import { shown } from '../core/shown.ts';
 import {
@@ -15,6 +14,7 @@ import {
   type NumberName,
 } from './figures.ts';
 import { few } from './few.ts';
+import { problemOfHouse } from './line-of.ts';
 import { nameProblem, plainName } from './name.ts';
 import { partsIn, type Parts } from './parts/part.ts';
 
@@ -124,15 +124,15 @@ export function decode(text: string): Reading {
     ...notParts.map((id) => `“${shown(id)}” is not a part of a house that this handbook can read.`),
   );
   const house: House = { ...builtInHouse, ...Object.fromEntries(sound.map((name) => [name, given[name]])) };
-  const result = line(house);
+  const wrong = problemOfHouse(house, parts);
   const name = (typeof givenName === 'string' && plainName(givenName)) || builtInName;
   const isNamed = name === givenName;
-  if ('refused' in result)
+  if (wrong !== undefined)
     return {
       name,
       house: builtInHouse,
       parts,
-      problems: few([result.refused, ...problems]),
+      problems: few([wrong, ...problems]),
       isHouse: true,
       isNamed,
     };

@@ -1,10 +1,19 @@
 // What may be true of one house and not of another: sentences that depend on it show or step aside.
+import type { NumberName } from '../core/figures/index.ts';
 import type { Line } from '../core/line/line.ts';
 
+/** The figures of a house that are not known; of the built-in house none. */
+type Unknown = readonly NumberName[];
+const isStoreKnown = (unknown: Unknown) => !unknown.includes('storeHumidity');
+
 export const conditions = {
-  'strength-falls': ({ filling, matured }: Line) => matured.strength < filling.strength - 0.05,
-  'strength-rises': ({ filling, matured }: Line) => matured.strength > filling.strength + 0.05,
-  'strength-steady': ({ filling, matured }: Line) => Math.abs(matured.strength - filling.strength) <= 0.05,
+  'strength-falls': ({ filling, matured }: Line, unknown: Unknown) =>
+    isStoreKnown(unknown) && matured.strength < filling.strength - 0.05,
+  'strength-rises': ({ filling, matured }: Line, unknown: Unknown) =>
+    isStoreKnown(unknown) && matured.strength > filling.strength + 0.05,
+  'strength-steady': ({ filling, matured }: Line, unknown: Unknown) =>
+    isStoreKnown(unknown) && Math.abs(matured.strength - filling.strength) <= 0.05,
+  'store-not-known': (_: Line, unknown: Unknown) => !isStoreKnown(unknown),
   'charge-is-diluted': ({ round }: Line) => round.dilution > 0.5,
   'charge-is-not-diluted': ({ round }: Line) => round.dilution <= 0.5,
   'wash-lighter-than-water': ({ house }: Line) => house.finalGravity < 1,
@@ -18,8 +27,11 @@ export const conditions = {
   'long-enough-for-the-alcohol': ({ house }: Line) => house.fermentationHours >= 44,
   'emptied-before-that': ({ house }: Line) => house.fermentationHours < 44,
   'as-strong-as-strong-beer': ({ wash }: Line) => wash.strength < 10,
+  'distilled-thrice': ({ round }: Line) => (round.between?.weak.volume ?? 0) > 0,
+  'part-distilled-thrice': ({ round }: Line) => round.between?.weak.volume === 0,
+  'one-bottle': ({ bottling }: Line) => !bottling.isMixed,
   young: ({ house }: Line) => house.yearsInWood < 3,
-} as const satisfies Record<string, (line: Line) => boolean>;
+} as const satisfies Record<string, (line: Line, unknown: Unknown) => boolean>;
 
 export type Condition = keyof typeof conditions;
 

@@ -4,8 +4,21 @@ import type { House } from '../core/line/house.ts';
 import { line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { propose, type Proposal } from './propose.ts';
-import type { FigureName } from './figures.ts';
+import { numberFigures, type FigureName } from './figures.ts';
+import type { Way } from './line-of.ts';
 import type { Known } from './parts/known.ts';
+
+/** What was proposed, with the yeast in the old measure to the malt where nobody has given the yeast. */
+export function withYeast(entered: Entered, before: House, figure: FigureName, { given }: Known): Entered {
+  if ('problem' in entered || 'yeast' in given || figure === 'yeast') return entered;
+  const { house, gave } = entered;
+  const [least, most] = numberFigures.yeast.range;
+  const to = Number(((before.yeast * house.maltPerMash) / before.maltPerMash).toPrecision(3));
+  if (house.maltPerMash === before.maltPerMash || to < least || to > most) return entered;
+  const changed = { ...house, yeast: to as House['yeast'] };
+  const line = { ...entered.line, house: changed }; // no figure of the line hangs on it
+  return { ...entered, house: changed, line, gave: [...gave, { figure: 'yeast', from: before.yeast, to }] };
+}
 
 /** A proposal, and what gave way where it is not the usual. */
 export type Entered = Proposal & { readonly gives?: Giving };
@@ -14,13 +27,19 @@ export type Entered = Proposal & { readonly gives?: Giving };
  * The house with a figure given for the first time. Where one figure has to give way, one that is not known does, the first
  * with which the house runs; when all are known, their readings stand as given and the mash efficiency follows from them. No figure that is known moves.
  */
-export function enter(before: House, figure: FigureName, value: unknown, { given }: Known): Entered {
-  if (before.holds === 'readings') return propose(before, figure, value);
+export function enter(
+  before: House,
+  figure: FigureName,
+  value: unknown,
+  { given }: Known,
+  way: Way = line,
+): Entered {
+  if (before.holds === 'readings') return propose(before, figure, value, undefined, way);
   const ways = waysOf(figure);
   const free = ways.filter((way) => !(way in given));
   const start: House = ways.length > 0 && free.length === 0 ? { ...before, holds: 'readings' } : before;
   const tried = (free.length > 0 ? free : [undefined]).map((gives) => ({
-    proposal: propose(start, figure, value, gives),
+    proposal: propose(start, figure, value, gives, way),
     gives,
   }));
   const { proposal, gives } = tried.find(({ proposal }) => !('problem' in proposal)) ?? tried[0]!;
@@ -31,7 +50,7 @@ export function enter(before: House, figure: FigureName, value: unknown, { given
     holds: before.holds,
     ...Object.fromEntries(stays.map((each) => [each.figure, each.from])),
   };
-  const result = line(house);
+  const result = way(house);
   if (isRefusal(result)) return { problem: result.refused };
   return {
     house,

@@ -8,7 +8,7 @@ export interface FactKind {
   /** What visitors ask. */
   readonly asks: string;
   /** The stage or chapter in which it is asked. */
-  readonly chapter: Stage | 'ingredients' | 'law';
+  readonly chapter: Stage | 'ingredients' | 'heat-and-water' | 'law';
   /** Each choice, and the sentence that stands for it where the house has no words of its own. */
   readonly choices?: Readonly<Record<string, readonly [option: string, says: string]>>;
   /** A number in ppm, from and to; and the sentence for it. */
@@ -26,6 +26,11 @@ export const facts = {
       medium: ['In between', 'Our water is neither hard nor soft.'],
       hard: ['Hard', 'Our water is hard.'],
     },
+  },
+  river: {
+    label: 'What goes into the river',
+    asks: 'Does anything go into the river?',
+    chapter: 'heat-and-water',
   },
   barley: { label: 'The barley', asks: 'What kind of barley is it?', chapter: 'ingredients' },
   grown: { label: 'Where the barley grew', asks: 'Is the barley local?', chapter: 'malting' },

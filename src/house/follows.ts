@@ -2,9 +2,10 @@
 import { formatNumber } from '../core/format.ts';
 import { changeHouse } from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
-import { line, type Line } from '../core/line/line.ts';
+import type { Line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { numberFigures, type NumberName } from './figures.ts';
+import { lineIn } from './line-of.ts';
 import { movedBetween, type Moved } from './moved.ts';
 
 export interface Consequences {
@@ -20,7 +21,7 @@ export function followsFrom(house: House, before: Line, name: NumberName): Conse
   const value = house[name] + step <= range[1] ? house[name] + step : house[name] - step;
   const shown = formatNumber(value, kind === 'gravity' ? 3 : (String(step).split('.')[1]?.length ?? 0));
   const changed = changeHouse(house, name, value as never);
-  const after = isRefusal(changed) ? changed : line(changed.house);
+  const after = isRefusal(changed) ? changed : lineIn(changed.house);
   if (isRefusal(after)) return { step: shown, moved: [], refused: after.refused };
   return { step: shown, moved: movedBetween(before, after) };
 }

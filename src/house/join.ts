@@ -1,7 +1,7 @@
 // Two tabs that change the house at the same time: what was changed in one is not lost by a change in the other.
-import { line } from '../core/line/line.ts';
 import type { WholeHouse } from './codec.ts';
 import { figureNames } from './figures.ts';
+import { problemOfHouse } from './line-of.ts';
 import { isSamePart, partIds } from './parts/part.ts';
 
 /** What one tab did: the house before and after, and a number that is greater than that of every change it knew of. */
@@ -23,7 +23,7 @@ export interface Heard extends Held {
   readonly gaveWay?: WholeHouse;
 }
 
-const runs = ({ house }: WholeHouse) => !('refused' in line(house));
+const runs = ({ house, parts }: WholeHouse) => problemOfHouse(house, parts) === undefined;
 /** The greatest number that a tab knows of. */
 export const latest = (stamps: Held['stamps']): number => Math.max(0, ...Object.values(stamps));
 const keyOfPart = (id: string) => `part:${id}`;

@@ -5,6 +5,7 @@ import type { FigureId } from '../core/figures/index.ts';
 import { isRough, standings, usualWay, type Standing } from '../core/figures/standing.ts';
 import { builtInHouse, builtInName, isNumberName, type NumberName } from './figures.ts';
 import { figureAt, textOfFigure } from './prose.ts';
+import { lineIn } from './line-of.ts';
 import { whenIdle } from './idle.ts';
 import { figuresThatCount, knownOf, knownPart, nothingKnown, type Known } from './parts/known.ts';
 import { readPart } from './parts/part.ts';
@@ -31,8 +32,8 @@ function lookAnew(): void {
   const [house, figures] = untrack(() => [liveHouse(), unknown()] as const);
   if (figures.length === 0) return void setHanging(NONE);
   void import('../core/line/hangs-on.ts').then(({ hangsOn }) => {
-    for (const figure of figures) whenIdle(() => void hangsOn(house, [figure]));
-    whenIdle(() => house === liveHouse() && setHanging(hangsOn(house, figures)));
+    for (const figure of figures) whenIdle(() => void hangsOn(house, [figure], lineIn));
+    whenIdle(() => house === liveHouse() && setHanging(hangsOn(house, figures, lineIn)));
   });
 }
 
@@ -73,6 +74,8 @@ export function liveCountedAt(path: string): string | undefined {
 }
 /** Changes with what hangs on what is not known. */
 export const liveHanging = hanging;
+/** The figures of the live house that are not known. */
+export const liveUnknownFigures = unknown;
 /** How many figures of the live house are not known, of how many. */
 export const liveUnknown = () => ({ unknown: unknown().length, of: figuresThatCount(liveHouse()).length });
 

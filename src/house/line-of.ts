@@ -3,27 +3,44 @@ import type { House } from '../core/line/house.ts';
 import { line, type Line } from '../core/line/line.ts';
 import { isRefusal, type Refusal } from '../core/refusal.ts';
 import { builtInHouse } from './figures.ts';
+import type { Parts } from './parts/part.ts';
 
-const reckoned = new WeakMap<House, Line | Refusal>();
+/** How a line is reckoned: from a house’s figures alone, as `line` does, or with what it keeps beside them. */
+export type Way = (house: House) => Line | Refusal;
 
-/** Keeps a line that was reckoned elsewhere. */
-export function keepLine(house: House, line: Line): void {
-  reckoned.set(house, line);
+let way: Way = line;
+let reckoned = new WeakMap<House, Line | Refusal>();
+
+/** Says in which way lines are reckoned from now on. */
+export function goBy(next: Way): void {
+  way = next;
+  reckoned = new WeakMap();
 }
 
-/** The line of any house; undefined when it does not run. */
-export function lineIfAny(house: House): Line | undefined {
-  const result = reckoned.get(house) ?? line(house);
+/** The line of a house with all that the house of the page keeps, or why there is none. The built-in house itself, as pages are built with it, has only its figures. */
+export function lineIn(house: House): Line | Refusal {
+  const result = reckoned.get(house) ?? (house === builtInHouse ? line : way)(house);
   reckoned.set(house, result);
-  return isRefusal(result) ? undefined : result;
-}
-
-/** The line of a house that is known to run. */
-export function lineOf(house: House): Line {
-  const result = lineIfAny(house);
-  if (!result) throw new Error('A house that does not run was let in.');
   return result;
 }
 
+/** The line of any house by its figures alone; undefined when it does not run. */
+export function lineIfAny(house: House): Line | undefined {
+  const result = way === line ? lineIn(house) : line(house);
+  return isRefusal(result) ? undefined : result;
+}
+
+/** Why a house cannot be by its figures alone; nothing where it can, or has named stills: what it distils is then judged by those. */
+export function problemOfHouse(house: House, { plant }: Parts): string | undefined {
+  const result = line(house);
+  return isRefusal(result) && plant === undefined ? result.refused : undefined;
+}
+
+/** The line of a house that was let in: by its figures alone while its stills find no balance, or the built-in one’s where those make none either. */
+export function lineOf(house: House): Line {
+  const own = lineIn(house);
+  return isRefusal(own) ? (lineIfAny(house) ?? builtInLine()) : own;
+}
+
 /** The line of the built-in house: what every page shows before a reader changes anything. */
-export const builtInLine = (): Line => lineOf(builtInHouse);
+export const builtInLine = (): Line => lineIfAny(builtInHouse)!;

@@ -6,9 +6,9 @@ import { withoutUnit } from './bare.ts';
 import { conditions, isCondition } from './conditions.ts';
 import { builtInHouse, builtInName, figureNames } from './figures.ts';
 import { whenIdle } from './idle.ts';
-import { liveCountedAt, liveDoubtAt, liveHanging, liveUnknown } from './known-store.ts';
-import { figureText } from './prose.ts';
-import { liveHouse, liveLine, liveName, liveParts } from './store.ts';
+import { liveCountedAt, liveDoubtAt, liveHanging, liveUnknown, liveUnknownFigures } from './known-store.ts';
+import { figureText, secondOf } from './prose.ts';
+import { isLineReady, liveHouse, liveLine, liveName, liveParts } from './store.ts';
 
 const isPace = (text: string | undefined): text is Pace => text !== undefined && Object.hasOwn(paces, text);
 
@@ -25,7 +25,7 @@ function setFigure(element: HTMLElement | SVGElement, line: Line): void {
   const text =
     bare === undefined
       ? counted === undefined
-        ? whole
+        ? whole + (isPlain ? secondOf(line, figure!) : '')
         : `${counted}, as counted (computed ${whole})`
       : withoutUnit(whole);
   if (element.textContent !== text) element.textContent = text;
@@ -34,7 +34,7 @@ function setFigure(element: HTMLElement | SVGElement, line: Line): void {
 
 function setSentence(element: HTMLElement, line: Line): void {
   const { when } = element.dataset;
-  if (isCondition(when)) element.hidden = !conditions[when](line);
+  if (isCondition(when)) element.hidden = !conditions[when](line, liveUnknownFigures());
 }
 
 function hasOwnFigures(): boolean {
@@ -84,6 +84,7 @@ createRoot(() => {
   let isAsBuilt = true;
   createEffect(() => {
     liveHanging();
+    if (!isLineReady()) return; // what is built stands until this house’s line is there
     isAsBuilt &&= liveHouse() === builtInHouse && liveUnknown().unknown === 0;
     if (isAsBuilt) return; // nothing to set, so nothing to compute
     if (!isWatched) return setAll(); // where they stand is not known yet

@@ -5,20 +5,30 @@ import { line, type Line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { problemOf } from './codec.ts';
 import type { FigureName } from './figures.ts';
+import { lineIn, type Way } from './line-of.ts';
+
+/** In which way a change of a house is judged: as its line is reckoned now. */
+export const wayOf = (house: House): Way => (isRefusal(lineIn(house)) ? line : lineIn);
 
 export type Proposal = (Changed & { readonly line: Line }) | { readonly problem: string };
 
 /**
  * The house with one figure changed and what gives way to it, when all that moves stays in range and the line still
- * runs; otherwise the sentence that says why not.
+ * runs, reckoned in a way; otherwise the sentence that says why not.
  */
-export function propose(house: House, name: FigureName, value: unknown, gives?: Giving): Proposal {
+export function propose(
+  house: House,
+  name: FigureName,
+  value: unknown,
+  gives?: Giving,
+  way: Way = line,
+): Proposal {
   const problem = problemOf(name, value);
   if (problem !== undefined) return { problem };
   const changed = changeHouse(house, name, value as never, gives);
   if (isRefusal(changed)) return { problem: changed.refused };
   const beyond = changed.gave.map(({ figure, to }) => problemOf(figure, to)).find(Boolean);
   if (beyond !== undefined) return { problem: beyond };
-  const result = line(changed.house);
+  const result = way(changed.house);
   return isRefusal(result) ? { problem: result.refused } : { ...changed, line: result };
 }

@@ -2,7 +2,7 @@
 import { figureIds, figureTable, pathsOf, type Figure, type FigureId } from '../core/figures/index.ts';
 import { format } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
-import { mashesIn, type Pace } from '../core/line/ledger.ts';
+import { lineFor, mashesIn, type Pace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
 import { choiceFigures, isChoiceName, isNumberName } from './figures.ts';
 
@@ -57,6 +57,12 @@ export function textOfFigure(id: FigureId, value: number): string {
   return format(wholeOf(pathsOf(id)[0]!, value), kind, digits);
 }
 
+/** What a sentence says behind a figure of which a house has two: hours in the washback over a weekend. */
+export const secondOf = ({ weekendHours }: Line, path: string): string =>
+  path === 'house.fermentationHours' && weekendHours
+    ? `, or ${format(weekendHours, 'hours', 0)} over a weekend`
+    : '';
+
 /** The names of all figures that prose may quote. */
 export const quotable: readonly string[] = [...lineFigures.keys()];
 
@@ -88,7 +94,7 @@ export function figureText(line: Line, path: string, per: Pace = 'mash', digits?
       : per === 'mash'
         ? givenDigits(value, about.kind)
         : undefined;
-  const amount = value * mashesIn(per, line);
+  const amount = figureValue(lineFor(per, line), path) * mashesIn(per, line);
   const decimals = digits ?? own;
   return format(decimals ? amount : wholeOf(path, amount), about.kind, decimals);
 }

@@ -7,9 +7,10 @@ import { LONGEST as LONGEST_OF_GROUP } from '../core/stock/read-group.ts';
 import { liquids } from '../core/week/period.ts';
 import { weekFigures } from '../core/week/settings.ts';
 import { factIds, factKind } from './facts.ts';
+import { bottleColumns, MOST_BOTTLES } from './parts/bottles.ts';
 import { LONGEST_NAME as LONGEST_OF_VERSION, MOST_VERSIONS } from './parts/dates.ts';
 import { MOST_WORDS } from './parts/facts.ts';
-import { LONGEST_NAME as LONGEST_OF_GRIST, maltColumns, MOST_CAMPAIGNS, MOST_MALTS, WEEKS } from './parts/malts.ts'; // prettier-ignore
+import { finalGravityField, LONGEST_NAME as LONGEST_OF_GRIST, maltColumns, MOST_CAMPAIGNS, MOST_MALTS, WEEKS } from './parts/malts.ts'; // prettier-ignore
 import type { PartId } from './parts/part.ts';
 import { LONGEST_NAME as LONGEST_OF_PERIOD, MOST_PERIODS, numbers, spirits, MOST_LITRES } from './parts/periods.ts'; // prettier-ignore
 import { besideGroups, MOST_GROUPS } from './parts/stock.ts';
@@ -68,6 +69,7 @@ const malts = wholeOf({
       {
         name: textOf('Name', LONGEST_OF_GRIST),
         weeks: numberIn('Weeks of the year', 'count', WEEKS),
+        finalGravity: numberIn('Final gravity', 'gravity', finalGravityField.range),
         malts: listOf(wholeOf(mapped(maltColumns, ({ label, kind, range }) => numberIn(label, kind, range))), MOST_MALTS, 1), // prettier-ignore
       },
       { required: ['name', 'weeks', 'malts'] },
@@ -111,6 +113,7 @@ export const schemasOfParts = (figures: Schema, known: Schema): Readonly<Record<
   stock,
   malts,
   facts,
+  bottles: listOf(wholeOf(mapped(bottleColumns, ({ label, kind, range }) => numberIn(label, kind, range))), MOST_BOTTLES), // prettier-ignore
   dates: listOf(
     objectOf(
       { day: DAY, name: textOf('Name', LONGEST_OF_VERSION), figures, known },

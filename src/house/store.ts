@@ -29,13 +29,15 @@ const KEPT = 'The rest is in use; the text is set aside and can be downloaded.';
 const NOT_TAKEN = 'It changed nothing here; the text is set aside and can be downloaded.';
 const NEWS_UNREAD =
   'Another tab sent a change of the house that cannot be read here; nothing was changed. If another version of the handbook is open, reload this page.';
+const WITHOUT_PARTS =
+  'A part of the book did not come, and without it stills and malts do not count; load the page again.';
 const LINK_NOT_READ =
   'A part of the book did not come, and without it this link cannot be read; load the page again.';
 const NOT_ASIDE =
   'There is no room to set the text aside, so it stays where it is; what you change now lasts until the page is closed.';
 
 /** Where something may go wrong; each tells its own, and what one tells does not silence another. */
-type Door = 'kept' | 'shelf' | 'link' | 'browser' | 'tab' | 'news' | `part:${PartId}`;
+type Door = 'kept' | 'shelf' | 'link' | 'browser' | 'tab' | 'news' | 'line' | `part:${PartId}`;
 
 const [house, setHouse] = createSignal(builtInHouse);
 const [name, setName] = createSignal(builtInName);
@@ -43,6 +45,18 @@ const [parts, setParts] = createSignal<Parts>({});
 const [shelf, setShelf] = createSignal<Shelf>({});
 const [visiting, setVisiting] = createSignal(false);
 const [troubles, setTroubles] = createSignal<Readonly<Partial<Record<Door, readonly string[]>>>>({});
+
+const [isReady, setReady] = createSignal(true);
+/** False while what this house’s line is reckoned with is still on its way: until then a page stays as it was built. */
+export const isLineReady = isReady;
+/** What a house keeps that moves its line. */
+const moving = () => parts().plant ?? parts().malts ?? parts().bottles;
+
+/** Fetches what a line is reckoned with, for a house that keeps more than figures. */
+function followParts(): void {
+  if (moving() !== undefined)
+    import('./line-store.ts').catch(() => tell('line', [WITHOUT_PARTS])).then(() => setReady(true));
+}
 
 /** Tells the reader what went wrong at a door, or that all is well there. */
 export const tell = (door: Door, sentences: readonly string[]) =>
@@ -197,7 +211,11 @@ function keepInBrowser(): void {
   if (own !== null) takeKept(own);
   beginWith(houseNow());
   startVisit();
-  createRoot(() => createEffect(on([house, name, parts], saveSoon, { defer: true })));
+  setReady(moving() === undefined);
+  createRoot(() => {
+    createEffect(on([house, name, parts], saveSoon, { defer: true }));
+    createEffect(followParts);
+  });
   addEventListener('pagehide', () => timer !== undefined && save());
   addEventListener('hashchange', () => location.hash.startsWith(MARK) && startVisit());
   addEventListener('storage', ({ key, newValue }) => {
@@ -289,8 +307,9 @@ export const liveShelf = shelf;
  * built; reading the store while hydrating would leave the built, stale text on the page.
  */
 export function useHouse() {
-  const [mounted, setMounted] = createSignal(false);
+  const [isMounted, setMounted] = createSignal(false);
   onMount(() => setMounted(true));
+  const mounted = () => isMounted() && isReady();
   const text = () => encode(houseNow());
   return {
     mounted,

@@ -3,7 +3,7 @@ import { formatNumber } from '../core/format.ts';
 import { kinds, type KindName } from '../core/kinds.ts';
 import { waysOf, type GaveWay, type Giving } from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
-import { propose } from './propose.ts';
+import { propose, wayOf } from './propose.ts';
 import { numberFigures, type FigureName, type NumberName } from './figures.ts';
 import type { Known } from './parts/known.ts';
 
@@ -57,7 +57,7 @@ export function waysOut({ figure, value, before, gave, gives, problem }: Trial):
   const ways = waysOf(figure);
   const holding: House = { ...before, holds: 'efficiency' };
   return ways.flatMap((way): Way[] => {
-    const proposal = propose(holding, figure, value, way);
+    const proposal = propose(holding, figure, value, way, wayOf(before));
     if ('problem' in proposal) return [];
     const other = ways.find((each) => each !== way)!;
     const sign = way === 'originalGravity' ? 'gravity ' : '';

@@ -1,5 +1,6 @@
 // The questions that visitors ask, read out of the chapters: what to say, and what to know.
 import { sources, type SourceId } from '../core/sources.ts';
+import type { NumberName } from '../core/figures/index.ts';
 import type { Pace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
 import { conditions, isCondition, type Condition } from './conditions.ts';
@@ -133,12 +134,13 @@ export function answerText(
   line: Line,
   told: (figure: string) => string = () => '',
   says: Says = saysNothing,
+  unknown: readonly NumberName[] = [],
 ): string {
   return answer
     .map((piece) => {
       if (typeof piece === 'string') return piece;
       if ('when' in piece)
-        return conditions[piece.when](line) ? answerText(piece.says, line, told, says) : '';
+        return conditions[piece.when](line, unknown) ? answerText(piece.says, line, told, says, unknown) : '';
       if ('fact' in piece) return says(piece.fact) ?? answerText(piece.otherwise, line, told);
       return figureText(line, piece.figure, piece.per, piece.digits) + told(piece.figure);
     })
@@ -148,12 +150,16 @@ export function answerText(
 }
 
 /** True when an answer carries a figure of the house, as it reads for that house. */
-export function hasFigures(answer: readonly Piece[], line: Line): boolean {
+export function hasFigures(
+  answer: readonly Piece[],
+  line: Line,
+  unknown: readonly NumberName[] = [],
+): boolean {
   return answer.some(
     (piece) =>
       typeof piece !== 'string' &&
       !('fact' in piece) &&
-      ('figure' in piece || (conditions[piece.when](line) && hasFigures(piece.says, line))),
+      ('figure' in piece || (conditions[piece.when](line, unknown) && hasFigures(piece.says, line, unknown))),
   );
 }
 

@@ -19,6 +19,7 @@ import { asShown } from '../core/format.ts';
 import { keepTogether } from '../core/keep-together.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { builtInHouse } from '../house/figures.ts';
+import { useKnown } from '../house/known-store.ts';
 import { figureValue } from '../house/prose.ts';
 import { changeFigure, putBack as putBackToBuiltIn } from '../house/change-figure.ts';
 import { useUnits } from '../house/units-store.ts';
@@ -37,6 +38,8 @@ interface Answer {
   /** Why the numbers as they stand have no answer; the last good one is shown then. */
   readonly trouble?: string;
 }
+
+const ESTIMATE = 'An estimate: some of what it is reckoned from is not your house’s own yet, and is marked.';
 
 /** An answer to start from, whatever the house says: that of the declaration's first example. */
 function firstAnswer(of: AnyCalculator): Answer {
@@ -112,6 +115,14 @@ export function Calculator(props: CalculatorProps) {
     if ('house' in input) return () => putBackToBuiltIn(input.house);
     return () => setOwn(Object.fromEntries(Object.entries(own()).filter(([key]) => key !== name)));
   };
+  const { notKnown, doubtAt } = useKnown();
+  /** True while a number that counts is not the reader’s own. */
+  const isEstimate = () =>
+    [...main(), ...more()].some(([name, input]) =>
+      'house' in input
+        ? isNumber(input) && notKnown(input.house) !== undefined
+        : isNumber(input) && 'from' in input && !(name in own()) && doubtAt(input.from) !== undefined,
+    );
   /** The verdict; over readings that nobody has taken it says so. */
   const remark = () => {
     const said = props.of.remark?.(answer().given, answer().result);
@@ -187,6 +198,9 @@ export function Calculator(props: CalculatorProps) {
       </div>
       <div class="found">
         <Results outputs={outputs} result={answer().result} spread={spread()} stale={isStale()} />
+        <Show when={isEstimate()}>
+          <p class="meaning">{ESTIMATE}</p>
+        </Show>
         <Show when={answer().trouble}>
           <p class="problem">{answer().trouble}</p>
         </Show>

@@ -15,7 +15,7 @@ import { builtInLine } from '../house/line-of.ts';
 import { useKnown } from '../house/known-store.ts';
 import { factsPart } from '../house/parts/facts.ts';
 import { usePart } from '../house/part-store.ts';
-import { figureText, figureValue, textOfFigure } from '../house/prose.ts';
+import { figureText, figureValue, secondOf, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
 import { inWords, today as now } from './today.ts';
@@ -64,7 +64,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
     return next;
   };
 
-  const { standing, counted, isBuiltIn, doubtAt } = useKnown();
+  const { standing, counted, isBuiltIn, doubtAt, unknown } = useKnown();
   /** True for a figure that is not the house's own: no card of the house carries it. */
   const isTheirs = (id: FigureId) => !isBuiltIn() && standing(id) === 'unknown';
   const chosen = createMemo(() => cardFigures.filter(({ id, path }) => !left().has(path) && !isTheirs(id)));
@@ -87,13 +87,13 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
   const foot = () => `${plainFoot()} Computed from the figures of the house.`;
   const told = (figure: string) => {
     const doubt = doubtAt(figure);
-    return doubt === undefined ? '' : ` (${doubt})`;
+    return secondOf(line(), figure) + (doubt === undefined ? '' : ` (${doubt})`);
   };
   const { value: given } = usePart(factsPart);
   const says = (fact: FactId) => factSays(given(), fact);
   const toSay = () => [...new Set(questions().flatMap(({ say, know }) => notSaid([...say, ...know], says)))];
   const footOf = ({ say, know }: VisitorQuestion) =>
-    hasFigures([...say, ...know], line()) ? foot() : plainFoot();
+    hasFigures([...say, ...know], line(), unknown()) ? foot() : plainFoot();
 
   return (
     <>
@@ -172,11 +172,11 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
             <article class="card">
               <div class="side">
                 <h3>{asked.question}</h3>
-                <p>{answerText(asked.say, line(), told, says)}</p>
+                <p>{answerText(asked.say, line(), told, says, unknown())}</p>
                 <p class="foot">Say · {footOf(asked)}</p>
               </div>
               <div class="side">
-                <p>{answerText(asked.know, line(), told, says)}</p>
+                <p>{answerText(asked.know, line(), told, says, unknown())}</p>
                 <p class="foot">Know · {footOf(asked)}</p>
               </div>
             </article>
@@ -250,7 +250,7 @@ function FigureCard(props: {
                 <dt>{figure.label}</dt>
                 <dd>
                   {props.counted(figure.id) === undefined
-                    ? figureText(props.line, figure.path)
+                    ? figureText(props.line, figure.path) + secondOf(props.line, figure.path)
                     : textOfFigure(figure.id, props.counted(figure.id)!)}
                   <Show when={aside(figure)}>{(says) => <small>{says()}</small>}</Show>
                 </dd>

@@ -4,7 +4,8 @@ import { formatCount } from '../core/format.ts';
 import { stamp } from '../house/book.ts';
 import { changesBetween } from '../house/changes.ts';
 import { useKnown } from '../house/known-store.ts';
-import { lineIfAny } from '../house/line-of.ts';
+import { isRefusal } from '../core/refusal.ts';
+import { lineIn } from '../house/line-of.ts';
 import { datesPart, MOST_VERSIONS, versionNameProblem, withVersion, type Version } from '../house/parts/dates.ts'; // prettier-ignore
 import { plainName } from '../house/name.ts';
 import { usePart } from '../house/part-store.ts';
@@ -61,10 +62,9 @@ export default function ChangesDesk() {
   const changes = createMemo(() => {
     const old = before();
     if (!old) return undefined;
-    const [was, is] = [old, after()].map((version) => ({ line: lineIfAny(version.figures), known: version.known })); // prettier-ignore
-    return was!.line && is!.line
-      ? changesBetween({ line: was!.line, known: was!.known }, { line: is!.line, known: is!.known })
-      : undefined;
+    const [was, is] = [old, after()].map((version) => ({ line: lineIn(version.figures), known: version.known })); // prettier-ignore
+    if (isRefusal(was!.line) || isRefusal(is!.line)) return undefined;
+    return changesBetween({ line: was!.line, known: was!.known }, { line: is!.line, known: is!.known });
   });
   const count = () => {
     const found = changes();

@@ -1,8 +1,10 @@
 // The fact sheet of the house: a choice, a number or its own words for each thing that visitors ask, and a sheet of them to print.
 import { createEffect, createSignal, For, Show } from 'solid-js';
 import { parseNumber } from '../core/reading/plain.ts';
+import { factsAgainstVessels } from '../house/facts-beside.ts';
 import { factIds, factKind, factSays, type Fact, type FactId } from '../house/facts.ts';
 import { choiceProblem, factsPart, plainWords, withFact, wordsProblem } from '../house/parts/facts.ts';
+import { plantPart } from '../house/parts/plant.ts';
 import { usePart } from '../house/part-store.ts';
 import { stamp } from '../house/book.ts';
 import { useHouse } from '../house/store.ts';
@@ -16,6 +18,8 @@ export default function FactsDesk() {
   const { value: given, set, mounted } = usePart(factsPart);
   const { name } = useHouse();
   let desk: HTMLDivElement | undefined;
+  const { value: plant } = usePart(plantPart);
+  const differing = () => factsAgainstVessels(given(), plant());
   const said = () => factIds.filter((id) => factSays(given(), id) !== undefined);
   const change = (id: FactId, part: Parameters<typeof withFact>[2]) => set(withFact(given(), id, part))[0];
   const count = () => `${said().length} of ${factIds.length} are answered.`;
@@ -32,6 +36,7 @@ export default function FactsDesk() {
             {(id) => <FactFields of={id} given={given()[id] ?? {}} change={(part) => change(id, part)} />}
           </For>
         </div>
+        <For each={differing()}>{(says) => <p class="remark">{says}</p>}</For>
         <p class="actions">
           <button type="button" onClick={() => print()} disabled={said().length === 0}>
             Print the fact sheet

@@ -1,48 +1,21 @@
-// The houses of the reader: name, copies, and those on the shelf.
-import { createSignal, For, onMount, Show } from 'solid-js';
+// The houses of the reader: copies, and those on the shelf.
+import { createSignal, For, Show } from 'solid-js';
 import { builtInName } from '../house/figures.ts';
 import { seenName } from '../house/name.ts';
 import { resetHouse } from '../house/change-figure.ts';
-import { copyHouse, dropHouse, openHouse, renameHouse } from '../house/shelf-store.ts';
+import { copyHouse, dropHouse, openHouse } from '../house/shelf-store.ts';
 import { useHouse } from '../house/store.ts';
-import { typedEarly } from './early.ts';
 import { focusAfter } from './focus-after.ts';
-import { Troubles } from './Troubles.tsx';
 
 export default function HouseDesk() {
   const { name, shelf } = useHouse();
-  const [problem, setProblem] = createSignal<string>();
   const [said, setSaid] = createSignal<string>();
-  const early = typedEarly('house-name');
-  onMount(() => early !== undefined && setProblem(renameHouse(early)));
   let saying: HTMLParagraphElement | undefined;
   const others = () => Object.keys(shelf()).filter((other) => other !== name());
 
   return (
     <section class="calculator house-desk" aria-labelledby="house-desk-title">
-      <h2 id="house-desk-title">Name and other houses</h2>
-      <Troubles />
-      <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
-        <div class="field" data-state={problem() ? 'wrong' : 'ok'}>
-          <label for="house-name">Name of this house</label>
-          <input
-            id="house-name"
-            class="words"
-            type="text"
-            maxlength="80"
-            autocomplete="off"
-            aria-invalid={problem() ? 'true' : 'false'}
-            aria-describedby={problem() ? 'house-name-problem' : undefined}
-            value={name()}
-            onChange={(event) => setProblem(renameHouse(event.currentTarget.value))}
-          />
-          <Show when={problem()}>
-            <p class="problem" id="house-name-problem" role="alert">
-              {problem()}
-            </p>
-          </Show>
-        </div>
-      </form>
+      <h2 id="house-desk-title">Copies and other houses</h2>
       <p class="actions">
         <button
           type="button"

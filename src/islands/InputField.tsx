@@ -27,7 +27,12 @@ export interface InputFieldProps {
 }
 
 export function InputField(props: InputFieldProps) {
-  const { notKnown } = useKnown();
+  const { notKnown, doubtAt } = useKnown();
+  /** Whose the number is, where it is not the reader’s. */
+  const mark = (of: Input): string | undefined => {
+    if ('house' in of) return notKnown(of.house as NumberName);
+    return 'from' in of && props.reset === undefined ? doubtAt(of.from) : undefined;
+  };
   return (
     <Switch>
       <Match when={isRows(props.of) && props.of}>
@@ -66,7 +71,7 @@ export function InputField(props: InputFieldProps) {
               take={props.take}
               onState={props.onState}
               ofHouse={'house' in props.of}
-              notKnown={'house' in props.of ? notKnown(props.of.house as NumberName) : undefined}
+              notKnown={mark(props.of)}
               slider={props.slider}
               reset={props.reset}
               takeSpread={props.takeSpread}

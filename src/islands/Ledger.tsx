@@ -87,7 +87,7 @@ export default function Ledger() {
   };
   const goesRound = () => amounts().charge - amounts().lowWines;
   const bottles = (of: Line) =>
-    `${figureText(of, 'bottling.bottles', pace())} of ${format(of.house.bottleSize, 'bottle')}`;
+    `${figureText(of, 'bottling.bottles', pace())}${of.bottling.isMixed ? '' : ` of ${format(of.house.bottleSize, 'bottle')}`}`;
   const remarks = createMemo(() => cautions(line()));
   useAnnouncement('ledger', amounts, () =>
     [

@@ -1,8 +1,10 @@
 // The line from malt to bottle, live: vessels that fill, handles on them, and the alcohol as one ribbon.
 import { createMemo, For, Show, type JSX } from 'solid-js';
+import { standings } from '../core/figures/standing.ts';
 import { formatNumber as n } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import { choiceFigures, numberFigures } from '../house/figures.ts';
+import { useKnown } from '../house/known-store.ts';
 import { lineOf } from '../house/line-of.ts';
 import { changeFigure, takeBack } from '../house/change-figure.ts';
 import { lastTrial } from '../house/store.ts';
@@ -87,6 +89,7 @@ const HARDLY = 0.005; // of the heart's alcohol
 export default function LiveLine(props: { readonly children?: JSX.Element }) {
   let island: HTMLElement | undefined;
   const { line, house } = useHouseAtHand(() => island);
+  const { isEstimate } = useKnown();
   /** The change that brought the house to where it is drawn; while the drawing has yet to catch up with another, the one before. */
   const trial = createMemo<Trial | undefined>((drawn) => {
     const last = lastTrial();
@@ -150,6 +153,10 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
           <span aria-hidden="true">→</span>{' '}
         </Show>
         <b>{bottles(line())}</b> bottles a year
+        <Show when={isEstimate('bottlesPerYear')}>
+          {' '}
+          <small>{standings.estimate}</small>
+        </Show>
       </p>
       <Show when={hasMoved()}>
         <button type="button" class="take-back" onClick={takeBack}>

@@ -7,6 +7,7 @@ import { isRefusal } from '../core/refusal.ts';
 import type { NumberName } from '../house/figures.ts';
 import {
   campaignNameProblem,
+  finalGravityField,
   LONGEST_NAME,
   maltColumns,
   malts,
@@ -17,6 +18,7 @@ import {
   type NamedCampaign,
 } from '../house/parts/malts.ts';
 import { usePart } from '../house/part-store.ts';
+import { figureText } from '../house/prose.ts';
 import { changeFigure } from '../house/change-figure.ts';
 import { useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
@@ -26,18 +28,24 @@ import { RowsField } from './RowsField.tsx';
 import { StockField } from './StockField.tsx';
 import { Troubles } from './Troubles.tsx';
 
+/** A grist without what it was not given. */
+const withoutEmpty = (grist: object): NamedCampaign =>
+  Object.fromEntries(
+    Object.entries(grist).filter(([, value]) => value !== undefined),
+  ) as unknown as NamedCampaign;
+
 const rowsOf = { label: 'Malts', columns: maltColumns, value: [], count: [1, MOST_MALTS] } as const;
 type Row = Readonly<Record<string, number>>;
 
 export default function MaltsDesk() {
   const { value: given, set } = usePart(malts);
-  const { house, name } = useHouse();
+  const { house, line, name } = useHouse();
   const [said, setSaid] = createSignal('');
   const [named, setNamed] = createSignal<Readonly<Record<number, string>>>({}); // names that cannot be used
   let desk: HTMLDivElement | undefined;
   const change = (next: Malts): string | undefined => set(next)[0];
-  const withGrist = (at: number, part: Partial<NamedCampaign>) =>
-    change({ ...given(), campaigns: given().campaigns.map((old, i) => (i === at ? { ...old, ...part } : old)) }); // prettier-ignore
+  const withGrist = (at: number, part: Omit<Partial<NamedCampaign>, 'finalGravity'> & { finalGravity?: number | undefined }) =>
+    change({ ...given(), campaigns: given().campaigns.map((old, i) => (i === at ? withoutEmpty({ ...old, ...part }) : old)) }); // prettier-ignore
   const rename = (at: number, text: string) => {
     const problem = campaignNameProblem(text) ?? withGrist(at, { name: text });
     const { [at]: _, ...others } = named();
@@ -50,6 +58,14 @@ export default function MaltsDesk() {
     change({ ...given(), campaigns: [...given().campaigns, grist] });
   };
   const year = createMemo(() => yearOfMalts(given().campaigns, given().basis, count(house().mashesPerWeek)));
+  /** What becomes of the year where the grists’ weeks are not the house’s. */
+  const otherWeeks = () => {
+    const over = found()!.weeks - house().weeksPerYear;
+    if (Math.abs(over) < 1e-9) return '';
+    return over > 0
+      ? 'That is more than you work: the book takes them as shares of your weeks.'
+      : 'In the other weeks you mash your house’s own malt.';
+  };
   const found = () => {
     const now = year();
     return isRefusal(now) ? undefined : now;
@@ -107,6 +123,17 @@ export default function MaltsDesk() {
                 value={grist().weeks}
                 take={(weeks) => withGrist(at, { weeks })}
               />
+              <NumberField
+                id={`grist-${at}-finalGravity`}
+                label="Final gravity"
+                kind="gravity"
+                range={finalGravityField.range}
+                step={finalGravityField.step}
+                value={grist().finalGravity}
+                meaning="Empty where the yeast goes as far as it does in your house."
+                take={(finalGravity) => withGrist(at, { finalGravity })}
+                clear={() => withGrist(at, { finalGravity: undefined })}
+              />
               <RowsField
                 id={`grist-${at}-malts`}
                 of={rowsOf}
@@ -150,12 +177,18 @@ export default function MaltsDesk() {
               <p class="remark">
                 {formatCount(now().weeks, 'week')} of the {formatCount(house().weeksPerYear, 'week')} that you
                 work, {formatCount(now().mashes, 'mash', 'mashes')},{' '}
-                {format(now().mean.mass / 1000, 'count', 0)} t of malt.
+                {format(now().mean.mass / 1000, 'count', 0)} t of malt. {otherWeeks()}
               </p>
               <Mean of={now().mean} />
               <div class="results">
                 <dl class="others">
-                  <Row says="It could give in the year">{format(now().alcohol, 'alcohol', 0)}</Row>
+                  <Row says="It could give">{format(now().alcohol, 'alcohol', 0)}</Row>
+                  <Row says="Phenols in it">
+                    {format((now().mean.mass * now().mean.phenols) / 1e6, 'mass', 2)}
+                  </Row>
+                  <Row says="New spirit of the whole year">
+                    {figureText(line(), 'heart.alcohol', 'year', 0)}
+                  </Row>
                 </dl>
               </div>
               <p class="actions">

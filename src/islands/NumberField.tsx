@@ -47,6 +47,9 @@ const SLIDER_STEPS = 1000; // a slider with more steps than this is no use to a 
 
 const MOST_FIGURES = 6; // in a field
 
+const FINE = 5; // kg; a field of smaller steps is not in tonnes: yeast is given in kilograms though malt is in tonnes
+const isCoarse = ({ unit }: Unit, step: number) => unit === 't' && step < FINE;
+
 /** Decimals of a step: 0.005 has three. */
 const decimalsOf = (step: number) => String(step).split('.')[1]?.length ?? 0;
 
@@ -65,7 +68,11 @@ function asTyped(value: number, kind: KindName, step: number, { unit, digits, fr
 export function NumberField(props: NumberFieldProps) {
   const unitOf = useUnits();
   const country = useCountry();
-  const unit = () => (props.plain ? unitsOf(props.kind)[0]! : unitOf(props.kind));
+  const fine = () => unitsOf(props.kind).filter((unit, i) => i === 0 || !isCoarse(unit, props.step));
+  const unit = () => {
+    const liked = props.plain ? fine()[0]! : unitOf(props.kind);
+    return fine().includes(liked) ? liked : fine()[0]!;
+  };
   const typed = (value: number | undefined) =>
     value === undefined
       ? ''
@@ -225,7 +232,7 @@ export function NumberField(props: NumberFieldProps) {
           onKeyDown={onKeyDown}
         />
         <Show when={!props.plain} fallback={<span class="unit">{unit().unit}</span>}>
-          <UnitChoice kind={props.kind} label={props.label} now={unit().unit} />
+          <UnitChoice kind={props.kind} among={fine()} label={props.label} now={unit().unit} />
         </Show>
         <Show when={props.reset}>
           {(reset) => (
@@ -295,16 +302,21 @@ export function NumberField(props: NumberFieldProps) {
 }
 
 /** The unit behind a number: plain where there is one, a choice where there are more; it holds for the kind, everywhere. */
-function UnitChoice(props: { readonly kind: KindName; readonly label: string; readonly now: string }) {
+function UnitChoice(props: {
+  readonly kind: KindName;
+  readonly among: readonly Unit[];
+  readonly label: string;
+  readonly now: string;
+}) {
   return (
-    <Show when={unitsOf(props.kind).length > 1} fallback={<span class="unit">{props.now}</span>}>
+    <Show when={props.among.length > 1} fallback={<span class="unit">{props.now}</span>}>
       <select
         class="unit"
         aria-label={`Unit of ${props.label}`}
         autocomplete="off"
         onChange={(event) => likeUnit(props.kind, event.currentTarget.value)}
       >
-        <For each={unitsOf(props.kind)}>
+        <For each={props.among}>
           {({ unit }) => (
             <option value={unit} selected={props.now === unit}>
               {unit === '' ? 'gravity' : unit}

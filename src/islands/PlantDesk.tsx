@@ -2,11 +2,13 @@
 import { createMemo, Show } from 'solid-js';
 import { chargesOfLine } from '../core/plant/charges.ts';
 import { fits } from '../core/plant/fits.ts';
-import { lineWithPlant, type PlantLine } from '../core/plant/line.ts';
+import type { Line } from '../core/line/line.ts';
+import { areAlike, inHouse, lineWithPlant } from '../core/plant/line.ts';
 import { notNamed } from '../core/plant/not-named.ts';
 import type { Plant } from '../core/plant/plant.ts';
 import { usualSentence } from '../core/plant/usual.ts';
 import { isRefusal } from '../core/refusal.ts';
+import { changeFigure } from '../house/change-figure.ts';
 import { builtInName } from '../house/figures.ts';
 import { usePart } from '../house/part-store.ts';
 import { builtInParts } from '../house/parts/built-in.ts';
@@ -21,7 +23,7 @@ import { PlantVessels } from './PlantVessels.tsx';
 import { Troubles } from './Troubles.tsx';
 
 /** A line with all that the page says of it. */
-const lookAt = (line: PlantLine, plant: Plant) => {
+const lookAt = (line: Line, plant: Plant) => {
   const charges = chargesOfLine(line, plant);
   return { line, charges, fits: fits(line, plant, charges) };
 };
@@ -32,6 +34,17 @@ export default function PlantDesk() {
   let verdict: HTMLDivElement | undefined;
   const { house, line, name } = useHouseAtHand(() => island);
   const part = usePart(plantPart);
+  const shown = createMemo(() => inHouse(part.value(), house()));
+  /** Takes a plant; the reflux of stills that are alike is a figure of the house. */
+  const set = (next: Plant): string | undefined => {
+    for (const [figure, stills] of [['washReflux', next.washStills], ['spiritReflux', next.spiritStills]] as const) {
+      const reflux = stills[0]?.reflux;
+      if (reflux === undefined || !areAlike(stills) || reflux === house()[figure]) continue;
+      const problem = changeFigure(figure, reflux);
+      if (problem !== undefined) return problem;
+    }
+    return part.set(next)[0];
+  }; // prettier-ignore
   const isEmpty = createMemo(() => isSamePart(part.value(), emptyPlant));
   const found = createMemo(() => {
     const reckoned = lineWithPlant(house(), part.value());
@@ -102,10 +115,10 @@ export default function PlantDesk() {
             <p>Or name your own, one kind after the other:</p>
           </Show>
           <Show when={looked()}>
-            {(now) => <PlantResult of={now()} plant={part.value()} plain={line()} />}
+            {(now) => <PlantResult of={now()} plant={part.value()} bottles={line().bottling.bottles} />}
           </Show>
         </div>
-        <PlantVessels plant={part.value()} line={line()} set={(next) => part.set(next)[0]} />
+        <PlantVessels plant={shown()} line={line()} set={set} />
       </div>
       <Show when={looked()}>{(now) => <PlantDrawing plant={part.value()} fits={now().fits} />}</Show>
       <p class="actions">

@@ -1,11 +1,11 @@
 // What a mash becomes in the vessels of a plant, and what one charge of each still takes and gives.
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, For } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
-import type { Line } from '../core/line/line.ts';
 import { eachStill, type ChargeOfStill } from '../core/plant/each-still.ts';
 import { stillNames, type Plant, type StillKind } from '../core/plant/plant.ts';
 import { litresOfAlcohol, strength, type Portion } from '../core/quantity.ts';
+import { amountsOf, plus, portionOf } from '../core/spirit/amounts.ts';
 import { useUnits } from '../house/units-store.ts';
 import type { Looked } from './PlantDesk.tsx';
 
@@ -38,7 +38,7 @@ function rowsOf({ line }: Looked, plant: Plant): readonly (readonly [name: strin
     ['Wash', line.wash],
     ['Low wines', line.lowWines],
     ...(between ? ([['Intermediate charge', between.charge], [onward[plant.scheme], between.onward]] as const) : []),
-    ...(between && between.back.volume > 0 ? ([['Weak feints, back', between.back]] as const) : []),
+    ...(between && between.weak.volume > 0 ? ([['Weak feints, back', portionOf(plus(amountsOf(between.weak), amountsOf(between.fromSpirit)))]] as const) : []),
     ...(line.round.dilution > LITTLE ? ([['Water put in', water(line.round.dilution)]] as const) : []),
     ['Spirit charge', line.charge],
     ['Foreshots', line.foreshots],
@@ -65,8 +65,8 @@ function mashesIn({ mashes, aMash }: ChargeOfStill): string {
 export function PlantResult(props: {
   readonly of: Looked;
   readonly plant: Plant;
-  /** The house’s line without its plant. */
-  readonly plain: Line;
+  /** From a mash, as the house bottles it. */
+  readonly bottles: number;
 }) {
   const printed = usePrinted();
   const unitOf = useUnits();
@@ -75,8 +75,6 @@ export function PlantResult(props: {
     const { digits, fromCore } = unitOf(kind);
     return formatNumber(fromCore(value), kind === 'alcohol' ? 0 : digits);
   };
-  const heart = () => props.of.line.heart;
-  const isOther = () => Math.abs(heart().volume / props.plain.heart.volume - 1) > 1e-9;
   return (
     <>
       <h3>One mash</h3>
@@ -109,14 +107,8 @@ export function PlantResult(props: {
         </tbody>
       </table>
       <p>
-        {formatNumber(Math.floor(props.of.line.bottling.bottles), 0)} bottles from a mash, after{' '}
+        {formatNumber(Math.floor(props.bottles), 0)} bottles from a mash, after{' '}
         {formatNumber(props.of.line.house.yearsInWood, 0)} years.
-        <Show when={isOther()}>
-          {' '}
-          That is for these stills. The other pages go by two distillations and the house’s own two figures of
-          reflux: there a mash makes {printed('volume20', props.plain.heart.volume)} of new spirit at{' '}
-          {printed('strength', props.plain.heart.strength)}.
-        </Show>
       </p>
       <h3>One charge</h3>
       <ul class="plant-charges">

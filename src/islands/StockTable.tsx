@@ -2,9 +2,10 @@
 import { createSignal, For, Show } from 'solid-js';
 import { formatCount, formatNumber } from '../core/format.ts';
 import { fieldNames, fields } from '../core/stock/group.ts';
+import { mergeAlike } from '../core/stock/merge.ts';
 import { csvOf } from '../exercises/csv.ts';
 import { MOST_TEXT, readTable, tableOf, type TableRead } from '../house/parts/stock-csv.ts';
-import type { Stock } from '../house/parts/stock.ts';
+import { MOST_GROUPS, type Stock } from '../house/parts/stock.ts';
 import { FileField } from './FileField.tsx';
 import { useAnnouncement } from './announce.ts';
 import { textOfFile } from './open-file.ts';
@@ -48,7 +49,8 @@ export function StockTable(props: StockTableProps) {
     look(got.text);
   };
   const take = (before: Stock['groups'], said: string) => {
-    const wrong = props.take([...before, ...read()!.groups], said);
+    const all = [...before, ...read()!.groups];
+    const wrong = props.take(all.length > MOST_GROUPS ? mergeAlike(all) : all, said);
     setProblem(wrong);
     if (wrong !== undefined) return;
     setRead(undefined);

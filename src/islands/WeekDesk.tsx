@@ -9,7 +9,7 @@ import { asSteam, heatOfMash, heatOfWeek } from '../core/week/heat.ts';
 import { emptyings, lowWinesLevel, spiritLevel } from '../core/week/levels.ts';
 import { weekNeeds } from '../core/week/needs.ts';
 import { fitsSentence, lackSentence, mostSentence } from '../core/week/says.ts';
-import { shiftsOf, warmthOf } from '../core/week/settings.ts';
+import { usualWeek, shiftsOf, warmthOf } from '../core/week/settings.ts';
 import type { Timetable } from '../core/week/timetable.ts';
 import { csvOf } from '../exercises/csv.ts';
 import { whenIdle } from '../house/idle.ts';
@@ -51,7 +51,7 @@ export default function WeekDesk() {
   const { house, mounted } = useHouseAtHand(() => island);
   const plant = usePart(plantPart);
   const periods = usePart(periodsPart);
-  const set = () => periods.value().week;
+  const set = () => ({ ...usualWeek, ...periods.value().week });
   const warmth = createMemo(() => warmthOf(set()));
   const [tried, setTried] = createSignal<number>();
   const [day, setDay] = createSignal('week');
@@ -112,6 +112,7 @@ export default function WeekDesk() {
         />
         <WeekSettings
           set={set()}
+          given={periods.value().week}
           take={(next) => periods.set({ ...periods.value(), week: next })[0]}
         />
       </form>

@@ -1,7 +1,7 @@
 // Two questions of a week that is set out: what goes on at an hour, and what it costs to run warmer.
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import type { PlantLine } from '../core/plant/line.ts';
+import type { Line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { dayNames } from '../core/week/clock.ts';
 import type { Warmth } from '../core/week/heat.ts';
@@ -17,7 +17,7 @@ import { nowOf } from './week-table.ts';
 
 export interface WeekQuestionsProps {
   readonly week: Timetable;
-  readonly line: PlantLine;
+  readonly line: Line;
   readonly warmth: Warmth;
   /** Receivers by name, with their levels. */
   readonly levels: readonly (readonly [name: string, levels: readonly Level[]])[];

@@ -87,7 +87,50 @@ function fermenting({ wort, wash }: Line): Flow[] {
   ];
 }
 
-function distilling({ wash, potAle, lowWines, foreshots, heart, feints, spentLees, round }: Line): Flow[] {
+const feintsAgain = (name: string, amount: number) => part(name, amount, 'round');
+
+/** The stills between wash still and spirit still, where a house has them. */
+function between({ lowWines, round }: Line): Flow[] {
+  if (!round.between) return [];
+  const { charge, onward, lees, weak, fromSpirit } = round.between;
+  const back = weak.volume + fromSpirit.volume;
+  return [
+    {
+      title: 'The intermediate still',
+      kind: 'volume20',
+      into: [
+        part('Low wines', back > 0 ? lowWines.volume : charge.volume, 'liquid'),
+        ...(back > 0 ? [feintsAgain('Weak feints of the round before', back)] : []),
+      ],
+      out: [
+        part(
+          back > 0 ? 'Strong feints, to the spirit still' : 'To the spirit still',
+          onward.volume,
+          'feints',
+        ),
+        ...(back > 0 ? [feintsAgain('Weak feints', weak.volume)] : []),
+        part('Spent lees', lees.volume, 'lost'),
+      ],
+    },
+  ];
+}
+
+/** What comes to the spirit still, but for its own foreshots and feints. */
+function toSpiritStill({ lowWines, round }: Line): Part[] {
+  if (!round.between) return [part('Low wines', lowWines.volume, 'liquid')];
+  const { charge, onward, weak } = round.between;
+  if (weak.volume > 0) return [part('Strong feints of the intermediate still', onward.volume, 'liquid')];
+  return [
+    part('Low wines', lowWines.volume - charge.volume, 'liquid'),
+    part('Run again', onward.volume, 'liquid'),
+  ];
+}
+
+function distilling(line: Line): Flow[] {
+  const { wash, potAle, lowWines, foreshots, heart, feints, spentLees, round } = line;
+  const strong = round.between?.strong ?? feints;
+  const weak = round.between?.fromSpirit.volume ?? 0;
+  const isDivided = weak > 0;
   return [
     {
       title: 'The wash still',
@@ -95,23 +138,28 @@ function distilling({ wash, potAle, lowWines, foreshots, heart, feints, spentLee
       into: [part('Wash', wash.volume, 'liquid')],
       out: [part('Low wines', lowWines.volume, 'liquid'), part('Pot ale', potAle.volume, 'lost')],
     },
+    ...between(line),
     {
       title: 'The spirit still',
       kind: 'volume20',
       into: [
-        part('Low wines', lowWines.volume, 'liquid'),
-        part('Foreshots and feints of the round before', foreshots.volume + feints.volume, 'round'),
+        ...toSpiritStill(line),
+        feintsAgain(
+          `Foreshots and ${isDivided ? 'strong ' : ''}feints of the round before`,
+          foreshots.volume + strong.volume,
+        ),
         ...(round.dilution >= 0.5 ? [part('Water', round.dilution, 'water')] : []),
       ],
       out: [
         part('Foreshots', foreshots.volume, 'foreshots'),
         part('Heart', heart.volume, 'spirit'),
-        part('Feints', feints.volume, 'feints'),
-        part('Spent lees', spentLees.volume, 'lost'),
+        part(isDivided ? 'Strong feints' : 'Feints', strong.volume, 'feints'),
+        ...(isDivided ? [feintsAgain('Weak feints, to the intermediate still', weak)] : []),
+        part('Spent lees', round.spiritRun.residue.volume, 'lost'),
       ],
     },
     {
-      title: 'The alcohol, through both stills',
+      title: `The alcohol, through ${round.between ? 'all' : 'both'} stills`,
       kind: 'alcohol',
       into: [part('Wash', wash.alcohol, 'liquid')],
       out: [

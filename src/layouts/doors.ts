@@ -53,7 +53,7 @@ export const doors: readonly Door[] = [
           { href: '/house/week/', text: 'The week' },
           { href: '/house/period/', text: 'The stillhouse balance' },
           { href: '/house/stock/', text: 'Casks in store' },
-          { href: '/house/malts/', text: 'Malts of the year' },
+          { href: '/house/malts/', text: 'Malts and bottles' },
           { href: '/house/facts/', text: 'Fact sheet' },
           { href: '/house/changes/', text: 'What changed' },
           { href: '/house/hand-on/', text: 'Hand your house on' },

@@ -2,8 +2,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { line } from '../../src/core/line/line.ts';
+import { lineWithPlant } from '../../src/core/plant/line.ts';
 import { builtInHouse, stages } from '../../src/house/figures.ts';
 import { flowsOf } from '../../src/islands/in-and-out-flows.ts';
+import { answer } from './draw.ts';
+import { plainPlant, stills } from './plants.ts';
 
 const sum = (parts: readonly { amount: number }[]) => parts.reduce((total, { amount }) => total + amount, 0);
 
@@ -27,3 +30,15 @@ test.each(stages)('%s: in is out', (stage) => {
     { numRuns: 50 },
   );
 });
+
+test.each(['twice', 'thrice', 'part-thrice'] as const)('in stills of several kinds, distilled %s, in is out as well', (scheme) => {
+  const spiritStills = [stills(1, 3000, 0), stills(1, 2500, 0.35)];
+  const flows = flowsOf('distilling', answer(lineWithPlant(builtInHouse, { ...plainPlant, spiritStills, scheme })));
+  expect(flows.map(({ title }) => title).includes('The intermediate still')).toBe(scheme !== 'twice');
+  for (const { title, kind, into, out } of flows) {
+    expect(Math.abs(sum(out) / sum(into) - 1), title).toBeLessThan(1e-9);
+    // Spirit and water shrink by 3.6 % at most (OIML R 22: 50 L and 50 L make 96.4 L), so no more than that may be made up for.
+    const made = [...into, ...out].filter(({ name }) => name.startsWith('Volume ')).reduce((all, { amount }) => all + amount, 0);
+    if (kind === 'volume20') expect(made / sum(into), title).toBeLessThan(0.036);
+  }
+}); // prettier-ignore

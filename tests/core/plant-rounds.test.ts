@@ -92,6 +92,19 @@ test('twice, with stills that are alike, is the house’s own line, however the 
   }
 }); // prettier-ignore
 
+test('stills that are alike have the reflux that the house gives for them; of others each has its own', () => {
+  const house = { ...builtInHouse, washReflux: 0.2, spiritReflux: 0.3 } as House;
+  const found = (spiritStills: readonly Stills[]) => answer(lineWithPlant(house, { ...plainPlant, spiritStills })).heart;
+  const plain = answer(line(house)).heart;
+  expect(found([stills(1, 5000, 0.1)])).toEqual(plain);
+  expect(found([stills(1, 5000, 0.1), stills(2, 3000, 0.1)])).toEqual(plain);
+  // More reflux makes stronger spirit: one weak and one strong neck lie between two of each.
+  const [weak, strong] = [0, 0.6].map((spiritReflux) => answer(line({ ...house, spiritReflux } as House)).heart.strength);
+  const mixed = found([stills(1, 5000, 0), stills(1, 5000, 0.6)]).strength;
+  expect(mixed).toBeGreaterThan(weak!);
+  expect(mixed).toBeLessThan(strong!);
+}); // prettier-ignore
+
 test('stills that hardly differ give the round of stills that are alike, though it is found another way', () => {
   const nearly = {
     ...plainPlant,

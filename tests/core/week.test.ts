@@ -3,7 +3,8 @@ import { expect, test } from 'vitest';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
 import { plantPart } from '../../src/house/parts/plant.ts';
-import { lineWithPlant, type PlantLine } from '../../src/core/plant/line.ts';
+import type { Line } from '../../src/core/line/line.ts';
+import { lineWithPlant } from '../../src/core/plant/line.ts';
 import { at, stretches } from '../../src/core/week/at.ts';
 import { fermentationOf, openFrom, spread } from '../../src/core/week/calendar.ts';
 import { divide } from '../../src/core/week/charges.ts';
@@ -41,7 +42,7 @@ const small: WeekNeeds = {
 }; // prettier-ignore
 
 const plant = plantPart.read(builtInParts.plant).value;
-const line = lineWithPlant(builtInHouse, plant) as PlantLine;
+const line = lineWithPlant(builtInHouse, plant) as Line;
 const needs = weekNeeds(line, plant, shiftsOf(usualWeek)) as WeekNeeds;
 const warmth = warmthOf(usualWeek);
 

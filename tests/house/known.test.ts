@@ -4,7 +4,7 @@ import { countedIds, waysToKnow } from '../../src/core/figures/standing.ts';
 import { figureTable, isGiven } from '../../src/core/figures/index.ts';
 import { kilograms, litres20, gravity, quantity } from '../../src/core/quantity.ts';
 import { decode, encode } from '../../src/house/codec.ts';
-import { enter } from '../../src/house/entering.ts';
+import { enter, withYeast } from '../../src/house/entering.ts';
 import { builtInHouse, numberFigures, type NumberName } from '../../src/house/figures.ts';
 import {
   afterTyping,
@@ -129,4 +129,15 @@ test('a figure that gave way is no longer called measured, and is again once it 
   const typed = afterTyping(afterTyping(nothingKnown, 'wortVolume', []), 'originalGravity', ['wortVolume', 'finalGravity']);
   expect(typed.given).toEqual({ wortVolume: 'follows', originalGravity: 'measured' });
   expect(afterTyping(typed, 'wortVolume', ['originalGravity']).given).toEqual({ wortVolume: 'measured', originalGravity: 'follows' });
+}); // prettier-ignore
+
+test('yeast that nobody has given goes with the malt; what was given stays', () => {
+  const typing = (known: Known) => {
+    const entered = enter(builtInHouse, 'maltPerMash', 3000, known);
+    return withYeast(entered, builtInHouse, 'maltPerMash', known);
+  };
+  // By hand: twice the malt, twice the yeast.
+  expect(typing(knowing('maltPerMash'))).toMatchObject({ house: { yeast: 2 * builtInHouse.yeast } });
+  expect(typing(knowing('maltPerMash'))).toMatchObject({ gave: expect.arrayContaining([{ figure: 'yeast', from: builtInHouse.yeast, to: 2 * builtInHouse.yeast }]) });
+  expect(typing(knowing('maltPerMash', 'yeast'))).toMatchObject({ house: { yeast: builtInHouse.yeast } });
 }); // prettier-ignore

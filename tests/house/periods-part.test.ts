@@ -30,7 +30,7 @@ test('the built-in house’s own period balances, and no step gives more than ca
 
 test('what cannot be used is told by name, and the rest is taken', () => {
   const { value, problems } = periodsPart.read({ week: { mashDays: 9, stillHours: 20 }, periods: [week12, { ...week12, malt: -3 }, 7] });
-  expect(value.week).toEqual({ ...usualWeek, stillHours: 20 });
+  expect(value.week).toEqual({ stillHours: 20 }); // what was not given is usual, and not kept as the house’s own
   expect(value.periods).toEqual([week12]);
   expect(problems).toEqual([
     'Mashed on: “9” was given; it can be from 1 to 7.',

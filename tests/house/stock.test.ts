@@ -116,6 +116,44 @@ describe('the part', () => {
   });
 });
 
+describe('a register of single casks', () => {
+  const head = 'Name,Casks,Size (L),Filled on,Filled with (L),Filled at (% vol),Which fill,Store,Regauged on,Regauged (L),Regauged at (% vol)';
+  const row = (i: number) => {
+    const [size, volume] = [200 + 50 * (i % 3), 190 + (i % 11) / 10];
+    const regauge = i % 5 === 0 ? `2020-06-0${1 + (i % 9)},${volume - 20},60.${i % 10}` : ',,';
+    return `Cask ${i},1,${size},${2006 + (i % 8)}-0${1 + (i % 9)}-11,${volume},63.${i % 10},${1 + (i % 3)},Store ${1 + (i % 4)},${regauge}`;
+  };
+  const rows = Array.from({ length: 10_000 }, (_, i) => row(i));
+
+  test('ten thousand rows come in as groups: no cask, litre or alcohol is lost, and it is told', () => {
+    const { groups, problems, how } = readTable([head, ...rows].join('\n'));
+    expect(problems).toEqual([]);
+    expect(how).toContain(`10,000 rows make ${groups.length} groups`);
+    expect(groups.length).toBeLessThanOrEqual(500);
+    // By hand, from the rows as they were written.
+    const cells = rows.map((text) => text.split(',').map(Number));
+    const sum = (of: (cell: readonly number[]) => number) => cells.reduce((all, cell) => all + of(cell), 0);
+    const held = (of: (group: (typeof groups)[number]) => number) => groups.reduce((all, group) => all + group.casks * of(group), 0);
+    expect(held(() => 1)).toBe(10_000);
+    expect(held(({ filledVolume }) => filledVolume)).toBeCloseTo(sum((cell) => cell[4]!), 3);
+    expect(held(({ filledVolume, filledStrength }) => filledVolume * filledStrength)).toBeCloseTo(sum((cell) => cell[4]! * cell[5]!), 1);
+    expect(held(({ regaugedVolume = 0, regaugedStrength = 0 }) => regaugedVolume * regaugedStrength)).toBeCloseTo(sum((cell) => cell[9]! * cell[10]!), 1);
+    const years = new Set(groups.map(({ filled }) => filled.slice(0, 4)));
+    expect([...years].toSorted()).toEqual(['2006', '2007', '2008', '2009', '2010', '2011', '2012', '2013']);
+    for (const year of years)
+      expect(groups.reduce((all, { casks, filled }) => (filled.startsWith(year) ? all + casks : all), 0)).toBe(1250);
+    expect(readPart(stock, { groups })).toMatchObject({ problems: [] });
+  });
+
+  test('up to five hundred rows stay as they are, and more groups that differ are refused', () => {
+    expect(readTable([head, ...rows.slice(0, 500)].join('\n')).groups[1]).toMatchObject({ name: 'Cask 1', casks: 1 });
+    const differing = Array.from({ length: 501 }, (_, i) => `Cask,1,${100 + i},2010-01-01,90,63,1,Here,,,`);
+    const { groups, problems } = readTable([head, ...differing].join('\n'));
+    expect(groups).toHaveLength(500);
+    expect(problems).toEqual(['The register keeps 500 groups; the table has 501, casks that are alike put together.']);
+  });
+}); // prettier-ignore
+
 describe('the table', () => {
   test('what goes out as a table comes in again, with each of the three separators', () => {
     fc.assert(

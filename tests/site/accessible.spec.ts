@@ -144,14 +144,20 @@ const uses: readonly {
     shows: '#period-name-problem',
   },
   {
-    what: 'the desk of houses, with a shelf and a bad name',
+    what: 'a house without a name',
     address: '/house/',
-    part: '.house-desk',
+    part: '.house-name',
     use: async (page) => {
-      await button(page, 'Work on a copy').click();
       await page.locator('#house-name').fill('');
       await page.locator('#house-name').press('Tab');
     },
+    shows: '#house-name-problem',
+  },
+  {
+    what: 'the desk of houses, with a shelf',
+    address: '/house/',
+    part: '.house-desk',
+    use: (page) => button(page, 'Work on a copy').click(),
     shows: '.shelf button',
   },
   {
@@ -220,6 +226,16 @@ const uses: readonly {
       await page.locator('#grist-1-malts-0-moisture').fill('60');
     },
     shows: '#grist-1-malts-0-moisture-problem',
+  },
+  {
+    what: 'bottles: one added, and a share that cannot be',
+    address: '/house/malts/',
+    part: '.bottles-desk',
+    use: async (page) => {
+      await button(page, 'Add another bottle').click();
+      await page.locator('#bottles-0-share').fill('110');
+    },
+    shows: '#bottles-0-share-problem',
   },
   {
     what: 'the fact sheet: a choice taken back, and phenols that cannot be',

@@ -24,11 +24,11 @@ test('what a house says of its colour is in the chapter and on the card; until i
   await colourAsked(page).getByRole('link').click();
   await expect(page).toHaveURL(/\/house\/facts\/#fact-colouring$/);
   await ready(page);
-  await expect(page.locator('.facts .purpose')).toContainText('0 of 13 are answered.');
+  await expect(page.locator('.facts .purpose')).toContainText('0 of 14 are answered.');
   await expect(button(page, 'Print the fact sheet')).toBeDisabled();
   await page.locator('#fact-colouring').selectOption('no');
   await page.locator('#fact-water').fill('Our water is  from the town main');
-  await expect(page.locator('.facts .purpose')).toContainText('2 of 13');
+  await expect(page.locator('.facts .purpose')).toContainText('2 of 14');
   await page.emulateMedia({ media: 'print' });
   await expect(page.locator('.fact-sheet dd')).toHaveText(['Our water is from the town main.', 'We add no colour.']);
   await expect(page.locator('.fact-sheet')).toBeVisible();

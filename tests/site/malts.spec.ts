@@ -1,5 +1,7 @@
 // The malts of a year in use: nonsense in each field, a basis that cannot be, and the year's malt put into the house.
 import { expect, test, type Page } from '@playwright/test';
+import { line, type Line } from '../../src/core/line/line.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
 import { open } from './pages.ts';
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
@@ -20,10 +22,11 @@ test('weeks and malts move the year, nonsense does not, and the year’s malt be
   // All 46 weeks peated: 0.75 × 50 + 0.25 × 0.5 = 37.625 ppm.
   await page.locator('#grist-0-weeks').fill('0');
   await expect(year(page, 'Phenols')).toHaveText(/37\.6.ppm/);
-  // Extract 0.75 × 77 + 0.25 × 77.6 = 77.15 %.
+  // Extract 0.75 × 76.7 + 0.25 × 77.5 = 76.9 %.
+  await page.locator('#grist-1-malts-0-extract').fill('76.7');
   await button(page, 'Make this the malt of your house').click();
   await open(page, '/house/malting/');
-  await expect(page.locator('#house-solubleExtract')).toHaveValue('77.15');
+  await expect(page.locator('#house-solubleExtract')).toHaveValue('76.9');
 }); // prettier-ignore
 
 test('a grist is added as the house’s own malt, and taken out again', async ({ page }) => {
@@ -34,3 +37,24 @@ test('a grist is added as the house’s own malt, and taken out again', async ({
   await button(page, 'Take Trial out').click();
   await expect(page.locator('#grist-2-name')).toHaveCount(0);
 });
+
+test('bottles by their shares make the year’s bottles, here and in the text; what cannot be is told', async ({ page }) => {
+  await open(page, '/house/malts/');
+  await button(page, 'Add another bottle').click();
+  await page.locator('#bottles-0-size').fill('20');
+  for (const [field, nonsense] of [['size', 'tall'], ['strength', '30'], ['share', '101']] as const) {
+    const before = await page.locator(`#bottles-0-${field}`).inputValue();
+    await page.locator(`#bottles-0-${field}`).fill(nonsense);
+    await expect(page.locator(`#bottles-0-${field}-problem`)).toBeVisible();
+    await page.locator(`#bottles-0-${field}`).fill(before);
+  }
+  // Half of it in bottles of 20 cL, 3.5 to one of 70: 2.25 times as many bottles.
+  const plain = Math.floor((line(builtInHouse) as Line).bottling.bottlesPerYear * 2.25);
+  const said = `${plain.toLocaleString('en-GB')} bottles a year`;
+  await expect(page.locator('.bottles-desk')).toContainText(said);
+  await open(page, '/');
+  await expect(page.locator('.bottles-a-year')).toContainText(said);
+  await open(page, '/house/malts/');
+  await button(page, 'Only one bottle').click();
+  await expect(button(page, 'Add another bottle')).toBeFocused();
+}); // prettier-ignore

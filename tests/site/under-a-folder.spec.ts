@@ -108,6 +108,21 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
       await expect(page.locator('#group-casks-problem')).toContainText('“many” was given');
     },
   ],
+  BottlesDesk: [
+    'house/malts/',
+    async (page) => {
+      await button(page, 'Add another bottle').click();
+      await expect(page.locator('#bottles-0-share')).toHaveValue('50');
+    },
+  ],
+  HouseName: [
+    'house/',
+    async (page) => {
+      await page.locator('#house-name').fill('');
+      await page.locator('#house-name').press('Tab');
+      await expect(page.locator('#house-name-problem')).toBeVisible();
+    },
+  ],
   MaltsDesk: ['house/malts/', (page) => change(page, '#grist-1-name', 'A trial of peat', 'main', /peat/)],
   Visit: [
     `house/${thornwath}`,

@@ -48,6 +48,20 @@ export interface Round extends Parts<Portion> {
   /** Strength at the safe of the first spirit, and where the heart begins, % vol. */
   readonly begins: { readonly run: Quantity<'strength'>; readonly heart: Quantity<'strength'> };
   readonly spiritRun: Run;
+  /** What stills between these two do, where there are some; `residue` is then the lees of both. */
+  readonly between?: Between;
+}
+
+/** What the intermediate stills do with a mash: their charge, what goes on to the spirit stills, and their lees. */
+export interface Between {
+  readonly charge: Portion;
+  readonly onward: Portion;
+  readonly lees: Portion;
+  /** Weak feints that come back to the next charge, of these stills and of the spirit stills; none where only a part is run again. */
+  readonly weak: Portion;
+  readonly fromSpirit: Portion;
+  /** Feints of the spirit stills that come back to the spirit stills: the strong ones, or all. */
+  readonly strong: Portion;
 }
 
 export const STRONGEST_CHARGE = 0.55; // mole fraction, about 80 % vol: a charge growing past this is not going to settle

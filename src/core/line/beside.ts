@@ -1,5 +1,6 @@
 // Figures that a guide quotes and the line does not hold: reckoned from it when they are asked for.
 import { CASK_SIZES } from '../maturing/filling.ts';
+import { lineFor } from './ledger.ts';
 import type { Line } from './line.ts';
 
 /** Each by the name it has in the table of figures, “beside.heartBegins”; undefined where the house has no such thing. */
@@ -8,7 +9,7 @@ const beside: Readonly<Record<string, (line: Line) => number | undefined>> = {
   spiritYield: ({ heart, pace }) => heart.alcohol / pace.tonnesPerMash,
   /** Litres of pure alcohol. */
   alcoholPerWeek: ({ heart, house }) => heart.alcohol * house.mashesPerWeek,
-  alcoholPerYear: ({ heart, pace }) => heart.alcohol * pace.mashesPerYear,
+  alcoholPerYear: (line) => lineFor('year', line).heart.alcohol * line.pace.mashesPerYear,
   /** Litres of the casks that the house fills. */
   barrel: ({ house }) => (house.barrels > 0 ? CASK_SIZES.barrel : undefined),
   hogshead: ({ house }) => (house.hogsheads > 0 ? CASK_SIZES.hogshead : undefined),

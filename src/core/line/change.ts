@@ -12,7 +12,7 @@ export type Giving = 'maltPerMash' | 'wortVolume' | 'originalGravity';
 
 /** A figure that was moved so that another could change. */
 export interface GaveWay {
-  readonly figure: 'finalGravity' | 'solubleExtract' | Giving;
+  readonly figure: 'finalGravity' | 'solubleExtract' | 'yeast' | Giving;
   readonly from: number;
   readonly to: number;
 }

@@ -26,11 +26,15 @@ export function mashesIn(pace: Pace, { pace: own, house }: Line): number {
   return { mash: 1, tonne: 1 / own.tonnesPerMash, week: house.mashesPerWeek, year: own.mashesPerYear }[pace];
 }
 
+/** The line of the mash of which a pace is told: a year of several malts has a mash of its own, the mean of all. */
+export const lineFor = (pace: Pace, line: Line): Line => (pace === 'year' && line.ofYear) || line;
+
 /**
  * Litres of pure alcohol at each station for one pace. The charge holds the recycled foreshots and feints
  * as well, so it is more than the wash brings. Bottles are of the same mash, at the end of its years in wood.
  */
-export function ledger(line: Line, pace: Pace): Record<Station, Quantity<'alcohol'>> {
+export function ledger(whole: Line, pace: Pace): Record<Station, Quantity<'alcohol'>> {
+  const line = lineFor(pace, whole);
   const mashes = mashesIn(pace, line);
   const of = (alcohol: number) => litresOfAlcohol(alcohol * mashes);
   return {

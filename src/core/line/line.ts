@@ -34,6 +34,8 @@ import type { House } from './house.ts';
 /** Every figure of a house, for one mash unless its name says otherwise. */
 export interface Line {
   readonly house: House;
+  /** The mean mash of a year of several malts, where a house has such; its amounts count. All else is of the house’s own mash. */
+  readonly ofYear?: Line;
   readonly pace: {
     readonly mashesPerYear: Quantity<'count'>;
     readonly maltPerWeek: Quantity<'mass'>;
@@ -67,6 +69,8 @@ export interface Line {
   };
   /** The wash, and how far the yeast got by the rule of the gravities. */
   readonly wash: Fermentation & { readonly fermented: Quantity<'percent'> };
+  /** Hours in the washback over a weekend, where the house says that those are more. */
+  readonly weekendHours?: Quantity<'hours'>;
   readonly round: Round;
   readonly lowWines: Portion;
   readonly potAle: Portion;
@@ -77,7 +81,7 @@ export interface Line {
   readonly feints: Portion;
   readonly spentLees: Portion;
   readonly stills: {
-    /** Latent heat of all that comes over in both runs. */
+    /** Latent heat of all that comes over in all runs. */
     readonly boilOff: Quantity<'energy'>;
   };
   readonly filling: Portion & { readonly water: Quantity<'volume20'> };
@@ -100,6 +104,8 @@ export interface Line {
   readonly bottling: Portion & {
     readonly water: Quantity<'volume20'>;
     readonly inFilters: Quantity<'alcohol'>;
+    /** True where not all bottles are of one kind; strength is then that of all together. */
+    readonly isMixed?: boolean;
     readonly bottles: Quantity<'count'>;
     readonly bottlesPerCask: Quantity<'count'>;
     readonly bottlesPerYear: Quantity<'count'>;
@@ -107,7 +113,10 @@ export interface Line {
 }
 
 /** Spirit brought down to a strength; spirit already weaker stays as it is, for water cannot strengthen it. */
-function letDown(spirit: Portion, wanted: Quantity<'strength'>): Portion & { water: Quantity<'volume20'> } {
+export function letDown(
+  spirit: Portion,
+  wanted: Quantity<'strength'>,
+): Portion & { water: Quantity<'volume20'> } {
   const to = strength(Math.min(wanted, spirit.strength));
   const { waterVolume, volume } = reduce(spirit, to);
   return { volume, strength: to, alcohol: spirit.alcohol, water: waterVolume };
@@ -197,10 +206,7 @@ export function line(house: House): Line | Refusal {
 }
 
 /** The line of a house whose wash is distilled in a way of its own; all else as in `line`. */
-export function lineWith<R extends Round>(
-  house: House,
-  distilled: (wash: Fermentation) => R | Refusal,
-): (Line & { readonly round: R }) | Refusal {
+export function lineWith(house: House, distilled: (wash: Fermentation) => Round | Refusal): Line | Refusal {
   if (house.finalGravity >= house.originalGravity) {
     return refuse(
       `The final gravity ${house.finalGravity} is not below the original gravity ${house.originalGravity}; wort that ferments grows lighter.`,

@@ -1,4 +1,5 @@
 // Rounds that come back unchanged: a spirit still that takes its strong feints back, and an intermediate still before it.
+import { remember } from '../numerics/remember.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { minus, plus, type Amounts } from '../spirit/amounts.ts';
@@ -37,6 +38,7 @@ function settleSpirit(
   sides: readonly CutSide[],
   ends: Ends,
   limit: number,
+  near: Near,
   strongest = STRONGEST_CHARGE,
 ): Settled | undefined {
   const at = (x: number) => partsOfAll(x, sides, ends.foreshots);
@@ -46,7 +48,10 @@ function settleSpirit(
   const natural =
     over(least) > 0
       ? undefined
-      : (closeIn(over, [least, strongest]) ?? closeIn(over, [least, ...spaced(least, strongest)]));
+      : (closeIn(over, around(near.spirit, least, strongest)) ??
+        closeIn(over, [least, strongest]) ??
+        closeIn(over, [least, ...spaced(least, strongest)]));
+  near.spirit = after(near.spirit, natural);
   const x = Math.min(natural ?? Infinity, limit);
   if (x === Infinity) return undefined;
   const given = at(x);
@@ -57,16 +62,28 @@ function settleSpirit(
   return { charge: times(moles, { ethanol: x, water: 1 - x }), added, ...timesGiven(moles, given) };
 }
 
+/** The last charges that settled: the search for the next ones begins there, and ends the same without. */
+export interface Near {
+  intermediate?: Last | undefined;
+  spirit?: Last | undefined;
+}
+/** A mole fraction, and the part of it by which it differed from the one before. */
+interface Last {
+  readonly x: number;
+  readonly by: number;
+}
+
 /** The balanced spirit charge of stills that are not alike; `limit` is a mole fraction. Refuses a round that never settles. */
 export function settleTogether(
   comes: Amounts,
   sides: readonly Side[],
   ends: Ends,
   limit: number,
+  near: Near = {},
 ): Settled | Refusal {
   const cut = cutSides(sides, ends);
   if ('refused' in cut) return cut;
-  return settleSpirit(comes, cut, ends, limit) ?? neverSettles(ends.heart);
+  return settleSpirit(comes, cut, ends, limit, near) ?? neverSettles(ends.heart);
 }
 
 export interface Thrice {
@@ -77,6 +94,7 @@ export interface Thrice {
 
 const NEAR = 0.8; // of the low wines' mole fraction: the usual charge of an intermediate still is within so much of it
 const LOOKS = 12; // charges that are looked at where it is not
+const LAST_TWO = 2; // rounds that are kept: the one that settles is the last looked at, or the one before
 const NO_FORESHOTS = { share: 0 } as const;
 
 /**
@@ -90,6 +108,7 @@ export function settleThrice(
   before: readonly Side[],
   last: readonly Side[],
   ends: Ends,
+  near: Near = {},
 ): Thrice | Refusal {
   if (ends.strong <= ends.weak)
     return refuse(
@@ -101,20 +120,24 @@ export function settleThrice(
   if ('refused' in cut) return cut;
 
   /** The round of one mole in the intermediate stills at mole fraction `x`, and the low wines that it asks for. */
-  const roundAt = (x: number) => {
+  const roundAt = remember((x: number) => {
     const { heart: strong, ...rest } = partsOfAll(x, cut, NO_FORESHOTS);
-    const next = settleSpirit(strong, spirit, ends, Infinity, POT_RANGE.strongest);
+    const next = settleSpirit(strong, spirit, ends, Infinity, near, POT_RANGE.strongest);
     if (!next) return undefined;
     const asks = minus({ ethanol: x, water: 1 - x }, plus(rest.weak, next.weak));
     return { intermediate: { ...rest, heart: NOTHING, strong }, next, asks };
-  };
+  }, LAST_TWO);
   const over = (x: number) => {
     const round = roundAt(x);
     return round && surplus(round.asks, lowWines);
   };
   const usual = lowWines.ethanol / (lowWines.ethanol + lowWines.water);
   const least = Math.min(...cut.map(({ heart }) => heart));
-  const x = closeIn(over, [NEAR * usual, usual / NEAR]) ?? closeIn(over, spaced(least, STRONGEST_CHARGE));
+  const x =
+    closeIn(over, around(near.intermediate, least, STRONGEST_CHARGE)) ??
+    closeIn(over, [NEAR * usual, usual / NEAR]) ??
+    closeIn(over, spaced(least, STRONGEST_CHARGE));
+  near.intermediate = after(near.intermediate, x);
   const round = x === undefined ? undefined : roundAt(x);
   if (!round || !(round.asks.ethanol > 0))
     return refuse(
@@ -131,6 +154,19 @@ export function settleThrice(
   };
 }
 
+const FIRST = 0.01; // of a mole fraction: how far from it the second charge is looked for
+const [TIMES, LEAST] = [2, 1e-10]; // of what the last charge differed by, and of a mole fraction: how far the next ones are
+
+const after = (last: Last | undefined, x: number | undefined): Last | undefined =>
+  x === undefined ? undefined : { x, by: last ? Math.abs(x / last.x - 1) : FIRST };
+
+/** Two looks around a charge that settled before, within what can be; none where there is no such charge. */
+function around(last: Last | undefined, low: number, high: number): readonly number[] {
+  if (!last) return [];
+  const by = Math.max(TIMES * last.by, LEAST);
+  return [Math.max(low, last.x * (1 - by)), Math.min(high, last.x * (1 + by))];
+}
+
 /** Numbers from `low` to `high`, each the same times the one before; `low` left out. */
 const spaced = (low: number, high: number) =>
   Array.from({ length: LOOKS }, (_, i) => low * (high / low) ** ((i + 1) / LOOKS));
@@ -143,7 +179,8 @@ function closeIn(f: (x: number) => number | undefined, looks: readonly number[])
     if (!last || (last.value === undefined && next.value === undefined)) continue;
     // Where only one end has a value, the other end is brought up to where the values begin or stop.
     const [a, b] = last.value === undefined ? [edge(f, next, last.x), next] : [last, next.value === undefined ? edge(f, last, next.x) : next];
-    if (a.value! > 0 !== b.value! > 0) return bracketedRoot((at) => f(at) ?? NaN, a.x, b.x);
+    const known = new Map([a, b].map((each) => [each.x, each.value]));
+    if (a.value! > 0 !== b.value! > 0) return bracketedRoot((at) => known.get(at) ?? f(at) ?? NaN, a.x, b.x);
   }
   return undefined;
 } // prettier-ignore

@@ -2,7 +2,8 @@
 import type { House } from '../line/house.ts';
 import { count, hours, litres20, quantity, type Quantity } from '../quantity.ts';
 import type { Refusal } from '../refusal.ts';
-import { lineWithPlant, type PlantLine } from './line.ts';
+import type { Line } from '../line/line.ts';
+import { lineWithPlant } from './line.ts';
 import type { Plant, Stills } from './plant.ts';
 import { partsOfGroups } from './side-by-side.ts';
 
@@ -57,7 +58,7 @@ export function chargesOfStills(
 }
 
 /** The charges of a line that has been reckoned with its plant. */
-export function chargesOfLine({ house, wash, charge, round }: PlantLine, plant: Plant): PlantCharges {
+export function chargesOfLine({ house, wash, charge, round }: Line, plant: Plant): PlantCharges {
   const of = (stills: readonly Stills[], volume: number) =>
     chargesOfStills(stills, volume, house.mashesPerWeek);
   return {

@@ -3,7 +3,14 @@ import { share, type Portion, type Quantity, type Spirit } from '../quantity.ts'
 import { refuse, type Refusal } from '../refusal.ts';
 import { amountsOf, minus, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import type { ForeshotsEnd } from '../distilling/cuts.ts';
-import { LARGEST_CHARGE, moleFractionOf, settleRound, tooLarge, type Round } from '../distilling/round.ts';
+import {
+  LARGEST_CHARGE,
+  moleFractionOf,
+  settleRound,
+  tooLarge,
+  type Between,
+  type Round,
+} from '../distilling/round.ts';
 import { runStill, type Run } from '../distilling/run.ts';
 import { stillCurve, strengthOfVapour, type StillSetting } from '../distilling/still.ts';
 import type { House } from '../line/house.ts';
@@ -12,27 +19,16 @@ import { settleThrice, settleTogether, type Settled } from './balance.ts';
 import type { Plant, Stills } from './plant.ts';
 import { NOTHING, runSides, sidesOf, times, type Ends, type Side } from './side-by-side.ts';
 
-/** What the intermediate stills do with a mash: what goes on to the spirit stills, what comes back, and their lees. */
-export interface Between {
-  readonly charge: Portion;
-  readonly onward: Portion;
-  readonly back: Portion;
-  readonly lees: Portion;
+interface Found {
+  readonly spirit: Settled;
+  readonly between?: Readonly<Record<keyof Between, Amounts>>;
 }
-
-/** A round whose spent lees are those of all spirit and intermediate stills. */
-export interface PlantRound extends Round {
-  readonly between?: Between;
-}
-
-/** Where a distillation stands: what comes to the spirit stills, and how they are balanced with foreshots that end so. */
-type Balance = (
-  foreshots: Ends['foreshots'],
-) => { readonly spirit: Settled; readonly between?: Between } | Refusal;
+/** How the spirit stills, and those before them, are balanced with foreshots that end so. */
+type Balance = (foreshots: Ends['foreshots']) => Found | Refusal;
 
 const MOST_FORESHOTS = 0.4; // of the charge's alcohol; the most that the table of figures takes
 const FIRST_SHARE = 0.02; // of it, with which the search begins
-const CLOSE = 1e-11; // of the litres wanted
+const CLOSE = 1e-10; // of the litres wanted
 const STEPS = 20; // of the search; four are usual
 
 /** A balance whose foreshots end as the house ends them; litres are of a mash, and become the share at which they are so many. */
@@ -68,23 +64,26 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts): Balance | Ref
     strong,
     weak: cuts.feints,
   });
+  const near = {};
   if (plant.scheme === 'twice')
-    return (foreshots) => alone(settleTogether(lowWines, spirit, ends(foreshots), limit));
+    return (foreshots) => alone(settleTogether(lowWines, spirit, ends(foreshots), limit, near));
 
   const between = sidesOf(plant.intermediateStills, house.airPressure);
   if (plant.scheme === 'thrice') {
     const strong = plant.strongFeintsEnd as Quantity<'strength'>;
     return (foreshots) => {
-      const found = settleThrice(lowWines, between, spirit, ends(foreshots, strong));
+      const found = settleThrice(lowWines, between, spirit, ends(foreshots, strong), near);
       if ('refused' in found) return found;
       const { intermediate } = found;
       return {
         spirit: found.spirit,
         between: {
-          charge: portionOf(intermediate.charge),
-          onward: portionOf(intermediate.strong),
-          back: portionOf(plus(intermediate.weak, found.spirit.weak)),
-          lees: portionOf(intermediate.residue),
+          charge: intermediate.charge,
+          onward: intermediate.strong,
+          lees: intermediate.residue,
+          weak: intermediate.weak,
+          fromSpirit: found.spirit.weak,
+          strong: found.spirit.strong,
         },
       };
     };
@@ -94,15 +93,17 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts): Balance | Ref
   if ('refused' in run) return run;
   const comes = plus(minus(lowWines, again), run.distillate);
   return (foreshots) => {
-    const found = settleTogether(comes, spirit, ends(foreshots), limit);
+    const found = settleTogether(comes, spirit, ends(foreshots), limit, near);
     if ('refused' in found) return found;
     return {
       spirit: found,
       between: {
-        charge: portionOf(again),
-        onward: portionOf(run.distillate),
-        back: portionOf(NOTHING),
-        lees: portionOf(run.residue),
+        charge: again,
+        onward: run.distillate,
+        lees: run.residue,
+        weak: NOTHING,
+        fromSpirit: NOTHING,
+        strong: plus(found.strong, found.weak),
       },
     };
   };
@@ -152,7 +153,7 @@ const onlyReflux = (stills: readonly Stills[]) =>
  * strength holds for twice and part-thrice; a third distillation of all of it has a strong charge by intent.
  * Refuses a plant without the stills of its scheme, and a round that finds no balance.
  */
-export function distilIn(plant: Plant, house: House, wash: Spirit): PlantRound | Refusal {
+export function distilIn(plant: Plant, house: House, wash: Spirit): Round | Refusal {
   const lacks = missing(plant);
   if (lacks) return refuse(lacks);
   const cuts = spiritCuts(house);
@@ -183,8 +184,8 @@ function assemble(
   wash: Portion,
   washSides: readonly Side[],
   first: { readonly distillate: Amounts; readonly residue: Amounts },
-  { spirit, between }: { readonly spirit: Settled; readonly between?: Between },
-): PlantRound | Refusal {
+  { spirit, between }: Found,
+): Round | Refusal {
   const lowWines = portionOf(first.distillate);
   const charge = portionOf(spirit.charge);
   const size = charge.volume / lowWines.volume;
@@ -197,7 +198,7 @@ function assemble(
   if ('refused' in spiritRun) return spiritRun;
 
   const feints = plus(spirit.strong, spirit.weak);
-  const lees = between ? plus(spirit.residue, amountsOf(between.lees)) : spirit.residue;
+  const lees = between ? plus(spirit.residue, between.lees) : spirit.residue;
   return {
     washRun,
     lowWines,
@@ -213,9 +214,25 @@ function assemble(
     heart: portionOf(spirit.heart),
     feints: portionOf(feints),
     residue: portionOf(lees),
-    ...(between && { between }),
+    ...(between && { between: portionsOf(between) }),
   };
 }
+
+const portionsOf = ({
+  charge,
+  onward,
+  lees,
+  weak,
+  fromSpirit,
+  strong,
+}: NonNullable<Found['between']>): Between => ({
+  charge: portionOf(charge),
+  onward: portionOf(onward),
+  lees: portionOf(lees),
+  weak: portionOf(weak),
+  fromSpirit: portionOf(fromSpirit),
+  strong: portionOf(strong),
+});
 
 /** Strength at the safe of what first comes over from a pot, % vol. */
 function firstOver({ ethanol, water }: Amounts, setting: StillSetting): Quantity<'strength'> {

@@ -5,7 +5,8 @@ import { spiritCuts } from '../line/line.ts';
 import { share, type Portion, type Quantity } from '../quantity.ts';
 import { isRefusal, type Refusal } from '../refusal.ts';
 import type { GroupCharges, PlantCharges } from './charges.ts';
-import type { PlantLine } from './line.ts';
+import type { Line } from '../line/line.ts';
+import { inHouse } from './line.ts';
 import type { Plant, Stills } from './plant.ts';
 
 /** One charge of one still: low wines of a wash still, what goes on of an intermediate one, the heart of a spirit still. */
@@ -40,8 +41,9 @@ function each(
  * One charge of each group of stills, in the plant’s order. Foreshots are the same share of the alcohol in every spirit still.
  * A charge that a still cannot run is left out; a line that has been reckoned has none.
  */
-export function eachStill(line: PlantLine, plant: Plant, charges: PlantCharges): EachStill {
+export function eachStill(line: Line, given: Plant, charges: PlantCharges): EachStill {
   const { house, round } = line;
+  const plant = inHouse(given, house);
   const pressure = house.airPressure;
   const down =
     (until: Quantity<'strength'>) =>

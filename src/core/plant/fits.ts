@@ -3,7 +3,7 @@ import { formatNumber } from '../format.ts';
 import { washbacksNeeded } from '../fermenting/washbacks.ts';
 import { hours } from '../quantity.ts';
 import type { GroupCharges, PlantCharges } from './charges.ts';
-import type { PlantLine } from './line.ts';
+import type { Line } from '../line/line.ts';
 import { stillNames, type Plant, type StillKind } from './plant.ts';
 
 /** One demand on one vessel, or on all that are alike. */
@@ -52,7 +52,7 @@ function hoursOfStills(kind: StillKind, groups: readonly GroupCharges[]): readon
  * and by litres, chargers and receivers by the largest charge. Mashing is taken to go on evenly through all seven days, and a mash
  * fills one washback: a timetable may ask for more, never for less. Vessels that are not named are left out.
  */
-export function fits(line: PlantLine, plant: Plant, charges: PlantCharges): readonly Fit[] {
+export function fits(line: Line, plant: Plant, charges: PlantCharges): readonly Fit[] {
   const { house, round } = line;
   const { mashesPerWeek, wortVolume } = house;
   const tuns = plant.mashTuns.reduce((sum, { number, hours }) => sum + number / hours, 0); // mashes an hour

@@ -1,22 +1,40 @@
 // The line of a house with its own vessels: its distilling is the plant's, and all that comes after follows.
 import type { House } from '../line/house.ts';
 import { lineWith, type Line } from '../line/line.ts';
-import { quantity } from '../quantity.ts';
 import type { Refusal } from '../refusal.ts';
+import { quantity } from '../quantity.ts';
 import { amountsOf, minus } from '../spirit/amounts.ts';
 import { heatToBoilOff } from '../vapour/latent-heat.ts';
-import { distilIn, type PlantRound } from './distil.ts';
-import type { Plant } from './plant.ts';
+import { distilIn } from './distil.ts';
+import type { Plant, Stills } from './plant.ts';
 
-export type PlantLine = Line & { readonly round: PlantRound };
+/** True when stills of one kind are all of one reflux. */
+export const areAlike = (stills: readonly Stills[]): boolean =>
+  stills.every(({ reflux }) => reflux === stills[0]!.reflux);
+
+/** True when a plant distils otherwise than a house with one wash still and one spirit still does. */
+export const saysMore = ({ scheme, washStills, spiritStills }: Plant): boolean =>
+  scheme !== 'twice' || !areAlike(washStills) || !areAlike(spiritStills);
+
+/** A plant in its house: wash stills, or spirit stills, that are alike have the reflux that the house gives for them. */
+export function inHouse(plant: Plant, house: House): Plant {
+  const alike = (stills: readonly Stills[], reflux: number) =>
+    areAlike(stills) ? stills.map((group) => ({ ...group, reflux })) : stills;
+  return {
+    ...plant,
+    washStills: alike(plant.washStills, house.washReflux),
+    spiritStills: alike(plant.spiritStills, house.spiritReflux),
+  };
+}
 
 /**
- * Every figure of a house that distils in a plant: as `line`, with the reflux of each still in place of the house’s own two, and
- * the plant’s scheme. Twice, with stills alike and of the house’s reflux, it is `line` itself. Spent lees are those of the
- * intermediate stills too. Refuses what `line` refuses, and what `distilIn` does.
+ * Every figure of a house that distils in a plant: as `line`, with the plant’s scheme, and the reflux of each still where the
+ * stills of a kind are not alike. Twice, with stills alike, it is `line` itself. Spent lees are those of the intermediate
+ * stills too. Refuses what `line` refuses, and what `distilIn` does.
  */
-export function lineWithPlant(house: House, plant: Plant): PlantLine | Refusal {
-  const found = lineWith(house, (wash) => distilIn(plant, house, wash));
+export function lineWithPlant(house: House, plant: Plant): Line | Refusal {
+  const own = inHouse(plant, house);
+  const found = lineWith(house, (wash) => distilIn(own, house, wash));
   if ('refused' in found || !found.round.between) return found;
   const { charge, lees } = found.round.between;
   const once = heatToBoilOff(minus(amountsOf(charge), amountsOf(lees)));

@@ -3,7 +3,7 @@ import type { Run } from '../distilling/run.ts';
 import { coolingWater, heatOfRun, heatSupplied, heatToCondense, steamFor } from '../distilling/run-heat.ts';
 import { HYDROLYSIS_WATER } from '../mashing/wort.ts';
 import { massOfWater } from '../mashing/hot-water.ts';
-import type { PlantLine } from '../plant/line.ts';
+import type { Line } from '../line/line.ts';
 import type { Plant } from '../plant/plant.ts';
 import { celsius, kelvins, quantity, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
@@ -40,7 +40,7 @@ export interface StillHeat {
  * second water's. The heat of a last water is that of the first water which it becomes. Nothing is lost on the way.
  */
 export function heatOfLiquor(
-  { house, wort, mash }: PlantLine,
+  { house, wort, mash }: Line,
   water: Quantity<'temperature'>,
 ): Quantity<'energy'> {
   const first = massOfWater(mash.firstWater, mash.strike);
@@ -55,7 +55,7 @@ export function heatOfLiquor(
 }
 
 /** The runs of a line, one for a mash: the middle one, where there is one, from what goes in and what is left. */
-function runsOf({ round }: PlantLine): readonly (readonly [StillStage['id'], Omit<Run, 'curve'>])[] {
+function runsOf({ round }: Line): readonly (readonly [StillStage['id'], Omit<Run, 'curve'>])[] {
   const { between } = round;
   const middle = between && {
     ...round.spiritRun,
@@ -71,7 +71,7 @@ function runsOf({ round }: PlantLine): readonly (readonly [StillStage['id'], Omi
 }
 
 /** Heat and cooling water of one mash and all that is distilled of it. Refuses a charge above its boiling point, and water that leaves no warmer than it comes. */
-export function heatOfMash(line: PlantLine, warmth: Warmth): HeatOfMash | Refusal {
+export function heatOfMash(line: Line, warmth: Warmth): HeatOfMash | Refusal {
   within('The water, °C,', warmth.water, 0, 60);
   const rise = warmth.waterLeaves - warmth.water;
   if (!(rise >= 1))

@@ -1,6 +1,6 @@
 // What a house and its plant ask of a week, in the numbers that a timetable is made from.
 import { formatNumber } from '../format.ts';
-import type { PlantLine } from '../plant/line.ts';
+import type { Line } from '../line/line.ts';
 import type { Plant } from '../plant/plant.ts';
 import { within } from '../range.ts';
 import { refuse, type Refusal } from '../refusal.ts';
@@ -27,7 +27,7 @@ function checked(name: string, { days, from, hours }: Shift): Shift {
  * What each kind of still takes and gives for a mash, L. Low wines, foreshots and feints go to one receiver; litres that
  * are lost in mixing, below a hundredth, are left out, so that what is drawn in a week is what came.
  */
-function stagesOf({ wash, round }: PlantLine, plant: Plant): readonly StillStage[] {
+function stagesOf({ wash, round }: Line, plant: Plant): readonly StillStage[] {
   const lowWines = round.lowWines.volume;
   const back = round.foreshots.volume + round.feints.volume;
   const { between } = round;
@@ -51,7 +51,7 @@ function stagesOf({ wash, round }: PlantLine, plant: Plant): readonly StillStage
  * The needs of a week. A mash fills one washback, so only those count that take it; a charger or receiver that is not named
  * limits nothing, but a charger that is not named holds nothing either. Refuses, by vessel, what can never run.
  */
-export function weekNeeds(line: PlantLine, plant: Plant, shifts: Shifts): WeekNeeds | Refusal {
+export function weekNeeds(line: Line, plant: Plant, shifts: Shifts): WeekNeeds | Refusal {
   if (plant.mashTuns.length === 0) return refuse('No mash tun is named, so nothing is mashed.');
   const takers = plant.washbacks.filter(({ working }) => working >= line.wort.volume);
   const largest = Math.max(0, ...plant.washbacks.map(({ working }) => working));

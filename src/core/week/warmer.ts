@@ -1,5 +1,5 @@
 // What it costs or saves to run a house with warmer wash or warmer cooling water.
-import type { PlantLine } from '../plant/line.ts';
+import type { Line } from '../line/line.ts';
 import { celsius } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { asSteam, heatOfMash, type HeatOfMash, type Warmth } from './heat.ts';
@@ -35,7 +35,7 @@ export function warmer(
   what: keyof typeof warmable,
   by: number,
   given: {
-    readonly line: PlantLine;
+    readonly line: Line;
     readonly needs: WeekNeeds;
     readonly mashes: number;
     readonly warmth: Warmth;

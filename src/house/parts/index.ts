@@ -1,4 +1,5 @@
 // The list of the parts of a house that can be read: each in a file of its own beside this.
+import { bottlesPart } from './bottles.ts';
 import { datesPart } from './dates.ts';
 import { factsPart } from './facts.ts';
 import { knownPart } from './known.ts';
@@ -16,6 +17,7 @@ export const houseParts: readonly HousePart<unknown>[] = [
   periodsPart,
   plantPart,
   stock,
+  bottlesPart,
 ];
 
 /** A sentence for each thing in the parts of a house that cannot be used; for a door at which a house comes in whole. */

@@ -8,6 +8,8 @@ import type { HousePart } from './part.ts';
 
 export interface NamedCampaign extends Campaign {
   readonly name: string;
+  /** Where its wash ends elsewhere than the yeast of the house would take it. */
+  readonly finalGravity?: number;
 }
 export interface Malts {
   readonly basis: Basis;
@@ -30,11 +32,20 @@ export const maltColumns = {
 } as const satisfies Readonly<
   Record<keyof Malt, { kind: KindName; label: string; range: readonly [number, number]; step: number }>
 >;
+export const finalGravityField = numberFigures.finalGravity;
 const columns = Object.entries(maltColumns);
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
+
+/** What is wrong with the final gravity of a grist, or nothing; it need not be given. */
+function gravityProblem(value: unknown): string | undefined {
+  const { kind, range } = finalGravityField;
+  const isSound =
+    value === undefined || (typeof value === 'number' && value >= range[0] && value <= range[1]);
+  return isSound ? undefined : wasGiven('Final gravity', value, allowed(kind, range));
+}
 
 /** A malt, or the sentence that says what is wrong with it. */
 function readMalt(data: unknown): Malt | string {
@@ -76,7 +87,7 @@ export const malts: HousePart<Malts> = {
     if (strange.length > 0)
       problems.push(wasGiven('Malts of the year', strange[0], 'there is no such thing in it.'));
     const campaigns = list.slice(0, MOST_CAMPAIGNS).flatMap((each, i): NamedCampaign[] => {
-      const { name, weeks, malts: grist } = isRecord(each) ? each : {};
+      const { name, weeks, malts: grist, finalGravity } = isRecord(each) ? each : {};
       const where = `Grist ${i + 1}${typeof name === 'string' && name !== '' ? ` (“${shown(name)}”)` : ''}`;
       const rows = listOf(grist).slice(0, MOST_MALTS).map(readMalt);
       const wrong =
@@ -86,8 +97,17 @@ export const malts: HousePart<Malts> = {
           : wasGiven('Weeks', weeks, `they can be from ${WEEKS[0]} to ${WEEKS[1]}.`)) ??
         (rows.length === 0 || listOf(grist).length > MOST_MALTS
           ? `it can have from 1 to ${MOST_MALTS} malts.`
-          : rows.find((row) => typeof row === 'string'));
-      if (wrong === undefined) return [{ name, weeks, malts: rows } as NamedCampaign];
+          : rows.find((row) => typeof row === 'string')) ??
+        gravityProblem(finalGravity);
+      if (wrong === undefined)
+        return [
+          {
+            name,
+            weeks,
+            malts: rows,
+            ...(finalGravity !== undefined && { finalGravity }),
+          } as unknown as NamedCampaign,
+        ];
       problems.push(`${where}: ${wrong}`);
       return [];
     });

@@ -1,7 +1,7 @@
 // What a house may keep beside its figures: parts, each with an id, a reader of its own and a value when nothing is given.
 
 /** Every part that a house may have. A text with another is told of. */
-export const partIds = ['known', 'plant', 'periods', 'stock', 'malts', 'facts', 'dates'] as const;
+export const partIds = ['known', 'plant', 'periods', 'stock', 'malts', 'facts', 'dates', 'bottles'] as const;
 export type PartId = (typeof partIds)[number];
 
 /**

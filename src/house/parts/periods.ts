@@ -2,7 +2,7 @@
 import { formatNumber } from '../../core/format.ts';
 import { gravity, kilograms, litres20, strength, type Spirit } from '../../core/quantity.ts';
 import { shown } from '../../core/shown.ts';
-import { usualWeek, weekFigures, type WeekFigure, type WeekSettings } from '../../core/week/settings.ts';
+import { weekFigures, type WeekFigure, type WeekSettings } from '../../core/week/settings.ts';
 import { liquids, type Liquid, type Period, type Standing } from '../../core/week/period.ts';
 import type { HousePart, PartReading } from './part.ts';
 
@@ -12,7 +12,8 @@ export const MOST_LITRES = 10_000_000; // more than any stillhouse puts through 
 export const MOST_MALT = 20_000_000; // kg; the same
 
 export interface PeriodsPart {
-  readonly week: WeekSettings;
+  /** What the reader has given of it. */
+  readonly week: Partial<WeekSettings>;
   readonly periods: readonly Period[];
 }
 const nothing: Spirit = { volume: litres20(0), strength: strength(0) };
@@ -54,34 +55,27 @@ export const spirits = {
   spiritSent: 'spirit sent on',
 } as const;
 
-function readWeek(data: unknown, tell: (problem: string) => void): WeekSettings {
-  if (data === undefined) return usualWeek;
-  if (!isData(data)) return (tell(`The working week: “${shown(data)}” is no week.`), usualWeek);
-  const figures = Object.entries(weekFigures).map(
-    ([
-      name,
-      {
-        label,
-        limits: [low, high],
-        kind,
-        value,
-      },
-    ]) => {
-      const given = own(data, name) ?? value;
-      const isWhole = kind !== 'count' || Number.isInteger(given);
-      if (typeof given === 'number' && given >= low && given <= high && isWhole)
-        return [name, given === 0 ? 0 : given];
-      tell(
-        `${label}: “${shown(given)}” was given; it can be ${isWhole ? '' : 'a whole number '}from ${low} to ${high}.`,
-      );
-      return [name, value];
-    },
-  );
+/** What was given of the week; what was not stands at its usual value and is not kept. */
+function readWeek(data: unknown, tell: (problem: string) => void): Partial<WeekSettings> {
+  if (data === undefined) return {};
+  if (!isData(data)) return (tell(`The working week: “${shown(data)}” is no week.`), {});
+  const names = Object.keys(weekFigures).filter((name) => Object.hasOwn(data, name)) as WeekFigure[];
+  const sound = names.filter((name) => {
+    const { label, limits, kind } = weekFigures[name];
+    const [low, high] = limits;
+    const given = data[name];
+    const isWhole = kind !== 'count' || Number.isInteger(given);
+    if (typeof given === 'number' && given >= low && given <= high && isWhole) return true;
+    tell(
+      `${label}: “${shown(given)}” was given; it can be ${isWhole ? '' : 'a whole number '}from ${low} to ${high}.`,
+    );
+    return false;
+  });
   for (const key of Object.keys(data)
     .filter((each) => !Object.hasOwn(weekFigures, each))
     .slice(0, 10))
     tell(`The working week: “${shown(key)}” is nothing that is known of a week.`);
-  return Object.fromEntries(figures) as Record<WeekFigure, number>;
+  return Object.fromEntries(sound.map((name) => [name, data[name] === 0 ? 0 : data[name]])); // −0 is 0, as a text writes it
 }
 
 /** One period, or what is wrong with it: the first thing, in a sentence that names the period. */
@@ -164,6 +158,6 @@ function read(data: unknown): PartReading<PeriodsPart> {
   return { value: { week, periods }, problems };
 }
 
-const empty: PeriodsPart = { week: usualWeek, periods: [] };
+const empty: PeriodsPart = { week: {}, periods: [] };
 
 export const periodsPart: HousePart<PeriodsPart> = { id: 'periods', title: 'Week and periods', empty, read }; // prettier-ignore

@@ -1,10 +1,12 @@
 // The register as rows of a table, for a spreadsheet, and back: every row that cannot be taken is named.
+import { formatNumber } from '../../core/format.ts';
 import { isRefusal } from '../../core/refusal.ts';
 import { readQuantity } from '../../core/reading/quantity.ts';
 import { rowsOf, separatorOf, separators } from '../../core/reading/separated.ts';
 import { shown } from '../../core/shown.ts';
 import { isDay } from '../../core/stock/days.ts';
 import { fieldNames, fields, type CaskGroup, type Field, type FieldName } from '../../core/stock/group.ts';
+import { mergeAlike } from '../../core/stock/merge.ts';
 import { readGroup, type Fault, type GroupRead } from '../../core/stock/read-group.ts';
 import { namedSizes } from '../../core/stock/sizes.ts';
 import { MOST_GROUPS, rowProblem } from './stock.ts';
@@ -143,12 +145,19 @@ export function readTable(text: string, opened?: number, today?: string): TableR
     else groups.push(read.group);
   });
   if (bad.length > 0) problems.push(`These rows cannot be taken either: ${listed(bad)}.`);
-  if (groups.length > MOST_GROUPS)
-    problems.push(`The register keeps ${MOST_GROUPS} groups; the table has ${groups.length}.`);
+  const kept = groups.length > MOST_GROUPS ? mergeAlike(groups) : groups;
+  const together =
+    kept === groups
+      ? ''
+      : ` ${formatNumber(groups.length, 0)} rows make ${formatNumber(kept.length, 0)} groups: casks of one size, wood, fill, store and year stand as one, with the mean of their fillings; names of single casks are not kept.`;
+  if (kept.length > MOST_GROUPS)
+    problems.push(
+      `The register keeps ${MOST_GROUPS} groups; the table has ${kept.length}, casks that are alike put together.`,
+    );
   const days = british > 0 ? 'Days such as 04/03/2016 were read as day, month, year.' : 'Days were read as year, month, day.'; // prettier-ignore
   return {
-    groups: groups.slice(0, MOST_GROUPS),
+    groups: kept.slice(0, MOST_GROUPS),
     problems,
-    how: `Read with ${separators[separator]} between the cells. ${days}`,
+    how: `Read with ${separators[separator]} between the cells. ${days}${together}`,
   };
 }

@@ -1,0 +1,27 @@
+// The line of the house of the page with its stills, malts and bottles: fetched only for a house that keeps such.
+import { createEffect, createMemo, createRoot, on, untrack } from 'solid-js';
+import { isRefusal } from '../core/refusal.ts';
+import { goBy, lineIn } from './line-of.ts';
+import { wayWith } from './line-with.ts';
+import { liveHouse, liveParts, putHouse, tell } from './store.ts';
+
+createRoot(() => {
+  createEffect((before: string) => {
+    const { plant, malts, bottles } = liveParts();
+    const given = JSON.stringify([plant, malts, bottles]);
+    if (given === before) return given;
+    goBy(wayWith({ plant, malts, bottles }));
+    putHouse({ ...untrack(liveHouse) }); // the same figures, and all that follows from them anew
+    return given;
+  }, '');
+  const refused = createMemo(() => {
+    const found = lineIn(liveHouse());
+    return isRefusal(found) ? found.refused : undefined;
+  });
+  createEffect(
+    on(refused, (why) => {
+      const until = `${why} Until that is mended, the book goes by this house’s figures alone.`;
+      tell('line', why === undefined ? [] : [until]);
+    }),
+  );
+});
