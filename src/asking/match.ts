@@ -1,0 +1,117 @@
+// Which entry a question means: rare words count for more than common ones, and a word misspelt is taken for its like.
+import type { AskedList, Entry } from './entry.ts';
+import { reader, sortOf, type Sort } from './words.ts';
+
+export interface Match {
+  readonly entry: Entry;
+  /** 0–1 and a little above, where the sort of thing asked for fits. */
+  readonly score: number;
+}
+
+/** Weights of the score, found on questions of strangers; `tests/asking` measures what they come to. */
+const WAY = 0.6; // of the nearest way of asking
+const BAG = 0.4; // of all words of an entry together
+const FROM_ANSWER = 0.5; // a word that only the answer holds, beside one that is asked with
+const UNKNOWN = 0.75; // weight of a word that no entry holds, of the rarest word’s
+const SAME_SORT = 0.08;
+const OTHER_SORT = 0.06;
+const LIKE = 0.8; // a word that is only like another
+
+interface Way {
+  readonly words: ReadonlySet<string>;
+  readonly weight: number;
+  readonly sort: Sort | undefined;
+}
+
+const trigrams = (word: string): Set<string> => {
+  const padded = `^${word}$`;
+  return new Set([...padded].slice(2).map((_, i) => padded.slice(i, i + 3)));
+};
+
+/** How alike two words are by their groups of three letters, 0–1. */
+function likeness(a: ReadonlySet<string>, b: ReadonlySet<string>): number {
+  let shared = 0;
+  for (const gram of a) if (b.has(gram)) shared++;
+  return (2 * shared) / (a.size + b.size);
+}
+const ALIKE = 0.55; // from here a word is taken for the other
+
+/** True when a letter was left out, added, changed or swapped with its neighbour, once. */
+function isSlip(a: string, b: string): boolean {
+  if (Math.abs(a.length - b.length) > 1) return false;
+  let i = 0;
+  while (i < a.length && a[i] === b[i]) i++;
+  const [restA, restB] = [a.slice(i), b.slice(i)];
+  return (
+    restA.slice(1) === restB ||
+    restA === restB.slice(1) ||
+    restA.slice(1) === restB.slice(1) ||
+    (restA[0] === restB[1] && restA[1] === restB[0] && restA.slice(2) === restB.slice(2))
+  );
+}
+
+/** Makes a matcher of a list; the list is read once. */
+export function matcher({ entries, words }: AskedList): (question: string) => readonly Match[] {
+  const { read } = reader(words);
+  const withoutHoles = (text: string) => text.replace(/\{[^}]*\}|<[^>]*>/g, ' ');
+  const bags = entries.map(({ asked, says }) => ({
+    asked: new Set(asked.flatMap(read)),
+    said: new Set(read(withoutHoles(says))),
+  }));
+  const counts = new Map<string, number>();
+  for (const { asked } of bags) for (const word of asked) counts.set(word, (counts.get(word) ?? 0) + 1);
+  const rarest = Math.log(1 + entries.length / 1);
+  const weightOf = (word: string) => {
+    const count = counts.get(word);
+    return count === undefined ? UNKNOWN * rarest : Math.log(1 + entries.length / count);
+  };
+  const ways = entries.map(({ asked }) =>
+    asked.map((text): Way => {
+      const words = new Set(read(text));
+      return { words, weight: [...words].reduce((sum, word) => sum + weightOf(word), 0), sort: sortOf(text) };
+    }),
+  );
+  const vocabulary = [...counts.keys()].map((word) => ({ word, grams: trigrams(word) }));
+
+  /** The word of the list that a word not in it is taken for. */
+  const mended = (word: string): string | undefined => {
+    if (word.length < 4 || /\d/.test(word)) return undefined;
+    const grams = trigrams(word);
+    let best: string | undefined;
+    let most = ALIKE;
+    for (const each of vocabulary) {
+      if (Math.abs(each.word.length - word.length) > 3 || /\d/.test(each.word)) continue;
+      const alike = likeness(grams, each.grams) + (isSlip(word, each.word) && each.word.length > 3 ? 0.3 : 0);
+      if (alike > most) [best, most] = [each.word, alike];
+    }
+    return best;
+  };
+
+  return (question) => {
+    const asked = read(question).map((word) => {
+      if (counts.has(word)) return { word, sure: 1, weight: weightOf(word) };
+      const other = mended(word);
+      return other === undefined
+        ? { word, sure: 0, weight: weightOf(word) }
+        : { word: other, sure: LIKE, weight: weightOf(other) };
+    });
+    const all = asked.reduce((sum, { weight }) => sum + weight, 0);
+    if (all === 0) return [];
+    const sort = sortOf(question);
+    const matches = entries.map((entry, i): Match => {
+      let bag = 0;
+      for (const { word, sure, weight } of asked)
+        bag += weight * sure * (bags[i]!.asked.has(word) ? 1 : bags[i]!.said.has(word) ? FROM_ANSWER : 0);
+      let best = 0;
+      for (const way of ways[i]!) {
+        let shared = 0;
+        for (const { word, sure, weight } of asked) if (way.words.has(word)) shared += weight * sure;
+        if (shared === 0) continue;
+        const fits = sort === undefined || way.sort === undefined ? 0 : sort === way.sort ? SAME_SORT : -OTHER_SORT; // prettier-ignore
+        best = Math.max(best, (2 * shared) / (all + way.weight) + fits / WAY);
+      }
+      return { entry, score: WAY * best + (BAG * bag) / all };
+    });
+    return matches.sort((a, b) => b.score - a.score);
+  };
+}
