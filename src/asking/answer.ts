@@ -8,6 +8,8 @@ import { fill, type Telling } from './holes.ts';
 import { matcher } from './match.ts';
 import { countryIn, quantitiesIn, wantedUnit } from './quantities.ts';
 import type { Numbered, Reckoned, Reckoner } from './reckoned.ts';
+import { otherWash, moreWork } from './in-proportion.ts';
+import { kept, lossMoved } from './kept.ts';
 import { scaled } from './scale.ts';
 import { fromGravities, letDown, pureAlcohol, together } from './spirit-sums.ts';
 import { whatIf } from './what-if.ts';
@@ -26,7 +28,7 @@ export interface NotKnown {
 export const SURE = 0.5;
 const NEAREST = 3;
 
-const reckoners: readonly Reckoner[] = [letDown, together, fromGravities, pureAlcohol, convert, scaled, whatIf];
+const reckoners: readonly Reckoner[] = [letDown, together, fromGravities, pureAlcohol, kept, lossMoved, convert, scaled, otherWash, moreWork, whatIf];
 
 const PACES: readonly (readonly [RegExp, Pace])[] = [
   [/\b(?:a|per|each|every|one|in a|this|last) year\b|\byearly\b|\bannual(?:ly)?\b|\bper annum\b/i, 'year'],

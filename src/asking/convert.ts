@@ -1,4 +1,5 @@
 // One quantity in another unit: gallons, pounds, proof, Plato, Fahrenheit.
+import { formatWorking } from '../core/format.ts';
 import { unitsRead } from '../core/units.ts';
 import { asGiven, inCore, kindOf, told, unitNamed, type Reckoned, type Reckoner } from './reckoned.ts';
 import type { Quantity } from './quantities.ts';
@@ -53,6 +54,11 @@ export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
   const unit = unitNamed(kind, wanted.unit);
   if (!unit) return undefined;
   const place = kind === 'gravity' ? PLATO : UNITS;
+  const other = given.or && unitNamed(kind, given.or);
+  if (other) {
+    const also = { ...given, unit: given.or! };
+    return { says: `${asGiven(given)} is ${told(value, kind, unit)}; ${asGiven(also)} is ${told(other.toCore(given.number), kind, unit)}.`, ...sumOf(given, kind, unit), ...place, paths: [] }; // prettier-ignore
+  }
   const isBoth = wanted.unit.endsWith(' gal') && country === undefined && kind === 'volume20';
   const result = isBoth
     ? `${told(value, kind, unitNamed(kind, 'UK gal'))}, or ${told(value, kind, unitNamed(kind, 'US gal'))}`
@@ -71,6 +77,6 @@ function sumOf(given: Quantity, kind: Parameters<typeof unitsRead>[0], to: NonNu
   const from = unitNamed(kind, given.unit!)!;
   if (from.toCore(0) !== 0 || to.fromCore(0) !== 0 || kind === 'gravity') return {};
   const factor = to.fromCore(from.toCore(1));
-  const one = factor >= 1 ? `1 ${given.unit} is ${Number(factor.toPrecision(6))} ${to.unit}` : `1 ${to.unit} is ${Number((1 / factor).toPrecision(6))} ${given.unit}`; // prettier-ignore
+  const one = factor >= 1 ? `1 ${given.unit} is ${formatWorking(Number(factor.toPrecision(6)))} ${to.unit}` : `1 ${to.unit} is ${formatWorking(Number((1 / factor).toPrecision(6)))} ${given.unit}`; // prettier-ignore
   return { sum: `${one}.` };
 }

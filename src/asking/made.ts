@@ -81,6 +81,7 @@ export const made = {
   waterShare: { kind: 'percent', of: ({ filling, heart }) => (100 * filling.water) / heart.volume, digits: 0 },
   heartShare: { kind: 'percent', of: ({ heart, charge }) => (100 * heart.volume) / charge.volume, digits: 0 },
   mashesPerDay: { kind: 'count', of: ({ house }) => house.mashesPerWeek / 7, digits: 1 },
+  bottlesPerExtraMash: { kind: 'count', of: ({ bottling, house }) => bottling.bottles * house.weeksPerYear },
   concentrated: { kind: 'count', of: ({ heart, wash }) => heart.strength / wash.strength, digits: 0 },
   cows: { kind: 'count', of: ({ mash, house }) => (mash.draff * house.mashesPerWeek) / 7 / COW },
   draffShare: { kind: 'percent', of: ({ mash, malt }) => (100 * mash.draff) / malt.mass, digits: 0 },

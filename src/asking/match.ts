@@ -15,7 +15,25 @@ const FROM_ANSWER = 0.5; // a word that only the answer holds, beside one that i
 const UNKNOWN = 0.75; // weight of a word that no entry holds, of the rarest word’s
 const SAME_SORT = 0.08;
 const OTHER_SORT = 0.06;
+const FAINT = 0.25; // of what a word like how, is or you weighs, beside a word that names a thing
+const STRANGE = 1.2; // words that no entry holds count for no more than so many times those that some do
+const ASKING = 0.97; // a part that asks, beside the whole
+const TELLING = 0.85; // one that does not
+const SHORT = 0.25; // what a part loses that says next to nothing of the whole
 const LIKE = 0.8; // a word that is only like another
+
+const ASKS = /\?|\b(?:how|what|why|where|when|which|who|is|are|can|could|do|does|did|will|would|should)\b/i;
+
+/** Parts of what was said, and whether each asks something by itself. */
+export function clausesOf(question: string): readonly { readonly text: string; readonly asks: boolean }[] {
+  const parts = question
+    .split(/(?<=[.?!;:])\s+|\s+[–—-]\s+|,\s+|\b(?:because|but|and then|so)\b/i)
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+  if (parts.length < 2) return [];
+  const isMarked = parts.some((part) => part.includes('?'));
+  return parts.map((text) => ({ text, asks: (isMarked ? /\?|^(?:how|what|why|is|can|do|does)\b/i : ASKS).test(text) })); // prettier-ignore
+}
 
 interface Way {
   readonly words: ReadonlySet<string>;
@@ -60,10 +78,12 @@ export function matcher({ entries, words }: AskedList): (question: string) => re
   }));
   const counts = new Map<string, number>();
   for (const { asked } of bags) for (const word of asked) counts.set(word, (counts.get(word) ?? 0) + 1);
-  const rarest = Math.log(1 + entries.length / 1);
+  const rarest = Math.log(1 + entries.length);
   const weightOf = (word: string) => {
     const count = counts.get(word);
-    return count === undefined ? UNKNOWN * rarest : Math.log(1 + entries.length / count);
+    const isFaint = word.startsWith('~');
+    if (count === undefined) return isFaint ? 0 : UNKNOWN * rarest;
+    return Math.log(1 + entries.length / count) * (isFaint ? FAINT : 1);
   };
   const ways = entries.map(({ asked }) =>
     asked.map((text): Way => {
@@ -75,30 +95,33 @@ export function matcher({ entries, words }: AskedList): (question: string) => re
 
   /** The word of the list that a word not in it is taken for. */
   const mended = (word: string): string | undefined => {
-    if (word.length < 4 || /\d/.test(word)) return undefined;
+    if (word.length < 4 || /[\d~]/.test(word)) return undefined;
     const grams = trigrams(word);
     let best: string | undefined;
     let most = ALIKE;
     for (const each of vocabulary) {
-      if (Math.abs(each.word.length - word.length) > 3 || /\d/.test(each.word)) continue;
+      if (each.word[0] !== word[0] || Math.abs(each.word.length - word.length) > 2 || /[\d~]/.test(each.word)) continue;
       const alike = likeness(grams, each.grams) + (isSlip(word, each.word) && each.word.length > 3 ? 0.3 : 0);
       if (alike > most) [best, most] = [each.word, alike];
     }
     return best;
   };
 
-  return (question) => {
-    const asked = read(question).map((word) => {
+  /** Scores of all entries for one wording, and how much it says. */
+  const scores = (wording: string): { readonly each: readonly number[]; readonly weight: number } => {
+    const asked = read(wording).map((word) => {
       if (counts.has(word)) return { word, sure: 1, weight: weightOf(word) };
       const other = mended(word);
       return other === undefined
         ? { word, sure: 0, weight: weightOf(word) }
         : { word: other, sure: LIKE, weight: weightOf(other) };
     });
-    const all = asked.reduce((sum, { weight }) => sum + weight, 0);
-    if (all === 0) return [];
-    const sort = sortOf(question);
-    const matches = entries.map((entry, i): Match => {
+    const known = asked.reduce((sum, { sure, weight }) => sum + (sure > 0 ? weight : 0), 0);
+    const strange = asked.reduce((sum, { sure, weight }) => sum + (sure > 0 ? 0 : weight), 0);
+    if (known === 0) return { each: entries.map(() => 0), weight: 0 };
+    const all = known + Math.min(strange, STRANGE * known);
+    const sort = sortOf(wording);
+    const each = entries.map((_, i) => {
       let bag = 0;
       for (const { word, sure, weight } of asked)
         bag += weight * sure * (bags[i]!.asked.has(word) ? 1 : bags[i]!.said.has(word) ? FROM_ANSWER : 0);
@@ -107,11 +130,26 @@ export function matcher({ entries, words }: AskedList): (question: string) => re
         let shared = 0;
         for (const { word, sure, weight } of asked) if (way.words.has(word)) shared += weight * sure;
         if (shared === 0) continue;
-        const fits = sort === undefined || way.sort === undefined ? 0 : sort === way.sort ? SAME_SORT : -OTHER_SORT; // prettier-ignore
+        const fits = sort === way.sort ? (sort === undefined ? SAME_SORT / 2 : SAME_SORT) : sort === undefined || way.sort === undefined ? 0 : -OTHER_SORT; // prettier-ignore
         best = Math.max(best, (2 * shared) / (all + way.weight) + fits / WAY);
       }
-      return { entry, score: WAY * best + (BAG * bag) / all };
+      return WAY * best + (BAG * bag) / all;
     });
-    return matches.sort((a, b) => b.score - a.score);
+    return { each, weight: known };
+  };
+
+  return (question) => {
+    const whole = scores(question);
+    const parts = clausesOf(question).map(({ text, asks }) => {
+      const { each, weight } = scores(text);
+      const share = Math.min(1, weight / (whole.weight || 1));
+      return { each, counts: (asks ? ASKING : TELLING) * (1 - SHORT * (1 - share)) };
+    });
+    return entries
+      .map((entry, i): Match => ({
+        entry,
+        score: Math.max(whole.each[i]!, ...parts.map(({ each, counts }) => each[i]! * counts)),
+      }))
+      .sort((a, b) => b.score - a.score);
   };
 }

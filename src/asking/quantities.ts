@@ -11,6 +11,8 @@ export interface Quantity {
   /** As `measures.ts` prints it; nothing for a bare number. */
   readonly unit?: string;
   readonly dimension?: Dimension;
+  /** The unit of the other country, where none was named and it would be another size. */
+  readonly or?: string;
   readonly start: number;
   readonly end: number;
 }
@@ -31,10 +33,13 @@ function unitAt(text: string, country?: Country) {
   return best;
 }
 
-/** Gallons and proof of the country whose units are meant; the United States’ where none is named, as it alone still uses them. */
-function localUnit(unit: string, country: Country = 'US'): string {
-  if (unit === 'gal') return `${country} gal`;
-  if (unit === '° proof') return country === 'US' ? '° US proof' : '° former UK proof';
+const elsewhere = (unit: string, country?: Country) =>
+  country === undefined && unit === 'UK gal' ? { or: 'US gal' } : {};
+
+/** Gallons and proof of the country whose units are meant; where none is named, British gallons, as every door takes them, and the only proof still in use. */
+function localUnit(unit: string, country?: Country): string {
+  if (unit === 'gal') return `${country ?? 'UK'} gal`;
+  if (unit === '° proof') return country === 'UK' ? '° former UK proof' : '° US proof';
   return unit;
 }
 
@@ -54,6 +59,13 @@ export function quantitiesIn(text: string, country?: Country): readonly Quantity
   tokens.forEach((token, i) => {
     if (token.start < from) return;
     if (token.kind === 'word' && /^(?:a|an|one|once|half|first|second|third)$/.test(token.text)) {
+      const one = /^(?:an?|one)\s+/i.exec(text.slice(token.start));
+      const unit = one && unitAt(text.slice(token.start + one[0].length), country);
+      if (unit && /^(?:mass|volume|area)$/.test(unit.dimension) && !/^(?:lb|pints|fl oz)$/.test(unit.unit)) {
+        from = token.start + one[0].length + unit.length;
+        found.push({ number: 1, unit: unit.unit, dimension: unit.dimension, ...elsewhere(unit.unit, country), start: token.start, end: from });
+        return;
+      }
       if (!/^(?:a|one)\s+(?:hundred|thousand|million|dozen)\b/i.test(text.slice(token.start))) return;
     }
     const numeral = numeralAt(text, tokens, i, 'count');
@@ -65,7 +77,7 @@ export function quantitiesIn(text: string, country?: Country): readonly Quantity
     from = numeral.end + (unit ? gap + unit.length : 0);
     found.push({
       number: tidy(sign * numeral.value),
-      ...(unit && { unit: unit.unit, dimension: unit.dimension }),
+      ...(unit && { unit: unit.unit, dimension: unit.dimension, ...elsewhere(unit.unit, country) }),
       start: token.start,
       end: from,
     });

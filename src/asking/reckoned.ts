@@ -6,8 +6,7 @@ import { unitsRead, type Unit } from '../core/units.ts';
 import type { House } from '../core/line/house.ts';
 import type { Line } from '../core/line/line.ts';
 import type { Dimension } from '../core/measures.ts';
-import type { Telling } from './holes.ts';
-import { inUnit } from './holes.ts';
+import { inUnit, unitFor, type Telling } from './holes.ts';
 import type { Quantity } from './quantities.ts';
 
 export interface Reckoned {
@@ -50,7 +49,7 @@ export const kindOf: Readonly<Partial<Record<Dimension, KindName>>> = {
 };
 
 export const unitNamed = (kind: KindName, name: string): Unit | undefined =>
-  unitsRead(kind).find(({ unit }) => unit === (name === 'gravity' ? '' : name));
+  unitFor(kind, name === 'gravity' ? '' : name);
 
 /** A quantity of a question in the unit of its kind. */
 export function inCore(quantity: Quantity, kind: KindName): number | undefined {

@@ -1,7 +1,7 @@
 // “20 t of malt makes how many casks?”: so much of one thing of the line, by the house’s own line, in another.
 import { format } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
-import { figureValue, kindOfFigure } from '../house/prose.ts';
+import { figureText, figureValue, kindOfFigure } from '../house/prose.ts';
 import { isMade, madeFigure } from './made.ts';
 import { asGiven, inCore, told, unitNamed, type Numbered, type Reckoned, type Reckoner } from './reckoned.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
@@ -25,6 +25,7 @@ const flows: readonly Flow[] = [
   { says: /pure alcohol|\blpas?\b|\blaas?\b|proof gal|\balcohol\b/i, path: 'heart.alcohol', called: 'in the heart', kind: 'alcohol' },
   { says: /malt(?:ed barley)?\b(?! (?:whisk|spirit))/i, path: 'malt.mass', called: 'of malt', kind: 'mass' },
   { says: /barley|grain/i, path: 'barley.mass', called: 'of barley', kind: 'mass' },
+  { says: /\b(?:mash(?:ing)? )?water\b/i, path: 'mash.firstWater', called: 'of first water', kind: 'volume20' },
   { says: /\bworts?\b/i, path: 'wort.volume', called: 'of wort', kind: 'volume20' },
   { says: /\bwash\b|\bbeer\b/i, path: 'wash.volume', called: 'of wash', kind: 'volume20' },
   { says: /new (?:make|spirit)|heart|spirit|whisk(?:e)?y/i, path: 'heart.volume', called: 'of new spirit', kind: 'volume20' },
@@ -64,7 +65,7 @@ const ASKS = /\b(?:how (?:many|much|big|large)|what|number of)\b/i;
 
 /** So much of one thing in another. */
 export const scaled: Reckoner = (asked): Reckoned | undefined => {
-  const { text, quantities, wanted } = asked;
+  const { text, quantities, wanted, line } = asked;
   const [given] = quantities;
   const ask = ASKS.exec(text);
   if (!given || quantities.length !== 1 || !ask || given.number <= 0 || /\byears?|\bproof\b(?! gal)/i.test(given.unit ?? '')) return undefined; // prettier-ignore
@@ -72,7 +73,8 @@ export const scaled: Reckoner = (asked): Reckoned | undefined => {
   const area = given.dimension === 'area' || given.unit === 'ha';
   const source = area
     ? flows.find(({ kind }) => kind === 'land')
-    : flowAt(text, given.end, before ? ask.index : text.length);
+    : (flowAt(text, given.end, before ? ask.index : text.length) ??
+      (given.dimension === 'mass' ? flows.find(({ path }) => path === 'malt.mass') : undefined));
   const target = flowAt(text.slice(0, before ? text.length : given.start), ask.index + ask[0].length, text.length);
   if (!source || !target || source === target || !(area || fits(source, given.dimension))) return undefined;
   const amount = area
@@ -85,8 +87,8 @@ export const scaled: Reckoner = (asked): Reckoned | undefined => {
   const value = (to * amount) / from;
   const unit = wanted && !target.counted && target.kind !== 'land' ? unitNamed(target.kind, wanted.unit) : undefined;
   const shownValue = target.counted ? format(value >= 10 ? Math.round(value) : value, 'count') : target.kind === 'land' ? format(value, 'land', value < 1 ? 2 : 1) : told(value, target.kind, unit); // prettier-ignore
-  const shownTo = target.counted ? format(to, 'count', to < 100 ? 2 : 0) : target.kind === 'land' ? format(to, 'land', 2) : told(to, target.kind, unit); // prettier-ignore
-  const shownFrom = source.counted ? format(from, 'count', from < 100 ? 2 : 0) : source.kind === 'land' ? format(from, 'land', 2) : told(from, source.kind); // prettier-ignore
+  const shownTo = kindOfFigure(target.path) ? figureText(line, target.path) : target.counted ? format(to, 'count', to < 100 ? 2 : 0) : target.kind === 'land' ? format(to, 'land', 2) : told(to, target.kind, unit); // prettier-ignore
+  const shownFrom = kindOfFigure(source.path) ? figureText(line, source.path) : source.counted ? format(from, 'count', from < 100 ? 2 : 0) : source.kind === 'land' ? format(from, 'land', 2) : told(from, source.kind); // prettier-ignore
   const giving = `${asGiven(given)} ${area ? 'of land' : source.called}`;
   return {
     says: source.path === 'made.one' && given.number === 1 ? `One mash makes about ${shownValue} ${target.called}.` : before ? `${giving} come to about ${shownValue} ${target.called} in this house.` : `About ${shownValue} ${target.called} for ${giving} in this house.`,

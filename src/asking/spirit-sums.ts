@@ -1,5 +1,5 @@
 // Sums of spirit with numbers of the asker’s own: pure alcohol, letting down, blending, strength from two gravities.
-import { formatNumber, formatWorking } from '../core/format.ts';
+import { format, formatNumber, formatWorking } from '../core/format.ts';
 import { gravity, litres20, strength } from '../core/quantity.ts';
 import { blend, reduce } from '../core/spirit/mixing.ts';
 import { strengthFromGravities } from '../core/wort/attenuation.ts';
@@ -32,7 +32,9 @@ export const pureAlcohol: Reckoner = ({ text, quantities, wanted }) => {
 
 /** The water that brings so much spirit from one strength to another. */
 export const letDown: Reckoner = ({ text, quantities, wanted }) => {
-  const strengths = strengthsIn(quantities);
+  const named = strengthsIn(quantities);
+  const bare = quantities.flatMap(({ unit, number }) => (unit === undefined && number > 0 && number < 100 ? [number] : []));
+  const strengths = named.length === 0 ? [] : [...named, ...bare];
   const [given] = quantities.filter(({ dimension }) => dimension === 'volume');
   if (!given || strengths.length !== 2 || !/water|dilut|reduc|let(?:ting)? (?:it )?down|bring|cut|proof down|down to/i.test(text)) return undefined; // prettier-ignore
   const volume = inCore(given, 'volume20');
@@ -80,7 +82,7 @@ export const fromGravities: Reckoner = ({ text, quantities }) => {
   if (from === to) return undefined;
   const strong = strengthFromGravities({ original: gravity(from), final: gravity(to) });
   return {
-    says: `A wash that falls from ${from.toFixed(3)} to ${to.toFixed(3)} is at about ${told(strong, 'strength')}.`,
+    says: `A wash that falls from ${from.toFixed(3)} to ${to.toFixed(3)} is at about ${format(strong, 'strength')}.`,
     sum: 'By Balling: 2.0665 g of extract make 1 g of alcohol, 0.9565 g of carbon dioxide and 0.11 g of yeast.',
     at: 'sums/strength-from-gravities/',
     place: 'Strength of the wash from its gravities',

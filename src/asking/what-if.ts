@@ -1,5 +1,6 @@
 // “What if you bottled at 40 %?”: one figure of the house moved, as a reader would move it, and what became of what was asked.
 import { format } from '../core/format.ts';
+import type { GaveWay } from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
 import type { Line } from '../core/line/line.ts';
 import { figureText, kindOfFigure, textOfFigure } from '../house/prose.ts';
@@ -26,6 +27,7 @@ const moved: readonly { readonly says: RegExp; readonly name: NumberName; readon
 
 /** What may be asked of the moved house, the first that is named. */
 const asked: readonly (readonly [RegExp, string, string])[] = [
+  [/how many (?:more |fewer |less )?bottles (?!.{0,24}\bcask)/i, 'bottling.bottlesPerYear', 'bottles in a year'],
   [/bottles?\b.{0,24}\bcask|per cask|from a cask|each cask|one cask/i, 'bottling.bottlesPerCask', 'bottles from a cask'],
   [/how (?:many|much).{0,12}casks?|casks? (?:a|per) year/i, 'casks.perYear', 'casks in a year'],
   [/how strong|what strength|\babv\b|strength (?:would|be)|out of the cask/i, 'matured.strength', 'out of the cask'],
@@ -34,7 +36,13 @@ const asked: readonly (readonly [RegExp, string, string])[] = [
   [/pure alcohol|\blpa\b|spirit|alcohol/i, 'heart.alcohol', 'in the heart of one mash'],
   [/barley/i, 'barley.perBottle', 'of barley for a bottle'],
 ]; // prettier-ignore
-const OTHERWISE = ['', 'bottling.bottlesPerYear', 'bottles in a year'] as const;
+const OTHERWISE: Readonly<Partial<Record<NumberName, readonly [string, string]>>> = {
+  heartEnd: ['heart.strength', 'for the heart'],
+  fillingStrength: ['casks.perYear', 'casks in a year'],
+  originalGravity: ['wash.strength', 'in the wash'],
+  storeHumidity: ['matured.strength', 'out of the cask'],
+};
+const BOTTLES = ['bottling.bottlesPerYear', 'bottles in a year'] as const;
 
 const IF = /\b(?:if|suppose|say you|instead of|what happens (?:if|when)|after|for|left)\b/i;
 
@@ -66,8 +74,19 @@ const textAt = (line: Line, path: string): string => {
   return format(of(line), kind, digits);
 };
 
+/** What moved with the figure, as the end of a sentence. */
+function gaveText(gave: readonly GaveWay[]): string {
+  const told = gave.flatMap(({ figure, from, to }) => {
+    const { kind, label } = numberFigures[figure];
+    const [was, now] = [format(from, kind), format(to, kind)];
+    return was === now ? [] : [`${label.toLowerCase()} goes from ${was} to ${now}`];
+  });
+  return told.length === 0 ? '' : `; with it ${told.join(', ')}`;
+}
+
 /** The house with one figure moved. */
 export const whatIf: Reckoner = ({ text, quantities, house, line }) => {
+  if (quantities.every(({ unit }) => unit === 'years') && !/cask|barrel|wood|store|age|matur|keep|kept|leave|left/i.test(text)) return undefined; // prettier-ignore
   const supposes = /\bif\b|suppose|instead of|\bwere\b|would/i.test(text);
   if (quantities.length === 0 || quantities.length > 2 || !IF.test(text)) return undefined;
   for (const quantity of quantities) {
@@ -76,13 +95,13 @@ export const whatIf: Reckoner = ({ text, quantities, house, line }) => {
     const value = valueFor(quantity, change)!;
     const found = asked.find(([says]) => says.test(text));
     if (!supposes && (!found || !/\bhow\b|what(?: i)?s left|what would/i.test(text))) return undefined;
-    const [, path, called] = found ?? OTHERWISE;
+    const [path, called] = found ? [found[1], found[2]] : (OTHERWISE[change.name] ?? BOTTLES);
     const proposal = propose(house as House, change.name, value);
     const label = numberFigures[change.name].label;
     const place = { at: 'house/', place: 'The house’s figures' };
     if ('problem' in proposal) return { says: proposal.problem, ...place, paths: [] };
     const [was, now] = [textAt(line, path), textAt(proposal.line, path)];
-    const gave = proposal.gave.length === 0 ? '' : `; with it ${proposal.gave.map(({ figure, from, to }) => `${numberFigures[figure].label.toLowerCase()} goes from ${textOfFigure(figure, from)} to ${textOfFigure(figure, to)}`).join(', ')}`; // prettier-ignore
+    const gave = gaveText(proposal.gave); // prettier-ignore
     return {
       says: was === now ? `Nothing would change in that: still ${now} ${called}.` : `Then about ${now} ${called}; now it is ${was}.`,
       sum: `${label}: ${textOfFigure(change.name, house[change.name])} → ${textOfFigure(change.name, value)}${gave}`,

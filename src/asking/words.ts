@@ -3,7 +3,7 @@ import type { OtherWords } from './entry.ts';
 
 /** Words that say nothing of what a question is about. */
 const UNHEEDED = new Set(
-  'a about actually again ah all also am an and any anything are as ask at away be because been being bit but by can could cos d did do does doing done each else er every for from get gets getting give given gives go goes going got guy had has have having he hello her here hey hi him his i if im in into is it its itself just kind know let like ll look lot m maybe me mean might mine more most much my need now of off oh ok on one only or our out over per place please possible quite re really said say see seem she should so some someone something sort stuff sure take taken takes tell than thank that the their them then there these they thing think this those time to too um up us use used uses using usually ve very want was we well were what when where whether which while who whole whose why will with wonder would yes yet you your yours'.split(' '),
+  'a about actually afternoon again ah all also am an and any anything are as ask at away arent aren awful be bet bit bloody because been being bit but by can could cos d did do does doing done each else er every for from get gets getting give given gives go goes going got guy had has have having he hello her here hey hi him his i if im in into is it its itself just kind know let like ll look lot m maybe me mean might mine more most much my need now of off oh ok on one only or our out over per place please possible quite re really said say see seem she should so some someone something sort stuff sure take taken takes tell than thank that the their them then there these they thing think this those time to too um up us use used uses using usually ve very want was we well were what when where whether which while who whole whose why will with wonder would yes yet you your yours u ur r n lol please pls mate honest honestly lad wife husband dad mum grandad uncle mister sir curious guess suppose technical plain english basically bet whats wots wot dose thats theres im ive id youre dont doesnt isnt arent lot lots loads hell heck everybody nobody everyone anybody goes wouldnt couldnt folk folks chap bloke fella oh aye och hm hmm eh love dear'.split(' '),
 ); // prettier-ignore
 
 const NUMBERS: Readonly<Record<string, string>> = { zero: '0', two: '2', three: '3', four: '4', five: '5', six: '6', seven: '7', eight: '8', nine: '9', ten: '10', twelve: '12', eighteen: '18', twenty: '20', thirty: '30', forty: '40', fifty: '50', hundred: '100', once: '1', twice: '2' }; // prettier-ignore
@@ -61,7 +61,7 @@ export const sortOf = (text: string): Sort | undefined =>
   (Object.keys(SORTS) as Sort[]).find((sort) => SORTS[sort].test(plain(text)));
 
 export interface Reader {
-  /** The words of a text that matter, each once. */
+  /** The words of a text that matter, each once, and behind a tilde those that matter little: ~how, ~is. */
   readonly read: (text: string) => readonly string[];
 }
 
@@ -84,10 +84,14 @@ export function reader(words: OtherWords): Reader {
       for (const [phrase, name] of phrases) said = said.replace(phrase, ` ${name} `);
       const read = said
         .split(/[\s%°]+/)
-        .filter((word) => word !== '' && !UNHEEDED.has(word))
-        .map((word) => NUMBERS[word] ?? word)
-        .map((word) => single.get(stem(word)) ?? single.get(word) ?? stem(word));
-      return [...new Set(read.filter((word) => word !== 'nothing'))];
+        .filter((word) => word !== '')
+        .map((word) => {
+          if (UNHEEDED.has(word)) return `~${word}`;
+          const number = NUMBERS[word] ?? word;
+          const name = single.get(stem(number)) ?? single.get(number) ?? stem(number);
+          return name === 'nothing' ? `~${word}` : name;
+        });
+      return [...new Set(read)];
     },
   };
 }
