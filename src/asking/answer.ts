@@ -18,6 +18,8 @@ import { plain } from './words.ts';
 export interface Answer extends Reckoned {
   /** The entry that was found; nothing where the answer was reckoned from the question’s own numbers. */
   readonly id?: string;
+  /** True when it is told in the unit that was asked for. */
+  readonly inUnit: boolean;
 }
 export interface NotKnown {
   /** Entries that come nearest, the nearest first. */
@@ -38,51 +40,71 @@ const PACES: readonly (readonly [RegExp, Pace])[] = [
 ];
 const paceIn = (text: string): Pace | undefined => PACES.find(([says]) => says.test(text))?.[1];
 
-/** A question that only asks for what was told before in another unit. */
+type Wanted = ReturnType<typeof wantedUnit>;
+
 const FOLLOWS = /^(?:and |so |but |ok |what(?: is| s)? |whats |how (?:much|many) (?:is|s) |can you (?:say|tell me|give me) |tell me )*(?:that|this|it|those|the same)?(?: again)?\s*(?:in|as|into|to)\s+/;
+
+/** True for a question that only asks for what was told before in another unit. */
+export const followsOn = (question: string): boolean =>
+  FOLLOWS.test(plain(question)) && quantitiesIn(question).length === 0;
+
+/** An entry as an answer. */
+function tell(entry: Entry, telling: Telling): Answer {
+  const says = fill(entry.says, telling);
+  const sum = entry.sum === undefined ? undefined : fill(entry.sum, telling);
+  return {
+    id: entry.id,
+    says: says.text,
+    ...(sum && { sum: sum.text }),
+    at: entry.at,
+    place: entry.place,
+    rests: entry.rests,
+    paths: [...new Set([...says.paths, ...(sum?.paths ?? [])])],
+    inUnit: says.inUnit,
+  };
+}
 
 export interface Asking {
   readonly question: string;
   readonly house: House;
   readonly telling?: Omit<Telling, 'line' | 'unit' | 'pace'>;
-  /** The entry that was answered before. */
+  /** The question that was answered before, which “what’s that in gallons?” asks again. */
   readonly before?: string | undefined;
 }
 
 /** Makes one who answers from a list. */
 export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown {
   const match = matcher(list);
-  const withId = new Map(list.entries.map((entry) => [entry.id, entry]));
 
-  return ({ question, house, telling: wishes = {}, before }) => {
+  /** The answer to one question, in a unit if one is wanted. */
+  function found({ question, house, telling: wishes = {} }: Asking, wanted: Wanted): Answer | NotKnown {
     const line = lineOf(house);
     const country = countryIn(question);
-    const wanted = wantedUnit(question, country ?? 'UK');
     const telling: Telling = { ...wishes, line, unit: wanted?.unit, pace: paceIn(question) };
-    const tell = (entry: Entry): Answer => {
-      const says = fill(entry.says, telling);
-      const sum = entry.sum === undefined ? undefined : fill(entry.sum, telling);
-      const paths = [...new Set([...says.paths, ...(sum?.paths ?? [])])];
-      return { id: entry.id, says: says.text, ...(sum && { sum: sum.text }), at: entry.at, place: entry.place, paths }; // prettier-ignore
-    };
-    if (wanted && before !== undefined && FOLLOWS.test(plain(question)) && withId.has(before)) {
-      const rest = quantitiesIn(question, country);
-      if (rest.length === 0) return tell(withId.get(before)!);
-    }
     if (!/\bwhy\b/i.test(question)) {
-      const quantities = quantitiesIn(question, country ?? undefined);
+      const quantities = quantitiesIn(question, country);
       if (quantities.length > 0) {
         const asked: Numbered = { text: question, quantities, wanted, country, house, line, telling };
         for (const reckon of reckoners) {
-          const found = reckon(asked);
-          if (found) return found;
+          const reckoned = reckon(asked);
+          if (reckoned) return { ...reckoned, inUnit: wanted !== undefined };
         }
       }
     }
     const matches = match(question);
     const [best] = matches;
-    if (best && best.score >= SURE) return tell(best.entry);
-    return { nearest: matches.slice(0, NEAREST).map(({ entry }) => entry) };
+    if (best && best.score >= SURE) return tell(best.entry, telling);
+    return { nearest: matches.flatMap(({ entry }) => (entry.unknown ? [] : [entry])).slice(0, NEAREST) };
+  }
+
+  return (asking) => {
+    const { question, before } = asking;
+    const wanted = wantedUnit(question, countryIn(question) ?? 'UK');
+    if (wanted && before !== undefined && followsOn(question)) {
+      const again = found({ ...asking, question: before }, wanted);
+      if (isAnswer(again) && again.inUnit) return again;
+    }
+    return found(asking, wanted);
   };
 }
 

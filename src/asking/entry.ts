@@ -6,6 +6,10 @@ export interface Entry {
   readonly asked: readonly string[];
   readonly says: string;
   readonly sum?: string | undefined;
+  /** What a fact of the trade in it rests on, where no source does. */
+  readonly rests?: 'common practice' | 'memory' | undefined;
+  /** True where the answer is that the book cannot know: it is never shown as the nearest. */
+  readonly unknown?: boolean | undefined;
   /** Address from the root of the site. */
   readonly at: string;
   /** What that place is called. */

@@ -16,6 +16,8 @@ export interface Reckoned {
   readonly place: string;
   /** Figures of the house that it rests on, by their places in the line. */
   readonly paths: readonly string[];
+  /** What a fact of the trade in it rests on, where no source does. */
+  readonly rests?: 'common practice' | 'memory' | undefined;
 }
 
 /** A question with numbers, read. */
