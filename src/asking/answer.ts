@@ -18,16 +18,27 @@ import { plain } from './words.ts';
 export interface Answer extends Reckoned {
   /** The entry that was found; nothing where the answer was reckoned from the question’s own numbers. */
   readonly id?: string;
+  /** The entry that may be meant, and others that may be, where that is not sure. */
+  readonly meant?: Entry;
+  readonly others?: readonly Entry[];
   /** True when it is told in the unit that was asked for. */
   readonly inUnit: boolean;
+  /** The question that was answered; one that only asks for another unit is the one before it. */
+  readonly question: string;
 }
 export interface NotKnown {
   /** Entries that come nearest, the nearest first. */
   readonly nearest: readonly Entry[];
 }
 
-/** From here a match is told as the answer; set by what strangers’ questions came to, see tests/asking. */
-export const SURE = 0.5;
+/**
+ * When a match is told: as the answer, where it is near enough and so much nearer than the next; as what may be meant, from
+ * `LIKELY` on; and below that it is not known. Set by what strangers’ questions came to, see tests/asking/strangers.test.ts.
+ */
+const SURE = 0.6;
+const AHEAD = 0.05;
+const CERTAIN = 0.95; // here the next one does not matter: it is asked in these very words
+const LIKELY = 0.45;
 const NEAREST = 3;
 
 const reckoners: readonly Reckoner[] = [letDown, together, fromGravities, pureAlcohol, kept, lossMoved, convert, scaled, otherWash, moreWork, whatIf];
@@ -49,7 +60,7 @@ export const followsOn = (question: string): boolean =>
   FOLLOWS.test(plain(question)) && quantitiesIn(question).length === 0;
 
 /** An entry as an answer. */
-function tell(entry: Entry, telling: Telling): Answer {
+function tell(entry: Entry, telling: Telling): Omit<Answer, 'question'> {
   const says = fill(entry.says, telling);
   const sum = entry.sum === undefined ? undefined : fill(entry.sum, telling);
   return {
@@ -87,14 +98,19 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
         const asked: Numbered = { text: question, quantities, wanted, country, house, line, telling };
         for (const reckon of reckoners) {
           const reckoned = reckon(asked);
-          if (reckoned) return { ...reckoned, inUnit: wanted !== undefined };
+          if (reckoned) return { ...reckoned, inUnit: wanted !== undefined, question };
         }
       }
     }
     const matches = match(question);
     const [best] = matches;
-    if (best && best.score >= SURE) return tell(best.entry, telling);
-    return { nearest: matches.flatMap(({ entry }) => (entry.unknown ? [] : [entry])).slice(0, NEAREST) };
+    const others = matches.flatMap(({ entry }) => (entry.unknown || entry === best?.entry ? [] : [entry]));
+    if (best && best.score >= LIKELY) {
+      const isSure = best.score >= CERTAIN || (best.score >= SURE && best.score - matches[1]!.score >= AHEAD);
+      const told = tell(best.entry, telling);
+      return { ...told, question, ...(!isSure && { meant: best.entry, others: others.slice(0, NEAREST - 1) }) };
+    }
+    return { nearest: [...(best && !best.entry.unknown ? [best.entry] : []), ...others].slice(0, NEAREST) };
   }
 
   return (asking) => {

@@ -9,17 +9,20 @@ export interface Match {
 }
 
 /** Weights of the score, found on questions of strangers; `tests/asking` measures what they come to. */
-const WAY = 0.6; // of the nearest way of asking
-const BAG = 0.4; // of all words of an entry together
+const WAY = 0.4; // of the nearest way of asking
+const BAG = 0.6; // of all words of an entry together
+const RARELY = 0.5; // of a word that next to none of an entry’s ways of asking have
 const FROM_ANSWER = 0.5; // a word that only the answer holds, beside one that is asked with
 const UNKNOWN = 0.75; // weight of a word that no entry holds, of the rarest word’s
 const SAME_SORT = 0.08;
 const OTHER_SORT = 0.06;
-const FAINT = 0.25; // of what a word like how, is or you weighs, beside a word that names a thing
+const FAINT = 0.4; // of what a word like how, is or you weighs, beside a word that names a thing
 const STRANGE = 1.2; // words that no entry holds count for no more than so many times those that some do
 const ASKING = 0.97; // a part that asks, beside the whole
 const TELLING = 0.85; // one that does not
-const SHORT = 0.25; // what a part loses that says next to nothing of the whole
+const SHORT = 0.4; // what a part loses that says next to nothing of the whole
+const WHOLE = 0.999; // from here a question is asked in the very words of the list
+const VERY_WORDS = 0.3; // what that is worth
 const LIKE = 0.8; // a word that is only like another
 
 const ASKS = /\?|\b(?:how|what|why|where|when|which|who|is|are|can|could|do|does|did|will|would|should)\b/i;
@@ -68,16 +71,23 @@ function isSlip(a: string, b: string): boolean {
   );
 }
 
+/** How much each word of an entry is its own: 1 for one that all its ways of asking have, less for one that few have. */
+function sharesOf(ways: readonly (readonly string[])[]): ReadonlyMap<string, number> {
+  const shares = new Map<string, number>();
+  for (const way of ways) for (const word of way) shares.set(word, (shares.get(word) ?? 0) + 1 / ways.length);
+  return new Map([...shares].map(([word, share]) => [word, RARELY + (1 - RARELY) * Math.sqrt(share)]));
+}
+
 /** Makes a matcher of a list; the list is read once. */
 export function matcher({ entries, words }: AskedList): (question: string) => readonly Match[] {
   const { read } = reader(words);
   const withoutHoles = (text: string) => text.replace(/\{[^}]*\}|<[^>]*>/g, ' ');
   const bags = entries.map(({ asked, says }) => ({
-    asked: new Set(asked.flatMap(read)),
+    asked: sharesOf(asked.map(read)),
     said: new Set(read(withoutHoles(says))),
   }));
   const counts = new Map<string, number>();
-  for (const { asked } of bags) for (const word of asked) counts.set(word, (counts.get(word) ?? 0) + 1);
+  for (const { asked } of bags) for (const word of asked.keys()) counts.set(word, (counts.get(word) ?? 0) + 1);
   const rarest = Math.log(1 + entries.length);
   const weightOf = (word: string) => {
     const count = counts.get(word);
@@ -124,14 +134,15 @@ export function matcher({ entries, words }: AskedList): (question: string) => re
     const each = entries.map((_, i) => {
       let bag = 0;
       for (const { word, sure, weight } of asked)
-        bag += weight * sure * (bags[i]!.asked.has(word) ? 1 : bags[i]!.said.has(word) ? FROM_ANSWER : 0);
+        bag += weight * sure * (bags[i]!.asked.get(word) ?? (bags[i]!.said.has(word) ? FROM_ANSWER : 0));
       let best = 0;
       for (const way of ways[i]!) {
         let shared = 0;
         for (const { word, sure, weight } of asked) if (way.words.has(word)) shared += weight * sure;
         if (shared === 0) continue;
         const fits = sort === way.sort ? (sort === undefined ? SAME_SORT / 2 : SAME_SORT) : sort === undefined || way.sort === undefined ? 0 : -OTHER_SORT; // prettier-ignore
-        best = Math.max(best, (2 * shared) / (all + way.weight) + fits / WAY);
+        const alike = (2 * shared) / (all + way.weight);
+        best = Math.max(best, alike + (alike > WHOLE ? VERY_WORDS : 0) + fits / WAY);
       }
       return WAY * best + (BAG * bag) / all;
     });

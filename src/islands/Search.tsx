@@ -10,15 +10,13 @@ import { factSays } from '../house/facts.ts';
 import { factsPart } from '../house/parts/facts.ts';
 import { usePart } from '../house/part-store.ts';
 import { useAnnouncement } from './announce.ts';
-import { SearchAnswer } from './SearchAnswer.tsx';
+import { asQuestion, SearchAnswer } from './SearchAnswer.tsx';
 import { searchOptions, type Shown } from './search-options.ts';
 
 const SHOWN = 30; // results listed at most
 const ALSO = 6; // listed below an answer, where nothing has all of its words
 const LONGEST = 300; // characters that are looked for
 const REST = 200; // ms without a key until a question is answered
-
-const FOLLOWING = /\b(?:that|this|it|those|same)\b/i; // asks on; then the question before it stays the one that is asked
 
 type Answerer = (asking: Asking) => Answer | NotKnown;
 
@@ -54,9 +52,7 @@ export default function Search(props: { readonly index: string; readonly asked: 
     const now = found();
     return now && !('nearest' in now) ? now : undefined;
   };
-  createEffect(() => {
-    if (answer() && !FOLLOWING.test(question())) before = question();
-  });
+  createEffect(() => (before = answer()?.question ?? before));
 
   const results = createMemo(() => {
     if (words().trim() === '') return [];
@@ -75,7 +71,7 @@ export default function Search(props: { readonly index: string; readonly asked: 
   };
   const aloud = () => {
     const now = found();
-    const told = now && ('nearest' in now ? 'I do not know that.' : now.says);
+    const told = now && ('nearest' in now ? 'I do not know that.' : now.meant ? `If you mean “${asQuestion(now.meant.asked[0]!)}” ${now.says}` : now.says); // prettier-ignore
     return [told, say()].filter(Boolean).join(' ');
   };
   useAnnouncement('search', () => [aloud(), question()], aloud, () => form);

@@ -12,7 +12,20 @@ export function SearchAnswer(props: {
   const { name } = useHouse();
   const { doubtAt } = useKnown();
   const known = () => (isAnswer(props.found) ? props.found : undefined);
-  const nearest = () => (isAnswer(props.found) ? [] : props.found.nearest);
+  const entries = () => (isAnswer(props.found) ? (props.found.others ?? []) : props.found.nearest);
+  const others = () => (
+    <ul>
+      <For each={entries()}>
+        {(entry) => (
+          <li>
+            <button type="button" onClick={() => props.ask(asQuestion(entry.asked[0]!))}>
+              {asQuestion(entry.asked[0]!)}
+            </button>
+          </li>
+        )}
+      </For>
+    </ul>
+  );
   const rests = () => {
     const answer = known();
     if (!answer) return undefined;
@@ -33,24 +46,17 @@ export function SearchAnswer(props: {
           <>
             <p>
               I do not know that.
-              <Show when={nearest().length > 0}> The nearest that I could answer:</Show>
+              <Show when={entries().length > 0}> The nearest that I could answer:</Show>
             </p>
-            <ul>
-              <For each={nearest()}>
-                {(entry) => (
-                  <li>
-                    <button type="button" onClick={() => props.ask(asQuestion(entry.asked[0]!))}>
-                      {asQuestion(entry.asked[0]!)}
-                    </button>
-                  </li>
-                )}
-              </For>
-            </ul>
+            {others()}
           </>
         }
       >
         {(answer) => (
           <>
+            <Show when={answer().meant}>
+              {(meant) => <p class="meant">If you mean “{asQuestion(meant().asked[0]!)}”</p>}
+            </Show>
             <p class="breath">{answer().says}</p>
             <Show when={answer().sum}>
               <p class="reckoned">{answer().sum}</p>
@@ -61,6 +67,10 @@ export function SearchAnswer(props: {
             <p>
               <a href={`../${answer().at}`}>{answer().place}</a>
             </p>
+            <Show when={entries().length > 0}>
+              <p class="meant">Or do you mean one of these?</p>
+              {others()}
+            </Show>
           </>
         )}
       </Show>
@@ -69,7 +79,7 @@ export function SearchAnswer(props: {
 }
 
 /** A way of asking as a sentence. */
-const asQuestion = (text: string) => `${text[0]!.toUpperCase()}${text.slice(1)}${text.endsWith('?') ? '' : '?'}`;
+export const asQuestion = (text: string) => `${text[0]!.toUpperCase()}${text.slice(1)}${text.endsWith('?') ? '' : '?'}`;
 
 /** True for an answer; kept here, so that the page need not carry what answers until a question is typed. */
 const isAnswer = (found: Answer | NotKnown): found is Answer => !('nearest' in found);
