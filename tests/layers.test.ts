@@ -94,7 +94,9 @@ test('imports point downwards only', () => {
 });
 
 test('imports of code that plain Node runs name their file with its ending', () => {
-  const plain = files.filter((file) => /^(core|house|calculators|exercises|talk|asking|handing)\//.test(file));
+  const plain = files.filter((file) =>
+    /^(core|house|calculators|exercises|talk|asking|handing)\//.test(file),
+  );
   const vague = plain.flatMap((file) =>
     importsOf(code.get(file)!)
       .filter(({ from }) => from.startsWith('.') && !/\.(tsx?|json)$/.test(from))

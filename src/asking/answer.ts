@@ -41,7 +41,19 @@ const CERTAIN = 0.95; // here the next one does not matter: it is asked in these
 const LIKELY = 0.45;
 const NEAREST = 3;
 
-const reckoners: readonly Reckoner[] = [letDown, together, fromGravities, pureAlcohol, kept, lossMoved, convert, scaled, otherWash, moreWork, whatIf];
+const reckoners: readonly Reckoner[] = [
+  letDown,
+  together,
+  fromGravities,
+  pureAlcohol,
+  kept,
+  lossMoved,
+  convert,
+  scaled,
+  otherWash,
+  moreWork,
+  whatIf,
+];
 
 const PACES: readonly (readonly [RegExp, Pace])[] = [
   [/\b(?:a|per|each|every|one|in a|this|last) year\b|\byearly\b|\bannual(?:ly)?\b|\bper annum\b/i, 'year'],
@@ -53,7 +65,8 @@ const paceIn = (text: string): Pace | undefined => PACES.find(([says]) => says.t
 
 type Wanted = ReturnType<typeof wantedUnit>;
 
-const FOLLOWS = /^(?:and |so |but |ok |what(?: is| s)? |whats |how (?:much|many) (?:is|s) |can you (?:say|tell me|give me) |tell me )*(?:that|this|it|those|the same)?(?: again)?\s*(?:in|as|into|to)\s+/;
+const FOLLOWS =
+  /^(?:and |so |but |ok |what(?: is| s)? |whats |how (?:much|many) (?:is|s) |can you (?:say|tell me|give me) |tell me )*(?:that|this|it|those|the same)?(?: again)?\s*(?:in|as|into|to)\s+/;
 
 /** True for a question that only asks for what was told before in another unit. */
 export const followsOn = (question: string): boolean =>
@@ -108,7 +121,11 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
     if (best && best.score >= LIKELY) {
       const isSure = best.score >= CERTAIN || (best.score >= SURE && best.score - matches[1]!.score >= AHEAD);
       const told = tell(best.entry, telling);
-      return { ...told, question, ...(!isSure && { meant: best.entry, others: others.slice(0, NEAREST - 1) }) };
+      return {
+        ...told,
+        question,
+        ...(!isSure && { meant: best.entry, others: others.slice(0, NEAREST - 1) }),
+      };
     }
     return { nearest: [...(best && !best.entry.unknown ? [best.entry] : []), ...others].slice(0, NEAREST) };
   }

@@ -12,7 +12,8 @@ const GRAVITIES = [0.98, 1.15] as const; // that the sugar table can be followed
 /** A bare number, or one in thousandths, that can only be a gravity. */
 function asGravity({ number, unit }: Quantity): number | undefined {
   if (unit !== undefined && unit !== '° gravity') return undefined;
-  const value = unit === '° gravity' ? 1 + number / 1000 : number > 900 && number < 1200 ? number / 1000 : number;
+  const value =
+    unit === '° gravity' ? 1 + number / 1000 : number > 900 && number < 1200 ? number / 1000 : number;
   return value >= GRAVITIES[0] && value <= GRAVITIES[1] && value !== 1 ? value : undefined;
 }
 
@@ -32,9 +33,12 @@ function proofs(strength: number, given: string): Reckoned {
 /** A quantity in the unit that is wanted. */
 export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
   const [given] = quantities;
-  if (!given || quantities.length !== 1) return undefined;
+  if (!given || quantities.length !== 1 || /\bmeans?\b|\bstands? for\b/i.test(text)) return undefined;
   const gravity = asGravity(given);
-  if (gravity !== undefined && (wanted?.unit === '°P' || wanted?.unit === '° Brix' || /plato|brix/i.test(text))) {
+  if (
+    gravity !== undefined &&
+    (wanted?.unit === '°P' || wanted?.unit === '° Brix' || /plato|brix/i.test(text))
+  ) {
     const unit = unitNamed('gravity', /brix/i.test(text) ? '° Brix' : '°P')!;
     return { says: `A gravity of ${gravity.toFixed(3)} is ${told(gravity, 'gravity', unit)}.`, sum: 'From the sugar tables: grams of extract in 100 g of wort.', ...PLATO, paths: [] }; // prettier-ignore
   }
@@ -44,7 +48,8 @@ export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
   if (!kind || !given.unit) return undefined;
   const value = inCore(given, kind);
   if (value === undefined || !Number.isFinite(value)) return undefined;
-  if (kind === 'strength' && wanted === undefined && !isBothProofs(given.unit) && !/\bproof\b/i.test(text)) return undefined;
+  if (kind === 'strength' && wanted === undefined && !isBothProofs(given.unit) && !/\bproof\b/i.test(text))
+    return undefined;
   if (kind === 'strength') {
     if (value < 0 || value > 100) return undefined;
     if (!isBothProofs(given.unit)) return proofs(value, asGiven(given));
@@ -73,7 +78,11 @@ function otherProof({ number }: Quantity): string {
 }
 
 /** The factor between two units that are mere multiples. */
-function sumOf(given: Quantity, kind: Parameters<typeof unitsRead>[0], to: NonNullable<ReturnType<typeof unitNamed>>) {
+function sumOf(
+  given: Quantity,
+  kind: Parameters<typeof unitsRead>[0],
+  to: NonNullable<ReturnType<typeof unitNamed>>,
+) {
   const from = unitNamed(kind, given.unit!)!;
   if (from.toCore(0) !== 0 || to.fromCore(0) !== 0 || kind === 'gravity') return {};
   const factor = to.fromCore(from.toCore(1));

@@ -52,14 +52,21 @@ export function inUnit(value: number, unit: Unit, digits = DIGITS): string {
 
 /** The unit of a kind that a question’s unit means. */
 export const unitFor = (kind: KindName, name: string | undefined): Unit | undefined =>
-  name === undefined ? undefined : (unitsRead(kind).find(({ unit }) => unit === name) ?? localUnit(kind, name));
+  name === undefined
+    ? undefined
+    : (unitsRead(kind).find(({ unit }) => unit === name) ?? localUnit(kind, name));
 
 /** A British pint or fluid ounce, which no field reads. */
 function localUnit(kind: KindName, name: string): Unit | undefined {
   const [size, litre] = [name, 'L'].map((each) => measures.find(({ unit }) => unit === each)?.size);
   if (dimensionOf(kind) !== 'volume' || !/^(?:pints|fl oz)$/.test(name)) return undefined;
   const times = size! / litre!;
-  return { unit: `UK ${name}`, digits: 1, fromCore: (value) => value / times, toCore: (value) => value * times };
+  return {
+    unit: `UK ${name}`,
+    digits: 1,
+    fromCore: (value) => value / times,
+    toCore: (value) => value * times,
+  };
 }
 
 /** Text with its holes filled. Throws on a hole that names nothing. */
@@ -109,10 +116,13 @@ export function fill(text: string, telling: Telling): Filled {
       return conditions[is](line) ? told : '';
     })
     .replace(FACT, (_, fact: string, otherwise: string) => says(fact as FactId) ?? otherwise)
-    .replace(HOLE, (_, path: string, star: string | undefined, pace: Pace | undefined, set: string | undefined) => {
-      const at = star && telling.pace ? telling.pace : (pace ?? 'mash');
-      return path === '' ? paces[at] : hole(path, at, set);
-    })
+    .replace(
+      HOLE,
+      (_, path: string, star: string | undefined, pace: Pace | undefined, set: string | undefined) => {
+        const at = star && telling.pace ? telling.pace : (pace ?? 'mash');
+        return path === '' ? paces[at] : hole(path, at, set);
+      },
+    )
     .replace(/\s+(?=[.,;])/g, '')
     .replace(/[ \n]+/g, ' ')
     .trim();

@@ -8,7 +8,8 @@ const IF = /\bif\b|suppose|imagine|\bwere\b|say (?:the|you|it)|had been/i;
 /** A wash of another strength: as much alcohol more or less, for the same volume. */
 export const otherWash: Reckoner = ({ text, quantities, line }) => {
   const [at] = strengthsIn(quantities);
-  if (at === undefined || at > 20 || !IF.test(text) || !/\bwash\b|\bbeer\b|ferment/i.test(text)) return undefined;
+  if (at === undefined || at > 20 || !IF.test(text) || !/\bwash\b|\bbeer\b|ferment/i.test(text))
+    return undefined;
   const ratio = at / line.wash.strength;
   const change = Math.abs(100 * (ratio - 1));
   return {

@@ -16,8 +16,15 @@ export const kept: Reckoner = ({ text, quantities, house, line, wanted }) => {
   const isBottles = /how many bottles/i.test(text);
   if (span === undefined || span <= 0 || span > MOST_YEARS || !/\b(?:cask|barrel|hogshead|butt|in (?:the )?wood|keep|kept|leave|left|lit(?:re|er)s)/i.test(text)) return undefined; // prettier-ignore
   if (!(isBottles || /how (?:much|full|many lit|strong)|what(?:'s|’s| is| would be| will be)? left|what (?:strength|would be|will be)|how many (?:are )?left/i.test(text))) return undefined; // prettier-ignore
-  if (/\bwhy|worth|cost|value|price|tax/i.test(text) || quantities.some(({ dimension }) => dimension === 'mass')) return undefined;
-  const named = (['hogshead', 'butt', 'barrel'] as const).find((name) => new RegExp(`\\b${name}`, 'i').test(text));
+  if (/\bbottle\b/i.test(text) && !/\bcask|barrel|hogshead|butt\b/i.test(text)) return undefined;
+  if (
+    /\bwhy|worth|cost|value|price|tax/i.test(text) ||
+    quantities.some(({ dimension }) => dimension === 'mass')
+  )
+    return undefined;
+  const named = (['hogshead', 'butt', 'barrel'] as const).find((name) =>
+    new RegExp(`\\b${name}`, 'i').test(text),
+  );
   const size = given ? inCore(given, 'volume20')! : named ? CASK_SIZES[named] : line.casks.meanSize;
   if (!(size > 1) || size > MOST_LITRES) return undefined;
   const { record, emptied } = throughWood({
@@ -43,7 +50,8 @@ export const kept: Reckoner = ({ text, quantities, house, line, wanted }) => {
 
 /** “What if the angels took 4 % in place of 2?”: what a yearly loss leaves. */
 export const lossMoved: Reckoner = ({ text, quantities, house }) => {
-  if (!/angels?|evaporat|\bloss\b|\bloses?\b|\blost\b/i.test(text) || /\bhow many bottles\b/i.test(text)) return undefined;
+  if (!/angels?|evaporat|\bloss\b|\bloses?\b|\blost\b/i.test(text) || /\bhow many bottles\b/i.test(text))
+    return undefined;
   const named = quantities.filter(({ dimension, unit }) => dimension === 'percent' || unit === undefined);
   const rates = named.map(({ number }) => number).filter((rate) => rate > 0 && rate <= 30);
   const span = quantities.find(({ unit }) => unit === 'years')?.number ?? house.yearsInWood;

@@ -49,7 +49,11 @@ export const made = {
   carbonDioxideVolume: { kind: 'space', of: ({ wash }) => wash.carbonDioxide * GAS_VOLUME },
   waterOfTrade: { kind: 'volume', of: () => WATER_OF_TRADE },
   waterPerBottle: { kind: 'volume', of: (line) => WATER_OF_TRADE * alcoholInBottle(line) },
-  alcoholPerWeek: { kind: 'alcohol', of: ({ heart, house }) => heart.alcohol * house.mashesPerWeek, digits: 0 },
+  alcoholPerWeek: {
+    kind: 'alcohol',
+    of: ({ heart, house }) => heart.alcohol * house.mashesPerWeek,
+    digits: 0,
+  },
   spiritYield: { kind: 'yield', of: ({ heart, pace }) => heart.alcohol / pace.tonnesPerMash, digits: 0 },
   washOverSpirit: { kind: 'count', of: ({ wash, heart }) => wash.volume / heart.volume, digits: 1 },
   washOverBeer: { kind: 'count', of: ({ wash }) => wash.strength / BEER, digits: 1 },
@@ -60,12 +64,20 @@ export const made = {
     kind: 'count',
     of: (line) => (line.matured.alcoholLost * line.pace.mashesPerYear) / alcoholInBottle(line),
   },
-  leftAfterTwenty: { kind: 'percent', of: ({ house }) => 100 * (1 - house.alcoholLoss / 100) ** 20, digits: 0 },
+  leftAfterTwenty: {
+    kind: 'percent',
+    of: ({ house }) => 100 * (1 - house.alcoholLoss / 100) ** 20,
+    digits: 0,
+  },
   lostInAll: { kind: 'percent', of: ({ house }) => 100 * (1 - (1 - house.alcoholLoss / 100) ** house.yearsInWood), digits: 0 }, // prettier-ignore
   outOfCask: { kind: 'volume20', of: ({ matured, casks }) => matured.volume / casks.perMash },
   intoCask: { kind: 'volume20', of: ({ filling, casks }) => filling.volume / casks.perMash },
   alcoholInCask: { kind: 'alcohol', of: ({ filling, casks }) => filling.alcohol / casks.perMash, digits: 0 },
-  alcoholOutOfCask: { kind: 'alcohol', of: ({ matured, casks }) => matured.alcohol / casks.perMash, digits: 0 },
+  alcoholOutOfCask: {
+    kind: 'alcohol',
+    of: ({ matured, casks }) => matured.alcohol / casks.perMash,
+    digits: 0,
+  },
   firstYearStrength: { kind: 'strength', of: (line) => first(line)?.strength ?? line.filling.strength },
   lastYearStrength: { kind: 'strength', of: (line) => last(line)?.strength ?? line.matured.strength },
   strengthMoved: { kind: 'strengthDifference', of: ({ filling, matured, house }) => Math.abs(filling.strength - matured.strength) / house.yearsInWood, digits: 2 }, // prettier-ignore
@@ -76,9 +88,20 @@ export const made = {
   bottlesPerHogshead: { kind: 'count', of: ({ bottling, casks }) => (bottling.bottlesPerCask * CASK_SIZES.hogshead) / casks.meanSize }, // prettier-ignore
   bottlesPerButt: { kind: 'count', of: ({ bottling, casks }) => (bottling.bottlesPerCask * CASK_SIZES.butt) / casks.meanSize }, // prettier-ignore
   butts: { kind: 'percent', of: ({ house }) => 100 - house.barrels - house.hogsheads, digits: 0 },
-  fullBarrel: { kind: 'mass', of: ({ filling }) => fullCask(WOOD.barrel, filling.strength, celsius(20)).total },
-  litreOfSpirit: { kind: 'mass', of: ({ filling }) => densityFromStrength(filling.strength, celsius(20)) / 1000, digits: 2 },
-  waterShare: { kind: 'percent', of: ({ filling, heart }) => (100 * filling.water) / heart.volume, digits: 0 },
+  fullBarrel: {
+    kind: 'mass',
+    of: ({ filling }) => fullCask(WOOD.barrel, filling.strength, celsius(20)).total,
+  },
+  litreOfSpirit: {
+    kind: 'mass',
+    of: ({ filling }) => densityFromStrength(filling.strength, celsius(20)) / 1000,
+    digits: 2,
+  },
+  waterShare: {
+    kind: 'percent',
+    of: ({ filling, heart }) => (100 * filling.water) / heart.volume,
+    digits: 0,
+  },
   heartShare: { kind: 'percent', of: ({ heart, charge }) => (100 * heart.volume) / charge.volume, digits: 0 },
   mashesPerDay: { kind: 'count', of: ({ house }) => house.mashesPerWeek / 7, digits: 1 },
   bottlesPerExtraMash: { kind: 'count', of: ({ bottling, house }) => bottling.bottles * house.weeksPerYear },
@@ -87,7 +110,11 @@ export const made = {
   draffShare: { kind: 'percent', of: ({ mash, malt }) => (100 * mash.draff) / malt.mass, digits: 0 },
   oneMashBottles: { kind: 'count', of: ({ bottling }) => bottling.bottles },
   boilOffPerAlcohol: { kind: 'energy', of: ({ stills, heart }) => stills.boilOff / heart.alcohol },
-  yeastPerLitre: { kind: 'gramsPerLitre', of: ({ house }) => (1000 * house.yeast) / house.wortVolume, digits: 1 },
+  yeastPerLitre: {
+    kind: 'gramsPerLitre',
+    of: ({ house }) => (1000 * house.yeast) / house.wortVolume,
+    digits: 1,
+  },
   daysFermenting: { kind: 'days', of: ({ house }) => house.fermentationHours / 24, digits: 1 },
   fall: { kind: 'count', of: ({ house }) => 1000 * (house.originalGravity - house.finalGravity), digits: 0 },
 } as const satisfies Readonly<Record<string, Made>>;

@@ -63,7 +63,14 @@ export function quantitiesIn(text: string, country?: Country): readonly Quantity
       const unit = one && unitAt(text.slice(token.start + one[0].length), country);
       if (unit && /^(?:mass|volume|area)$/.test(unit.dimension) && !/^(?:lb|pints|fl oz)$/.test(unit.unit)) {
         from = token.start + one[0].length + unit.length;
-        found.push({ number: 1, unit: unit.unit, dimension: unit.dimension, ...elsewhere(unit.unit, country), start: token.start, end: from });
+        found.push({
+          number: 1,
+          unit: unit.unit,
+          dimension: unit.dimension,
+          ...elsewhere(unit.unit, country),
+          start: token.start,
+          end: from,
+        });
         return;
       }
       if (!/^(?:a|one)\s+(?:hundred|thousand|million|dozen)\b/i.test(text.slice(token.start))) return;
@@ -85,10 +92,14 @@ export function quantitiesIn(text: string, country?: Country): readonly Quantity
   return found;
 }
 
-const WANTED = /\b(?:in(?:to|\s+terms\s+of)?|as|to|how\s+many|how\s+much|what|equals?|makes?)\s+(?:(?:degrees?|the|old|proper|is|that|it)\s+)*/gi;
+const WANTED =
+  /\b(?:in(?:to|\s+terms\s+of)?|as|to|how\s+many|how\s+much|what|equals?|makes?)\s+(?:(?:degrees?|the|old|proper|is|that|it)\s+)*/gi;
 
 /** The unit that a question wants its answer in: “in gallons”, “how many pints”, “to Fahrenheit”. */
-export function wantedUnit(text: string, country?: Country): { unit: string; dimension: Dimension } | undefined {
+export function wantedUnit(
+  text: string,
+  country?: Country,
+): { unit: string; dimension: Dimension } | undefined {
   let found: { unit: string; dimension: Dimension } | undefined;
   for (const match of text.matchAll(WANTED)) {
     const rest = text.slice(match.index + match[0].length);

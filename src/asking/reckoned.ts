@@ -72,7 +72,9 @@ export function told(value: number, kind: KindName, unit?: Unit): string {
   if (kind === 'gravity' && to.unit === '') return value.toFixed(3);
   const shown = to.fromCore(value);
   const number = formatWorking(Number(shown.toPrecision(FIGURES - 1)), FIGURES);
-  return to.unit === '' ? number : inUnit(value, { ...to, fromCore: () => Number(shown.toPrecision(FIGURES - 1)) });
+  return to.unit === ''
+    ? number
+    : inUnit(value, { ...to, fromCore: () => Number(shown.toPrecision(FIGURES - 1)) });
 }
 
 /** The percentages of a question, as strengths. */

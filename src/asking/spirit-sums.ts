@@ -17,7 +17,8 @@ export const pureAlcohol: Reckoner = ({ text, quantities, wanted }) => {
   if (volumes.length !== 1 || strengths.length !== 1 || quantities.length > 3 || (bottle && quantities.length < 2)) return undefined; // prettier-ignore
   const [given] = volumes;
   const isUnits = /\bunits?\b/i.test(text);
-  const isAlcohol = /alcohol|lpa|laa|proof gal|units?\b|ethanol|booze/i.test(text) || wanted?.dimension === 'alcohol';
+  const isAlcohol =
+    /alcohol|lpa|laa|proof gal|units?\b|ethanol|booze/i.test(text) || wanted?.dimension === 'alcohol';
   if (!isAlcohol) return undefined;
   const volume = inCore(given!, 'volume20');
   if (volume === undefined || !(volume > 0)) return undefined;
@@ -33,7 +34,9 @@ export const pureAlcohol: Reckoner = ({ text, quantities, wanted }) => {
 /** The water that brings so much spirit from one strength to another. */
 export const letDown: Reckoner = ({ text, quantities, wanted }) => {
   const named = strengthsIn(quantities);
-  const bare = quantities.flatMap(({ unit, number }) => (unit === undefined && number > 0 && number < 100 ? [number] : []));
+  const bare = quantities.flatMap(({ unit, number }) =>
+    unit === undefined && number > 0 && number < 100 ? [number] : [],
+  );
   const strengths = named.length === 0 ? [] : [...named, ...bare];
   const [given] = quantities.filter(({ dimension }) => dimension === 'volume');
   if (!given || strengths.length !== 2 || !/water|dilut|reduc|let(?:ting)? (?:it )?down|bring|cut|proof down|down to/i.test(text)) return undefined; // prettier-ignore

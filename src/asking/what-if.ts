@@ -51,7 +51,11 @@ function valueFor(quantity: Quantity, { as }: (typeof moved)[number]): number | 
   switch (as) {
     case 'percent':
       if (dimension === 'percent') return number;
-      return dimension === 'strength' ? inCore(quantity, 'strength') : dimension === undefined ? number : undefined;
+      return dimension === 'strength'
+        ? inCore(quantity, 'strength')
+        : dimension === undefined
+          ? number
+          : undefined;
     case 'years':
       return unit === 'years' ? number : undefined;
     case 'count':
@@ -86,7 +90,7 @@ function gaveText(gave: readonly GaveWay[]): string {
 
 /** The house with one figure moved. */
 export const whatIf: Reckoner = ({ text, quantities, house, line }) => {
-  if (quantities.every(({ unit }) => unit === 'years') && !/cask|barrel|wood|store|age|matur|keep|kept|leave|left/i.test(text)) return undefined; // prettier-ignore
+  if (quantities.every(({ unit }) => unit === 'years') && (!/cask|barrel|wood|store|\bage|matur|keep|kept|leave|left/i.test(text) || /\bbottle\b/i.test(text))) return undefined; // prettier-ignore
   const supposes = /\bif\b|suppose|instead of|\bwere\b|would/i.test(text);
   if (quantities.length === 0 || quantities.length > 2 || !IF.test(text)) return undefined;
   for (const quantity of quantities) {

@@ -47,7 +47,8 @@ export const plain = (text: string): string =>
 const SORTS = {
   why: /\b(?:why|how come|reason|what(?: is|s)?\b.{0,30}\bfor|purpose|point of|what does .{1,40} do)\b/,
   long: /\bhow (?:long|old|many (?:hours?|days?|weeks?|months?|years?|minutes?))|how much time|when (?:is|will|does|do|can)\b/,
-  strong: /\bhow (?:strong|alcoholic|boozy)|what (?:strength|proof|abv|per ?cent|percent)|\b(?:abv|proof|strength)\b/,
+  strong:
+    /\bhow (?:strong|alcoholic|boozy)|what (?:strength|proof|abv|per ?cent|percent)|\b(?:abv|proof|strength)\b/,
   hot: /\bhow (?:hot|cold|warm)|temperature|what heat\b/,
   many: /\bhow (?:many|much|big|large|heavy|far|often|deep|tall|wide|high|fast)|number of|amount|what(?: is)? (?:volume|weight|size)|how (?:frequent)/,
   where: /\bwhere\b/,
@@ -68,20 +69,20 @@ export interface Reader {
 /** Reads texts by a list of other words. */
 export function reader(words: OtherWords): Reader {
   const single = new Map<string, string>();
-  const phrases: (readonly [RegExp, string])[] = [];
+  const phrases = new Map<string, string>();
   for (const [thing, others] of Object.entries(words)) {
     const name = thing.replace(/\s+/g, '');
     for (const other of [thing, ...others]) {
       const said = plain(other);
-      if (said.includes(' ')) phrases.push([new RegExp(`\\b${said.replaceAll('.', '\\.')}s?\\b`, 'g'), name]);
+      if (said.includes(' ')) phrases.set(said, name);
       else single.set(stem(said), name);
     }
   }
-  phrases.sort(([a], [b]) => b.source.length - a.source.length);
+  const longest = [...phrases.keys()].sort((a, b) => b.length - a.length);
+  const phrase = new RegExp(`\\b(${longest.join('|').replaceAll('.', '\\.')})s?\\b`, 'g');
   return {
     read(text) {
-      let said = plain(text);
-      for (const [phrase, name] of phrases) said = said.replace(phrase, ` ${name} `);
+      const said = longest.length === 0 ? plain(text) : plain(text).replace(phrase, (_, found: string) => ` ${phrases.get(found)!} `); // prettier-ignore
       const read = said
         .split(/[\s%°]+/)
         .filter((word) => word !== '')

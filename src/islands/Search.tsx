@@ -74,7 +74,12 @@ export default function Search(props: { readonly index: string; readonly asked: 
     const told = now && ('nearest' in now ? 'I do not know that.' : now.meant ? `If you mean “${asQuestion(now.meant.asked[0]!)}” ${now.says}` : now.says); // prettier-ignore
     return [told, say()].filter(Boolean).join(' ');
   };
-  useAnnouncement('search', () => [aloud(), question()], aloud, () => form);
+  useAnnouncement(
+    'search',
+    () => [aloud(), question()],
+    aloud,
+    () => form,
+  );
 
   onMount(() => {
     const asked = new URLSearchParams(location.hash.slice(1)).get('for')?.slice(0, LONGEST);

@@ -79,7 +79,8 @@ export function SearchAnswer(props: {
 }
 
 /** A way of asking as a sentence. */
-export const asQuestion = (text: string) => `${text[0]!.toUpperCase()}${text.slice(1)}${text.endsWith('?') ? '' : '?'}`;
+export const asQuestion = (text: string) =>
+  `${text[0]!.toUpperCase()}${text.slice(1)}${text.endsWith('?') ? '' : '?'}`;
 
 /** True for an answer; kept here, so that the page need not carry what answers until a question is typed. */
 const isAnswer = (found: Answer | NotKnown): found is Answer => !('nearest' in found);

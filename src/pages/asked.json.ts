@@ -41,6 +41,8 @@ export async function GET(): Promise<Response> {
       return { id, ...entry, place };
     }),
   );
-  const words = Object.fromEntries((await getCollection('askedWords')).map(({ id, data }) => [id, data.asked]));
+  const words = Object.fromEntries(
+    (await getCollection('askedWords')).map(({ id, data }) => [id, data.asked]),
+  );
   return new Response(JSON.stringify({ entries, words } satisfies AskedList));
 }

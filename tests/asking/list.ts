@@ -12,7 +12,12 @@ const files = readdirSync(join(content, 'asked')).filter((file) => file.endsWith
 
 /** Every entry with its file, the place by its address. */
 export const entries = files.flatMap((file) =>
-  Object.entries(read('asked', file) as Written).map(([id, entry]) => ({ ...entry, id, place: entry.at, file })),
+  Object.entries(read('asked', file) as Written).map(([id, entry]) => ({
+    ...entry,
+    id,
+    place: entry.at,
+    file,
+  })),
 );
 
 export const list: AskedList = {

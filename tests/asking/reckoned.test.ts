@@ -30,14 +30,21 @@ test.each([
   const [number] = /[\d,.]+/.exec(says)!;
   if (number === says) {
     const value = Number(says);
-    const numbers = [...text.matchAll(/\d[\d,]*(?:\.\d+)?/g)].map(([each]) => Number(each.replaceAll(',', '')));
-    expect(numbers.some((each) => Math.abs(each - value) <= 0.005 * value), text).toBe(true);
+    const numbers = [...text.matchAll(/\d[\d,]*(?:\.\d+)?/g)].map(([each]) =>
+      Number(each.replaceAll(',', '')),
+    );
+    expect(
+      numbers.some((each) => Math.abs(each - value) <= 0.005 * value),
+      text,
+    ).toBe(true);
   } else expect(text).toContain(says);
 });
 
 test('a part of the line goes in proportion, and back', () => {
   const there = Number(/about ([\d,]+) bottles/i.exec(told('how many bottles from 30 tonnes of malt'))![1]!.replaceAll(',', '')); // prettier-ignore
-  const back = Number(/About ([\d,.]+) t of malt/.exec(told(`how many tonnes of malt for ${there} bottles`))![1]);
+  const back = Number(
+    /About ([\d,.]+) t of malt/.exec(told(`how many tonnes of malt for ${there} bottles`))![1],
+  );
   expect(Math.abs(back - 30)).toBeLessThan(0.05);
 });
 
