@@ -68,6 +68,14 @@ type Wanted = ReturnType<typeof wantedUnit>;
 const FOLLOWS =
   /^(?:and |so |but |ok |what(?: is| s)? |whats |how (?:much|many) (?:is|s) |can you (?:say|tell me|give me) |tell me )*(?:that|this|it|those|the same)?(?: again)?\s*(?:in|as|into|to)\s+/;
 
+/** What people hang on what they say: it asks nothing. */
+const TAIL =
+  /[,.;\s–-]*\b(?:is (?:that|this|it) (?:right|true|so|correct)|am i right|are you sure|or what|you know|or something|please|thanks?(?: you)?)\b[\s?!.]*$/i;
+const withoutTail = (question: string): string => {
+  const rest = question.replace(TAIL, '?');
+  return rest.split(/\s+/).length > 2 ? rest : question;
+};
+
 /** True for a question that only asks for what was told before in another unit. */
 export const followsOn = (question: string): boolean =>
   FOLLOWS.test(plain(question)) && quantitiesIn(question).length === 0;
@@ -115,7 +123,7 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
         }
       }
     }
-    const matches = match(question);
+    const matches = match(withoutTail(question));
     const [best] = matches;
     const others = matches.flatMap(({ entry }) => (entry.unknown || entry === best?.entry ? [] : [entry]));
     if (best && best.score >= LIKELY) {

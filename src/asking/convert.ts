@@ -32,7 +32,9 @@ function proofs(strength: number, given: string): Reckoned {
 
 /** A quantity in the unit that is wanted. */
 export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
-  const [given] = quantities;
+  const [found] = quantities;
+  // Degrees that are not named are those of the other scale.
+  const given = found && found.unit === '°' && wanted?.dimension === 'temperature' ? { ...found, unit: wanted.unit === '°F' ? '°C' : '°F' } : found; // prettier-ignore
   if (!given || quantities.length !== 1 || /\bmeans?\b|\bstands? for\b/i.test(text)) return undefined;
   const gravity = asGravity(given);
   if (

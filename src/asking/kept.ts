@@ -1,5 +1,5 @@
 // “If I leave a 200 litre cask for 12 years, how much is in it?”: a cask of the asker’s own, in the store of the house.
-import { formatNumber } from '../core/format.ts';
+import { format, formatNumber } from '../core/format.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
 import { throughWood } from '../core/maturing/to-bottle.ts';
 import { litres, litres20, years as yearsOf } from '../core/quantity.ts';
@@ -44,7 +44,7 @@ export const kept: Reckoner = ({ text, quantities, house, line, wanted }) => {
   const sum = `${told((size * line.filling.strength) / 100, 'alcohol')} filled, ${told(held.alcohol, 'alcohol')} left; the air takes ${formatNumber(house.alcoholLoss, 1)} % a year`; // prettier-ignore
   const says = isBottles
     ? `${cask} makes about ${formatNumber(bottles, 0)} bottles of ${formatNumber(house.bottleSize, 0)} cL ${after}.`
-    : `${cask} holds about ${told(held.volume, 'volume20', unit)} at ${formatNumber(held.strength, 1)} % vol ${after}.`;
+    : `${cask} holds about ${told(held.volume, 'volume20', unit)} at ${format(held.strength, 'strength')} ${after}.`;
   return { says, sum, ...place, paths: ['house.alcoholLoss', 'house.storeHumidity', 'filling.strength'] };
 };
 

@@ -61,6 +61,12 @@ function flowAt(text: string, from: number, until: number): Flow | undefined {
 const fits = (flow: Flow, dimension: string | undefined) =>
   flow.counted ? dimension === undefined : dimension === { mass: 'mass', volume20: 'volume', alcohol: 'alcohol', land: 'area' }[flow.kind as 'mass']; // prettier-ignore
 
+/** The thing that an amount is wanted in: “what’s 3 tonnes of malt in bottles?” */
+function flowAfter(text: string, from: number): Flow | undefined {
+  const wanted = /\b(?:in|into|as|makes?|gives?|for)\s+(?=\w)/i.exec(text.slice(from));
+  return wanted ? flowAt(text, from + wanted.index + wanted[0].length, text.length) : undefined;
+}
+
 const ASKS = /\b(?:how (?:many|much|big|large)|what|number of)\b/i;
 
 /** So much of one thing in another. */
@@ -75,7 +81,7 @@ export const scaled: Reckoner = (asked): Reckoned | undefined => {
     ? flows.find(({ kind }) => kind === 'land')
     : (flowAt(text, given.end, before ? ask.index : text.length) ??
       (given.dimension === 'mass' ? flows.find(({ path }) => path === 'malt.mass') : undefined));
-  const target = flowAt(text.slice(0, before ? text.length : given.start), ask.index + ask[0].length, text.length);
+  const target = flowAt(text.slice(0, before ? text.length : given.start), ask.index + ask[0].length, text.length) ?? flowAfter(text, given.end);
   if (!source || !target || source === target || !(area || fits(source, given.dimension))) return undefined;
   const amount = area
     ? (inCore(given, 'area') ?? NaN) / 10_000
