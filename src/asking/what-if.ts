@@ -88,6 +88,13 @@ function gaveText(gave: readonly GaveWay[]): string {
   return told.length === 0 ? '' : `; with it ${told.join(', ')}`;
 }
 
+/** What to say before, where the spirit is weaker than the strength that is wanted. */
+function asItComes(name: NumberName, value: number, { heart, matured }: Line): string {
+  const most =
+    name === 'fillingStrength' ? heart.strength : name === 'bottlingStrength' ? matured.strength : value;
+  return value > most ? `Water cannot make it stronger, so it would go as it comes, at ${format(most, 'strength')}. ` : ''; // prettier-ignore
+}
+
 /** The house with one figure moved. */
 export const whatIf: Reckoner = ({ text, quantities, house, line }) => {
   if (quantities.every(({ unit }) => unit === 'years') && (!/cask|barrel|wood|store|\bage|matur|keep|kept|leave|left/i.test(text) || /\bbottle\b/i.test(text))) return undefined; // prettier-ignore
@@ -107,7 +114,11 @@ export const whatIf: Reckoner = ({ text, quantities, house, line }) => {
     const [was, now] = [textAt(line, path), textAt(proposal.line, path)];
     const gave = gaveText(proposal.gave); // prettier-ignore
     return {
-      says: was === now ? `Nothing would change in that: still ${now} ${called}.` : `Then about ${now} ${called}; now it is ${was}.`,
+      says:
+        asItComes(change.name, value, line) +
+        (was === now
+          ? `Nothing would change in that: still ${now} ${called}.`
+          : `Then about ${now} ${called}; now it is ${was}.`),
       sum: `${label}: ${textOfFigure(change.name, house[change.name])} → ${textOfFigure(change.name, value)}${gave}`,
       ...place,
       paths: kindOfFigure(path) ? [path] : [],

@@ -61,6 +61,7 @@ test('a question why is never taken for a sum', () => {
 
 test('a change that cannot be says why, and a house with another figure answers otherwise', () => {
   expect(told('what if you bottled at 120 %')).not.toMatch(/NaN/);
+  expect(told('what if I filled it at 80 %')).toMatch(/^Water cannot make it stronger/);
   const weaker = answer({ question: 'how strong is it in the bottle', house: { ...builtInHouse, bottlingStrength: 40 as never } }); // prettier-ignore
   expect(isAnswer(weaker) && weaker.says).toContain('40.0');
 });
