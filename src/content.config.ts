@@ -59,4 +59,25 @@ const searchWords = defineCollection({
   schema: z.object({ asked: z.array(z.string()).min(1) }),
 });
 
-export const collections = { chapters, cautions, glossary, searchWords };
+/** What visitors ask, a file a topic: each entry under its name. */
+const asked = defineCollection({
+  loader: glob({ pattern: '*.yaml', base: './content/asked' }),
+  schema: z.record(
+    z.string(),
+    z.object({
+      asked: z.array(z.string()).min(2),
+      says: z.string(),
+      sum: z.string().optional(),
+      rests: z.enum(['common practice', 'memory']).optional(),
+      unknown: z.boolean().optional(),
+      at: z.string(),
+    }),
+  ),
+});
+
+const askedWords = defineCollection({
+  loader: file('./content/asked-words.yaml'),
+  schema: z.object({ asked: z.array(z.string()).min(1) }),
+});
+
+export const collections = { chapters, cautions, glossary, searchWords, asked, askedWords };

@@ -14,7 +14,7 @@ interface Layer {
   readonly packages: RegExp;
 }
 const none = /^$/;
-const below = ['core', 'house', 'calculators', 'exercises', 'talk', 'handing'];
+const below = ['core', 'house', 'calculators', 'exercises', 'talk', 'asking', 'handing'];
 
 const layers: Readonly<Record<string, Layer>> = {
   core: { files: /^core\//, imports: ['core'], packages: /^psychrolib$/ },
@@ -24,6 +24,7 @@ const layers: Readonly<Record<string, Layer>> = {
   calculators: { files: /^calculators\//, imports: ['core', 'calculators'], types: ['house'], packages: none },
   exercises: { files: /^exercises\//, imports: ['core', 'house', 'calculators', 'exercises'], packages: none },
   talk: { files: /^talk\//, imports: ['core', 'calculators', 'talk'], types: ['house'], packages: none },
+  asking: { files: /^asking\//, imports: ['core', 'house', 'asking'], packages: none },
   islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^(solid-js|fflate|minisearch|uqr)/ },
   components: { files: /^components\//, imports: [...below, 'store', 'islands', 'components', 'content'], packages: /^astro/ },
   pages: { files: /^(pages|layouts)\/|^(content\.config|env\.d)\.ts$/, imports: [...below, 'store', 'islands', 'components', 'pages', 'build', 'styles', 'content', 'published'], packages: /./ },
@@ -93,7 +94,9 @@ test('imports point downwards only', () => {
 });
 
 test('imports of code that plain Node runs name their file with its ending', () => {
-  const plain = files.filter((file) => /^(core|house|calculators|exercises|talk|handing)\//.test(file));
+  const plain = files.filter((file) =>
+    /^(core|house|calculators|exercises|talk|asking|handing)\//.test(file),
+  );
   const vague = plain.flatMap((file) =>
     importsOf(code.get(file)!)
       .filter(({ from }) => from.startsWith('.') && !/\.(tsx?|json)$/.test(from))

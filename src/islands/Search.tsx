@@ -1,53 +1,115 @@
-// The search page: results as one types, all of them links that the Tab and arrow keys reach.
+// The search page: a question is answered from the house, and what the book has on it is listed as one types.
 import MiniSearch, { type SearchResult } from 'minisearch';
-import { createEffect, createSignal, For, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
+import type { Answer, Asking, NotKnown } from '../asking/answer.ts';
 import { shown } from '../core/shown.ts';
+import { useHouse } from '../house/store.ts';
+import { useUnits } from '../house/units-store.ts';
+import { unitsOf } from '../core/units.ts';
+import { factSays } from '../house/facts.ts';
+import { factsPart } from '../house/parts/facts.ts';
+import { usePart } from '../house/part-store.ts';
+import { useAnnouncement } from './announce.ts';
+import { asQuestion, SearchAnswer } from './SearchAnswer.tsx';
 import { searchOptions, type Shown } from './search-options.ts';
 
 const SHOWN = 30; // results listed at most
-const LONGEST = 100; // characters that are looked for
+const ALSO = 6; // listed below an answer, where nothing has all of its words
+const LONGEST = 300; // characters that are looked for
+const REST = 200; // ms without a key until a question is answered
 
-export default function Search(props: { readonly index: string }) {
+type Answerer = (asking: Asking) => Answer | NotKnown;
+
+export default function Search(props: { readonly index: string; readonly asked: string }) {
   const [words, setWords] = createSignal('');
+  const [question, setQuestion] = createSignal('');
   const [index, setIndex] = createSignal<MiniSearch>();
+  const [answerer, setAnswerer] = createSignal<Answerer>();
   const [problem, setProblem] = createSignal<string>();
+  const { house } = useHouse();
+  const unitLiked = useUnits();
+  const facts = usePart(factsPart);
   let field: HTMLInputElement | undefined;
+  let form: HTMLFormElement | undefined;
   let list: HTMLOListElement | undefined;
+  let before: string | undefined; // the question that was answered last
 
-  const results = () =>
-    (words().trim() === '' ? [] : (index()?.search(words()) ?? [])) as (SearchResult & Shown)[];
+  const found = createMemo((): Answer | NotKnown | undefined => {
+    if (question().trim() === '') return undefined;
+    const answer = answerer()?.({
+      question: question(),
+      house: house(),
+      before,
+      telling: {
+        likes: (kind) => (unitLiked(kind) === unitsOf(kind)[0] ? undefined : unitLiked(kind)),
+        says: (fact) => factSays(facts.value(), fact),
+      },
+    });
+    if (answer && 'nearest' in answer && !isAsked(question())) return undefined;
+    return answer;
+  });
+  const answer = () => {
+    const now = found();
+    return now && !('nearest' in now) ? now : undefined;
+  };
+  createEffect(() => (before = answer()?.question ?? before));
+
+  const results = createMemo(() => {
+    if (words().trim() === '') return [];
+    const all = index()?.search(words()) ?? [];
+    const some = all.length === 0 && answer() ? (index()?.search(words(), { combineWith: 'OR' }) ?? []).slice(0, ALSO) : all; // prettier-ignore
+    return some as (SearchResult & Shown)[];
+  });
   const say = () => {
-    if (problem()) return problem();
+    if (problem()) return problem()!;
     if (words().trim() === '') return '';
     if (!index()) return 'The index is loading.';
     const count = results().length;
-    if (count === 0) return `Nothing found for “${shown(words())}”. Try fewer or shorter words.`;
+    if (count === 0)
+      return found() ? '' : `Nothing found for “${shown(words())}”. Try fewer or shorter words.`;
     return `${count} ${count === 1 ? 'place' : 'places'} found${count > SHOWN ? `; the first ${SHOWN} are listed` : ''}.`;
   };
+  const aloud = () => {
+    const now = found();
+    const told = now && ('nearest' in now ? 'I do not know that.' : now.meant ? `If you mean “${asQuestion(now.meant.asked[0]!)}” ${now.says}` : now.says); // prettier-ignore
+    return [told, say()].filter(Boolean).join(' ');
+  };
+  useAnnouncement(
+    'search',
+    () => [aloud(), question()],
+    aloud,
+    () => form,
+  );
 
   onMount(() => {
     const asked = new URLSearchParams(location.hash.slice(1)).get('for')?.slice(0, LONGEST);
     // The field is not bound to the words: what was typed before the page was ready stays in it.
     if (asked && field!.value === '') field!.value = asked;
     setWords(field!.value);
+    setQuestion(field!.value);
     field!.focus();
   });
   let isFetched = false;
-  /** Fetches the index once there is a word to look for. */
-  function fetchIndex(): void {
+  /** Fetches the index and what answers once there is a word to look for. */
+  function fetchAll(): void {
     if (isFetched) return;
     isFetched = true;
-    fetch(props.index)
-      .then((answer) => (answer.ok ? answer.text() : Promise.reject(new Error(String(answer.status)))))
-      .then((text) => setIndex(MiniSearch.loadJSON(text, searchOptions)))
+    const text = (address: string) =>
+      fetch(address).then((answer) => (answer.ok ? answer.text() : Promise.reject(new Error(String(answer.status))))); // prettier-ignore
+    text(props.index)
+      .then((told) => setIndex(MiniSearch.loadJSON(told, searchOptions)))
       .catch(() =>
         setProblem(
           'The index could not be fetched. Load the page once with a network; the glossary and the chapters can be read all the same.',
         ),
       );
+    // Without what answers, the search goes on.
+    Promise.all([import('../asking/answer.ts'), text(props.asked)])
+      .then(([asking, told]) => setAnswerer(() => asking.answerer(JSON.parse(told))))
+      .catch(() => undefined);
   }
 
-  createEffect(() => words().trim() !== '' && fetchIndex());
+  createEffect(() => words().trim() !== '' && fetchAll());
 
   /** Up and down walk through field and results. */
   const walk = (event: KeyboardEvent) => {
@@ -59,13 +121,24 @@ export default function Search(props: { readonly index: string }) {
     event.preventDefault();
     next.focus();
   };
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  onCleanup(() => clearTimeout(timer));
   const take = (text: string) => {
     setWords(text);
+    clearTimeout(timer);
+    timer = setTimeout(() => setQuestion(text), REST);
     history.replaceState(
       null,
       '',
       text.trim() === '' ? location.pathname : `#for=${encodeURIComponent(text.toWellFormed())}`,
     );
+  };
+  const ask = (text: string) => {
+    field!.value = text;
+    take(text);
+    clearTimeout(timer);
+    setQuestion(text);
+    field!.focus();
   };
 
   return (
@@ -73,13 +146,16 @@ export default function Search(props: { readonly index: string }) {
       class="search"
       role="search"
       autocomplete="off"
+      ref={form}
       onKeyDown={walk}
       onSubmit={(event) => {
         event.preventDefault();
-        list?.querySelector('a')?.focus();
+        clearTimeout(timer);
+        setQuestion(words());
+        if (!found()) list?.querySelector('a')?.focus();
       }}
     >
-      <label for="search-words">Words to look for</label>
+      <label for="search-words">A question, or words to look for</label>
       <input
         id="search-words"
         class="words"
@@ -89,7 +165,8 @@ export default function Search(props: { readonly index: string }) {
         maxlength={LONGEST}
         onInput={(event) => take(event.currentTarget.value)}
       />
-      <p role="status">{say()}</p>
+      <Show when={found()}>{(now) => <SearchAnswer found={now()} ask={ask} />}</Show>
+      <p class="count">{say()}</p>
       <Show when={results().length > 0}>
         <ol ref={list} class="found">
           <For each={results().slice(0, SHOWN)}>
@@ -107,3 +184,6 @@ export default function Search(props: { readonly index: string }) {
     </form>
   );
 }
+
+/** True for what reads as a question: three words, or a question mark. */
+const isAsked = (text: string) => text.trim().split(/\s+/).length >= 3 || text.includes('?');

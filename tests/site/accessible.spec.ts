@@ -335,6 +335,13 @@ const uses: readonly {
     shows: '.found a',
   },
   {
+    what: 'search with an answer',
+    address: '/search/',
+    part: 'main',
+    use: (page) => page.locator('#search-words').fill('how many bottles from one field?'),
+    shows: '.answer .breath',
+  },
+  {
     what: 'practice, with an answer that cannot be read',
     address: '/practice/#topic=fermenting',
     part: 'main',

@@ -1,4 +1,4 @@
-// Search: chapters, terms, calculators and questions, by keyboard alone.
+// Search and answers: chapters, terms, calculators and questions, by keyboard alone.
 import { expect, test } from '@playwright/test';
 import { open, watch } from './pages.ts';
 
@@ -29,7 +29,7 @@ test('keyboard first: the field has the focus, the arrows walk, Enter opens', as
   await open(page, '/search/');
   await expect(page.locator(words)).toBeFocused();
   await page.keyboard.type('strength');
-  await expect(page.locator('.search [role=status]')).toContainText('places found');
+  await expect(page.locator('.search .count')).toContainText('places found');
   await page.keyboard.press('ArrowDown');
   await expect(page.locator('.found a').first()).toBeFocused();
   await page.keyboard.press('ArrowDown');
@@ -47,7 +47,7 @@ test('keyboard first: the field has the focus, the arrows walk, Enter opens', as
 test('what cannot be found is said, and nothing in the field is markup', async ({ page }) => {
   await open(page, '/search/');
   await page.locator(words).fill('<img src=x onerror=alert(1)>zzzz');
-  await expect(page.locator('.search [role=status]')).toContainText('Nothing found for “<img');
+  await expect(page.locator('.search .answer')).toContainText('I do not know that');
   await expect(page.locator('.search img')).toHaveCount(0);
 });
 
@@ -64,4 +64,50 @@ test('every place that the index knows is on its page', async ({ page, request }
     if (hash && !hash.includes('=')) expect(pages.get(path), at).toContain(`id="${hash}"`);
   }
   await page.close();
+});
+
+test('a question is answered at once, with its sum and its place, and said once', async ({ page }) => {
+  const wrong = watch(page);
+  await open(page, '/search/');
+  await page.locator(words).fill('how many bottles from one field?');
+  await expect(page.locator('.answer .breath')).toContainText(/A hectare gives about [\d,]+ of our bottles/);
+  await expect(page.locator('.answer .reckoned')).toContainText('÷');
+  await expect(page.locator('#announcer')).toContainText(/A hectare gives about [\d,]+ of our bottles/);
+  await expect(page.locator('main [role=status]')).toHaveCount(0);
+  await page.locator('.answer a').click();
+  await expect(page).toHaveURL(/ingredients\/check\/#how-big-a-field/);
+  expect(wrong).toEqual([]);
+});
+
+test('what was told is told in the unit asked for, and numbers of one’s own are reckoned with', async ({
+  page,
+}) => {
+  await open(page, '/search/');
+  await page.locator(words).fill('how much spirit from one run?');
+  await expect(page.locator('.answer .breath')).toContainText(/heart of one mash is \d+\sL/);
+  await page.locator(words).fill('what’s that in US gallons?');
+  await expect(page.locator('.answer .breath')).toContainText('US gal');
+  await page.locator(words).fill('how much alcohol is in 3 litres at 63 %?');
+  await expect(page.locator('.answer .breath')).toContainText(/1\.89\sL/);
+});
+
+test('what is not known is said, and the nearest can be asked', async ({ page }) => {
+  await open(page, '/search/');
+  await page.locator(words).fill('where do herons sleep beside the yeast?');
+  await expect(page.locator('.answer')).toContainText('I do not know that.');
+  const nearest = page.locator('.answer button').first();
+  const asked = (await nearest.textContent())!;
+  await nearest.click();
+  await expect(page.locator(words)).toHaveValue(asked);
+  await expect(page.locator('.answer .breath')).toBeVisible();
+});
+
+test('the answer follows the reader’s own house', async ({ page }) => {
+  await open(page, '/house/');
+  await page.locator('#house-bottlingStrength').fill('40');
+  await expect
+    .poll(() => page.evaluate(() => JSON.stringify({ ...localStorage })))
+    .toContain('bottlingStrength');
+  await open(page, '/search/#for=how%20strong%20is%20it%20in%20the%20bottle');
+  await expect(page.locator('.answer .breath')).toContainText(/40\.0/);
 });

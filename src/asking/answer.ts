@@ -1,0 +1,153 @@
+// Answers a question: reckons with its numbers, or finds the entry that it means, or says that it does not know.
+import { lineOf } from '../house/line-of.ts';
+import type { House } from '../core/line/house.ts';
+import type { Pace } from '../core/line/ledger.ts';
+import { convert } from './convert.ts';
+import type { AskedList, Entry } from './entry.ts';
+import { fill, type Telling } from './holes.ts';
+import { matcher } from './match.ts';
+import { countryIn, quantitiesIn, wantedUnit } from './quantities.ts';
+import type { Numbered, Reckoned, Reckoner } from './reckoned.ts';
+import { otherWash, moreWork } from './in-proportion.ts';
+import { kept, lossMoved } from './kept.ts';
+import { scaled } from './scale.ts';
+import { fromGravities, letDown, pureAlcohol, together } from './spirit-sums.ts';
+import { whatIf } from './what-if.ts';
+import { plain } from './words.ts';
+
+export interface Answer extends Reckoned {
+  /** The entry that was found; nothing where the answer was reckoned from the question’s own numbers. */
+  readonly id?: string;
+  /** The entry that may be meant, and others that may be, where that is not sure. */
+  readonly meant?: Entry;
+  readonly others?: readonly Entry[];
+  /** True when it is told in the unit that was asked for. */
+  readonly inUnit: boolean;
+  /** The question that was answered; one that only asks for another unit is the one before it. */
+  readonly question: string;
+}
+export interface NotKnown {
+  /** Entries that come nearest, the nearest first. */
+  readonly nearest: readonly Entry[];
+}
+
+/**
+ * When a match is told: as the answer, where it is near enough and so much nearer than the next; as what may be meant, from
+ * `LIKELY` on; and below that it is not known. Set by what strangers’ questions came to, see tests/asking/strangers.test.ts.
+ */
+const SURE = 0.6;
+const AHEAD = 0.05;
+const CERTAIN = 0.95; // here the next one does not matter: it is asked in these very words
+const LIKELY = 0.45;
+const NEAREST = 3;
+
+const reckoners: readonly Reckoner[] = [
+  letDown,
+  together,
+  fromGravities,
+  pureAlcohol,
+  kept,
+  lossMoved,
+  convert,
+  scaled,
+  otherWash,
+  moreWork,
+  whatIf,
+];
+
+const PACES: readonly (readonly [RegExp, Pace])[] = [
+  [/\b(?:a|per|each|every|one|in a|this|last) year\b|\byearly\b|\bannual(?:ly)?\b|\bper annum\b/i, 'year'],
+  [/\b(?:a|per|each|every|one|this) week\b|\bweekly\b/i, 'week'],
+  [/\b(?:a|per|each|every|one|from a) (?:mash|batch|brew)\b/i, 'mash'],
+  [/\b(?:a|per|each|every|one) tonn?e?\b/i, 'tonne'],
+];
+const paceIn = (text: string): Pace | undefined => PACES.find(([says]) => says.test(text))?.[1];
+
+type Wanted = ReturnType<typeof wantedUnit>;
+
+const FOLLOWS =
+  /^(?:and |so |but |ok |what(?: is| s)? |whats |how (?:much|many) (?:is|s) |can you (?:say|tell me|give me) |tell me )*(?:that|this|it|those|the same)?(?: again)?\s*(?:in|as|into|to)\s+/;
+
+/** What people hang on what they say: it asks nothing. */
+const TAIL =
+  /[,.;\s–-]*\b(?:is (?:that|this|it) (?:right|true|so|correct)|am i right|are you sure|or what|you know|or something|please|thanks?(?: you)?)\b[\s?!.]*$/i;
+const withoutTail = (question: string): string => {
+  const rest = question.replace(TAIL, '?');
+  return rest.split(/\s+/).length > 2 ? rest : question;
+};
+
+/** True for a question that only asks for what was told before in another unit. */
+export const followsOn = (question: string): boolean =>
+  FOLLOWS.test(plain(question)) && quantitiesIn(question).length === 0;
+
+/** An entry as an answer. */
+function tell(entry: Entry, telling: Telling): Omit<Answer, 'question'> {
+  const says = fill(entry.says, telling);
+  const sum = entry.sum === undefined ? undefined : fill(entry.sum, telling);
+  return {
+    id: entry.id,
+    says: says.text,
+    ...(sum && { sum: sum.text }),
+    at: entry.at,
+    place: entry.place,
+    rests: entry.rests,
+    paths: [...new Set([...says.paths, ...(sum?.paths ?? [])])],
+    inUnit: says.inUnit,
+  };
+}
+
+export interface Asking {
+  readonly question: string;
+  readonly house: House;
+  readonly telling?: Omit<Telling, 'line' | 'unit' | 'pace'>;
+  /** The question that was answered before, which “what’s that in gallons?” asks again. */
+  readonly before?: string | undefined;
+}
+
+/** Makes one who answers from a list. */
+export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown {
+  const match = matcher(list);
+
+  /** The answer to one question, in a unit if one is wanted. */
+  function found({ question, house, telling: wishes = {} }: Asking, wanted: Wanted): Answer | NotKnown {
+    const line = lineOf(house);
+    const country = countryIn(question);
+    const telling: Telling = { ...wishes, line, unit: wanted?.unit, pace: paceIn(question) };
+    if (!/\bwhy\b/i.test(question)) {
+      const quantities = quantitiesIn(question, country);
+      if (quantities.length > 0) {
+        const asked: Numbered = { text: question, quantities, wanted, country, house, line, telling };
+        for (const reckon of reckoners) {
+          const reckoned = reckon(asked);
+          if (reckoned) return { ...reckoned, inUnit: wanted !== undefined, question };
+        }
+      }
+    }
+    const matches = match(withoutTail(question));
+    const [best] = matches;
+    const others = matches.flatMap(({ entry }) => (entry.unknown || entry === best?.entry ? [] : [entry]));
+    if (best && best.score >= LIKELY) {
+      const isSure = best.score >= CERTAIN || (best.score >= SURE && best.score - matches[1]!.score >= AHEAD);
+      const told = tell(best.entry, telling);
+      return {
+        ...told,
+        question,
+        ...(!isSure && { meant: best.entry, others: others.slice(0, NEAREST - 1) }),
+      };
+    }
+    return { nearest: [...(best && !best.entry.unknown ? [best.entry] : []), ...others].slice(0, NEAREST) };
+  }
+
+  return (asking) => {
+    const { question, before } = asking;
+    const wanted = wantedUnit(question, countryIn(question) ?? 'UK');
+    if (wanted && before !== undefined && followsOn(question)) {
+      const again = found({ ...asking, question: before }, wanted);
+      if (isAnswer(again) && again.inUnit) return again;
+    }
+    return found(asking, wanted);
+  };
+}
+
+/** True for an answer, false where nothing was known. */
+export const isAnswer = (found: Answer | NotKnown): found is Answer => !('nearest' in found);

@@ -1,0 +1,93 @@
+// One quantity in another unit: gallons, pounds, proof, Plato, Fahrenheit.
+import { formatWorking } from '../core/format.ts';
+import { unitsRead } from '../core/units.ts';
+import { asGiven, inCore, kindOf, told, unitNamed, type Reckoned, type Reckoner } from './reckoned.ts';
+import type { Quantity } from './quantities.ts';
+
+const UNITS = { at: 'using/marks/#units', place: 'Using this book: units' };
+const PROOF = { at: 'strength-and-volume/proof/#two-kinds-of-proof', place: 'Two kinds of proof' };
+const PLATO = { at: 'mashing/#how-much-extract-the-wort-holds', place: 'How much extract the wort holds' };
+const GRAVITIES = [0.98, 1.15] as const; // that the sugar table can be followed between; NBS Circular C440
+
+/** A bare number, or one in thousandths, that can only be a gravity. */
+function asGravity({ number, unit }: Quantity): number | undefined {
+  if (unit !== undefined && unit !== '° gravity') return undefined;
+  const value =
+    unit === '° gravity' ? 1 + number / 1000 : number > 900 && number < 1200 ? number / 1000 : number;
+  return value >= GRAVITIES[0] && value <= GRAVITIES[1] && value !== 1 ? value : undefined;
+}
+
+const isBothProofs = (unit: string) => unit.includes('proof') && !unit.includes('gal');
+
+/** A strength in both kinds of proof, or a proof in % vol. */
+function proofs(strength: number, given: string): Reckoned {
+  const [us, uk] = ['° US proof', '° former UK proof'].map((name) => told(strength, 'strength', unitNamed('strength', name)));
+  return {
+    says: `${given} is ${us}, or ${uk}.`,
+    sum: 'US proof is twice the % vol at 60 °F; former British proof is about seven quarters of it.',
+    ...PROOF,
+    paths: [],
+  };
+} // prettier-ignore
+
+/** A quantity in the unit that is wanted. */
+export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
+  const [found] = quantities;
+  // Degrees that are not named are those of the other scale.
+  const given = found && found.unit === '°' && wanted?.dimension === 'temperature' ? { ...found, unit: wanted.unit === '°F' ? '°C' : '°F' } : found; // prettier-ignore
+  if (!given || quantities.length !== 1 || /\bmeans?\b|\bstands? for\b/i.test(text)) return undefined;
+  const gravity = asGravity(given);
+  if (
+    gravity !== undefined &&
+    (wanted?.unit === '°P' || wanted?.unit === '° Brix' || /plato|brix/i.test(text))
+  ) {
+    const unit = unitNamed('gravity', /brix/i.test(text) ? '° Brix' : '°P')!;
+    return { says: `A gravity of ${gravity.toFixed(3)} is ${told(gravity, 'gravity', unit)}.`, sum: 'From the sugar tables: grams of extract in 100 g of wort.', ...PLATO, paths: [] }; // prettier-ignore
+  }
+  if (given.dimension === 'percent' && (/\bproof\b/i.test(text) || wanted?.dimension === 'strength'))
+    return given.number >= 0 && given.number <= 100 ? proofs(given.number, `${told(given.number, 'strength')}`) : undefined; // prettier-ignore
+  const kind = given.dimension && kindOf[given.dimension];
+  if (!kind || !given.unit) return undefined;
+  const value = inCore(given, kind);
+  if (value === undefined || !Number.isFinite(value)) return undefined;
+  if (kind === 'strength' && wanted === undefined && !isBothProofs(given.unit) && !/\bproof\b/i.test(text))
+    return undefined;
+  if (kind === 'strength') {
+    if (value < 0 || value > 100) return undefined;
+    if (!isBothProofs(given.unit)) return proofs(value, asGiven(given));
+    return { says: `${asGiven(given)} is ${told(value, 'strength')}.${country ? '' : otherProof(given)}`, sum: 'US proof is twice the % vol at 60 °F; former British proof is about seven quarters of it.', ...PROOF, paths: [] }; // prettier-ignore
+  }
+  if (!wanted || wanted.dimension !== given.dimension || wanted.unit === given.unit) return undefined;
+  const unit = unitNamed(kind, wanted.unit);
+  if (!unit) return undefined;
+  const place = kind === 'gravity' ? PLATO : UNITS;
+  const other = given.or && unitNamed(kind, given.or);
+  if (other) {
+    const also = { ...given, unit: given.or! };
+    return { says: `${asGiven(given)} is ${told(value, kind, unit)}; ${asGiven(also)} is ${told(other.toCore(given.number), kind, unit)}.`, ...sumOf(given, kind, unit), ...place, paths: [] }; // prettier-ignore
+  }
+  const isBoth = wanted.unit.endsWith(' gal') && country === undefined && kind === 'volume20';
+  const result = isBoth
+    ? `${told(value, kind, unitNamed(kind, 'UK gal'))}, or ${told(value, kind, unitNamed(kind, 'US gal'))}`
+    : told(value, kind, unit);
+  return { says: `${asGiven(given)} is ${result}.`, ...sumOf(given, kind, unit), ...place, paths: [] };
+};
+
+/** What a proof would be on the other scale, where no country was named. */
+function otherProof({ number }: Quantity): string {
+  const other = unitNamed('strength', '° former UK proof')!.toCore(number);
+  return other >= 0 && other <= 100 && number <= 175 ? ` On the former British scale it would be ${told(other, 'strength')}.` : ''; // prettier-ignore
+}
+
+/** The factor between two units that are mere multiples. */
+function sumOf(
+  given: Quantity,
+  kind: Parameters<typeof unitsRead>[0],
+  to: NonNullable<ReturnType<typeof unitNamed>>,
+) {
+  const from = unitNamed(kind, given.unit!)!;
+  if (from.toCore(0) !== 0 || to.fromCore(0) !== 0 || kind === 'gravity') return {};
+  const factor = to.fromCore(from.toCore(1));
+  const one = factor >= 1 ? `1 ${given.unit} is ${formatWorking(Number(factor.toPrecision(6)))} ${to.unit}` : `1 ${to.unit} is ${formatWorking(Number((1 / factor).toPrecision(6)))} ${given.unit}`; // prettier-ignore
+  return { sum: `${one}.` };
+}

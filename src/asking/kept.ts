@@ -1,0 +1,69 @@
+// “If I leave a 200 litre cask for 12 years, how much is in it?”: a cask of the asker’s own, in the store of the house.
+import { format, formatNumber } from '../core/format.ts';
+import { CASK_SIZES } from '../core/maturing/filling.ts';
+import { throughWood } from '../core/maturing/to-bottle.ts';
+import { litres, litres20, years as yearsOf } from '../core/quantity.ts';
+import { inCore, told, unitNamed, type Reckoner } from './reckoned.ts';
+
+const MOST_YEARS = 80; // that a cask is followed
+const MOST_LITRES = 700; // the largest cask of the law; Regulation (EU) 2019/787
+const place = { at: 'sums/cask-through-years/', place: 'A cask through the years' };
+
+/** What a cask holds after so many years, or the bottles that it makes. */
+export const kept: Reckoner = ({ text, quantities, house, line, wanted }) => {
+  const span = quantities.find(({ unit }) => unit === 'years')?.number;
+  const given = quantities.find(({ dimension }) => dimension === 'volume');
+  const isBottles = /how many bottles/i.test(text);
+  if (span === undefined || span <= 0 || span > MOST_YEARS || !/\b(?:cask|barrel|hogshead|butt|in (?:the )?wood|keep|kept|leave|left|lit(?:re|er)s)/i.test(text)) return undefined; // prettier-ignore
+  if (!(isBottles || /how (?:much|full|many lit|strong)|what(?:'s|’s| is| would be| will be)? left|what (?:strength|would be|will be)|how many (?:are )?left/i.test(text))) return undefined; // prettier-ignore
+  if (/\bbottle\b/i.test(text) && !/\bcask|barrel|hogshead|butt\b/i.test(text)) return undefined;
+  if (
+    /\bwhy|worth|cost|value|price|tax/i.test(text) ||
+    quantities.some(({ dimension }) => dimension === 'mass')
+  )
+    return undefined;
+  const named = (['hogshead', 'butt', 'barrel'] as const).find((name) =>
+    new RegExp(`\\b${name}`, 'i').test(text),
+  );
+  const size = given ? inCore(given, 'volume20')! : named ? CASK_SIZES[named] : line.casks.meanSize;
+  if (!(size > 1) || size > MOST_LITRES) return undefined;
+  const { record, emptied } = throughWood({
+    volume: litres20(size),
+    strength: line.filling.strength,
+    cask: { size: litres(size) },
+    store: { ...house, humidity: house.storeHumidity },
+    years: yearsOf(span),
+    indrink: house.indrink,
+    caskResidue: house.caskResidue,
+  });
+  const held = record.at(-1)!;
+  const unit = wanted?.dimension === 'volume' ? unitNamed('volume20', wanted.unit) : undefined;
+  const cask = `A cask of ${told(size, 'volume20')} filled at ${told(line.filling.strength, 'strength')}`;
+  const after = `after ${formatNumber(span, span % 1 === 0 ? 0 : 1)} years in our store`;
+  const bottles = Math.floor((emptied.alcohol * (1 - house.filterLoss / 100)) / ((house.bottleSize / 100) * (Math.min(house.bottlingStrength, held.strength) / 100))); // prettier-ignore
+  const sum = `${told((size * line.filling.strength) / 100, 'alcohol')} filled, ${told(held.alcohol, 'alcohol')} left; the air takes ${formatNumber(house.alcoholLoss, 1)} % a year`; // prettier-ignore
+  const says = isBottles
+    ? `${cask} makes about ${formatNumber(bottles, 0)} bottles of ${formatNumber(house.bottleSize, 0)} cL ${after}.`
+    : `${cask} holds about ${told(held.volume, 'volume20', unit)} at ${format(held.strength, 'strength')} ${after}.`;
+  return { says, sum, ...place, paths: ['house.alcoholLoss', 'house.storeHumidity', 'filling.strength'] };
+};
+
+/** “What if the angels took 4 % in place of 2?”: what a yearly loss leaves. */
+export const lossMoved: Reckoner = ({ text, quantities, house }) => {
+  if (!/angels?|evaporat|\bloss\b|\bloses?\b|\blost\b/i.test(text) || /\bhow many bottles\b/i.test(text))
+    return undefined;
+  const named = quantities.filter(({ dimension, unit }) => dimension === 'percent' || unit === undefined);
+  const rates = named.map(({ number }) => number).filter((rate) => rate > 0 && rate <= 30);
+  const span = quantities.find(({ unit }) => unit === 'years')?.number ?? house.yearsInWood;
+  if (rates.length === 0 || !quantities.some(({ dimension }) => dimension === 'percent') || span <= 0 || span > MOST_YEARS) return undefined; // prettier-ignore
+  const [rate] = rates as [number];
+  const other = rates[1] ?? house.alcoholLoss;
+  const left = (each: number) => 100 * (1 - each / 100) ** span;
+  return {
+    says: `At ${formatNumber(rate, rate % 1 === 0 ? 0 : 1)} % a year ${formatNumber(left(rate), 0)} % of the alcohol would be left after ${formatNumber(span, 0)} years; at ${formatNumber(other, other % 1 === 0 ? 0 : 1)} % it is ${formatNumber(left(other), 0)} %.`,
+    sum: `(1 − ${rate / 100})^${span} = ${formatNumber(left(rate) / 100, 3)}; (1 − ${other / 100})^${span} = ${formatNumber(left(other) / 100, 3)}`,
+    at: 'maturing/#what-the-air-takes',
+    place: 'What the air takes',
+    paths: ['house.alcoholLoss'],
+  };
+};

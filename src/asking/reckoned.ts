@@ -1,0 +1,86 @@
+// An answer that is reckoned from the numbers in a question: what all of them share.
+import { formatWorking } from '../core/format.ts';
+import type { KindName } from '../core/kinds.ts';
+import type { Country } from '../core/reading/country.ts';
+import { unitsRead, type Unit } from '../core/units.ts';
+import type { House } from '../core/line/house.ts';
+import type { Line } from '../core/line/line.ts';
+import type { Dimension } from '../core/measures.ts';
+import { inUnit, unitFor, type Telling } from './holes.ts';
+import type { Quantity } from './quantities.ts';
+
+export interface Reckoned {
+  readonly says: string;
+  readonly sum?: string;
+  readonly at: string;
+  readonly place: string;
+  /** Figures of the house that it rests on, by their places in the line. */
+  readonly paths: readonly string[];
+  /** What a fact of the trade in it rests on, where no source does. */
+  readonly rests?: 'common practice' | 'memory' | undefined;
+}
+
+/** A question with numbers, read. */
+export interface Numbered {
+  readonly text: string;
+  readonly quantities: readonly Quantity[];
+  readonly wanted: { readonly unit: string; readonly dimension: Dimension } | undefined;
+  readonly country: Country | undefined;
+  readonly house: House;
+  readonly line: Line;
+  readonly telling: Telling;
+}
+
+/** What can be reckoned of a question; undefined where it is not such a question. */
+export type Reckoner = (asked: Numbered) => Reckoned | undefined;
+
+/** The kind in which each dimension is reckoned. */
+export const kindOf: Readonly<Partial<Record<Dimension, KindName>>> = {
+  mass: 'mass',
+  volume: 'volume20',
+  alcohol: 'alcohol',
+  strength: 'strength',
+  temperature: 'temperature',
+  temperatureDifference: 'temperatureDifference',
+  gravity: 'gravity',
+  time: 'hours',
+  length: 'length',
+  area: 'area',
+  pressure: 'pressure',
+  energy: 'energy',
+};
+
+export const unitNamed = (kind: KindName, name: string): Unit | undefined =>
+  unitFor(kind, name === 'gravity' ? '' : name);
+
+/** A quantity of a question in the unit of its kind. */
+export function inCore(quantity: Quantity, kind: KindName): number | undefined {
+  const unit = quantity.unit === undefined ? unitsRead(kind)[0] : unitNamed(kind, quantity.unit);
+  return unit?.toCore(quantity.number);
+}
+
+/** A number as it was asked, with its unit. */
+export function asGiven({ number, unit = '' }: Quantity): string {
+  const text = formatWorking(number, 9);
+  return unit === '' || unit === '°' ? text + unit : `${text}\u00a0${unit.replaceAll(' ', '\u00a0')}`;
+}
+
+const FIGURES = 5;
+/** A result, in the unit wanted or the book’s own. */
+export function told(value: number, kind: KindName, unit?: Unit): string {
+  const to = unit ?? unitsRead(kind)[0]!;
+  if (kind === 'gravity' && to.unit === '') return value.toFixed(3);
+  const shown = to.fromCore(value);
+  const number = formatWorking(Number(shown.toPrecision(FIGURES - 1)), FIGURES);
+  return to.unit === ''
+    ? number
+    : inUnit(value, { ...to, fromCore: () => Number(shown.toPrecision(FIGURES - 1)) });
+}
+
+/** The percentages of a question, as strengths. */
+export const strengthsIn = (quantities: readonly Quantity[]): readonly number[] =>
+  quantities.flatMap((each) => {
+    if (each.dimension !== 'strength' && each.dimension !== 'percent') return [];
+    const value = each.dimension === 'percent' ? each.number : inCore(each, 'strength');
+    return value !== undefined && value > 0 && value <= 100 ? [value] : [];
+  });

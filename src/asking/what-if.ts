@@ -1,0 +1,128 @@
+// “What if you bottled at 40 %?”: one figure of the house moved, as a reader would move it, and what became of what was asked.
+import { format } from '../core/format.ts';
+import type { GaveWay } from '../core/line/change.ts';
+import type { House } from '../core/line/house.ts';
+import type { Line } from '../core/line/line.ts';
+import { figureText, kindOfFigure, textOfFigure } from '../house/prose.ts';
+import { numberFigures, type NumberName } from '../house/figures.ts';
+import { propose } from '../house/propose.ts';
+import { isMade, madeFigure } from './made.ts';
+import type { Quantity } from './quantities.ts';
+import { inCore, type Reckoner } from './reckoned.ts';
+
+/** Words for a figure that may be moved, and what its number must look like. */
+const moved: readonly { readonly says: RegExp; readonly name: NumberName; readonly as: 'percent' | 'years' | 'count' | 'mass' | 'gravity' | 'volume' | 'hours' | 'bottle' | 'temperature' }[] = [
+  { says: /bottl(?:ed?|ing)\b.{0,20}\bat\b|bottling strength|cask strength/i, name: 'bottlingStrength', as: 'percent' },
+  { says: /\b(?:fill(?:ed|ing)?)\b.{0,24}\bat\b|filling strength|go(?:es|ing)? in(?:to)? (?:the )?casks?.{0,12}\bat\b/i, name: 'fillingStrength', as: 'percent' },
+  { says: /\bcut(?:ting|s)?\b|\bheart\b.{0,16}\b(?:ended|ends|stopped|stops|until|down to)|collect(?:ed|ing)? (?:down )?to/i, name: 'heartEnd', as: 'percent' },
+  { says: /angels?|evaporat|loss|lost|loses/i, name: 'alcoholLoss', as: 'percent' },
+  { says: /humid|damp/i, name: 'storeHumidity', as: 'percent' },
+  { says: /years?/i, name: 'yearsInWood', as: 'years' },
+  { says: /mash(?:es|ed|ing)?\b/i, name: 'mashesPerWeek', as: 'count' },
+  { says: /weeks?/i, name: 'weeksPerYear', as: 'count' },
+  { says: /\bmalt\b/i, name: 'maltPerMash', as: 'mass' },
+  { says: /gravity|\bog\b/i, name: 'originalGravity', as: 'gravity' },
+  { says: /bottles?/i, name: 'bottleSize', as: 'bottle' },
+]; // prettier-ignore
+
+/** What may be asked of the moved house, the first that is named. */
+const asked: readonly (readonly [RegExp, string, string])[] = [
+  [/how many (?:more |fewer |less )?bottles (?!.{0,24}\bcask)/i, 'bottling.bottlesPerYear', 'bottles in a year'],
+  [/bottles?\b.{0,24}\bcask|per cask|from a cask|each cask|one cask/i, 'bottling.bottlesPerCask', 'bottles from a cask'],
+  [/how (?:many|much).{0,12}casks?|casks? (?:a|per) year/i, 'casks.perYear', 'casks in a year'],
+  [/how strong|what strength|\babv\b|strength (?:would|be)|out of the cask/i, 'matured.strength', 'out of the cask'],
+  [/how much.{0,30}(?:left|remain)|what(?: i)?s left|how (?:full|many litres)/i, 'made.outOfCask', 'left in a cask'],
+  [/evaporat|angels?|lost|lose/i, 'made.lostInWood', 'of the alcohol gone from the cask'],
+  [/pure alcohol|\blpa\b|spirit|alcohol/i, 'heart.alcohol', 'in the heart of one mash'],
+  [/barley/i, 'barley.perBottle', 'of barley for a bottle'],
+]; // prettier-ignore
+const OTHERWISE: Readonly<Partial<Record<NumberName, readonly [string, string]>>> = {
+  heartEnd: ['heart.strength', 'for the heart'],
+  fillingStrength: ['casks.perYear', 'casks in a year'],
+  originalGravity: ['wash.strength', 'in the wash'],
+  storeHumidity: ['matured.strength', 'out of the cask'],
+};
+const BOTTLES = ['bottling.bottlesPerYear', 'bottles in a year'] as const;
+
+const IF = /\b(?:if|suppose|say you|instead of|what happens (?:if|when)|after|for|left)\b/i;
+
+function valueFor(quantity: Quantity, { as }: (typeof moved)[number]): number | undefined {
+  const { number, unit, dimension } = quantity;
+  switch (as) {
+    case 'percent':
+      if (dimension === 'percent') return number;
+      return dimension === 'strength'
+        ? inCore(quantity, 'strength')
+        : dimension === undefined
+          ? number
+          : undefined;
+    case 'years':
+      return unit === 'years' ? number : undefined;
+    case 'count':
+      return unit === undefined || unit === 'weeks' ? number : undefined;
+    case 'mass':
+      return dimension === 'mass' ? inCore(quantity, 'mass') : undefined;
+    case 'gravity':
+      return unit === undefined ? (number > 900 ? number / 1000 : number) : undefined;
+    case 'bottle':
+      return dimension === 'volume' ? inCore(quantity, 'volume20')! * 100 : undefined;
+    default:
+      return undefined;
+  }
+}
+
+const textAt = (line: Line, path: string): string => {
+  const name = path.replace('made.', '');
+  if (!path.startsWith('made.') || !isMade(name)) return figureText(line, path);
+  const { kind, of, digits } = madeFigure(name);
+  return format(of(line), kind, digits);
+};
+
+/** What moved with the figure, as the end of a sentence. */
+function gaveText(gave: readonly GaveWay[]): string {
+  const told = gave.flatMap(({ figure, from, to }) => {
+    const { kind, label } = numberFigures[figure];
+    const [was, now] = [format(from, kind), format(to, kind)];
+    return was === now ? [] : [`${label.toLowerCase()} goes from ${was} to ${now}`];
+  });
+  return told.length === 0 ? '' : `; with it ${told.join(', ')}`;
+}
+
+/** What to say before, where the spirit is weaker than the strength that is wanted. */
+function asItComes(name: NumberName, value: number, { heart, matured }: Line): string {
+  const most =
+    name === 'fillingStrength' ? heart.strength : name === 'bottlingStrength' ? matured.strength : value;
+  return value > most ? `Water cannot make it stronger, so it would go as it comes, at ${format(most, 'strength')}. ` : ''; // prettier-ignore
+}
+
+/** The house with one figure moved. */
+export const whatIf: Reckoner = ({ text, quantities, house, line }) => {
+  if (quantities.every(({ unit }) => unit === 'years') && (!/cask|barrel|wood|store|\bage|matur|keep|kept|leave|left/i.test(text) || /\bbottle\b/i.test(text))) return undefined; // prettier-ignore
+  const supposes = /\bif\b|suppose|instead of|\bwere\b|would/i.test(text);
+  if (quantities.length === 0 || quantities.length > 2 || !IF.test(text)) return undefined;
+  for (const quantity of quantities) {
+    const change = moved.find((each) => each.says.test(text) && valueFor(quantity, each) !== undefined);
+    if (!change || (!supposes && change.name !== 'yearsInWood')) continue;
+    const value = valueFor(quantity, change)!;
+    const found = asked.find(([says]) => says.test(text));
+    if (!supposes && (!found || !/\bhow\b|what(?: i)?s left|what would/i.test(text))) return undefined;
+    const [path, called] = found ? [found[1], found[2]] : (OTHERWISE[change.name] ?? BOTTLES);
+    const proposal = propose(house as House, change.name, value);
+    const label = numberFigures[change.name].label;
+    const place = { at: 'house/', place: 'The house’s figures' };
+    if ('problem' in proposal) return { says: proposal.problem, ...place, paths: [] };
+    const [was, now] = [textAt(line, path), textAt(proposal.line, path)];
+    const gave = gaveText(proposal.gave); // prettier-ignore
+    return {
+      says:
+        asItComes(change.name, value, line) +
+        (was === now
+          ? `Nothing would change in that: still ${now} ${called}.`
+          : `Then about ${now} ${called}; now it is ${was}.`),
+      sum: `${label}: ${textOfFigure(change.name, house[change.name])} → ${textOfFigure(change.name, value)}${gave}`,
+      ...place,
+      paths: kindOfFigure(path) ? [path] : [],
+    };
+  }
+  return undefined;
+}; // prettier-ignore

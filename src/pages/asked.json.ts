@@ -1,0 +1,48 @@
+// What visitors ask, with the name of each place in the book; a link that leads nowhere fails the build.
+import { getCollection, render } from 'astro:content';
+import type { AskedList, Entry } from '../asking/entry.ts';
+import { chaptersOfBook } from '../build/book.ts';
+import { calculators } from '../calculators/index.ts';
+
+/** Pages that are no chapter and no calculator. */
+const others: Readonly<Record<string, string>> = {
+  'house/': 'The figures of the house',
+  'accuracy/': 'How far the figures agree',
+};
+
+/** What each address of the book is called. */
+async function placesOfBook(): Promise<ReadonlyMap<string, string>> {
+  const chapters = await chaptersOfBook();
+  const pages = await Promise.all(
+    chapters.flatMap(({ title, pages }) =>
+      pages.map(async (page) => {
+        const { headings } = await render(page.entry);
+        return [
+          [page.at, page.title],
+          ...headings.map(({ slug, text }) => [`${page.at}#${slug}`, `${title}: ${text}`]),
+        ] as [string, string][];
+      }),
+    ),
+  );
+  return new Map([
+    ...Object.entries(others),
+    ...pages.flat(),
+    ...calculators.map(({ id, title }) => [`sums/${id}/`, title] as [string, string]),
+  ]);
+}
+
+export async function GET(): Promise<Response> {
+  const places = await placesOfBook();
+  const files = await getCollection('asked');
+  const entries = files.flatMap(({ data }) =>
+    Object.entries(data).map(([id, entry]): Entry => {
+      const place = places.get(entry.at);
+      if (place === undefined) throw new Error(`${id}: nothing in the book stands at ${entry.at}.`);
+      return { id, ...entry, place };
+    }),
+  );
+  const words = Object.fromEntries(
+    (await getCollection('askedWords')).map(({ id, data }) => [id, data.asked]),
+  );
+  return new Response(JSON.stringify({ entries, words } satisfies AskedList));
+}

@@ -1,0 +1,42 @@
+// What share of questions, by people who had not seen the list, is answered with the right entry first; and how many wrongly, as if sure.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
+import { answerer, isAnswer } from '../../src/asking/answer.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
+import { entries, list } from './list.ts';
+
+interface Asked {
+  readonly q: string;
+  readonly is: readonly string[];
+}
+const RIGHT = 0.8; // of the questions at least; the least that the search page is kept for
+const WRONG = 0.05; // of them at most, told as if sure
+const answer = answerer(list);
+const unknown = new Set(entries.filter((entry) => entry.unknown).map(({ id }) => id));
+
+/** What becomes of a question: right, wrong as if sure, or neither. */
+function fateOf({ q, is }: Asked): 'right' | 'wrong' | 'neither' {
+  const found = answer({ question: q, house: builtInHouse });
+  const id = isAnswer(found) ? (found.id ?? 'reckoned') : '?';
+  const isKnown = id !== '?' && !unknown.has(id);
+  if (is.includes(id) || (!isKnown && is.includes('?'))) return 'right';
+  return isAnswer(found) && isKnown && found.meant === undefined ? 'wrong' : 'neither';
+}
+
+describe.each(['strangers.yaml', 'others.yaml'])('%s', (file) => {
+  const asked = parse(readFileSync(join(import.meta.dirname, file), 'utf8')) as readonly Asked[];
+  test('every entry that a question is to find is in the list', () => {
+    const ids = new Set([...entries.map(({ id }) => id), '?', 'reckoned']);
+    expect(asked.flatMap(({ is }) => is.filter((id) => !ids.has(id)))).toEqual([]);
+  });
+  test('enough are answered rightly, and few wrongly as if sure', () => {
+    const fates = asked.map((each) => ({ ...each, fate: fateOf(each) }));
+    const share = (fate: string) => fates.filter((each) => each.fate === fate).length / fates.length;
+    const told = fates.filter(({ fate }) => fate !== 'right').map(({ q, fate }) => `${fate}: ${q}`);
+    console.log(`${file}: ${(100 * share('right')).toFixed(0)} % right, ${(100 * share('wrong')).toFixed(0)} % wrong as if sure\n${told.join('\n')}`); // prettier-ignore
+    expect(share('right'), told.join('\n')).toBeGreaterThanOrEqual(RIGHT);
+    expect(share('wrong'), told.join('\n')).toBeLessThanOrEqual(WRONG);
+  });
+});
