@@ -9,6 +9,8 @@ import { unitAt, type Dimension } from './units.ts';
 export interface Found {
   start: number;
   end: number;
+  /** Where the number ends, before its unit. */
+  numberEnd?: number;
   value: number;
   low?: number;
   said: Said;
@@ -16,8 +18,10 @@ export interface Found {
   dimension: Dimension;
   fall?: 'from' | 'to';
   year: boolean;
-  /** Said with a ± behind it. */
-  around?: boolean;
+  /** Said with so much less or more behind it. */
+  around?: number;
+  /** Said as degrees, and not of what. */
+  degrees?: boolean;
 }
 
 const money: Readonly<Record<string, string>> = { '£': '£', $: '$', '€': '€' };
@@ -37,6 +41,12 @@ const stamped = (tokens: readonly Token[], i: number) =>
     tokens[i - 1]!.joined &&
     tokens[i - 2]?.kind === 'figure');
 
+/** What makes a number at the head of a line the number of a heading. */
+const heading = /^[.)]\s+\S/;
+
+/** One that is counted: “only one”, “down to one.”, “one a day”. */
+const onlyOne = /\b(?:only|just|to|have)\s+one\b(?!\s+[a-z])|\bone\s+(?:a|in\s+the)\s+day/i;
+
 /** Numbers that count nothing: "one of the best", "the 1st", "CO2", "that one". */
 function idle(
   text: string,
@@ -45,13 +55,15 @@ function idle(
   dimension: Dimension,
 ): boolean {
   const [before, token, after] = [tokens[first - 1], tokens[first]!, tokens[next]];
-  if (token.kind === 'figure' && token.joined && before?.kind === 'word') return true;
+  if (token.kind === 'figure' && token.joined && before?.kind === 'word') return before.text !== 'x';
+  if (dimension === 'bare' && heading.test(text.slice(token.end, token.end + 4)) && /(?:^|\n)\s*$/.test(text.slice(Math.max(0, token.start - 9), token.start))) return true;
   if (token.kind === 'figure' && after?.joined && /^(?:st|nd|rd|th)$/.test(after.text)) return true;
   if (token.kind === 'figure' && stamped(tokens, first)) return true;
   if (tokens[first + 1]?.text === 'couple' && dimension === 'bare') return true;
   if (token.text !== 'one' || next !== first + 1 || value !== 1) return false;
   if (oneIn.test(text.slice(token.end, token.end + 24))) return false;
   if (dimension === 'casks' || dimension === 'bottles' || dimension === 'mashes') return true;
+  if (dimension === 'bare' && onlyOne.test(text.slice(Math.max(0, token.start - 14), token.end + 9))) return false;
   return dimension === 'bare'
     ? !(
         /^(?:number|#)$/.test(before?.text ?? '') ||
@@ -70,14 +82,19 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
   const found: Found = {
     start: first.start,
     end: unit?.end ?? numberEnd,
+    numberEnd,
     value: said.value,
     said,
     unit: unit?.unit ?? '',
     dimension: unit?.dimension ?? (said.fraction ? 'share' : 'bare'),
     year: false,
   };
+  if (found.unit === 'years' && found.value > 200)
+    Object.assign(found, { unit: '', dimension: 'bare', end: numberEnd }); // “8,940 yr” of a crib is so many a year
   if (idle(text, tokens, said, found.dimension)) return undefined;
   const before = tokens[said.first - 1];
+  if (before?.text === 'minus' && (found.dimension === 'bare' || found.dimension === 'temperature'))
+    Object.assign(found, { start: before.start, value: -found.value });
   if (found.unit === '° over proof') Object.assign(found, { unit: '° proof', value: 100 + found.value });
   if (found.unit === '° under proof') Object.assign(found, { unit: '° proof', value: 100 - found.value });
   const sign = before && money[before.text];
@@ -117,7 +134,7 @@ function clock(figure: Token, value: number, after: string): number {
   return tidy(/p/i.test(after) && hour < 12 ? hour + 12 : hour);
 }
 
-const halfSoon = /\sand\s+an?\s+(?:half|quarter)\b/i;
+const halfSoon = /\sand\s+(?:an?\s+)?(?:half|quarter|three[\s-]quarters?)\b/i;
 const measured = new Set<Dimension>(['mass', 'volume', 'time', 'length']);
 
 const inHundred = /\s+(?:in|out\s+of)\s+(?:the|a|every|each|one)\s+hundred\b/iy;
@@ -152,11 +169,22 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
       if (share) Object.assign(one, { end: one.end + share[0].length, unit: '%', dimension: 'percent' });
       taken = one.end;
       found.push(one);
-    } else if (token.text === 'a' || token.text === 'an') {
-      if (!halfSoon.test(text.slice(token.end, token.end + 40))) continue;
+    } else if (token.text === 'twice' || token.text === 'thrice') {
+      const value = token.text === 'twice' ? 2 : 3;
+      const said = { value, first: i, next: i + 1, scale: 1, fraction: false };
+      found.push({ start: token.start, end: token.end, value, said, unit: '', dimension: 'times', year: false });
+      taken = token.end;
+    } else if (token.text === 'half') {
       const unit = unitAt(text, token.end);
-      const half = unit && measured.has(unit.dimension) ? andAHalf(text, unit.end) : undefined;
-      if (!unit || !half) continue;
+      if (!unit || !measured.has(unit.dimension) || !/^\W?(?:lit|gal|hour|year|ton|kil)/i.test(text.slice(token.end))) continue;
+      const said = { value: 0.5, first: i, next: i + 1, scale: 1, fraction: false };
+      found.push({ ...unit, start: token.start, value: 0.5, said, year: false });
+      taken = unit.end;
+    } else if (token.text === 'a' || token.text === 'an') {
+      if (!halfSoon.test(text.slice(token.end, token.end + 40)) && !/^\s+hour\s+and\s+(?!all\b)\w+(?:[\s-]\w+)?\s+min/i.test(text.slice(token.end, token.end + 40))) continue;
+      const unit = unitAt(text, token.end);
+      if (!unit || !measured.has(unit.dimension)) continue;
+      const half = andAHalf(text, unit.end) ?? { adds: 0, end: unit.end };
       const said = { value: 1 + half.adds, first: i, next: i + 1, scale: 1, fraction: false };
       found.push({ ...unit, start: token.start, end: half.end, value: said.value, said, year: false }); // prettier-ignore
       taken = half.end;
