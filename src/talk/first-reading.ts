@@ -29,12 +29,20 @@ export function chancesOf(scores: readonly number[]): number[] {
   return parts.map((part) => part / whole);
 }
 
+const HARDLY = 5e-4; // a chance that is not read further
+
+/** The candidates that are read further, by their places. */
+export const shortlist = (chances: readonly number[]): number[] =>
+  chances.flatMap((chance, i) => (chance >= HARDLY ? [i] : []));
+
 /** The chances of one quantity's candidates, in their order. */
 export function firstChances({ signs, size }: FirstModel, evidence: Evidence, candidates: readonly Candidate[]): number[] {
   const votes = new Float64Array(partNames.length);
   for (const [name, strength] of evidence) {
     const learnt = signs.get(name);
-    if (learnt) learnt.parts.forEach((part, i) => (votes[part]! += strength * learnt.weights[i]!));
+    if (!learnt) continue;
+    const { parts, weights } = learnt;
+    for (let i = 0; i < parts.length; i++) votes[parts[i]!]! += strength * weights[i]!;
   }
   return chancesOf(
     candidates.map((each) => placesOf.get(each.label)!.reduce((sum, part) => sum + votes[part]!, size * each.size)),

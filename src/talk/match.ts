@@ -2,7 +2,7 @@
 import { candidatesOf, isFigure, type Candidate, type Label, type Reason } from './candidates.ts';
 import { evidenceIn } from './evidence.ts';
 import { talkFigures, type FigureId, type TalkKind } from './figures.ts';
-import { firstChances, type FirstModel } from './first-reading.ts';
+import { firstChances, shortlist, type FirstModel } from './first-reading.ts';
 import type { Quantity } from './quantities.ts';
 import { weighedChances, weighedOf, type Chances } from './second-reading.ts';
 import { unitsBefore } from './units-before.ts';
@@ -36,11 +36,14 @@ export interface Matched {
 export const CERTAIN = 0.8;
 const HARDLY = 0.005; // a chance that is not told
 
-/** The chances of every candidate of every quantity of a talk. */
+/** What every quantity of a talk may be, and the chances of each. */
 export function chancesIn(text: string, quantities: readonly Quantity[], { first, further }: Model): { candidates: readonly (readonly Candidate[])[]; chances: Chances } {
   const before = unitsBefore(quantities);
-  const candidates = quantities.map((quantity, i) => candidatesOf(quantity, before[i]!));
-  const alone = evidenceIn(text, quantities).map((evidence, i) => firstChances(first, evidence, candidates[i]!));
+  const all = quantities.map((quantity, i) => candidatesOf(quantity, before[i]!));
+  const each = evidenceIn(text, quantities).map((evidence, i) => firstChances(first, evidence, all[i]!));
+  const short = each.map(shortlist);
+  const candidates = short.map((places, i) => places.map((place) => all[i]![place]!));
+  const alone = short.map((places, i) => places.map((place) => each[i]![place]!));
   const reading = { text, quantities, candidates };
   const chances = further.reduce<Chances>(
     (now, weights) => weighedOf(reading, alone, now).map((rows) => weighedChances(rows, weights)),

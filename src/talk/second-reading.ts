@@ -21,21 +21,23 @@ const SAME = 0.004; // part of a value within which two tellings are the same
 const DIFFERS = 0.03;
 
 /** How far apart two figures stand in the order of telling, in steps that are learnt apart. */
-const steps = [-10, -5, -3, -2, -1, 0, 1, 2, 3, 5, 10];
+const steps = [-10, -5, -3, -2, -1, 0, 1, 2, 3, 5, 10] as const;
 const stepOf = (apart: number): number => {
   if (apart <= -10) return 0;
   if (apart >= 10) return 10;
   const size = Math.abs(apart) >= 5 ? 5 : Math.abs(apart) >= 3 ? 3 : Math.abs(apart);
-  return steps.indexOf(Math.sign(apart) * size);
+  return steps.indexOf((Math.sign(apart) * size) as (typeof steps)[number]);
 };
 
 /** What is weighed of each candidate, by name. */
 export const weighed = [
   'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk',
-  ...steps.map((step) => `before ${step}`),
-  ...steps.map((step) => `behind ${step}`),
+  ...steps.map((step) => `before ${step}` as const),
+  ...steps.map((step) => `behind ${step}` as const),
 ] as const; // prettier-ignore
-const at = new Map<string, number>(weighed.map((name, i) => [name, i]));
+const at = Object.fromEntries(weighed.map((name, i) => [name, i])) as Readonly<Record<(typeof weighed)[number], number>>;
+const beforeAt = at['before -10'];
+const behindAt = at['behind -10'];
 
 const order = new Map(figureIds.map((id, i) => [id, i]));
 
@@ -119,7 +121,7 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
       i > 0 && quantities[i]!.start - quantities[i - 1]!.end < 45 && again.test(text.slice(quantities[i - 1]!.end, quantities[i]!.start)); // prettier-ignore
     return all.map((candidate, k) => {
       const row = new Float64Array(weighed.length);
-      const put = (name: string, value: number) => (row[at.get(name)!]! += value);
+      const put = (name: keyof typeof at, value: number) => (row[at[name]]! += value);
       put('first', Math.log(Math.max(LEAST, first[i]![k]!)));
       const { label, values } = candidate;
       if (!isFigure(label)) {
@@ -155,13 +157,13 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
       for (const { label: other, chance } of spoken[i - 1] ?? []) {
         if (!isFigure(other)) put('none before', chance);
         else {
-          put(`before ${steps[stepOf(place - order.get(other)!)]}`, chance);
+          row[beforeAt + stepOf(place - order.get(other)!)]! += chance;
           if (other === label && resaid) put('said again', chance * (most.same[0]! > 0 ? 1 : 0));
         }
       }
       for (const { label: other, chance } of spoken[i + 1] ?? []) {
         if (!isFigure(other)) put('none behind', chance);
-        else put(`behind ${steps[stepOf(order.get(other)! - place)]}`, chance);
+        else row[behindAt + stepOf(order.get(other)! - place)]! += chance;
       }
       return row;
     });
@@ -170,4 +172,10 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
 
 /** The chances of every candidate, weighed. */
 export const weighedChances = (rows: readonly Float64Array[], weights: readonly number[]): number[] =>
-  chancesOf(rows.map((row) => row.reduce((sum, value, i) => sum + value * weights[i]!, 0)));
+  chancesOf(
+    rows.map((row) => {
+      let sum = 0;
+      for (let i = 0; i < row.length; i++) sum += row[i]! * weights[i]!;
+      return sum;
+    }),
+  );

@@ -1,7 +1,7 @@
 // Learns a whole reader: the first reading, then each further one from first readings of talks by authors that it had not seen.
 import { weighedChances, weighedOf, type Chances } from '../../../src/talk/second-reading.ts';
 import type { Model } from '../../../src/talk/match.ts';
-import type { FirstModel } from '../../../src/talk/first-reading.ts';
+import { shortlist, type FirstModel } from '../../../src/talk/first-reading.ts';
 import { firstOf, learnFirst } from './first.ts';
 import { learnSecond } from './second.ts';
 import type { LearntTalk } from './talks.ts';
@@ -23,12 +23,15 @@ export function firstWithout(talks: readonly LearntTalk[]): (...authors: readonl
 export function learnReader(talks: readonly LearntTalk[], without = '', first = firstWithout(talks)): Model {
   const out = without === '' ? [] : [without];
   const seen = talks.filter(({ author }) => author !== without);
-  const readings = seen.map(({ text, quantities, examples }) => ({ text, quantities, candidates: examples.map(({ candidates }) => candidates) }));
-  const alone: Chances[] = seen.map((talk) => firstOf(first(...out, talk.author), talk));
+  const every = seen.map((talk) => firstOf(first(...out, talk.author), talk));
+  const short = every.map((all) => all.map(shortlist));
+  const readings = seen.map(({ text, quantities, examples }, i) => ({ text, quantities, candidates: examples.map(({ candidates }, k) => short[i]![k]!.map((place) => candidates[place]!)) }));
+  const alone: Chances[] = every.map((all, i) => all.map((each, k) => short[i]![k]!.map((place) => each[place]!)));
+  const rights = seen.map(({ examples }, i) => examples.map(({ right }, k) => short[i]![k]!.flatMap((place, at) => (right.includes(place) ? [at] : []))));
   let now = alone;
   const further = Array.from({ length: FURTHER }, () => {
     const rows = readings.map((reading, i) => weighedOf(reading, alone[i]!, now[i]!));
-    const weights = learnSecond(seen.flatMap(({ examples }, i) => examples.map(({ right }, k) => ({ rows: rows[i]![k]!, right }))));
+    const weights = learnSecond(seen.flatMap(({ examples }, i) => examples.map((_, k) => ({ rows: rows[i]![k]!, right: rights[i]![k]! }))));
     now = rows.map((all) => all.map((each) => weighedChances(each, weights)));
     return weights;
   });
