@@ -8,7 +8,7 @@ export interface Learnt {
   readonly weights: readonly number[];
 }
 export interface FirstModel {
-  readonly signs: ReadonlyMap<string, Learnt>;
+  readonly signs: { readonly get: (name: string) => Learnt | undefined };
   /** What the size of a quantity counts for. */
   readonly size: number;
 }

@@ -34,6 +34,7 @@ const oneIn =
 const stamped = (tokens: readonly Token[], i: number) =>
   (tokens[i + 1]?.text === ':' &&
     tokens[i + 1]!.joined &&
+    tokens[i + 2]?.text !== '1' && // 3.5:1 is a ratio
     tokens[i + 2]?.joined &&
     tokens[i + 2]!.kind === 'figure') ||
   (tokens[i]!.joined &&
@@ -45,7 +46,7 @@ const stamped = (tokens: readonly Token[], i: number) =>
 const heading = /^[.)]\s+\S/;
 
 /** One that is counted: “only one”, “down to one.”, “one a day”. */
-const onlyOne = /\b(?:only|just|to|have)\s+one\b(?!\s+[a-z])|\bone\s+(?:a|in\s+the)\s+day/i;
+const onlyOne = /\b(?:only|just)\s+one\b|\b(?:to|have|at|of|flour|husk)\s+one\b(?!\s+[a-z])|\bone\s+(?:a|in\s+the)\s+day/i;
 
 /** Numbers that count nothing: "one of the best", "the 1st", "CO2", "that one". */
 function idle(
@@ -93,7 +94,7 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
     Object.assign(found, { unit: '', dimension: 'bare', end: numberEnd }); // “8,940 yr” of a crib is so many a year
   if (idle(text, tokens, said, found.dimension)) return undefined;
   const before = tokens[said.first - 1];
-  if (before?.text === 'minus' && (found.dimension === 'bare' || found.dimension === 'temperature'))
+  if (before?.text === 'minus' && tokens[said.first - 2]?.text !== 'or' && (found.dimension === 'bare' || found.dimension === 'temperature'))
     Object.assign(found, { start: before.start, value: -found.value });
   if (found.unit === '° over proof') Object.assign(found, { unit: '° proof', value: 100 + found.value });
   if (found.unit === '° under proof') Object.assign(found, { unit: '° proof', value: 100 - found.value });
@@ -109,9 +110,11 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
   if (found.dimension === 'clock')
     return { ...found, value: clock(first, found.value, text.slice(numberEnd, found.end)) };
   if (before?.text === 'past' && found.dimension === 'bare')
-    return tokens[said.first - 2]?.text === 'half'
-      ? { ...found, start: tokens[said.first - 2]!.start, value: found.value + 0.5, dimension: 'clock' }
+    return ['half', 'quarter'].includes(tokens[said.first - 2]?.text ?? '')
+      ? { ...found, start: tokens[said.first - 2]!.start, value: found.value + (tokens[said.first - 2]!.text === 'half' ? 0.5 : 0.25), dimension: 'clock' }
       : { ...found, dimension: 'clock' };
+  const apostrophe = /['’]$/.test(text.slice(0, first.start)) && /^\d\d$/.test(first.text) && found.dimension === 'bare';
+  if (apostrophe) return { ...found, start: first.start - 1, value: 1900 + found.value, year: true };
   found.year =
     found.dimension === 'bare' && Number.isInteger(found.value) && found.value >= 1500 && found.value <= 2100 &&
     (first.kind === 'word' ? tokens[said.first]!.text !== 'a' && said.scale === 1 : /^\d{4}$/.test(first.text)) &&
@@ -164,6 +167,8 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
       if (!one) continue;
       const half = measured.has(one.dimension) ? andAHalf(text, one.end) : undefined;
       if (half) Object.assign(one, { value: one.value + half.adds, end: half.end });
+      const hourly = half && one.unit === 't' ? /^\s+(?:per|an)\s+hour\b/i.exec(text.slice(half.end)) : null;
+      if (hourly) Object.assign(one, { end: one.end + hourly[0].length, unit: 't/h', dimension: 'milling' });
       inHundred.lastIndex = one.end;
       const share = inHundred.exec(text);
       if (share) Object.assign(one, { end: one.end + share[0].length, unit: '%', dimension: 'percent' });
@@ -186,8 +191,10 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
       if (!unit || !measured.has(unit.dimension)) continue;
       const half = andAHalf(text, unit.end) ?? { adds: 0, end: unit.end };
       const said = { value: 1 + half.adds, first: i, next: i + 1, scale: 1, fraction: false };
-      found.push({ ...unit, start: token.start, end: half.end, value: said.value, said, year: false }); // prettier-ignore
-      taken = half.end;
+      const hourly = unit.unit === 't' ? /^\s+(?:per|an)\s+hour\b/i.exec(text.slice(half.end)) : null;
+      const end = half.end + (hourly?.[0].length ?? 0);
+      found.push({ ...unit, ...(hourly ? { unit: 't/h', dimension: 'milling' as const } : {}), start: token.start, end, value: said.value, said, year: false }); // prettier-ignore
+      taken = end;
     }
   }
   return found;

@@ -31,6 +31,23 @@ function add(matrix: Float64Array, vector: Float64Array, { powers, factor, sprea
   }
 } // prettier-ignore
 
+/** Takes a row out of an inverse and a vector, so many times: Sherman and Morrison’s formula. */
+function without(inverse: Float64Array, vector: Float64Array, { powers, factor, spread }: Tie, log: number, times: number): void {
+  const weight = times / (spread * spread);
+  const along = new Float64Array(size);
+  let whole = 0;
+  for (const [i, a] of powers) for (let k = 0; k < size; k++) along[k]! += a * inverse[i * size + k]!;
+  for (const [i, a] of powers) {
+    whole += a * along[i]!;
+    vector[i]! -= weight * a * (log - factor);
+  }
+  const share = weight / Math.max(1e-9, 1 - weight * whole);
+  for (let i = 0; i < size; i++) {
+    if (along[i] === 0) continue;
+    for (let k = 0; k < size; k++) inverse[i * size + k]! += share * along[i]! * along[k]!;
+  }
+} // prettier-ignore
+
 /** The inverse of a symmetric positive matrix, by elimination; what it holds is used up. */
 function inverse(matrix: Float64Array): Float64Array {
   const out = new Float64Array(size * size);
@@ -86,9 +103,8 @@ export function inOneHouse(taken: readonly Taken[]): number[] {
     const own = taken.slice(from, to);
     let [spreads, sums] = [common, vector];
     if (own.some(({ chance }) => chance > LITTLE)) {
-      const [rest, others] = [whole.slice(), vector.slice()];
-      for (const { figure, log, chance } of own) add(rest, others, ties[figure]!, log, -chance * chance);
-      [spreads, sums] = [inverse(rest), others];
+      [spreads, sums] = [common.slice(), vector.slice()];
+      for (const { figure, log, chance } of own) without(spreads, sums, ties[figure]!, log, chance * chance);
     }
     const means = Float64Array.from({ length: size }, (_, i) => {
       let mean = 0;

@@ -20,6 +20,7 @@ function relation(text: string, tokens: readonly Token[], a: Found, b: Found): '
   }
   const ascending = liftedEnd(a, b) < b.value;
   if (/^(?:to|up to|till|until|-|–|—)$/.test(word)) return ascending ? 'range' : undefined;
+  if (word === 'or' && between.includes(',')) return undefined;
   if (word === 'or') return ascending && b.value <= 2.5 * liftedEnd(a, b) ? 'range' : undefined;
   if (word === 'and' && before === 'between') return ascending ? 'range' : undefined;
   return undefined;
@@ -72,7 +73,7 @@ export function joinShares(text: string, found: readonly Found[]): Found[] {
       const hundred = next.value === 100;
       joined[joined.length - 1] = {
         ...last,
-        end: next.dimension === 'bare' ? next.end : next.numberEnd,
+        end: next.dimension === 'bare' ? next.end : (next.numberEnd ?? next.end),
         value: hundred ? last.value : last.value / next.value,
         unit: hundred ? '%' : '',
         dimension: hundred ? 'percent' : 'share',
@@ -92,7 +93,10 @@ export function joinParts(text: string, found: readonly Found[]): Found[] {
   for (const next of found) {
     const last = joined.at(-1);
     const between = last && text.slice(last.end, next.start);
-    if (last && plusMinus.test(between!)) {
+    const clock = last && clockOf(last, next, between!);
+    if (last && clock !== undefined)
+      Object.assign(last, { end: next.end, value: clock, unit: '', dimension: 'clock' });
+    else if (last && plusMinus.test(between!)) {
       const unit = last.dimension === 'bare' ? { unit: next.unit, dimension: next.dimension } : {};
       Object.assign(last, unit, { end: next.end, around: next.value });
     } else if (last && andMore.test(between!) && isSmaller(next, last))
@@ -103,6 +107,17 @@ export function joinParts(text: string, found: readonly Found[]): Found[] {
   }
   return joined;
 }
+
+/** “Seven minutes past eight”, “ten to six”, in hours. */
+function clockOf(minutes: Found, hour: Found, between: string): number | undefined {
+  const [, side] = /^\s*(past|to)\s+$/i.exec(between) ?? [];
+  const isTime = (minutes.dimension === 'bare' || minutes.unit === 'min') && (hour.dimension === 'clock' || hour.dimension === 'bare'); // prettier-ignore
+  if (!side || !isTime || hour.value > 12 || minutes.value >= 60 || !Number.isInteger(minutes.value)) return undefined;
+  if (/past/i.test(side)) return hour.value + minutes.value / 60;
+  return minutes.dimension === 'bare' && minutes.value > hour.value && minutes.value % 5 === 0
+    ? hour.value - minutes.value / 60
+    : undefined;
+} // prettier-ignore
 
 /** How many of the next smaller unit are in one: “five hours forty”, “six foot four”, “two ton six hundred”. */
 const inOne: Readonly<Record<string, number>> = { h: 60, feet: 12, t: 1000 };

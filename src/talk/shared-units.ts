@@ -39,6 +39,9 @@ export function shareUnits(text: string, found: readonly Found[]): void {
   }
 }
 
+/** Words about pounds that are paid. */
+const priced = /\b(?:cost|paid|pay|price|sell|sold|shop|penalty|worth|charged?|duty|fine|pair|retired|legion|bottle)\b/i;
+
 /** Proof beyond what the former British scale is spoken of for new spirit, or twice a strength told beside it; a cask of 53 gallons; American spelling. */
 function isAmerican(text: string, found: readonly Found[]): boolean {
   const signs = found.filter(({ unit, value }, i) =>
@@ -46,6 +49,7 @@ function isAmerican(text: string, found: readonly Found[]): boolean {
       ? value > 128 || found.slice(Math.max(0, i - 2), i + 3).some((other) => other.value * 2 === value)
       : unit === 'gal' && value === 53,
   ).length;
+  if (/\bpercent\b/i.test(text) && found.some(({ unit }) => unit === '° proof' || unit === 'proof gal') && found.some(({ unit }) => unit === 'gal') && !/\b(?:over|under) proof\b/i.test(text)) return true; // prettier-ignore
   return signs + (/\b(?:liters?|gray|color|gallon jug)\b/i.test(text) ? 1 : 0) > 0;
 }
 
@@ -66,7 +70,7 @@ export function settleUnits(text: string, found: readonly Found[]): void {
   const imperial = american || fahrenheit || says('gal', 'UK gal', 'cwt', '°F');
   for (const each of found) {
     each.degrees = each.unit === '°';
-    if (each.unit === 'lb' && !imperial) Object.assign(each, { unit: '£', dimension: 'money' });
+    if (each.unit === 'lb' && (!imperial || priced.test(text.slice(Math.max(0, each.start - 50), each.end + 25)))) Object.assign(each, { unit: '£', dimension: 'money' });
     if (each.unit === '£' && american && /^\s+of\s+malt/.test(text.slice(each.end))) Object.assign(each, { unit: 'lb', dimension: 'mass' });
     if (each.unit === '°') each.unit = fahrenheit || (each.value > 120 && says('°F')) ? '°F' : '°C';
     if (each.unit === 'gal') each.unit = american ? 'US gal' : 'UK gal';

@@ -55,7 +55,7 @@ export const ties: Partial<Readonly<Record<FigureId, Tie>>> = {
   weeksPerYear: tie(1, exact, 'weeks'),
   mashesPerYear: tie(1, near, 'mashes weeks'),
   barley: tie(1.22, 0.05, 'malt'),
-  barleyPerBottle: tie(121, 0.12, 'bottle bottling/wort wash left'),
+  barleyPerBottle: tie(1.25, 0.12, 'bottle bottling/wort wash left'),
   millRate: tie(0.001, near, 'malt/milling'),
   millingTime: tie(1, near, 'milling'),
   liquorRatio: tie(1, exact, 'water'),

@@ -1,43 +1,12 @@
-// The talks with their keys, and the comparison that both the gate and the meter use.
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+// A talk read and held against its key: the comparison that both the gates and the meter use.
 import { talkFigures, type FigureId } from '../../src/talk/figures.ts';
 import type { Quantity } from '../../src/talk/quantities.ts';
 import { readScript, type ReadQuantity, type ReadScript } from '../../src/talk/script.ts';
 import { inUnit } from '../../src/talk/units.ts';
 import { valuesFor } from '../../src/talk/values.ts';
-import { unmark } from './marked.ts';
-
-export interface Answer {
-  readonly at: number;
-  readonly text: string;
-  /** As said, in the unit that was said. */
-  readonly value?: number;
-  readonly range?: readonly [number, number];
-  readonly unit: string;
-  /** The figure of the speaker’s own house, or a hyphen and why it is none. */
-  readonly label: string;
-  readonly figure?: string;
-}
-export interface Script {
-  readonly name: string;
-  readonly author: string;
-  readonly text: string;
-  readonly answers: readonly Answer[];
-}
-
-const folder = join(import.meta.dirname, 'talks');
-
-/** Every talk of a folder of authors, by author and name. */
-export function scripts(from = folder): Script[] {
-  return readdirSync(from, { recursive: true, encoding: 'utf8' })
-    .filter((file) => file.endsWith('.talk'))
-    .sort()
-    .map((file) => unmark(readFileSync(join(from, file), 'utf8'), file.replace(/^.*[/\\]|\.talk$/g, '')));
-}
-
-/** The talk of a name. */
-export const scriptOf = (name: string): Script => scripts().find((each) => each.name === name)!;
+export { scripts } from './scripts.ts';
+export type { Answer, Script } from './scripts.ts';
+import type { Answer, Script } from './scripts.ts';
 
 /** A proposal with its chance, and whether it was right. */
 export interface Chance {
@@ -63,7 +32,7 @@ export interface Judgement {
 
 const close = (a: number, b: number) => Math.abs(a - b) <= 2e-3 * Math.max(Math.abs(a), Math.abs(b)); // a third said as 0.333
 
-const plain = (unit: string) => unit.replace('% vol', '%').replace(' former UK', '').replace(/^L pure alcohol$/, 'L');
+const plain = (unit: string) => unit.replace('% vol', '%').replace(' former UK', '').replace('UK gal', 'gal').replace(/^L pure alcohol$/, 'L');
 
 /** A value in one unit of its kind, so that 19 over proof and 119 proof, or proof gallons and litres, are the same. */
 function brought(value: number, unit: string): number {
@@ -71,6 +40,7 @@ function brought(value: number, unit: string): number {
   if (unit === '° under proof') return inUnit(100 - value, '° proof', '% vol');
   if (unit.includes('proof') && !unit.includes('gal')) return inUnit(value, unit, '% vol');
   if (unit.includes('proof gal')) return inUnit(value, unit, 'L');
+  if (unit === 'min' || unit === 'h' || unit === 'days') return inUnit(value, unit, 'h');
   return value;
 }
 
@@ -84,7 +54,9 @@ function same(read: ReadQuantity, answer: Answer): boolean {
     (read.isBare && answer.unit === '%' && close(100 * a, b)) ||
     (answer.figure?.endsWith('Gravity') === true && close(inUnit(a, '', 'gravity'), inUnit(b, '', 'gravity')));
   if (unit && said.every((end, i) => alike(ends[i]!, end))) return true;
-  return /proof|^L pure/.test(read.unit + answer.unit) && said.every((end, i) => Math.abs(brought(ends[i]!, read.unit) / brought(end, answer.unit) - 1) < 5e-3);
+  if (read.kind === 'clock') return close(ends[0]! % 12, said[0]! % 12);
+  const sameKind = /proof|L pure/.test(read.unit + answer.unit) || (read.kind === 'time' && /^(?:min|h|days)$/.test(answer.unit));
+  return sameKind && said.every((end, i) => Math.abs(brought(ends[i]!, read.unit) / brought(end, answer.unit) - 1) < 5e-3);
 } // prettier-ignore
 
 /** Whether the value proposed is the one in the key, in the unit of the figure. */

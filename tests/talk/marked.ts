@@ -1,5 +1,5 @@
 // A talk with its figures marked where they stand, [[words|value|unit|label]], as the text and its key.
-import type { Answer, Script } from './judge.ts';
+import type { Answer, Script } from './scripts.ts';
 
 const mark = /\[\[([^[\]|]+)\|([^[\]|]*)\|([^[\]|]*)\|([^[\]|]*)\]\]/g;
 

@@ -43,7 +43,8 @@ export function belowHundred(tokens: readonly Token[], i: number): Counted | und
   if (first === undefined) return undefined;
   if (first < 20) return { value: first, next: i + 1 };
   const at = skip(tokens, i + 1);
-  const second = small.get(word(tokens, at) ?? '');
+  const digit = tokens[at]?.kind === 'figure' && /^[1-9]$/.test(tokens[at].text) && !tokens[at].joined && at === i + 1 ? tokens[at].value : undefined; // “thirty 4”, written down by ear
+  const second = small.get(word(tokens, at) ?? '') ?? digit;
   return second !== undefined && second > 0 && second < 10
     ? { value: first + second, next: at + 1 }
     : { value: first, next: i + 1 };
@@ -78,10 +79,13 @@ function saidInPairs(tokens: readonly Token[], i: number): Counted | undefined {
 const isCompound = (tokens: readonly Token[], i: number) =>
   skip(tokens, i) !== i && !isNumberWord(word(tokens, i + 1) ?? '');
 
+/** Before “one” these point to a thing: “each one 53 gallons”. */
+const pointing = new Set('each this that every which the big little other last first any no another'.split(' '));
+
 /** So many hundreds with the word left out: one fifty-four, three ten. */
 function hundredsUnsaid(tokens: readonly Token[], i: number): Counted | undefined {
   const first = digits.get(word(tokens, i) ?? '');
-  if (!first) return undefined;
+  if (!first || pointing.has(word(tokens, i - 1) ?? '')) return undefined;
   const rest = tail(tokens, skip(tokens, i + 1));
   if (!rest || rest.value < 10 || isCompound(tokens, rest.next)) return undefined;
   return Object.hasOwn(scales, word(tokens, rest.next) ?? '') || word(tokens, rest.next) === 'hundred'

@@ -1,5 +1,6 @@
 // Learns the first reading: logistic regression over the parts of the labels, with both penalties, by adaptive steps in a fixed order.
 import { firstChances, partNames, placesOf, type FirstModel, type Learnt } from '../../../src/talk/first-reading.ts';
+import type { LearntFirst } from '../../../src/talk/model-text.ts';
 import type { Example, LearntTalk } from './talks.ts';
 
 export interface Settings {
@@ -31,6 +32,8 @@ interface Row {
   readonly places: readonly (readonly number[])[];
   readonly sizes: readonly number[];
   readonly right: ReadonlySet<number>;
+  /** The parts of any of its candidates. */
+  readonly used: Int32Array;
 }
 function rowOf({ evidence, candidates, right }: Example, signs: ReadonlyMap<string, number>): Row {
   const known = [...evidence].filter(([name]) => signs.has(name));
@@ -40,6 +43,7 @@ function rowOf({ evidence, candidates, right }: Example, signs: ReadonlyMap<stri
     places: candidates.map(({ label }) => placesOf.get(label)!),
     sizes: candidates.map(({ size }) => size),
     right: new Set(right),
+    used: Int32Array.from(new Set(candidates.flatMap(({ label }) => placesOf.get(label)!))),
   };
 }
 
@@ -50,7 +54,7 @@ export function always(seed: number): () => number {
 }
 
 /** A model of the first reading, learnt from talks. The same talks give the same model. */
-export function learnFirst(talks: readonly LearntTalk[], { rounds, step, ridge, lasso, keep, again, seen }: Settings = settings): FirstModel {
+export function learnFirst(talks: readonly LearntTalk[], { rounds, step, ridge, lasso, keep, again, seen }: Settings = settings): LearntFirst {
   const signs = signsOf(talks, seen);
   const rows = talks.flatMap(({ examples }) => examples.filter(({ right }) => right.length > 0).map((each) => rowOf(each, signs)));
   const count = partNames.length;
@@ -75,7 +79,7 @@ export function learnFirst(talks: readonly LearntTalk[], { rounds, step, ridge, 
       votes.fill(0);
       row.signs.forEach((sign, k) => {
         const [from, strength] = [sign * count, row.strengths[k]!];
-        for (let part = 0; part < count; part++) votes[part]! += strength * weights[from + part]!;
+        for (const part of row.used) votes[part]! += strength * weights[from + part]!;
       });
       const scores = row.places.map((places, i) => places.reduce((sum, part) => sum + votes[part]!, size * row.sizes[i]!));
       const most = Math.max(...scores);
@@ -94,11 +98,12 @@ export function learnFirst(talks: readonly LearntTalk[], { rounds, step, ridge, 
       });
       sizeSquares += sizeSlope * sizeSlope;
       size = Math.max(0, size - (pace * sizeSlope) / Math.sqrt(sizeSquares));
+      const moved = row.used.filter((part) => Math.abs(slopes[part]!) >= 1e-4);
       row.signs.forEach((sign, k) => {
         const [from, strength] = [sign * count, row.strengths[k]!];
-        for (let part = 0; part < count; part++) {
+        for (const part of moved) {
           const at = from + part;
-          if (Math.abs(slopes[part]!) < 1e-4 || isKept[at] === 0) continue;
+          if (isKept[at] === 0) continue;
           const slope = strength * slopes[part]! + ridge * weights[at]!;
           squares[at]! += slope * slope;
           const rate = pace / Math.sqrt(squares[at]!);

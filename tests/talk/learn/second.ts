@@ -27,7 +27,11 @@ export function learnSecond(all: readonly Weighed[]): number[] {
     const pace = STEP * (1 - round / ROUNDS) + 0.003;
     for (const at of order) {
       const { rows, right } = all[at]!;
-      const scores = rows.map((row) => row.reduce((sum, value, i) => sum + value * weights[i]!, 0));
+      const scores = rows.map((row) => {
+        let sum = 0;
+        for (let i = 0; i < row.length; i++) sum += row[i]! * weights[i]!;
+        return sum;
+      });
       const most = Math.max(...scores);
       const parts = scores.map((score) => Math.exp(score - most));
       const whole = parts.reduce((sum, part) => sum + part, 0);
@@ -35,7 +39,7 @@ export function learnSecond(all: readonly Weighed[]): number[] {
       const slopes = new Float64Array(weighed.length);
       parts.forEach((part, k) => {
         const slope = part / whole - (right.includes(k) ? part / good : 0);
-        if (Math.abs(slope) > 1e-5) rows[k]!.forEach((value, i) => (slopes[i]! += slope * value));
+        if (Math.abs(slope) > 1e-5) for (let i = 0; i < slopes.length; i++) slopes[i]! += slope * rows[k]![i]!;
       });
       for (let i = 0; i < slopes.length; i++) {
         const slope = slopes[i]! + RIDGE * weights[i]!;

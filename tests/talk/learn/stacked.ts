@@ -1,7 +1,8 @@
 // Learns a whole reader: the first reading, then each further one from first readings of talks by authors that it had not seen.
 import { weighedChances, weighedOf, type Chances } from '../../../src/talk/second-reading.ts';
 import type { Model } from '../../../src/talk/match.ts';
-import { shortlist, type FirstModel } from '../../../src/talk/first-reading.ts';
+import { shortlist } from '../../../src/talk/first-reading.ts';
+import type { LearntFirst } from '../../../src/talk/model-text.ts';
 import { firstOf, learnFirst } from './first.ts';
 import { learnSecond } from './second.ts';
 import type { LearntTalk } from './talks.ts';
@@ -9,8 +10,8 @@ import type { LearntTalk } from './talks.ts';
 export const FURTHER = 3; // readings after the first
 
 /** First readings learnt from all talks but those of some authors, each learnt once. */
-export function firstWithout(talks: readonly LearntTalk[]): (...authors: readonly string[]) => FirstModel {
-  const models = new Map<string, FirstModel>();
+export function firstWithout(talks: readonly LearntTalk[]): (...authors: readonly string[]) => LearntFirst {
+  const models = new Map<string, LearntFirst>();
   return (...authors) => {
     const key = [...new Set(authors)].sort().join();
     const known = models.get(key) ?? learnFirst(talks.filter(({ author }) => !authors.includes(author)));
@@ -20,7 +21,7 @@ export function firstWithout(talks: readonly LearntTalk[]): (...authors: readonl
 }
 
 /** The reader that is learnt from all talks but those of one author, or from all. */
-export function learnReader(talks: readonly LearntTalk[], without = '', first = firstWithout(talks)): Model {
+export function learnReader(talks: readonly LearntTalk[], without = '', first = firstWithout(talks)): Model & { readonly first: LearntFirst } {
   const out = without === '' ? [] : [without];
   const seen = talks.filter(({ author }) => author !== without);
   const every = seen.map((talk) => firstOf(first(...out, talk.author), talk));
