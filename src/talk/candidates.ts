@@ -33,6 +33,16 @@ export interface Candidate {
 }
 
 const BEYOND = 2; // times a figure's limits at which it may still be meant: said, and not possible
+const ABOVE = 1.15; // the same for what has no size, as a strength or a heat
+const sizeless = new Set([
+  'strength',
+  'temperature',
+  'percentage',
+  'gravity',
+  'loss',
+  'humidity',
+  'grist share',
+]);
 const NOWHERE = -3; // the size of what lies far from where the figure is heard
 
 /** How well a value lies where the figure is heard, in the logarithm of a chance. */
@@ -60,9 +70,11 @@ export function candidatesOf(quantity: Quantity, before: UnitsBefore): readonly 
   const figures = takes.flatMap((label): Candidate[] => {
     const figure = talkFigures[label];
     const [low, high] = figure.range;
-    const slack = bare ? 1 : BEYOND;
+    const slack = bare || degrees ? 1 : sizeless.has(figure.kind) ? ABOVE : BEYOND;
     const isInReach = (value: number) => value >= low / slack && value <= high * slack;
-    const unit = unitsAs(quantity, figure, before).find((each) => valuesFor(quantity, label, each).every(isInReach));
+    const unit = unitsAs(quantity, figure, before).find((each) =>
+      valuesFor(quantity, label, each).every(isInReach),
+    );
     if (unit === undefined) return [];
     const values = valuesFor(quantity, label, unit);
     const value = values.length === 2 ? (values[0]! + values[1]!) / 2 : values[0]!;

@@ -16,13 +16,21 @@ const WORDS_AFTER = 3;
 const REACH = 70; // letters within which such words are looked for
 
 /** Words of a sentence that say whose a figure is, and whether it is so, was so or would be. */
-const turns = new Set("i i'm i've he he's she she's they they're they'd their theirs we we're we've we'd our ours you you'd your it's there there's is are was were had has have did used could would should might must may if not don't never no isn't wasn't doesn't only then now when once old before other others another some most every each same more less says said law customs allow permitted own here".split(' '));
+const turns = new Set(
+  "i i'm i've he he's she she's they they're they'd their theirs we we're we've we'd our ours you you'd your it's there there's is are was were had has have did used could would should might must may if not don't never no isn't wasn't doesn't only then now when once old before other others another some most every each same more less says said law customs allow permitted own here".split(
+    ' ',
+  ),
+);
 /** What takes a figure back at once. */
-const takenBack = /^[^a-z]{0,4}\s*(?:no\b|wait|sorry|I (?:lie|mean|tell)|well\b|it doesn['’]t|is it|what am)/i;
+const takenBack =
+  /^[^a-z]{0,4}\s*(?:no\b|wait|sorry|I (?:lie|mean|tell)|well\b|it doesn['’]t|is it|what am)/i;
 
 /** The sentence about a place, as far as it reaches. */
 function sentenceAbout(text: string, start: number, end: number): string {
-  const before = text.slice(Math.max(0, start - 110), start).split(/[.?!;\n](?=\s)/).at(-1)!;
+  const before = text
+    .slice(Math.max(0, start - 110), start)
+    .split(/[.?!;\n](?=\s)/)
+    .at(-1)!;
   const after = text.slice(end, end + 60).split(/[.?!;\n](?=\s|$)/)[0]!;
   return `${before} ${after}`;
 }

@@ -39,7 +39,9 @@ export interface TalkFigure {
 
 const casks = ['casks', 'bare'] as const;
 const share = ['share', 'percent', 'bare', 'casks'] as const;
-const distilling = (kind: KindName, label: string) => ({ own: { kind, label, stage: 'distilling' as const } });
+const distilling = (kind: KindName, label: string) => ({
+  own: { kind, label, stage: 'distilling' as const },
+});
 const maturing = (kind: KindName, label: string) => ({ own: { kind, label, stage: 'maturing' as const } });
 
 // prettier-ignore

@@ -46,7 +46,8 @@ const stamped = (tokens: readonly Token[], i: number) =>
 const heading = /^[.)]\s+\S/;
 
 /** One that is counted: “only one”, “down to one.”, “one a day”. */
-const onlyOne = /\b(?:only|just)\s+one\b|\b(?:to|have|at|of|flour|husk)\s+one\b(?!\s+[a-z])|\bone\s+(?:a|in\s+the)\s+day/i;
+const onlyOne =
+  /\b(?:only|just)\s+one\b|\b(?:to|have|at|of|flour|husk)\s+one\b(?!\s+[a-z])|\bone\s+(?:a|in\s+the)\s+day/i;
 
 /** Numbers that count nothing: "one of the best", "the 1st", "CO2", "that one". */
 function idle(
@@ -57,14 +58,20 @@ function idle(
 ): boolean {
   const [before, token, after] = [tokens[first - 1], tokens[first]!, tokens[next]];
   if (token.kind === 'figure' && token.joined && before?.kind === 'word') return before.text !== 'x';
-  if (dimension === 'bare' && heading.test(text.slice(token.end, token.end + 4)) && /(?:^|\n)\s*$/.test(text.slice(Math.max(0, token.start - 9), token.start))) return true;
+  if (
+    dimension === 'bare' &&
+    heading.test(text.slice(token.end, token.end + 4)) &&
+    /(?:^|\n)\s*$/.test(text.slice(Math.max(0, token.start - 9), token.start))
+  )
+    return true;
   if (token.kind === 'figure' && after?.joined && /^(?:st|nd|rd|th)$/.test(after.text)) return true;
   if (token.kind === 'figure' && stamped(tokens, first)) return true;
   if (tokens[first + 1]?.text === 'couple' && dimension === 'bare') return true;
   if (token.text !== 'one' || next !== first + 1 || value !== 1) return false;
   if (oneIn.test(text.slice(token.end, token.end + 24))) return false;
   if (dimension === 'casks' || dimension === 'bottles' || dimension === 'mashes') return true;
-  if (dimension === 'bare' && onlyOne.test(text.slice(Math.max(0, token.start - 14), token.end + 9))) return false;
+  if (dimension === 'bare' && onlyOne.test(text.slice(Math.max(0, token.start - 14), token.end + 9)))
+    return false;
   return dimension === 'bare'
     ? !(
         /^(?:number|#)$/.test(before?.text ?? '') ||
@@ -92,9 +99,15 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
   };
   if (found.unit === 'years' && found.value > 200)
     Object.assign(found, { unit: '', dimension: 'bare', end: numberEnd }); // “8,940 yr” of a crib is so many a year
+  if (said.fraction && parted.has(found.dimension))
+    Object.assign(found, { dimension: 'share', end: numberEnd }); // “a quarter hogsheads”
   if (idle(text, tokens, said, found.dimension)) return undefined;
   const before = tokens[said.first - 1];
-  if (before?.text === 'minus' && tokens[said.first - 2]?.text !== 'or' && (found.dimension === 'bare' || found.dimension === 'temperature'))
+  if (
+    before?.text === 'minus' &&
+    tokens[said.first - 2]?.text !== 'or' &&
+    (found.dimension === 'bare' || found.dimension === 'temperature')
+  )
     Object.assign(found, { start: before.start, value: -found.value });
   if (found.unit === '° over proof') Object.assign(found, { unit: '° proof', value: 100 + found.value });
   if (found.unit === '° under proof') Object.assign(found, { unit: '° proof', value: 100 - found.value });
@@ -111,9 +124,15 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
     return { ...found, value: clock(first, found.value, text.slice(numberEnd, found.end)) };
   if (before?.text === 'past' && found.dimension === 'bare')
     return ['half', 'quarter'].includes(tokens[said.first - 2]?.text ?? '')
-      ? { ...found, start: tokens[said.first - 2]!.start, value: found.value + (tokens[said.first - 2]!.text === 'half' ? 0.5 : 0.25), dimension: 'clock' }
+      ? {
+          ...found,
+          start: tokens[said.first - 2]!.start,
+          value: found.value + (tokens[said.first - 2]!.text === 'half' ? 0.5 : 0.25),
+          dimension: 'clock',
+        }
       : { ...found, dimension: 'clock' };
-  const apostrophe = /['’]$/.test(text.slice(0, first.start)) && /^\d\d$/.test(first.text) && found.dimension === 'bare';
+  const apostrophe =
+    /['’]$/.test(text.slice(0, first.start)) && /^\d\d$/.test(first.text) && found.dimension === 'bare';
   if (apostrophe) return { ...found, start: first.start - 1, value: 1900 + found.value, year: true };
   found.year =
     found.dimension === 'bare' && Number.isInteger(found.value) && found.value >= 1500 && found.value <= 2100 &&
@@ -137,6 +156,8 @@ function clock(figure: Token, value: number, after: string): number {
   return tidy(/p/i.test(after) && hour < 12 ? hour + 12 : hour);
 }
 
+const parted = new Set<Dimension>(['casks', 'bottles']);
+const fullWeek = /(?<!\b(?:in|per|of|each)\s)$/i;
 const halfSoon = /\sand\s+(?:an?\s+)?(?:half|quarter|three[\s-]quarters?)\b/i;
 const measured = new Set<Dimension>(['mass', 'volume', 'time', 'length']);
 
@@ -177,16 +198,42 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
     } else if (token.text === 'twice' || token.text === 'thrice') {
       const value = token.text === 'twice' ? 2 : 3;
       const said = { value, first: i, next: i + 1, scale: 1, fraction: false };
-      found.push({ start: token.start, end: token.end, value, said, unit: '', dimension: 'times', year: false });
+      found.push({
+        start: token.start,
+        end: token.end,
+        value,
+        said,
+        unit: '',
+        dimension: 'times',
+        year: false,
+      });
       taken = token.end;
+    } else if (
+      token.text === 'a' &&
+      /^\s+(?:full|whole)\s+week\b/i.test(text.slice(token.end, token.end + 20)) &&
+      fullWeek.test(text.slice(Math.max(0, token.start - 6), token.start))
+    ) {
+      const unit = unitAt(text, token.end)!;
+      const said = { value: 1, first: i, next: i + 1, scale: 1, fraction: false };
+      found.push({ ...unit, start: token.start, value: 1, said, year: false });
+      taken = unit.end;
     } else if (token.text === 'half') {
       const unit = unitAt(text, token.end);
-      if (!unit || !measured.has(unit.dimension) || !/^\W?(?:lit|gal|hour|year|ton|kil)/i.test(text.slice(token.end))) continue;
+      if (
+        !unit ||
+        !measured.has(unit.dimension) ||
+        !/^\W?(?:lit|gal|hour|year|ton|kil)/i.test(text.slice(token.end))
+      )
+        continue;
       const said = { value: 0.5, first: i, next: i + 1, scale: 1, fraction: false };
       found.push({ ...unit, start: token.start, value: 0.5, said, year: false });
       taken = unit.end;
     } else if (token.text === 'a' || token.text === 'an') {
-      if (!halfSoon.test(text.slice(token.end, token.end + 40)) && !/^\s+hour\s+and\s+(?!all\b)\w+(?:[\s-]\w+)?\s+min/i.test(text.slice(token.end, token.end + 40))) continue;
+      if (
+        !halfSoon.test(text.slice(token.end, token.end + 40)) &&
+        !/^\s+hour\s+and\s+(?!all\b)\w+(?:[\s-]\w+)?\s+min/i.test(text.slice(token.end, token.end + 40))
+      )
+        continue;
       const unit = unitAt(text, token.end);
       if (!unit || !measured.has(unit.dimension)) continue;
       const half = andAHalf(text, unit.end) ?? { adds: 0, end: unit.end };

@@ -33,7 +33,8 @@ export function modelAsText({ first, further }: Model & { readonly first: Learnt
 /** The model of a text. */
 export function modelOf(text: string): Model {
   const [count, numbers, ...lines] = text.split('\n');
-  if (Number(count) !== partNames.length) throw new RangeError('What was learnt is of other figures: learn again.');
+  if (Number(count) !== partNames.length)
+    throw new RangeError('What was learnt is of other figures: learn again.');
   const [[size], ...further] = JSON.parse(numbers!) as [[number], ...number[][]];
   const packed = new Map(lines.map((line) => line.split('\t') as [string, string]));
   const unpacked = new Map<string, Learnt>();

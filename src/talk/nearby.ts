@@ -102,7 +102,10 @@ export function surroundings(
       if (near <= 0.02) continue;
       show(concept, near);
       const crossed = mention.end <= quantity.start && crossings(mention.end, quantity.start) > 0;
-      show(`${concept}${near === 1 ? '=' : crossed ? '^' : mention.start < quantity.start ? '<' : '>'}`, near);
+      show(
+        `${concept}${near === 1 ? '=' : crossed ? '^' : mention.start < quantity.start ? '<' : '>'}`,
+        near,
+      );
       if (owners[i] === index) show(`${concept}!`, 0.5 + near / 2);
     }
     if (thing) show(`${thing}@`, 1);

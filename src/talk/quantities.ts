@@ -47,8 +47,8 @@ export function quantitiesIn(text: string): Quantity[] {
     ...(each.around !== undefined
       ? { range: [tidy(each.value - each.around), tidy(each.value + each.around)] as const }
       : each.low === undefined
-      ? { value: tidy(each.value) }
-      : { range: [tidy(each.low), tidy(each.value)] as const }),
+        ? { value: tidy(each.value) }
+        : { range: [tidy(each.low), tidy(each.value)] as const }),
     unit: each.unit,
     dimension: each.year ? 'date' : each.dimension,
     approximate: each.around !== undefined || saidVaguely(text, tokens, each),

@@ -55,10 +55,15 @@ function kindOf(text: string, { dimension, end, value }: Quantity, { kind, likel
 }
 
 /** The unit as the handbook prints it; a bare number takes that of its figure. */
-function unitOf({ dimension, unit, degrees }: Quantity, kind: TalkKind, proposed: Likely | undefined): string {
+function unitOf(
+  { dimension, unit, degrees }: Quantity,
+  kind: TalkKind,
+  proposed: Likely | undefined,
+): string {
   if (kind === 'alcohol' && unit === 'L') return 'L pure alcohol';
   if (kind === 'strength' && (unit === '%' || degrees)) return '% vol';
   if (kind === 'gravity' && degrees) return '° gravity';
+  if (degrees) return proposed?.unit ?? unit;
   if (dimension !== 'bare' || !proposed?.figure) return unit;
   const own = talkFigures[proposed.figure].unit;
   return own === 'gravity' ? unit : proposed.unit || own;

@@ -35,7 +35,9 @@ export const weighed = [
   ...steps.map((step) => `before ${step}` as const),
   ...steps.map((step) => `behind ${step}` as const),
 ] as const; // prettier-ignore
-const at = Object.fromEntries(weighed.map((name, i) => [name, i])) as Readonly<Record<(typeof weighed)[number], number>>;
+const at = Object.fromEntries(weighed.map((name, i) => [name, i])) as Readonly<
+  Record<(typeof weighed)[number], number>
+>;
 const beforeAt = at['before -10'];
 const behindAt = at['behind -10'];
 

@@ -40,7 +40,8 @@ export function shareUnits(text: string, found: readonly Found[]): void {
 }
 
 /** Words about pounds that are paid. */
-const priced = /\b(?:cost|paid|pay|price|sell|sold|shop|penalty|worth|charged?|duty|fine|pair|retired|legion|bottle)\b/i;
+const priced =
+  /\b(?:cost|paid|pay|price|sell|sold|shop|penalty|worth|charged?|duty|fine|pair|retired|legion|bottle)\b/i;
 
 /** Proof beyond what the former British scale is spoken of for new spirit, or twice a strength told beside it; a cask of 53 gallons; American spelling. */
 function isAmerican(text: string, found: readonly Found[]): boolean {
@@ -70,8 +71,13 @@ export function settleUnits(text: string, found: readonly Found[]): void {
   const imperial = american || fahrenheit || says('gal', 'UK gal', 'cwt', '°F');
   for (const each of found) {
     each.degrees = each.unit === '°';
-    if (each.unit === 'lb' && (!imperial || priced.test(text.slice(Math.max(0, each.start - 50), each.end + 25)))) Object.assign(each, { unit: '£', dimension: 'money' });
-    if (each.unit === '£' && american && /^\s+of\s+malt/.test(text.slice(each.end))) Object.assign(each, { unit: 'lb', dimension: 'mass' });
+    if (
+      each.unit === 'lb' &&
+      (!imperial || priced.test(text.slice(Math.max(0, each.start - 50), each.end + 25)))
+    )
+      Object.assign(each, { unit: '£', dimension: 'money' });
+    if (each.unit === '£' && american && /^\s+of\s+malt/.test(text.slice(each.end)))
+      Object.assign(each, { unit: 'lb', dimension: 'mass' });
     if (each.unit === '°') each.unit = fahrenheit || (each.value > 120 && says('°F')) ? '°F' : '°C';
     if (each.unit === 'gal') each.unit = american ? 'US gal' : 'UK gal';
     if (each.unit === '° proof' && american) each.unit = '° US proof';

@@ -12,7 +12,11 @@ const aWeek = /^\s+(?:a|per|in\s+the|of\s+the|each|every)\s+week\b/i;
 const lastDay: Readonly<Record<string, number>> = { friday: 5, saturday: 6, sunday: 7 };
 
 /** The days of the week told at a place: how many, and where they end. */
-function daysAt(text: string, at: number, next: Found | undefined): { days: number; end: number } | undefined {
+function daysAt(
+  text: string,
+  at: number,
+  next: Found | undefined,
+): { days: number; end: number } | undefined {
   if (next && next.start === at && next.unit === 'days' && next.low === undefined && next.value <= 7)
     return { days: next.value, end: next.end + (aWeek.exec(text.slice(next.end))?.[0].length ?? 0) };
   const words = daysInWords.exec(text.slice(at));

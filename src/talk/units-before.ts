@@ -38,7 +38,8 @@ export function unitsBefore(quantities: readonly Quantity[]): UnitsBefore[] {
 } // prettier-ignore
 
 /** The units that a quantity taken for a figure may be in, the likeliest first: its own, or for a bare number the one last said of such figures, and others of its kind. */
-export function unitsAs({ dimension, unit, value }: Quantity, { kind, unit: own }: TalkFigure, before: UnitsBefore): readonly string[] {
+export function unitsAs({ dimension, unit, value, degrees }: Quantity, { kind, unit: own }: TalkFigure, before: UnitsBefore): readonly string[] {
+  if (degrees && kind === 'temperature') return [unit, '°C', '°F'];
   if (dimension !== 'bare' && dimension !== 'date') return [unit];
   if (kind === 'strength') return [before.strength, '% vol', ...(before.proof ? [before.proof] : [])];
   if (kind === 'temperature') return [before.temperature, '°C', '°F'];

@@ -34,7 +34,11 @@ const rates: readonly Spelling[] = [
   spelling('kg/h', 'milling', `(?:kgs?|kilos?)(?:\\s+of\\s+[a-z]+)?${perHour}`),
   spelling('L/h', 'flow', `(?:${litres})(?:\\s+of\\s+[a-z]+)?${perHour}`),
   spelling('L/min', 'flow', `(?:${litres})\\s*(?:/|\\b(?:a|per)\\b)\\s*min(?:ute)?`),
-  spelling('L/kg', 'ratio', `(?:${litres})(?:\\s+of\\s+[a-z]+)?\\s*(?:/|\\b(?:a|per|to|on|for)\\b(?:\\s+(?:the|a|each|every|one))?)\\s*(?:kgs?|kilos?|kilogram(?:me)?s?)`),
+  spelling(
+    'L/kg',
+    'ratio',
+    `(?:${litres})(?:\\s+of\\s+[a-z]+)?\\s*(?:/|\\b(?:a|per|to|on|for)\\b(?:\\s+(?:the|a|each|every|one))?)\\s*(?:kgs?|kilos?|kilogram(?:me)?s?)`,
+  ),
   spelling('L/kg', 'ratio', ':\\s*1|to\\s+(?:one|1)'),
   spelling('L/kg', 'ratio', '(?:for|to)\\s+(?:every|each|the|a|one)\\s+(?:kg|kilo)'),
 ];

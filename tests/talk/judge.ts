@@ -32,7 +32,12 @@ export interface Judgement {
 
 const close = (a: number, b: number) => Math.abs(a - b) <= 2e-3 * Math.max(Math.abs(a), Math.abs(b)); // a third said as 0.333
 
-const plain = (unit: string) => unit.replace('% vol', '%').replace(' former UK', '').replace('UK gal', 'gal').replace(/^L pure alcohol$/, 'L');
+const plain = (unit: string) =>
+  unit
+    .replace('% vol', '%')
+    .replace(' former UK', '')
+    .replace('UK gal', 'gal')
+    .replace(/^L pure alcohol$/, 'L');
 
 /** A value in one unit of its kind, so that 19 over proof and 119 proof, or proof gallons and litres, are the same. */
 function brought(value: number, unit: string): number {

@@ -49,7 +49,8 @@ const rows = authors.map((author) => told(author, all.filter(({ script }) => scr
 const whole = told('all', all);
 const { tenths, error } = reliability(all);
 
-const percent = (part: number, of: number) => (of === 0 ? '—' : `${((100 * part) / of).toFixed(1)} %`).padStart(8);
+const percent = (part: number, of: number) =>
+  (of === 0 ? '—' : `${((100 * part) / of).toFixed(1)} %`).padStart(8);
 console.log('left out           found            matched            false         extra');
 for (const row of [...rows, whole])
   console.log(row.author.padEnd(12), `${row.found}/${row.quantities}`.padStart(10), percent(row.found, row.quantities), `${row.matched}/${row.figures}`.padStart(10), percent(row.matched, row.figures), `${row.wrong}/${row.proposed}`.padStart(9), percent(row.wrong, row.proposed), String(row.extra).padStart(6)); // prettier-ignore

@@ -7,7 +7,8 @@ import { TUNED_ON } from './tuned-on.ts';
 import { asides, ways } from './ways.ts';
 
 /** About normally spread numbers: twelve even ones, less six. */
-const spread = (random: () => number) => Array.from({ length: 12 }, random).reduce((sum, each) => sum + each, 0) - 6;
+const spread = (random: () => number) =>
+  Array.from({ length: 12 }, random).reduce((sum, each) => sum + each, 0) - 6;
 
 const rounded = (value: number, digits: number) => Number(value.toPrecision(digits));
 

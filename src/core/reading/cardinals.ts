@@ -16,7 +16,8 @@ const digits = new Map([...ones.slice(0, 10).map((word, i) => [word, i] as const
 const scales: Readonly<Record<string, number>> = { thousand: 1e3, thousands: 1e3, lakh: 1e5, million: 1e6, millions: 1e6, crore: 1e7, billion: 1e9 }; // prettier-ignore
 
 /** True for a word that a number can begin with. */
-export const isNumberWord = (word: string): boolean => small.has(word) || digits.has(word) || word === 'hundred';
+export const isNumberWord = (word: string): boolean =>
+  small.has(word) || digits.has(word) || word === 'hundred';
 
 export interface Counted {
   readonly value: number;
@@ -43,7 +44,10 @@ export function belowHundred(tokens: readonly Token[], i: number): Counted | und
   if (first === undefined) return undefined;
   if (first < 20) return { value: first, next: i + 1 };
   const at = skip(tokens, i + 1);
-  const digit = tokens[at]?.kind === 'figure' && /^[1-9]$/.test(tokens[at].text) && !tokens[at].joined && at === i + 1 ? tokens[at].value : undefined; // “thirty 4”, written down by ear
+  const digit =
+    tokens[at]?.kind === 'figure' && /^[1-9]$/.test(tokens[at].text) && !tokens[at].joined && at === i + 1
+      ? tokens[at].value
+      : undefined; // “thirty 4”, written down by ear
   const second = small.get(word(tokens, at) ?? '') ?? digit;
   return second !== undefined && second > 0 && second < 10
     ? { value: first + second, next: at + 1 }
@@ -80,7 +84,9 @@ const isCompound = (tokens: readonly Token[], i: number) =>
   skip(tokens, i) !== i && !isNumberWord(word(tokens, i + 1) ?? '');
 
 /** Before “one” these point to a thing: “each one 53 gallons”. */
-const pointing = new Set('each this that every which the big little other last first any no another'.split(' '));
+const pointing = new Set(
+  'each this that every which the big little other last first any no another'.split(' '),
+);
 
 /** So many hundreds with the word left out: one fifty-four, three ten. */
 function hundredsUnsaid(tokens: readonly Token[], i: number): Counted | undefined {

@@ -2,7 +2,8 @@
 
 /** What "and a half", "and half" or "and three quarters" at a place of a text adds, in the unit before it. */
 export function andAHalf(text: string, at: number): { adds: number; end: number } | undefined {
-  const tail = /\s+and\s+(?:an?\s+)?(half|quarter|three[\s-]quarters?)\b(?!\s+(?:an?\b|million|thousand|hundred))/iy;
+  const tail =
+    /\s+and\s+(?:an?\s+)?(half|quarter|three[\s-]quarters?)\b(?!\s+(?:an?\b|million|thousand|hundred))/iy;
   tail.lastIndex = at;
   const found = tail.exec(text);
   if (!found) return undefined;

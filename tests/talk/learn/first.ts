@@ -1,5 +1,11 @@
 // Learns the first reading: logistic regression over the parts of the labels, with both penalties, by adaptive steps in a fixed order.
-import { firstChances, partNames, placesOf, type FirstModel, type Learnt } from '../../../src/talk/first-reading.ts';
+import {
+  firstChances,
+  partNames,
+  placesOf,
+  type FirstModel,
+  type Learnt,
+} from '../../../src/talk/first-reading.ts';
 import type { LearntFirst } from '../../../src/talk/model-text.ts';
 import type { Example, LearntTalk } from './talks.ts';
 
@@ -15,7 +21,15 @@ export interface Settings {
   /** Talks in which a sign must stand to be learnt. */
   readonly seen: number;
 }
-export const settings: Settings = { rounds: 20, step: 0.15, ridge: 2e-4, lasso: 4e-3, keep: 12_000, again: 10, seen: 3 };
+export const settings: Settings = {
+  rounds: 20,
+  step: 0.15,
+  ridge: 2e-4,
+  lasso: 4e-3,
+  keep: 12_000,
+  again: 10,
+  seen: 3,
+};
 
 /** Signs that stand in enough talks. */
 function signsOf(talks: readonly LearntTalk[], seen: number): Map<string, number> {

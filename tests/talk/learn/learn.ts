@@ -14,4 +14,6 @@ const file = `// What the reader has learnt from labelled talks; written by \`np
 export default ${JSON.stringify(text)};
 `;
 writeFileSync(join(import.meta.dirname, '../../../src/talk/learnt.ts'), file);
-console.log(`${talks.length} talks; ${text.split('\n').length} signs; ${(file.length / 1000).toFixed(0)} kB, ${(brotliCompressSync(file).length / 1000).toFixed(1)} kB by brotli`);
+console.log(
+  `${talks.length} talks; ${text.split('\n').length} signs; ${(file.length / 1000).toFixed(0)} kB, ${(brotliCompressSync(file).length / 1000).toFixed(1)} kB by brotli`,
+);

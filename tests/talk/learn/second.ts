@@ -39,7 +39,8 @@ export function learnSecond(all: readonly Weighed[]): number[] {
       const slopes = new Float64Array(weighed.length);
       parts.forEach((part, k) => {
         const slope = part / whole - (right.includes(k) ? part / good : 0);
-        if (Math.abs(slope) > 1e-5) for (let i = 0; i < slopes.length; i++) slopes[i]! += slope * rows[k]![i]!;
+        if (Math.abs(slope) > 1e-5)
+          for (let i = 0; i < slopes.length; i++) slopes[i]! += slope * rows[k]![i]!;
       });
       for (let i = 0; i < slopes.length; i++) {
         const slope = slopes[i]! + RIDGE * weights[i]!;
