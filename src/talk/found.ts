@@ -132,7 +132,7 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
         }
       : { ...found, dimension: 'clock' };
   const apostrophe =
-    /['’]$/.test(text.slice(0, first.start)) && /^\d\d$/.test(first.text) && found.dimension === 'bare';
+    /['’]/.test(text[first.start - 1] ?? '') && /^\d\d$/.test(first.text) && found.dimension === 'bare';
   if (apostrophe) return { ...found, start: first.start - 1, value: 1900 + found.value, year: true };
   found.year =
     found.dimension === 'bare' && Number.isInteger(found.value) && found.value >= 1500 && found.value <= 2100 &&

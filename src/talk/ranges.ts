@@ -98,7 +98,10 @@ export function joinParts(text: string, found: readonly Found[]): Found[] {
       Object.assign(last, { end: next.end, value: clock, unit: '', dimension: 'clock' });
     else if (last && plusMinus.test(between!)) {
       const unit = last.dimension === 'bare' ? { unit: next.unit, dimension: next.dimension } : {};
-      Object.assign(last, unit, { end: next.end, around: next.value });
+      Object.assign(last, unit, {
+        end: next.end,
+        around: inUnit(next.value, next.unit, last.unit || next.unit),
+      });
     } else if (last && andMore.test(between!) && isSmaller(next, last))
       Object.assign(last, { end: next.end, value: last.value + inUnit(next.value, next.unit, last.unit) });
     else if (last && isUnsaid(next, last) && /^\s+$/.test(between!))

@@ -41,7 +41,7 @@ export function shareUnits(text: string, found: readonly Found[]): void {
 
 /** Words about pounds that are paid. */
 const priced =
-  /\b(?:cost|paid|pay|price|sell|sold|shop|penalty|worth|charged?|duty|fine|pair|retired|legion|bottle)\b/i;
+  /\b(?:cost|paid|pay|price|sell|sold|shop|penalty|worth|charged?|duty|fine|pair|retired|legion|bottle|buy)\b/i;
 
 /** Proof beyond what the former British scale is spoken of for new spirit, or twice a strength told beside it; a cask of 53 gallons; American spelling. */
 function isAmerican(text: string, found: readonly Found[]): boolean {
@@ -69,11 +69,13 @@ export function settleUnits(text: string, found: readonly Found[]): void {
   const fahrenheit = (says('°F') && !says('°C')) || isHotter(found);
   const american = !says('UK gal') && (says('US gal', '° US proof') || isAmerican(text, found));
   const imperial = american || fahrenheit || says('gal', 'UK gal', 'cwt', '°F');
+  const isOfMoney = !imperial && says('£', '€');
   for (const each of found) {
     each.degrees = each.unit === '°';
     if (
       each.unit === 'lb' &&
-      (!imperial || priced.test(text.slice(Math.max(0, each.start - 50), each.end + 25)))
+      /pounds?$/i.test(text.slice(each.start, each.end)) &&
+      (isOfMoney || priced.test(text.slice(Math.max(0, each.start - 50), each.end + 25)))
     )
       Object.assign(each, { unit: '£', dimension: 'money' });
     if (each.unit === '£' && american && /^\s+of\s+malt/.test(text.slice(each.end)))
