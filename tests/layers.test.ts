@@ -43,7 +43,7 @@ function layerOf(path: string): string {
   if (
     [
       '../tests/published.ts',
-      '../tests/talk/judge.ts',
+      '../tests/talk/measured.json',
       '../tests/study/measured.json',
       '../tests/study/ceiling.json',
     ].includes(path)

@@ -46,7 +46,7 @@ const UNJUDGED: Judged = { figure: undefined, finding: 'not checkable', own: und
 
 const sureness = (confidence: number) => (confidence >= 0.8 ? 'fairly sure' : confidence >= 0.5 ? 'not sure' : 'a guess'); // prettier-ignore
 const keyOf = ({ text, quantities }: Pick<Paragraph, 'text' | 'quantities'>) =>
-  JSON.stringify([text, quantities]);
+  JSON.stringify([text, quantities.map(({ start, end, figure, confidence }) => [start, end, figure, sureness(confidence)])]); // prettier-ignore
 
 export function ScriptMarked(props: ScriptMarkedProps) {
   const { line } = useHouse();

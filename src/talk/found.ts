@@ -9,6 +9,8 @@ import { unitAt, type Dimension } from './units.ts';
 export interface Found {
   start: number;
   end: number;
+  /** Where the number ends, before its unit. */
+  numberEnd?: number;
   value: number;
   low?: number;
   said: Said;
@@ -16,8 +18,10 @@ export interface Found {
   dimension: Dimension;
   fall?: 'from' | 'to';
   year: boolean;
-  /** Said with a ± behind it. */
-  around?: boolean;
+  /** Said with so much less or more behind it. */
+  around?: number;
+  /** Said as degrees, and not of what. */
+  degrees?: boolean;
 }
 
 const money: Readonly<Record<string, string>> = { '£': '£', $: '$', '€': '€' };
@@ -30,12 +34,20 @@ const oneIn =
 const stamped = (tokens: readonly Token[], i: number) =>
   (tokens[i + 1]?.text === ':' &&
     tokens[i + 1]!.joined &&
+    tokens[i + 2]?.text !== '1' && // 3.5:1 is a ratio
     tokens[i + 2]?.joined &&
     tokens[i + 2]!.kind === 'figure') ||
   (tokens[i]!.joined &&
     tokens[i - 1]?.text === ':' &&
     tokens[i - 1]!.joined &&
     tokens[i - 2]?.kind === 'figure');
+
+/** What makes a number at the head of a line the number of a heading. */
+const heading = /^[.)]\s+\S/;
+
+/** One that is counted: “only one”, “down to one.”, “one a day”. */
+const onlyOne =
+  /\b(?:only|just)\s+one\b|\b(?:to|have|at|of|flour|husk)\s+one\b(?!\s+[a-z])|\bone\s+(?:a|in\s+the)\s+day/i;
 
 /** Numbers that count nothing: "one of the best", "the 1st", "CO2", "that one". */
 function idle(
@@ -45,13 +57,21 @@ function idle(
   dimension: Dimension,
 ): boolean {
   const [before, token, after] = [tokens[first - 1], tokens[first]!, tokens[next]];
-  if (token.kind === 'figure' && token.joined && before?.kind === 'word') return true;
+  if (token.kind === 'figure' && token.joined && before?.kind === 'word') return before.text !== 'x';
+  if (
+    dimension === 'bare' &&
+    heading.test(text.slice(token.end, token.end + 4)) &&
+    /(?:^|\n)\s*$/.test(text.slice(Math.max(0, token.start - 9), token.start))
+  )
+    return true;
   if (token.kind === 'figure' && after?.joined && /^(?:st|nd|rd|th)$/.test(after.text)) return true;
   if (token.kind === 'figure' && stamped(tokens, first)) return true;
   if (tokens[first + 1]?.text === 'couple' && dimension === 'bare') return true;
   if (token.text !== 'one' || next !== first + 1 || value !== 1) return false;
   if (oneIn.test(text.slice(token.end, token.end + 24))) return false;
   if (dimension === 'casks' || dimension === 'bottles' || dimension === 'mashes') return true;
+  if (dimension === 'bare' && onlyOne.test(text.slice(Math.max(0, token.start - 14), token.end + 9)))
+    return false;
   return dimension === 'bare'
     ? !(
         /^(?:number|#)$/.test(before?.text ?? '') ||
@@ -70,14 +90,25 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
   const found: Found = {
     start: first.start,
     end: unit?.end ?? numberEnd,
+    numberEnd,
     value: said.value,
     said,
     unit: unit?.unit ?? '',
     dimension: unit?.dimension ?? (said.fraction ? 'share' : 'bare'),
     year: false,
   };
+  if (found.unit === 'years' && found.value > 200)
+    Object.assign(found, { unit: '', dimension: 'bare', end: numberEnd }); // “8,940 yr” of a crib is so many a year
+  if (said.fraction && parted.has(found.dimension))
+    Object.assign(found, { dimension: 'share', end: numberEnd }); // “a quarter hogsheads”
   if (idle(text, tokens, said, found.dimension)) return undefined;
   const before = tokens[said.first - 1];
+  if (
+    before?.text === 'minus' &&
+    tokens[said.first - 2]?.text !== 'or' &&
+    (found.dimension === 'bare' || found.dimension === 'temperature')
+  )
+    Object.assign(found, { start: before.start, value: -found.value });
   if (found.unit === '° over proof') Object.assign(found, { unit: '° proof', value: 100 + found.value });
   if (found.unit === '° under proof') Object.assign(found, { unit: '° proof', value: 100 - found.value });
   const sign = before && money[before.text];
@@ -92,9 +123,17 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
   if (found.dimension === 'clock')
     return { ...found, value: clock(first, found.value, text.slice(numberEnd, found.end)) };
   if (before?.text === 'past' && found.dimension === 'bare')
-    return tokens[said.first - 2]?.text === 'half'
-      ? { ...found, start: tokens[said.first - 2]!.start, value: found.value + 0.5, dimension: 'clock' }
+    return ['half', 'quarter'].includes(tokens[said.first - 2]?.text ?? '')
+      ? {
+          ...found,
+          start: tokens[said.first - 2]!.start,
+          value: found.value + (tokens[said.first - 2]!.text === 'half' ? 0.5 : 0.25),
+          dimension: 'clock',
+        }
       : { ...found, dimension: 'clock' };
+  const apostrophe =
+    /['’]/.test(text[first.start - 1] ?? '') && /^\d\d$/.test(first.text) && found.dimension === 'bare';
+  if (apostrophe) return { ...found, start: first.start - 1, value: 1900 + found.value, year: true };
   found.year =
     found.dimension === 'bare' && Number.isInteger(found.value) && found.value >= 1500 && found.value <= 2100 &&
     (first.kind === 'word' ? tokens[said.first]!.text !== 'a' && said.scale === 1 : /^\d{4}$/.test(first.text)) &&
@@ -117,7 +156,9 @@ function clock(figure: Token, value: number, after: string): number {
   return tidy(/p/i.test(after) && hour < 12 ? hour + 12 : hour);
 }
 
-const halfSoon = /\sand\s+an?\s+(?:half|quarter)\b/i;
+const parted = new Set<Dimension>(['casks', 'bottles']);
+const fullWeek = /(?<!\b(?:in|per|of|each)\s)$/i;
+const halfSoon = /\sand\s+(?:an?\s+)?(?:half|quarter|three[\s-]quarters?)\b/i;
 const measured = new Set<Dimension>(['mass', 'volume', 'time', 'length']);
 
 const inHundred = /\s+(?:in|out\s+of)\s+(?:the|a|every|each|one)\s+hundred\b/iy;
@@ -147,19 +188,60 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
       if (!one) continue;
       const half = measured.has(one.dimension) ? andAHalf(text, one.end) : undefined;
       if (half) Object.assign(one, { value: one.value + half.adds, end: half.end });
+      const hourly = half && one.unit === 't' ? /^\s+(?:per|an)\s+hour\b/i.exec(text.slice(half.end)) : null;
+      if (hourly) Object.assign(one, { end: one.end + hourly[0].length, unit: 't/h', dimension: 'milling' });
       inHundred.lastIndex = one.end;
       const share = inHundred.exec(text);
       if (share) Object.assign(one, { end: one.end + share[0].length, unit: '%', dimension: 'percent' });
       taken = one.end;
       found.push(one);
-    } else if (token.text === 'a' || token.text === 'an') {
-      if (!halfSoon.test(text.slice(token.end, token.end + 40))) continue;
+    } else if (token.text === 'twice' || token.text === 'thrice') {
+      const value = token.text === 'twice' ? 2 : 3;
+      const said = { value, first: i, next: i + 1, scale: 1, fraction: false };
+      found.push({
+        start: token.start,
+        end: token.end,
+        value,
+        said,
+        unit: '',
+        dimension: 'times',
+        year: false,
+      });
+      taken = token.end;
+    } else if (
+      token.text === 'a' &&
+      /^\s+(?:full|whole)\s+week\b/i.test(text.slice(token.end, token.end + 20)) &&
+      fullWeek.test(text.slice(Math.max(0, token.start - 6), token.start))
+    ) {
+      const unit = unitAt(text, token.end)!;
+      const said = { value: 1, first: i, next: i + 1, scale: 1, fraction: false };
+      found.push({ ...unit, start: token.start, value: 1, said, year: false });
+      taken = unit.end;
+    } else if (token.text === 'half') {
       const unit = unitAt(text, token.end);
-      const half = unit && measured.has(unit.dimension) ? andAHalf(text, unit.end) : undefined;
-      if (!unit || !half) continue;
+      if (
+        !unit ||
+        !measured.has(unit.dimension) ||
+        !/^\W?(?:lit|gal|hour|year|ton|kil)/i.test(text.slice(token.end))
+      )
+        continue;
+      const said = { value: 0.5, first: i, next: i + 1, scale: 1, fraction: false };
+      found.push({ ...unit, start: token.start, value: 0.5, said, year: false });
+      taken = unit.end;
+    } else if (token.text === 'a' || token.text === 'an') {
+      if (
+        !halfSoon.test(text.slice(token.end, token.end + 40)) &&
+        !/^\s+hour\s+and\s+(?!all\b)\w+(?:[\s-]\w+)?\s+min/i.test(text.slice(token.end, token.end + 40))
+      )
+        continue;
+      const unit = unitAt(text, token.end);
+      if (!unit || !measured.has(unit.dimension)) continue;
+      const half = andAHalf(text, unit.end) ?? { adds: 0, end: unit.end };
       const said = { value: 1 + half.adds, first: i, next: i + 1, scale: 1, fraction: false };
-      found.push({ ...unit, start: token.start, end: half.end, value: said.value, said, year: false }); // prettier-ignore
-      taken = half.end;
+      const hourly = unit.unit === 't' ? /^\s+(?:per|an)\s+hour\b/i.exec(text.slice(half.end)) : null;
+      const end = half.end + (hourly?.[0].length ?? 0);
+      found.push({ ...unit, ...(hourly ? { unit: 't/h', dimension: 'milling' as const } : {}), start: token.start, end, value: said.value, said, year: false }); // prettier-ignore
+      taken = end;
     }
   }
   return found;

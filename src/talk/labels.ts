@@ -1,5 +1,5 @@
 // The name of each figure that a script may tell, as it stands at the head of a sentence, and its numbers as text.
-import { figureSaid, headOf } from '../core/figures/index.ts';
+import { headOf } from '../core/figures/index.ts';
 import { formatNumber } from '../core/format.ts';
 import { plain, quotableFigures, type QuotableName, type Said } from '../core/line/quoted.ts';
 import { talkFigures, type FigureId } from './figures.ts';
@@ -9,7 +9,10 @@ export function quotableOf(figure: FigureId): QuotableName | undefined {
   return Object.hasOwn(quotableFigures, figure) ? (figure as QuotableName) : undefined;
 }
 
-export const labelOf = (figure: FigureId): string => headOf(figureSaid(figure));
+export function labelOf(figure: FigureId): string {
+  const { inTable, label } = talkFigures[figure];
+  return inTable ? headOf(inTable) : label!;
+}
 
 /** A number of a figure with its unit, with as many decimals as it needs. */
 export function numberOf(figure: FigureId, value: number): string {

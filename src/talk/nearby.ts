@@ -1,6 +1,6 @@
 // How near each trade word is to each quantity, 0 to 1: in letters, commas, sentences, and other quantities between.
 import type { Quantity } from './quantities.ts';
-import type { ConceptName, Mention } from './words.ts';
+import { stageOf, type ConceptName, type Mention } from './words.ts';
 
 const REACH = 260; // characters beyond which a word is not near
 const linkBefore =
@@ -41,12 +41,16 @@ function below(places: readonly number[], at: number): number {
   return low;
 }
 
-/** A function that gives, for the quantity of an index, the words near it with their nearness. */
+/**
+ * A function that shows, for the quantity of an index, the trade words near it: each by its nearness alone, and once more by
+ * where it stands: linked to it (=), before it (<) or behind it (>) in its sentence, in a sentence before (^), nearest to it of
+ * all quantities (!), and the last that names a thing (@).
+ */
 export function surroundings(
   text: string,
   mentions: readonly Mention[],
   quantities: readonly Quantity[],
-): (index: number) => ReadonlyMap<ConceptName, number> {
+): (index: number, show: (name: string, value: number) => void) => void {
   const sentences = sentenceEnds(text);
   const commas = [...text.matchAll(/[,:()]|\s[–—-]\s/g)].map(({ index }) => index);
   const questions = [...text.matchAll(/\?/g)].map(({ index }) => index);
@@ -65,7 +69,7 @@ export function surroundings(
     };
     return apart(after - 1) <= apart(after) ? after - 1 : after;
   }
-  const owners = mentions.map((mention) => (ofOne.has(mention.concept) ? owner(mention) : -1));
+  const owners = mentions.map(owner);
 
   function nearness(mention: Mention, index: number): number {
     const { start, end, dimension } = quantities[index]!;
@@ -84,16 +88,27 @@ export function surroundings(
     return 0.9 * Math.exp(-letters / 70) * 0.8 ** clauses * between * (letters < 8 ? 0.75 : 0.5) ** crossed * 0.85 ** asked;
   } // prettier-ignore
 
-  return (index) => {
+  return (index, show) => {
     const quantity = quantities[index]!;
-    const near = new Map<ConceptName, number>();
+    let [thing, named] = [undefined as ConceptName | undefined, undefined as ConceptName | undefined];
     for (let i = below(mentionStarts, quantity.start - REACH); i < mentions.length; i++) {
       const mention = mentions[i]!;
+      const { concept } = mention;
       if (mention.start > quantity.end + REACH) break;
-      if (owners[i] !== -1 && owners[i] !== index) continue;
-      const factor = nearness(mention, index);
-      if (factor > 0.02 && factor > (near.get(mention.concept) ?? 0)) near.set(mention.concept, factor);
+      if (mention.end <= quantity.start && stageOf(concept)) thing = concept;
+      if (mention.start >= quantity.end && stageOf(concept)) named ??= concept;
+      if (ofOne.has(concept) && owners[i] !== index) continue;
+      const near = nearness(mention, index);
+      if (near <= 0.02) continue;
+      show(concept, near);
+      const crossed = mention.end <= quantity.start && crossings(mention.end, quantity.start) > 0;
+      show(
+        `${concept}${near === 1 ? '=' : crossed ? '^' : mention.start < quantity.start ? '<' : '>'}`,
+        near,
+      );
+      if (owners[i] === index) show(`${concept}!`, 0.5 + near / 2);
     }
-    return near;
+    if (thing) show(`${thing}@`, 1);
+    if (named) show(`@${named}`, 1);
   };
 }

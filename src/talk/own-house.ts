@@ -1,5 +1,5 @@
 // What a guide says, held against the guide's own house, figure by figure.
-import { figureSaid, pathsOf, type FigureId as TableId } from '../core/figures/index.ts';
+import { pathsOf, type FigureId as TableId } from '../core/figures/index.ts';
 import type { Standing } from '../core/figures/standing.ts';
 import { numberAt } from '../core/line/beside.ts';
 import type { Line } from '../core/line/line.ts';
@@ -7,13 +7,21 @@ import { measure, NINETY_FIVE, type Said } from '../core/line/quoted.ts';
 import { talkFigures, type FigureId } from './figures.ts';
 import { labelOf, numberOf, quotableOf, saidOf } from './labels.ts';
 
+/** Where figures stand that the table does not have. */
+const standsAt: Partial<Readonly<Record<FigureId, readonly string[]>>> = {
+  barrelSize: ['beside.barrel'],
+  hogsheadSize: ['beside.hogshead'],
+  buttSize: ['beside.butt'],
+};
+const isKnown = (figure: FigureId) => figure in standsAt || talkFigures[figure].inTable !== undefined;
+
 /** What a figure can mean in a line, the first of which is told; empty where no house gives it. */
 const meanings = (figure: FigureId, line: Line): readonly number[] =>
-  pathsOf(figureSaid(figure)).flatMap((path) => numberAt(line, path) ?? []);
+  (standsAt[figure] ?? pathsOf(talkFigures[figure].inTable!)).flatMap((path) => numberAt(line, path) ?? []);
 
 /** A figure as a line has it; nothing for a figure that no house gives. */
 export function ofHouse(figure: FigureId, line: Line): number | undefined {
-  return meanings(figure, line)[0];
+  return isKnown(figure) ? meanings(figure, line)[0] : undefined;
 }
 
 /** How far from the house a figure may be said that is in no table of spreads; common practice of speech, no source. */
@@ -71,10 +79,11 @@ export interface HowKnown {
  * no such figure, or has not given it yet.
  */
 export function heldAgainst({ figure, said }: SaidFigure, line: Line, known?: HowKnown): Held | undefined {
-  const id = figureSaid(figure);
-  const standing = known?.standing(id);
+  if (!isKnown(figure)) return undefined;
+  const id = talkFigures[figure].inTable;
+  const standing = id && known?.standing(id);
   if (standing === 'unknown') return undefined;
-  const counted = known?.counted(id);
+  const counted = id && known?.counted(id);
   const values = counted === undefined ? meanings(figure, line) : [counted];
   if (values.length === 0) return undefined;
   const right = values.find((value) => fits(figure, said, value));

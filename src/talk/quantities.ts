@@ -2,6 +2,7 @@
 import { gather, type Found } from './found.ts';
 import { numbersIn, tidy } from '../core/reading/numbers.ts';
 import { vague, vagueAfter } from '../core/reading/vague.ts';
+import { joinDays } from './times-a-week.ts';
 import { joinParts, joinRanges, joinShares } from './ranges.ts';
 import { carryUnits, settleUnits, shareUnits } from './shared-units.ts';
 import type { Token } from '../core/reading/tokens.ts';
@@ -19,6 +20,8 @@ export interface Quantity {
   readonly approximate: boolean;
   /** First and second number of a fall, as in "from 72 down to 60". */
   readonly fall?: 'from' | 'to';
+  /** Said as degrees, and not of what: of heat, gravity or strength. */
+  readonly degrees?: boolean;
 }
 
 function saidVaguely(text: string, tokens: readonly Token[], { said, end }: Found): boolean {
@@ -33,19 +36,23 @@ function saidVaguely(text: string, tokens: readonly Token[], { said, end }: Foun
 /** Every quantity of a text, in order. Takes any text. */
 export function quantitiesIn(text: string): Quantity[] {
   const { tokens, numbers } = numbersIn(text);
-  const found = joinShares(text, joinRanges(text, tokens, joinParts(text, gather(text, tokens, numbers))));
+  const gathered = joinDays(text, joinParts(text, gather(text, tokens, numbers)));
+  const found = joinShares(text, joinRanges(text, tokens, gathered));
   shareUnits(text, found);
   carryUnits(text, found);
-  settleUnits(found);
+  settleUnits(text, found);
   return found.map((each) => ({
     start: each.start,
     end: each.end,
-    ...(each.low === undefined
-      ? { value: tidy(each.value) }
-      : { range: [tidy(each.low), tidy(each.value)] as const }),
+    ...(each.around !== undefined
+      ? { range: [tidy(each.value - each.around), tidy(each.value + each.around)] as const }
+      : each.low === undefined
+        ? { value: tidy(each.value) }
+        : { range: [tidy(each.low), tidy(each.value)] as const }),
     unit: each.unit,
     dimension: each.year ? 'date' : each.dimension,
-    approximate: each.around || saidVaguely(text, tokens, each),
+    approximate: each.around !== undefined || saidVaguely(text, tokens, each),
     ...(each.fall ? { fall: each.fall } : {}),
+    ...(each.degrees ? { degrees: true } : {}),
   }));
 }

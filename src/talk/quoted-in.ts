@@ -5,6 +5,9 @@ import { quotableOf } from './labels.ts';
 import type { ReadQuantity } from './script.ts';
 import { NOT_OURS, type Settled } from './settled.ts';
 
+/** One vessel of its kind, or all of a hundred. */
+const isOnly = (said: Said) => said.as !== 'range' && (said.value === 1 || said.value === 100);
+
 /** The figure that a quantity is taken for: as the reader settled it, or else as it is proposed. */
 export function figureIn({ start, figure }: ReadQuantity, settled: Settled): FigureId | undefined {
   const own = settled[start];
@@ -20,14 +23,31 @@ export function saidIn({ inFigure, value, range, approximate }: ReadQuantity): S
   return approximate ? { as: 'about', value: low } : { as: 'rounded', value: low };
 }
 
+/** What is told of one vessel and is the figure of a mash as well, unless the talk says that there are more of them. */
+const standIns: readonly (readonly [told: FigureId, means: QuotableName, unless: readonly FigureId[]])[] = [
+  ['washStillCharge', 'washVolume', ['numberOfWashStills']],
+  ['spiritStillCharge', 'chargeVolume', ['numberOfSpiritStills']],
+  ['barrelSize', 'caskSize', ['barrelsShare', 'hogsheadSize', 'buttSize']],
+  ['hogsheadSize', 'caskSize', ['hogsheadsShare', 'barrelSize', 'buttSize']],
+];
+
 /** The figures of a script that can be checked, each as it is told first. */
 export function quotedIn(quantities: readonly ReadQuantity[], settled: Settled): Quoted {
   const found: Partial<Record<QuotableName, Said>> = {};
+  const first = new Map<FigureId, Said>();
   for (const quantity of quantities) {
     const figure = figureIn(quantity, settled);
     const name = figure && quotableOf(figure);
     const said = saidIn(quantity);
+    if (figure && said && !first.has(figure)) first.set(figure, said);
     if (name && said && !(name in found)) found[name] = said;
+  }
+  for (const [told, means, unless] of standIns) {
+    const said = first.get(told);
+    const isOne = unless.every((other) => !first.has(other) || isOnly(first.get(other)!));
+    const pairs = first.get('numberOfStills');
+    const isPair = means === 'caskSize' || !pairs || (pairs.as !== 'range' && pairs.value <= 2);
+    if (said && isOne && isPair && !(means in found)) found[means] = said;
   }
   return found;
 }

@@ -12,17 +12,21 @@ function relation(text: string, tokens: readonly Token[], a: Found, b: Found): '
   const before = tokens[a.said.first - 1]?.text;
   const sameUnit = a.dimension === b.dimension && a.unit === b.unit;
   const fits = sameUnit || a.dimension === 'bare';
-  if (!fits || b.dimension === 'clock') return undefined;
+  if (!fits || b.dimension === 'clock' || /\n\s*\S/.test(between)) return undefined;
+  if (isYear(b) && (a.value < 1000 || !/^[-–—]$/.test(word)) && b.dimension === 'bare') return undefined;
   if (/^(?:(?:right |all the way )?down to|falling to|dropping to|to|until|till|-|–|—)$/.test(word)) {
     if (word === '-' && a.said.first > 0 && before === '-') return undefined;
     if (b.value < a.value && word !== '-' && b.dimension !== 'time') return 'fall';
   }
   const ascending = liftedEnd(a, b) < b.value;
   if (/^(?:to|up to|till|until|-|–|—)$/.test(word)) return ascending ? 'range' : undefined;
+  if (word === 'or' && between.includes(',')) return undefined;
   if (word === 'or') return ascending && b.value <= 2.5 * liftedEnd(a, b) ? 'range' : undefined;
   if (word === 'and' && before === 'between') return ascending ? 'range' : undefined;
   return undefined;
 }
+
+const isYear = ({ value }: Found) => Number.isInteger(value) && value >= 1700 && value <= 2100;
 
 /** The first end of a range as meant; one with a unit of its own stands as it is. */
 const liftedEnd = (a: Found, b: Found): number =>
@@ -47,7 +51,8 @@ export function joinRanges(text: string, tokens: readonly Token[], found: readon
   return joined;
 }
 
-const chance = /^\s*(?:in|out of)\s*$/i;
+const chance = /^\s*(?:casks?\s+|parts?\s+)?(?:in|from|out of)\s*(?:every\s+)?$/i;
+const counted = new Set<Dimension>(['bare', 'casks']);
 
 /** "One in thirty" is one share, not two numbers. */
 export function joinShares(text: string, found: readonly Found[]): Found[] {
@@ -56,18 +61,19 @@ export function joinShares(text: string, found: readonly Found[]): Found[] {
     const last = joined.at(-1);
     if (
       last &&
-      last.dimension === 'bare' &&
-      next.dimension === 'bare' &&
+      counted.has(last.dimension) &&
+      counted.has(next.dimension) &&
+      next.value <= 100 &&
       !next.year &&
       last.value < next.value &&
       Number.isInteger(next.value) &&
-      next.start - last.end < 9 &&
+      next.start - last.end < 20 &&
       chance.test(text.slice(last.end, next.start))
     ) {
       const hundred = next.value === 100;
       joined[joined.length - 1] = {
         ...last,
-        end: next.end,
+        end: next.dimension === 'bare' ? next.end : (next.numberEnd ?? next.end),
         value: hundred ? last.value : last.value / next.value,
         unit: hundred ? '%' : '',
         dimension: hundred ? 'percent' : 'share',
@@ -87,15 +93,44 @@ export function joinParts(text: string, found: readonly Found[]): Found[] {
   for (const next of found) {
     const last = joined.at(-1);
     const between = last && text.slice(last.end, next.start);
-    if (last && plusMinus.test(between!)) {
+    const clock = last && clockOf(last, next, between!);
+    if (last && clock !== undefined)
+      Object.assign(last, { end: next.end, value: clock, unit: '', dimension: 'clock' });
+    else if (last && plusMinus.test(between!)) {
       const unit = last.dimension === 'bare' ? { unit: next.unit, dimension: next.dimension } : {};
-      Object.assign(last, unit, { end: next.end, around: true });
+      Object.assign(last, unit, {
+        end: next.end,
+        around: inUnit(next.value, next.unit, last.unit || next.unit),
+      });
     } else if (last && andMore.test(between!) && isSmaller(next, last))
       Object.assign(last, { end: next.end, value: last.value + inUnit(next.value, next.unit, last.unit) });
+    else if (last && isUnsaid(next, last) && /^\s+$/.test(between!))
+      Object.assign(last, { end: next.end, value: last.value + next.value / inOne[last.unit]! });
     else joined.push(next);
   }
   return joined;
 }
+
+/** “Seven minutes past eight”, “ten to six”, in hours. */
+function clockOf(minutes: Found, hour: Found, between: string): number | undefined {
+  const [, side] = /^\s*(past|to)\s+$/i.exec(between) ?? [];
+  const isTime = (minutes.dimension === 'bare' || minutes.unit === 'min') && (hour.dimension === 'clock' || hour.dimension === 'bare'); // prettier-ignore
+  if (!side || !isTime || hour.value > 12 || minutes.value >= 60 || !Number.isInteger(minutes.value)) return undefined;
+  if (/past/i.test(side)) return hour.value + minutes.value / 60;
+  return minutes.dimension === 'bare' && minutes.value > hour.value && minutes.value % 5 === 0
+    ? hour.value - minutes.value / 60
+    : undefined;
+} // prettier-ignore
+
+/** How many of the next smaller unit are in one: “five hours forty”, “six foot four”, “two ton six hundred”. */
+const inOne: Readonly<Record<string, number>> = { h: 60, feet: 12, t: 1000 };
+const isUnsaid = (part: Found, whole: Found): boolean =>
+  part.dimension === 'bare' &&
+  whole.low === undefined &&
+  Number.isInteger(whole.value) &&
+  Number.isInteger(part.value) &&
+  part.value < (inOne[whole.unit] ?? 0) &&
+  (whole.unit !== 't' || part.value % 50 === 0);
 
 /** Whether one is less than one of the other, in a smaller unit of the same. */
 const isSmaller = (part: Found, whole: Found): boolean =>

@@ -1,6 +1,8 @@
-// A guide's own script read: every quantity in it, and which figure of the house each is likely to be.
+// A guide's own talk read: every quantity in it, and which figure of the house each is likely to be.
+import type { Reason } from './candidates.ts';
 import { talkFigures, type FigureId, type TalkKind } from './figures.ts';
-import { matchFigures, valuesFor, type Matched } from './match.ts';
+import { learnt } from './learnt-model.ts';
+import { CERTAIN, matchFigures, type Likely, type Matched, type Model } from './match.ts';
 import { quantitiesIn, type Quantity } from './quantities.ts';
 import type { Dimension } from './units.ts';
 
@@ -13,13 +15,19 @@ export interface ReadQuantity {
   readonly value?: number;
   readonly range?: readonly [number, number];
   readonly unit: string;
+  /** True where no unit, or only degrees, was said. */
+  readonly isBare: boolean;
   readonly kind: TalkKind;
   /** The figure proposed, and the value or range in that figure's own unit. */
   readonly figure?: FigureId;
   readonly inFigure?: readonly number[];
   readonly runnersUp: readonly FigureId[];
-  /** 0 to 1, how sure the proposal is; 0 where there is none. */
+  /** 0 to 1: how likely the proposal is right; where nothing is proposed, the likeliest figure. */
   readonly confidence: number;
+  /** All that it may be, the likeliest first; no figure stands for none of the house's. */
+  readonly likely: readonly Likely[];
+  /** Why it is none of the house's figures, if it is none. */
+  readonly because: Reason;
   /** Said as about, nearly, or so. */
   readonly approximate: boolean;
 }
@@ -30,14 +38,17 @@ export interface ReadScript {
 }
 
 const MOST = 500; // quantities that are read; a tour has some 200
+const NEAR = 4; // figures that are named beside the proposal
 
 const kinds: Partial<Record<Dimension, TalkKind>> = { percent: 'percentage', bare: 'number', share: 'number', times: 'count', mashes: 'count', washbacks: 'count', stills: 'count', casks: 'count', bottles: 'count', people: 'count' }; // prettier-ignore
 
 const thingsAfter =
   /^\s+(?:of\s+(?:you|them|us|those|these)\b|(?:[a-z]+\s)?(?!(?:is|was|this|has|us|its|as|does|across|years)\b)[a-z]{2,}s\b)/i;
 
-function kindOf(text: string, { dimension, end, value }: Quantity, { kind, certain }: Matched): TalkKind {
-  if (kind && (certain || dimension === 'percent')) return kind;
+function kindOf(text: string, { dimension, end, value }: Quantity, { kind, likely }: Matched): TalkKind {
+  const [best] = likely;
+  if (best?.figure && best.chance >= CERTAIN) return talkFigures[best.figure].kind;
+  if (dimension === 'percent' && kind && best?.figure) return kind;
   if (dimension === 'bare' && Number.isInteger(value) && thingsAfter.test(text.slice(end, end + 40)))
     return 'count';
   return kinds[dimension] ?? (dimension as TalkKind);
@@ -45,53 +56,51 @@ function kindOf(text: string, { dimension, end, value }: Quantity, { kind, certa
 
 /** The unit as the handbook prints it; a bare number takes that of its figure. */
 function unitOf(
-  { dimension, unit }: Quantity,
+  { dimension, unit, degrees }: Quantity,
   kind: TalkKind,
-  matched: Matched,
-  own: string | undefined,
+  proposed: Likely | undefined,
 ): string {
   if (kind === 'alcohol' && unit === 'L') return 'L pure alcohol';
-  if (kind === 'strength' && unit === '%') return '% vol';
-  if (dimension !== 'bare' || own === undefined || own === 'gravity') return unit;
-  return matched.unit || own;
+  if (kind === 'strength' && (unit === '%' || degrees)) return '% vol';
+  if (kind === 'gravity' && degrees) return '° gravity';
+  if (degrees) return proposed?.unit ?? unit;
+  if (dimension !== 'bare' || !proposed?.figure) return unit;
+  const own = talkFigures[proposed.figure].unit;
+  return own === 'gravity' ? unit : proposed.unit || own;
 }
 
 function read(text: string, quantity: Quantity, matched: Matched): ReadQuantity {
-  const { proposals, certain } = matched;
+  const { likely, because } = matched;
   const kind = kindOf(text, quantity, matched);
-  const [best, ...others] = proposals.map(({ figure }) => figure);
-  const figure = certain ? best : undefined;
-  const unit = unitOf(quantity, kind, matched, figure && talkFigures[figure].unit);
-  const { start, end, value, range, approximate } = quantity;
+  const figures = likely.flatMap((each) => (each.figure ? [each] : []));
+  const [best] = figures;
+  const proposed = best && best.chance >= CERTAIN ? best : undefined;
+  const { start, end, value, range, approximate, dimension, degrees } = quantity;
   return {
     start,
     end,
     text: text.slice(start, end),
     ...(range ? { range } : { value: value! }),
-    unit,
+    unit: unitOf(quantity, kind, proposed),
+    isBare: dimension === 'bare' || dimension === 'date' || degrees === true,
     kind,
-    ...(figure ? { figure, inFigure: valuesFor(quantity, figure, matched.unit) } : {}),
-    runnersUp: figure ? others : proposals.map((each) => each.figure),
-    confidence: confidenceOf(matched),
+    ...(proposed ? { figure: proposed.figure!, inFigure: proposed.inFigure } : {}),
+    runnersUp: figures.slice(proposed ? 1 : 0, NEAR).map(({ figure }) => figure!),
+    confidence: Number((best?.chance ?? 0).toFixed(3)),
+    likely,
+    because,
     approximate,
   };
 }
 
-/** From how high the best score is, and how far it leads. */
-function confidenceOf({ proposals: [best, next], certain }: Matched): number {
-  if (!certain || !best) return 0;
-  const lead = best.score - Math.max(0, next?.score ?? 0);
-  return Number((1 / (1 + Math.exp(-(best.score - 2.5) / 2 - (lead - 0.5)))).toFixed(3));
-}
-
 /**
- * Reads a script. Takes any text, plain text only, and gives the same for the same; places index the text as it
- * is. A figure is only ever proposed: the guide confirms it.
+ * Reads a talk. Takes any text, plain text only, and gives the same for the same; places index the text as it
+ * is. A figure is only ever proposed: the guide confirms it. `model` is what the reader has learnt.
  */
-export function readScript(text: string): ReadScript {
+export function readScript(text: string, model: Model = learnt()): ReadScript {
   const all = quantitiesIn(text);
   const quantities = all.slice(0, MOST);
-  const matched = matchFigures(text, quantities);
+  const matched = matchFigures(text, quantities, model);
   return {
     quantities: quantities.map((quantity, i) => read(text, quantity, matched[i]!)),
     left: all.length - quantities.length,

@@ -3,6 +3,7 @@ import type { Found } from './found.ts';
 import type { Dimension } from './units.ts';
 
 const inList = /^\s*(?:,|\/|&|;|and|or|then|,\s*(?:and|or|then)(?:\s+then)?)\s*$/i;
+const ALIKE = 8; // times: numbers further apart are not of one list
 const passedOn = new Set<Dimension>([
   'percent',
   'strength',
@@ -33,22 +34,55 @@ export function shareUnits(text: string, found: readonly Found[]): void {
     const [a, b] = [found[i]!, found[i + 1]!];
     if (a.dimension !== 'bare' || a.year || !passedOn.has(b.dimension) || b.start - a.end > 12) continue;
     const between = text.slice(a.end, b.start);
-    if (inList.test(between)) Object.assign(a, { unit: b.unit, dimension: b.dimension });
+    const apart = Math.max(a.value, b.value) / Math.min(a.value, b.value);
+    if (inList.test(between) && apart < ALIKE) Object.assign(a, { unit: b.unit, dimension: b.dimension });
   }
 }
+
+/** Words about pounds that are paid. */
+const priced =
+  /\b(?:cost|paid|pay|price|sell|sold|shop|penalty|worth|charged?|duty|fine|pair|retired|legion|bottle|buy)\b/i;
+
+/** Proof beyond what the former British scale is spoken of for new spirit, or twice a strength told beside it; a cask of 53 gallons; American spelling. */
+function isAmerican(text: string, found: readonly Found[]): boolean {
+  const signs = found.filter(({ unit, value }, i) =>
+    unit === '° proof'
+      ? value > 128 || found.slice(Math.max(0, i - 2), i + 3).some((other) => other.value * 2 === value)
+      : unit === 'gal' && value === 53,
+  ).length;
+  if (/\bpercent\b/i.test(text) && found.some(({ unit }) => unit === '° proof' || unit === 'proof gal') && found.some(({ unit }) => unit === 'gal') && !/\b(?:over|under) proof\b/i.test(text)) return true; // prettier-ignore
+  return signs + (/\b(?:liters?|gray|color|gallon jug)\b/i.test(text) ? 1 : 0) > 0;
+}
+
+/** Plain degrees of a mash that can only be Fahrenheit: two or more between 135 and 212, and none told in Celsius. */
+const isHotter = (found: readonly Found[]) =>
+  !found.some(({ unit }) => unit === '°C') &&
+  found.filter(({ unit, value }) => unit === '°' && value > 135 && value < 213).length > 1;
 
 /**
  * Units that a text leaves open, settled by what it says elsewhere: plain degrees are Fahrenheit in a text that names
  * only Fahrenheit, or where they are too many for Celsius; gallons and proof are American in a text that names
  * American ones, otherwise imperial.
  */
-export function settleUnits(found: readonly Found[]): void {
+export function settleUnits(text: string, found: readonly Found[]): void {
   const says = (...units: readonly string[]) => found.some(({ unit }) => units.includes(unit));
-  const fahrenheit = says('°F') && !says('°C');
-  const american = says('US gal', '° US proof') && !says('UK gal');
+  const fahrenheit = (says('°F') && !says('°C')) || isHotter(found);
+  const american = !says('UK gal') && (says('US gal', '° US proof') || isAmerican(text, found));
+  const imperial = american || fahrenheit || says('gal', 'UK gal', 'cwt', '°F');
+  const isOfMoney = !imperial && says('£', '€');
   for (const each of found) {
+    each.degrees = each.unit === '°';
+    if (
+      each.unit === 'lb' &&
+      /pounds?$/i.test(text.slice(each.start, each.end)) &&
+      (isOfMoney || priced.test(text.slice(Math.max(0, each.start - 50), each.end + 25)))
+    )
+      Object.assign(each, { unit: '£', dimension: 'money' });
+    if (each.unit === '£' && american && /^\s+of\s+malt/.test(text.slice(each.end)))
+      Object.assign(each, { unit: 'lb', dimension: 'mass' });
     if (each.unit === '°') each.unit = fahrenheit || (each.value > 120 && says('°F')) ? '°F' : '°C';
     if (each.unit === 'gal') each.unit = american ? 'US gal' : 'UK gal';
     if (each.unit === '° proof' && american) each.unit = '° US proof';
+    if (each.unit === 'proof gal' && american) each.unit = 'US proof gal';
   }
 }

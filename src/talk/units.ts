@@ -6,7 +6,7 @@ import { unitsOf, unitsRead } from '../core/units.ts';
 /** What a unit measures; a number with no unit measures `bare`. */
 export type Dimension =
   | Measured
-  | 'clock' | 'mashes' | 'washbacks' | 'stills' | 'casks' | 'bottles' | 'times' | 'people' | 'share' | 'date' | 'bare'; // prettier-ignore
+  | 'milling' | 'flow' | 'ratio' | 'clock' | 'mashes' | 'washbacks' | 'stills' | 'casks' | 'bottles' | 'times' | 'people' | 'share' | 'date' | 'bare'; // prettier-ignore
 
 export interface SaidUnit {
   /** As the handbook prints it; empty for things counted. */
@@ -27,13 +27,31 @@ const spelling = (unit: string, dimension: Dimension, says: string, sign = false
 const described = "(?:(?!(?:of|in|and|or|the|a|an|at|to|for|with|is|are|from|per|on|we|it|its|that|this|then|times?|by|into|so|but|low|litres?|liters?|tonnes?|days?|weeks?|years?|hours?)\\b)[a-zà-ÿ]{2,14}[\\s-]){0,3}?"; // prettier-ignore
 const counted = (dimension: Dimension, says: string) => spelling('', dimension, `${described}(?:${says})`);
 
+const litres = 'l|lit(?:re|er)s?|ltrs?';
+const perHour = '\\s*(?:/|\\b(?:an|per|every|each|in\\s+an|in\\s+one|at|to\\s+the)\\b)\\s*(?:h|hrs?|hours?)';
+const rates: readonly Spelling[] = [
+  spelling('t/h', 'milling', `(?:t|tonnes?|tons?)(?:\\s+of\\s+[a-z]+)?${perHour}`),
+  spelling('kg/h', 'milling', `(?:kgs?|kilos?)(?:\\s+of\\s+[a-z]+)?${perHour}`),
+  spelling('L/h', 'flow', `(?:${litres})(?:\\s+of\\s+[a-z]+)?${perHour}`),
+  spelling('L/min', 'flow', `(?:${litres})\\s*(?:/|\\b(?:a|per)\\b)\\s*min(?:ute)?`),
+  spelling(
+    'L/kg',
+    'ratio',
+    `(?:${litres})(?:\\s+of\\s+[a-z]+)?\\s*(?:/|\\b(?:a|per|to|on|for)\\b(?:\\s+(?:the|a|each|every|one))?)\\s*(?:kgs?|kilos?|kilogram(?:me)?s?)`,
+  ),
+  spelling('L/kg', 'ratio', ':\\s*1|to\\s+(?:one|1)'),
+  spelling('L/kg', 'ratio', '(?:for|to)\\s+(?:every|each|the|a|one)\\s+(?:kg|kilo)'),
+];
+
 // The first that fits counts.
 const spellings: readonly Spelling[] = [
+  ...rates,
+  spelling('proof gal', 'alcohol', 'proof[\\s-]+gal(?:lon)?s?|gal(?:lon)?s?\\s+at\\s+proof'),
   ...unitNames.flatMap(({ unit, dimension, says, sign }) =>
     says === undefined ? [] : [spelling(unit, dimension, says, sign)],
   ),
   spelling('', 'clock', "o['’]?\\s?clock|[ap]\\.?m\\.?"),
-  spelling('', 'times', 'times|x'),
+  spelling('', 'times', 'times(?!\\s+(?:bigger|larger|as|more|that))|x'),
   counted('washbacks', 'wash[\\s-]?backs?|wash\\s+bags|fermenters?|fermentors?|vats'),
   counted('mashes', 'mash(?:es|ings)|brews'),
   counted('stills', 'stills|steels|kettles|stils'),
@@ -51,6 +69,7 @@ export function unitAt(text: string, at: number): (SaidUnit & { readonly end: nu
   if (gap.length > 3 || /\n\s*\n/.test(gap)) return undefined;
   const from = at + gap.length;
   for (const { says, ...unit } of spellings) {
+    if (unit.unit === '' && gap.includes('\n')) continue;
     says.lastIndex = from;
     const found = says.exec(text);
     if (found) return { ...unit, end: from + found[0].length };
@@ -66,7 +85,13 @@ const proofs: Readonly<Record<string, readonly [toCore: (value: number) => numbe
   '° US proof': [proof('° US proof'), 200],
 };
 const gravities = new Map(unitsRead('gravity').map(({ unit, toCore }) => [unit, toCore]));
-const sizes = new Map(measures.map(({ unit, size }) => [unit, size]));
+const BRITISH_PROOF = 0.571; // litres of pure alcohol in a litre at the former British proof; from memory
+const sizes = new Map([
+  ...measures.map(({ unit, size }) => [unit, size] as const),
+  ['proof gal', BRITISH_PROOF * measures.find(({ unit }) => unit === 'UK gal')!.size!] as const,
+  ['t/h', 1] as const,
+  ['kg/h', 0.001] as const,
+]);
 
 /** What a value in a said unit is in a unit of the handbook: kg, L, cL, h, years, °C, % vol, gravity. NaN never: an unknown unit stays as it is. */
 export function inUnit(value: number, unit: string, wanted: string): number {
@@ -76,7 +101,7 @@ export function inUnit(value: number, unit: string, wanted: string): number {
   if (toCore) return toCore(Math.min(Math.max(value, 0), most!));
   const extract = wanted === 'gravity' ? gravities.get(unit) : undefined;
   if (extract && unit !== '') return extract(Math.min(Math.max(value, -20), unit === '° gravity' ? 200 : 32));
-  if (wanted === 'gravity') return value >= 800 ? value / 1000 : value; // 58 is taken for degrees only where gravity is named beside it
+  if (wanted === 'gravity') return value >= 800 ? value / 1000 : value > 1.2 ? 1 + value / 1000 : value; // 1058, 58, 1.058
   const own = sizes.get(unit);
   const other = wanted === 'kg' || wanted === 'L' ? 1 : sizes.get(wanted);
   return own === undefined || other === undefined ? value : (value * own) / other;

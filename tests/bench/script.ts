@@ -1,8 +1,7 @@
 // How long "Check a talk" keeps the page from answering, with the processor slowed four times: `npm run talk-time`, after a build.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { chromium, type Page } from '@playwright/test';
 import { findChromium } from '../chromium.ts';
+import { scriptOf } from '../talk/scripts.ts';
 import { whileServed } from './served.ts';
 
 const SLOWED = 4;
@@ -14,7 +13,7 @@ const FIELD = '#script-text';
 /** A talk of so many words: those that the reader is judged by, one after another, and from the beginning again. */
 function talkOf(count: number): string {
   const whole = ['chatty', 'evening', 'old-hand', 'long', 'new-guides', 'visiting-host']
-    .map((name) => readFileSync(join(import.meta.dirname, '..', 'talk', 'scripts', `${name}.txt`), 'utf8'))
+    .map((name) => scriptOf(name).text)
     .join('\n\n');
   const pieces = whole.split(/(?<=\s)(?=\S)/); // a word with the space behind it
   return Array.from({ length: count }, (_, i) => pieces[i % pieces.length]).join('');

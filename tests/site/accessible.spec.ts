@@ -1,15 +1,14 @@
 // Each page and each part of it in use: the accessibility rules, what is said aloud, tables, targets, motion, zoom, spacing and forced colours.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
 import { encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { fileText } from '../../src/handing/envelope.ts';
 import { makeKey, signed } from '../../src/handing/signing.ts';
 import { linkOf } from '../../src/house/link.ts';
+import { scriptOf } from '../talk/scripts.ts';
 import { addresses, broken, contradiction, open, pageWith, quote, ready } from './pages.ts';
 
-const script = readFileSync(join(import.meta.dirname, '..', 'talk', 'scripts', 'disagreeing.txt'), 'utf8');
+const script = scriptOf('disagreeing').text;
 const thornwath = linkOf(
   encode({ name: 'Thornwath', house: { ...builtInHouse, heartEnd: 58 } as typeof builtInHouse }),
 );

@@ -1,10 +1,9 @@
 // What a guide does: checks quoted figures, pastes a script, prints cards.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test } from '@playwright/test';
+import { scriptOf } from '../talk/scripts.ts';
 import { contradiction, open, watch, quote } from './pages.ts';
 
-const script = readFileSync(join(import.meta.dirname, '..', 'talk', 'scripts', 'disagreeing.txt'), 'utf8');
+const script = scriptOf('disagreeing').text;
 
 test('figures that cannot all be true are told of, with what would fit', async ({ page }) => {
   await open(page, '/cross-check/');
@@ -73,8 +72,7 @@ test('a script is held against the reader’s own house when asked', async ({ pa
 test('a long talk is read beside the page and shown in portions; what an edit leaves as it was stays on the page', async ({
   page,
 }) => {
-  const file = (name: string) => join(import.meta.dirname, '..', 'talk', 'scripts', `${name}.txt`);
-  const long = [readFileSync(file('long'), 'utf8'), readFileSync(file('chatty'), 'utf8')].join('\n\n');
+  const long = [scriptOf('long').text, scriptOf('chatty').text].join('\n\n');
   await open(page, '/script/');
   await page.evaluate(() => {
     const portions: number[] = [];

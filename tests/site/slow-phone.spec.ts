@@ -1,7 +1,6 @@
 // On a phone with a slow processor and a slow line: the pages that do most work, their controls answer, and nothing throws. Nothing here is timed.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
+import { scriptOf } from '../talk/scripts.ts';
 import { ready, watch } from './pages.ts';
 
 const SLOWED = 4;
@@ -57,7 +56,7 @@ test('before its script has come, a choice and a name are not lost either', asyn
 });
 
 test('a talk is pasted while the page still loads, read, and put right', async ({ page }) => {
-  const talk = readFileSync(join(import.meta.dirname, '..', 'talk', 'scripts', 'chatty.txt'), 'utf8');
+  const talk = scriptOf('chatty').text;
   const wrong = await openSlowly(page, '/script/');
   await page.locator('#script-text').fill(talk);
   await ready(page);

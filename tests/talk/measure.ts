@@ -1,37 +1,61 @@
-// The meter of the reader: how much of each script it finds and matches. `node tests/talk/measure.ts`, with `--all` for each miss.
-import { judge, scripts, type Judgement } from './judge.ts';
+// The meter of the reader, by authors left out: how much of their talks it finds and matches, and how honest its chances are. `npm run talk`, with `-- --all` for each miss; what it tells is kept for the accuracy page.
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Judgement } from './judge.ts';
+import { leftOut, type LeftOut } from './left-out.ts';
 
-const percent = (part: number, whole: number) =>
-  whole === 0 ? '—' : `${((100 * part) / whole).toFixed(1)} %`;
-const sum = (all: readonly Judgement[], of: (each: Judgement) => number) =>
-  all.reduce((total, each) => total + of(each), 0);
+export interface Told {
+  readonly author: string;
+  readonly talks: number;
+  readonly quantities: number;
+  readonly found: number;
+  readonly figures: number;
+  readonly matched: number;
+  readonly proposed: number;
+  readonly wrong: number;
+  readonly extra: number;
+}
 
-function row(name: string, all: readonly Judgement[]): string {
-  const [quantities, found, kinds] = [sum(all, (j) => j.quantities), sum(all, (j) => j.found), sum(all, (j) => j.kinds)];
-  const [figures, matched] = [sum(all, (j) => j.figures), sum(all, (j) => j.matched)];
-  const [proposed, wrong, extra] = [sum(all, (j) => j.proposed), sum(all, (j) => j.wrong), sum(all, (j) => j.extra)];
-  return [
-    name.padEnd(20),
-    `${found}/${quantities}`.padStart(9), percent(found, quantities).padStart(8),
-    percent(kinds, found).padStart(8),
-    `${matched}/${figures}`.padStart(9), percent(matched, figures).padStart(8),
-    `${wrong}/${proposed}`.padStart(7), percent(wrong, proposed).padStart(7),
-    String(extra).padStart(6),
-  ].join(' ');
+const sum = (all: readonly LeftOut[], of: (each: Judgement) => number) =>
+  all.reduce((total, { judgement }) => total + of(judgement), 0);
+const told = (author: string, all: readonly LeftOut[]): Told => ({
+  author,
+  talks: all.length,
+  quantities: sum(all, (j) => j.quantities),
+  found: sum(all, (j) => j.found),
+  figures: sum(all, (j) => j.figures),
+  matched: sum(all, (j) => j.matched),
+  proposed: sum(all, (j) => j.proposed),
+  wrong: sum(all, (j) => j.wrong),
+  extra: sum(all, (j) => j.extra),
+});
+
+/** Of the chances told, by tenths: how many, what they were on average, and how often they were right. */
+function reliability(all: readonly LeftOut[]) {
+  const chances = all.flatMap(({ judgement }) => judgement.chances);
+  const tenths = Array.from({ length: 10 }, (_, i) => {
+    const within = chances.filter(({ chance }) => Math.min(9, Math.floor(10 * chance)) === i);
+    const mean = within.reduce((total, { chance }) => total + chance, 0) / Math.max(1, within.length);
+    const right = within.filter((each) => each.right).length / Math.max(1, within.length);
+    return { from: i / 10, count: within.length, chance: Number(mean.toFixed(3)), right: Number(right.toFixed(3)) };
+  });
+  const error = tenths.reduce((total, { count, chance, right }) => total + (count / chances.length) * Math.abs(chance - right), 0);
+  return { tenths: tenths.filter(({ count }) => count > 0), error: Number(error.toFixed(4)) };
 } // prettier-ignore
 
-const judged = scripts().map((script) => ({ script, judgement: judge(script) }));
-const open = judged.filter(({ script }) => !script.heldOut);
-const held = judged.filter(({ script }) => script.heldOut);
-const only = (some: typeof judged) => some.map(({ judgement }) => judgement);
+const all = leftOut();
+const authors = [...new Set(all.map(({ script }) => script.author))];
+const rows = authors.map((author) => told(author, all.filter(({ script }) => script.author === author))); // prettier-ignore
+const whole = told('all', all);
+const { tenths, error } = reliability(all);
 
-console.log(`${'script'.padEnd(20)}     found              kinds   matched             false          extra`);
-for (const { script, judgement } of judged)
-  console.log(row(script.name + (script.heldOut ? ' (held out)' : ''), [judgement]));
-console.log(row('all tuned on', only(open)));
-console.log(row('all held out', only(held)));
-console.log(row('overall', only(judged)));
+const percent = (part: number, of: number) =>
+  (of === 0 ? '—' : `${((100 * part) / of).toFixed(1)} %`).padStart(8);
+console.log('left out           found            matched            false         extra');
+for (const row of [...rows, whole])
+  console.log(row.author.padEnd(12), `${row.found}/${row.quantities}`.padStart(10), percent(row.found, row.quantities), `${row.matched}/${row.figures}`.padStart(10), percent(row.matched, row.figures), `${row.wrong}/${row.proposed}`.padStart(9), percent(row.wrong, row.proposed), String(row.extra).padStart(6)); // prettier-ignore
+console.log(`chances: ${tenths.map(({ count, chance, right }) => `${chance.toFixed(2)} right ${right.toFixed(2)} of ${count}`).join('; ')}; expected calibration error ${error}`); // prettier-ignore
 
+writeFileSync(join(import.meta.dirname, 'measured.json'), `${JSON.stringify({ rows, whole, tenths, error }, undefined, 2)}\n`); // prettier-ignore
 if (process.argv.includes('--all'))
-  for (const { script, judgement } of process.argv.includes('--held') ? held : open)
-    for (const miss of judgement.misses) console.log(`${script.name}: ${miss}`);
+  for (const { script, judgement } of all) for (const miss of judgement.misses) console.log(`${script.name}: ${miss}`); // prettier-ignore

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { unanswered, type Question } from '../../src/talk/unanswered.ts';
-import { scripts } from './judge.ts';
+import { scriptOf } from './scripts.ts';
 
 const questions: readonly Question[] = [
   { id: 'yeast', chapter: 'fermenting', title: 'Fermenting', question: 'How much yeast goes in?', words: ['yeast', 'washback'] },
@@ -44,6 +44,6 @@ test('a question with no words stays open, and no text upsets it', () => {
 }); // prettier-ignore
 
 test('a whole script answers what it speaks of and leaves the rest open', () => {
-  const { text } = scripts().find(({ name }) => name === 'in-words')!;
+  const { text } = scriptOf('in-words');
   expect(open(text)).toEqual(['copper']);
 });

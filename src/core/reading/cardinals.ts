@@ -13,10 +13,11 @@ const small = new Map<string, number>([
   ['fourtyfive', 45],
 ]);
 const digits = new Map([...ones.slice(0, 10).map((word, i) => [word, i] as const), ['oh', 0], ['o', 0], ['nought', 0]] as [string, number][]); // prettier-ignore
-const scales: Readonly<Record<string, number>> = { thousand: 1e3, thousands: 1e3, million: 1e6, millions: 1e6, billion: 1e9 }; // prettier-ignore
+const scales: Readonly<Record<string, number>> = { thousand: 1e3, thousands: 1e3, lakh: 1e5, million: 1e6, millions: 1e6, crore: 1e7, billion: 1e9 }; // prettier-ignore
 
 /** True for a word that a number can begin with. */
-export const isNumberWord = (word: string): boolean => small.has(word) || digits.has(word);
+export const isNumberWord = (word: string): boolean =>
+  small.has(word) || digits.has(word) || word === 'hundred';
 
 export interface Counted {
   readonly value: number;
@@ -29,13 +30,25 @@ const word = (tokens: readonly Token[], i: number) =>
 const skip = (tokens: readonly Token[], i: number) =>
   tokens[i]?.text === '-' && tokens[i].joined && tokens[i + 1]?.joined ? i + 1 : i;
 
+/** The second part of a number that was begun in words: in words, or in one or two figures, as “a hundred and 46” is written down by ear. */
+function tail(tokens: readonly Token[], i: number): Counted | undefined {
+  const token = tokens[i];
+  return token?.kind === 'figure' && /^[1-9]\d?$/.test(token.text) && !token.joined
+    ? { value: token.value!, next: i + 1 }
+    : belowHundred(tokens, i);
+}
+
 /** A number below a hundred: twenty-two, twenty two, seventeen. */
 export function belowHundred(tokens: readonly Token[], i: number): Counted | undefined {
   const first = small.get(word(tokens, i) ?? '');
   if (first === undefined) return undefined;
   if (first < 20) return { value: first, next: i + 1 };
   const at = skip(tokens, i + 1);
-  const second = small.get(word(tokens, at) ?? '');
+  const digit =
+    tokens[at]?.kind === 'figure' && /^[1-9]$/.test(tokens[at].text) && !tokens[at].joined && at === i + 1
+      ? tokens[at].value
+      : undefined; // “thirty 4”, written down by ear
+  const second = small.get(word(tokens, at) ?? '') ?? digit;
   return second !== undefined && second > 0 && second < 10
     ? { value: first + second, next: at + 1 }
     : { value: first, next: i + 1 };
@@ -56,22 +69,50 @@ export function saidByDigit(tokens: readonly Token[], i: number): Counted | unde
 /** Two pairs of digits, as years and gravities are said: ten fifty-eight, nineteen eleven, ten oh four. */
 function saidInPairs(tokens: readonly Token[], i: number): Counted | undefined {
   const first = belowHundred(tokens, i);
-  if (!first || first.value < 10 || first.value > 20) return undefined;
+  if (!first || first.value < 10 || (first.value > 20 && first.value % 10 === 0)) return undefined; // “twenty, seventy, ten” may lose its commas
   const at = skip(tokens, first.next);
   const oh = ['oh', 'o'].includes(word(tokens, at) ?? '');
-  const second = belowHundred(tokens, oh ? at + 1 : at);
+  const second = tail(tokens, oh ? at + 1 : at);
   if (!second || (oh ? second.value > 9 : second.value < 10)) return undefined;
+  if (first.value === 20 && second.value > 49) return undefined;
+  if (first.value > 20 && isCompound(tokens, second.next)) return undefined;
   return { value: 100 * first.value + second.value, next: second.next };
+}
+
+/** True before the second half of a word such as “twelve-hour”, of which the number is a part. */
+const isCompound = (tokens: readonly Token[], i: number) =>
+  skip(tokens, i) !== i && !isNumberWord(word(tokens, i + 1) ?? '');
+
+/** Before “one” these point to a thing: “each one 53 gallons”. */
+const pointing = new Set(
+  'each this that every which the big little other last first any no another'.split(' '),
+);
+
+/** So many hundreds with the word left out: one fifty-four, three ten. */
+function hundredsUnsaid(tokens: readonly Token[], i: number): Counted | undefined {
+  const first = digits.get(word(tokens, i) ?? '');
+  if (!first || pointing.has(word(tokens, i - 1) ?? '')) return undefined;
+  const rest = tail(tokens, skip(tokens, i + 1));
+  if (!rest || rest.value < 10 || isCompound(tokens, rest.next)) return undefined;
+  return Object.hasOwn(scales, word(tokens, rest.next) ?? '') || word(tokens, rest.next) === 'hundred'
+    ? undefined
+    : { value: 100 * first + rest.value, next: rest.next };
 }
 
 /** Below a thousand, or so many hundreds: a hundred and fifty, eighteen hundred and forty. */
 function hundreds(tokens: readonly Token[], i: number): Counted | undefined {
   const article = ['a', 'an'].includes(word(tokens, i) ?? '');
+  if (word(tokens, i) === 'hundred') {
+    const rest = tail(tokens, joiner(tokens, i + 1)); // “hundred and twenty”, of those who have no article
+    return rest && { value: 100 + rest.value, next: rest.next };
+  }
+  const unsaid = article ? undefined : hundredsUnsaid(tokens, i);
+  if (unsaid) return unsaid;
   const lead = article ? { value: 1, next: i + 1 } : belowHundred(tokens, i);
   if (!lead) return undefined;
   const at = skip(tokens, lead.next);
   if (word(tokens, at) !== 'hundred' && word(tokens, at) !== 'hundreds') return article ? undefined : lead;
-  const rest = belowHundred(tokens, joiner(tokens, at + 1));
+  const rest = tail(tokens, joiner(tokens, at + 1));
   const value = 100 * lead.value;
   return rest ? { value: value + rest.value, next: rest.next } : { value, next: at + 1 };
 }

@@ -7,14 +7,17 @@
  * a sign that stands more than once groups: 1.000.000;
  * a comma before exactly three digits groups, 1,500, unless a nought stands before it, 0,998;
  * any other comma or point is the decimal sign, so 1.250 is one and a quarter, however large the figure should be.
- * A text that writes decimals with a comma elsewhere is read as such texts are: there 12.000 is twelve thousand.
+ * A text that writes decimals with a comma elsewhere is read as such texts are: there 12.000 is twelve thousand;
+ * and so is one with no decimals of one or two digits that writes 27.500 and the like twice.
  */
 export function hasDecimalComma(text: string): boolean {
   const commas = text.match(COMMAS)?.length ?? 0;
-  return commas > 0 && commas > (text.match(POINTS)?.length ?? 0);
+  const points = text.match(POINTS)?.length ?? 0;
+  return commas > points || (commas + points === 0 && (text.match(GROUPED)?.length ?? 0) > 1);
 }
 const COMMAS =
   /(?<![\d.,])(?:[1-9]\d{0,2}(?:\.\d{3})+,\d+|\d{1,9},(?:\d{1,2}|\d{4,})|\d{4,9},\d{3})(?![\d,])/g;
+const GROUPED = /(?<![\d.,])(?!1\.[01])[1-9]\d{0,2}\.\d{3}(?![\d.,])/g;
 const POINTS = /(?<![\d.,])\d{1,9}\.\d{1,2}(?![\d.])/g;
 
 /** Words, figures with their grouping and decimals, single signs; the first that fits counts. */

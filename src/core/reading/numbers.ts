@@ -13,7 +13,7 @@ export interface Said {
   readonly fraction: boolean;
 }
 
-const scales: Readonly<Record<string, number>> = { hundred: 100, thousand: 1e3, million: 1e6, billion: 1e9, dozen: 12, grand: 1e3 }; // prettier-ignore
+const scales: Readonly<Record<string, number>> = { hundred: 100, thousand: 1e3, lakh: 1e5, million: 1e6, crore: 1e7, billion: 1e9, dozen: 12, grand: 1e3 }; // prettier-ignore
 const parts: Readonly<Record<string, number>> = { half: 2, halves: 2, third: 3, thirds: 3, quarter: 4, quarters: 4, fifth: 5, fifths: 5, sixth: 6, sixths: 6, eighth: 8, eighths: 8, tenth: 10, tenths: 10 }; // prettier-ignore
 const pairs: Readonly<Record<string, number>> = { dozen: 12, couple: 2, pair: 2 };
 
@@ -28,9 +28,10 @@ const hyphen = (tokens: readonly Token[], i: number) =>
 /** "and a half", "and three quarters", "½" after a number: what it adds, and the token after it. */
 function addition(tokens: readonly Token[], i: number): { adds: number; next: number } | undefined {
   const fraction = tokens[i];
-  if (fraction?.kind === 'figure' && fraction.value !== undefined && /^[½-¾⅓-⅞]$/.test(fraction.text))
+  if (fraction?.kind === 'figure' && fraction.value !== undefined && /^[¼-¾⅓-⅞]$/.test(fraction.text))
     return { adds: fraction.value, next: i + 1 };
   if (text(tokens, i) !== 'and') return undefined;
+  if (text(tokens, i + 1) === 'half') return { adds: 0.5, next: i + 2 };
   const many = isArticle(text(tokens, i + 1)) ? 1 : (cardinal(tokens, i + 1)?.value ?? 0);
   const at = isArticle(text(tokens, i + 1)) ? i + 2 : (cardinal(tokens, i + 1)?.next ?? i + 1);
   const part = parts[text(tokens, hyphen(tokens, at))];
@@ -39,12 +40,14 @@ function addition(tokens: readonly Token[], i: number): { adds: number; next: nu
     : undefined;
 }
 
-/** "point five", "point oh five eight" after a number. */
+/** "point five", "point oh five eight", "comma two" after a number. */
 function decimals(tokens: readonly Token[], i: number): { adds: number; next: number } | undefined {
-  if (text(tokens, i) !== 'point') return undefined;
+  const hyphened = hyphen(tokens, i);
+  if (hyphened !== i) return decimals(tokens, hyphened);
+  if (text(tokens, i) !== 'point' && text(tokens, i) !== 'comma') return undefined;
   let said = '';
   let next = i + 1;
-  for (; said.length < 6; next++) {
+  for (next = hyphen(tokens, next); said.length < 6; next++) {
     if (text(tokens, next) === 'oh' || text(tokens, next) === 'o') said += '0';
     else {
       const digit =

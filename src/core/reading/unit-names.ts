@@ -14,7 +14,7 @@ interface Names {
 const litre = 'l|lit(?:re|er)s?|ltrs?|lt|litters?|leaders?|leeters?|lighters';
 const tonne = 't|tonnes?|tons?';
 const alcohol = '(?:(?:pure|absolute|straight)\\s+)?alcohol';
-const purely = '(?:pure|absolute)\\s+alcohol';
+const purely = '(?:pure|absolute)(?:\\s+alcohol)?';
 const lpa = 'lpas?|laas?|rlas?|olas?|lofa';
 const degree = '(?:°|º|deg(?:ree)?s?\\.?)?\\s*';
 const proofDegree = '(?:(?:°|º|degrees?|deg\\.?)\\s*)?';
@@ -24,10 +24,10 @@ const points = '(?:(?:%|percentage)[\\s-]?)?points?';
 /** The longer stand before the shorter: in running text the first that fits counts. */
 // prettier-ignore
 const names: readonly Names[] = [
-  { unit: 'L pure alcohol/t', says: `(?:${lpa}|(?:${litre})(?:\\s+of)?(?:\\s+${alcohol})?)(?:\\s*/\\s*|\\s+(?:per|to|from|for|out\\s+of|a|each|every|the)\\s+)(?:(?:a|each|every|one|the|metric)\\s+){0,2}(?:${tonne})` },
+  { unit: 'L pure alcohol/t', says: `(?:${lpa}|(?:${litre})(?:\\s+of)?(?:\\s+(?:${alcohol}|pure|absolute))?)(?:\\s*/\\s*|\\s+(?:per|by|to|from|for|out\\s+of|a|each|every|the)\\s+)(?:(?:a|each|every|one|the|metric)\\s+){0,2}(?:${tonne})` },
   { unit: 'hL pure alcohol', says: `(?:hl|hectolit(?:re|er)s?)\\s*(?:of\\s+)?(?:${purely})|hlpa`, known: `(?:hl|hectolit(?:re|er)s?)(?:\\s*(?:of\\s+)?${alcohol})?` },
   { unit: 'L pure alcohol', says: `${lpa}|(?:${litre})\\s*(?:of\\s+)?(?:${purely})`, known: `(?:${litre})(?:\\s*(?:of\\s+)?${alcohol})?` },
-  { unit: 'US proof gal', known: '(?:us\\s*)?proof\\s*gal(?:lon)?s?\\.?' },
+  { unit: 'US proof gal', says: '(?:us|american)\\s+proof\\s+gal(?:lon)?s?', known: '(?:us\\s*)?proof\\s*gal(?:lon)?s?\\.?' },
   { unit: 'hL', says: 'hl|hectolit(?:re|er)s?' },
   { unit: 'cL', says: 'cls?|centilit(?:re|er)s?|centileaders?' },
   { unit: 'mL', says: 'mls?|mils|millilit(?:re|er)s?', known: 'mil' },
@@ -37,7 +37,7 @@ const names: readonly Names[] = [
   { unit: 'gal', says: '(?:bulk\\s+)?gal(?:lon)?s?' },
   { unit: 'fl oz', says: '(?:fluid\\s+|fl\\.?\\s*)?(?:ounces?|oz)' },
   { unit: 'pints', says: 'pints?' },
-  { unit: 'm³', says: 'cubic\\s+met(?:re|er)s?|m3|m³' },
+  { unit: 'm³', says: 'cubic\\s+met(?:re|er)s?|cubes|m3|m³' },
   { unit: 'US tons', says: '(?:short|us|american)\\s+tons?' },
   { unit: 'UK tons', says: '(?:long|imperial|english)\\s+tons?' },
   { unit: 't', says: `(?:metric\\s+)?(?:${tonne})` },
@@ -57,7 +57,7 @@ const names: readonly Names[] = [
   { unit: '° under proof', says: '(?:degrees?\\s+)?under[\\s-]+proof|u\\.p\\.?' },
   { unit: '° proof', says: `${proofDegree}(?:of\\s+)?proof` },
   { unit: '° gravity', says: '(?:°|º|degrees?)\\s*(?:of\\s+)?gravity', known: '°|degrees?' },
-  { unit: '°P', says: '(?:°|º)\\s*p|(?:degrees?\\s+)?plato', known: 'p' },
+  { unit: '°P', says: '(?:°|º)\\s*p|(?:degrees?\\s+)?(?:plato|balling)', known: 'p' },
   { unit: '° Brix', says: '(?:(?:°|º|degrees?)\\s*)?brix', known: '°\\s*bx' },
   { unit: '°F', says: `${degree}(?:fahrenheit|f)` },
   { unit: '°C', says: `${degree}(?:celsius|centigrade|c)|℃` },

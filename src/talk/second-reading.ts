@@ -1,0 +1,183 @@
+// The second reading: each quantity again, in the light of what all the others are likely to be.
+import { figureIds, talkFigures, type FigureId } from './figures.ts';
+import { isFigure, type Candidate } from './candidates.ts';
+import { chancesOf } from './first-reading.ts';
+import { inOneHouse, type Taken } from './one-house.ts';
+import type { Quantity } from './quantities.ts';
+
+/** A talk between two readings. */
+export interface Reading {
+  readonly text: string;
+  readonly quantities: readonly Quantity[];
+  readonly candidates: readonly (readonly Candidate[])[];
+}
+/** The chances of each quantity's candidates, in their order. */
+export type Chances = readonly (readonly number[])[];
+
+const LEAST = 1e-6; // a chance whose logarithm is still told apart
+const LIKELY = 1e-3; // a chance below which a candidate does not speak to the others
+const AROUND = 6; // quantities before and behind that count as near
+const SAME = 0.004; // part of a value within which two tellings are the same
+const DIFFERS = 0.03;
+
+/** How far apart two figures stand in the order of telling, in steps that are learnt apart. */
+const steps = [-10, -5, -3, -2, -1, 0, 1, 2, 3, 5, 10] as const;
+const stepOf = (apart: number): number => {
+  if (apart <= -10) return 0;
+  if (apart >= 10) return 10;
+  const size = Math.abs(apart) >= 5 ? 5 : Math.abs(apart) >= 3 ? 3 : Math.abs(apart);
+  return steps.indexOf((Math.sign(apart) * size) as (typeof steps)[number]);
+};
+
+/** What is weighed of each candidate, by name. */
+export const weighed = [
+  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk',
+  ...steps.map((step) => `before ${step}` as const),
+  ...steps.map((step) => `behind ${step}` as const),
+] as const; // prettier-ignore
+const at = Object.fromEntries(weighed.map((name, i) => [name, i])) as Readonly<
+  Record<(typeof weighed)[number], number>
+>;
+const beforeAt = at['before -10'];
+const behindAt = at['behind -10'];
+
+const order = new Map(figureIds.map((id, i) => [id, i]));
+
+/** "Which is", "that's", "or", between two ways of saying one figure. */
+const again =
+  /^[\s,(—-]*(?:which|that|or|i\.e|in (?:other|new)|so|call it|=|it['’]?s|no|sorry|I mean|about|say)?\b[^.!?\n]{0,30}$/i;
+
+const middle = ([low, high = low]: readonly number[]) => (low! + high!) / 2;
+
+/** How well each quantity goes with each figure in the one house of the talk, beyond any house. */
+function together({ candidates }: Reading, chances: Chances): ReadonlyMap<Candidate, number> {
+  const taken: Taken[] = [];
+  const of: Candidate[] = [];
+  candidates.forEach((all, quantity) =>
+    all.forEach((each, k) => {
+      if (each.log === undefined) return;
+      taken.push({ quantity, figure: each.label as FigureId, chance: chances[quantity]![k]!, log: each.log });
+      of.push(each);
+    }),
+  );
+  return new Map(inOneHouse(taken).map((fit, i) => [of[i]!, fit - of[i]!.size]));
+}
+
+/** Where each figure may be told: the quantity, its value there, and how likely. */
+function tellings({ candidates }: Reading, chances: Chances) {
+  const told = new Map<string, { quantity: number; value: number; chance: number }[]>();
+  candidates.forEach((all, quantity) =>
+    all.forEach(({ label, values }, k) => {
+      const chance = chances[quantity]![k]!;
+      if (!isFigure(label) || chance < 0.02) return;
+      const one = { quantity, value: middle(values), chance };
+      const there = told.get(label);
+      if (there) there.push(one);
+      else told.set(label, [one]);
+    }),
+  );
+  return told;
+}
+
+/** Three neighbours that make a hundred, the places of whose middle ones are given. */
+function hundreds({ quantities }: Reading): ReadonlySet<number> {
+  const found = new Set<number>();
+  for (let i = 1; i + 1 < quantities.length; i++) {
+    const three = quantities.slice(i - 1, i + 2).map(({ value, dimension }) => (dimension === 'share' ? 100 : 1) * (value ?? Infinity));
+    if (Math.abs(three[0]! + three[1]! + three[2]! - 100) <= 1 && three[1]! > three[0]! && three[1]! > three[2]!) found.add(i);
+  }
+  return found;
+} // prettier-ignore
+
+const grist = new Set<string>(['husk', 'grits', 'flour']);
+
+/** What is weighed of every candidate of every quantity. */
+export function weighedOf(reading: Reading, first: Chances, chances: Chances): Float64Array[][] {
+  const { text, quantities, candidates } = reading;
+  const fit = together(reading, chances);
+  const told = tellings(reading, chances);
+  const sums = hundreds(reading);
+  const stageAt = candidates.map((all, i) => {
+    const stages: Record<string, number> = {};
+    all.forEach(({ label }, k) => {
+      if (isFigure(label)) stages[talkFigures[label].stage] = (stages[talkFigures[label].stage] ?? 0) + chances[i]![k]!;
+    });
+    return stages;
+  }); // prettier-ignore
+  const noneAt = candidates.map((all, i) => all.reduce((sum, { label }, k) => sum + (isFigure(label) ? 0 : chances[i]![k]!), 0)); // prettier-ignore
+  const noneInAll = noneAt.reduce((sum, none) => sum + none, 0) / Math.max(1, noneAt.length);
+  const spoken = candidates.map((all, i) => all.flatMap(({ label }, k) => (chances[i]![k]! > LIKELY ? [{ label, chance: chances[i]![k]! }] : []))); // prettier-ignore
+  const near = candidates.map((_, i) => {
+    const shares: Record<string, number> = {};
+    let whole = 0;
+    for (let j = Math.max(0, i - 4); j <= Math.min(candidates.length - 1, i + 4); j++) {
+      if (j === i) continue;
+      const weight = 0.7 ** Math.abs(i - j);
+      whole += weight;
+      for (const stage in stageAt[j]) shares[stage] = (shares[stage] ?? 0) + weight * stageAt[j]![stage]!;
+    }
+    return (stage: string) => (whole === 0 ? 0 : (shares[stage] ?? 0) / whole);
+  });
+  return candidates.map((all, i) => {
+    const resaid =
+      i > 0 && quantities[i]!.start - quantities[i - 1]!.end < 45 && again.test(text.slice(quantities[i - 1]!.end, quantities[i]!.start)); // prettier-ignore
+    return all.map((candidate, k) => {
+      const row = new Float64Array(weighed.length);
+      const put = (name: keyof typeof at, value: number) => (row[at[name]]! += value);
+      put('first', Math.log(Math.max(LEAST, first[i]![k]!)));
+      const { label, values } = candidate;
+      if (!isFigure(label)) {
+        put('none of none before', noneAt[i - 1] ?? 0.3);
+        put('none of none behind', noneAt[i + 1] ?? 0.3);
+        for (const j of [i - 1, i + 1]) put('reason near', spoken[j]?.find((each) => each.label === label)?.chance ?? 0);
+        return row;
+      }
+      put('figure', 1);
+      put('none in the talk', noneInAll);
+      const gain = fit.get(candidate);
+      if (gain !== undefined) put(gain > 0 ? 'fits' : 'misfits', Math.max(-6, gain));
+      else put('no number', 1);
+      const value = middle(values);
+      const most = { same: [0, 0], differs: [0, 0] };
+      for (const other of told.get(label) ?? []) {
+        if (other.quantity === i) continue;
+        const apart = Math.abs(other.value / value - 1);
+        const side = apart <= SAME ? most.same : apart >= DIFFERS ? most.differs : undefined;
+        const far = Math.abs(other.quantity - i) <= AROUND ? 0 : 1;
+        if (side) side[far] = Math.max(side[far]!, other.chance);
+      }
+      put('same near', most.same[0]!);
+      put('same far', most.same[1]!);
+      put('differs near', most.differs[0]!);
+      put('differs far', most.differs[1]!);
+      put('stage', near[i]!(talkFigures[label].stage));
+      if (grist.has(label)) {
+        const middleAt = i + (label === 'husk' ? 1 : label === 'flour' ? -1 : 0);
+        if (sums.has(middleAt)) put('a hundred', 1);
+      }
+      const place = order.get(label)!;
+      for (const { label: other, chance } of spoken[i - 1] ?? []) {
+        if (!isFigure(other)) put('none before', chance);
+        else {
+          row[beforeAt + stepOf(place - order.get(other)!)]! += chance;
+          if (other === label && resaid) put('said again', chance * (most.same[0]! > 0 ? 1 : 0));
+        }
+      }
+      for (const { label: other, chance } of spoken[i + 1] ?? []) {
+        if (!isFigure(other)) put('none behind', chance);
+        else row[behindAt + stepOf(order.get(other)! - place)]! += chance;
+      }
+      return row;
+    });
+  }); // prettier-ignore
+}
+
+/** The chances of every candidate, weighed. */
+export const weighedChances = (rows: readonly Float64Array[], weights: readonly number[]): number[] =>
+  chancesOf(
+    rows.map((row) => {
+      let sum = 0;
+      for (let i = 0; i < row.length; i++) sum += row[i]! * weights[i]!;
+      return sum;
+    }),
+  );

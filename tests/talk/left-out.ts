@@ -1,0 +1,36 @@
+// Every author's talks read by a reader that was learnt without them: the only numbers that are told of it.
+import { judge, scripts, type Judgement, type Script } from './judge.ts';
+import { readScript } from '../../src/talk/script.ts';
+import { modelAsText, modelOf } from '../../src/talk/model-text.ts';
+import { firstWithout, learnReader } from './learn/stacked.ts';
+import { toLearn } from './learn/talks.ts';
+import { recombinedTalks } from './recombine.ts';
+import { TUNED_ON } from './tuned-on.ts';
+
+export interface LeftOut {
+  readonly script: Script;
+  readonly judgement: Judgement;
+}
+
+function prepared() {
+  const all = scripts();
+  const talks = [...all, ...recombinedTalks()].map(toLearn);
+  const first = firstWithout(talks);
+  return (author: string): LeftOut[] => {
+    const model = modelOf(modelAsText(learnReader(talks, author, first))); // as rounded as what is shipped
+    return all
+      .filter((script) => script.author === author)
+      .map((script) => ({ script, judgement: judge(script, (text) => readScript(text, model)) }));
+  };
+}
+
+/** The talks of one author, judged by a reader that has not learnt from them. Takes a while. */
+export const judgedWithout = (author: string): LeftOut[] => prepared()(author);
+
+/** Every talk judged by a reader that has not learnt from its author. Takes some minutes. */
+export function leftOut(): LeftOut[] {
+  const without = prepared();
+  return [...new Set(scripts().map(({ author }) => author))]
+    .filter((author) => author !== TUNED_ON)
+    .flatMap(without);
+}
