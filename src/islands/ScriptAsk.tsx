@@ -72,7 +72,7 @@ export function ScriptAsk(props: {
               )}
             </For>
             <button type="button" onClick={(event) => answer(event, NOT_OURS)}>
-              {asked().choices.length > 1 ? 'Neither' : 'No'}
+              {['No', 'Neither'][asked().choices.length - 1] ?? 'None of these'}
             </button>
             <Show when={count() > 1}>
               <button type="button" class="quiet" onClick={() => setPassed(passed() + 1)}>

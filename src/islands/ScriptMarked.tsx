@@ -121,8 +121,7 @@ export function ScriptMarked(props: ScriptMarkedProps) {
     );
   });
   const unsure = createMemo(() => new Set(read().unsure.map(({ start }) => start)));
-  const markAt = (place: number) => () =>
-    document.querySelector<HTMLElement>(`.marked [data-at="${place}"]`);
+  const markAt = (place: number) => () => document.querySelector<HTMLElement>(`.marked [data-at="${place}"]`);
   /** The words of the same figure where it is told otherwise. */
   const elsewhere = (place: number) => {
     const figure = read().taken[place]?.figure;

@@ -312,8 +312,8 @@ export default function ScriptReader(props: {
         <p class="note legend">
           Underlined once: agrees. Twice: doubtful. Boxed: disagrees, or cannot be. Dotted: nothing checks it.{' '}
           <span class="on-screen">
-            {atMarks().script.quantities.length} quantities found;{' '}
-            {Object.keys(atMarks().quoted).length} figures that can be checked.
+            {atMarks().script.quantities.length} quantities found; {Object.keys(atMarks().quoted).length}{' '}
+            figures that can be checked.
           </span>
         </p>
       </Show>

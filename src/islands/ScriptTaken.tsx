@@ -13,6 +13,7 @@ import { NOT_OURS } from '../talk/settled.ts';
 import { small } from './ScriptAsk.tsx';
 import type { PutRight } from './script-corrections.ts';
 import type { Taken } from './script-taken.ts';
+import { canBe } from './script-units.ts';
 
 const NEAR = 3; // other figures that are offered at once
 
@@ -33,7 +34,13 @@ const found: Readonly<Record<Finding, string>> = {
 };
 
 const sureness = (confidence: number) =>
-  confidence >= 0.95 ? 'quite sure' : confidence >= 0.8 ? 'fairly sure' : confidence >= 0.5 ? 'not sure' : 'a guess';
+  confidence >= 0.95
+    ? 'quite sure'
+    : confidence >= 0.8
+      ? 'fairly sure'
+      : confidence >= 0.5
+        ? 'not sure'
+        : 'a guess';
 
 const listed = (words: readonly string[]) => words.map((each) => `“${each}”`).join(' and ');
 
@@ -83,6 +90,16 @@ export function ScriptTaken(props: {
       .flatMap((each) => (each && each !== figure() ? [each] : []))
       .slice(0, NEAR),
   );
+  /** What it can be by its unit, a stage at a time, beside what is offered. */
+  const rest = createMemo(() => {
+    const possible = figureIds.filter(
+      (id) => id !== figure() && !others().includes(id) && canBe(props.quantity.unit, id),
+    );
+    return stages.flatMap((stage) => {
+      const ids = possible.filter((id) => talkFigures[id].stage === stage);
+      return ids.length > 0 ? [{ stage, ids }] : [];
+    });
+  });
   const why = () => {
     const { taken, own, finding } = props.of;
     if (!taken) return others().length > 0 ? 'If it is one, say which.' : 'If it is one, choose it.';
@@ -132,12 +149,10 @@ export function ScriptTaken(props: {
           onChange={(event) => props.settle(event, event.currentTarget.value as FigureId)}
         >
           <option value="">Something else …</option>
-          <For each={stages}>
-            {(stage) => (
+          <For each={rest()}>
+            {({ stage, ids }) => (
               <optgroup label={stage[0]!.toUpperCase() + stage.slice(1)}>
-                <For each={figureIds.filter((id) => talkFigures[id].stage === stage && id !== figure())}>
-                  {(id) => <option value={id}>{labelOf(id)}</option>}
-                </For>
+                <For each={ids}>{(id) => <option value={id}>{labelOf(id)}</option>}</For>
               </optgroup>
             )}
           </For>

@@ -4,7 +4,10 @@ import type { Reconciliation } from '../core/line/reconcile.ts';
 import { sentences } from '../core/line/verdict.ts';
 
 /** The sentence that comes first, with the sum where it does not hold one, and the sentences that follow. */
-export function verdictOf(found: Reconciliation): { readonly first: string; readonly more: readonly string[] } {
+export function verdictOf(found: Reconciliation): {
+  readonly first: string;
+  readonly more: readonly string[];
+} {
   const [first = '', ...rest] = sentences(found);
   const sum = found.impossible.length > 0 ? undefined : rest.find((each) => isSum(each, found));
   return {

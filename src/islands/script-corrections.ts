@@ -40,17 +40,27 @@ function shared(a: string, b: string): number {
 const backwards = (text: string) => [...text].reverse().join('');
 
 /** The part of what stood around a correction that stands around a place of a text, 0 to 1. */
-function likeness({ words, before, after }: Correction, text: string, at: number): number {
+function likeness({ before, after }: Correction, text: string, { at, end }: Place): number {
   const whole = before.length + after.length;
   if (whole === 0) return 1;
-  const behind = shared(after, afterAt(text, at + words.length));
-  return (shared(backwards(before), backwards(beforeAt(text, at))) + behind) / whole;
+  const ahead = shared(backwards(before), backwards(beforeAt(text, at)));
+  return (ahead + shared(after, afterAt(text, end))) / whole;
 }
 
-/** Where the words of a correction stand in a quantity of a text, or overlap it. */
-function placeIn({ words }: Correction, text: string, { start, end }: ReadQuantity): number | undefined {
-  const at = text.indexOf(words, Math.max(0, start - words.length + 1));
-  return at === -1 || at >= end ? undefined : at;
+interface Place {
+  readonly at: number;
+  readonly end: number;
+}
+
+/** Finds words in a text from a place on, however they are spaced. */
+function finderOf(words: string): (text: string, from: number) => Place | undefined {
+  const parts = words.split(/\s+/).map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+  const says = new RegExp(parts.join('\\s+'), 'g');
+  return (text, from) => {
+    says.lastIndex = from;
+    const found = says.exec(text);
+    return found ? { at: found.index, end: found.index + found[0].length } : undefined;
+  };
 }
 
 /** The quantity that each correction speaks of, by its number in the list; nothing where its words are gone. */
@@ -62,10 +72,13 @@ export function placesOf(
   const taken = new Set<number>();
   return corrections.map((each) => {
     let best: { place: number; like: number; away: number } | undefined;
+    const find = finderOf(each.words);
+    let found = find(text, 0);
     for (const quantity of quantities) {
-      const at = placeIn(each, text, quantity);
-      if (at === undefined || taken.has(quantity.start)) continue;
-      const [like, away] = [likeness(each, text, at), Math.abs(at - each.at)];
+      while (found && found.end <= quantity.start) found = find(text, found.at + 1);
+      if (!found) break;
+      if (found.at >= quantity.end || taken.has(quantity.start)) continue;
+      const [like, away] = [likeness(each, text, found), Math.abs(found.at - each.at)];
       if (like < LEAST || (best && (like < best.like || (like === best.like && away >= best.away)))) continue;
       best = { place: quantity.start, like, away };
     }

@@ -2,12 +2,12 @@
 import type { Quoted } from '../core/line/quoted.ts';
 import { reconcile, type Reconciliation } from '../core/line/reconcile.ts';
 import type { Refusal } from '../core/refusal.ts';
-import { readScript, type ReadScript } from '../talk/script.ts';
+import type { ReadScript } from '../talk/script.ts';
 import { unanswered, type Question } from '../talk/unanswered.ts';
 import { mentionsIn, type Mention } from '../talk/words.ts';
 import { wordsFor } from './script-because.ts';
 import { settledBy, type Correction } from './script-corrections.ts';
-import { quotedOf, takenIn, type TakenFor, type Unsure } from './script-taken.ts';
+import { quotedOf, readLines, takenIn, type TakenFor, type Unsure } from './script-taken.ts';
 import { toldTwice, type ToldTwice } from './script-twice.ts';
 
 export interface TalkAsked {
@@ -38,7 +38,7 @@ function read(asked: TalkAsked): TalkRead {
   if (last?.text !== text)
     last = {
       text,
-      script: readScript(text),
+      script: readLines(text, asksAll),
       open: questions.length === 0 ? [] : unanswered(text, questions).map(({ question }) => question),
       mentions: mentionsIn(text),
     };
@@ -48,7 +48,9 @@ function read(asked: TalkAsked): TalkRead {
   const because = Object.fromEntries(
     script.quantities.flatMap((quantity) => {
       const found = taken[quantity.start];
-      return found?.by === 'reader' ? [[quantity.start, wordsFor(text, mentions, quantity, found.figure)]] : [];
+      return found?.by === 'reader'
+        ? [[quantity.start, wordsFor(text, mentions, quantity, found.figure)]]
+        : [];
     }),
   );
   const quoted = quotedOf(taken);

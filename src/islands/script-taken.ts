@@ -4,9 +4,10 @@ import { isRefusal } from '../core/refusal.ts';
 import { figureIds, talkFigures, type FigureId } from '../talk/figures.ts';
 import { labelOf, quotableOf } from '../talk/labels.ts';
 import { readSaid } from '../talk/said.ts';
-import type { ReadQuantity } from '../talk/script.ts';
+import { readScript, type ReadQuantity, type ReadScript } from '../talk/script.ts';
 import { NOT_OURS, type Settled } from '../talk/settled.ts';
 import { inUnit } from '../talk/units.ts';
+import { canBe } from './script-units.ts';
 
 /** What a quantity is taken for, and by whom. */
 export interface Taken {
@@ -32,10 +33,11 @@ const byLabel = new Map(figureIds.map((id) => [labelOf(id).toLowerCase(), id]));
 const saying = /(?:\s*[:=–—-]|\s+(?:is|are|at|of|about|around|exactly|nearly|roughly)|\s+)+$/i;
 
 /** The figure whose own name stands right before a quantity: “Malt a mash: 9,400”. */
-function namedBefore(text: string, { start }: ReadQuantity): FigureId | undefined {
+function namedBefore(text: string, { start, unit }: ReadQuantity): FigureId | undefined {
   const line = text.slice(Math.max(0, start - 80), start).replace(saying, '');
   const words = line.slice(Math.max(...['\n', ',', ';', '. '].map((mark) => line.lastIndexOf(mark))) + 1);
-  return byLabel.get(words.trim().toLowerCase());
+  const figure = byLabel.get(words.trim().toLowerCase());
+  return figure && canBe(unit, figure) ? figure : undefined;
 }
 
 /** The ends of a quantity in the unit of a figure that was not proposed for it. */
@@ -74,6 +76,10 @@ function takenFor(text: string, quantity: ReadQuantity, settled: Settled): Taken
 /** What a quantity might be, the likeliest first. */
 export const choicesOf = ({ figure, runnersUp }: ReadQuantity): readonly FigureId[] =>
   [...new Set([...(figure ? [figure] : []), ...runnersUp])].slice(0, CHOICES);
+
+/** A text read; of a few figures each line stands by itself, so that 6 above “Weeks a year” is not six weeks. */
+export const readLines = (text: string, asksAll: boolean): ReadScript =>
+  readScript(asksAll ? text.replaceAll('\n', ';') : text);
 
 /** What every quantity is taken for, and which have to be asked; `asksAll` where everything typed is meant as a figure. */
 export function takenIn(
