@@ -133,10 +133,9 @@ export default function ScriptReader(props: {
   };
   /** Takes a talk that did not come through the box. */
   const open = (next: Talk) => {
-    const isOther = next.text !== talk().text;
-    clearTimeout(timer);
-    timer = undefined;
-    if (isOther) {
+    if (next.text !== talk().text) {
+      clearTimeout(timer);
+      timer = undefined;
       box!.value = next.text;
       setLength(next.text.length);
       folds = isTalk();
@@ -158,8 +157,12 @@ export default function ScriptReader(props: {
       readNow();
     } else timer = setTimeout(readNow, isTalk() ? QUIET : QUIET_SHORT);
   };
+  const now = () => {
+    if (timer !== undefined) readNow();
+    return talk();
+  };
   onMount(() => {
-    addEventListener('pagehide', () => timer !== undefined && readNow()); // what was typed last is kept, too
+    addEventListener('pagehide', now); // what was typed last is kept, too
     const before = isTalk() ? keptTalk() : keptQuoted();
     const early = box!.value; // typed before the script came
     if (before && before.text !== '') {
@@ -271,7 +274,7 @@ export default function ScriptReader(props: {
           </summary>
           <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
             {field()}
-            <ScriptTalks talk={talk} take={open} />
+            <ScriptTalks talk={talk()} now={now} take={open} />
           </form>
           {note()}
         </details>

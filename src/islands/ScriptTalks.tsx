@@ -13,7 +13,9 @@ const NO_ROOM =
   'This browser has no room to keep this talk beside another, so nothing was changed. Save it to a file, or remove a talk.';
 
 export function ScriptTalks(props: {
-  readonly talk: () => Talk;
+  readonly talk: Talk;
+  /** The talk with what was typed last. */
+  readonly now: () => Talk;
   /** Goes on with another talk, or with this one under another name. */
   readonly take: (talk: Talk) => void;
 }) {
@@ -26,7 +28,7 @@ export function ScriptTalks(props: {
 
   /** Leaves the open talk on the shelf and opens another. */
   const change = (next: Talk, tells: string) => {
-    const isKept = shelveTalk(props.talk());
+    const isKept = shelveTalk(props.now());
     setProblem(isKept ? undefined : NO_ROOM);
     if (!isKept) return;
     setNameProblem(undefined);
@@ -51,9 +53,9 @@ export function ScriptTalks(props: {
   };
   const rename = (wanted: string) => {
     const name = wanted.trim();
-    const wrong = name === props.talk().name ? undefined : talkNameProblem(name);
+    const wrong = name === props.talk.name ? undefined : talkNameProblem(name);
     setNameProblem(wrong);
-    if (wrong === undefined) props.take({ ...props.talk(), name });
+    if (wrong === undefined) props.take({ ...props.now(), name });
   };
   return (
     <div class="talks">
@@ -82,7 +84,7 @@ export function ScriptTalks(props: {
             autocomplete="off"
             aria-invalid={nameProblem() ? 'true' : 'false'}
             aria-describedby={nameProblem() ? 'script-name-problem' : undefined}
-            value={props.talk().name}
+            value={props.talk.name}
             onChange={(event) => rename(event.currentTarget.value)}
           />
           <Show when={nameProblem()}>
@@ -95,8 +97,8 @@ export function ScriptTalks(props: {
           <button
             type="button"
             onClick={() => {
-              const { name } = props.talk();
-              saveFile(fileNameOf(name, 'talk'), encodeTalk(props.talk()), 'application/json');
+              const own = props.now();
+              saveFile(fileNameOf(own.name, 'talk'), encodeTalk(own), 'application/json');
             }}
           >
             Save to a file
@@ -104,7 +106,7 @@ export function ScriptTalks(props: {
           <button
             type="button"
             onClick={(event) => {
-              const own = props.talk();
+              const own = props.now();
               if (own.text.trim() === '') return void setSaid('This talk is empty still.');
               const free = freeTalkName(FIRST_NAME);
               const name = free === own.name ? freeTalkName(`${FIRST_NAME} 2`) : free;

@@ -1,6 +1,6 @@
 // What a talk's quantities are taken for, what is asked, and what is told twice and not alike.
 import { expect, test } from 'vitest';
-import { line } from '../../src/core/line/line.ts';
+import { lineOf } from '../../src/house/line-of.ts';
 import { plain, quotableFigures, quotableNames } from '../../src/core/line/quoted.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { quotedOf, readLines, takenIn } from '../../src/islands/script-taken.ts';
@@ -14,7 +14,7 @@ const read = (text: string, change: Partial<ReadQuantity> = {}) =>
 const takenFrom = (text: string) => takenIn(text, read(text), {}, false).taken;
 
 test('every figure that can be held against others is read back from its name and number', () => {
-  const house = line(builtInHouse);
+  const house = lineOf(builtInHouse);
   const text = quotableNames
     .map((name) => `${quotableFigures[name].label}: ${plain(name, ofHouse(name, house)!)}`)
     .join('\n');
