@@ -286,7 +286,7 @@ const uses: readonly {
     use: async (page) => {
       await quote(page, { ...contradiction, originalGravity: 'high' });
       await page.locator('#quoted-against-house').check();
-      await page.locator('.cross-check .mark.cannot-be').first().click();
+      await page.locator('.cross-check .mark.disagrees').first().click();
       await page.locator('.script-verdict summary').click();
     },
     shows: '.cross-check .taken',

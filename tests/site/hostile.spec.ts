@@ -453,7 +453,7 @@ test('numbers that are none are refused by the field, and quoted short', async (
   }, notNumbers);
   said.forEach((sentence, i) => expect(sentence, notNumbers[i]!.slice(0, 40)).toMatch(/^Heart ends at: “[^\u0000\u202e]{1,41}” was given; it can be from 20 to 85 % vol\.$/));
   await open(page, '/cross-check/');
-  for (const text of ['<img src=x onerror=hurt=1>', 'NaN', 'x'.repeat(60)]) {
+  for (const text of ['<img src=x onerror=hurt=true>', 'NaN', 'x'.repeat(60)]) {
     await page.locator('#quoted-text').fill(`Wash strength: ${text}`);
     await expect(page.locator('.cross-check .together').first()).toContainText('No figure');
     await expect(page.locator('.cross-check .script-verdict')).toHaveCount(0);
@@ -474,7 +474,7 @@ test('a hostile script and hostile result codes are read in bounds, and told of'
   await unharmed();
   await page.locator('#script-file').setInputFiles({ name: 'tour.txt', mimeType: 'text/plain', buffer: Buffer.from('\ufeffWe fill 9 casks a week.', 'utf16le') });
   await expect(page.locator('#script-text')).toHaveValue('We fill 9 casks a week.');
-  await expect(page.locator('.marked .mark')).toHaveText('9 casks');
+  await expect(page.locator('.marked .mark')).toHaveCount(1);
   await open(page, '/sheets/');
   const codes = [...injections, '=1+1'].map((name) => resultCode({ sheet: 'abcdefg', version: 1, name, marks: [{ verdict: 'right' }] }));
   await paste('#result-codes', `${codes.join('\n')}\n${'x\n'.repeat(120_000)}`);

@@ -246,6 +246,7 @@ test('what a pressed button takes away does not take the focus with it', async (
   await page.locator('#quoted-add').selectOption('washStrength');
   await expect(focused(page)).toHaveId('quoted-text');
   await page.keyboard.type('9.0, 40 % by and by');
+  await expect(page.locator('.marked .mark')).toHaveCount(2);
   await tabTo(page, '.marked .mark:last-of-type');
   await page.keyboard.press('Enter');
   await expect(focused(page)).toHaveId('script-taken');
