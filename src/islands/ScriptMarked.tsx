@@ -173,6 +173,7 @@ export function ScriptMarked(props: ScriptMarkedProps) {
                     quantity={quantity}
                     of={judged().get(place()) ?? UNJUDGED}
                     because={read().because[place()] ?? []}
+                    isUnsure={unsure().has(place())}
                     elsewhere={elsewhere(place())}
                     answer={answer()}
                     settle={(event, figure) => {

@@ -6,9 +6,11 @@ import type { Reconciliation } from '../core/line/reconcile.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { builtInHouse, builtInName } from '../house/figures.ts';
 import { seenName } from '../house/name.ts';
+import { useKnown } from '../house/known-store.ts';
 import { useHouse } from '../house/store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
-import { AgainstHouse } from './AgainstHouse.tsx';
+import { AgainstHouse, asAtHouse } from './AgainstHouse.tsx';
+import { heldAgainst } from '../talk/own-house.ts';
 import { useAnnouncement } from './announce.ts';
 import { inTurns } from './in-turns.ts';
 import { ScriptAsk } from './ScriptAsk.tsx';
@@ -98,7 +100,7 @@ export default function ScriptReader(props: {
         if (folds && read.script.quantities.length > 0) foldAway();
         folds = false;
       },
-      ...[setAtMarks, setAtHouse, setAtFollows, setAtCard, setAtQuestions].map((set) => () => void set(read)),
+      ...[setAtHouse, setAtMarks, setAtFollows, setAtCard, setAtQuestions].map((set) => () => void set(read)),
     ]);
   };
   /** Folds the box away and brings the verdict into sight. */
@@ -200,15 +202,21 @@ export default function ScriptReader(props: {
     if (!isRead()) return '';
     return atVerdict().script.quantities.length === 0 ? 'No figure was found.' : 'No figure that can be checked is sure yet.'; // prettier-ignore
   };
-  useAnnouncement('together', atVerdict, () =>
-    [firstSentence(), unread(), unsure().length > 0 ? `${unsure().length} to ask.` : ''].join(' ').trim(),
-  );
   const { house, name: houseName, line } = useHouse();
   const [wantsHeld, setHeld] = createSignal<boolean>();
   /** A talk is held against the reader's own house as soon as there is one. */
   const held = () => wantsHeld() ?? (house() !== builtInHouse || houseName() !== builtInName);
-  const saidFigures = createMemo(() => Object.values(atHouse().taken));
+  const known = useKnown();
+  const against = createMemo(() =>
+    held() ? Object.values(atHouse().taken).flatMap((each) => heldAgainst(each, line(), known) ?? []) : [],
+  );
+  const heldSentence = () => (against().length > 0 ? asAtHouse(against(), houseName()) : '');
 
+  useAnnouncement('together', atVerdict, () =>
+    [firstSentence(), heldSentence(), unread(), unsure().length > 0 ? `${unsure().length} to ask.` : '']
+      .join(' ')
+      .trim(),
+  );
   /** Puts right what stands at a place of a text that was read; the talk may have gone on meanwhile. */
   const settle = (read: TalkRead, start: number, end: number, figure: PutRight) => {
     const places = placesOf(talk().corrections, read.text, read.script.quantities);
@@ -296,7 +304,7 @@ export default function ScriptReader(props: {
       </Show>
       <div class="together" tabindex="-1">
         <Show when={verdict()} fallback={<p>{firstSentence()}</p>}>
-          {(result) => <ScriptVerdict of={result()} />}
+          {(result) => <ScriptVerdict of={result()} held={heldSentence()} />}
         </Show>
       </div>
       <ScriptAsk
@@ -323,7 +331,7 @@ export default function ScriptReader(props: {
       <Show when={atHouse().script.quantities.length > 0}>
         <AgainstHouse
           id={isTalk() ? 'script-against-house' : 'quoted-against-house'}
-          said={saidFigures()}
+          found={against()}
           held={held()}
           hold={setHeld}
         />

@@ -64,6 +64,8 @@ export function ScriptTaken(props: {
   readonly quantity: ReadQuantity;
   readonly of: Judged;
   readonly because: readonly string[];
+  /** True where it is asked and not used until then. */
+  readonly isUnsure: boolean;
   /** The same figure told elsewhere, otherwise. */
   readonly elsewhere: readonly string[];
   readonly answer: Reconciliation | undefined;
@@ -102,7 +104,7 @@ export function ScriptTaken(props: {
   });
   const why = () => {
     const { taken, own, finding } = props.of;
-    if (!taken) return others().length > 0 ? 'If it is one, say which.' : 'If it is one, choose it.';
+    if (!taken) return props.isUnsure ? 'Say which it is.' : 'If it is one, say which.';
     if (own && !own.agrees) return `${name()} has ${numberOf(own.figure, own.house)}.`;
     if (own) return `${name()} has it so.`;
     return quotableOf(taken.figure) ? findingOf(taken.figure, finding, props.answer) : found['not checkable'];
@@ -118,11 +120,15 @@ export function ScriptTaken(props: {
       onKeyDown={(event) => event.key === 'Escape' && props.close(event)}
     >
       <p>
-        “{props.quantity.text}” is taken for{' '}
-        <Show when={props.of.taken} fallback={<b>no figure of the house</b>}>
+        “{props.quantity.text}” is{' '}
+        <Show
+          when={props.of.taken}
+          fallback={<b>{props.isUnsure ? 'not sure, and not used' : 'taken for no figure of the house'}</b>}
+        >
           {(taken) => (
             <>
-              <b>{small(labelOf(taken().figure))}</b>, {saidOf(taken().figure, taken().said)}, {how()}
+              taken for <b>{small(labelOf(taken().figure))}</b>, {saidOf(taken().figure, taken().said)},{' '}
+              {how()}
               {props.because.length > 0 ? `, because you say ${listed(props.because)}` : ''}
             </>
           )}

@@ -18,11 +18,18 @@ export function verdictOf(found: Reconciliation): {
 const isSum = (sentence: string, { decides }: Reconciliation) =>
   sentence.startsWith('The sum:') || (decides !== undefined && sentence.startsWith(decides.says));
 
-export function ScriptVerdict(props: { readonly of: Reconciliation }) {
+export function ScriptVerdict(props: {
+  readonly of: Reconciliation;
+  /** How the talk goes with the reader’s own house, where it is held against it. */
+  readonly held: string;
+}) {
   const verdict = createMemo(() => verdictOf(props.of));
   return (
     <div class="script-verdict">
-      <p>{verdict().first}</p>
+      <p>
+        {verdict().first}
+        <Show when={props.held !== ''}> {props.held}</Show>
+      </p>
       <Show when={verdict().more.length > 0}>
         <details>
           <summary>

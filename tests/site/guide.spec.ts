@@ -265,7 +265,7 @@ test('a long talk is read beside the page and shown in portions; what an edit le
   await taken(page).getByRole('button', { name: 'Not ours' }).click();
   await expect(taken(page)).toHaveCount(0);
   await last!.click();
-  await expect(taken(page).locator('b')).toHaveText('no figure of the house');
+  await expect(taken(page).locator('b')).toHaveText('taken for no figure of the house');
 });
 
 test('the figures of the reader’s own house can be filled in, and agree with it', async ({ page }) => {
