@@ -19,7 +19,7 @@ import { Follows } from './ScriptFollows.tsx';
 import { ScriptMarked } from './ScriptMarked.tsx';
 import { ScriptTalks } from './ScriptTalks.tsx';
 import { ScriptTwice } from './ScriptTwice.tsx';
-import { ScriptVerdict, verdictOf } from './ScriptVerdict.tsx';
+import { ScriptVerdict } from './ScriptVerdict.tsx';
 import { correctionAt, placesOf, type PutRight } from './script-corrections.ts';
 import { FIRST_NAME, keepTalk, keptTalk, LONGEST, type Talk } from './script-kept.ts';
 import { talkReader } from './script-reading.ts';
@@ -29,6 +29,7 @@ import { keepQuoted, keptQuoted } from './script-quoted.ts';
 
 const QUIET = 500; // ms without typing before the talk is read anew
 const QUIET_SHORT = 250; // and before a few figures are
+const AFTER_PASTE = 30; // ms, so that what was pasted is shown first
 const PASTED = 60; // characters more at once than anybody types
 const NOTHING: TalkRead = {
   text: '',
@@ -42,6 +43,7 @@ const NOTHING: TalkRead = {
   twice: [],
   quoted: {},
   answer: undefined,
+  verdict: undefined,
 };
 const FAILED =
   'The part of this page that reads a talk did not come, so nothing was read. What you typed is untouched; load the page again.';
@@ -86,6 +88,7 @@ export default function ScriptReader(props: {
 
   /** What was read last, as each part of the page shows it: one part after another. */
   const [atVerdict, setAtVerdict] = createSignal(NOTHING);
+  const [atAsked, setAtAsked] = createSignal(NOTHING);
   const [atMarks, setAtMarks] = createSignal(NOTHING);
   const [atHouse, setAtHouse] = createSignal(NOTHING);
   const [atFollows, setAtFollows] = createSignal(NOTHING);
@@ -95,12 +98,14 @@ export default function ScriptReader(props: {
   const show = (read: TalkRead) => {
     setFailed(false);
     turns([
+      () => void setAtVerdict(read),
       () => {
-        setAtVerdict(read);
         if (folds && read.script.quantities.length > 0) foldAway();
         folds = false;
       },
-      ...[setAtHouse, setAtMarks, setAtFollows, setAtCard, setAtQuestions].map((set) => () => void set(read)),
+      ...[setAtAsked, setAtHouse, setAtMarks, setAtFollows, setAtCard, setAtQuestions].map(
+        (set) => () => void set(read),
+      ),
     ]);
   };
   /** Folds the box away and brings the verdict into sight. */
@@ -156,7 +161,7 @@ export default function ScriptReader(props: {
     clearTimeout(timer);
     if (box!.value.length - talk().text.length > PASTED) {
       folds = isTalk();
-      readNow();
+      timer = setTimeout(readNow, AFTER_PASTE);
     } else timer = setTimeout(readNow, isTalk() ? QUIET : QUIET_SHORT);
   };
   const now = () => {
@@ -190,15 +195,15 @@ export default function ScriptReader(props: {
       .filter((sentence) => sentence !== '')
       .join(' ');
   };
-  const verdict = createMemo(() => foundIn(atVerdict()));
+  const verdict = () => atVerdict().verdict;
   const trouble = () => {
     const { answer } = atVerdict();
     return answer && isRefusal(answer) ? answer.refused : undefined;
   };
-  const unsure = () => atVerdict().unsure;
+  const unsure = () => atAsked().unsure;
   const firstSentence = () => {
     const found = verdict();
-    if (found) return verdictOf(found).first;
+    if (found) return found.first;
     if (!isRead()) return '';
     return atVerdict().script.quantities.length === 0 ? 'No figure was found.' : 'No figure that can be checked is sure yet.'; // prettier-ignore
   };
@@ -308,12 +313,12 @@ export default function ScriptReader(props: {
         </Show>
       </div>
       <ScriptAsk
-        text={atVerdict().text}
+        text={atAsked().text}
         unsure={unsure()}
-        settle={({ start, end }, figure) => settle(atVerdict(), start, end, figure)}
+        settle={({ start, end }, figure) => settle(atAsked(), start, end, figure)}
         after={() => section!.querySelector<HTMLElement>('.together')}
       />
-      <ScriptTwice read={atVerdict()} />
+      <ScriptTwice read={atAsked()} />
       <Show when={unread() !== ''}>
         <p class="problem">{unread()}</p>
       </Show>

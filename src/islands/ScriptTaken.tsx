@@ -120,15 +120,24 @@ export function ScriptTaken(props: {
       onKeyDown={(event) => event.key === 'Escape' && props.close(event)}
     >
       <p>
-        “{props.quantity.text}” is{' '}
         <Show
           when={props.of.taken}
-          fallback={<b>{props.isUnsure ? 'not sure, and not used' : 'taken for no figure of the house'}</b>}
+          fallback={
+            props.isUnsure ? (
+              <>
+                What “{props.quantity.text}” is, is <b>not sure</b>, so it is not used
+              </>
+            ) : (
+              <>
+                “{props.quantity.text}” is taken for <b>no figure of the house</b>
+              </>
+            )
+          }
         >
           {(taken) => (
             <>
-              taken for <b>{small(labelOf(taken().figure))}</b>, {saidOf(taken().figure, taken().said)},{' '}
-              {how()}
+              “{props.quantity.text}” is taken for <b>{small(labelOf(taken().figure))}</b>,{' '}
+              {saidOf(taken().figure, taken().said)}, {how()}
               {props.because.length > 0 ? `, because you say ${listed(props.because)}` : ''}
             </>
           )}

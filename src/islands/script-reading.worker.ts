@@ -1,7 +1,7 @@
 // Reads a talk off the main thread: its quantities, what they are taken for and say together, and the questions that it leaves open.
 import type { Quoted } from '../core/line/quoted.ts';
 import { reconcile, type Reconciliation } from '../core/line/reconcile.ts';
-import type { Refusal } from '../core/refusal.ts';
+import { isRefusal, type Refusal } from '../core/refusal.ts';
 import type { ReadScript } from '../talk/script.ts';
 import { unanswered, type Question } from '../talk/unanswered.ts';
 import { mentionsIn, type Mention } from '../talk/words.ts';
@@ -9,6 +9,7 @@ import { wordsFor } from './script-because.ts';
 import { settledBy, type Correction } from './script-corrections.ts';
 import { quotedOf, readLines, takenIn, type TakenFor, type Unsure } from './script-taken.ts';
 import { toldTwice, type ToldTwice } from './script-twice.ts';
+import { verdictOf, type Verdict } from './script-verdict.ts';
 
 export interface TalkAsked {
   readonly text: string;
@@ -28,6 +29,7 @@ export interface TalkRead extends TalkAsked {
   readonly quoted: Quoted;
   /** What the quoted figures say together; nothing where none can be checked. */
   readonly answer: Reconciliation | Refusal | undefined;
+  readonly verdict: Verdict | undefined;
 }
 
 let questions: readonly Question[] = [];
@@ -55,7 +57,9 @@ function read(asked: TalkAsked): TalkRead {
   );
   const quoted = quotedOf(taken);
   const answer = Object.keys(quoted).length === 0 ? undefined : reconcile(quoted);
-  return { ...asked, script, open, taken, because, unsure, twice: toldTwice(taken), quoted, answer };
+  const verdict = answer && !isRefusal(answer) ? verdictOf(answer) : undefined;
+  const twice = toldTwice(taken);
+  return { ...asked, script, open, taken, because, unsure, twice, quoted, answer, verdict };
 }
 
 addEventListener(
