@@ -127,8 +127,8 @@ export default function ScriptReader(props: {
     show,
     () => setFailed(true),
   );
-  /** Keeps the talk, and has it read. */
-  const take = (next: Talk) => {
+  /** Keeps the talk, and has it read; false when the browser does not keep it. */
+  const take = (next: Talk): boolean => {
     const { text, corrections } = next;
     const isOther = text !== talk().text || corrections !== talk().corrections;
     setTalk(next);
@@ -137,9 +137,10 @@ export default function ScriptReader(props: {
       reader.forget();
       show(NOTHING);
     } else if (isOther) reader.ask({ text, corrections, asksAll: !isTalk() });
+    return isKept();
   };
   /** Takes a talk that did not come through the box. */
-  const open = (next: Talk) => {
+  const open = (next: Talk): boolean => {
     if (next.text !== talk().text) {
       clearTimeout(timer);
       timer = undefined;
@@ -148,7 +149,7 @@ export default function ScriptReader(props: {
       folds = isTalk();
       if (next.text.trim() === '') setFolded(false);
     }
-    take(next);
+    return take(next);
   };
   const readNow = () => {
     clearTimeout(timer);

@@ -16,8 +16,8 @@ export function ScriptTalks(props: {
   readonly talk: Talk;
   /** The talk with what was typed last. */
   readonly now: () => Talk;
-  /** Goes on with another talk, or with this one under another name. */
-  readonly take: (talk: Talk) => void;
+  /** Goes on with another talk, or with this one under another name; false when the browser does not keep it. */
+  readonly take: (talk: Talk) => boolean;
 }) {
   const [others, setOthers] = createSignal<readonly string[]>([]);
   onMount(() => setOthers(Object.keys(keptTalks())));
@@ -26,21 +26,21 @@ export function ScriptTalks(props: {
   const [said, setSaid] = createSignal<string>();
   let saying: HTMLParagraphElement | undefined;
 
-  /** Leaves the open talk on the shelf and opens another. */
-  const change = (next: Talk, tells: string) => {
+  /** Leaves the open talk on the shelf and opens another; true when that one is kept. */
+  const change = (next: Talk, tells: string): boolean => {
     const isKept = shelveTalk(props.now());
     setProblem(isKept ? undefined : NO_ROOM);
-    if (!isKept) return;
+    if (!isKept) return false;
     setNameProblem(undefined);
-    props.take(next);
-    setOthers(Object.keys(keptTalks()));
     setSaid(tells);
+    const isNextKept = props.take(next);
+    setOthers(Object.keys(keptTalks()));
+    return isNextKept;
   };
   const open = (name: string) => {
     const next = decodeTalk(keptTalks()[name] ?? null);
     if (!next) return void setProblem(`${seenName(name)} cannot be opened; it stays where it is.`);
-    change({ ...next, name }, `${seenName(name)} is open.`);
-    if (problem() === undefined) dropTalk(name);
+    if (change({ ...next, name }, `${seenName(name)} is open.`)) dropTalk(name);
     setOthers(Object.keys(keptTalks()));
   };
   const load = async (file: File | undefined) => {
