@@ -69,6 +69,12 @@ const wordsOf = (question: string) =>
 const foundIn = ({ answer }: TalkRead): Reconciliation | undefined =>
   answer && !isRefusal(answer) ? answer : undefined;
 
+/** How many quantities were found, and how many figures among them that can be checked. */
+function counted({ script, quoted }: TalkRead): string {
+  const [found, checked] = [script.quantities.length, Object.keys(quoted).length];
+  return `${found === 1 ? 'One quantity' : `${found} quantities`} found; ${checked === 1 ? 'one figure' : `${checked} figures`} that can be checked.`;
+}
+
 export default function ScriptReader(props: {
   /** A whole talk, with talks kept by name; or a few figures typed as one says them. */
   readonly of: 'talk' | 'figures';
@@ -327,11 +333,8 @@ export default function ScriptReader(props: {
         <p class="note on-screen">Touch a mark to see what it was taken for, and to put it right.</p>
         <ScriptMarked read={atMarks()} held={held()} settle={settle} />
         <p class="note legend">
-          Underlined once: agrees. Twice: doubtful. Boxed: disagrees, or cannot be. Dotted: nothing checks it.{' '}
-          <span class="on-screen">
-            {atMarks().script.quantities.length} quantities found; {Object.keys(atMarks().quoted).length}{' '}
-            figures that can be checked.
-          </span>
+          Underlined once: agrees. Twice: doubtful. Boxed: disagrees, or cannot be. Dotted: nothing checks it.
+          Dashed: not sure, and not used. <span class="on-screen">{counted(atMarks())}</span>
         </p>
       </Show>
       <Show when={atHouse().script.quantities.length > 0}>
