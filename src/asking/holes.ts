@@ -1,5 +1,6 @@
 // Fills the holes of an answer from the line of a house, in the unit and at the pace that were asked for.
 import { format, formatWorking } from '../core/format.ts';
+import type { NumberName } from '../core/figures/index.ts';
 import type { KindName } from '../core/kinds.ts';
 import { mashesIn, paces, type Pace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
@@ -21,6 +22,8 @@ export interface Telling {
   readonly likes?: (kind: KindName) => Unit | undefined;
   /** What the house says of a fact; nothing where it has said nothing. */
   readonly says?: (fact: FactId) => string | undefined;
+  /** The figures of the house that are not known. */
+  readonly unknown?: readonly NumberName[];
 }
 
 export interface Filled {
@@ -113,7 +116,7 @@ export function fill(text: string, telling: Telling): Filled {
     .replace(TYPED, typed)
     .replace(WHEN, (_, is: string, told: string) => {
       if (!isCondition(is)) throw new RangeError(`No condition is called “${is}”.`);
-      return conditions[is](line) ? told : '';
+      return conditions[is](line, telling.unknown ?? []) ? told : '';
     })
     .replace(FACT, (_, fact: string, otherwise: string) => says(fact as FactId) ?? otherwise)
     .replace(

@@ -1,25 +1,36 @@
 // The choice to hold what is said against the reader's own house, and where the two part.
-import { createMemo, For, Show } from 'solid-js';
-import { useKnown } from '../house/known-store.ts';
+import { For, Show } from 'solid-js';
 import { useHouse } from '../house/store.ts';
-import { disagreement, heldAgainst, type SaidFigure } from '../talk/own-house.ts';
+import { disagreement, type Held } from '../talk/own-house.ts';
+import { useAnnouncement } from './announce.ts';
+
+/** How many figures are as a house has them, in a sentence. */
+export function asAtHouse(found: readonly Held[], name: string): string {
+  if (found.length === 0) return `Nothing said so far is a figure that ${name} has given.`;
+  const asFar = found.some(({ isEstimate }) => isEstimate) ? ', as far as is known' : '';
+  const alike = found.filter(({ agrees }) => agrees).length;
+  const all = alike === found.length;
+  return `${all ? `All ${alike}` : `${alike} of ${found.length}`} figures are as at ${name}${asFar}.`;
+}
 
 export function AgainstHouse(props: {
   readonly id: string;
-  readonly said: readonly SaidFigure[];
+  /** What was said, held against the house. */
+  readonly found: readonly Held[];
   readonly held: boolean;
   readonly hold: (held: boolean) => void;
 }) {
-  const { line, name } = useHouse();
-  const known = useKnown();
-  const found = createMemo(() =>
-    props.held ? props.said.flatMap((each) => heldAgainst(each, line(), known) ?? []) : [],
+  const { name } = useHouse();
+  const apart = () => props.found.filter(({ agrees }) => !agrees);
+  let part: HTMLDivElement | undefined;
+  useAnnouncement(
+    'against-house',
+    () => props.held,
+    () => (props.held ? asAtHouse(props.found, name()) : ''),
+    () => part,
   );
-  const apart = () => found().filter(({ agrees }) => !agrees);
-  const asFar = () => (found().some(({ isEstimate }) => isEstimate) ? ', as far as is known' : '');
-  const alike = () => found().length - apart().length;
   return (
-    <div class="against-house">
+    <div class="against-house" ref={part}>
       <label class="tick" for={props.id}>
         <input
           id={props.id}
@@ -30,26 +41,15 @@ export function AgainstHouse(props: {
         />
         <span>Compare with {name()}</span>
       </label>
-      <div aria-live="polite">
-        <Show when={props.held}>
-          <Show
-            when={found().length > 0}
-            fallback={<p>Nothing said so far is a figure that {name()} has given.</p>}
-          >
-            <Show when={apart().length > 0}>
-              <h3>Not as at {name()}</h3>
-              <ul class="sentences">
-                <For each={apart()}>{(each) => <li>{disagreement(each, name())}</li>}</For>
-              </ul>
-            </Show>
-            <p>
-              {apart().length === 0
-                ? `All ${found().length} figures are as at ${name()}${asFar()}.`
-                : `${alike()} of ${found().length} figures are as at ${name()}${asFar()}.`}
-            </p>
-          </Show>
+      <Show when={props.held}>
+        <p>{asAtHouse(props.found, name())}</p>
+        <Show when={apart().length > 0}>
+          <h3>Not as at {name()}</h3>
+          <ul class="sentences">
+            <For each={apart()}>{(each) => <li>{disagreement(each, name())}</li>}</For>
+          </ul>
         </Show>
-      </div>
+      </Show>
     </div>
   );
 }

@@ -1,28 +1,35 @@
-// The script with its figures marked, shown a few paragraphs at a time; a mark that is touched opens what it was taken for, how surely, and what else it might be.
+// The talk with its figures marked, shown a few paragraphs at a time; a mark that is touched opens, under its paragraph, what it was taken for.
 import { batch, createEffect, createMemo, createSignal, For, on, Show, type Accessor } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
-import type { Finding } from '../core/line/reconcile.ts';
 import { useKnown } from '../house/known-store.ts';
 import { useHouse } from '../house/store.ts';
-import { figureIds, talkFigures, type FigureId } from '../talk/figures.ts';
-import { labelOf, numberOf, quotableOf } from '../talk/labels.ts';
-import { heldAgainst, type Held } from '../talk/own-house.ts';
+import { quotableOf } from '../talk/labels.ts';
+import { heldAgainst } from '../talk/own-house.ts';
 import { paragraphsOf, type Paragraph } from '../talk/paragraphs.ts';
-import { figureIn, saidIn } from '../talk/quoted-in.ts';
 import type { ReadQuantity } from '../talk/script.ts';
-import { NOT_OURS } from '../talk/settled.ts';
+import { focusAfter } from './focus-after.ts';
 import { inTurns } from './in-turns.ts';
+import type { PutRight } from './script-corrections.ts';
 import type { TalkRead } from './script-reading.worker.ts';
+import { ScriptTaken, sureness, type Judged } from './ScriptTaken.tsx';
 
-const NEAR = 3; // other figures that are offered at once
 const AT_ONCE = 8; // marks that are put on the page in one task
 const LETTERS = 1500; // and characters
+const PANEL = 'script-taken';
 
 export interface ScriptMarkedProps {
   readonly read: TalkRead;
   readonly held: boolean;
-  /** Takes the quantity at a place of a text for another figure, or for none. */
-  readonly settle: (text: string, place: number, figure: FigureId | typeof NOT_OURS) => void;
+  /** Takes what stands at a place of the text that was read for another figure, or for none. */
+  readonly settle: (read: TalkRead, start: number, end: number, figure: PutRight) => void;
+}
+
+/** Brings a mark into sight and opens it. */
+export function openMark(place: number): void {
+  const mark = document.querySelector<HTMLElement>(`.marked [data-at="${place}"]`);
+  mark?.focus({ preventScroll: true });
+  mark?.scrollIntoView({ block: 'center' });
+  if (mark?.getAttribute('aria-expanded') === 'false') mark.click();
 }
 
 /** A paragraph as it stands on the page; an edit before it moves its place. */
@@ -35,16 +42,8 @@ const shownAs = ({ text, quantities, at: place }: Paragraph): Shown => {
   return { text, quantities, at, move: (next) => void move(next) };
 };
 
-/** What is found of a mark. */
-interface Judged {
-  readonly figure: FigureId | undefined;
-  readonly finding: Finding;
-  /** What the house has, where what was said is held against it. */
-  readonly own: Held | undefined;
-}
-const UNJUDGED: Judged = { figure: undefined, finding: 'not checkable', own: undefined };
+const UNJUDGED: Judged = { taken: undefined, finding: 'not checkable', own: undefined };
 
-const sureness = (confidence: number) => (confidence >= 0.8 ? 'fairly sure' : confidence >= 0.5 ? 'not sure' : 'a guess'); // prettier-ignore
 const keyOf = ({ text, quantities }: Pick<Paragraph, 'text' | 'quantities'>) =>
   JSON.stringify([text, quantities.map(({ start, end, figure, confidence }) => [start, end, figure, sureness(confidence)])]); // prettier-ignore
 
@@ -53,7 +52,7 @@ export function ScriptMarked(props: ScriptMarkedProps) {
   const known = useKnown();
   const [read, setRead] = createSignal(props.read);
   const [list, setList] = createSignal<readonly Shown[]>([]);
-  const [open, setOpen] = createSignal<ReadQuantity>();
+  const [open, setOpen] = createSignal<{ readonly of: ReadQuantity; readonly by: Event }>();
   const turns = inTurns();
 
   /** The paragraphs of what was read: those that stand on the page already stay, the others come a few at a time. */
@@ -99,16 +98,16 @@ export function ScriptMarked(props: ScriptMarkedProps) {
   };
   createEffect(on(() => props.read, show));
 
+  const answer = () => {
+    const found = read().answer;
+    return found && !isRefusal(found) ? found : undefined;
+  };
   const judged = createMemo<ReadonlyMap<number, Judged>>(() => {
-    const { script, settled, answer } = read();
-    const findings = new Map(
-      answer && !isRefusal(answer) ? answer.figures.map(({ figure, finding }) => [figure, finding]) : [],
-    );
+    const findings = new Map(answer()?.figures.map(({ figure, finding }) => [figure, finding]));
     return new Map(
-      script.quantities.map((quantity) => {
-        const [figure, said] = [figureIn(quantity, settled), saidIn(quantity)];
-        const own = props.held && figure && said ? heldAgainst({ figure, said }, line(), known) : undefined;
-        const name = figure && quotableOf(figure);
+      Object.entries(read().taken).map(([place, taken]) => {
+        const own = props.held ? heldAgainst(taken, line(), known) : undefined;
+        const name = quotableOf(taken.figure);
         // What the house says of a quantity goes before what the other figures say of it.
         const finding = own
           ? own.agrees
@@ -117,10 +116,21 @@ export function ScriptMarked(props: ScriptMarkedProps) {
               ? 'doubtful'
               : 'disagrees'
           : ((name && findings.get(name)) ?? 'not checkable');
-        return [quantity.start, { figure, finding, own }];
+        return [Number(place), { taken, finding, own }];
       }),
     );
   });
+  const unsure = createMemo(() => new Set(read().unsure.map(({ start }) => start)));
+  const markAt = (place: number) => () => document.querySelector<HTMLElement>(`.marked [data-at="${place}"]`);
+  /** The words of the same figure where it is told otherwise. */
+  const elsewhere = (place: number) => {
+    const figure = read().taken[place]?.figure;
+    const twice = read().twice.find((each) => each.figure === figure);
+    return (twice?.places ?? []).flatMap((other) => {
+      const quantity = read().script.quantities.find(({ start }) => start === other);
+      return other === place || !quantity ? [] : [quantity.text];
+    });
+  };
 
   return (
     <div class="marked">
@@ -137,73 +147,48 @@ export function ScriptMarked(props: ScriptMarkedProps) {
                     <button
                       type="button"
                       class={`mark ${of().finding.replace(' ', '-')}`}
-                      aria-expanded={open() === quantity}
-                      onClick={() => setOpen(open() === quantity ? undefined : quantity)}
+                      classList={{ unsure: unsure().has(place()), none: !of().taken }}
+                      data-at={place()}
+                      aria-expanded={open()?.of === quantity}
+                      aria-controls={open()?.of === quantity ? PANEL : undefined}
+                      onClick={(by) => setOpen(open()?.of === quantity ? undefined : { of: quantity, by })}
                     >
                       {paragraph.text.slice(quantity.start, quantity.end)}
                     </button>
-                    <Show when={open() === quantity}>
-                      <Panel
-                        quantity={quantity}
-                        of={of()}
-                        settle={(to) => {
-                          props.settle(read().text, place(), to);
-                          setOpen(undefined);
-                        }}
-                      />
-                    </Show>
                   </>
                 );
               }}
             </For>
             {paragraph.text.slice(paragraph.quantities.at(-1)?.end ?? 0)}
+            <Show when={paragraph.quantities.find((quantity) => quantity === open()?.of)} keyed>
+              {(quantity) => {
+                const place = () => paragraph.at() + quantity.start;
+                const leave = (event: Event) => {
+                  setOpen(undefined);
+                  focusAfter(event, markAt(place()));
+                };
+                return (
+                  <ScriptTaken
+                    id={PANEL}
+                    quantity={quantity}
+                    of={judged().get(place()) ?? UNJUDGED}
+                    because={read().because[place()] ?? []}
+                    isUnsure={unsure().has(place())}
+                    elsewhere={elsewhere(place())}
+                    answer={answer()}
+                    settle={(event, figure) => {
+                      props.settle(read(), place(), paragraph.at() + quantity.end, figure);
+                      leave(event);
+                    }}
+                    close={leave}
+                    takesFocus={(open()!.by as PointerEvent).pointerType !== 'touch'}
+                  />
+                );
+              }}
+            </Show>
           </div>
         )}
       </For>
     </div>
-  );
-}
-
-function Panel(props: {
-  readonly quantity: ReadQuantity;
-  readonly of: Judged;
-  readonly settle: (to: FigureId | typeof NOT_OURS) => void;
-}) {
-  const { name } = useHouse();
-  const figure = () => props.of.figure;
-  const tells = () => {
-    const { own, finding } = props.of;
-    return own && !own.agrees ? `${name()} has ${numberOf(own.figure, own.house)}` : finding;
-  };
-  const others = () => props.quantity.runnersUp.filter((other) => other !== figure()).slice(0, NEAR);
-  const isProposed = () => figure() !== undefined && figure() === props.quantity.figure;
-  return (
-    <span class="taken" role="group" aria-label={`What ${props.quantity.text} is taken for`}>
-      <span class="taken-for">
-        <b>{figure() ? labelOf(figure()!) : 'No figure of the house'}</b>
-        <Show when={isProposed()}> ({sureness(props.quantity.confidence)})</Show>: {tells()}.
-      </span>
-      <For each={others()}>
-        {(other) => (
-          <button type="button" onClick={() => props.settle(other)}>
-            {labelOf(other)}
-          </button>
-        )}
-      </For>
-      <Show when={figure()}>
-        <button type="button" onClick={() => props.settle(NOT_OURS)}>
-          Not ours
-        </button>
-      </Show>
-      <label>
-        Something else{' '}
-        <select autocomplete="off" onChange={(event) => props.settle(event.currentTarget.value as FigureId)}>
-          <option value="">Choose …</option>
-          <For each={figureIds.filter((id) => id !== figure() && Object.hasOwn(talkFigures, id))}>
-            {(id) => <option value={id}>{labelOf(id)}</option>}
-          </For>
-        </select>
-      </label>
-    </span>
   );
 }

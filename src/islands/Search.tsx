@@ -3,6 +3,7 @@ import MiniSearch, { type SearchResult } from 'minisearch';
 import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import type { Answer, Asking, NotKnown } from '../asking/answer.ts';
 import { shown } from '../core/shown.ts';
+import { useKnown } from '../house/known-store.ts';
 import { useHouse } from '../house/store.ts';
 import { useUnits } from '../house/units-store.ts';
 import { unitsOf } from '../core/units.ts';
@@ -29,6 +30,7 @@ export default function Search(props: { readonly index: string; readonly asked: 
   const { house } = useHouse();
   const unitLiked = useUnits();
   const facts = usePart(factsPart);
+  const { unknown } = useKnown();
   let field: HTMLInputElement | undefined;
   let form: HTMLFormElement | undefined;
   let list: HTMLOListElement | undefined;
@@ -43,6 +45,7 @@ export default function Search(props: { readonly index: string; readonly asked: 
       telling: {
         likes: (kind) => (unitLiked(kind) === unitsOf(kind)[0] ? undefined : unitLiked(kind)),
         says: (fact) => factSays(facts.value(), fact),
+        unknown: unknown(),
       },
     });
     if (answer && 'nearest' in answer && !isAsked(question())) return undefined;

@@ -1,38 +1,65 @@
-// Reads a talk off the main thread: its quantities, what they say together, and the questions that it leaves open.
+// Reads a talk off the main thread: its quantities, what they are taken for and say together, and the questions that it leaves open.
 import type { Quoted } from '../core/line/quoted.ts';
 import { reconcile, type Reconciliation } from '../core/line/reconcile.ts';
-import type { Refusal } from '../core/refusal.ts';
-import { quotedIn } from '../talk/quoted-in.ts';
-import { readScript, type ReadScript } from '../talk/script.ts';
-import type { Settled } from '../talk/settled.ts';
+import { isRefusal, type Refusal } from '../core/refusal.ts';
+import type { ReadScript } from '../talk/script.ts';
 import { unanswered, type Question } from '../talk/unanswered.ts';
+import { mentionsIn, type Mention } from '../talk/words.ts';
+import { wordsFor } from './script-because.ts';
+import { settledBy, type Correction } from './script-corrections.ts';
+import { quotedOf, readLines, takenIn, type TakenFor, type Unsure } from './script-taken.ts';
+import { toldTwice, type ToldTwice } from './script-twice.ts';
+import { verdictOf, type Verdict } from './script-verdict.ts';
 
 export interface TalkAsked {
   readonly text: string;
-  /** What the reader put right in it, by place. */
-  readonly settled: Settled;
+  /** What the reader put right in it. */
+  readonly corrections: readonly Correction[];
+  /** True where every number is meant as a figure, so that all that are not sure are asked. */
+  readonly asksAll: boolean;
 }
 export interface TalkRead extends TalkAsked {
   readonly script: ReadScript;
   readonly open: readonly Question[];
+  readonly taken: TakenFor;
+  /** The words by which each of these is known, by its place. */
+  readonly because: Readonly<Record<number, readonly string[]>>;
+  readonly unsure: readonly Unsure[];
+  readonly twice: readonly ToldTwice[];
   readonly quoted: Quoted;
   /** What the quoted figures say together; nothing where none can be checked. */
   readonly answer: Reconciliation | Refusal | undefined;
+  readonly verdict: Verdict | undefined;
 }
 
 let questions: readonly Question[] = [];
-let last: Pick<TalkRead, 'text' | 'script' | 'open'> | undefined; // a text that stays is not read twice
+let last: (Pick<TalkRead, 'text' | 'script' | 'open'> & { mentions: readonly Mention[] }) | undefined; // a text that stays is not read twice
 
-function read({ text, settled }: TalkAsked): TalkRead {
+function read(asked: TalkAsked): TalkRead {
+  const { text, corrections, asksAll } = asked;
   if (last?.text !== text)
     last = {
       text,
-      script: readScript(text),
-      open: unanswered(text, questions).map(({ question }) => question),
+      script: readLines(text, asksAll),
+      open: questions.length === 0 ? [] : unanswered(text, questions).map(({ question }) => question),
+      mentions: mentionsIn(text),
     };
-  const quoted = quotedIn(last.script.quantities, settled);
+  const { script, open, mentions } = last;
+  const settled = settledBy(corrections, text, script.quantities);
+  const { taken, unsure } = takenIn(text, script.quantities, settled, asksAll);
+  const because = Object.fromEntries(
+    script.quantities.flatMap((quantity) => {
+      const found = taken[quantity.start];
+      return found?.by === 'reader'
+        ? [[quantity.start, wordsFor(text, mentions, quantity, found.figure)]]
+        : [];
+    }),
+  );
+  const quoted = quotedOf(taken);
   const answer = Object.keys(quoted).length === 0 ? undefined : reconcile(quoted);
-  return { ...last, settled, quoted, answer };
+  const verdict = answer && !isRefusal(answer) ? verdictOf(answer) : undefined;
+  const twice = toldTwice(taken);
+  return { ...asked, script, open, taken, because, unsure, twice, quoted, answer, verdict };
 }
 
 addEventListener(

@@ -107,7 +107,7 @@ await whileServed(async (address) => {
       ['one word more', ' and 9 casks'],
     ] as const) {
       const least = await cost(blank, text);
-      if (!(await page.locator(FIELD).isVisible())) await page.locator('.talk-box summary').click();
+      if (!(await page.locator(FIELD).isVisible())) await page.locator('.talk-box > summary').click();
       console.log(`${what}: ${inWords(await cost(page, text), least)}`);
     }
     await blank.close();

@@ -301,10 +301,10 @@ const uses: readonly {
     use: async (page) => {
       await quote(page, { ...contradiction, originalGravity: 'high' });
       await page.locator('#quoted-against-house').check();
-      await page.locator('.cross-check .sentences').first().waitFor();
-      await page.locator('.cross-check summary').click();
+      await page.locator('.cross-check .mark.disagrees').first().click();
+      await page.locator('.script-verdict summary').click();
     },
-    shows: '.cross-check .disagrees, .cross-check .cannot-be, .cross-check .doubtful',
+    shows: '.cross-check .taken',
   },
   {
     what: 'the script reader with a script',
@@ -313,8 +313,30 @@ const uses: readonly {
     use: async (page) => {
       await page.locator('#script-text').fill(script);
       await page.locator('#script-against-house').check();
+      await page.locator('.script-twice summary').click();
+      await page.locator('.marked .mark').first().click();
     },
     shows: '.script-card dd',
+  },
+  {
+    what: 'the cross-check asking what is not sure',
+    address: '/cross-check/',
+    part: '.script-reader',
+    use: (page) => page.locator('#quoted-text').fill('wash 8 %, low wines 22, we cut at 72 and 62'),
+    shows: '.script-ask',
+  },
+  {
+    what: 'the talks of the script reader, with a name that is none and another on the shelf',
+    address: '/script/',
+    part: '.script-reader',
+    use: async (page) => {
+      await page.locator('#script-text').fill('We fill 9 casks a week.');
+      await page.getByText('Name, save, and other talks').click();
+      await button(page, 'Begin another').click();
+      await page.locator('#script-name').fill(' ');
+      await page.locator('#script-name').press('Tab');
+    },
+    shows: '#script-name-problem',
   },
   {
     what: 'pocket cards with questions',
@@ -489,15 +511,7 @@ for (const [what, address, use, says] of [
     (page) => page.locator('#law-still').selectOption('other still'),
     /: 1 point is not met\./,
   ],
-  [
-    'the cross-check',
-    '/cross-check/',
-    async (page) => {
-      await page.locator('#quoted-add').selectOption('washStrength');
-      await page.locator('#quoted-washStrength').fill('9.0');
-    },
-    /\.$/,
-  ],
+  ['the cross-check', '/cross-check/', (page) => quote(page, { washStrength: '9.0' }), /\.$/],
   ['the script reader', '/script/', (page) => page.locator('#script-text').fill(script), /\.$/],
   [
     'the cards',

@@ -4,7 +4,7 @@ import { pathToFileURL } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
 import { encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { open, ready } from './pages.ts';
+import { open, quote, ready } from './pages.ts';
 
 const HOUSE = 'malt-spirit-handbook/house';
 const PRACTICE = 'malt-spirit-handbook/practice';
@@ -53,10 +53,9 @@ test('storage full: the cross-check says that what is typed lasts as long as the
   });
   await open(page, '/cross-check/');
   await expect(page.locator('.cross-check .problem')).toHaveCount(0);
-  await page.locator('#quoted-add').selectOption('originalGravity');
-  await page.locator('#quoted-originalGravity').fill('1.060');
+  await quote(page, { originalGravity: '1.060' });
   await expect(page.locator('.cross-check [role=status] .problem').first()).toContainText('does not let the handbook keep what you type');
-  await expect(page.locator('.cross-check .purpose')).toContainText('in this browser until the page is closed');
+  await expect(page.locator('.cross-check .note').first()).toContainText('lasts until the page is closed');
 }); // prettier-ignore
 
 for (const [address, change] of [
@@ -90,8 +89,9 @@ test('storage full: the cards, the talk and the codes say that they are not kept
   await expect(page.locator('.choices .problem')).toContainText('does not let the handbook keep');
   await open(page, '/script/');
   await page.locator('#script-text').fill('We fill 9 casks a week.');
-  await page.locator('.talk-box summary').click();
-  await expect(page.locator('.talk-box .note')).toContainText('does not let the handbook keep your script');
+  await expect(page.locator('.script-reader [role=status] .problem').first()).toContainText(
+    'does not let the handbook keep your talk',
+  );
   await open(page, '/sheets/');
   await page.locator('#result-codes').fill('x');
   await expect(page.locator('#result-problems')).toContainText('does not keep the codes');

@@ -244,14 +244,21 @@ test('what a pressed button takes away does not take the focus with it', async (
 
   await open(page, '/cross-check/');
   await page.locator('#quoted-add').selectOption('washStrength');
-  await expect(focused(page)).toHaveId('quoted-washStrength');
-  await tabTo(page, '.cross-check .reset');
+  await expect(focused(page)).toHaveId('quoted-text');
+  await page.keyboard.type('9.0, 40 % by and by');
+  await expect(page.locator('.marked .mark')).toHaveCount(2);
+  await tabTo(page, '.marked .mark:last-of-type');
   await page.keyboard.press('Enter');
-  await expect(focused(page)).toHaveId('quoted-add');
-  await page.locator('#quoted-add').selectOption('washStrength');
-  await tabTo(page, '.cross-check .actions button:last-child');
+  await expect(focused(page)).toHaveId('script-taken');
+  await page.keyboard.press('Escape');
+  await expect(focused(page)).toHaveText('40 %');
   await page.keyboard.press('Enter');
-  await expect(focused(page)).toHaveId('quoted-add');
+  await tabTo(page, '.taken button:last-child');
+  await page.keyboard.press('Enter');
+  await expect(focused(page)).toHaveText('40 %');
+  await page.locator('.cross-check .actions button:last-child').focus();
+  await page.keyboard.press('Enter');
+  await expect(focused(page)).toHaveId('quoted-text');
 
   await open(page, pageWith('RoundSpread'));
   await page.getByRole('button', { name: 'Draw 10,000 rounds' }).focus();

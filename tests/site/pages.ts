@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { quotableFigures, type QuotableName } from '../../src/core/line/quoted.ts';
 
 const dist = join(import.meta.dirname, '..', '..', 'dist');
 
@@ -91,8 +92,8 @@ export const contradiction: Readonly<Record<string, string>> = {
 
 /** Types quoted figures into the cross-check. */
 export async function quote(page: Page, figures: Readonly<Record<string, string>>): Promise<void> {
-  for (const [name, text] of Object.entries(figures)) {
-    await page.locator('#quoted-add').selectOption(name);
-    await page.locator(`#quoted-${name}`).fill(text);
-  }
+  const lines = Object.entries(figures).map(
+    ([name, text]) => `${quotableFigures[name as QuotableName].label}: ${text}`,
+  );
+  await page.locator('#quoted-text').fill(lines.join('\n'));
 }

@@ -68,7 +68,7 @@ export const faultsOf = (page: Page, paper: PaperName): Promise<string[]> =>
         element.matches(
           '.card, .caution, .chart, .questions > li, tr, .field, .results, .drawing-figure:not(.in-and-out), .in-and-out > *, .foot',
         ) ||
-        (element.matches('.calculator > .inputs, .given > .inputs') && !element.closest('.cross-check')) ||
+        element.matches('.calculator > .inputs, .given > .inputs') ||
         (element.matches('.calculator[aria-labelledby$="-title"]:has(> .given)') &&
           !element.querySelector('.chart'));
       if (staysWhole && style.breakInside !== 'avoid') faults.add(`${name(element)} may be split`);

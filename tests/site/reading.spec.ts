@@ -1,7 +1,7 @@
 // Numbers and units as people type them, in a field of the house and in the cross-check.
 import { expect, test } from '@playwright/test';
 import { numberFigures } from '../../src/house/figures.ts';
-import { open } from './pages.ts';
+import { open, quote } from './pages.ts';
 
 test('a field takes words, other units, times and ±, and says what it does not use', async ({ page }) => {
   await open(page, '/house/');
@@ -43,18 +43,13 @@ test('proof is of the country whose units the reader has chosen, and is asked fo
   expect(Number(await field.inputValue())).toBeCloseTo(63, 0); // twice the strength at 60 °F: 27 CFR 19.1
 });
 
-test('the cross-check reads a figure as it is said, and names what it cannot be', async ({ page }) => {
+test('the cross-check reads a figure as it is said, and takes it for nothing that its unit cannot be', async ({ page }) => {
   await open(page, '/cross-check/');
-  const quote = async (figure: string, text: string) => {
-    await page.locator('#quoted-add').selectOption(figure);
-    await page.locator(`#quoted-${figure}`).fill(text);
-  };
-  await quote('maltPerYear', 'about 2 million');
-  await quote('maltPerMash', '8.5 tonnes');
-  await quote('originalGravity', '58');
-  await quote('bottleSize', '5 kg');
-  await expect(page.locator('#quoted-bottleSize-finding')).toHaveText(/^Bottle: “5 kg” was given, which is a mass; it can be from/);
-  await page.locator('.together details').first().locator('summary').click();
+  await quote(page, { maltPerYear: 'about 2 million', maltPerMash: '8.5 tonnes', originalGravity: '1058', bottleSize: '5 kg' });
+  await expect(page.locator('.marked .mark')).toHaveCount(4);
+  await expect(page.locator('.together tbody tr')).toHaveCount(3);
+  await expect(page.locator('.together tbody')).not.toContainText('Bottle');
+  await page.getByText('The test behind it').click();
   await expect(page.locator('.together tbody')).toContainText('2,000,000');
   await expect(page.locator('.together tbody')).toContainText('8,500');
   await expect(page.locator('.together tbody')).toContainText('1.058');

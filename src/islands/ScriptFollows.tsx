@@ -1,23 +1,11 @@
-// What quoted figures say together: sentences, what follows from them, and the test behind a fold.
+// What follows from the figures of a talk, and the test behind a fold.
 import { For, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { plain, quotableFigures } from '../core/line/quoted.ts';
 import type { Reconciliation } from '../core/line/reconcile.ts';
 import { spoken } from '../core/line/spoken.ts';
-import { rangeInWords, sentences } from '../core/line/verdict.ts';
+import { rangeInWords } from '../core/line/verdict.ts';
 import { setByTheHouse } from '../core/line/set-by-the-house.ts';
-
-/** The verdict in sentences: what decides, with its sum, first. */
-export function Verdict(props: { readonly of: Reconciliation }) {
-  return (
-    <>
-      <h3>Do they agree?</h3>
-      <ul class="sentences">
-        <For each={sentences(props.of)}>{(sentence) => <li>{sentence}</li>}</For>
-      </ul>
-    </>
-  );
-}
 
 /** What follows from the figures that are not in doubt, and the test behind a fold. */
 export function Follows(props: { readonly of: Reconciliation }) {

@@ -1,0 +1,30 @@
+// What a talk comes to, in one sentence, and all else that was found behind a fold.
+import { For, Show } from 'solid-js';
+import type { Verdict } from './script-verdict.ts';
+
+export function ScriptVerdict(props: {
+  readonly of: Verdict;
+  /** How the talk goes with the reader’s own house, where it is held against it. */
+  readonly held: string;
+}) {
+  return (
+    <div class="script-verdict">
+      <p>
+        {props.of.first}
+        <Show when={props.held !== ''}> {props.held}</Show>
+      </p>
+      <Show when={props.of.more.length > 0}>
+        <details>
+          <summary>
+            {props.of.more.length === 1
+              ? 'One more finding'
+              : `${props.of.more.length} more findings, with their sums`}
+          </summary>
+          <ul class="sentences">
+            <For each={props.of.more}>{(sentence) => <li>{sentence}</li>}</For>
+          </ul>
+        </details>
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,86 @@
+// The reader's talks: their text form, and the browser in which they are kept by name, one open and the others on a shelf.
+import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { plainName } from '../house/name.ts';
+import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from '../house/shelf.ts';
+import { shown } from '../core/shown.ts';
+import { readCorrections, type Correction } from './script-corrections.ts';
+
+export interface Talk {
+  readonly name: string;
+  readonly text: string;
+  readonly corrections: readonly Correction[];
+}
+
+export const LONGEST = 100_000; // characters of a talk that are read; a tour has some 15,000
+const FORMAT = 'malt-spirit-talk';
+const VERSION = 1;
+export const FIRST_NAME = 'My talk';
+const OPEN = keyOf('script');
+const SHELF = keyOf('scripts');
+
+/** The text that keeps a talk, in the browser and in a file. */
+export const encodeTalk = ({ name, text, corrections }: Talk): string =>
+  JSON.stringify({ format: FORMAT, version: VERSION, name, text, corrections });
+
+/** A talk from its text, or from what an older build kept without a name; nothing where there is none, it is too long, or cannot be read. */
+export function decodeTalk(kept: string | null): Talk | undefined {
+  try {
+    const data: unknown = JSON.parse(kept ?? '');
+    if (typeof data !== 'object' || data === null) return undefined;
+    const { format, version, name, text, corrections, settled } = data as Readonly<Record<string, unknown>>;
+    if (format !== undefined && (format !== FORMAT || version !== VERSION)) return undefined;
+    if (typeof text !== 'string' || text.length > LONGEST) return undefined;
+    return {
+      name: (typeof name === 'string' && plainName(name)) || FIRST_NAME,
+      text,
+      corrections: readCorrections(text, corrections ?? settled),
+    };
+  } catch {
+    return undefined;
+  }
+}
+
+/** The talk of a file: one that was saved here, or else the file's text under the file's name; a sentence where it is of another version. */
+export function talkOfFile(fileName: string, content: string): Talk | { readonly problem: string } {
+  const saved = decodeTalk(content);
+  if (saved) return saved;
+  if (content.startsWith(`{"format":"${FORMAT}"`))
+    return { problem: `${shown(fileName)} cannot be read as a talk by this handbook. Nothing was changed.` };
+  return {
+    name: plainName(fileName.replace(/\.[^.]*$/, '')) || FIRST_NAME,
+    text: content.slice(0, LONGEST),
+    corrections: [],
+  };
+}
+
+/** The talk that is open, and those on the shelf. */
+export const keptTalk = (): Talk | undefined => decodeTalk(keptText(OPEN));
+export const keptTalks = (): Shelf => readShelf(keptText(SHELF)).shelf;
+
+/** Keeps the open talk; false when the browser does not let it be kept. */
+export const keepTalk = (talk: Talk): boolean => keepText(OPEN, encodeTalk(talk));
+const keepTalks = (shelf: Shelf): boolean => keepText(SHELF, JSON.stringify(shelf));
+
+/** A name for a talk that none on the shelf has. */
+export const freeTalkName = (wanted: string): string => freeName(wanted, keptTalks());
+
+/** Puts a talk on the shelf, under a name of its own; one without words is not worth it. False when it could not be kept there. */
+export function shelveTalk(talk: Talk): boolean {
+  if (talk.text.trim() === '') return true;
+  const shelf = keptTalks();
+  const there = decodeTalk(Object.hasOwn(shelf, talk.name) ? shelf[talk.name]! : null);
+  const name = there && there.text !== talk.text ? freeName(talk.name, shelf) : talk.name;
+  return keepTalks(withHouse(shelf, name, encodeTalk({ ...talk, name })));
+}
+
+/** Takes a talk off the shelf. */
+export const dropTalk = (name: string): boolean => keepTalks(withoutHouse(keptTalks(), name));
+
+/** What is wrong with a name for a talk, or nothing. */
+export function talkNameProblem(wanted: string): string | undefined {
+  if (plainName(wanted) !== wanted || wanted === '')
+    return `The name of the talk: “${shown(wanted)}” was given; it can have up to 80 characters on one line, at least one of them a letter or sign, and none that cannot be seen.`;
+  return Object.hasOwn(keptTalks(), wanted)
+    ? `The name of the talk: you have one called “${shown(wanted)}” already; choose another.`
+    : undefined;
+}
