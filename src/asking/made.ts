@@ -49,12 +49,7 @@ export const made = {
   carbonDioxideVolume: { kind: 'space', of: ({ wash }) => wash.carbonDioxide * GAS_VOLUME },
   waterOfTrade: { kind: 'volume', of: () => WATER_OF_TRADE },
   waterPerBottle: { kind: 'volume', of: (line) => WATER_OF_TRADE * alcoholInBottle(line) },
-  alcoholPerWeek: {
-    kind: 'alcohol',
-    of: ({ heart, house }) => heart.alcohol * house.mashesPerWeek,
-    digits: 0,
-  },
-  spiritYield: { kind: 'yield', of: ({ heart, pace }) => heart.alcohol / pace.tonnesPerMash, digits: 0 },
+  heartOfTonne: { kind: 'yield', of: ({ heart, pace }) => heart.alcohol / pace.tonnesPerMash, digits: 0 },
   washOverSpirit: { kind: 'count', of: ({ wash, heart }) => wash.volume / heart.volume, digits: 1 },
   washOverBeer: { kind: 'count', of: ({ wash }) => wash.strength / BEER, digits: 1 },
   beer: { kind: 'strength', of: () => BEER, digits: 0 },
