@@ -18,7 +18,7 @@ const moved: readonly { readonly says: RegExp; readonly name: NumberName; readon
   { says: /angels?|evaporat|loss|lost|loses/i, name: 'alcoholLoss', as: 'percent' },
   { says: /humid|damp/i, name: 'storeHumidity', as: 'percent' },
   { says: /years?/i, name: 'yearsInWood', as: 'years' },
-  { says: /mash(?:es|ed|ing)?\b/i, name: 'mashesPerWeek', as: 'count' },
+  { says: /\d\s+(?:more |fewer )?mash(?:es|ings)\b|\bmash(?:ed|es)?\b.{0,20}\d+ (?:times|a week)/i, name: 'mashesPerWeek', as: 'count' },
   { says: /weeks?/i, name: 'weeksPerYear', as: 'count' },
   { says: /\bmalt\b/i, name: 'maltPerMash', as: 'mass' },
   { says: /gravity|\bog\b/i, name: 'originalGravity', as: 'gravity' },
@@ -44,6 +44,8 @@ const OTHERWISE: Readonly<Partial<Record<NumberName, readonly [string, string]>>
 };
 const BOTTLES = ['bottling.bottlesPerYear', 'bottles in a year'] as const;
 
+/** Somebody’s own casks: what becomes of them is no figure of the house. */
+const COUNTED = /\b(?:\d+|two|three|ten|a hundred)\s+(?:casks|barrels|hogsheads|butts)\b/i;
 const IF = /\b(?:if|suppose|say you|instead of|what happens (?:if|when)|after|for|left)\b/i;
 
 function valueFor(quantity: Quantity, { as }: (typeof moved)[number]): number | undefined {
@@ -100,6 +102,7 @@ export const whatIf: Reckoner = ({ text, quantities, house, line }) => {
   if (quantities.every(({ unit }) => unit === 'years') && (!/cask|barrel|wood|store|\bage|matur|keep|kept|leave|left/i.test(text) || /\bbottle\b/i.test(text))) return undefined; // prettier-ignore
   const supposes = /\bif\b|suppose|instead of|\bwere\b|would/i.test(text);
   if (quantities.length === 0 || quantities.length > 2 || !IF.test(text)) return undefined;
+  if (COUNTED.test(text)) return undefined;
   for (const quantity of quantities) {
     const change = moved.find((each) => each.says.test(text) && valueFor(quantity, each) !== undefined);
     if (!change || (!supposes && change.name !== 'yearsInWood')) continue;
