@@ -146,15 +146,19 @@ export function NumberField(props: NumberFieldProps) {
     tryText(next);
     if (field !== document.activeElement) settle();
   };
-  const moveTo = (value: number) =>
-    tryText(typed(Math.min(props.range[1], Math.max(props.range[0], Number(value.toFixed(6))))));
+  /** Moves the figure. The field gets its text first: later, the browser would lay the whole page out for it, and once more for the frame. */
+  const moveTo = (value: number) => {
+    const next = typed(Math.min(props.range[1], Math.max(props.range[0], Number(value.toFixed(6)))));
+    if (field) field.value = next;
+    tryText(next);
+  };
   const onKeyDown = (event: KeyboardEvent) => {
     const steps = { ArrowUp: 1, ArrowDown: -1, PageUp: 10, PageDown: -10 }[event.key];
     if (steps === undefined || props.value === undefined) return;
     event.preventDefault();
     moveTo(props.value + steps * props.step);
   };
-  // A field in use lays the page out when it is given its text: once, after all that follows from it has been written.
+  // What changes the text elsewhere gives it to the field after all that follows from it has been written.
   createEffect(
     on(text, (now) =>
       queueMicrotask(() => {

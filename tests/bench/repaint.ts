@@ -11,7 +11,7 @@ const DRAGGED = 16; // ms between the moves of a pointer
 const RESTED = 300; // ms between presses of a key, each from rest
 const MOVES = 120; // of a gesture
 const STRIDE = 6; // px by which a pointer moves
-const MOST = 1.6; // a held move may take so many times what it takes on a page with nothing but a field
+const MOST = 1.6; // a held move may take so many times the least that one takes on that page, with nothing that follows it
 
 /** A control of each sort, with the keys that move it to and fro; and whether a pointer drags it. */
 interface Control {
@@ -96,11 +96,12 @@ function inWords(all: readonly Cost[], of: (cost: Cost) => number): string {
   return `${middle!.toFixed(1)} and ${most!.toFixed(1)} ms (${(most! / FRAME).toFixed(2)} of a frame)`;
 }
 
-/** Measures gestures and prints each, as a ratio to the `least` of its sort too; returns the middle cost of each. */
+/** Measures gestures and prints each, as ratios to the `least` of its page and to an `empty` page too; returns the middle cost of each. */
 async function measure(
   page: Page,
   gestures: Readonly<Record<string, Gesture>>,
   least: Readonly<Record<string, number>> = {},
+  empty: Readonly<Record<string, number>> = {},
 ): Promise<Readonly<Record<string, number>>> {
   const middles: Record<string, number> = {};
   const inspector = await page.context().newCDPSession(page);
@@ -112,24 +113,35 @@ async function measure(
     const all = await costs(page);
     await inspector.send('Emulation.setCPUThrottlingRate', { rate: 1 });
     middles[how] = middleAndMost(all, whole)[0]!;
-    const ratio = least[how] && middles[how] / least[how];
+    const times = (of: number | undefined) => (of === undefined ? '' : (middles[how]! / of).toFixed(2));
+    const ratio =
+      least[how] && `${times(least[how])} times its page, ${times(empty[how])} times an empty one: `;
     console.log(
-      `  ${how.padEnd(8)} ${ratio ? `${ratio.toFixed(2)} times the least: ` : ''}${inWords(all, whole)}: taken in ${inWords(all, ([taken]) => taken)}, the frame ${inWords(all, ([, frame]) => frame)}`,
+      `  ${how.padEnd(8)} ${ratio ?? ''}${inWords(all, whole)}: taken in ${inWords(all, ([taken]) => taken)}, the frame ${inWords(all, ([, frame]) => frame)}`,
     );
   }
   return middles;
 }
 
-/** A page with nothing but a field and a word that follows it: the least that a move costs in this browser on this machine. */
-function fillBlankPage(): void {
-  document.body.innerHTML = '<input value="0"><p>0</p>';
-  const [field, word] = [document.querySelector('input')!, document.querySelector('p')!.firstChild!];
+/**
+ * Puts a field and a word into a page without scripts, where a control stands, or into an empty page: the word follows the
+ * field, and nothing else moves. The least that a move can cost in this browser on this machine, on such a page.
+ */
+function fillWithLeast(control?: string): void {
+  const place =
+    control === undefined
+      ? document.body
+      : document.querySelector(control)!.closest('section, figure, main')!;
+  if (control === undefined) document.body.textContent = '';
+  const [field, line] = [document.createElement('input'), document.createElement('p')];
+  field.value = line.textContent = '0';
+  place.prepend(field, line);
   let moves = 0;
   field.addEventListener('keydown', (event) => {
     event.preventDefault();
     moves++;
     field.value = String(moves % 2);
-    word.nodeValue = String(moves);
+    line.firstChild!.nodeValue = String(moves);
   });
   field.focus();
 }
@@ -165,17 +177,25 @@ await whileServed(async (address) => {
     held: press(page, keys, HELD),
   });
 
-  const blank = await open();
-  await blank.goto(`${address}/no-such-page`);
-  await blank.evaluate(fillBlankPage);
-  console.log('nothing but a field');
-  const least = await measure(blank, pressed(blank, ['ArrowUp', 'ArrowDown']));
-  await blank.close();
+  const leastOf = async (where: string, control?: string) => {
+    const page = await open();
+    await page.route(/\.js$/, (route) => route.abort());
+    await page.goto(address + where, { waitUntil: 'load' });
+    await page.evaluate(fillWithLeast, control);
+    const least = await measure(page, pressed(page, ['ArrowUp', 'ArrowDown']));
+    await page.close();
+    return least;
+  };
+  console.log('an empty page');
+  const empty = await leastOf('/no-such-page');
 
-  for (const each of controls) {
+  for (const each of controls.filter(({ what }) => what.includes(process.argv[2] ?? ''))) {
+    console.log(each.what);
+    console.log(' its page with nothing that follows');
+    const least = await leastOf(each.page, each.control);
     const page = await open();
     await ready(page, address, each);
-    console.log(each.what);
+    console.log(' as it is');
     const middles = await measure(
       page,
       {
@@ -183,9 +203,10 @@ await whileServed(async (address) => {
         ...(each.isDragged ? { dragged: drag(page, each.control) } : {}),
       },
       least,
+      empty,
     );
     if (middles['held']! > MOST * least['held']!) {
-      console.log(`  over: a held move may take ${MOST} times the least`);
+      console.log(`  over: a held move may take ${MOST} times the least of its page`);
       process.exitCode = 1;
     }
     await page.close();
