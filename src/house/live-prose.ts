@@ -47,9 +47,11 @@ createRoot(() => {
   const sentences = document.querySelectorAll<HTMLElement>('[data-when]');
   const names = document.querySelectorAll<HTMLElement>('[data-house-name]');
   const ownOnly = document.querySelectorAll<HTMLElement>('[data-own-house]');
-  const isOwn = createMemo(() => liveName() !== builtInName || hasOwnFigures());
+  const changedOnly = document.querySelectorAll<HTMLElement>('[data-changed-house]');
+  const isChanged = createMemo(() => liveName() === builtInName && hasOwnFigures());
   createEffect(() => {
-    for (const element of ownOnly) element.hidden = !isOwn();
+    for (const element of ownOnly) element.hidden = liveName() === builtInName && !isChanged();
+    for (const element of changedOnly) element.hidden = !isChanged();
   });
   createEffect(() => {
     const { unknown, of } = liveUnknown();

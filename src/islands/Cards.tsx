@@ -108,6 +108,16 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
             {(stage) => (
               <fieldset>
                 <legend>{stage[0]!.toUpperCase() + stage.slice(1)}</legend>
+                <button
+                  type="button"
+                  class="reset"
+                  aria-label={`Only ${stage}`}
+                  onClick={() =>
+                    leave(new Set(cardFigures.filter((each) => each.stage !== stage).map(({ path }) => path)))
+                  }
+                >
+                  only these
+                </button>
                 <For each={cardFigures.filter((figure) => figure.stage === stage)}>
                   {({ path, label }) => (
                     <label class="tick">

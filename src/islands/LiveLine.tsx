@@ -145,18 +145,19 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
         Skip the drawing
       </a>
       <p class="bottles-a-year">
-        <Show when={hasMoved() && bottles(before()) !== bottles(line())}>
-          <s>
-            <span class="visually-hidden">before: </span>
-            {bottles(before())}
-          </s>{' '}
-          <span aria-hidden="true">→</span>{' '}
-        </Show>
-        <b>{bottles(line())}</b> bottles a year
-        <Show when={isEstimate('bottlesPerYear')}>
-          {' '}
-          <small>{standings.estimate}</small>
-        </Show>
+        <span class="count">
+          <Show when={hasMoved() && bottles(before()) !== bottles(line())}>
+            <s>
+              <span class="visually-hidden">before: </span>
+              {bottles(before())}
+            </s>{' '}
+            <span aria-hidden="true">→</span>{' '}
+          </Show>
+          <b>{bottles(line())}</b>
+        </span>{' '}
+        <span>
+          bottles a year<Show when={isEstimate('bottlesPerYear')}>, {standings.estimate}</Show>
+        </span>
       </p>
       <Show when={hasMoved()}>
         <button type="button" class="take-back" onClick={takeBack}>

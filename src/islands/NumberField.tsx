@@ -262,13 +262,13 @@ export function NumberField(props: NumberFieldProps) {
           <button
             type="button"
             class="reset take-over"
-            aria-label={`That is ours too: ${props.label}`}
+            aria-label={`The same at ours: ${props.label}`}
             onClick={(event) => {
               takeOver()();
               focusAfter(event, () => field);
             }}
           >
-            That is ours too
+            The same at ours
           </button>
         )}
       </Show>

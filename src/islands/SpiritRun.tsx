@@ -158,7 +158,6 @@ export default function SpiritRun() {
               curve={curve()}
               x={x()}
               y={y}
-              end={end()}
               hold={setHeld}
               move={move}
               step={step}

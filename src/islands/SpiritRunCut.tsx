@@ -1,7 +1,8 @@
 // One cut of the spirit run, moved along the curve by finger, pointer and keyboard.
 import type { RunPoint } from '../core/distilling/run.ts';
 import { formatNumber } from '../core/format.ts';
-import { nearestPoint, type CutHandle } from './cut-handles.ts';
+import { numberFigures } from '../house/figures.ts';
+import { pointAt, type CutHandle } from './cut-handles.ts';
 import { FOOT, WIDTH } from './run-frame.ts';
 
 interface CutProps {
@@ -9,38 +10,34 @@ interface CutProps {
   readonly curve: readonly RunPoint[];
   readonly x: (volume: number) => number;
   readonly y: (strength: number) => number;
-  readonly end: number;
   /** Told when the cut is taken hold of and let go. */
   readonly hold: (held: boolean) => void;
   readonly move: (handle: CutHandle, value: number) => void;
   readonly step: (id: CutHandle['id'], steps: number) => void;
-  /** As early (−1) or as late (1) as the house allows. */
+  /** As low (−1) or as high (1) as the house allows. */
   readonly moveFar: (id: CutHandle['id'], direction: 1 | -1) => void;
 }
 
 export function Cut(props: CutProps) {
-  // While a cut is dragged the round settles anew and the curve shifts; the pointer keeps to the curve as it was taken hold of.
-  let held: { point: (place: { x: number; y: number }) => RunPoint } | undefined;
+  // While a cut is dragged the round settles anew and the curve shifts; the pointer keeps to the curve as it was taken hold of,
+  // and the cut stays below it, however steep the curve is there.
+  let held: { valueAt: (across: number) => number } | undefined;
+  const across = ({ clientX, currentTarget }: PointerEvent & { currentTarget: SVGElement }) => {
+    const box = currentTarget.ownerSVGElement!.getBoundingClientRect();
+    return ((clientX - box.left) * WIDTH) / box.width;
+  };
   const take = (event: PointerEvent & { currentTarget: SVGElement }) => {
-    const [curve, x] = [props.curve, props.x];
-    held = {
-      point: (place) => nearestPoint(curve, place, (p) => ({ x: x(p.volume), y: props.y(p.strength) })),
-    };
+    const { curve, handle } = props;
+    const [start, litre] = [props.x(0), props.x(1) - props.x(0)];
+    const beside = across(event) - props.x(handle.volume); // of its middle
+    held = { valueAt: (at) => handle.valueAt(pointAt(curve, (at - beside - start) / litre)) };
     event.currentTarget.setPointerCapture(event.pointerId);
     event.preventDefault();
     event.currentTarget.focus({ preventScroll: true });
     props.hold(true);
   };
   const drag = (event: PointerEvent & { currentTarget: SVGElement }) => {
-    if (!held) return;
-    const box = event.currentTarget.ownerSVGElement!.getBoundingClientRect();
-    const scale = WIDTH / box.width;
-    props.move(
-      props.handle,
-      props.handle.valueAt(
-        held.point({ x: (event.clientX - box.left) * scale, y: (event.clientY - box.top) * scale }),
-      ),
-    );
+    if (held) props.move(props.handle, held.valueAt(across(event)));
   };
   const drop = () => {
     held = undefined;
@@ -51,7 +48,7 @@ export function Cut(props: CutProps) {
       event.preventDefault();
       return props.moveFar(props.handle.id, event.key === 'Home' ? -1 : 1);
     }
-    const steps = { ArrowRight: 1, ArrowDown: 1, PageDown: 10, ArrowLeft: -1, ArrowUp: -1, PageUp: -10 }[
+    const steps = { ArrowUp: 1, ArrowRight: 1, PageUp: 10, ArrowDown: -1, ArrowLeft: -1, PageDown: -10 }[
       event.key
     ];
     if (steps === undefined) return;
@@ -70,9 +67,9 @@ export function Cut(props: CutProps) {
         role="slider"
         tabindex="0"
         aria-label={props.handle.label}
-        aria-valuemin={0}
-        aria-valuemax={Math.round(props.end)}
-        aria-valuenow={Math.round(props.handle.volume)}
+        aria-valuemin={numberFigures[props.handle.figure].range[0]}
+        aria-valuemax={numberFigures[props.handle.figure].range[1]}
+        aria-valuenow={props.handle.value}
         aria-valuetext={props.handle.says}
         onPointerDown={take}
         onPointerMove={drag}

@@ -23,31 +23,36 @@ export function RunFigures(props: { readonly line: Line; readonly of: readonly F
       : undefined;
   });
   return (
-    <table class="run-figures">
-      <thead>
-        <tr>
-          <th scope="col">One mash</th>
-          <th scope="col">was</th>
-          <th scope="col">now</th>
-        </tr>
-      </thead>
-      <tbody>
-        <For each={rows}>
-          {([id, what, of]) => {
-            const now = () => of(props.line);
-            const was = () => (before() ? of(before()!) : now());
-            return (
-              <tr class={id}>
-                <th scope="row">{what}</th>
-                <td class="number">{was()}</td>
-                <td class="number" classList={{ moved: was() !== now() }}>
-                  {now()}
-                </td>
-              </tr>
-            );
-          }}
-        </For>
-      </tbody>
-    </table>
+    <>
+      <table class="run-figures">
+        <thead>
+          <tr>
+            <th scope="col">One mash</th>
+            <th scope="col">was</th>
+            <th scope="col">now</th>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={rows}>
+            {([id, what, of]) => {
+              const now = () => of(props.line);
+              const was = () => (before() ? of(before()!) : now());
+              return (
+                <tr class={id}>
+                  <th scope="row">{what}</th>
+                  <td class="number">{was()}</td>
+                  <td class="number" classList={{ moved: was() !== now() }}>
+                    {now()}
+                  </td>
+                </tr>
+              );
+            }}
+          </For>
+        </tbody>
+      </table>
+      <p class="meaning">
+        Litres do not quite add up: spirit and water take up less room once mixed. Litres of pure alcohol do.
+      </p>
+    </>
   );
 }

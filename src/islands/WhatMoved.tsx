@@ -29,7 +29,9 @@ export function WhatMoved(props: {
   const first = () => (props.brief ? 0 : FIRST);
   const trial = createMemo(() => {
     const last = lastTrial();
-    return last && [props.of].flat().includes(last.figure) && (last.problem !== undefined || last.before !== last.after) ? last : undefined; // prettier-ignore
+    if (!last || ![props.of].flat().includes(last.figure)) return undefined;
+    const isBack = last.gave.length === 0 && last.before[last.figure] === last.after[last.figure];
+    return last.problem !== undefined || !isBack ? last : undefined;
   });
   const ways = createMemo(() => (trial() ? waysOut(trial()!) : []));
   const isCut = () => trial() !== undefined && cuts.includes(trial()!.figure);

@@ -11,11 +11,12 @@ export interface CutHandle {
   readonly volume: number;
   readonly strength: number;
   readonly says: string;
-  /** The house figure that this cut is, and its value if the cut were made at a point of the run. */
+  /** The house figure that this cut is, as it stands, and its value if the cut were made at a point of the run. */
   readonly figure: NumberName;
+  readonly value: number;
   readonly valueAt: (point: RunPoint) => number;
-  /** The value one step later (1) or earlier (−1) along the run. */
-  readonly stepped: (direction: number) => number;
+  /** The value some presses of a key higher (1) or lower (−1). */
+  readonly stepped: (steps: number) => number;
 }
 
 const tenth = (value: number) => Math.round(value * 10) / 10;
@@ -35,8 +36,9 @@ function handlesOf(line: Line): readonly CutHandle[] {
   const [begins, ends] = [foreshots.volume, foreshots.volume + heart.volume];
   const falling = (figure: 'heartEnd' | 'feintsEnd') => ({
     figure,
+    value: house[figure],
     valueAt: ({ strength }: RunPoint) => tenth(strength),
-    stepped: (direction: number) => tenth(house[figure] - direction * 0.1),
+    stepped: (steps: number) => tenth(house[figure] + steps * 0.1),
   });
   const after = (volume: number) => `after ${n(volume, 0)} L`;
   return [
@@ -72,7 +74,7 @@ function foreshotsCut({
   charge,
   foreshots,
   heart,
-}: Line): Pick<CutHandle, 'says' | 'figure' | 'valueAt' | 'stepped'> {
+}: Line): Pick<CutHandle, 'says' | 'figure' | 'value' | 'valueAt' | 'stepped'> {
   const at = `at ${n(heart.begins, 1)} % vol`;
   const litres = `after ${n(foreshots.volume, 0)} L`;
   switch (house.foreshotsBy) {
@@ -80,49 +82,43 @@ function foreshotsCut({
       return {
         says: `heart begins after ${n(house.foreshotsShare, 1)} % of the alcohol, ${at}, ${litres}`,
         figure: 'foreshotsShare',
+        value: house.foreshotsShare,
         valueAt: ({ alcohol }) => tenth((100 * alcohol) / charge.alcohol),
-        stepped: (direction) => tenth(house.foreshotsShare + direction * 0.1),
+        stepped: (steps) => tenth(house.foreshotsShare + steps * 0.1),
       };
     case 'volume':
       return {
         says: `heart begins ${litres}, ${at}`,
         figure: 'foreshotsVolume',
+        value: house.foreshotsVolume,
         valueAt: ({ volume }) => Math.round(volume),
-        stepped: (direction) => Math.round(house.foreshotsVolume + direction),
+        stepped: (steps) => Math.round(house.foreshotsVolume + steps),
       };
     case 'minutes':
       return {
         says: `heart begins after ${n(house.foreshotsMinutes, 1)} minutes, ${at}, ${litres}`,
         figure: 'foreshotsMinutes',
+        value: house.foreshotsMinutes,
         valueAt: ({ volume }) => tenth((60 * volume) / house.foreshotsFlow),
-        stepped: (direction) => tenth(house.foreshotsMinutes + direction * 0.5),
+        stepped: (steps) => tenth(house.foreshotsMinutes + steps * 0.5),
       };
     case 'strength':
       return {
         says: `heart begins ${at}, ${litres}`,
         figure: 'foreshotsStrength',
+        value: house.foreshotsStrength,
         valueAt: ({ strength }) => tenth(strength),
-        stepped: (direction) => tenth(house.foreshotsStrength - direction * 0.1),
+        stepped: (steps) => tenth(house.foreshotsStrength + steps * 0.1),
       };
   }
 }
 
-/** The point of a run nearest to a place on the page. */
-export function nearestPoint(
-  curve: readonly RunPoint[],
-  place: { readonly x: number; readonly y: number },
-  at: (point: RunPoint) => { readonly x: number; readonly y: number },
-): RunPoint {
-  let [best, least] = [curve[0]!, Infinity];
-  for (let i = 1; i < curve.length; i++) {
-    for (let part = 0; part < 1; part += 1 / 16) {
-      const point = between(curve[i - 1]!, curve[i]!, part);
-      const { x, y } = at(point);
-      const distance = (x - place.x) ** 2 + (y - place.y) ** 2;
-      if (distance < least) [best, least] = [point, distance];
-    }
-  }
-  return best;
+/** The point of a run when so many litres have come over; its first or its last beyond its ends. */
+export function pointAt(curve: readonly RunPoint[], volume: number): RunPoint {
+  const next = curve.findIndex((point) => point.volume >= volume);
+  if (next <= 0) return next === 0 ? curve[0]! : curve.at(-1)!;
+  const [from, to] = [curve[next - 1]!, curve[next]!];
+  return between(from, to, (volume - from.volume) / (to.volume - from.volume));
 }
 
 /** A point part of the way from one point of a run to the next. */

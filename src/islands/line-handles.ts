@@ -34,8 +34,8 @@ interface Rail {
 const rails = {
   originalGravity: { ends: [1.02, 1.12], press: 0.001, drag: 0.001 },
   heartEnd: { ends: [45, 80], press: 0.5, drag: 0.1 },
-  foreshotsShare: { ends: [12, 0], press: 0.5, drag: 0.1 },
-  foreshotsMinutes: { ends: [60, 0], press: 1, drag: 1 },
+  foreshotsShare: { ends: [0, 12], press: 0.5, drag: 0.1 },
+  foreshotsMinutes: { ends: [0, 60], press: 1, drag: 1 },
   foreshotsStrength: { ends: [60, 80], press: 0.5, drag: 0.1 },
   yearsInWood: { ends: [0, 30], press: 1, drag: 1 },
   alcoholLoss: { ends: [0, 6], press: 0.1, drag: 0.1 },
@@ -52,12 +52,12 @@ const tidy = (value: number) => Number(value.toFixed(6));
 /** The rail of a figure from where it was to where it is; one that stands beyond its usual ends gets all that the figure can be. */
 function railOf(figure: NumberName, was: number, now: number): Rail {
   if (figure === 'maltPerMash') return { ends: [0, roomFor(was, now)], press: 50, drag: 10 };
-  if (figure === 'foreshotsVolume') return { ends: [roomFor(4 * was, now) || 100, 0], press: 1, drag: 1 };
+  if (figure === 'foreshotsVolume') return { ends: [0, roomFor(4 * was, now) || 100], press: 1, drag: 1 };
   const rail = rails[figure as keyof typeof rails];
-  const [low, high] = [...rail.ends].sort((a, b) => a - b);
-  if (Math.min(was, now) >= low! && Math.max(was, now) <= high!) return rail;
-  const [least, most] = numberFigures[figure].range;
-  return { ...rail, ends: rail.ends[0] < rail.ends[1] ? [least, most] : [most, least] };
+  const [low, high] = rail.ends;
+  return Math.min(was, now) >= low && Math.max(was, now) <= high
+    ? rail
+    : { ...rail, ends: numberFigures[figure].range };
 }
 
 /** The six handles as they stand for a line, on rails with room for where the figures were and where they are. */
@@ -75,7 +75,6 @@ export function lineHandles(line: Line, was: Line, is: Line): readonly LineHandl
     const value = line.house[figure];
     const { ends, press, drag } = railOf(figure, was.house[figure], is.house[figure]);
     const [foot, head] = ends;
-    const up = Math.sign(head - foot);
     const held = (wanted: number) => tidy(Math.min(range[1], Math.max(range[0], wanted)));
     const shows = format(value, kind, digits);
     return {
@@ -87,7 +86,7 @@ export function lineHandles(line: Line, was: Line, is: Line): readonly LineHandl
       says: said ?? shows,
       part: (value - foot) / (head - foot),
       valueAt: (part) => held(Math.round((foot + part * (head - foot)) / drag) * drag),
-      stepped: (steps) => held(value + steps * up * press),
+      stepped: (steps) => held(value + steps * press),
     };
   };
   const [begins, ends] = [cuts[0]!, cuts[1]!];

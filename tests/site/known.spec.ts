@@ -48,7 +48,7 @@ test('malt, wort and gravity stand as typed, and a gravity that moves asks what 
 
 test('“that is ours too”, “put back” and “undo” tell what is known, and it is kept', async ({ page }) => {
   await nameIt(page);
-  await page.getByRole('button', { name: 'That is ours too: Bottling strength' }).click();
+  await page.getByRole('button', { name: 'The same at ours: Bottling strength' }).click();
   await type(page, 'house-heartEnd', '60');
   await expect(progress(page)).toContainText('You have given 2 of 43 figures');
   await expect.poll(() => stored(page)).toContain('"given":{"bottlingStrength":"set","heartEnd":"set"}');
