@@ -3,7 +3,7 @@ import { waysOf, type Giving } from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
 import { line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { propose, type Proposal } from './propose.ts';
+import { propose, proposeExtract, type Proposal } from './propose.ts';
 import { numberFigures, type FigureName } from './figures.ts';
 import type { Way } from './line-of.ts';
 import type { Known } from './parts/known.ts';
@@ -20,12 +20,17 @@ export function withYeast(entered: Entered, before: House, figure: FigureName, {
   return { ...entered, house: changed, line, gave: [...gave, { figure: 'yeast', from: before.yeast, to }] };
 }
 
+const mashReadings = ['maltPerMash', 'wortVolume', 'originalGravity'] as const;
+const isMashReading = (figure: FigureName): figure is (typeof mashReadings)[number] =>
+  (mashReadings as readonly string[]).includes(figure);
+
 /** A proposal, and what gave way where it is not the usual. */
 export type Entered = Proposal & { readonly gives?: Giving };
 
 /**
  * The house with a figure given for the first time. Where one figure has to give way, one that is not known does, the first
- * with which the house runs; when all are known, their readings stand as given and the mash efficiency follows from them. No figure that is known moves.
+ * with which the house runs; when all are known, their readings stand as given and the mash efficiency follows from them, or,
+ * where that would be more than all of an extract that nobody has given, the extract. No figure that is known moves.
  */
 export function enter(
   before: House,
@@ -37,17 +42,16 @@ export function enter(
   if (before.holds === 'readings') return propose(before, figure, value, undefined, way);
   const ways = waysOf(figure);
   const free = ways.filter((way) => !(way in given));
-  const start: House = ways.length > 0 && free.length === 0 ? { ...before, holds: 'readings' } : before;
-  const tried = (free.length > 0 ? free : [undefined]).map((gives) => ({
-    proposal: propose(start, figure, value, gives, way),
-    gives,
-  }));
+  const open: readonly (Giving | undefined)[] =
+    free.length > 0 ? free : [ways.length > 0 ? 'efficiency' : undefined];
+  const tried = open.map((gives) => ({ proposal: propose(before, figure, value, gives, way), gives }));
+  if (open[0] === 'efficiency' && !('solubleExtract' in given) && isMashReading(figure))
+    tried.push({ proposal: proposeExtract(before, figure, value, way), gives: 'efficiency' });
   const { proposal, gives } = tried.find(({ proposal }) => !('problem' in proposal)) ?? tried[0]!;
   if ('problem' in proposal) return proposal;
   const stays = proposal.gave.filter((each) => each.figure in given);
   const house: House = {
     ...proposal.house,
-    holds: before.holds,
     ...Object.fromEntries(stays.map((each) => [each.figure, each.from])),
   };
   const result = way(house);

@@ -1,8 +1,8 @@
 // A house with one figure changed and what gives way to it, or why it cannot be.
-import { changeHouse, type Changed, type Giving } from '../core/line/change.ts';
+import { changeExtract, changeHouse, type Changed, type Giving } from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
 import { line, type Line } from '../core/line/line.ts';
-import { isRefusal } from '../core/refusal.ts';
+import { isRefusal, type Refusal } from '../core/refusal.ts';
 import { problemOf } from './codec.ts';
 import type { FigureName } from './figures.ts';
 import { lineIn, type Way } from './line-of.ts';
@@ -25,7 +25,22 @@ export function propose(
 ): Proposal {
   const problem = problemOf(name, value);
   if (problem !== undefined) return { problem };
-  const changed = changeHouse(house, name, value as never, gives);
+  return judged(changeHouse(house, name, value as never, gives), way);
+}
+
+/** A reading of the mash taken as it is given, where nobody has given the malt's extract: that follows from it. */
+export function proposeExtract(
+  house: House,
+  name: 'maltPerMash' | 'wortVolume' | 'originalGravity',
+  value: unknown,
+  way: Way = line,
+): Proposal {
+  const problem = problemOf(name, value);
+  return problem === undefined ? judged(changeExtract(house, name, value as never), way) : { problem };
+}
+
+/** A changed house when all that moved stays in range and the line still runs. */
+function judged(changed: Changed | Refusal, way: Way): Proposal {
   if (isRefusal(changed)) return { problem: changed.refused };
   const beyond = changed.gave.map(({ figure, to }) => problemOf(figure, to)).find(Boolean);
   if (beyond !== undefined) return { problem: beyond };

@@ -33,12 +33,12 @@ export function inWords(figure: NumberName, value: number): string {
 }
 
 /** What is kept when one thing gives way to another, and the thing that gives way, as a button says it. */
-const kept: Readonly<Record<Giving, string>> = {
+const kept: Readonly<Record<ReturnType<typeof waysOf>[number], string>> = {
   maltPerMash: 'the malt',
   wortVolume: 'the volume',
   originalGravity: 'the gravity',
 };
-const given: Readonly<Record<Giving, string>> = {
+const given: Readonly<Record<keyof typeof kept, string>> = {
   maltPerMash: ' of malt',
   wortVolume: ' of wort',
   originalGravity: '',
@@ -56,7 +56,18 @@ export interface Way {
 export function waysOut({ figure, value, before, gave, gives, problem }: Trial): readonly Way[] {
   const ways = waysOf(figure);
   const holding: House = { ...before, holds: 'efficiency' };
-  return ways.flatMap((way): Way[] => {
+  const both = ways.length > 0 ? propose(holding, figure, value, 'efficiency', wayOf(before)) : undefined;
+  const asRead: readonly Way[] =
+    both && !('problem' in both)
+      ? [
+          {
+            gives: 'efficiency',
+            says: `Keep both: the mash takes out ${formatNumber(both.line.mash.efficiency, 1)} %`,
+            taken: problem === undefined && gives === 'efficiency',
+          },
+        ]
+      : [];
+  const others = ways.flatMap((way): Way[] => {
     const proposal = propose(holding, figure, value, way, wayOf(before));
     if ('problem' in proposal) return [];
     const other = ways.find((each) => each !== way)!;
@@ -70,4 +81,5 @@ export function waysOut({ figure, value, before, gave, gives, problem }: Trial):
       },
     ];
   });
+  return [...others, ...asRead];
 }

@@ -1,5 +1,5 @@
 // The whole house on one sheet: every figure that it gives and how it is known; what it counted, beside what is computed.
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, Show } from 'solid-js';
 import { headOf, pathsOf, stageOf, type FigureId } from '../core/figures/index.ts';
 import { countedIds, standings } from '../core/figures/standing.ts';
 import { numberAt } from '../core/line/beside.ts';
@@ -9,6 +9,8 @@ import { numberFigures, stages, type NumberName } from '../house/figures.ts';
 import { useKnown } from '../house/known-store.ts';
 import { figuresThatCount } from '../house/parts/known.ts';
 import { textOfFigure } from '../house/prose.ts';
+import type { Standing } from '../house/stands.ts';
+import { liveParts } from '../house/store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { progress } from './HouseProgress.tsx';
 import { saveFile } from './save-file.ts';
@@ -21,6 +23,16 @@ export default function HouseSheet() {
   const { house, line, name, mounted } = useHouseAtHand(() => sheet);
   const { standing, counted, hangsOn } = useKnown();
   const [said, setSaid] = createSignal<string>();
+  /** Vessels and casks, told in words only where the house keeps some. */
+  const [rows, setRows] = createSignal<readonly Standing[]>();
+  createEffect(() => {
+    const parts = mounted() ? liveParts() : {};
+    if (parts.plant === undefined && parts.stock === undefined) return void setRows(undefined);
+    void import('../house/stands.ts').then(
+      ({ stands }) => setRows(stands(parts)),
+      () => undefined,
+    ); // without it, the sheet has its figures
+  });
   const figures = createMemo(() => figuresThatCount(house()), [], {
     equals: (a, b) => a.join() === b.join(),
   });
@@ -118,6 +130,29 @@ export default function HouseSheet() {
           </tbody>
         </table>
       </div>
+      <Show when={rows()?.length}>
+        <div class="table" tabindex="0" role="group" aria-label="What stands in it">
+          <table class="stands">
+            <thead>
+              <tr>
+                <th scope="col" colspan="2">
+                  What stands in it
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={rows()}>
+                {([what, says]) => (
+                  <tr>
+                    <th scope="row">{what}</th>
+                    <td>{says}</td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </div>
+      </Show>
       <p class="foot">
         {name()}
         {mounted() && `, ${inWords(today())}`}. {progress(figures(), standing, name())}
@@ -127,7 +162,7 @@ export default function HouseSheet() {
           Print this sheet
         </button>{' '}
         <button type="button" onClick={save}>
-          Save all figures
+          Save all figures for a spreadsheet or slides
         </button>
       </p>
       <p role="status">{said()}</p>

@@ -257,7 +257,7 @@ export function NumberField(props: NumberFieldProps) {
           )}
         </Show>
       </span>
-      <Show when={props.takeOver}>
+      <Show when={problem() === undefined && props.takeOver}>
         {(takeOver) => (
           <button
             type="button"

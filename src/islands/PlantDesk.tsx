@@ -10,6 +10,7 @@ import { usualSentence } from '../core/plant/usual.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { changeFigure } from '../house/change-figure.ts';
 import { builtInName } from '../house/figures.ts';
+import { useKnown } from '../house/known-store.ts';
 import { usePart } from '../house/part-store.ts';
 import { builtInParts } from '../house/parts/built-in.ts';
 import { isSamePart } from '../house/parts/part.ts';
@@ -34,8 +35,9 @@ export default function PlantDesk() {
   let verdict: HTMLDivElement | undefined;
   const { house, line, name } = useHouseAtHand(() => island);
   const part = usePart(plantPart);
+  const { standing } = useKnown();
   const shown = createMemo(() => inHouse(part.value(), house()));
-  /** Takes a plant; the reflux of stills that are alike is a figure of the house. */
+  /** Takes a plant; the reflux of stills that are alike is a figure of the house, and so are the hours of a fermentation, where nobody has given them. */
   const set = (next: Plant): string | undefined => {
     for (const [figure, stills] of [['washReflux', next.washStills], ['spiritReflux', next.spiritStills]] as const) {
       const reflux = stills[0]?.reflux;
@@ -43,6 +45,8 @@ export default function PlantDesk() {
       const problem = changeFigure(figure, reflux);
       if (problem !== undefined) return problem;
     }
+    if (next.shortFermentation !== part.value().shortFermentation && standing('fermentationHours') === 'unknown')
+      changeFigure('fermentationHours', next.shortFermentation);
     return part.set(next)[0];
   }; // prettier-ignore
   const isEmpty = createMemo(() => isSamePart(part.value(), emptyPlant));

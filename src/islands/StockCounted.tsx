@@ -12,9 +12,12 @@ import { count } from '../house/change-figure.ts';
 import { StockField } from './StockField.tsx';
 
 const meanings: Partial<Record<BesideName, string>> = {
+  laidElsewhere: 'A count, where you have one.',
+  elsewhereShare: '80 for eight casks in ten; used where no count is given.',
   soldUnfilled: 'New spirit sent out by tanker or drum, in litres of pure alcohol.',
   emptied: 'Left empty, casks are taken as emptied when their years in wood are up.',
 };
+const units: Partial<Record<BesideName, string>> = { soldUnfilled: ' (L)', elsewhereShare: ' (%)' };
 const names = Object.keys(besideGroups) as readonly BesideName[];
 const whole = (value: number) => formatNumber(value, 0);
 const title = (size: number) =>
@@ -73,7 +76,7 @@ export function StockCounted(props: StockCountedProps) {
           {(name) => (
             <StockField
               id={`stock-${name}`}
-              label={`${besideGroups[name].label}${name === 'soldUnfilled' ? ' (L)' : ''}`}
+              label={`${besideGroups[name].label}${units[name] ?? ''}`}
               isNumber
               text={props.register[name] === undefined ? '' : formatYear(name, props.register[name])}
               problem={wrong()[name]}
@@ -91,7 +94,7 @@ export function StockCounted(props: StockCountedProps) {
           <div class="results">
             <dl class="others">
               <Row
-                says={`Filled since ${props.register.opened}, reckoned${guessed()}`}
+                says={`Filled since ${props.register.opened}, if every year had been like this one${guessed()}`}
                 casks={found().filled}
               />
               <Row

@@ -9,10 +9,11 @@ import { asSteam, heatOfMash, heatOfWeek } from '../core/week/heat.ts';
 import { emptyings, lowWinesLevel, spiritLevel } from '../core/week/levels.ts';
 import { weekNeeds } from '../core/week/needs.ts';
 import { fitsSentence, lackSentence, mostSentence } from '../core/week/says.ts';
-import { usualWeek, shiftsOf, warmthOf } from '../core/week/settings.ts';
+import { usualOfWeek, usualWeek, shiftsOf, warmthOf } from '../core/week/settings.ts';
 import type { Timetable } from '../core/week/timetable.ts';
 import { csvOf } from '../exercises/csv.ts';
 import { whenIdle } from '../house/idle.ts';
+import { useKnown } from '../house/known-store.ts';
 import { usePart } from '../house/part-store.ts';
 import { isSamePart } from '../house/parts/part.ts';
 import { periodsPart } from '../house/parts/periods.ts';
@@ -70,6 +71,13 @@ export default function WeekDesk() {
   };
   createEffect(on([needs, mashes, mounted], () => mounted() && whenIdle(askNow, true)));
 
+  const { standing } = useKnown();
+  /** That a house mashes as often as it says, whatever is reckoned here: then one of the premises is not as it is there. */
+  const doneSentence = ({ most }: { readonly most?: number }): string => {
+    const own = house().mashesPerWeek;
+    const isDone = most !== undefined && most < own && !['unknown', 'estimate'].includes(standing('mashesPerWeek'));
+    return isDone ? `You mash ${formatNumber(own, 0)} times a week, so an hour, a day or a vessel here is not as it is with you.` : '';
+  };
   /** The sentences that come first. */
   const says = (): readonly string[] => {
     const [given, now] = [needs(), found()];
@@ -78,8 +86,8 @@ export default function WeekDesk() {
     if (failed()) return [FAILED];
     if (!now) return ['The week is being set out.'];
     const first = now.week ? fitsSentence(now.week) : lackSentence(now.lack!, now.mashes, now.needs);
-    if (now.most === undefined || !now.next) return [first];
-    return [first, mostSentence(now.most, now.next, now.needs, now.mashes), usualSentence(plant.value()) ?? ''].filter(Boolean);
+    const most = now.most === undefined || !now.next ? '' : mostSentence(now.most, now.next, now.needs, now.mashes);
+    return [first, most, doneSentence(now), usualSentence(plant.value(), usualOfWeek(periods.value().week)) ?? ''].filter(Boolean);
   };
   useAnnouncement('week', () => says().join(' '), () => says().join(' '), () => island); // prettier-ignore
 

@@ -19,6 +19,7 @@ const cuts: readonly FigureName[] = ['foreshotsBy', 'foreshotsShare', 'foreshots
 
 /** What a cut is moved for; told first, though in a balanced round it moves least. */
 const MADE = ['heart.volume', 'heart.strength', 'heart.alcohol', 'bottling.bottlesPerYear'];
+const MANY_FORESHOTS = 15; // % of the alcohol; a few are common practice, no source
 const HARDLY = 0.005; // of the alcohol: less than half a hundredth
 
 export function WhatMoved(props: {
@@ -62,6 +63,25 @@ export function WhatMoved(props: {
     const [was, now] = [both.before.heart.alcohol, both.after.heart.alcohol];
     return Math.abs(now / was - 1) < HARDLY;
   };
+  /** What cannot be meant, or hardly, of the house as it now stands. */
+  const doubts = (): readonly string[] => {
+    const now = lines()?.after;
+    if (!now) return [];
+    const { house, charge, foreshots, heart } = now;
+    const share = (100 * foreshots.alcohol) / charge.alcohol;
+    return [
+      ...(isCut() && share > MANY_FORESHOTS
+        ? [
+            `The foreshots now carry ${n(share, 0)} % of the alcohol that was charged; a few per cent are common.`,
+          ]
+        : []),
+      ...(heart.strength < house.fillingStrength - 0.05
+        ? [
+            `The new spirit is ${n(heart.strength, 1)} % vol, weaker than the filling strength of ${n(house.fillingStrength, 1)} % vol: it goes into the cask as it comes.`,
+          ]
+        : []),
+    ];
+  };
   const gave = () =>
     trial()!
       .gave.map(({ figure, from, to }) => [figure, inWords(figure, from), inWords(figure, to)] as const)
@@ -91,6 +111,7 @@ export function WhatMoved(props: {
             </p>
           </Show>
           <Show when={last().problem === undefined}>
+            <For each={doubts()}>{(says) => <p class="remark">{says}</p>}</For>
             <Show when={instead()}>{(what) => <p>No change in the alcohol: {what()}.</p>}</Show>
             <Show when={isCut() && hardlyMoved()}>
               <p>

@@ -391,6 +391,13 @@ describe('counted beside computed', () => {
     ]);
   });
 
+  test('by hand: four fillings in five go elsewhere, where no count of them is given', () => {
+    const share = (unlisted: object) =>
+      countedMeetsComputed([], fillings, unlisted, 2018, '2026-01-01').laidElsewhere;
+    expect(share({ elsewhereShare: 80 })).toBeCloseTo(6400, 9); // 80 % of 8,000
+    expect(share({ elsewhereShare: 80, laidElsewhere: 2000 })).toBe(2000);
+  });
+
   test('casks whose years are up are taken as emptied, unless those emptied were counted', () => {
     const of = (unlisted = {}) => countedMeetsComputed([], fillings, unlisted, 2000, '2026-01-01');
     expect(of()).toMatchObject({ filled: 26_000, emptied: 14_000, computed: 12_000 });

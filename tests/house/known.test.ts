@@ -1,5 +1,6 @@
 // What is known of a house: read strictly, kept through a text, and never moved by what is entered after it.
 import { expect, test } from 'vitest';
+import { line } from '../../src/core/line/line.ts';
 import { countedIds, waysToKnow } from '../../src/core/figures/standing.ts';
 import { figureTable, isGiven } from '../../src/core/figures/index.ts';
 import { kilograms, litres20, gravity, quantity } from '../../src/core/quantity.ts';
@@ -141,3 +142,33 @@ test('yeast that nobody has given goes with the malt; what was given stays', () 
   expect(typing(knowing('maltPerMash'))).toMatchObject({ gave: expect.arrayContaining([{ figure: 'yeast', from: builtInHouse.yeast, to: 2 * builtInHouse.yeast }]) });
   expect(typing(knowing('maltPerMash', 'yeast'))).toMatchObject({ house: { yeast: builtInHouse.yeast } });
 }); // prettier-ignore
+
+test('three readings of a mash stand as given, and an extract that nobody has given follows from them', () => {
+  // 33,500 L at 1.060 hold about 5,225 kg of extract: 33,500 × 0.9982 × 1.060 × 14.74 %, by the sugar table of NBS Circular C440.
+  const extract = 33_500 * 0.9982 * 1.06 * 0.1474;
+  const sizes = { maltPerMash: kilograms(6500), wortVolume: litres20(33_500) };
+  const before = { ...builtInHouse, ...sizes, originalGravity: gravity(1.056) };
+  const known = knowing('maltPerMash', 'wortVolume');
+  const entered = enter(before, 'originalGravity', 1.06, known);
+  if ('problem' in entered) throw new Error(entered.problem);
+  expect(entered.house).toMatchObject({ ...sizes, originalGravity: 1.06, holds: builtInHouse.holds });
+  expect(entered.gave.map(({ figure }) => figure)).toEqual(['solubleExtract']);
+  const efficiency = line(before);
+  if ('refused' in efficiency) throw new Error(efficiency.refused);
+  expect((entered.house.solubleExtract * 65 * efficiency.mash.efficiency) / 100 / extract).toBeCloseTo(1, 2); // the table is of brix, read to two places
+  expect(
+    enter(before, 'originalGravity', 1.06, knowing('maltPerMash', 'wortVolume', 'solubleExtract')),
+  ).toHaveProperty('problem', expect.stringContaining('of the extract that the malt has'));
+});
+
+test('readings that the malt can hold stand as given, and the efficiency follows', () => {
+  const known = knowing('maltPerMash', 'wortVolume', 'finalGravity');
+  const entered = enter(builtInHouse, 'originalGravity', 1.055, known);
+  expect(entered).toMatchObject({ gave: [], gives: 'efficiency', house: { originalGravity: 1.055, solubleExtract: builtInHouse.solubleExtract } }); // prettier-ignore
+});
+
+test('a house with a name can hold its readings', () => {
+  expect(enter(builtInHouse, 'holds', 'readings', nothingKnown)).toMatchObject({
+    house: { holds: 'readings' },
+  });
+});

@@ -7,12 +7,14 @@ import { refuse, type Refusal } from '../refusal.ts';
 import { attenuate } from '../wort/attenuation.ts';
 import type { House } from './house.ts';
 
-/** What may give way to a change of the malt, the wort or its gravity. */
-export type Giving = 'maltPerMash' | 'wortVolume' | 'originalGravity';
+/** A figure that may give way to a change of the malt, the wort or its gravity. */
+type Follower = 'maltPerMash' | 'wortVolume' | 'originalGravity';
+/** What may give way to it: such a figure, or the efficiency of the mash, which follows from all three as they are read. */
+export type Giving = Follower | 'efficiency';
 
 /** A figure that was moved so that another could change. */
 export interface GaveWay {
-  readonly figure: 'finalGravity' | 'solubleExtract' | 'yeast' | Giving;
+  readonly figure: 'finalGravity' | 'solubleExtract' | 'yeast' | Follower;
   readonly from: number;
   readonly to: number;
 }
@@ -30,10 +32,10 @@ const giving = {
   maltPerMash: ['wortVolume', 'originalGravity'],
   wortVolume: ['originalGravity', 'maltPerMash'],
   originalGravity: ['wortVolume', 'maltPerMash'],
-} as const satisfies { readonly [N in keyof House]?: readonly Giving[] };
+} as const satisfies { readonly [N in keyof House]?: readonly Follower[] };
 
-/** What can give way to a figure, the usual one first; empty when nothing has to. */
-export function waysOf(figure: keyof House): readonly Giving[] {
+/** The figures that can give way to a figure, the usual one first; empty when nothing has to. */
+export function waysOf(figure: keyof House): readonly Follower[] {
   return figure in giving ? giving[figure as keyof typeof giving] : [];
 }
 
@@ -74,7 +76,7 @@ function finalGravityFor(original: Quantity<'gravity'>, used: number): Quantity<
 }
 
 /** The figure that gives way, moved so that the wort holds the same part of the malt's extract as before. */
-function settleMash(changed: House, efficiency: number, gives: Giving): House | Refusal {
+function settleMash(changed: House, efficiency: number, gives: Follower): House | Refusal {
   const wanted = (extractInMalt(changed) * efficiency) / 100;
   if (gives === 'wortVolume')
     return {
@@ -95,7 +97,7 @@ function holdingEfficiency(
   house: House,
   figure: keyof House,
   value: House[keyof House],
-  gives: Giving | undefined,
+  gives: Follower | undefined,
 ): House | Refusal {
   let changed: House = { ...house, [figure]: value };
   if (figure === 'maltMoisture') {
@@ -118,7 +120,8 @@ const followers = ['solubleExtract', 'maltPerMash', 'wortVolume', 'originalGravi
 /**
  * A house with one figure changed. A house that holds its mash efficiency and how far its yeast goes lets another
  * figure give way: `gives`, or the usual one. A house that holds its gravities and volumes as read moves that figure
- * alone, unless it is told what `gives`, and refuses one that puts more extract into the wort than the malt has.
+ * alone, unless it is told what `gives`, and refuses one that puts more extract into the wort than the malt has; so does
+ * any house whose efficiency gives way.
  * The figure itself must be in the range of the table of figures; what gives way is not held to it here.
  */
 export function changeHouse<F extends keyof House>(
@@ -127,7 +130,8 @@ export function changeHouse<F extends keyof House>(
   value: House[F],
   gives?: Giving,
 ): Changed | Refusal {
-  if ((house.holds === 'readings' && gives === undefined) || figure === 'finalGravity') {
+  const isAlone = gives === 'efficiency' || (house.holds === 'readings' && gives === undefined);
+  if (isAlone || figure === 'finalGravity') {
     const changed = { ...house, [figure]: value };
     const efficiency = efficiencyOf(changed);
     return efficiency > MOST + SLACK && efficiency > efficiencyOf(house) + SLACK
@@ -136,10 +140,28 @@ export function changeHouse<F extends keyof House>(
         )
       : { house: changed, gave: [] };
   }
-  const changed = holdingEfficiency(house, figure, value, gives ?? waysOf(figure)[0]);
+  return followed(house, holdingEfficiency(house, figure, value, gives ?? waysOf(figure)[0]), figure);
+}
+
+/** A changed house with what was moved besides the figure. */
+function followed(house: House, changed: House | Refusal, figure: keyof House): Changed | Refusal {
   if ('refused' in changed) return changed;
   const gave = followers
     .filter((other) => other !== figure && changed[other] !== house[other])
     .map((other) => ({ figure: other, from: house[other] as number, to: changed[other] as number }));
   return { house: changed, gave };
+}
+
+/**
+ * A house with its malt, its wort or its gravity as read, and the malt's extract moved so that the mash goes on taking out the
+ * same part of it: for a house that has never measured its extract. The extract is not held to its range here.
+ */
+export function changeExtract<F extends Follower>(
+  house: House,
+  figure: F,
+  value: House[F],
+): Changed | Refusal {
+  const changed = { ...house, [figure]: value };
+  const solubleExtract = percent((house.solubleExtract * efficiencyOf(changed)) / efficiencyOf(house));
+  return followed(house, { ...changed, solubleExtract }, figure);
 }

@@ -24,9 +24,9 @@ function usualFigures(plant: Plant): readonly string[] {
   return [...groups, ...labels(plantFields, plant.usual ?? [])];
 }
 
-/** That what is said of a plant rests on usual values, and on which; nothing where its reader gave them all. */
-export function usualSentence(plant: Plant): string | undefined {
-  const figures = usualFigures(plant);
+/** That what is said of a plant, and of a week with some `others`, rests on usual values, and on which; nothing where its reader gave them all. */
+export function usualSentence(plant: Plant, others: readonly string[] = []): string | undefined {
+  const figures = [...usualFigures(plant), ...others];
   return figures.length > 0
     ? `This rests on usual values that are not yours yet: ${figures.join('; ')}.`
     : undefined;

@@ -18,6 +18,8 @@ export interface Fillings {
 /** What is known of spirit and casks that the register does not list, all since the house opened. */
 export interface Unlisted {
   readonly laidElsewhere?: number;
+  /** The part of each year's fillings that is laid elsewhere, %; where it is counted, the count holds. */
+  readonly elsewhereShare?: number;
   /** New spirit that went out unfilled, L of pure alcohol. */
   readonly soldUnfilled?: number;
   /** Casks emptied, sold away or broken up; left out, those are taken as gone whose years in wood are up. */
@@ -61,11 +63,12 @@ export function countedMeetsComputed(
 ): CountedMeetsComputed {
   within('The casks filled in a year', fillings.casksPerYear, 0, 1e7);
   const { casksPerYear, meanSize, fillingStrength, yearsInWood, barrels, hogsheads } = fillings;
-  const { laidElsewhere = 0, soldUnfilled = 0 } = unlisted;
   const open = yearsBetween(`${opened}-01-01`, day);
   const filled = casksPerYear * open;
   const emptied = unlisted.emptied ?? casksPerYear * Math.max(0, open - yearsInWood);
   const computed = filled - emptied;
+  const { elsewhereShare = 0, soldUnfilled = 0 } = unlisted;
+  const laidElsewhere = unlisted.laidElsewhere ?? (computed * elsewhereShare) / 100;
   const counted = groups.reduce((sum, { casks }) => sum + casks, 0);
   const there = Math.max(counted, unlisted.inHouse ?? 0);
   const unfilled = soldUnfilled / ((meanSize * fillingStrength) / 100);

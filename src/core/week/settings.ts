@@ -34,6 +34,12 @@ export const usualWeek = Object.fromEntries(
   Object.entries(weekFigures).map(([name, { value }]) => [name, value]),
 ) as WeekSettings;
 
+/** The labels of what lays out a week and was not given: it stands at usual values. */
+export const usualOfWeek = (given: Partial<WeekSettings>): readonly string[] =>
+  (['mashDays', 'mashFrom', 'mashHours', 'stillDays', 'stillFrom', 'stillHours', 'turnRound'] as const)
+    .filter((name) => given[name] === undefined)
+    .map((name) => weekFigures[name].label.toLowerCase());
+
 /** Figures that are chosen from a few: how each is written. */
 export const daysFromMonday: Readonly<Record<string, string>> = Object.fromEntries(
   dayNames.map((day, i) => [

@@ -24,6 +24,12 @@ export const besideGroups = {
     range: [0, 1e7],
     whole: true,
   },
+  elsewhereShare: {
+    label: 'Or: part of each year’s fillings laid elsewhere',
+    kind: 'percent',
+    range: [0, 100],
+    whole: false,
+  },
   soldUnfilled: {
     label: 'Spirit sold unfilled since opening',
     kind: 'alcohol',

@@ -1,0 +1,75 @@
+// What stands in a house, for its sheet: vessels, hours of fermentation, and casks, in a row each.
+import { format } from '../core/format.ts';
+import { holdingNames, holdings, plantFields, stillFields } from '../core/plant/fields.ts';
+import {
+  condensers,
+  heatings,
+  schemes,
+  stillNames,
+  washbackMaterials,
+  type Plant,
+  type Stills,
+} from '../core/plant/plant.ts';
+import { readPart, type Parts } from './parts/part.ts';
+import { plantPart } from './parts/plant.ts';
+import { besideGroups, stock } from './parts/stock.ts';
+
+export type Standing = readonly [what: string, says: string];
+
+const litres = (value: number) => format(value, 'volume20', 0);
+const hours = (value: number) => format(value, 'hours', value % 1 === 0 ? 0 : 1);
+/** A figure with a mark where it is a usual value that nobody has given. */
+const own = (usual: readonly string[] | undefined, name: string, text: string) =>
+  usual?.includes(name) ? `${text} (usual)` : text;
+
+const stills = ({ number, charge, hours: run, condenser, heating, usual }: Stills) =>
+  [
+    `${number} of ${own(usual, 'charge', litres(charge))}`,
+    own(usual, 'hours', `${stillFields.hours.label.toLowerCase()}: ${hours(run)}`),
+    condensers[condenser].toLowerCase(),
+    heatings[heating].toLowerCase(),
+  ].join(', ');
+
+function vessels(plant: Plant): readonly Standing[] {
+  const { mashTuns, washbacks, usual } = plant;
+  const kinds = {
+    wash: plant.washStills,
+    intermediate: plant.intermediateStills,
+    spirit: plant.spiritStills,
+  } as const;
+  return [
+    ...mashTuns.map(({ number, hours: each, usual }): Standing => [
+      'Mash tuns',
+      `${number}, ${own(usual, 'hours', `a mash every ${hours(each)}`)}`,
+    ]),
+    ...washbacks.map(({ number, full, working, material, usual }): Standing => [
+      'Washbacks',
+      `${number} of ${litres(full)}, ${own(usual, 'working', `filled to ${litres(working)}`)}, ${washbackMaterials[material].toLowerCase()}`,
+    ]),
+    ...(['shortFermentation', 'weekendFermentation'] as const)
+      .filter((name) => washbacks.length > 0 && !usual?.includes(name))
+      .map((name): Standing => [plantFields[name].label, hours(plant[name])]),
+    ...Object.entries(kinds).flatMap(([kind, all]) =>
+      all.map((group): Standing => [stillNames[kind as keyof typeof kinds], stills(group)]),
+    ),
+    ...(Object.values(kinds).some((all) => all.length > 0)
+      ? [['Distilled', schemes[plant.scheme]] as const]
+      : []),
+    ...holdings
+      .filter((name) => plant[name].holds > 0)
+      .map((name): Standing => [holdingNames[name], litres(plant[name].holds)]),
+  ];
+}
+
+/** The rows, of what was given and can be read; none where nothing was. */
+export function stands(parts: Parts): readonly Standing[] {
+  const plant = parts.plant === undefined ? [] : vessels(readPart(plantPart, parts.plant).value);
+  if (parts.stock === undefined) return plant;
+  const { opened, groups } = readPart(stock, parts.stock).value;
+  const casks = groups.reduce((sum, each) => sum + each.casks, 0);
+  return [
+    ...plant,
+    ...(opened === undefined ? [] : [[besideGroups.opened.label, String(opened)] as const]),
+    ...(casks === 0 ? [] : [['Casks in the register', format(casks, 'count', 0)] as const]),
+  ];
+}
