@@ -37,8 +37,10 @@ test('malt, wort and gravity stand as typed, and a gravity that moves asks what 
   await type(page, 'house-heartEnd', '61');
   await type(page, 'house-originalGravity', '1.060');
   const ways = page.getByRole('group', { name: 'What stays as it is' });
-  await expect(ways.getByRole('button')).toHaveCount(2);
+  await expect(ways.getByRole('button')).toHaveCount(3);
   await expect(ways).toBeInViewport();
+  await ways.getByRole('button', { name: /^Keep both/ }).click();
+  expect([await value(page, 'maltPerMash'), await value(page, 'wortVolume')]).toEqual(['6500', '32000']);
   await ways.getByRole('button', { name: /^Keep the volume/ }).click();
   expect(await value(page, 'wortVolume')).toBe('32000');
   expect(await value(page, 'originalGravity')).toBe('1.060');
@@ -46,7 +48,19 @@ test('malt, wort and gravity stand as typed, and a gravity that moves asks what 
   await expect(page.locator('.house-sheet .given tr', { hasText: 'Malt' }).filter({ hasText: 'follows from the rest' })).toHaveCount(1); // prettier-ignore
 });
 
-test('“that is ours too”, “put back” and “undo” tell what is known, and it is kept', async ({ page }) => {
+test('more than an extract that nobody has given could hold is taken as read, and readings can be held', async ({ page }) => {
+  await nameIt(page);
+  for (const [field, text] of [['maltPerMash', '6.5 t'], ['wortVolume', '33,500'], ['originalGravity', '1.060']] as const) await type(page, `house-${field}`, text);
+  await expect.poll(() => value(page, 'wortVolume')).toBe('33500');
+  expect([await value(page, 'maltPerMash'), await value(page, 'originalGravity')]).toEqual(['6500', '1.060']);
+  await expect(page.locator('.what-moved')).toContainText('changes with it');
+  await page.goto('/house/mashing/');
+  await page.locator('#house-holds').selectOption('readings');
+  await page.reload();
+  await expect(page.locator('#house-holds')).toHaveValue('readings');
+}); // prettier-ignore
+
+test('“the same at ours”, “put back” and “undo” tell what is known, and it is kept', async ({ page }) => {
   await nameIt(page);
   await page.getByRole('button', { name: 'The same at ours: Bottling strength' }).click();
   await type(page, 'house-heartEnd', '60');
