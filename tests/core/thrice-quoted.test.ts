@@ -5,7 +5,7 @@ import type { Quoted } from '../../src/core/line/quoted.ts';
 import { accused, reconcile, type Reconciliation } from '../../src/core/line/reconcile.ts';
 import { gapOf, type Relation } from '../../src/core/line/relations.ts';
 import { sentences } from '../../src/core/line/verdict.ts';
-import { distilledAs, housesOf, quotedIn, tally, truthOf } from '../study/thrice/judge.ts';
+import { distilledAs, housesOf, tally, truthOf } from '../study/thrice/judge.ts';
 import rounds from '../study/plant/rounds.json';
 
 const schemes = ['thrice', 'part-thrice'] as const;

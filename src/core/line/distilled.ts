@@ -21,6 +21,12 @@ export type Distilled =
   | ({ readonly scheme: 'thrice' } & Pick<Plant, 'strongFeintsEnd'>)
   | ({ readonly scheme: 'part-thrice' } & Pick<Plant, 'runAgain'>);
 
+/** How a plant distils, as far as quoted figures hang on it. */
+export function distilledIn({ scheme, strongFeintsEnd, runAgain }: Plant): Distilled {
+  if (scheme === 'thrice') return { scheme, strongFeintsEnd };
+  return scheme === 'part-thrice' ? { scheme, runAgain } : { scheme };
+}
+
 /** The relations that hold in a house, what its figures usually are, and where a search for them begins. */
 export interface Rules {
   readonly scheme: Distilled['scheme'];
