@@ -66,7 +66,7 @@ test.each(study.cases)('$name: as charge after charge from empty receivers comes
     const round = answer(distilIn(plantOf(each), houseOf(each), washOf(each), model));
     const intermediateCharge = round.between?.charge ?? { volume: 0, strength: 0 };
     return { ...round, intermediateCharge, lees: round.residue };
-  }) as [Own, Own];
+  }) as readonly Own[] as [Own, Own];
   for (const portion of portions) {
     const [volume, of] = each.by['van Laar'][portion] as [number, number];
     // The study follows the same constants by quadrature at 1e-11; the handbook follows the still by polynomials.
