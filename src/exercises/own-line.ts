@@ -1,6 +1,4 @@
 // A sheet about a house that keeps stills, malts or bottles: its questions are drawn by all of these.
-import { line } from '../core/line/line.ts';
-import { isRefusal } from '../core/refusal.ts';
 import { goesBy } from '../house/line-of.ts';
 import type { Parts } from '../house/parts/part.ts';
 import type { SheetHouse } from './worksheet.ts';
@@ -14,10 +12,6 @@ export function partsOfLine({ plant, malts, bottles }: Parts): { readonly parts?
 /** Fetches what the line of a sheet's own house is reckoned with, where it keeps more than figures: to be done before the sheet is drawn. */
 export async function lineReady(of: SheetHouse): Promise<void> {
   if (typeof of === 'string' || of.parts === undefined) return;
-  const { wayWith } = await import('../house/line-with.ts');
-  const own = wayWith(of.parts);
-  goesBy(of.house, (house) => {
-    const found = own(house);
-    return isRefusal(found) ? line(house) : found; // stills that make no round: by its figures alone, as the book goes
-  });
+  const { wayInBook } = await import('../house/line-with.ts');
+  goesBy(of.house, wayInBook({ house: of.house, parts: of.parts }));
 }
