@@ -332,13 +332,13 @@ export default function ScriptReader(props: {
         <Show when={verdict()} fallback={<p>{firstSentence()}</p>}>
           {(result) => <ScriptVerdict of={result()} held={heldSentence()} />}
         </Show>
-        <Show when={isRead() && isThrice()}>
-          <p class="note">
-            Checked as a house that distils three times, or a part of it, as {houseName()} does. For a talk
-            about another house, take the tick from “Compare with {houseName()}”.
-          </p>
-        </Show>
       </div>
+      <Show when={isRead() && isThrice()}>
+        <p class="note as-distilled">
+          Checked as a house with a third distillation, like {houseName()}. Is it about another house? Take
+          the tick from “Compare with {houseName()}”.
+        </p>
+      </Show>
       <ScriptAsk
         text={atAsked().text}
         unsure={unsure()}
