@@ -3,6 +3,7 @@ import { decode, encode } from '../house/codec.ts';
 import { linkOf, textOfLink } from '../house/link.ts';
 import { GENERATOR } from './draw.ts';
 import { readNotes } from './notes.ts';
+import { partsOfLine } from './own-line.ts';
 import { forms, levels, topics } from './topics.ts';
 import { MOST_QUESTIONS, MOST_VERSIONS, type SheetHouse, type Worksheet } from './worksheet.ts';
 
@@ -53,8 +54,10 @@ function chosen<T>(list: readonly T[], places: string): readonly T[] | undefined
 
 function houseRead(text: string): SheetHouse | string {
   if (text === 'built-in' || text === 'random') return text;
-  const { house, name, problems } = decode(textOfLink(`#${text}`) ?? '');
-  return problems.length === 0 ? { house, name } : `The house in this link cannot be used: ${problems[0]}`;
+  const { house, name, parts, problems } = decode(textOfLink(`#${text}`) ?? '');
+  return problems.length === 0
+    ? { house, name, ...partsOfLine(parts) }
+    : `The house in this link cannot be used: ${problems[0]}`;
 }
 
 const whole = (text: string, most: number) =>

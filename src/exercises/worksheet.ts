@@ -1,6 +1,7 @@
 // A trainer's sheet: what it is made of, and the questions of each of its versions.
 import type { House } from '../core/line/house.ts';
 import { builtInHouse } from '../house/figures.ts';
+import type { Parts } from '../house/parts/part.ts';
 import { answerBefore } from './answer-code.ts';
 import { chanceOf } from './chance.ts';
 import { draw, drawAgain, type Note } from './draw.ts';
@@ -10,8 +11,9 @@ import { randomHouse } from './random-house.ts';
 import { seedOf } from './seed.ts';
 import { topics, type Form, type Level, type Topic } from './topics.ts';
 
-/** Whose figures a sheet speaks of. */
-export type SheetHouse = 'built-in' | 'random' | { readonly name: string; readonly house: House };
+/** Whose figures a sheet speaks of; of a house of one’s own with what else its line is reckoned with. */
+export type SheetHouse =
+  'built-in' | 'random' | { readonly name: string; readonly house: House; readonly parts?: Parts };
 
 export interface Worksheet {
   /** The generator that drew it first; later ones draw it the same. */

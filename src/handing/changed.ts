@@ -1,11 +1,12 @@
 // What a person changed in a house, told from what only gave way to it; and the same changes put into another house.
 import type { House } from '../core/line/house.ts';
 import { waysOf } from '../core/line/change.ts';
-import { line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import type { WholeHouse } from '../house/codec.ts';
 import { enter } from '../house/entering.ts';
 import { figureNames, type FigureName, type NumberName } from '../house/figures.ts';
+import type { Way } from '../house/line-of.ts';
+import { wayInBook } from '../house/line-with.ts';
 import { knownOf } from '../house/parts/known.ts';
 
 /** The figures that move others or give way to them, in the order in which they are put in. */
@@ -28,12 +29,14 @@ const fixed = (names: readonly FigureName[]) => ({ given: Object.fromEntries(nam
 /**
  * A house with some figures as they are in another, one by one, each moving what gives way to it as if it were typed; or a
  * sentence why it cannot be so. What is `held` does not move; what is `spared` moves only where nothing else can.
+ * `way` is how its line is reckoned.
  */
 export function putInto(
   house: House,
   { figures, spared }: Changes,
   like: House,
   held: readonly FigureName[],
+  way: Way,
 ): House | { readonly problem: string } {
   const alone = figures.filter((figure) => !moving.includes(figure));
   let now: House = { ...house, ...Object.fromEntries(alone.map((figure) => [figure, like[figure]])) };
@@ -41,12 +44,12 @@ export function putInto(
   for (const figure of moving.filter((each) => figures.includes(each))) {
     const all = [...still, ...spared];
     const isFree = waysOf(figure).some((way) => !all.includes(way));
-    const entered = enter(now, figure, like[figure], fixed(isFree ? all : still));
+    const entered = enter(now, figure, like[figure], fixed(isFree ? all : still), way);
     if ('problem' in entered) return entered;
     now = entered.house;
     still = [...still, figure];
   }
-  const result = line(now);
+  const result = way(now);
   return isRefusal(result) ? { problem: result.refused } : now;
 }
 
@@ -60,11 +63,12 @@ function givenness(figure: FigureName, from: WholeHouse, to: WholeHouse): number
   return isTyped(to) ? (isTyped(from) ? 1 : 2) : 0;
 }
 
-/** What a person changed from one state of a house to another. A figure that the other changes move to where it stands merely gave way. */
+/** What a person changed from one state of a house to another, by the line of the house that it became. A figure that the other changes move to where it stands merely gave way. */
 export function changesOf(from: WholeHouse, to: WholeHouse): Changes {
+  const way = wayInBook(to);
   const spares = (figures: readonly FigureName[]) =>
     sparings.find((spared) => {
-      const again = putInto(from.house, { figures, spared }, to.house, []);
+      const again = putInto(from.house, { figures, spared }, to.house, [], way);
       return !('problem' in again) && figureNames.every((each) => isAlike(again[each], to.house[each]));
     });
   let changes: Changes = {

@@ -10,6 +10,7 @@ import {
   numberFigures,
   type FigureName,
 } from '../house/figures.ts';
+import { wayInBook } from '../house/line-with.ts';
 import { houseParts } from '../house/parts/index.ts';
 import { knownOf } from '../house/parts/known.ts';
 import { isSamePart, partIds, type PartId } from '../house/parts/part.ts';
@@ -156,9 +157,10 @@ export function merged(
   const given = clashes.map(({ what }) => what as string).filter((what) => !keeps.includes(what));
   const figures = changes.yours.figures.filter((figure) => !given.includes(figure));
   const held = changes.theirs.figures.filter((figure) => !figures.includes(figure));
-  const house = putInto(theirs.house, { ...changes.yours, figures }, yours.house, held);
+  const { known: _, ...parts } = together(had.parts, yours.parts, theirs.parts, keeps);
+  const way = wayInBook({ house: theirs.house, parts });
+  const house = putInto(theirs.house, { ...changes.yours, figures }, yours.house, held, way);
   if ('problem' in house) return house;
   const known = knownTogether(three, keeps, figures);
-  const { known: _, ...parts } = together(had.parts, yours.parts, theirs.parts, keeps);
   return { name: yours.name, house, parts: known === undefined ? parts : { ...parts, known } };
 }

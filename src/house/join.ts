@@ -11,7 +11,7 @@ export interface Change {
   readonly stamp: number;
 }
 
-/** The house as one tab has it: shown, told to the others, and the number of the last change of each figure, of each part (`part:plant`) and of the name. */
+/** The house as one tab has it: shown, told to the others, and the number of the last change of each thing that is joined, and of the name. */
 export interface Held {
   readonly here: WholeHouse;
   readonly told: WholeHouse;
@@ -26,27 +26,51 @@ export interface Heard extends Held {
 const runs = ({ house, parts }: WholeHouse) => problemOfHouse(house, parts) === undefined;
 /** The greatest number that a tab knows of. */
 export const latest = (stamps: Held['stamps']): number => Math.max(0, ...Object.values(stamps));
-const keyOfPart = (id: string) => `part:${id}`;
-/** All that is joined one by one: the figures, and the parts, each whole. */
-export const joinedKeys: readonly string[] = [...figureNames, ...partIds.map(keyOfPart)];
+/** The number of the last change of all that has none of its own. */
+export const ALL = 'all';
+const stampOf = (stamps: Held['stamps'], key: string) => stamps[key] ?? stamps[ALL] ?? 0;
 
-const changedIn = (from: WholeHouse, to: WholeHouse): readonly string[] => [
-  ...figureNames.filter((figure) => from.house[figure] !== to.house[figure]),
-  ...partIds.filter((id) => !isSamePart(from.parts[id], to.parts[id])).map(keyOfPart),
-];
+/** The parts that are joined whole; what is known goes figure by figure. */
+const wholeParts = partIds.filter((id) => id !== 'known');
+const lists = ['given', 'counted'] as const;
+type Entries = Readonly<Record<string, unknown>>;
+const recordIn = (data: unknown): Entries =>
+  typeof data === 'object' && data !== null && !Array.isArray(data) ? (data as Entries) : {};
+const keyed = (prefix: string, entries: Entries): Entries =>
+  Object.fromEntries(Object.entries(entries).map(([name, value]) => [`${prefix}:${name}`, value]));
+
+/** All that is joined, one by one: each figure, each part (`part:plant`), and of what is known each figure (`given:heartEnd`). */
+const entriesOf = ({ house, parts }: WholeHouse): Entries => ({
+  ...house,
+  ...keyed('part', Object.fromEntries(wholeParts.flatMap((id) => (id in parts ? [[id, parts[id]]] : [])))),
+  ...Object.assign({}, ...lists.map((list) => keyed(list, recordIn(recordIn(parts.known)[list])))),
+});
+
+function changedIn(from: WholeHouse, to: WholeHouse): readonly string[] {
+  const [a, b] = [entriesOf(from), entriesOf(to)];
+  return [...new Set([...Object.keys(a), ...Object.keys(b)])].filter((key) => !isSamePart(a[key], b[key]));
+}
+
 /** A house with some of its figures and parts as they are in another. */
 function withThese(of: WholeHouse, keys: readonly string[], like: WholeHouse): WholeHouse {
-  const isThis = ([id]: readonly [string, unknown]) => keys.includes(keyOfPart(id));
+  const [own, other] = [entriesOf(of), entriesOf(like)];
+  const now: Entries = { ...own, ...Object.fromEntries(keys.map((key) => [key, other[key]])) };
+  const under = (prefix: string) =>
+    Object.fromEntries(
+      Object.entries(now)
+        .filter(([key, value]) => key.startsWith(`${prefix}:`) && value !== undefined)
+        .map(([key, value]): [string, unknown] => [key.slice(prefix.length + 1), value])
+        .sort(([a], [b]) => (a < b ? -1 : 1)),
+    );
+  const [given, counted] = lists.map(under) as [Entries, Entries];
+  const hasTaken = keys.some((key) => lists.some((list) => key.startsWith(`${list}:`)));
+  const isEmpty = Object.keys(given).length + Object.keys(counted).length === 0;
+  const known = hasTaken ? (isEmpty ? undefined : { given, counted }) : of.parts.known;
+  const house = Object.fromEntries(figureNames.map((figure) => [figure, now[figure]]));
   return {
     name: of.name,
-    house: {
-      ...of.house,
-      ...Object.fromEntries(Object.entries(like.house).filter(([figure]) => keys.includes(figure))),
-    },
-    parts: {
-      ...Object.fromEntries(Object.entries(of.parts).filter((part) => !isThis(part))),
-      ...Object.fromEntries(Object.entries(like.parts).filter(isThis)),
-    },
+    house: { ...of.house, ...house },
+    parts: { ...(known === undefined ? {} : { known }), ...under('part') },
   };
 }
 
@@ -73,15 +97,15 @@ export function announce(
 }
 
 /**
- * How this tab stands once it hears of a change in another. Of each figure and part the latest change holds, and what was changed
+ * How this tab stands once it hears of a change in another. Of each figure and part, and of what is known of each figure, the latest change holds, and what was changed
  * here and not yet told is later still; so all tabs end alike. When the other tab opened or renamed a house, this one goes
  * with it; and of two houses that do not run when put together the later holds, and the earlier gives way.
  */
 export function hear({ here, told, stamps }: Held, { from, to, stamp }: Change): Heard {
   const wholly = { here: to, told: to, stamps: { ...stamps, name: stamp } };
   if (from.name !== to.name || told.name !== from.name)
-    return stamp > (stamps['name'] ?? 0) ? wholly : { here, told, stamps };
-  const taken = changedIn(from, to).filter((key) => stamp > (stamps[key] ?? 0));
+    return stamp > stampOf(stamps, 'name') ? wholly : { here, told, stamps };
+  const taken = changedIn(from, to).filter((key) => stamp > stampOf(stamps, key));
   const next = withThese(told, taken, to);
   if (!runs(next)) return stamp > latest(stamps) ? { ...wholly, gaveWay: here } : { here, told, stamps };
   const joined = withThese(next, changedIn(told, here), here);

@@ -24,9 +24,27 @@ export function lineIn(house: House): Line | Refusal {
   return result;
 }
 
-/** The line of any house by its figures alone; undefined when it does not run. */
+const ownWays = new WeakMap<House, Way>();
+
+/** Says in which way a house is reckoned that is not the house of the page: one that a sheet is about, or practice. */
+export function goesBy(house: House, own: Way): void {
+  let found: Line | Refusal | undefined;
+  ownWays.set(house, (its) => (found ??= own(its)));
+}
+
+/** The house of the page as one to draw from: its line is the one that the book tells. */
+export function asInBook(house: House): House {
+  const own = { ...house };
+  goesBy(own, () => {
+    const found = lineIn(house);
+    return isRefusal(found) ? line(house) : found;
+  });
+  return own;
+}
+
+/** The line of any house by its figures alone, or in the way that was said of it; undefined when it does not run. */
 export function lineIfAny(house: House): Line | undefined {
-  const result = way === line ? lineIn(house) : line(house);
+  const result = ownWays.get(house)?.(house) ?? (way === line ? lineIn(house) : line(house));
   return isRefusal(result) ? undefined : result;
 }
 

@@ -81,3 +81,9 @@ export function wayWith(parts: Pick<Parts, 'plant' | 'malts' | 'bottles'>): Way 
         };
   return withMalts(withWeekends(bottled, plant), readPart(maltsPart, parts.malts).value);
 }
+
+/** In which way the book reckons a house: with what it keeps, or by its figures alone where that makes no line. */
+export function wayInBook({ house, parts }: { readonly house: House; readonly parts: Parts }): Way {
+  const own = wayWith(parts);
+  return isRefusal(own(house)) ? line : own;
+}

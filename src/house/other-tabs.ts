@@ -2,7 +2,7 @@
 import { keepText, keptText, keyOf } from './browser-store.ts';
 import { decode, encode, type WholeHouse } from './codec.ts';
 import { builtInHouse, builtInName } from './figures.ts';
-import { announce, hear, joinedKeys, latest, type Change, type Heard, type Held } from './join.ts';
+import { announce, hear, ALL, latest, type Change, type Heard, type Held } from './join.ts';
 
 const CHANGE = keyOf('house-change'); // [from, to, number] of the last change in this browser
 const AHEAD = 86_400_000; // ms: a number further ahead of the clock, and of all numbers known here, is none of the handbook’s
@@ -32,7 +32,7 @@ const lastStamp = () => readChange(keptText(CHANGE) ?? '')?.stamp ?? 0;
 /** Begins with the house that was read from storage: all that it keeps is as old as the last change. */
 export function beginWith(own: WholeHouse): void {
   told = own;
-  stamps = Object.fromEntries([...joinedKeys, 'name'].map((each) => [each, lastStamp()]));
+  stamps = { [ALL]: lastStamp() };
 }
 
 /** Tells the other tabs from what to what this one has changed the house. */

@@ -1,5 +1,6 @@
 // Opens what was handed on: says who signed it, whether that is the same as before, and which release it is.
 import { createSignal, Show } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
 import { shown } from '../core/shown.ts';
 import { BIGGEST_FILE } from '../handing/envelope.ts';
 import { opened, type Opened } from '../handing/opened.ts';
@@ -8,12 +9,17 @@ import { loadHouse } from '../house/shelf-store.ts';
 import { useHouse } from '../house/store.ts';
 import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
-import { HandedOn } from './HandedOn.tsx';
+import type { HandedOn } from './HandedOn.tsx';
 import { textOfFile } from './open-file.ts';
+
+const NOT_HERE =
+  'The part of this page that opens a release did not come, so nothing was changed. Load the page again.';
 
 export function HandOnOpen() {
   const { name } = useHouse();
-  const [found, setFound] = createSignal<Extract<Opened, { signed: unknown }>>();
+  const [found, setFound] = createSignal<
+    Extract<Opened, { signed: unknown }> & { readonly as: typeof HandedOn }
+  >();
   const [said, setSaid] = createSignal<string>();
   const [undo, setUndo] = createSignal<() => string>();
   let saying: HTMLParagraphElement | undefined;
@@ -26,7 +32,10 @@ export function HandOnOpen() {
     const read = await textOfFile(file, BIGGEST_FILE, 'what is handed on');
     if ('problem' in read) return void setSaid(read.problem);
     const what = await opened(read.text);
-    if ('signed' in what) return void setFound(what);
+    if ('signed' in what) {
+      const part = await import('./HandedOn.tsx').catch(() => undefined); // what puts a release together is fetched for one alone
+      return void (part ? setFound({ ...what, as: part.HandedOn }) : setSaid(NOT_HERE));
+    }
     if ('problem' in what)
       return void setSaid(`${shown(file.name)}: ${what.problem} Nothing was changed here.`);
     const wrong = loadHouse(what.plain, problemsOfParts);
@@ -50,7 +59,8 @@ export function HandOnOpen() {
       </div>
       <Show when={found()} keyed>
         {(now) => (
-          <HandedOn
+          <Dynamic
+            component={now.as}
             signed={now.signed}
             digits={now.digits}
             done={(event, sentence, back) => {

@@ -25,6 +25,7 @@ import {
   type Topic,
 } from '../exercises/topics.ts';
 import { whenIdle } from '../house/idle.ts';
+import { asInBook } from '../house/line-of.ts';
 import { liveLine, useHouse } from '../house/store.ts';
 import { FileField } from './FileField.tsx';
 import { announce } from './announce.ts';
@@ -43,6 +44,8 @@ const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened
 export default function Practice(props: { readonly list: string }) {
   const { mounted, progress, troubles, text } = useProgress();
   const { house } = useHouse();
+  /** The house of the page, by all that its line is reckoned with. */
+  const ownHouse = createMemo(() => asInBook(house()));
   const [topic, setTopic] = createSignal<Topic | 'all'>('all');
   const [level, setLevel] = createSignal<Level | 'all'>('all');
   const [question, setQuestion] = createSignal<Question>();
@@ -83,7 +86,7 @@ export default function Practice(props: { readonly list: string }) {
       const drawn = drawQuestion(
         kind,
         `practice/${practiceSeed()}/${today()}/${progress().answers}`,
-        house(),
+        ownHouse(),
       );
       if (drawn) return drawn;
       left = left.filter((each) => each !== kind);

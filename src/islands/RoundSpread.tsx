@@ -1,15 +1,20 @@
 // How sure the round is, when the house's figures carry a ± and vapour has two models: ten thousand rounds drawn off the main thread.
 import { createMemo, createSignal, For, onCleanup, Show } from 'solid-js';
+import { unwrap } from 'solid-js/store';
 import { formatNumber } from '../core/format.ts';
 import {
   drawnFigures,
   drawnFrom,
   unsureIn,
+  unsureInPlant,
+  unsureOfPlant,
   type DrawnFigure,
+  type HouseFigure,
+  type PlantFigure,
   type UnsureFigure,
 } from '../core/line/spread.ts';
 import { numberFigures } from '../house/figures.ts';
-import { useHouse } from '../house/store.ts';
+import { liveParts, useHouse } from '../house/store.ts';
 import { announce, useAnnouncement } from './announce.ts';
 import { NumberField } from './NumberField.tsx';
 import type { SpreadAnswer, SpreadQuestion } from './round-spread.worker.ts';
@@ -30,12 +35,22 @@ const START: Readonly<Record<UnsureFigure, number>> = {
   foreshotsStrength: 0.2,
   heartEnd: 0.2,
   feintsEnd: 0.1,
+  intermediateReflux: 0.03,
+  strongFeintsEnd: 0.2,
+  runAgain: 1,
 };
+
+/** The field of a figure’s ±. */
+const ofHouse = (name: HouseFigure) => {
+  const { label, kind, range, step } = numberFigures[name];
+  return { name, label, kind, most: (range[1] - range[0]) / 10, step: step / 2 };
+};
+const ofStills = (name: PlantFigure) => ({ name, ...unsureOfPlant[name] });
 
 type Finished = Extract<SpreadAnswer, { refused: number }> & { readonly from: string };
 
 export default function RoundSpread() {
-  const { house } = useHouse();
+  const { house, line, mounted } = useHouse();
   const [unsure, setUnsure] = createSignal(START);
   const [done, setDone] = createSignal<number>();
   const [answer, setAnswer] = createSignal<Finished>();
@@ -43,8 +58,15 @@ export default function RoundSpread() {
   let worker: Worker | undefined;
   onCleanup(() => worker?.terminate());
 
-  const inUse = () => unsureIn(house());
-  const from = createMemo(() => drawnFrom(house(), unsure()));
+  const plant = () => (mounted() ? unwrap(liveParts()).plant : undefined);
+  /** What of its plant is drawn, where the house distils three times: all of it, and weak feints go back, or a part, and none do. */
+  const ofPlant = (): readonly PlantFigure[] => {
+    const { between } = line().round;
+    return between === undefined ? [] : unsureInPlant[between.weak.volume > 0 ? 'thrice' : 'part-thrice'];
+  };
+  const fields = () => [...unsureIn(house()).map(ofHouse), ...ofPlant().map(ofStills)];
+  const inUse = () => fields().map(({ name }) => name);
+  const from = createMemo(() => drawnFrom(house(), unsure(), plant()));
   /** What is shown was drawn for other figures, or another ±, than stand there now. */
   const isStale = createMemo(() => answer() !== undefined && answer()!.from !== from());
 
@@ -78,7 +100,12 @@ export default function RoundSpread() {
       }
     });
     const given = Object.fromEntries(inUse().map((name) => [name, unsure()[name]]));
-    worker.postMessage({ house: { ...house() }, unsure: given, count: COUNT } satisfies SpreadQuestion);
+    worker.postMessage({
+      house: { ...house() },
+      unsure: given,
+      plant: plant(),
+      count: COUNT,
+    } satisfies SpreadQuestion);
   };
   useAnnouncement('round-spread-stale', isStale, () => (isStale() ? STALE : ''));
 
@@ -91,14 +118,14 @@ export default function RoundSpread() {
         heart spreads.
       </p>
       <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
-        <For each={inUse()}>
-          {(name) => (
+        <For each={fields()}>
+          {({ name, label, kind, most, step }) => (
             <NumberField
               id={`round-spread-${name}`}
-              label={`${numberFigures[name].label}, ±`}
-              kind={numberFigures[name].kind}
-              range={[0, (numberFigures[name].range[1] - numberFigures[name].range[0]) / 10]}
-              step={numberFigures[name].step / 2}
+              label={`${label}, ±`}
+              kind={kind}
+              range={[0, most]}
+              step={step}
               value={unsure()[name]}
               take={(value) => void setUnsure({ ...unsure(), [name]: value })}
               plain

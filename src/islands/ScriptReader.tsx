@@ -1,5 +1,5 @@
 // Reads what a guide says, a whole talk or a few figures: the verdict first, what is not sure asked, the text marked. A worker reads; what it found is shown a part at a time.
-import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, on, onMount, Show, untrack } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { formatNumber } from '../core/format.ts';
 import type { Reconciliation } from '../core/line/reconcile.ts';
@@ -7,7 +7,7 @@ import { isRefusal } from '../core/refusal.ts';
 import { builtInHouse, builtInName } from '../house/figures.ts';
 import { seenName } from '../house/name.ts';
 import { useKnown } from '../house/known-store.ts';
-import { useHouse } from '../house/store.ts';
+import { liveParts, useHouse } from '../house/store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
 import { AgainstHouse, asAtHouse } from './AgainstHouse.tsx';
 import { heldAgainst } from '../talk/own-house.ts';
@@ -133,6 +133,10 @@ export default function ScriptReader(props: {
     show,
     () => setFailed(true),
   );
+  const ask = () => {
+    const { text, corrections } = talk();
+    reader.ask({ text, corrections, asksAll: !isTalk(), plant: untrack(plant) });
+  };
   /** Keeps the talk, and has it read; false when the browser does not keep it. */
   const take = (next: Talk): boolean => {
     const { text, corrections } = next;
@@ -142,7 +146,7 @@ export default function ScriptReader(props: {
     if (text.trim() === '') {
       reader.forget();
       show(NOTHING);
-    } else if (isOther) reader.ask({ text, corrections, asksAll: !isTalk() });
+    } else if (isOther) ask();
     return isKept();
   };
   /** Takes a talk that did not come through the box. */
@@ -218,6 +222,16 @@ export default function ScriptReader(props: {
   const [wantsHeld, setHeld] = createSignal<boolean>();
   /** A talk is held against the reader's own house as soon as there is one. */
   const held = () => wantsHeld() ?? (house() !== builtInHouse || houseName() !== builtInName);
+  /** The stills of the reader’s own house, while a talk is held against it and it distils three times. */
+  const plant = createMemo(() => (held() && line().round.between ? unwrap(liveParts()).plant : undefined));
+  const isThrice = () => plant() !== undefined;
+  createEffect(
+    on(
+      () => JSON.stringify(plant()),
+      () => talk().text !== '' && ask(),
+      { defer: true },
+    ),
+  );
   const known = useKnown();
   const against = createMemo(() =>
     held() ? Object.values(atHouse().taken).flatMap((each) => heldAgainst(each, line(), known) ?? []) : [],
@@ -319,6 +333,12 @@ export default function ScriptReader(props: {
           {(result) => <ScriptVerdict of={result()} held={heldSentence()} />}
         </Show>
       </div>
+      <Show when={isRead() && isThrice()}>
+        <p class="note as-distilled">
+          Checked as a house with a third distillation, like {houseName()}. Is it about another house? Take
+          the tick from “Compare with {houseName()}”.
+        </p>
+      </Show>
       <ScriptAsk
         text={atAsked().text}
         unsure={unsure()}

@@ -1,7 +1,9 @@
 // A trainer's desk: choose a sheet, see it at once, print it, share it, save it for a learning system.
 import { createEffect, createMemo, createSignal, For, on, onMount, Show } from 'solid-js';
+import { unwrap } from 'solid-js/store';
 import { GENERATOR } from '../exercises/draw.ts';
 import { kindsOf } from '../exercises/kinds/later.ts';
+import { lineReady, partsOfLine } from '../exercises/own-line.ts';
 import { linkProblem, readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { newsOf } from '../exercises/sheet-news.ts';
 import { forms, formTitles, levels, levelTitles, topics, topicTitles } from '../exercises/topics.ts';
@@ -17,7 +19,7 @@ import {
   type Worksheet,
 } from '../exercises/worksheet.ts';
 import { whenIdle } from '../house/idle.ts';
-import { useHouse } from '../house/store.ts';
+import { liveParts, useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
 import { NumberField } from './NumberField.tsx';
 import { printPart } from './print-part.ts';
@@ -74,7 +76,10 @@ export default function SheetDesk(props: { readonly list: string }) {
   const [whole, setWhole] = createSignal<Worksheet>(); // the sheet with what all its versions draw: a piece of work of its own
   let settings: Worksheet | undefined; // of which that was made
   /** Draws from a sheet, once its kinds of question are here. */
-  const drawing = <T,>(of: Worksheet, work: () => T) => drawnOrLost(work, firstKinds(of, kinds));
+  const drawing = async <T,>(of: Worksheet, work: () => T) => {
+    await lineReady(of.house);
+    return drawnOrLost(work, firstKinds(of, kinds));
+  };
   const settle = async (): Promise<Worksheet | undefined> => {
     const now = sheet();
     if (settings === now) return whole();
@@ -216,7 +221,9 @@ export default function SheetDesk(props: { readonly list: string }) {
                 const wanted = event.currentTarget.value;
                 change({
                   house:
-                    wanted === 'built-in' || wanted === 'random' ? wanted : { name: name(), house: house() },
+                    wanted === 'built-in' || wanted === 'random'
+                      ? wanted
+                      : { name: name(), house: { ...house() }, ...partsOfLine(unwrap(liveParts())) },
                 });
               }}
             >

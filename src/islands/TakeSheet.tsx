@@ -3,6 +3,7 @@ import { createEffect, createMemo, createSignal, For, onMount, Show } from 'soli
 import { pointsOf, type Mark } from '../exercises/verdict.ts';
 import { kindsOf } from '../exercises/kinds/later.ts';
 import { resultCode } from '../exercises/result.ts';
+import { lineReady } from '../exercises/own-line.ts';
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { BY_AN_OLDER_EDITION, newsOf } from '../exercises/sheet-news.ts';
@@ -75,6 +76,7 @@ export default function TakeSheet(props: { readonly list: string }) {
   }
   async function open(version: number): Promise<void> {
     const now = sheet()!;
+    await lineReady(now.house);
     const drawn = await drawnOrLost(() => askedOf(now, version, kinds), firstKinds(now, kinds));
     if (!drawn || sheet() !== now) return; // another link was opened meanwhile
     setAsked(drawn);

@@ -1,7 +1,10 @@
 // Reads a talk off the main thread: its quantities, what they are taken for and say together, and the questions that it leaves open.
+import { distilledIn } from '../core/line/distilled.ts';
 import type { Quoted } from '../core/line/quoted.ts';
 import { reconcile, type Reconciliation } from '../core/line/reconcile.ts';
 import { isRefusal, type Refusal } from '../core/refusal.ts';
+import { readPart } from '../house/parts/part.ts';
+import { plantPart } from '../house/parts/plant.ts';
 import type { ReadScript } from '../talk/script.ts';
 import { unanswered, type Question } from '../talk/unanswered.ts';
 import { mentionsIn, type Mention } from '../talk/words.ts';
@@ -17,6 +20,8 @@ export interface TalkAsked {
   readonly corrections: readonly Correction[];
   /** True where every number is meant as a figure, so that all that are not sure are asked. */
   readonly asksAll: boolean;
+  /** The part “plant” of the house that it is about, where that distils otherwise than twice in stills that are alike. */
+  readonly plant?: unknown;
 }
 export interface TalkRead extends TalkAsked {
   readonly script: ReadScript;
@@ -56,7 +61,10 @@ function read(asked: TalkAsked): TalkRead {
     }),
   );
   const quoted = quotedOf(taken);
-  const answer = Object.keys(quoted).length === 0 ? undefined : reconcile(quoted);
+  const answer =
+    Object.keys(quoted).length === 0
+      ? undefined
+      : reconcile(quoted, distilledIn(readPart(plantPart, asked.plant).value));
   const verdict = answer && !isRefusal(answer) ? verdictOf(answer) : undefined;
   const twice = toldTwice(taken);
   return { ...asked, script, open, taken, because, unsure, twice, quoted, answer, verdict };

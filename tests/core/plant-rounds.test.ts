@@ -57,13 +57,16 @@ const byWilson: Partial<Record<(typeof portions)[number], { part: number; streng
   heart: { part: 0.01, strength: 0.7 },
 };
 
+type Own = Readonly<
+  Record<(typeof portions)[number], { readonly volume: number; readonly strength: number }>
+>;
+
 test.each(study.cases)('$name: as charge after charge from empty receivers comes to be', (each) => {
-  const round = answer(distilIn(plantOf(each), houseOf(each), washOf(each)));
-  const own = {
-    ...round,
-    intermediateCharge: round.between?.charge ?? { volume: 0, strength: 0 },
-    lees: round.residue,
-  };
+  const [own, ofWilson] = ([undefined, 'Wilson'] as const).map((model) => {
+    const round = answer(distilIn(plantOf(each), houseOf(each), washOf(each), model));
+    const intermediateCharge = round.between?.charge ?? { volume: 0, strength: 0 };
+    return { ...round, intermediateCharge, lees: round.residue };
+  }) as readonly Own[] as [Own, Own];
   for (const portion of portions) {
     const [volume, of] = each.by['van Laar'][portion] as [number, number];
     // The study follows the same constants by quadrature at 1e-11; the handbook follows the still by polynomials.
@@ -71,6 +74,11 @@ test.each(study.cases)('$name: as charge after charge from empty receivers comes
     expect(Math.abs(own[portion].strength - of), `${portion}, % vol`).toBeLessThan(1e-6);
     // Another laboratory's constants for the vapour: how far they lie is the error of the model, the same as of two distillations.
     const [otherVolume, other] = each.by.Wilson[portion] as [number, number];
+    // … and the handbook by those constants comes to the same round as the study does by them.
+    expect(apart(ofWilson[portion].volume, otherVolume), `${portion}, L, both by Wilson`).toBeLessThan(1e-6);
+    expect(Math.abs(ofWilson[portion].strength - other), `${portion}, % vol, both by Wilson`).toBeLessThan(
+      1e-3,
+    );
     const far = byWilson[portion];
     if (!far) continue;
     expect(apart(own[portion].volume, otherVolume), `${portion}, L, by Wilson`).toBeLessThan(far.part);

@@ -9,6 +9,11 @@ import { type WholeHouse } from '../../src/house/codec.ts';
 import { propose } from '../../src/house/propose.ts';
 import { enter } from '../../src/house/entering.ts';
 import { builtInHouse, type NumberName } from '../../src/house/figures.ts';
+import { wayWith } from '../../src/house/line-with.ts';
+import { isRefusal } from '../../src/core/refusal.ts';
+import { line } from '../../src/core/line/line.ts';
+import type { Way } from '../../src/house/line-of.ts';
+import { plainPlant } from '../core/plants.ts';
 import { afterTyping, knownOf, knownPart } from '../../src/house/parts/known.ts';
 import { withPart } from '../../src/house/parts/part.ts';
 import sucrose from '../reference/sucrose.json' with { type: 'json' };
@@ -18,14 +23,14 @@ const withKnown = (of: WholeHouse, house: House, name: NumberName, gave: readonl
   return { ...of, house, parts: withPart(of.parts, knownPart, next) };
 };
 /** A house after a figure was typed, as the page takes it: the first time by what is known, then by the usual way. */
-function typed(of: WholeHouse, name: NumberName, value: number): WholeHouse {
+function typed(of: WholeHouse, name: NumberName, value: number, way: Way = line): WholeHouse {
   const known = knownOf(of);
-  const next = name in known.given ? propose(of.house, name, value) : enter(of.house, name, value, known);
+  const next = name in known.given ? propose(of.house, name, value, undefined, way) : enter(of.house, name, value, known, way); // prettier-ignore
   if ('problem' in next) throw new Error(next.problem);
   return withKnown(of, next.house, name, next.gave);
 }
-const after = (of: WholeHouse, figures: Readonly<Partial<Record<NumberName, number>>>): WholeHouse =>
-  Object.entries(figures).reduce((house, [name, value]) => typed(house, name as NumberName, value), of);
+const after = (of: WholeHouse, figures: Readonly<Partial<Record<NumberName, number>>>, way: Way = line): WholeHouse =>
+  Object.entries(figures).reduce((house, [name, value]) => typed(house, name as NumberName, value, way), of); // prettier-ignore
 const start: WholeHouse = { name: 'Sallowby', house: builtInHouse, parts: { known: { given: {}, counted: {} } } }; // prettier-ignore
 const release1 = after(start, { maltPerMash: 1800, wortVolume: 9000, mashesPerWeek: 5 });
 const whats = (all: readonly { readonly what: string }[]) => all.map(({ what }) => what);
@@ -124,3 +129,27 @@ test('whatever each typed, it is found, it holds, and the wort has the same part
     { numRuns: 25 },
   );
 });
+
+test('a house of three distillations, with a cut that two cannot give, is put together by its own stills', () => {
+  const parts = { ...start.parts, plant: { ...plainPlant, scheme: 'thrice' } };
+  const way = wayWith(parts);
+  const of = (figures: Readonly<Partial<Record<NumberName, number>>>, base: WholeHouse) => after(base, figures, way);
+  const had = of({ heartEnd: 78, maltPerMash: 1800, wortVolume: 9000 }, { ...start, parts });
+  expect(isRefusal(line(had.house))).toBe(true);
+  const three: Three = { had, yours: of({ mashesPerWeek: 6 }, had), theirs: of({ maltPerMash: 2000, heartEnd: 79 }, had) };
+  const offer = offerOf(three);
+  // What was typed, and not the wort that went with the malt.
+  expect(whats(offer.released).sort()).toEqual(['heartEnd', 'maltPerMash']);
+  const here = merged(three, []);
+  if ('problem' in here) throw new Error(here.problem);
+  expect(here.house).toMatchObject({ heartEnd: 79, maltPerMash: 2000, mashesPerWeek: 6 });
+  // By proportion: the same gravity from 2,000 kg where 1,800 kg filled 9,000 L.
+  expect(here.house.wortVolume).toBeCloseTo(10_000, 6);
+
+  // A release that first names such stills brings its cut with them, and the reader's mashes are put into it.
+  const before: WholeHouse = { ...start, parts: { known: start.parts.known } };
+  const first = merged({ had: before, yours: of({ mashesPerWeek: 6 }, before), theirs: of({ heartEnd: 78 }, { ...before, parts }) }, []);
+  if ('problem' in first) throw new Error(first.problem);
+  expect(first.house).toMatchObject({ heartEnd: 78, mashesPerWeek: 6 });
+  expect(first.parts.plant).toEqual(parts.plant);
+}); // prettier-ignore

@@ -3,8 +3,12 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { line } from '../../src/core/line/line.ts';
 import { strength } from '../../src/core/quantity.ts';
+import { waysKept } from '../../src/core/figures/standing.ts';
+import type { NumberName } from '../../src/house/figures.ts';
 import type { WholeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
+import { knownOf, knownPart, withCounted, withGiven } from '../../src/house/parts/known.ts';
+import { withPart } from '../../src/house/parts/part.ts';
 import { announce, hear, type Change, type Held } from '../../src/house/join.ts';
 
 const start: WholeHouse = { name: 'Sallowby', house: builtInHouse, parts: {} };
@@ -137,6 +141,97 @@ test('a part taken away in one tab goes from the other too, and what the other h
   expect(one.held.here.parts).toEqual({ stock: [2] });
   expect(other.held.here).toEqual(one.held.here);
 });
+
+/** A house in which one figure is known, or counted, or neither any more, as the page keeps it. */
+function knowing(of: WholeHouse, list: 'given' | 'counted', name: string, value: unknown): WholeHouse {
+  const known = knownOf(of);
+  const next = list === 'given' ? withGiven(known, name as 'yeast', value as 'set') : withCounted(known, name as 'heartVolume', value as number);
+  return { ...of, parts: withPart(of.parts, knownPart, next) };
+} // prettier-ignore
+
+const knownStep = fc.record({
+  tab: fc.constantFrom(0, 1),
+  what: fc.constantFrom('change', 'write', 'hear'),
+  which: fc.integer({ min: 0, max: 4 }),
+  value: fc.integer({ min: 0, max: 3 }),
+});
+const figures = [
+  [['given', 'yeast'], ['given', 'maltPerMash'], ['counted', 'heartVolume'], ['counted', 'casksInStore'], ['given', 'heartEnd']],
+  [['given', 'washEnd'], ['given', 'feintsEnd'], ['counted', 'feintsVolume'], ['counted', 'potAleVolume'], ['given', 'bottleSize']],
+] as const; // prettier-ignore
+/** How a figure may be known, or so many of it; 0 for neither any more. */
+function toKnown(list: 'given' | 'counted', name: string, value: number) {
+  if (value === 0) return undefined;
+  const ways = list === 'given' ? waysKept(name as NumberName) : [];
+  return list === 'counted' ? 100 * value : ways[value % ways.length];
+}
+
+test('what is known of different figures in two tabs is all kept, whenever each hears of the other', () => {
+  fc.assert(
+    fc.property(fc.array(knownStep, { maxLength: 40 }), (steps) => {
+      const tabs = two();
+      const last = { given: {}, counted: {} } as Record<'given' | 'counted', Record<string, unknown>>;
+      for (const { tab, what, which, value } of steps) {
+        const it = tabs[tab]!;
+        if (what !== 'change') it[what as 'write' | 'hear']();
+        else {
+          const [list, name] = figures[tab as 0 | 1][which]!;
+          const to = toKnown(list, name, value);
+          if (to === undefined) delete last[list][name];
+          else last[list][name] = to;
+          it.held = { ...it.held, here: knowing(it.held.here, list, name, to) };
+        }
+      }
+      settle(tabs);
+      expect(tabs[0].held.here).toEqual(tabs[1].held.here);
+      expect({ given: {}, counted: {}, ...(tabs[0].held.here.parts.known as object) }).toEqual(last);
+    }),
+    { numRuns: 500 },
+  );
+}); // prettier-ignore
+
+test('what is known of one figure in both tabs, beside all that a house keeps: both end alike, however it comes', () => {
+  fc.assert(
+    fc.property(fc.array(knownStep, { maxLength: 60 }), (steps) => {
+      const tabs = two();
+      for (const { tab, what, which, value } of steps) {
+        const it = tabs[tab]!;
+        if (what !== 'change') it[what as 'write' | 'hear']();
+        else if (which === 4) it.held = { ...it.held, here: { ...it.held.here, parts: value === 0 ? {} : { ...it.held.here.parts, facts: { value } } } };
+        else {
+          const [list, name] = figures[0][which]!;
+          it.held = { ...it.held, here: knowing(it.held.here, list, name, toKnown(list, name, value)) };
+          it.change({ heartEnd: strength(58 + value) });
+        }
+      }
+      settle(tabs);
+      expect(tabs[0].held.here).toEqual(tabs[1].held.here);
+    }),
+    { numRuns: 500 },
+  );
+}); // prettier-ignore
+
+test('by hand: one tab gives the yeast, the other counts the heart, and each keeps both', () => {
+  const [one, other] = two();
+  one.held = { ...one.held, here: knowing(start, 'given', 'yeast', 'set') };
+  other.held = { ...other.held, here: knowing(start, 'counted', 'heartVolume', 850) };
+  settle([one, other]);
+  for (const tab of [one, other])
+    expect(tab.held.here.parts.known).toEqual({ given: { yeast: 'set' }, counted: { heartVolume: 850 } });
+});
+
+test('what is known and cannot be read is no reason to lose what is told beside it', () => {
+  for (const known of ['all of it', [1], { given: 7 }, { counted: null, more: 1 }, { given: { nothing: {} } }]) {
+    const [one, other] = two();
+    for (const tab of [one, other]) tab.held = { here: keeping(start, { known }), told: keeping(start, { known }), stamps: {} };
+    one.change({ fillingStrength: strength(62) });
+    other.held = { ...other.held, here: knowing(other.held.here, 'given', 'yeast', 'set') };
+    settle([one, other]);
+    expect(one.held.here).toEqual(other.held.here);
+    expect(one.held.here.house.fillingStrength).toBe(62);
+    expect(one.held.here.parts.known).toMatchObject({ given: { yeast: 'set' } });
+  }
+}); // prettier-ignore
 
 test('another house, opened in one tab, is opened in the other, whatever was changed there', () => {
   const [one, other] = two();

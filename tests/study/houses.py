@@ -188,9 +188,9 @@ class Still:
     Because r depends on the pot's x alone, Rayleigh's equation has an antiderivative, tabulated
     once per still: ln N(x2)/N(x1) = G(x2) - G(x1), dG = dx/(y_D - x).            [own]"""
 
-    def __init__(self, r85, film, p_kpa):
-        # nodes: pot compositions from practically nothing to 45 % mol
-        self.u = np.linspace(math.log(2e-6), math.log(0.45), 420)
+    def __init__(self, r85, film, p_kpa, top=0.45):
+        # nodes: pot compositions from practically nothing to `top`, a mole fraction
+        self.u = np.linspace(math.log(2e-6), math.log(top), 420)
         x = np.exp(self.u)
         t, y0 = MIX.bubble(x, p_kpa)
         # equilibrium curve inverted, on logits, for x*(y)

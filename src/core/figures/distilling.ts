@@ -14,7 +14,7 @@ export const distilling = {
   potAleStrength: { ...computed.strength, label: 'Strength of the pot ale', at: 'potAle.strength' },
   potAleAlcohol: { ...computed.alcohol, label: 'Pure alcohol in the pot ale', at: 'potAle.alcohol' },
   chargeVolume: { is: 'computed', counted: true, kind: 'volume20', label: 'Spirit charge for a mash', limits: [5, 400_000], at: 'charge.volume', grows: true, card: true, quoted: { typical: 24_000, spread: spreads.volume }, watched: true },
-  chargeStrength: { is: 'computed', counted: true, kind: 'strength', label: 'Spirit-charge strength', limits: [10, 60], at: 'charge.strength', card: true, watched: true, quoted: { typical: 27, spread: spreads.strength } },
+  chargeStrength: { is: 'computed', counted: true, kind: 'strength', label: 'Spirit-charge strength', limits: [10, 80], at: 'charge.strength', card: true, watched: true, quoted: { typical: 27, spread: spreads.strength } },
   chargeAlcohol: { ...computed.alcohol, label: 'Pure alcohol in the spirit charge', at: 'charge.alcohol' },
   dilutionWater: { ...computed.volume, label: 'Reducing water for the spirit charge', at: 'round.dilution', watched: true },
   spiritReflux: { is: 'measured', kind: 'share', label: 'Reflux of the spirit still', limits: [0, 1], step: 0.01, meaning: 'How much of one more stage of distilling its head and neck give: 0 for none, 1 for a whole one. Set it so that the strength at the start of the run agrees with your safe.' },

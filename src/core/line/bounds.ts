@@ -3,6 +3,7 @@ import { formatNumber } from '../format.ts';
 import { gravity } from '../quantity.ts';
 import type { SourceId } from '../sources.ts';
 import { attenuate } from '../wort/attenuation.ts';
+import type { Rules } from './distilled.ts';
 import { falls } from './ladder.ts';
 import { plain, quotableFigures, type Measured, type QuotableName } from './quoted.ts';
 import type { Values } from './relations.ts';
@@ -20,6 +21,8 @@ interface Bound {
   readonly slack: number;
   /** True when nothing is assumed of a figure that was not quoted. */
   readonly asQuoted?: true;
+  /** True when it holds only where all is distilled twice. */
+  readonly ofTwo?: true;
 }
 
 /** A bound that what was quoted breaks. */
@@ -76,7 +79,6 @@ const orders = [
   ['chargeStrength', 'heartBegins'],
   ['lowWinesVolume', 'washVolume'],
   ['lowWinesVolume', 'wortVolume'],
-  ['lowWinesVolume', 'chargeVolume'],
   ['heartVolume', 'lowWinesVolume'],
   ['heartVolume', 'chargeVolume'],
   ['heartVolume', 'washVolume'],
@@ -92,6 +94,7 @@ const bounds: readonly Bound[] = [
     return { less: side(later), more: side(earlier), slack };
   }),
   ...orders.map(([less, more]): Bound => ({ less: one(less), more: one(more), slack: 1, asQuoted: true })),
+  { less: one('lowWinesVolume'), more: one('chargeVolume'), slack: 1, asQuoted: true, ofTwo: true }, // a third distillation leaves water behind before the spirit still
   {
     less: one('washStrength'),
     more: {
@@ -148,9 +151,10 @@ function judge({ less, more, slack, asQuoted }: Bound, quoted: ReadonlyMap<Quota
 } // prettier-ignore
 
 /** Every bound that the figures break, as they were said; with as few as one figure. */
-export function brokenBounds(measured: readonly Measured[]): readonly BrokenBound[] {
+export function brokenBounds(measured: readonly Measured[], { scheme }: Rules): readonly BrokenBound[] {
   const quoted = new Map(measured.map((each) => [each.figure, each]));
-  return bounds.flatMap((bound) =>
+  const holding = bounds.filter(({ ofTwo }) => ofTwo === undefined || scheme === 'twice');
+  return holding.flatMap((bound) =>
     [...bound.less.figures, ...bound.more.figures].some((figure) => quoted.has(figure)) ? (judge(bound, quoted) ?? []) : [],
   );
 } // prettier-ignore

@@ -2,7 +2,8 @@
 import type { Fit } from './fit-quoted.ts';
 import { asPlain, vagueOwn, type QuotableName } from './quoted.ts';
 import type { JudgedFigure } from './reconcile.ts';
-import { relationNames, relations, type Relation, type RelationName, type Values } from './relations.ts';
+import type { RelationName } from './distilled.ts';
+import type { Relation, Values } from './relations.ts';
 
 export interface Broken {
   readonly figure: QuotableName;
@@ -31,7 +32,10 @@ const conserving: readonly RelationName[] = [
   'extract',
   'washStill',
   'chargeHoldsLowWines',
+  'chargeHoldsWhatComes',
   'charge',
+  'chargeOfThree',
+  'chargeOfPart',
   'spiritStill',
   'throughBothStills',
   'fromTheMalt',
@@ -60,10 +64,9 @@ function tellingRelation(
   known: ReadonlyMap<QuotableName, number>,
 ): Omit<Broken, 'fits' | 'end'> | undefined {
   const values = { ...without.values, [figure]: quoted };
-  const candidates = relationNames
-    .filter((name) => (relations[name].figures as readonly QuotableName[]).includes(figure))
-    .map((name) => {
-      const relation: Relation = relations[name];
+  const candidates = (Object.entries(without.rules.relations) as [RelationName, Relation][])
+    .filter(([, { figures }]) => figures.includes(figure))
+    .map(([name, relation]) => {
       const others = relation.figures.filter((other) => other !== figure);
       const vague = others.some(
         (other) =>

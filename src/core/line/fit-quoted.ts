@@ -1,16 +1,8 @@
 // The line that comes nearest to quoted figures: weighted least squares, with the relations as rows of known spread.
 import { leastSquares } from '../numerics/orthogonal.ts';
+import type { Rules } from './distilled.ts';
 import { quotableFigures, quotableNames, type Measured, type QuotableName } from './quoted.ts';
-import {
-  AT_CEILING,
-  FAR_BELOW,
-  gapOf,
-  relationNames,
-  relations,
-  usual,
-  type Relation,
-  type Values,
-} from './relations.ts';
+import { AT_CEILING, FAR_BELOW, gapOf, type Relation, type Values } from './relations.ts';
 
 /** How a figure stands in the search: as its logarithm, so that balances are straight lines, or as it is. */
 interface Scale {
@@ -59,9 +51,12 @@ function scaleOf(figure: QuotableName): Scale {
 }
 const scales = quotableNames.map(scaleOf);
 const place = Object.fromEntries(quotableNames.map((name, i) => [name, i])) as Record<QuotableName, number>;
-const weighed = relationNames.map((name): Relation => relations[name]).filter(({ only }) => only !== 'told');
+const weighedIn = ({ relations }: Rules) =>
+  Object.values(relations).filter(({ only }: Relation) => only !== 'told');
 
 export interface Fit {
+  /** By which it was judged. */
+  readonly rules: Rules;
   readonly at: readonly number[];
   readonly values: Values;
   /** Sum of the squares of all rows: chi-square. */
@@ -113,16 +108,16 @@ function slopesOf(relation: Relation, at: readonly number[], values: Record<Quot
 }
 
 /** Sum of the squares of all rows at a place. */
-function squaresAt(measured: readonly Measured[], at: readonly number[]): number {
+function squaresAt(measured: readonly Measured[], at: readonly number[], rules: Rules): number {
   const values = valuesAt(at);
   let sum = 0;
   for (const each of measured) sum += quotedRow(each, at[place[each.figure]]!)[0] ** 2;
-  for (const relation of weighed) sum += gapOf(relation, values) ** 2;
+  for (const relation of weighedIn(rules)) sum += gapOf(relation, values) ** 2;
   return sum;
 }
 
 /** All rows at a place: quoted and usual figures, relations that bear, and the loose rows that hold what nothing fixes. */
-function rowsAt(measured: readonly Measured[], at: readonly number[]): Rows {
+function rowsAt(measured: readonly Measured[], at: readonly number[], rules: Rules): Rows {
   const values = valuesAt(at);
   const rows: Rows = { slopes: [], misses: [], bearing: 0 };
   for (const each of measured) {
@@ -132,7 +127,7 @@ function rowsAt(measured: readonly Measured[], at: readonly number[]): Rows {
     rows.misses.push(-miss);
     rows.bearing++;
   }
-  for (const relation of weighed) {
+  for (const relation of weighedIn(rules)) {
     const gap = gapOf(relation, values);
     if (relation.only === 'ceiling' && gap < FAR_BELOW) continue;
     if (relation.only !== 'ceiling' || gap > AT_CEILING) rows.bearing++;
@@ -163,13 +158,15 @@ const STILL = 1e-6; // a fall of the sum of squares that counts as none: it move
 const NEARLY_STILL = 1e-3; // and one that no finding turns on
 
 /** Where the search begins: figures as quoted, all others typical. */
-export function startOf(measured: readonly Measured[]): readonly number[] {
+export function startOf(measured: readonly Measured[], { typical }: Rules): readonly number[] {
   const quoted = new Map(measured.map(({ figure, value }) => [figure, value]));
-  return quotableNames.map((name, i) => scales[i]!.to(quoted.get(name) ?? quotableFigures[name].typical));
+  return quotableNames.map((name, i) =>
+    scales[i]!.to(quoted.get(name) ?? typical[name] ?? quotableFigures[name].typical),
+  );
 }
 
 /** Figures not quoted of which it is known what they usually are. */
-export function usualFor(quoted: ReadonlySet<QuotableName>): readonly Measured[] {
+export function usualFor(quoted: ReadonlySet<QuotableName>, { usual }: Rules): readonly Measured[] {
   return quotableNames.flatMap((figure) => {
     const known = usual[figure];
     if (known === undefined || quoted.has(figure)) return [];
@@ -179,8 +176,14 @@ export function usualFor(quoted: ReadonlySet<QuotableName>): readonly Measured[]
 }
 
 /** What is known at a place, when the rows there are all there is. */
-function describe(rows: readonly Measured[], at: readonly number[], squares: number, settled: boolean): Fit {
-  const there = rowsAt(rows, at);
+function describe(
+  rows: readonly Measured[],
+  rules: Rules,
+  at: readonly number[],
+  squares: number,
+  settled: boolean,
+): Fit {
+  const there = rowsAt(rows, at, rules);
   const { covariance } = solve(
     there,
     scales.map(() => 0),
@@ -188,6 +191,7 @@ function describe(rows: readonly Measured[], at: readonly number[], squares: num
   const variance = scales.map((_, i) => covariance[i]![i]!);
   const fixed = variance.reduce((sum, v, i) => sum + 1 - v / scales[i]!.loose ** 2, 0);
   return {
+    rules,
     at,
     values: valuesAt(at),
     squares,
@@ -204,8 +208,8 @@ function describe(rows: readonly Measured[], at: readonly number[], squares: num
 }
 
 /** How well figures would be known at a place with only these rows: nothing is searched. */
-export function knownAt(rows: readonly Measured[], at: readonly number[]): Fit['sure'] {
-  return describe(rows, at, 0, true).sure;
+export function knownAt(rows: readonly Measured[], { rules, at }: Fit): Fit['sure'] {
+  return describe(rows, rules, at, 0, true).sure;
 }
 
 /** Fall of the sum of squares that a step would bring, were all rows straight. */
@@ -224,25 +228,26 @@ function promised({ slopes, misses }: Rows, off: readonly number[], move: readon
  */
 export function fitQuoted(
   rows: readonly Measured[],
-  centre: readonly number[] = startOf(rows),
+  rules: Rules,
+  centre: readonly number[] = startOf(rows, rules),
   start: readonly number[] = centre,
 ): Fit {
   let at = start;
-  let here = rowsAt(rows, at);
+  let here = rowsAt(rows, at, rules);
   let off = offFrom(centre, at);
-  let squares = squaresAt(rows, at) + pull(off);
+  let squares = squaresAt(rows, at, rules) + pull(off);
   let damping = 0;
   let left = Infinity;
   for (let step = 0; step < MOST_STEPS && !(left < STILL && damping <= 1); step++) {
     const { solution } = solve(here, off, damping);
     const next = at.map((x, i) => x + solution[i]!);
     const nextOff = offFrom(centre, next);
-    const there = squaresAt(rows, next) + pull(nextOff);
+    const there = squaresAt(rows, next, rules) + pull(nextOff);
     left = promised(here, off, solution) / (1 + squares);
     if (there <= squares) {
-      [at, off, squares, here] = [next, nextOff, there, rowsAt(rows, next)];
+      [at, off, squares, here] = [next, nextOff, there, rowsAt(rows, next, rules)];
       damping = damping < 1 ? 0 : damping / 10;
     } else damping = Math.max(1, damping * 10);
   }
-  return describe(rows, at, squaresAt(rows, at), left < NEARLY_STILL && damping < MOST_DAMPING);
+  return describe(rows, rules, at, squaresAt(rows, at, rules), left < NEARLY_STILL && damping < MOST_DAMPING);
 }

@@ -18,6 +18,7 @@ import {
   type Quoted,
   type QuotableName,
 } from './quoted.ts';
+import { rulesOf, type Distilled, type Rules } from './distilled.ts';
 import { decides, type Decides } from './rounded.ts';
 
 /**
@@ -104,7 +105,7 @@ const descending = (checked: readonly Checked[]) => checked.toSorted((a, b) => b
 
 /** One round of judging: what is checked, and whether the whole or any figure is beyond chance. */
 function round(current: readonly Measured[], fit: Fit, known: readonly Measured[]) {
-  const bare = knownAt(known, fit.at);
+  const bare = knownAt(known, fit);
   const found = current.flatMap((each) => check(each, fit, current, bare) ?? []);
   const mends = found.some(({ mendable, test }) => mendable && Math.abs(test) > NINETY_FIVE);
   const checked = mends ? found : found.map((each) => ({ ...each, mendable: true })); // where none would do, all stay in doubt
@@ -128,7 +129,7 @@ function setAside(measured: readonly Measured[], known: readonly Measured[], who
   while (judged.wrong && aside.length < MOST_WRONG) {
     const { measured: wrong } = judged.wrong;
     const rest = current.filter((each) => each !== wrong);
-    const without = fitQuoted([...rest, ...known], centre, fit.at);
+    const without = fitQuoted([...rest, ...known], fit.rules, centre, fit.at);
     aside.push({ measured: wrong, checked: judged.wrong, fall: fit.squares - without.squares, without });
     [current, fit] = [rest, without];
     judged = round(current, fit, known);
@@ -157,7 +158,7 @@ const isKnown = (figure: QuotableName, { value, standard }: Estimate) =>
 
 /** Figures that were not quoted and that those quoted determine: well, and far better than what is usual of any house. */
 function fill(fit: Fit, quoted: ReadonlySet<QuotableName>, known: readonly Measured[]): FilledFigure[] {
-  const bare = knownAt(known, fit.at);
+  const bare = knownAt(known, fit);
   return quotableNames.flatMap((figure) => {
     const found = estimateIn(fit, figure);
     const sure = isKnown(figure, found) && found.standard < NARROWED * bare[figure].own;
@@ -176,21 +177,27 @@ export function accused({ impossible, suspects }: Reconciliation): readonly Quot
  * Holds quoted figures against each other: weighted least squares under the relations of the line, the chi-square test
  * of the whole, the measurement test of each figure, and each suspect's value as the others have it. In the units of
  * `kinds.ts`. A figure that cannot be is told so, with the reason, and the rest are judged without it; one on which
- * nothing bears is never called wrong. Refuses only what has no value, by name.
+ * nothing bears is never called wrong. `distilled` says how the house distils; twice, if it is not told. Refuses only what has
+ * no value, by name.
  * Source: adjustment of measurements by least squares with the tests of Almásy and Sztanó (1975) and of Mah and
  * Tamhane, AIChE Journal 28, 828–830 (1982), from memory; leaving out one figure after another, as is common practice.
  */
-export function reconcile(quoted: Quoted): Reconciliation | Refusal {
+export function reconcile(
+  quoted: Quoted,
+  distilled: Distilled = { scheme: 'twice' },
+): Reconciliation | Refusal {
   const heard = measure(quoted);
-  return 'refused' in heard ? heard : judgeAll(heard.measured, apart(heard.impossible), heard.impossible);
+  return 'refused' in heard
+    ? heard
+    : judgeAll(rulesOf(distilled), heard.measured, apart(heard.impossible), heard.impossible);
 }
 
 /** Judges what can be judged; `beyond` and the figures `set` apart for it only have their places in the answer. */
-function judgeAll(measured: readonly Measured[], beyond: readonly Accusation[], set: readonly Measured[]): Reconciliation {
+function judgeAll(rules: Rules, measured: readonly Measured[], beyond: readonly Accusation[], set: readonly Measured[]): Reconciliation {
   const names = new Set(measured.map(({ figure }) => figure));
-  const known = usualFor(names);
-  const centre = startOf(measured);
-  const whole = fitQuoted([...measured, ...known], centre);
+  const known = usualFor(names, rules);
+  const centre = startOf(measured, rules);
+  const whole = fitQuoted([...measured, ...known], rules, centre);
   const { aside, current, fit, judged } = setAside(measured, known, whole, centre);
   const checkedNow = new Map(judged.checked.map((each) => [each.measured.figure, each]));
 
@@ -205,25 +212,25 @@ function judgeAll(measured: readonly Measured[], beyond: readonly Accusation[], 
     if (aside.some(({ measured: each }) => each.figure === figure)) return Infinity;
     return (checkedNow.get(figure)?.test ?? 0) ** 2;
   };
-  const blamed = blame(brokenBounds(measured), suspicion, APART);
+  const blamed = blame(brokenBounds(measured, rules), suspicion, APART);
   const single = blamed.find(({ figures: [figure, other] }) => other === undefined && suspicion(figure!) < Infinity);
   if (single) {
     const wrong = measured.filter(({ figure }) => single.figures.includes(figure));
-    return judgeAll(measured.filter((each) => !wrong.includes(each)), [...beyond, single], [...set, ...wrong]);
+    return judgeAll(rules, measured.filter((each) => !wrong.includes(each)), [...beyond, single], [...set, ...wrong]);
   }
   const likelihood = (figure: QuotableName) => {
     const rest = [...measured, ...set].find((each) => each.figure === figure);
-    return rest ? suspicion(figure) + nearerCustom(figure, rest.value, fit.values[figure]) : 0;
+    return rest ? suspicion(figure) + nearerCustom(rules, figure, rest.value, fit.values[figure]) : 0;
   };
   const impossible = [...beyond, ...blamed].map((each) => ({ ...each, figures: each.figures.toSorted((a, b) => likelihood(b) - likelihood(a)) }));
   const reasons = new Map(impossible.flatMap(({ figures, marked, says }) => figures.map((figure) => [figure, { says, alone: marked.includes(figure) }] as const)));
   const trusted = current.filter((each) => !doubted.has(each) && !reasons.has(each.figure));
-  const sound = trusted.length === current.length ? fit : fitQuoted([...trusted, ...known], centre, fit.at);
+  const sound = trusted.length === current.length ? fit : fitQuoted([...trusted, ...known], rules, centre, fit.at);
   const left = inDoubt.slice(0, MOST_SUSPECTS).map(({ measured: each }) => {
-    const without = fitQuoted([...current.filter((other) => other !== each), ...known], centre, fit.at);
+    const without = fitQuoted([...current.filter((other) => other !== each), ...known], rules, centre, fit.at);
     return { measured: each, fall: fit.squares - without.squares, without };
   });
-  const weight = ({ measured: { figure, value }, fall, without }: (typeof left)[number]) => fall + nearerCustom(figure, value, without.values[figure]);
+  const weight = ({ measured: { figure, value }, fall, without }: (typeof left)[number]) => fall + nearerCustom(rules, figure, value, without.values[figure]);
   const suspected = [...aside, ...left.toSorted((a, b) => weight(b) - weight(a))];
   const resolved = new Map(
     suspected.map(({ measured: { figure }, without }) => [figure, estimateIn(without, figure)]),
@@ -259,7 +266,7 @@ function judgeAll(measured: readonly Measured[], beyond: readonly Accusation[], 
   }));
   const quoted = new Set(figures.map(({ figure }) => figure));
   const unsure = current.filter((each) => doubted.has(each));
-  const besides = ask(unsure.length > 0 ? unsure : trusted, quotableNames.filter((name) => !quoted.has(name)), fit, knownAt(known, fit.at));
+  const besides = ask(unsure.length > 0 ? unsure : trusted, quotableNames.filter((name) => !quoted.has(name)), fit, knownAt(known, fit));
   const balance = decides(measured.filter(({ figure }) => !reasons.has(figure)));
   return {
     figures,

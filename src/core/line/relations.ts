@@ -32,7 +32,7 @@ const EXACT = 1e-4; // spread of an identity, a part: far below every other
 const STILL = { reflux: share(0.1), pressure: kilopascals(STANDARD_ATMOSPHERE) }; // a mean strength moves by 0.3 % vol at most between reflux 0 and 0.6
 
 /** A number kept between two ends, so that a search may stray without harm. */
-const keep = (low: number, value: number, high: number) => Math.min(high, Math.max(low, value));
+export const keep = (low: number, value: number, high: number) => Math.min(high, Math.max(low, value));
 
 /** Strength of wash and litres of wash to a litre of wort, by Balling. */
 const ferment = remember(([original, final]: readonly [number, number]) => {
@@ -42,7 +42,7 @@ const ferment = remember(([original, final]: readonly [number, number]) => {
   return { strength: made as number, volume: (wash * og) / fg };
 }, 64, ([original, final]) => `${original}|${final}`); // prettier-ignore
 
-const WASH_REFLUX = share(0.05); // of heads and necks of wash stills from 0 to 0.15, as a trade's low wines of 20 to 25 % vol from washes of 7 to 9 ask for
+export const WASH_REFLUX = share(0.05); // of heads and necks of wash stills from 0 to 0.15, as a trade's low wines of 20 to 25 % vol from washes of 7 to 9 ask for
 
 /** Strength of the low wines of a wash run down to 1 % vol. */
 const lowWinesOver = remember((wash: number) => {
@@ -71,14 +71,14 @@ export const extractInWort = (v: Values) =>
   });
 const alcoholInWash = (v: Values) => (v.washVolume * v.washStrength) / 100;
 const alcoholInLowWines = (v: Values) => (v.lowWinesVolume * v.lowWinesStrength) / 100;
-const alcoholInCharge = (v: Values) => (v.chargeVolume * v.chargeStrength) / 100;
+export const alcoholInCharge = (v: Values) => (v.chargeVolume * v.chargeStrength) / 100;
 const extractInMalt = (v: Values) => (v.maltPerMash * v.solubleExtract) / 100;
 export const maltCouldGive = (v: Values) =>
   (SPIRIT_YIELD_FACTOR * v.maltPerMash * v.solubleExtract * v.fermentability) / 1e5; // L a tonne, from kg and two percentages
 export const alcoholLeft = (v: Values) =>
   keep(1e-9, (1 - keep(0, v.alcoholLoss, 90) / 100) ** v.yearsInWood, 1); // a search that strays to hundreds of years must still find a number
 
-/** The relations, in the order of the line. */
+/** The relations of a house that distils twice, in the order of the line. */
 export const relations = {
   maltPerWeek: {
     figures: ['maltPerWeek', 'maltPerMash', 'mashesPerWeek'],
@@ -283,13 +283,13 @@ export const relations = {
   },
 } as const satisfies Record<string, Relation>; // prettier-ignore
 
-export type RelationName = keyof typeof relations;
-export const relationNames = Object.keys(relations) as readonly RelationName[];
+export const relationNames = Object.keys(relations) as readonly (keyof typeof relations)[];
 
-/** What a figure usually is, with its spread: weighed only where the guide does not quote it. */
-export const usual: Partial<
+export type Usual = Partial<
   Readonly<Record<QuotableName, { value: number; spread: number; why: string; source: SourceId }>>
-> = Object.fromEntries(
+>;
+/** What a figure usually is, with its spread: weighed only where the guide does not quote it. */
+export const usual: Usual = Object.fromEntries(
   quotableNames.flatMap((name) => {
     const { typical, houses } = quotableFigures[name];
     return houses ? [[name, { value: typical, ...houses }]] : [];

@@ -2,6 +2,8 @@
 import { foreshotsCount } from '../distilling/foreshots.ts';
 import { normalRandom } from '../numerics/random.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
+import type { Round } from '../distilling/round.ts';
+import type { Refusal } from '../refusal.ts';
 import type { House } from './house.ts';
 import { roundOf } from './line.ts';
 
@@ -21,20 +23,43 @@ export const unsureFigures = [
   'heartEnd',
   'feintsEnd',
 ] as const;
-export type UnsureFigure = (typeof unsureFigures)[number];
+/** What a plant of three distillations says besides, as a field of a ± has it. */
+export const unsureOfPlant = {
+  intermediateReflux: { label: 'Reflux of the intermediate still', kind: 'share', most: 0.1, step: 0.005 },
+  strongFeintsEnd: { label: 'Strong feints end at', kind: 'strength', most: 8, step: 0.1 },
+  runAgain: { label: 'Part of the low wines run again', kind: 'percent', most: 10, step: 0.5 },
+} as const;
+export type PlantFigure = keyof typeof unsureOfPlant;
+export type HouseFigure = (typeof unsureFigures)[number];
+export type UnsureFigure = HouseFigure | PlantFigure;
+
+/** What a plant of a scheme has of these. */
+export const unsureInPlant = {
+  twice: [],
+  thrice: ['intermediateReflux', 'strongFeintsEnd'],
+  'part-thrice': ['intermediateReflux', 'runAgain'],
+} as const satisfies Record<string, readonly PlantFigure[]>;
+
+/** A house with what of its plant was drawn. */
+export type Drawn = House & Partial<Readonly<Record<PlantFigure, number>>>;
+/** How the round of a drawn house is settled by a model of vapour: as two stills have it, or as its plant has. */
+export type Settle = (drawn: Drawn, model?: VapourModel) => Round | Refusal;
 
 /** The figures that may carry a ± and that count as the house ends its foreshots. */
-export function unsureIn({ foreshotsBy }: House): readonly UnsureFigure[] {
+export function unsureIn({ foreshotsBy }: House): readonly HouseFigure[] {
   return unsureFigures.filter((name) => foreshotsCount(name, foreshotsBy));
 }
 
-/** All that the rounds of a house are drawn from, as one text: two houses with the same text have the same draws. */
-export function drawnFrom(house: House, unsure: Unsure): string {
+/** All that the rounds of a house, and of its plant, are drawn from, as one text: two houses with the same text have the same draws. */
+export function drawnFrom(house: House, unsure: Unsure, plant?: unknown): string {
   const counts = unsureIn(house);
   return JSON.stringify([
     counts.map((name) => [house[name], unsure[name] ?? 0]),
     [house.foreshotsBy, house.airPressure, house.dilution],
     house.dilution === 'never' ? undefined : house.chargeLimit,
+    plant === undefined
+      ? undefined
+      : [plant, Object.keys(unsureOfPlant).map((name) => unsure[name as PlantFigure] ?? 0)],
   ]);
 }
 
@@ -59,16 +84,18 @@ export interface Draws {
 }
 
 /**
- * Draws `count` houses whose unsure figures are normally spread, and settles the round of each by one model of vapour.
+ * Draws `count` houses whose unsure figures are normally spread, and settles the round of each by one model of vapour: in two
+ * stills, or as `settle` has it, and then `house` holds what of its plant is drawn.
  * A draw that cannot be (a refusal, or a figure outside physics) is counted, not hidden. Same seed, same draws.
  * Source: JCGM 101:2008, clause 7, with independent normal inputs.
  */
 export function drawRounds(
-  house: House,
+  house: Drawn,
   unsure: Unsure,
   count: number,
   seed: number,
   model?: VapourModel,
+  settle: Settle = roundOf,
 ): Draws {
   const normal = normalRandom(seed);
   const spread = Object.entries(unsure).filter(([, u]) => u > 0) as [UnsureFigure, number][];
@@ -84,9 +111,9 @@ export function drawRounds(
   for (let i = 0; i < count; i++) {
     const drawn = {
       ...house,
-      ...Object.fromEntries(spread.map(([name, u]) => [name, house[name] + u * normal()])),
+      ...Object.fromEntries(spread.map(([name, u]) => [name, house[name]! + u * normal()])),
     };
-    const round = isPhysical(drawn) ? roundOf(drawn, model) : undefined;
+    const round = isPhysical(drawn) ? settle(drawn, model) : undefined;
     if (!round || 'refused' in round) {
       refused++;
       continue;

@@ -3,7 +3,8 @@ import { formatNumber } from '../format.ts';
 import { gravity } from '../quantity.ts';
 import { platoFromGravity } from '../wort/extract.ts';
 import type { QuotableName } from './quoted.ts';
-import type { RelationName, Values } from './relations.ts';
+import type { RelationName } from './distilled.ts';
+import type { Values } from './relations.ts';
 
 type Say = (figure: QuotableName) => string;
 type Part = (t: Say, v: Values) => string;
@@ -39,7 +40,11 @@ export const sums = {
   washStill: both(lowWines, wash),
   lowWines: both(alone, (t) => `the still’s curve over ${t('washStrength')}`),
   charge: both(alone, charge),
+  chargeOfThree: both(alone, charge),
+  chargeOfPart: both(alone, charge),
   chargeHoldsLowWines: both(alone, alone),
+  chargeHoldsWhatComes: both((t) => `${t('lowWinesVolume')} of low wines, less what the lees of those run again take`, alone),
+  strongFeints: both(alone, (t) => `low wines of ${t('lowWinesStrength')} along the still’s curve`),
   spiritStill: both(alone, lowWines),
   pureAlcohol: both(alone, heart),
   cuts: both(alone, (t) => `the still’s curve from ${t('heartBegins')} to ${t('heartEnds')}`),

@@ -5,7 +5,8 @@ import type { Accusation } from './blame.ts';
 import type { Broken } from './broken.ts';
 import { plain, quotableFigures, type QuotableName } from './quoted.ts';
 import type { JudgedFigure, Reconciliation, Suspect } from './reconcile.ts';
-import type { RelationName, Values } from './relations.ts';
+import type { RelationName } from './distilled.ts';
+import type { Values } from './relations.ts';
 import { setByTheHouse } from './set-by-the-house.ts';
 import { sums } from './sums.ts';
 
@@ -47,12 +48,14 @@ const clauses: Readonly<Record<RelationName, (b: Broken) => string>> = {
   washVolume: compare('the wash is', 'the wort makes', 'L'),
   washStill: through('the low wines', 'the wash'),
   lowWines: compare('the low wines are', 'this wash gives, run to the end,', '% vol'),
-  charge: ({ left, right, impossible }) =>
-    impossible
-      ? `the heart would hold ${round(left)} L of pure alcohol, more than the ${round(right)} L in the charge`
-      : `the heart would be ${round((100 * left) / right)} % of the charge’s alcohol; 45 to 60 % is usual`,
+  charge: ofCharge('45 to 60 %'),
+  chargeOfThree: ofCharge('75 to 90 %, where it is the third distillation,'),
+  chargeOfPart: ofCharge('55 to 75 %, where a part is distilled three times,'),
   chargeHoldsLowWines: ({ left, right }) =>
     `the spirit charge, ${round(right)} L, would be less than the low wines that go into it, ${round(left)} L`,
+  chargeHoldsWhatComes: ({ left, right }) =>
+    `the spirit charge, ${round(right)} L, would be less than what goes into it, ${round(left)} L`,
+  strongFeints: compare('the charge is', 'the strong feints of these low wines are', '% vol'),
   spiritStill: through('the heart', 'the low wines'),
   pureAlcohol: compare('the pure alcohol is', 'volume times strength makes', 'L'),
   cuts: compare('the heart as a whole is', 'its cuts make', '% vol'),
@@ -69,6 +72,14 @@ const clauses: Readonly<Record<RelationName, (b: Broken) => string>> = {
   bottles: compare('the bottles from a cask hold', 'the years leave in it', 'L of pure alcohol'),
   bottlesPerYear: compare('the year’s bottles are', 'its casks make', ''),
 };
+
+/** The heart as a part of its charge. */
+function ofCharge(usually: string) {
+  return ({ left, right, impossible }: Broken) =>
+    impossible
+      ? `the heart would hold ${round(left)} L of pure alcohol, more than the ${round(right)} L in the charge`
+      : `the heart would be ${round((100 * left) / right)} % of the charge’s alcohol; ${usually} is usual`;
+}
 
 /** Two sides that should be alike. */
 function compare(one: string, other: string, unit: string) {

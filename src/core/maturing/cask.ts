@@ -46,6 +46,7 @@ const REFERENCE = amountsOf({ volume: litres20(1000), strength: strength(63.5) }
 const STEPS = 12; // fewest Runge–Kutta steps in a year
 const STEPS_TO_PACE = 73; // steps in a year for each unit of the pace, 1/year, where a cask loses faster than measured
 const FEWER = 6; // times fewer steps where only the end of the years is asked for
+const [TO_THE_END, FEWEST] = [8, 3]; // and as few as this for each unit of all that leaves, a logarithm, where that is fewer still; and the fewest
 export const MOST_LOSS = 30; // % of the alcohol in a year, as far as a cask is followed; common-practice
 
 /** Vapour of ethanol and of water over the spirit in the wood, each as a share of that over the pure liquid. */
@@ -107,10 +108,10 @@ export function ageCask(plan: CaskPlan): readonly CaskYear[] {
   return record;
 }
 
-/** The cask at the end of its years, and none before: the end of `ageCask` to a ten-thousandth of the filling, in a sixth of the steps, for many casks at once. */
+/** The cask at the end of its years, and none before: the end of `ageCask` to a ten-thousandth of the filling, in a sixth of the steps or fewer, for many casks at once. */
 export function caskAfter(plan: CaskPlan): Portion {
-  const { filled, leaving, steps } = courseOf(plan);
-  const many = Math.ceil((plan.years * steps) / FEWER);
+  const { filled, leaving, steps, fastest } = courseOf(plan);
+  const many = Math.ceil(Math.min((plan.years * steps) / FEWER, FEWEST + TO_THE_END * fastest * plan.years));
   let left = filled;
   for (let i = 0; i < many; i++) left = stepOn(left, leaving, plan.years / many);
   return portionOf(left);
@@ -142,7 +143,9 @@ function courseOf({ volume, strength, cask, store, years: span }: CaskPlan) {
       water: wetted * waterPace * (water - store.humidity / 100),
     };
   };
-  return { filled, leaving, steps };
+  const drawn = Math.max(0.5, Math.abs(activitiesOf(filled).water - store.humidity / 100)); // no less than the wood may come to draw as its strength moves
+  const ofWater = filled.water === 0 ? Infinity : (waterPace * drawn) / filled.water;
+  return { filled, leaving, steps, fastest: Math.max(rate * faster.ethanol, ofWater) };
 }
 
 /** One classical Runge–Kutta step of what is left. */

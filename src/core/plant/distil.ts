@@ -13,6 +13,7 @@ import {
 } from '../distilling/round.ts';
 import { runStill, type Run } from '../distilling/run.ts';
 import { stillCurve, strengthOfVapour, type StillSetting } from '../distilling/still.ts';
+import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { House } from '../line/house.ts';
 import { spiritCuts } from '../line/line.ts';
 import { settleThrice, settleTogether, type Settled } from './balance.ts';
@@ -54,8 +55,8 @@ function withForeshots(balance: Balance, end: ForeshotsEnd): ReturnType<Balance>
 }
 
 /** How the spirit stills are balanced in each scheme. */
-function balanceOf(house: House, plant: Plant, lowWines: Amounts): Balance | Refusal {
-  const spirit = sidesOf(plant.spiritStills, house.airPressure);
+function balanceOf(house: House, plant: Plant, lowWines: Amounts, model?: VapourModel): Balance | Refusal {
+  const spirit = sidesOf(plant.spiritStills, house.airPressure, model);
   const cuts = spiritCuts(house);
   const limit = house.dilution === 'when-needed' ? moleFractionOf(house.chargeLimit) : Infinity;
   const ends = (foreshots: Ends['foreshots'], strong = cuts.feints): Ends => ({
@@ -68,7 +69,7 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts): Balance | Ref
   if (plant.scheme === 'twice')
     return (foreshots) => alone(settleTogether(lowWines, spirit, ends(foreshots), limit, near));
 
-  const between = sidesOf(plant.intermediateStills, house.airPressure);
+  const between = sidesOf(plant.intermediateStills, house.airPressure, model);
   if (plant.scheme === 'thrice') {
     const strong = plant.strongFeintsEnd as Quantity<'strength'>;
     return (foreshots) => {
@@ -151,9 +152,10 @@ const onlyReflux = (stills: readonly Stills[]) =>
  * wines is run once more in the intermediate stills, all of it, and joins the rest on the way to the spirit stills; that is
  * one of several ways in use, told by trade writers for several houses (common practice). The limit of the spirit charge’s
  * strength holds for twice and part-thrice; a third distillation of all of it has a strong charge by intent.
- * Refuses a plant without the stills of its scheme, and a round that finds no balance.
+ * By a model of vapour, van Laar’s if none is named. Refuses a plant without the stills of its scheme, and a round that finds no
+ * balance.
  */
-export function distilIn(plant: Plant, house: House, wash: Spirit): Round | Refusal {
+export function distilIn(plant: Plant, house: House, wash: Spirit, model?: VapourModel): Round | Refusal {
   const lacks = missing(plant);
   if (lacks) return refuse(lacks);
   const cuts = spiritCuts(house);
@@ -164,25 +166,27 @@ export function distilIn(plant: Plant, house: House, wash: Spirit): Round | Refu
       washStill: { reflux: washReflux, until: house.washEnd },
       spiritStill: { reflux: spiritReflux, ...cuts },
       pressure: house.airPressure,
+      model,
       ...(house.dilution === 'when-needed' ? { diluteTo: house.chargeLimit } : {}),
     });
 
-  const washSides = sidesOf(plant.washStills, house.airPressure);
+  const washSides = sidesOf(plant.washStills, house.airPressure, model);
   const washed = amountsOf(wash);
   const first = runSides(washed, washSides, house.washEnd);
   if ('refused' in first) return first;
-  const balance = balanceOf(house, plant, first.distillate);
+  const balance = balanceOf(house, plant, first.distillate, model);
   if ('refused' in balance) return balance;
   const found = withForeshots(balance, cuts.foreshots);
   if ('refused' in found) return found;
-  return assemble(house, plant, portionOf(washed), washSides, first, found);
+  const sides = sidesOf(plant.spiritStills, house.airPressure, model);
+  return assemble(house, portionOf(washed), washSides, sides, first, found);
 }
 
 function assemble(
   house: House,
-  plant: Plant,
   wash: Portion,
   washSides: readonly Side[],
+  sides: readonly Side[],
   first: { readonly distillate: Amounts; readonly residue: Amounts },
   { spirit, between }: Found,
 ): Round | Refusal {
@@ -192,7 +196,6 @@ function assemble(
   if (size > LARGEST_CHARGE) return refuse(tooLarge(size, charge.volume));
   const washRun = asOneRun(wash, washSides, house.washEnd, first.distillate, first.residue);
   if ('refused' in washRun) return washRun;
-  const sides = sidesOf(plant.spiritStills, house.airPressure);
   const over = minus(spirit.charge, spirit.residue);
   const spiritRun = asOneRun(charge, sides, house.feintsEnd, over, spirit.residue);
   if ('refused' in spiritRun) return spiritRun;

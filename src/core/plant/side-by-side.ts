@@ -5,6 +5,7 @@ import { refuse, type Refusal } from '../refusal.ts';
 import { minus, plus, type Amounts } from '../spirit/amounts.ts';
 import { potAmounts, refuseRun } from '../distilling/run.ts';
 import { stillCurve, type StillCurve, type StillSetting } from '../distilling/still.ts';
+import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { Stills } from './plant.ts';
 
 export const NOTHING: Amounts = { ethanol: 0, water: 0 };
@@ -29,11 +30,15 @@ export function partsOfGroups(stills: readonly Stills[]): readonly number[] {
 }
 
 /** Groups of stills as sides; groups of one reflux are one side. */
-export function sidesOf(stills: readonly Stills[], pressure: Quantity<'pressure'>): readonly Side[] {
+export function sidesOf(
+  stills: readonly Stills[],
+  pressure: Quantity<'pressure'>,
+  model?: VapourModel,
+): readonly Side[] {
   const parts = partsOfGroups(stills);
   return [...new Set(stills.map(({ reflux }) => reflux))].map((reflux) => ({
     part: parts.reduce((sum, part, i) => (stills[i]!.reflux === reflux ? sum + part : sum), 0),
-    setting: { reflux: share(reflux), pressure },
+    setting: { reflux: share(reflux), pressure, ...(model && { model }) },
   }));
 }
 

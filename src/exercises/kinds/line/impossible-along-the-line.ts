@@ -1,96 +1,99 @@
 // Pure alcohol that grows on its way from washback to bottle.
 import { ledger, mashesIn } from '../../../core/line/ledger.ts';
 import { formatNumber } from '../../../core/format.ts';
+import { ofTwo } from '../../of-two.ts';
 import { impossible, told } from './impossible.ts';
 import { alcoholSaid, many, quoted, said } from './quoted.ts';
 
-export default impossible({
-  id: 'impossible-along-the-line',
-  title: 'Pure alcohol along the line',
-  topic: 'line',
-  level: 3,
-  sources: ['derived'],
-  scenes: [
-    'The year’s ledger is read out, in litres of pure alcohol.',
-    'The office compares what each part of the house reported for the year.',
-    'An officer goes through the year’s account of alcohol with the house.',
-  ],
-  claims: (line, chance) => {
-    const { house, pace, charge, heart, malt } = line;
-    const year = ledger(line, 'year');
-    const times = mashesIn('year', line);
-    const litres = (alcohol: number) => said(alcohol, 'volume20', 3);
-    const more = chance.pick([1.04, 1.06, 1.09]);
-    const returned = year.charge - year.lowWines;
-    const mashed = formatNumber(times, 0);
-    return [
-      {
-        can: told(
-          `The washes held ${alcoholSaid(quoted(year.wash, 3))} and the hearts ${litres(year.heart)}, with as much foreshots and feints in stock at the end as at the start.`,
-          'It can be: a little is left in pot ale and lees.',
-        ),
-        cannot: [
-          told(
-            `The washes held ${alcoholSaid(quoted(year.wash, 3))} and the hearts ${litres(year.wash * more)}, with as much foreshots and feints in stock at the end as at the start.`,
-            'Foreshots and feints only go round in a circle. Over a year the hearts cannot hold more than the washes brought.',
+export default ofTwo(
+  impossible({
+    id: 'impossible-along-the-line',
+    title: 'Pure alcohol along the line',
+    topic: 'line',
+    level: 3,
+    sources: ['derived'],
+    scenes: [
+      'The year’s ledger is read out, in litres of pure alcohol.',
+      'The office compares what each part of the house reported for the year.',
+      'An officer goes through the year’s account of alcohol with the house.',
+    ],
+    claims: (line, chance) => {
+      const { house, pace, charge, heart, malt } = line;
+      const year = ledger(line, 'year');
+      const times = mashesIn('year', line);
+      const litres = (alcohol: number) => said(alcohol, 'volume20', 3);
+      const more = chance.pick([1.04, 1.06, 1.09]);
+      const returned = year.charge - year.lowWines;
+      const mashed = formatNumber(times, 0);
+      return [
+        {
+          can: told(
+            `The washes held ${alcoholSaid(quoted(year.wash, 3))} and the hearts ${litres(year.heart)}, with as much foreshots and feints in stock at the end as at the start.`,
+            'It can be: a little is left in pot ale and lees.',
           ),
-        ],
-      },
-      {
-        can: told(
-          `Casks filled with ${alcoholSaid(quoted(year.casks, 3))} gave bottles with ${litres(year.bottles)} after ${many(house.yearsInWood, 'year')}.`,
-          'It can be: the air of the store took the rest.',
-        ),
-        cannot: [
-          told(
-            `Casks filled with ${alcoholSaid(quoted(year.casks, 3))} gave bottles with ${litres(year.casks * more)} after ${many(house.yearsInWood, 'year')}.`,
-            'Alcohol leaves through the wood, and none comes in. The bottles cannot hold more than was filled.',
+          cannot: [
+            told(
+              `The washes held ${alcoholSaid(quoted(year.wash, 3))} and the hearts ${litres(year.wash * more)}, with as much foreshots and feints in stock at the end as at the start.`,
+              'Foreshots and feints only go round in a circle. Over a year the hearts cannot hold more than the washes brought.',
+            ),
+          ],
+        },
+        {
+          can: told(
+            `Casks filled with ${alcoholSaid(quoted(year.casks, 3))} gave bottles with ${litres(year.bottles)} after ${many(house.yearsInWood, 'year')}.`,
+            'It can be: the air of the store took the rest.',
           ),
-        ],
-      },
-      {
-        can: told(
-          `Low wines brought ${alcoholSaid(quoted(year.lowWines, 3))}, yet ${litres(year.charge)} were charged into the spirit still.`,
-          `It can be: ${litres(returned)} are foreshots and feints that came round again.`,
-        ),
-        cannot: [
-          told(
-            `Low wines with ${alcoholSaid(quoted(year.lowWines, 3))} and returns with ${litres(returned)} made charges with ${litres(year.charge * more)}.`,
-            `The parts hold ${litres(year.charge)} together. Alcohol adds up, and a whole has no more of it than its parts.`,
+          cannot: [
+            told(
+              `Casks filled with ${alcoholSaid(quoted(year.casks, 3))} gave bottles with ${litres(year.casks * more)} after ${many(house.yearsInWood, 'year')}.`,
+              'Alcohol leaves through the wood, and none comes in. The bottles cannot hold more than was filled.',
+            ),
+          ],
+        },
+        {
+          can: told(
+            `Low wines brought ${alcoholSaid(quoted(year.lowWines, 3))}, yet ${litres(year.charge)} were charged into the spirit still.`,
+            `It can be: ${litres(returned)} are foreshots and feints that came round again.`,
           ),
-        ],
-      },
-      {
-        can: told(
-          `The ${mashed} mashes of the year, of ${said(malt.mass, 'mass')} of malt each, took ${said(pace.maltPerYear / 1000, 'count')} t of malt.`,
-          'It can be: mashes times malt.',
-        ),
-        cannot: [
-          told(
-            `The ${mashed} mashes of the year, each of ${said(malt.mass, 'mass')} of malt, took ${said((pace.maltPerYear / 1000) * chance.pick([0.85, 0.9, 0.93]), 'count', 3)} t of malt in all.`,
-            `${mashed} × ${said(malt.mass, 'mass')} make ${said(pace.maltPerYear / 1000, 'count')} t.`,
+          cannot: [
+            told(
+              `Low wines with ${alcoholSaid(quoted(year.lowWines, 3))} and returns with ${litres(returned)} made charges with ${litres(year.charge * more)}.`,
+              `The parts hold ${litres(year.charge)} together. Alcohol adds up, and a whole has no more of it than its parts.`,
+            ),
+          ],
+        },
+        {
+          can: told(
+            `The ${mashed} mashes of the year, of ${said(malt.mass, 'mass')} of malt each, took ${said(pace.maltPerYear / 1000, 'count')} t of malt.`,
+            'It can be: mashes times malt.',
           ),
-        ],
-      },
-      {
-        can: told(
-          `The hearts of the year were ${said(heart.volume * times, 'volume20', 3)} and held ${alcoholSaid(quoted(year.heart, 3))}.`,
-          'It can be: the pure alcohol is a part of the volume.',
-        ),
-        cannot: [
-          told(
-            `The hearts of the year were ${said(heart.volume * times, 'volume20', 3)} and held ${alcoholSaid(quoted(heart.volume * times * chance.pick([1.08, 1.15, 1.2]), 3))}.`,
-            'A litre of spirit holds less than a litre of pure alcohol. Bulk litres and litres of pure alcohol were exchanged.',
+          cannot: [
+            told(
+              `The ${mashed} mashes of the year, each of ${said(malt.mass, 'mass')} of malt, took ${said((pace.maltPerYear / 1000) * chance.pick([0.85, 0.9, 0.93]), 'count', 3)} t of malt in all.`,
+              `${mashed} × ${said(malt.mass, 'mass')} make ${said(pace.maltPerYear / 1000, 'count')} t.`,
+            ),
+          ],
+        },
+        {
+          can: told(
+            `The hearts of the year were ${said(heart.volume * times, 'volume20', 3)} and held ${alcoholSaid(quoted(year.heart, 3))}.`,
+            'It can be: the pure alcohol is a part of the volume.',
           ),
-        ],
-      },
-      {
-        can: told(
-          `The spirit still was charged with ${said(charge.volume * times, 'volume20', 3)}, and ${said(heart.volume * times, 'volume20', 3)} of it became heart.`,
-          'It can be: most of a charge is water that stays behind or goes round.',
-        ),
-        cannot: [],
-      },
-    ];
-  },
-});
+          cannot: [
+            told(
+              `The hearts of the year were ${said(heart.volume * times, 'volume20', 3)} and held ${alcoholSaid(quoted(heart.volume * times * chance.pick([1.08, 1.15, 1.2]), 3))}.`,
+              'A litre of spirit holds less than a litre of pure alcohol. Bulk litres and litres of pure alcohol were exchanged.',
+            ),
+          ],
+        },
+        {
+          can: told(
+            `The spirit still was charged with ${said(charge.volume * times, 'volume20', 3)}, and ${said(heart.volume * times, 'volume20', 3)} of it became heart.`,
+            'It can be: most of a charge is water that stays behind or goes round.',
+          ),
+          cannot: [],
+        },
+      ];
+    },
+  }),
+);

@@ -1,100 +1,103 @@
 // A heart above the azeotrope, below its own end, or with more than the charge: runs that no spirit still gives.
 import { formatNumber as n } from '../../../core/format.ts';
+import { ofTwo } from '../../of-two.ts';
 import { impossible, told } from './impossible.ts';
 import { alcoholSaid, said } from './quoted.ts';
 
-export default impossible({
-  id: 'impossible-in-the-spirit-still',
-  title: 'Figures of the spirit run',
-  topic: 'distilling',
-  level: 2,
-  sources: ['carey-lewis-1932', 'nicol-2003', 'derived'],
-  scenes: [
-    'The stillman’s book of the spirit still is read out.',
-    'On a tour the guide tells how a spirit run went.',
-    'Figures of the spirit run are checked at the end of the shift.',
-  ],
-  spans: true,
-  claims: (line, chance, mashes) => {
-    const { house, charge, heart, foreshots, feints, lowWines } = line;
-    const strength = (percent: number) => said(percent, 'strength', 3);
-    const volume = (litres: number) => said(litres * mashes, 'volume20');
-    const share = (part: { alcohol: number }) => (100 * part.alcohol) / charge.alcohol;
-    const pure = chance.pick([98.2, 98.5, 98.8, 99.1, 99.4]);
-    const moreHeart = charge.alcohol * chance.pick([1.02, 1.05, 1.09]);
-    const weakHeart = house.heartEnd - chance.pick([1.5, 2.4, 3.1, 4.2]);
-    const strongFeints = house.heartEnd + chance.pick([1.4, 2.2, 3.5]);
-    const over = chance.pick([4, 6, 9]);
-    return [
-      {
-        can: told(
-          `The heart as a whole is at ${strength(heart.strength)}.`,
-          'It can be: two boilings in pots can gather that much and stay well below the azeotrope, near 97 % vol.',
-        ),
-        cannot: [
-          told(
-            `At its best moment the run came over at ${pure} % vol, at ordinary pressure.`,
-            'Near 97 % vol vapour and liquid are alike, at the azeotrope. No boiling at ordinary pressure leads beyond it, and a pot still comes nowhere near.',
+export default ofTwo(
+  impossible({
+    id: 'impossible-in-the-spirit-still',
+    title: 'Figures of the spirit run',
+    topic: 'distilling',
+    level: 2,
+    sources: ['carey-lewis-1932', 'nicol-2003', 'derived'],
+    scenes: [
+      'The stillman’s book of the spirit still is read out.',
+      'On a tour the guide tells how a spirit run went.',
+      'Figures of the spirit run are checked at the end of the shift.',
+    ],
+    spans: true,
+    claims: (line, chance, mashes) => {
+      const { house, charge, heart, foreshots, feints, lowWines } = line;
+      const strength = (percent: number) => said(percent, 'strength', 3);
+      const volume = (litres: number) => said(litres * mashes, 'volume20');
+      const share = (part: { alcohol: number }) => (100 * part.alcohol) / charge.alcohol;
+      const pure = chance.pick([98.2, 98.5, 98.8, 99.1, 99.4]);
+      const moreHeart = charge.alcohol * chance.pick([1.02, 1.05, 1.09]);
+      const weakHeart = house.heartEnd - chance.pick([1.5, 2.4, 3.1, 4.2]);
+      const strongFeints = house.heartEnd + chance.pick([1.4, 2.2, 3.5]);
+      const over = chance.pick([4, 6, 9]);
+      return [
+        {
+          can: told(
+            `The heart as a whole is at ${strength(heart.strength)}.`,
+            'It can be: two boilings in pots can gather that much and stay well below the azeotrope, near 97 % vol.',
           ),
-        ],
-      },
-      {
-        can: told(
-          `The charges held ${alcoholSaid(charge.alcohol * mashes)} and the hearts took ${volume(heart.alcohol)} of it.`,
-          'It can be: the rest goes round again as foreshots and feints.',
-        ),
-        cannot: [
-          told(
-            `The charges held ${alcoholSaid(charge.alcohol * mashes)} and the hearts took ${volume(moreHeart)}.`,
-            'The heart is a part of what the charge gives and cannot hold more alcohol than it.',
+          cannot: [
+            told(
+              `At its best moment the run came over at ${pure} % vol, at ordinary pressure.`,
+              'Near 97 % vol vapour and liquid are alike, at the azeotrope. No boiling at ordinary pressure leads beyond it, and a pot still comes nowhere near.',
+            ),
+          ],
+        },
+        {
+          can: told(
+            `The charges held ${alcoholSaid(charge.alcohol * mashes)} and the hearts took ${volume(heart.alcohol)} of it.`,
+            'It can be: the rest goes round again as foreshots and feints.',
           ),
-        ],
-      },
-      {
-        can:
-          foreshots.alcohol > 0 &&
-          told(
-            `The heart was run down to ${strength(house.heartEnd)}, and what had come over before it, the foreshots, is at ${strength(foreshots.strength)}.`,
-            'It can be: the strength falls all through the run.',
+          cannot: [
+            told(
+              `The charges held ${alcoholSaid(charge.alcohol * mashes)} and the hearts took ${volume(moreHeart)}.`,
+              'The heart is a part of what the charge gives and cannot hold more alcohol than it.',
+            ),
+          ],
+        },
+        {
+          can:
+            foreshots.alcohol > 0 &&
+            told(
+              `The heart was run down to ${strength(house.heartEnd)}, and what had come over before it, the foreshots, is at ${strength(foreshots.strength)}.`,
+              'It can be: the strength falls all through the run.',
+            ),
+          cannot: [
+            told(
+              `The heart was run down to ${strength(house.heartEnd)}, and as a whole it is at ${strength(weakHeart)}.`,
+              'The strength falls during the run, so all of the heart came over stronger than its last drop. Its mean cannot lie below it.',
+            ),
+          ],
+        },
+        {
+          can: told(
+            `The feints, from ${strength(house.heartEnd)} down to ${strength(house.feintsEnd)}, are at ${strength(feints.strength)} as a whole.`,
+            'It can be: the whole lies between its first and its last drop.',
           ),
-        cannot: [
-          told(
-            `The heart was run down to ${strength(house.heartEnd)}, and as a whole it is at ${strength(weakHeart)}.`,
-            'The strength falls during the run, so all of the heart came over stronger than its last drop. Its mean cannot lie below it.',
+          cannot: [
+            told(
+              `The feints, from ${strength(house.heartEnd)} down to ${strength(house.feintsEnd)}, are at ${strength(strongFeints)} as a whole.`,
+              'They would be stronger than their strongest, first drop.',
+            ),
+          ],
+        },
+        {
+          can: told(
+            `Of the charge’s alcohol the foreshots took ${n(share(foreshots), 1)} %, the heart ${n(share(heart), 1)} % and the feints ${n(share(feints), 1)} %.`,
+            'It can be: the three make a hundred, but for a trace left in the lees.',
           ),
-        ],
-      },
-      {
-        can: told(
-          `The feints, from ${strength(house.heartEnd)} down to ${strength(house.feintsEnd)}, are at ${strength(feints.strength)} as a whole.`,
-          'It can be: the whole lies between its first and its last drop.',
-        ),
-        cannot: [
-          told(
-            `The feints, from ${strength(house.heartEnd)} down to ${strength(house.feintsEnd)}, are at ${strength(strongFeints)} as a whole.`,
-            'They would be stronger than their strongest, first drop.',
+          cannot: [
+            told(
+              `Of the charge’s alcohol the foreshots took ${n(share(foreshots), 1)} %, the heart ${n(share(heart) + over, 1)} % and the feints ${n(share(feints), 1)} %.`,
+              `They are parts of one charge, and here they make ${n(share(foreshots) + share(heart) + share(feints) + over, 0)} %.`,
+            ),
+          ],
+        },
+        {
+          can: told(
+            `The low wines brought ${alcoholSaid(lowWines.alcohol * mashes)}, and the charges held ${volume(charge.alcohol)}.`,
+            'It can be: the charge also holds the foreshots and feints of the run before.',
           ),
-        ],
-      },
-      {
-        can: told(
-          `Of the charge’s alcohol the foreshots took ${n(share(foreshots), 1)} %, the heart ${n(share(heart), 1)} % and the feints ${n(share(feints), 1)} %.`,
-          'It can be: the three make a hundred, but for a trace left in the lees.',
-        ),
-        cannot: [
-          told(
-            `Of the charge’s alcohol the foreshots took ${n(share(foreshots), 1)} %, the heart ${n(share(heart) + over, 1)} % and the feints ${n(share(feints), 1)} %.`,
-            `They are parts of one charge, and here they make ${n(share(foreshots) + share(heart) + share(feints) + over, 0)} %.`,
-          ),
-        ],
-      },
-      {
-        can: told(
-          `The low wines brought ${alcoholSaid(lowWines.alcohol * mashes)}, and the charges held ${volume(charge.alcohol)}.`,
-          'It can be: the charge also holds the foreshots and feints of the run before.',
-        ),
-        cannot: [],
-      },
-    ];
-  },
-});
+          cannot: [],
+        },
+      ];
+    },
+  }),
+);
