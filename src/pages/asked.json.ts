@@ -8,6 +8,9 @@ import { calculators } from '../calculators/index.ts';
 const others: Readonly<Record<string, string>> = {
   'house/': 'The figures of the house',
   'accuracy/': 'How far the figures agree',
+  'cards/': 'Pocket cards',
+  'script/': 'Check a talk',
+  'practice/': 'Practice',
 };
 
 /** What each address of the book is called. */

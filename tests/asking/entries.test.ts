@@ -44,7 +44,7 @@ test('every figure that is made is a number of the built-in house', () => {
 test('every place is a heading, a page or a calculator of the book', () => {
   const root = join(import.meta.dirname, '..', '..', 'content', 'chapters');
   const slug = (text: string) => text.toLowerCase().replace(/[\u2018\u2019]/g, '').replace(/[^\p{L}\p{N}\s-]/gu, '').trim().replace(/\s/g, '-').replace(/40--mean/, '40-mean'); // prettier-ignore
-  const places = new Set(['house/', 'accuracy/', ...calculators.map(({ id }) => `sums/${id}/`)]);
+  const places = new Set(['house/', 'accuracy/', 'cards/', 'script/', 'practice/', ...calculators.map(({ id }) => `sums/${id}/`)]);
   for (const chapter of readdirSync(root))
     for (const file of readdirSync(join(root, chapter))) {
       const part = file.replace('.mdx', '');
