@@ -2,18 +2,20 @@
 import { lineOf } from '../house/line-of.ts';
 import type { House } from '../core/line/house.ts';
 import type { Pace } from '../core/line/ledger.ts';
-import { convert } from './convert.ts';
+import { convert, ofCask, shareOf } from './convert.ts';
 import type { AskedList, Entry } from './entry.ts';
 import { fill, type Telling } from './holes.ts';
 import { matcher, type Match } from './match.ts';
 import { countryIn, quantitiesIn, wantedUnit } from './quantities.ts';
 import type { Numbered, Reckoned, Reckoner } from './reckoned.ts';
 import { otherWash, moreWork } from './in-proportion.ts';
-import { kept, lossMoved } from './kept.ts';
+import { casksKept, kept, lossMoved } from './kept.ts';
 import { scaled } from './scale.ts';
-import { fromGravities, letDown, pureAlcohol, together } from './spirit-sums.ts';
+import { bottlesOf, byMass, fromGravities, letDown, measuresIn, pureAlcohol, together, unitsOfDrink } from './spirit-sums.ts'; // prettier-ignore
 import { whatIf } from './what-if.ts';
 import { plain } from './words.ts';
+import { calendar } from './years.ts';
+import { atYield, shareMoved } from './yields.ts';
 
 export interface Answer extends Reckoned {
   /** The entry that was found; nothing where the answer was reckoned from the question’s own numbers. */
@@ -41,14 +43,24 @@ const CERTAIN = 0.95; // of its words: it is asked in these very words
 const NEAREST = 3;
 
 const reckoners: readonly Reckoner[] = [
+  unitsOfDrink,
   letDown,
   together,
   fromGravities,
   pureAlcohol,
+  calendar,
+  casksKept,
   kept,
+  bottlesOf,
+  measuresIn,
   lossMoved,
+  byMass,
+  ofCask,
   convert,
+  shareOf,
+  atYield,
   scaled,
+  shareMoved,
   otherWash,
   moreWork,
   whatIf,
@@ -118,12 +130,10 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
     const telling: Telling = { ...wishes, line, unit: wanted?.unit, pace: paceIn(question) };
     if (!/\bwhy\b/i.test(question)) {
       const quantities = quantitiesIn(question, country);
-      if (quantities.length > 0) {
-        const asked: Numbered = { text: question, quantities, wanted, country, house, line, telling };
-        for (const reckon of reckoners) {
-          const reckoned = reckon(asked);
-          if (reckoned) return { ...reckoned, inUnit: wanted !== undefined, question };
-        }
+      const asked: Numbered = { text: question, quantities, wanted, country, house, line, telling };
+      for (const reckon of reckoners) {
+        const reckoned = reckon(asked);
+        if (reckoned) return { ...reckoned, inUnit: wanted !== undefined, question };
       }
     }
     const matches = match(withoutTail(question));

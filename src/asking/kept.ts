@@ -11,9 +11,10 @@ const place = { at: 'sums/cask-through-years/', place: 'A cask through the years
 
 /** What a cask holds after so many years, or the bottles that it makes. */
 export const kept: Reckoner = ({ text, quantities, house, line, wanted }) => {
-  const span = quantities.find(({ unit }) => unit === 'years')?.number;
   const given = quantities.find(({ dimension }) => dimension === 'volume');
   const isBottles = /how many bottles/i.test(text);
+  const isHouse = isBottles && given !== undefined && quantities.length === 1 && /\b(?:cask|barrel|hogshead|butt)/i.test(text); // prettier-ignore
+  const span = quantities.find(({ unit }) => unit === 'years')?.number ?? (isHouse ? house.yearsInWood : undefined); // prettier-ignore
   if (span === undefined || span <= 0 || span > MOST_YEARS || !/\b(?:cask|barrel|hogshead|butt|in (?:the )?wood|keep|kept|leave|left|lit(?:re|er)s)/i.test(text)) return undefined; // prettier-ignore
   if (!(isBottles || /how (?:much|full|many lit|strong)|what(?:'s|’s| is| would be| will be)? left|what (?:strength|would be|will be)|how many (?:are )?left/i.test(text))) return undefined; // prettier-ignore
   if (/\bbottle\b/i.test(text) && !/\bcask|barrel|hogshead|butt\b/i.test(text)) return undefined;
@@ -47,6 +48,23 @@ export const kept: Reckoner = ({ text, quantities, house, line, wanted }) => {
     : `${cask} holds about ${told(held.volume, 'volume20', unit)} at ${format(held.strength, 'strength')} ${after}.`;
   return { says, sum, ...place, paths: ['house.alcoholLoss', 'house.storeHumidity', 'filling.strength'] };
 };
+
+/** So many casks after so many years: what of their contents is left. */
+export const casksKept: Reckoner = ({ text, quantities, house, line }) => {
+  const casks = quantities.find(({ unit, end }) => unit === undefined && /^\s*(?:full |of (?:these|those|them) |such )?(?:casks|barrels|hogsheads|butts)\b/i.test(text.slice(end)));
+  const span = quantities.find(({ unit }) => unit === 'years')?.number;
+  if (!casks || casks.number < 2 || span === undefined || span <= 0 || span > MOST_YEARS) return undefined;
+  if (!/left|worth|remain|how (?:many|much)|what (?:will|would)|lose|lost|evaporat|angels?/i.test(text) || /how many bottles|cost|price|money/i.test(text)) return undefined;
+  const rate = quantities.find(({ dimension, number }) => dimension === 'percent' && number > 0 && number <= 30)?.number ?? house.alcoholLoss;
+  const left = (1 - rate / 100) ** span;
+  return {
+    says: `At ${formatNumber(rate, rate % 1 === 0 ? 0 : 1)} % a year about ${formatNumber(casks.number * left, 0)} casks’ worth of the alcohol is left after ${formatNumber(span, 0)} years; the casks are as many as before, each with less in it. Our store holds about ${format(line.casks.inStore, 'count')}.`,
+    sum: `${formatNumber(casks.number, 0)} × (1 − ${rate / 100})^${formatNumber(span, 0)} = ${formatNumber(casks.number * left, 1)}`,
+    at: 'maturing/#what-the-air-takes',
+    place: 'What the air takes',
+    paths: ['house.alcoholLoss'],
+  };
+}; // prettier-ignore
 
 /** “What if the angels took 4 % in place of 2?”: what a yearly loss leaves. */
 export const lossMoved: Reckoner = ({ text, quantities, house }) => {
