@@ -33,11 +33,12 @@ function proofs(strength: number, given: string): Reckoned {
 
 /** A quantity in the unit that is wanted. */
 export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
-  const [found] = quantities;
+  const found = quantities.find(({ unit }) => unit?.includes('proof')) ?? quantities[0];
   // Degrees that are not named are those of the other scale.
   const isBare = found && (found.unit === '°' || (found.unit === undefined && found.number > -50 && found.number < 300)); // prettier-ignore
   const given = found && isBare && wanted?.dimension === 'temperature' ? { ...found, dimension: 'temperature' as const, unit: wanted.unit === '°F' ? '°C' : '°F' } : found; // prettier-ignore
-  if (!given || quantities.length !== 1 || /\bmeans?\b|\bstands? for\b/i.test(text)) return undefined;
+  const isPair = quantities.length === 2 && quantities.some(({ unit }) => unit === '%') && quantities.some(({ unit }) => unit?.includes('proof')); // prettier-ignore
+  if (!given || (quantities.length !== 1 && !isPair) || /\bmeans?\b|\bstands? for\b/i.test(text)) return undefined;
   const gravity = asGravity(given);
   if (
     gravity !== undefined &&
@@ -106,7 +107,7 @@ export const ofCask: Reckoner = (asked) => {
     ? `${told(cask.litres, 'volume20', unitNamed('volume20', 'UK gal'))}, or ${told(cask.litres, 'volume20', unitNamed('volume20', 'US gal'))}`
     : told(cask.litres, 'volume20', unit);
   return {
-    says: /^\d/.test(cask.said) ? `${cask.said} hold about ${result}.` : `${cask.said} of ${told(cask.litres, 'volume20')} is about ${result}.`, // prettier-ignore
+    says: /^\d/.test(cask.said) ? `${cask.said} hold about ${result}.` : wanted.unit === 'L' ? `${cask.said} holds about ${result}.` : `${cask.said} of ${told(cask.litres, 'volume20')} is about ${result}.`, // prettier-ignore
     at: 'maturing/#what-the-wood-gives-and-takes',
     place: 'What the wood gives and takes',
     paths: [],

@@ -21,6 +21,9 @@ const STRANGE = 1.2; // words that no entry holds count for no more than so many
 const ASKING = 0.97; // a part that asks, beside the whole
 const TELLING = 0.85; // one that does not
 const SHORT = 0.4; // what a part loses that says next to nothing of the whole
+const LESS_ASKING = 0.3; // what a part that asks loses of its sum of signs, beside the whole
+const LESS_TELLING = 1.5; // one that does not
+const LESS_SHORT = 2.5; // and one that says next to nothing of the whole
 const WHOLE = 0.999; // from here a question is asked in the very words of the list
 const LIKE = 0.8; // a word that is only like another
 
@@ -187,7 +190,7 @@ export function matcher({ entries, words }: AskedList): {
         const share = Math.min(1, part.weight / (whole.weight || 1));
         const counts = (asks ? ASKING : TELLING) * (1 - SHORT * (1 - share));
         entries.forEach((_, entry) => {
-          sums[entry] = Math.max(sums[entry]!, told(part.signs, entry) * counts);
+          sums[entry] = Math.max(sums[entry]!, told(part.signs, entry) - (asks ? LESS_ASKING : LESS_TELLING) - LESS_SHORT * (1 - share));
           held[entry] = Math.max(held[entry]!, part.signs[entry * N]! * counts);
         });
       }

@@ -90,6 +90,7 @@ export const scaled: Reckoner = (asked): Reckoned | undefined => {
     : (flowAt(text, given.end, before ? ask.index : text.length) ??
       (given.dimension === 'mass' ? flows.find(({ path }) => path === 'malt.mass') : undefined));
   const target = flowAt(text.slice(0, before ? text.length : given.start), ask.index + ask[0].length, text.length) ?? flowAfter(text, given.end);
+  if (asked.quantities.length === 0 && target?.path === 'bottling.bottles') return undefined; // the list has it
   if (!source || !target || source === target || !(area || fits(source, given.dimension))) return undefined;
   const amount = area
     ? (inCore(given, 'area') ?? NaN) / 10_000

@@ -1,7 +1,7 @@
 // Words as directions: words that stand in the same entries point the same way, so that one stands in for another a little.
 
-const DIRECTIONS = 40; // kept; more told no more apart
-const ROUNDS = 8; // of the subspace iteration, after which the directions stand still
+const DIRECTIONS = 24; // kept; more told no more apart
+const ROUNDS = 5; // of the subspace iteration, after which the directions stand still
 
 type Row = ReadonlyMap<string, number>;
 
