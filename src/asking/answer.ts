@@ -140,9 +140,14 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
     const [best] = matches;
     const others = matches.flatMap(({ entry }) => (entry.unknown || entry === best?.entry ? [] : [entry]));
     if (best && best.score >= LIKELY.score && best.chance >= LIKELY.chance) {
-      const isSure = best.score >= CERTAIN || (best.score >= SURE.score && chanceOfPlace(matches) >= SURE.chance);
+      const isSure =
+        best.score >= CERTAIN || (best.score >= SURE.score && chanceOfPlace(matches) >= SURE.chance);
       const told = tell(best.entry, telling);
-      return { ...told, question, ...(!isSure && { meant: best.entry, others: others.slice(0, NEAREST - 1) }) };
+      return {
+        ...told,
+        question,
+        ...(!isSure && { meant: best.entry, others: others.slice(0, NEAREST - 1) }),
+      };
     }
     return { nearest: [...(best && !best.entry.unknown ? [best.entry] : []), ...others].slice(0, NEAREST) };
   }

@@ -119,6 +119,7 @@ export const made = {
   },
   caskLossYear: { kind: 'alcohol', of: ({ filling, casks, house }) => ((filling.alcohol / casks.perMash) * (1 - house.indrink / 100) * house.alcoholLoss) / 100, digits: 1 }, // prettier-ignore
   dramsInCask: { kind: 'count', of: (line) => (line.bottling.bottlesPerCask * bottle(line)) / DRAM },
+  bottlesInStore: { kind: 'count', of: ({ casks, bottling }) => casks.inStore * bottling.bottlesPerCask },
   halfAlcohol: { kind: 'alcohol', of: ({ heart, pace }) => (heart.alcohol * pace.mashesPerYear) / 2, digits: 0 }, // prettier-ignore
   bottlesPerMonth: { kind: 'count', of: ({ bottling }) => bottling.bottlesPerYear / 12 },
   alcoholPerMonth: { kind: 'alcohol', of: ({ heart, pace }) => (heart.alcohol * pace.mashesPerYear) / 12, digits: 0 }, // prettier-ignore

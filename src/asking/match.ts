@@ -23,7 +23,8 @@ const TELLING = 0.85; // one that does not
 const SHORT = 0.4; // what a part loses that says next to nothing of the whole
 const LESS_ASKING = 0.3; // what a part that asks loses of its sum of signs, beside the whole
 const LESS_TELLING = 1.5; // one that does not
-const LESS_SHORT = 2.5; // and one that says next to nothing of the whole
+const LESS_SHORT = 1.5; // and one that says next to nothing of the whole
+const LEAST = 0.15; // of the whole, that a part must say to count
 const WHOLE = 0.999; // from here a question is asked in the very words of the list
 const LIKE = 0.8; // a word that is only like another
 
@@ -96,7 +97,8 @@ export function matcher({ entries, words }: AskedList): {
     rows.push(row);
     asked[entry]!.forEach((way, i) => {
       for (const word of way) gather(waysWith, word, ways.length);
-      for (const pair of pairsOf(way)) pairsWith.set(pair, (pairsWith.get(pair) ?? new Set<number>()).add(entry));
+      for (const pair of pairsOf(way))
+        pairsWith.set(pair, (pairsWith.get(pair) ?? new Set<number>()).add(entry));
       const letters = lettersOf(texts[i]!.toLowerCase());
       for (const each of letters) gather(lettersWith, each, ways.length);
       wayLetters.push(letters.length);
@@ -188,9 +190,13 @@ export function matcher({ entries, words }: AskedList): {
       for (const { text, asks } of clausesOf(question)) {
         const part = signsOf(text);
         const share = Math.min(1, part.weight / (whole.weight || 1));
+        if (share < LEAST) continue;
         const counts = (asks ? ASKING : TELLING) * (1 - SHORT * (1 - share));
         entries.forEach((_, entry) => {
-          sums[entry] = Math.max(sums[entry]!, told(part.signs, entry) - (asks ? LESS_ASKING : LESS_TELLING) - LESS_SHORT * (1 - share));
+          sums[entry] = Math.max(
+            sums[entry]!,
+            told(part.signs, entry) - (asks ? LESS_ASKING : LESS_TELLING) - LESS_SHORT * (1 - share),
+          );
           held[entry] = Math.max(held[entry]!, part.signs[entry * N]! * counts);
         });
       }

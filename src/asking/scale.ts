@@ -68,7 +68,8 @@ function flowAfter(text: string, from: number): Flow | undefined {
   return wanted ? flowAt(text, from + wanted.index + wanted[0].length, text.length) : undefined;
 }
 
-const ASKS = /\b(?:how (?:many|much|big|large)|what|number of)\b|,(?=\s*\w+\?)|\bin(?=\s+(?:casks|bottles|spirit|alcohol|wash|barley|malt))/i;
+const ASKS =
+  /\b(?:how (?:many|much|big|large)|what|number of)\b|,(?=\s*\w+\?)|\bin(?=\s+(?:casks|bottles|spirit|alcohol|wash|barley|malt))/i;
 
 /** One cask or mash, where that is said and no number is. */
 function oneIn(text: string): readonly Quantity[] {

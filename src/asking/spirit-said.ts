@@ -20,11 +20,12 @@ const casks: readonly (readonly [RegExp, string, number])[] = [
   [/\boctaves?\b/i, 'octave', 50], // L; the same
   [/\bbarrels?\b/i, 'barrel', CASK_SIZES.barrel],
 ];
+const MOST_LITRES = 700; // of one cask
 const MOST_CASKS = 100_000;
 
 /** What stands before a number that is a strength, and what behind it. */
-const BEFORE = /(?:\bat|\bof|\bfrom|\bto|\bis|\bit['’]?s|\bwant(?:s|ed)?(?: it at)?|\bget|\bmake|=|\band|\bwith|,|\bor|\bas)\s*(?:about|only|say|around|roughly|just)?\s*$/i; // prettier-ignore
-const BEHIND = /^\s*(?:$|[,.?!;)–-]|(?:and|to|down|cut|how|what|in|with|into|per|abv|vol|strength|plus|for|it|i|or|do|then|will|would|so|by|from|reduced|when|please|lpa|alcohol)\b)/i; // prettier-ignore
+const BEFORE = /(?:\bat|\bwere|\bwas|\bof|\bfrom|\bto|\bis|\bit['’]?s|\bwant(?:s|ed)?(?: it at)?|\bget|\bmake|=|\band|\bwith|,|\bor|\bas)\s*(?:about|only|say|around|roughly|just)?\s*$/i; // prettier-ignore
+const BEHIND = /^\s*(?:$|[,.?!;)–-]|(?:and|to|down|cut|how|what|in|with|into|per|abv|vol|strength|plus|for|it|i|or|do|then|will|would|so|by|from|reduced|when|please|rather|instead|lpa|alcohol)\b)/i; // prettier-ignore
 
 /** The volume of a cask that is named and whose litres are not told; several of them where they are counted. */
 export function namedCask({ text, quantities }: Pick<Numbered, 'text' | 'quantities'>): Volume | undefined {
@@ -32,7 +33,9 @@ export function namedCask({ text, quantities }: Pick<Numbered, 'text' | 'quantit
   for (const [says, name, size] of casks) {
     const at = says.exec(text)?.index;
     if (at === undefined) continue;
-    const counted = quantities.find(({ unit, end }) => unit === undefined && end <= at && /^\s*$/.test(text.slice(end, at)));
+    const counted = quantities.find(
+      ({ unit, end }) => unit === undefined && end <= at && /^\s*$/.test(text.slice(end, at)),
+    );
     const count = counted?.number ?? 1;
     if (!(count > 0 && count <= MOST_CASKS)) return undefined;
     return {
@@ -57,6 +60,14 @@ export function spiritSaid(asked: Numbered): SpiritSaid {
       const alike = { ...each, unit: measured.unit!, dimension: 'volume' as const };
       given.push({ litres: inCore(alike, 'volume20')!, said: asGiven(alike) });
     }
+  // “three casks of 190 at 61.4”: litres, by where they stand.
+  for (const [i, each] of quantities.entries()) {
+    const isOf = each.unit === undefined && /\b(?:casks?|barrels?|hogsheads?|butts?)\s+of\s+(?:about\s+)?$/i.test(text.slice(0, each.start)); // prettier-ignore
+    if (!isOf || given.length > 0 || !(each.number >= 20 && each.number <= MOST_LITRES)) continue;
+    const before = quantities[i - 1];
+    const count = before?.unit === undefined && before !== undefined ? before.number : 1;
+    given.push({ litres: count * each.number, said: `${count === 1 ? '' : `${asGiven(before!)} times `}${asGiven({ ...each, unit: 'L' })}` }); // prettier-ignore
+  }
   const named = given.length === 0 ? namedCask(asked) : undefined;
   const strengths = quantities.flatMap((each) => {
     if (each.unit !== undefined) return strengthsIn([each]);

@@ -12,9 +12,10 @@ const LET_DOWN = { at: 'sums/reduce-to-strength/', place: 'Let spirit down to a 
 const BLEND = { at: 'sums/blend-two-spirits/', place: 'Two spirits together' };
 const VISITORS = { at: 'safety/visitors/', place: 'Safety: with visitors' };
 const BRITISH_UNIT = 0.01; // L of pure alcohol; UK Chief Medical Officers’ guidelines 2016
+const ETHANOL = 0.78924; // kg in a litre of pure alcohol at 20 °C; OIML R 22
 const LOT = 100; // L, of spirit whose volume is not told
 
-const ALCOHOL = /alcohol|\blpas?\b|\blaas?\b|proof gal|ethanol|booze|\bbulk to pure\b/i;
+const ALCOHOL = /alcohol|\blpas?\b|\blaas?\b|proof gal|ethanol|booze|\bpure\b|\bbulk to pure\b/i;
 const WATER = /water|dilut|reduc|let(?:ting)?(?: it)? down|bring|\bcut\b|proof(?:ing)? down|\bdown to\b|weaken|knock|\btake\b/i; // prettier-ignore
 
 const COUNTS: Readonly<Record<string, number>> = { 'half a': 0.5, 'half the': 0.5, 'a half': 0.5, 'a dozen': 12, 'dozen': 12, 'a case of': 6 }; // prettier-ignore
@@ -57,9 +58,10 @@ export const pureAlcohol: Reckoner = (asked) => {
   if (asked.quantities.some(({ unit }) => unit === 'years')) return undefined;
   const alcohol = (given.litres * at) / 100;
   const unit = wanted?.dimension === 'alcohol' ? unitNamed('alcohol', wanted.unit) : undefined;
+  const grams = wanted?.dimension === 'mass' ? `, which weigh ${told(alcohol * ETHANOL, 'mass', unitNamed('mass', wanted.unit))}` : ''; // prettier-ignore
   const ours = /\b(?:your|our) (?:wash|beer)\b/i.test(text) && Math.abs(at - line.wash.strength) > 0.05 ? ` Ours is at ${format(line.wash.strength, 'strength')}.` : ''; // prettier-ignore
   return {
-    says: `${given.said} at ${told(at, 'strength')} ${/s$/.test(given.said) || /^\d/.test(given.said) ? 'hold' : 'holds'} ${told(alcohol, 'alcohol', unit)}.${ours}`,
+    says: `${given.said} at ${told(at, 'strength')} ${/s$/.test(given.said) || /^\d/.test(given.said) ? 'hold' : 'holds'} ${told(alcohol, 'alcohol', unit)}${grams}.${ours}`,
     sum: `${told(given.litres, 'volume20')} × ${formatWorking(at)} ÷ 100 = ${told(alcohol, 'alcohol')}`,
     ...PURE,
     paths: [],
@@ -72,7 +74,8 @@ export const letDown: Reckoner = (asked) => {
   const { volumes, strengths } = spiritSaid(asked);
   if (strengths.length !== 2 || volumes.length > 1 || !WATER.test(text)) return undefined;
   const [given] = volumes;
-  if (!given && !/water|dilut|reduc|let(?:ting)?(?: it)? down|proof(?:ing)? down/i.test(text)) return undefined;
+  if (!given && !/water|dilut|reduc|let(?:ting)?(?: it)? down|proof(?:ing)? down/i.test(text))
+    return undefined;
   const { litres, said } = given ?? { litres: LOT, said: `${LOT}\u00a0L` };
   const [high, low] = [Math.max(...strengths), Math.min(...strengths)];
   if (high === low) return undefined;

@@ -6,14 +6,17 @@ import { inCore, told, type Reckoner } from './reckoned.ts';
 const YIELDS = { at: 'distilling/check/#figures-to-know', place: 'Distilling: figures to know' };
 const A_YEAR = { at: 'maturing/check/#figures-to-know', place: 'Maturing: figures to know' };
 const LIKELY = [100, 500] as const; // litres of pure alcohol from a tonne that a malt can be said to give
-const SUPPOSES = /\bif\b|suppose|instead|\bwere\b|drop|fell|fall|only g[eo]t|imagine|went (?:up|down)|what about/i;
+const SUPPOSES =
+  /\bif\b|suppose|instead|\bwere\b|drop|fell|fall|only g[eo]t|imagine|went (?:up|down)|what about/i;
 
 const howMuch = (ratio: number) =>
   `${formatNumber(Math.abs(100 * (ratio - 1)), Math.abs(ratio - 1) < 0.1 ? 1 : 0)} % ${ratio < 1 ? 'less' : 'more'}`;
 
 /** Litres of pure alcohol from a tonne, as a question tells them. */
 function yieldIn({ text, quantities }: Parameters<Reckoner>[0]): number | undefined {
-  const isYield = /yield|(?:a|per|each|every|the|from a|to the|of a) tonn?e?\b|\/\s?t\b|\blpas?\b/i.test(text);
+  const isYield = /yield|(?:a|per|each|every|the|from a|to the|of a) tonn?e?\b|\/\s?t\b|\blpas?\b/i.test(
+    text,
+  );
   const found = quantities.find(({ number, unit, dimension }) =>
     (dimension === 'yield' || ((unit === undefined || dimension === 'volume' || dimension === 'alcohol') && isYield)) &&
     number >= LIKELY[0] && number <= LIKELY[1]); // prettier-ignore
@@ -49,7 +52,10 @@ export const atYield: Reckoner = (asked) => {
 
 /** Shares in words, and how many times as much they are. */
 const shares: readonly (readonly [RegExp, number])[] = [
-  [/\b(?:half as much|only half|just half|half (?:of )?(?:the|your|our|as many)|halved?|cut in half)\b/i, 0.5],
+  [
+    /\b(?:half as much|only half|just half|half (?:of )?(?:the|your|our|as many)|halved?|cut in half)\b/i,
+    0.5,
+  ],
   [/\b(?:twice|double[d]?)\b/i, 2],
   [/\b(?:three times|triple[d]?|treble)\b/i, 3],
   [/\b(?:four times|quadruple)\b/i, 4],
