@@ -37,8 +37,8 @@ export interface NotKnown {
  * When a match is told: as the answer, where it is likely enough and holds enough of the question’s words; as what may be meant,
  * from `LIKELY` on; and below that it is not known. Set by what strangers’ questions came to, see tests/asking/strangers.test.ts.
  */
-const SURE = { chance: 0.5, score: 0.5 } as const;
-const LIKELY = { chance: 0.12, score: 0.35 } as const;
+const SURE = { chance: 0.65, score: 0.55 } as const;
+const LIKELY = { chance: 0.1, score: 0.35 } as const;
 const CERTAIN = 0.95; // of its words: it is asked in these very words
 const NEAREST = 3;
 

@@ -13,16 +13,21 @@ const LONGEST = 45; // words of what is said in one breath
 /** Entries for the terms that no way of asking names yet. */
 export function termsAsked(terms: readonly Term[], entries: readonly Entry[]): readonly Entry[] {
   const asked = new Set(entries.flatMap((entry) => entry.asked.map(plain)));
+  const ids = new Set(entries.map((entry) => entry.id));
   return terms.flatMap(({ id, term, says }): Entry[] => {
     const ways = [
       `what is ${term}`,
       `what is a ${term}`,
       `what are ${term}`,
       `what's ${term}`,
+      `what does ${term} mean`,
+      `what are ${term}s`,
+      `explain ${term}`,
       `${term} meaning`,
       term,
     ];
-    if (ways.some((way) => asked.has(plain(way))) || says.split(/\s+/).length > LONGEST) return [];
+    if (ids.has(id) || ways.some((way) => asked.has(plain(way))) || says.split(/\s+/).length > LONGEST)
+      return [];
     return [
       {
         id: `term-${id}`,
