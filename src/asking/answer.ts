@@ -38,7 +38,7 @@ export interface NotKnown {
  * from `LIKELY` on; and below that it is not known. Set by what strangers’ questions came to, see tests/asking/strangers.test.ts.
  */
 const SURE = { chance: 0.65, score: 0.55 } as const;
-const LIKELY = { chance: 0.1, score: 0.35 } as const;
+const LIKELY = { chance: 0.13, score: 0.38 } as const;
 const CERTAIN = 0.95; // of its words: it is asked in these very words
 const NEAREST = 3;
 
