@@ -11,7 +11,7 @@ import type { Numbered, Reckoned, Reckoner } from './reckoned.ts';
 import { otherWash, moreWork } from './in-proportion.ts';
 import { casksKept, kept, lossMoved } from './kept.ts';
 import { scaled } from './scale.ts';
-import { bottlesOf, byMass, fromGravities, letDown, measuresIn, pureAlcohol, together, unitsOfDrink } from './spirit-sums.ts'; // prettier-ignore
+import { bottlesOf, byMass, fromGravities, letDown, measuresIn, pureAlcohol, together, unitsOfDrink, watered } from './spirit-sums.ts'; // prettier-ignore
 import { whatIf } from './what-if.ts';
 import { plain } from './words.ts';
 import { calendar } from './years.ts';
@@ -44,6 +44,7 @@ const NEAREST = 3;
 
 const reckoners: readonly Reckoner[] = [
   unitsOfDrink,
+  watered,
   letDown,
   together,
   fromGravities,

@@ -48,7 +48,8 @@ export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
     const unit = unitNamed('gravity', /brix/i.test(text) ? '° Brix' : '°P')!;
     return { says: `A gravity of ${gravity.toFixed(3)} is ${told(gravity, 'gravity', unit)}.`, sum: 'From the sugar tables: grams of extract in 100 g of wort.', ...PLATO, paths: [] }; // prettier-ignore
   }
-  if (given.dimension === 'percent' && (/\bproof\b/i.test(text) || wanted?.dimension === 'strength'))
+  const isBareProof = given.unit === undefined && quantities.length === 1 && /\bin(?:to)? .{0,12}proof\b/i.test(text) && given.number <= 100; // prettier-ignore
+  if ((given.dimension === 'percent' || isBareProof) && (/\bproof\b/i.test(text) || wanted?.dimension === 'strength'))
     return given.number >= 0 && given.number <= 100 ? proofs(given.number, `${told(given.number, 'strength')}`) : undefined; // prettier-ignore
   const kind = given.dimension && kindOf[given.dimension];
   if (!kind || !given.unit) return undefined;

@@ -89,7 +89,7 @@ export const scaled: Reckoner = (asked): Reckoned | undefined => {
   const source = area
     ? flows.find(({ kind }) => kind === 'land')
     : (flowAt(text, given.end, before ? ask.index : text.length) ??
-      (given.dimension === 'mass' ? flows.find(({ path }) => path === 'malt.mass') : undefined));
+      (given.dimension === 'mass' ? flows.find(({ path }) => path === 'malt.mass') : given.dimension === 'alcohol' ? flows.find(({ path }) => path === 'heart.alcohol') : undefined));
   const target = flowAt(text.slice(0, before ? text.length : given.start), ask.index + ask[0].length, text.length) ?? flowAfter(text, given.end);
   if (asked.quantities.length === 0 && target?.path === 'bottling.bottles') return undefined; // the list has it
   if (!source || !target || source === target || !(area || fits(source, given.dimension))) return undefined;

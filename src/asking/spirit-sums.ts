@@ -89,6 +89,28 @@ export const letDown: Reckoner = (asked) => {
   };
 };
 
+/** Spirit and so much water put together. */
+export const watered: Reckoner = (asked) => {
+  const { text, quantities } = asked;
+  const { volumes, strengths } = spiritSaid(asked);
+  const water = quantities.find(({ unit, dimension, end }) => (unit === undefined || dimension === 'volume') && /^\s*(?:of\s+)?water\b/i.test(text.slice(end)));
+  const given = quantities.find((each) => each !== water && each.dimension === 'volume');
+  if (!water || !given || strengths.length !== 1 || volumes.length > 2) return undefined;
+  const litres = inCore(given, 'volume20');
+  const added = inCore({ ...water, unit: water.unit ?? given.unit!, dimension: 'volume' }, 'volume20');
+  if (litres === undefined || added === undefined || !(litres > 0) || !(added > 0)) return undefined;
+  const made = blend([
+    { volume: litres20(litres), strength: strength(strengths[0]!) },
+    { volume: litres20(added), strength: strength(0) },
+  ]);
+  return {
+    says: `They make ${told(made.volume, 'volume20')} at ${told(made.strength, 'strength')}.`,
+    sum: `${formatWorking(litres)} × ${formatWorking(strengths[0]!)} ÷ 100 = ${told(made.alcohol, 'alcohol')}, and the mixture shrinks a little`,
+    ...BLEND,
+    paths: [],
+  };
+}; // prettier-ignore
+
 /** Spirits put together; equal parts where the volumes are not told. */
 export const together: Reckoner = (asked) => {
   const { text } = asked;

@@ -48,6 +48,8 @@ const OTHERWISE: Readonly<Partial<Record<NumberName, readonly [string, string]>>
 };
 const BOTTLES = ['bottling.bottlesPerYear', 'bottles in a year'] as const;
 
+const LEAST = 40; // % vol in the bottle, by all the names of the chapter on law
+
 /** Somebody’s own casks: what becomes of them is no figure of the house. */
 const COUNTED = /\b(?:\d+|two|three|ten|a hundred)\s+(?:casks|barrels|hogsheads|butts)\b/i;
 const IF = /\b(?:if|suppose|say you|instead of|what happens (?:if|when)|after|for|left|would)\b/i;
@@ -96,6 +98,7 @@ function gaveText(gave: readonly GaveWay[]): string {
 
 /** What to say before, where the spirit is weaker than the strength that is wanted. */
 function asItComes(name: NumberName, value: number, { heart, matured }: Line): string {
+  if (name === 'bottlingStrength' && value < LEAST) return `Below ${LEAST} % vol it may not be sold as whisky in most places. `; // prettier-ignore
   const most =
     name === 'fillingStrength' ? heart.strength : name === 'bottlingStrength' ? matured.strength : value;
   return value > most ? `Water cannot make it stronger, so it would go as it comes, at ${format(most, 'strength')}. ` : ''; // prettier-ignore

@@ -49,6 +49,8 @@ test.each([
   ['how many units in a 35ml of this?', '1.6 British units'], // 35 × 46 ÷ 1000
   ['how many units in half a bottle', '16.1 British units'], // 350 × 46 ÷ 1000
   ['a dozen bottles how many units', '386.4'], // 12 × 700 × 46 ÷ 1000
+  ['what do I get if I put 10 litres of 40 % with 5 litres of water', '26.7'], // 4 ÷ 15 = 26.67, a little more as it shrinks
+  ['what’s 46 in US proof', '91.9'], // 2 × 46 at 60 °F, which is 45.94 there
   ['40 % abv by weight', '33.3 % by mass'], // OIML R 22; the chapter on strength prints it
   ['100 barrels. If I come back in eight years how many barrels’ worth have you got?', '85 casks’ worth'], // 100 × 0.98^8 = 85.1
   ['what percentage of a cask is lost by year 20', '33 %'], // 1 − 0.98^20 = 0.332
