@@ -2,18 +2,20 @@
 import { lineOf } from '../house/line-of.ts';
 import type { House } from '../core/line/house.ts';
 import type { Pace } from '../core/line/ledger.ts';
-import { convert } from './convert.ts';
+import { convert, ofCask, shareOf } from './convert.ts';
 import type { AskedList, Entry } from './entry.ts';
 import { fill, type Telling } from './holes.ts';
-import { matcher } from './match.ts';
+import { matcher, type Match } from './match.ts';
 import { countryIn, quantitiesIn, wantedUnit } from './quantities.ts';
 import type { Numbered, Reckoned, Reckoner } from './reckoned.ts';
 import { otherWash, moreWork } from './in-proportion.ts';
-import { kept, lossMoved } from './kept.ts';
+import { casksKept, kept, lossMoved } from './kept.ts';
 import { scaled } from './scale.ts';
-import { fromGravities, letDown, pureAlcohol, together } from './spirit-sums.ts';
+import { bottlesOf, byMass, fromGravities, letDown, measuresIn, pureAlcohol, together, unitsOfDrink, watered } from './spirit-sums.ts'; // prettier-ignore
 import { whatIf } from './what-if.ts';
 import { plain } from './words.ts';
+import { calendar } from './years.ts';
+import { atYield, shareMoved } from './yields.ts';
 
 export interface Answer extends Reckoned {
   /** The entry that was found; nothing where the answer was reckoned from the question’s own numbers. */
@@ -32,24 +34,34 @@ export interface NotKnown {
 }
 
 /**
- * When a match is told: as the answer, where it is near enough and so much nearer than the next; as what may be meant, from
- * `LIKELY` on; and below that it is not known. Set by what strangers’ questions came to, see tests/asking/strangers.test.ts.
+ * When a match is told: as the answer, where it is likely enough and holds enough of the question’s words; as what may be meant,
+ * from `LIKELY` on; and below that it is not known. Set by what strangers’ questions came to, see tests/asking/strangers.test.ts.
  */
-const SURE = 0.6;
-const AHEAD = 0.05;
-const CERTAIN = 0.95; // here the next one does not matter: it is asked in these very words
-const LIKELY = 0.45;
+const SURE = { chance: 0.65, score: 0.55 } as const;
+const LIKELY = { chance: 0.13, score: 0.38 } as const;
+const CERTAIN = 0.95; // of its words: it is asked in these very words
 const NEAREST = 3;
 
 const reckoners: readonly Reckoner[] = [
+  unitsOfDrink,
+  watered,
   letDown,
   together,
   fromGravities,
   pureAlcohol,
+  calendar,
+  casksKept,
   kept,
+  bottlesOf,
+  measuresIn,
   lossMoved,
+  byMass,
+  ofCask,
   convert,
+  shareOf,
+  atYield,
   scaled,
+  shareMoved,
   otherWash,
   moreWork,
   whatIf,
@@ -104,9 +116,13 @@ export interface Asking {
   readonly before?: string | undefined;
 }
 
+/** How likely what was asked stands where the best match does: two answers from one place of the book are nearly the same. */
+const chanceOfPlace = ([best, ...others]: readonly Match[]): number =>
+  others.slice(0, NEAREST).reduce((sum, { entry, chance }) => sum + (entry.at === best!.entry.at && entry.at !== 'using/' ? chance / 2 : 0), best!.chance); // prettier-ignore
+
 /** Makes one who answers from a list. */
 export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown {
-  const match = matcher(list);
+  const { match } = matcher(list);
 
   /** The answer to one question, in a unit if one is wanted. */
   function found({ question, house, telling: wishes = {} }: Asking, wanted: Wanted): Answer | NotKnown {
@@ -115,19 +131,18 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
     const telling: Telling = { ...wishes, line, unit: wanted?.unit, pace: paceIn(question) };
     if (!/\bwhy\b/i.test(question)) {
       const quantities = quantitiesIn(question, country);
-      if (quantities.length > 0) {
-        const asked: Numbered = { text: question, quantities, wanted, country, house, line, telling };
-        for (const reckon of reckoners) {
-          const reckoned = reckon(asked);
-          if (reckoned) return { ...reckoned, inUnit: wanted !== undefined, question };
-        }
+      const asked: Numbered = { text: question, quantities, wanted, country, house, line, telling };
+      for (const reckon of reckoners) {
+        const reckoned = reckon(asked);
+        if (reckoned) return { ...reckoned, inUnit: wanted !== undefined, question };
       }
     }
     const matches = match(withoutTail(question));
     const [best] = matches;
     const others = matches.flatMap(({ entry }) => (entry.unknown || entry === best?.entry ? [] : [entry]));
-    if (best && best.score >= LIKELY) {
-      const isSure = best.score >= CERTAIN || (best.score >= SURE && best.score - matches[1]!.score >= AHEAD);
+    if (best && best.score >= LIKELY.score && best.chance >= LIKELY.chance) {
+      const isSure =
+        best.score >= CERTAIN || (best.score >= SURE.score && chanceOfPlace(matches) >= SURE.chance);
       const told = tell(best.entry, telling);
       return {
         ...told,

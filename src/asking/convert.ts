@@ -3,6 +3,7 @@ import { formatWorking } from '../core/format.ts';
 import { unitsRead } from '../core/units.ts';
 import { asGiven, inCore, kindOf, told, unitNamed, type Reckoned, type Reckoner } from './reckoned.ts';
 import type { Quantity } from './quantities.ts';
+import { namedCask } from './spirit-said.ts';
 
 const UNITS = { at: 'using/marks/#units', place: 'Using this book: units' };
 const PROOF = { at: 'strength-and-volume/proof/#two-kinds-of-proof', place: 'Two kinds of proof' };
@@ -32,10 +33,13 @@ function proofs(strength: number, given: string): Reckoned {
 
 /** A quantity in the unit that is wanted. */
 export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
-  const [found] = quantities;
+  const found = quantities.find(({ unit }) => unit?.includes('proof')) ?? quantities[0];
   // Degrees that are not named are those of the other scale.
-  const given = found && found.unit === '°' && wanted?.dimension === 'temperature' ? { ...found, unit: wanted.unit === '°F' ? '°C' : '°F' } : found; // prettier-ignore
-  if (!given || quantities.length !== 1 || /\bmeans?\b|\bstands? for\b/i.test(text)) return undefined;
+  const isBare = found && (found.unit === '°' || (found.unit === undefined && found.number > -50 && found.number < 300)); // prettier-ignore
+  const given = found && isBare && wanted?.dimension === 'temperature' ? { ...found, dimension: 'temperature' as const, unit: wanted.unit === '°F' ? '°C' : '°F' } : found; // prettier-ignore
+  const isPair = quantities.length === 2 && quantities.some(({ unit }) => unit === '%') && quantities.some(({ unit }) => unit?.includes('proof')); // prettier-ignore
+  if (!given || (quantities.length !== 1 && !isPair) || /\bmeans?\b|\bstands? for\b/i.test(text))
+    return undefined;
   const gravity = asGravity(given);
   if (
     gravity !== undefined &&
@@ -44,7 +48,8 @@ export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
     const unit = unitNamed('gravity', /brix/i.test(text) ? '° Brix' : '°P')!;
     return { says: `A gravity of ${gravity.toFixed(3)} is ${told(gravity, 'gravity', unit)}.`, sum: 'From the sugar tables: grams of extract in 100 g of wort.', ...PLATO, paths: [] }; // prettier-ignore
   }
-  if (given.dimension === 'percent' && (/\bproof\b/i.test(text) || wanted?.dimension === 'strength'))
+  const isBareProof = given.unit === undefined && quantities.length === 1 && /\bin(?:to)? .{0,12}proof\b/i.test(text) && given.number <= 100; // prettier-ignore
+  if ((given.dimension === 'percent' || isBareProof) && (/\bproof\b/i.test(text) || wanted?.dimension === 'strength'))
     return given.number >= 0 && given.number <= 100 ? proofs(given.number, `${told(given.number, 'strength')}`) : undefined; // prettier-ignore
   const kind = given.dimension && kindOf[given.dimension];
   if (!kind || !given.unit) return undefined;
@@ -91,3 +96,31 @@ function sumOf(
   const one = factor >= 1 ? `1 ${given.unit} is ${formatWorking(Number(factor.toPrecision(6)))} ${to.unit}` : `1 ${to.unit} is ${formatWorking(Number((1 / factor).toPrecision(6)))} ${given.unit}`; // prettier-ignore
   return { sum: `${one}.` };
 }
+
+/** A cask that is named, in a unit: “hogshead in US gallons”. */
+export const ofCask: Reckoner = (asked) => {
+  const { wanted, country, text } = asked;
+  const cask = namedCask(asked);
+  if (!cask || wanted?.dimension !== 'volume' || asked.quantities.length > 1 || /\byears?\b|left|lose|lost|wash|malt|barley/i.test(text)) return undefined; // prettier-ignore
+  const unit = unitNamed('volume20', wanted.unit);
+  if (!unit) return undefined;
+  const isBoth = wanted.unit.endsWith(' gal') && country === undefined;
+  const result = isBoth
+    ? `${told(cask.litres, 'volume20', unitNamed('volume20', 'UK gal'))}, or ${told(cask.litres, 'volume20', unitNamed('volume20', 'US gal'))}`
+    : told(cask.litres, 'volume20', unit);
+  return {
+    says: /^\d/.test(cask.said) ? `${cask.said} hold about ${result}.` : wanted.unit === 'L' ? `${cask.said} holds about ${result}.` : `${cask.said} of ${told(cask.litres, 'volume20')} is about ${result}.`, // prettier-ignore
+    at: 'maturing/#what-the-wood-gives-and-takes',
+    place: 'What the wood gives and takes',
+    paths: [],
+  };
+};
+
+/** So many per cent of a quantity. */
+export const shareOf: Reckoner = ({ text, quantities }) => {
+  const [share, whole] = quantities;
+  if (!share || !whole || quantities.length !== 2 || share.dimension !== 'percent') return undefined;
+  if (!/^\s*of\s+(?:a |the |about )?$/i.test(text.slice(share.end, whole.start))) return undefined;
+  const part = { ...whole, number: Number(((whole.number * share.number) / 100).toPrecision(6)) };
+  return { says: `${asGiven(share)} of ${asGiven(whole)} is ${asGiven(part)}.`, sum: `${formatWorking(whole.number)} × ${formatWorking(share.number)} ÷ 100`, ...UNITS, paths: [] }; // prettier-ignore
+};

@@ -1,19 +1,28 @@
 // Small questions of “what if” that go in proportion: a weaker wash, more days in the week.
 import { formatNumber } from '../core/format.ts';
 import { figureText } from '../house/prose.ts';
-import { strengthsIn, told, type Reckoner } from './reckoned.ts';
+import { told, type Reckoner } from './reckoned.ts';
+import { spiritSaid } from './spirit-said.ts';
 
 const IF = /\bif\b|suppose|imagine|\bwere\b|say (?:the|you|it)|had been/i;
 
 /** A wash of another strength: as much alcohol more or less, for the same volume. */
-export const otherWash: Reckoner = ({ text, quantities, line }) => {
-  const [at] = strengthsIn(quantities);
-  if (at === undefined || at > 20 || !IF.test(text) || !/\bwash\b|\bbeer\b|ferment/i.test(text))
+export const otherWash: Reckoner = (asked) => {
+  const { text, line } = asked;
+  const { strengths, volumes } = spiritSaid(asked);
+  const [at] = volumes.length === 0 ? strengths : [];
+  if (
+    at === undefined ||
+    at > 20 ||
+    !IF.test(text) ||
+    !/\bwash\b|\bbeer\b|ferment/i.test(text) ||
+    /temperature|degrees|hours/i.test(text)
+  )
     return undefined;
   const ratio = at / line.wash.strength;
   const change = Math.abs(100 * (ratio - 1));
   return {
-    says: `About ${formatNumber(change, 0)} % ${ratio < 1 ? 'less' : 'more'}: some ${told(line.heart.alcohol * ratio, 'alcohol')} from a mash in place of ${figureText(line, 'heart.alcohol')}.`,
+    says: `About ${formatNumber(change, 0)} % ${ratio < 1 ? 'less' : 'more'}: some ${told(line.heart.alcohol * ratio, 'alcohol')} from a mash in place of ${figureText(line, 'heart.alcohol')}, and ${formatNumber(line.bottling.bottlesPerYear * ratio, 0)} bottles a year in place of ${formatNumber(line.bottling.bottlesPerYear, 0)}.`,
     sum: `${formatNumber(at, 1)} ÷ ${figureText(line, 'wash.strength')} × ${figureText(line, 'heart.alcohol')}, for the same ${figureText(line, 'wash.volume')} of wash`, // prettier-ignore
     at: 'fermenting/check/#figures-to-know',
     place: 'Fermenting: figures to know',

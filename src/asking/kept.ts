@@ -2,20 +2,23 @@
 import { format, formatNumber } from '../core/format.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
 import { throughWood } from '../core/maturing/to-bottle.ts';
-import { litres, litres20, years as yearsOf } from '../core/quantity.ts';
+import { litres, litres20, strength, years as yearsOf } from '../core/quantity.ts';
 import { inCore, told, unitNamed, type Reckoner } from './reckoned.ts';
+import { spiritSaid } from './spirit-said.ts';
 
 const MOST_YEARS = 80; // that a cask is followed
 const MOST_LITRES = 700; // the largest cask of the law; Regulation (EU) 2019/787
 const place = { at: 'sums/cask-through-years/', place: 'A cask through the years' };
 
 /** What a cask holds after so many years, or the bottles that it makes. */
-export const kept: Reckoner = ({ text, quantities, house, line, wanted }) => {
-  const span = quantities.find(({ unit }) => unit === 'years')?.number;
+export const kept: Reckoner = (asked) => {
+  const { text, quantities, house, line, wanted } = asked;
   const given = quantities.find(({ dimension }) => dimension === 'volume');
   const isBottles = /how many bottles/i.test(text);
+  const isHouse = isBottles && given !== undefined && quantities.length === 1 && /\b(?:cask|barrel|hogshead|butt)/i.test(text); // prettier-ignore
+  const span = quantities.find(({ unit }) => unit === 'years')?.number ?? (isHouse ? house.yearsInWood : undefined); // prettier-ignore
   if (span === undefined || span <= 0 || span > MOST_YEARS || !/\b(?:cask|barrel|hogshead|butt|in (?:the )?wood|keep|kept|leave|left|lit(?:re|er)s)/i.test(text)) return undefined; // prettier-ignore
-  if (!(isBottles || /how (?:much|full|many lit|strong)|what(?:'s|’s| is| would be| will be)? left|what (?:strength|would be|will be)|how many (?:are )?left/i.test(text))) return undefined; // prettier-ignore
+  if (!(isBottles || /how (?:much|full|many lit|strong)|what(?:'s|’s| is| would be| will be)? left|what (?:strength|would be|will be)|how many (?:are )?left|\babv\b|\bstrength\b|what (?:do|will|would|have) (?:i|you|we)\b|what.{0,12}come out|what becomes/i.test(text))) return undefined; // prettier-ignore
   if (/\bbottle\b/i.test(text) && !/\bcask|barrel|hogshead|butt\b/i.test(text)) return undefined;
   if (
     /\bwhy|worth|cost|value|price|tax/i.test(text) ||
@@ -27,9 +30,10 @@ export const kept: Reckoner = ({ text, quantities, house, line, wanted }) => {
   );
   const size = given ? inCore(given, 'volume20')! : named ? CASK_SIZES[named] : line.casks.meanSize;
   if (!(size > 1) || size > MOST_LITRES) return undefined;
+  const [filledAt = line.filling.strength] = spiritSaid(asked).strengths;
   const { record, emptied } = throughWood({
     volume: litres20(size),
-    strength: line.filling.strength,
+    strength: strength(filledAt),
     cask: { size: litres(size) },
     store: { ...house, humidity: house.storeHumidity },
     years: yearsOf(span),
@@ -38,15 +42,32 @@ export const kept: Reckoner = ({ text, quantities, house, line, wanted }) => {
   });
   const held = record.at(-1)!;
   const unit = wanted?.dimension === 'volume' ? unitNamed('volume20', wanted.unit) : undefined;
-  const cask = `A cask of ${told(size, 'volume20')} filled at ${told(line.filling.strength, 'strength')}`;
+  const cask = `A cask of ${told(size, 'volume20')} filled at ${told(filledAt, 'strength')}`;
   const after = `after ${formatNumber(span, span % 1 === 0 ? 0 : 1)} years in our store`;
   const bottles = Math.floor((emptied.alcohol * (1 - house.filterLoss / 100)) / ((house.bottleSize / 100) * (Math.min(house.bottlingStrength, held.strength) / 100))); // prettier-ignore
-  const sum = `${told((size * line.filling.strength) / 100, 'alcohol')} filled, ${told(held.alcohol, 'alcohol')} left; the air takes ${formatNumber(house.alcoholLoss, 1)} % a year`; // prettier-ignore
+  const sum = `${told((size * filledAt) / 100, 'alcohol')} filled, ${told(held.alcohol, 'alcohol')} left; the air takes ${formatNumber(house.alcoholLoss, 1)} % a year`; // prettier-ignore
   const says = isBottles
     ? `${cask} makes about ${formatNumber(bottles, 0)} bottles of ${formatNumber(house.bottleSize, 0)} cL ${after}.`
     : `${cask} holds about ${told(held.volume, 'volume20', unit)} at ${format(held.strength, 'strength')} ${after}.`;
   return { says, sum, ...place, paths: ['house.alcoholLoss', 'house.storeHumidity', 'filling.strength'] };
 };
+
+/** So many casks after so many years: what of their contents is left. */
+export const casksKept: Reckoner = ({ text, quantities, house, line }) => {
+  const casks = quantities.find(({ unit, end }) => unit === undefined && /^\s*(?:full |of (?:these|those|them) |such )?(?:casks|barrels|hogsheads|butts)\b/i.test(text.slice(end)));
+  const span = quantities.find(({ unit }) => unit === 'years')?.number;
+  if (!casks || casks.number < 2 || span === undefined || span <= 0 || span > MOST_YEARS) return undefined;
+  if (!/left|worth|remain|how (?:many|much)|what (?:will|would)|lose|lost|evaporat|angels?/i.test(text) || /how many bottles|cost|price|money/i.test(text)) return undefined;
+  const rate = quantities.find(({ dimension, number }) => dimension === 'percent' && number > 0 && number <= 30)?.number ?? house.alcoholLoss;
+  const left = (1 - rate / 100) ** span;
+  return {
+    says: `At ${formatNumber(rate, rate % 1 === 0 ? 0 : 1)} % a year about ${formatNumber(casks.number * left, 0)} casks’ worth of the alcohol is left after ${formatNumber(span, 0)} years; the casks are as many as before, each with less in it. Our store holds about ${format(line.casks.inStore, 'count')}.`,
+    sum: `${formatNumber(casks.number, 0)} × (1 − ${rate / 100})^${formatNumber(span, 0)} = ${formatNumber(casks.number * left, 1)}`,
+    at: 'maturing/#what-the-air-takes',
+    place: 'What the air takes',
+    paths: ['house.alcoholLoss'],
+  };
+}; // prettier-ignore
 
 /** “What if the angels took 4 % in place of 2?”: what a yearly loss leaves. */
 export const lossMoved: Reckoner = ({ text, quantities, house }) => {
@@ -54,7 +75,26 @@ export const lossMoved: Reckoner = ({ text, quantities, house }) => {
     return undefined;
   const named = quantities.filter(({ dimension, unit }) => dimension === 'percent' || unit === undefined);
   const rates = named.map(({ number }) => number).filter((rate) => rate > 0 && rate <= 30);
-  const span = quantities.find(({ unit }) => unit === 'years')?.number ?? house.yearsInWood;
+  const inYears = quantities.find(({ unit }) => unit === 'years')?.number;
+  const byYear = quantities.find(({ unit, start }) => unit === undefined && /\byear\s*$/i.test(text.slice(0, start)))?.number; // prettier-ignore
+  const given = inYears ?? byYear;
+  if (
+    given !== undefined &&
+    given > 0 &&
+    given <= MOST_YEARS &&
+    quantities.length === 1 &&
+    /per ?cent|%|share|fraction|proportion|how much/i.test(text)
+  ) {
+    const rest = 100 * (1 - house.alcoholLoss / 100) ** given;
+    return {
+      says: `At our ${formatNumber(house.alcoholLoss, 1)} % a year ${formatNumber(100 - rest, 0)} % of the alcohol is gone after ${formatNumber(given, 0)} years, and ${formatNumber(rest, 0)} % is left.`,
+      sum: `(1 − ${house.alcoholLoss / 100})^${formatNumber(given, 0)} = ${formatNumber(rest / 100, 3)}`,
+      at: 'maturing/#what-the-air-takes',
+      place: 'What the air takes',
+      paths: ['house.alcoholLoss'],
+    };
+  }
+  const span = inYears ?? house.yearsInWood;
   if (rates.length === 0 || !quantities.some(({ dimension }) => dimension === 'percent') || span <= 0 || span > MOST_YEARS) return undefined; // prettier-ignore
   const [rate] = rates as [number];
   const other = rates[1] ?? house.alcoholLoss;

@@ -18,6 +18,7 @@ const BEER = 5; // % vol of a usual beer; common practice
 const WATER_OF_TRADE = 190; // L for a litre of pure alcohol; the totals of 2013 in the chapter on water
 const GAS_VOLUME = 0.5458; // m³ of carbon dioxide to a kilogram at 20 °C and 101.3 kPa; ideal gas, 24.055 L/mol over 44.01 g
 const DRAM = 0.025; // L; a small British bar measure, Weights and Measures (Intoxicating Liquor) Order 1988
+const HOURS_IN_WEEK = 168;
 const COW = 20; // kg of wet draff that a beast eats in a day; common practice
 
 const bottle = ({ house }: Line) => house.bottleSize / 100;
@@ -111,6 +112,17 @@ export const made = {
     digits: 1,
   },
   daysFermenting: { kind: 'days', of: ({ house }) => house.fermentationHours / 24, digits: 1 },
+  washbacksBusy: {
+    kind: 'count',
+    of: ({ house }) => (house.mashesPerWeek * house.fermentationHours) / HOURS_IN_WEEK,
+    digits: 1,
+  },
+  caskLossYear: { kind: 'alcohol', of: ({ filling, casks, house }) => ((filling.alcohol / casks.perMash) * (1 - house.indrink / 100) * house.alcoholLoss) / 100, digits: 1 }, // prettier-ignore
+  dramsInCask: { kind: 'count', of: (line) => (line.bottling.bottlesPerCask * bottle(line)) / DRAM },
+  bottlesInStore: { kind: 'count', of: ({ casks, bottling }) => casks.inStore * bottling.bottlesPerCask },
+  halfAlcohol: { kind: 'alcohol', of: ({ heart, pace }) => (heart.alcohol * pace.mashesPerYear) / 2, digits: 0 }, // prettier-ignore
+  bottlesPerMonth: { kind: 'count', of: ({ bottling }) => bottling.bottlesPerYear / 12 },
+  alcoholPerMonth: { kind: 'alcohol', of: ({ heart, pace }) => (heart.alcohol * pace.mashesPerYear) / 12, digits: 0 }, // prettier-ignore
   fall: { kind: 'count', of: ({ house }) => 1000 * (house.originalGravity - house.finalGravity), digits: 0 },
 } as const satisfies Readonly<Record<string, Made>>;
 

@@ -1,31 +1,37 @@
-// Which entry a question means: rare words count for more than common ones, and a word misspelt is taken for its like.
+// Which entry a question means: several signs of likeness, weighed as was learnt from the list itself, and how sure that is.
 import { mender } from './alike.ts';
 import { clausesOf } from './clauses.ts';
 import type { AskedList, Entry } from './entry.ts';
+import { directions } from './vectors.ts';
 import { reader, sortOf, type Sort } from './words.ts';
 
 export interface Match {
   readonly entry: Entry;
-  /** 0–1 and a little above, where the sort of thing asked for fits. */
+  /** How likely it is meant, 0–1, if one of the list is. */
+  readonly chance: number;
+  /** What of the question’s words it holds, 0–1, and more where it is asked in these very words. */
   readonly score: number;
 }
 
-/** Weights of the score, found on questions of strangers; tests/asking/strangers.test.ts measures what they come to. */
-const WAY = 0.4; // of the nearest way of asking
-const BAG = 0.6; // of all words of an entry together
 const RARELY = 0.5; // of a word that next to none of an entry’s ways of asking have
 const FROM_ANSWER = 0.5; // a word that only the answer holds, beside one that is asked with
 const UNKNOWN = 0.75; // weight of a word that no entry holds, of the rarest word’s
-const SAME_SORT = 0.08;
-const OTHER_SORT = 0.06;
 const FAINT = 0.4; // of what a word like how, is or you weighs, beside a word that names a thing
 const STRANGE = 1.2; // words that no entry holds count for no more than so many times those that some do
 const ASKING = 0.97; // a part that asks, beside the whole
 const TELLING = 0.85; // one that does not
 const SHORT = 0.4; // what a part loses that says next to nothing of the whole
+const LESS_ASKING = 0.3; // what a part that asks loses of its sum of signs, beside the whole
+const LESS_TELLING = 1.5; // one that does not
+const LESS_SHORT = 1.5; // and one that says next to nothing of the whole
+const LEAST = 0.15; // of the whole, that a part must say to count
 const WHOLE = 0.999; // from here a question is asked in the very words of the list
-const VERY_WORDS = 0.3; // what that is worth
 const LIKE = 0.8; // a word that is only like another
+
+/** The signs, in the order of their weights. */
+export const SIGNS = ['way', 'next', 'bag', 'pairs', 'letters', 'meaning', 'sort', 'other', 'whole'] as const;
+/** Weights of the signs, by which ways of asking that were held out are found most likely; `whole` is set by hand, as none of those is whole. */
+export const WEIGHTS: readonly number[] = [1.03, 2.54, 5.67, 0.53, 3.45, 2.63, 0.8, -0.73, 4];
 
 /** One way of asking: its entry, what its words weigh and the sort of thing that it asks for. */
 interface Way {
@@ -46,19 +52,27 @@ function sharesOf(ways: readonly (readonly string[])[]): ReadonlyMap<string, num
 const gather = <T>(lists: Map<string, T[]>, word: string, item: T) =>
   lists.has(word) ? lists.get(word)!.push(item) : lists.set(word, [item]);
 
-const fitOf = (asked: Sort | undefined, way: Sort | undefined): number => {
-  if (asked === way) return asked === undefined ? SAME_SORT / 2 : SAME_SORT;
-  return asked === undefined || way === undefined ? 0 : -OTHER_SORT;
+const pairsOf = (words: readonly string[]) => words.slice(1).map((word, i) => `${words[i]!} ${word}`);
+const lettersOf = (text: string): readonly string[] => {
+  const padded = ` ${text} `;
+  return [...new Set([...padded].slice(3).map((_, i) => padded.slice(i, i + 4)))];
 };
 
 /** Makes a matcher of a list; the list is read once. */
-export function matcher({ entries, words }: AskedList): (question: string) => readonly Match[] {
+export function matcher({ entries, words }: AskedList): {
+  readonly match: (question: string) => readonly Match[];
+  /** The signs of each entry for a wording; all the signs of one entry, then those of the next. */
+  readonly signsOf: (wording: string) => { readonly signs: Float64Array; readonly weight: number };
+} {
   const { read } = reader(words);
   const withoutHoles = (text: string) => text.replace(/\{[^}]*\}|<[^>]*>/g, ' ');
   const asked = entries.map((entry) => entry.asked.map(read));
   const entriesWith = new Map<string, (readonly [entry: number, share: number])[]>();
   const waysWith = new Map<string, number[]>();
+  const pairsWith = new Map<string, Set<number>>();
+  const lettersWith = new Map<string, number[]>();
   const ways: Way[] = [];
+  const wayLetters: number[] = [];
   const counts = new Map<string, number>();
   const shares = asked.map(sharesOf);
   for (const each of shares) for (const word of each.keys()) counts.set(word, (counts.get(word) ?? 0) + 1);
@@ -68,12 +82,26 @@ export function matcher({ entries, words }: AskedList): (question: string) => re
     if (count === undefined) return isFaint(word) ? 0 : UNKNOWN * Math.log(1 + entries.length);
     return Math.log(1 + entries.length / count) * (isFaint(word) ? FAINT : 1);
   };
+  const rows: Map<string, number>[] = [];
   entries.forEach(({ asked: texts, says }, entry) => {
-    for (const [word, share] of shares[entry]!) gather(entriesWith, word, [entry, share] as const);
+    const row = new Map<string, number>();
+    for (const [word, share] of shares[entry]!) {
+      gather(entriesWith, word, [entry, share] as const);
+      row.set(word, weightOf(word) * share);
+    }
     for (const word of read(withoutHoles(says)))
-      if (!shares[entry]!.has(word)) gather(entriesWith, word, [entry, FROM_ANSWER] as const);
+      if (!shares[entry]!.has(word)) {
+        gather(entriesWith, word, [entry, FROM_ANSWER] as const);
+        if (counts.has(word)) row.set(word, FROM_ANSWER * weightOf(word));
+      }
+    rows.push(row);
     asked[entry]!.forEach((way, i) => {
       for (const word of way) gather(waysWith, word, ways.length);
+      for (const pair of pairsOf(way))
+        pairsWith.set(pair, (pairsWith.get(pair) ?? new Set<number>()).add(entry));
+      const letters = lettersOf(texts[i]!.toLowerCase());
+      for (const each of letters) gather(lettersWith, each, ways.length);
+      wayLetters.push(letters.length);
       ways.push({
         entry,
         weight: way.reduce((sum, word) => sum + weightOf(word), 0),
@@ -82,49 +110,101 @@ export function matcher({ entries, words }: AskedList): (question: string) => re
     });
   });
   const mended = mender(counts.keys());
+  const meaning = directions(rows);
+  const N = SIGNS.length;
 
-  /** Scores of all entries for one wording, and how much it says. */
-  function scores(wording: string): { readonly each: Float64Array; readonly weight: number } {
+  function signsOf(wording: string): { readonly signs: Float64Array; readonly weight: number } {
     const bag = new Float64Array(entries.length);
     const shared = new Float64Array(ways.length);
+    const signs = new Float64Array(entries.length * N);
+    const row = new Map<string, number>();
     let known = 0;
     let strange = 0;
-    for (const said of read(wording)) {
-      const word = counts.has(said) ? said : mended(said);
+    const said = read(wording);
+    for (const each of said) {
+      const word = counts.has(each) ? each : mended(each);
       if (word === undefined) {
-        strange += weightOf(said);
+        strange += weightOf(each);
         continue;
       }
       const weight = weightOf(word);
-      const counted = weight * (word === said ? 1 : LIKE);
+      const counted = weight * (word === each ? 1 : LIKE);
       known += weight;
+      row.set(word, weight);
       for (const [entry, share] of entriesWith.get(word)!) bag[entry]! += counted * share;
       for (const way of waysWith.get(word)!) shared[way]! += counted;
     }
-    const best = new Float64Array(entries.length);
-    if (known === 0) return { each: best, weight: 0 };
+    if (known === 0) return { signs, weight: 0 };
     const all = known + Math.min(strange, STRANGE * known);
     const sort = sortOf(wording);
+    const letters = lettersOf(wording.toLowerCase());
+    const lettersShared = new Float64Array(ways.length);
+    for (const each of letters) {
+      const list = lettersWith.get(each);
+      if (list) for (const way of list) lettersShared[way]! += 1;
+    }
+    const sortsOf = new Float64Array(entries.length * 2);
     ways.forEach(({ entry, weight, sort: own }, way) => {
+      const at = entry * N;
+      const like = (2 * lettersShared[way]!) / (letters.length + wayLetters[way]! || 1);
+      signs[at + 4] = Math.max(signs[at + 4]!, like);
+      sortsOf[2 * entry + (own === sort ? 1 : 0)]! += 1;
       if (shared[way] === 0) return;
       const alike = (2 * shared[way]!) / (all + weight);
-      best[entry] = Math.max(best[entry]!, alike + (alike > WHOLE ? VERY_WORDS : 0) + fitOf(sort, own) / WAY);
+      if (alike > signs[at]!) [signs[at + 1], signs[at]] = [signs[at]!, alike];
+      else if (alike > signs[at + 1]!) signs[at + 1] = alike;
+      if (alike > WHOLE) signs[at + 8] = 1;
     });
-    return { each: best.map((way, entry) => WAY * way + (BAG * bag[entry]!) / all), weight: known };
+    const pairs = pairsOf(said);
+    for (const pair of pairs) {
+      const holders = pairsWith.get(pair);
+      if (holders) for (const entry of holders) signs[entry * N + 3]! += Math.log(1 + entries.length / holders.size) / (pairs.length * 6); // prettier-ignore
+    }
+    const direction = meaning.of(row);
+    entries.forEach((_, entry) => {
+      const at = entry * N;
+      signs[at + 2] = bag[entry]! / all;
+      const text = meaning.texts[entry]!;
+      let cosine = 0;
+      for (let d = 0; d < text.length; d++) cosine += text[d]! * direction[d]!;
+      signs[at + 5] = Math.max(0, cosine);
+      const [others, same] = [sortsOf[2 * entry]!, sortsOf[2 * entry + 1]!];
+      if (sort !== undefined) signs[at + 6] = same / (same + others);
+      if (sort !== undefined && same === 0) signs[at + 7] = 1;
+    });
+    return { signs, weight: known };
   }
 
-  return (question) => {
-    const whole = scores(question);
-    const parts = clausesOf(question).map(({ text, asks }) => {
-      const { each, weight } = scores(text);
-      const share = Math.min(1, weight / (whole.weight || 1));
-      return { each, counts: (asks ? ASKING : TELLING) * (1 - SHORT * (1 - share)) };
-    });
-    return entries
-      .map((entry, i): Match => ({
-        entry,
-        score: Math.max(whole.each[i]!, ...parts.map(({ each, counts }) => each[i]! * counts)),
-      }))
-      .sort((a, b) => b.score - a.score);
+  const told = (signs: Float64Array, entry: number): number => {
+    let sum = 0;
+    for (let i = 0; i < N; i++) sum += WEIGHTS[i]! * signs[entry * N + i]!;
+    return sum;
+  };
+
+  return {
+    signsOf,
+    match(question) {
+      const whole = signsOf(question);
+      const sums = entries.map((_, entry) => told(whole.signs, entry));
+      const held = entries.map((_, entry) => whole.signs[entry * N]!);
+      for (const { text, asks } of clausesOf(question)) {
+        const part = signsOf(text);
+        const share = Math.min(1, part.weight / (whole.weight || 1));
+        if (share < LEAST) continue;
+        const counts = (asks ? ASKING : TELLING) * (1 - SHORT * (1 - share));
+        entries.forEach((_, entry) => {
+          sums[entry] = Math.max(
+            sums[entry]!,
+            told(part.signs, entry) - (asks ? LESS_ASKING : LESS_TELLING) - LESS_SHORT * (1 - share),
+          );
+          held[entry] = Math.max(held[entry]!, part.signs[entry * N]! * counts);
+        });
+      }
+      const most = Math.max(...sums);
+      const all = sums.reduce((total, sum) => total + Math.exp(sum - most), 0);
+      return entries
+        .map((entry, i): Match => ({ entry, chance: Math.exp(sums[i]! - most) / all, score: held[i]! }))
+        .sort((a, b) => b.chance - a.chance);
+    },
   };
 }

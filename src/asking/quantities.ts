@@ -57,7 +57,7 @@ export function quantitiesIn(text: string, country?: Country): readonly Quantity
   const found: Quantity[] = [];
   let from = 0;
   tokens.forEach((token, i) => {
-    if (token.start < from) return;
+    if (token.start < from || /\b(?:co|h)$/i.test(text.slice(0, token.start))) return;
     if (token.kind === 'word' && /^(?:a|an|one|once|half|first|second|third)$/.test(token.text)) {
       const one = /^(?:an?|one)\s+/i.exec(text.slice(token.start));
       const unit = one && unitAt(text.slice(token.start + one[0].length), country);

@@ -5,6 +5,7 @@ import { figureText, figureValue, kindOfFigure } from '../house/prose.ts';
 import { isMade, madeFigure } from './made.ts';
 import { asGiven, inCore, told, unitNamed, type Numbered, type Reckoned, type Reckoner } from './reckoned.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
+import type { Quantity } from './quantities.ts';
 
 /** A thing that grows with the mashes: what it is called, and how much of it one mash has. */
 interface Flow {
@@ -67,11 +68,19 @@ function flowAfter(text: string, from: number): Flow | undefined {
   return wanted ? flowAt(text, from + wanted.index + wanted[0].length, text.length) : undefined;
 }
 
-const ASKS = /\b(?:how (?:many|much|big|large)|what|number of)\b/i;
+const ASKS =
+  /\b(?:how (?:many|much|big|large)|what|number of)\b|,(?=\s*\w+\?)|\bin(?=\s+(?:casks|bottles|spirit|alcohol|wash|barley|malt))/i;
+
+/** One cask or mash, where that is said and no number is. */
+function oneIn(text: string): readonly Quantity[] {
+  const one = /\b(?:an?|one|each|every|per|single)\s+(?=(?:hogshead|cask|barrel|butt)\b)/i.exec(text);
+  return one ? [{ number: 1, start: one.index, end: one.index + one[0].length }] : [];
+}
 
 /** So much of one thing in another. */
 export const scaled: Reckoner = (asked): Reckoned | undefined => {
-  const { text, quantities, wanted, line } = asked;
+  const { text, wanted, line } = asked;
+  const quantities = asked.quantities.length > 0 ? asked.quantities : oneIn(asked.text);
   const [given] = quantities;
   const ask = ASKS.exec(text);
   if (!given || quantities.length !== 1 || !ask || given.number <= 0 || /\byears?|\bproof\b(?! gal)/i.test(given.unit ?? '')) return undefined; // prettier-ignore
@@ -80,8 +89,9 @@ export const scaled: Reckoner = (asked): Reckoned | undefined => {
   const source = area
     ? flows.find(({ kind }) => kind === 'land')
     : (flowAt(text, given.end, before ? ask.index : text.length) ??
-      (given.dimension === 'mass' ? flows.find(({ path }) => path === 'malt.mass') : undefined));
+      (given.dimension === 'mass' ? flows.find(({ path }) => path === 'malt.mass') : given.dimension === 'alcohol' ? flows.find(({ path }) => path === 'heart.alcohol') : undefined));
   const target = flowAt(text.slice(0, before ? text.length : given.start), ask.index + ask[0].length, text.length) ?? flowAfter(text, given.end);
+  if (asked.quantities.length === 0 && target?.path === 'bottling.bottles') return undefined; // the list has it
   if (!source || !target || source === target || !(area || fits(source, given.dimension))) return undefined;
   const amount = area
     ? (inCore(given, 'area') ?? NaN) / 10_000
@@ -95,7 +105,7 @@ export const scaled: Reckoner = (asked): Reckoned | undefined => {
   const shownValue = target.counted ? format(value >= 10 ? Math.round(value) : value, 'count') : target.kind === 'land' ? format(value, 'land', value < 1 ? 2 : 1) : told(value, target.kind, unit); // prettier-ignore
   const shownTo = kindOfFigure(target.path) ? figureText(line, target.path) : target.counted ? format(to, 'count', to < 100 ? 2 : 0) : target.kind === 'land' ? format(to, 'land', 2) : told(to, target.kind, unit); // prettier-ignore
   const shownFrom = kindOfFigure(source.path) ? figureText(line, source.path) : source.counted ? format(from, 'count', from < 100 ? 2 : 0) : source.kind === 'land' ? format(from, 'land', 2) : told(from, source.kind); // prettier-ignore
-  const giving = `${asGiven(given)} ${area ? 'of land' : source.called}`;
+  const giving = `${asGiven(given)} ${area ? 'of land' : source.counted && given.number === 1 ? source.called.replace(/e?s$/, (end) => (end === 'es' && /mash/.test(source.called) ? '' : end === 'es' ? 'e' : '')) : source.called}`; // prettier-ignore
   return {
     says: source.path === 'made.one' && given.number === 1 ? `One mash makes about ${shownValue} ${target.called}.` : before ? `${giving} come to about ${shownValue} ${target.called} in this house.` : `About ${shownValue} ${target.called} for ${giving} in this house.`,
     sum: source.path === 'made.one' ? `${shownTo} a mash × ${asGiven(given)}` : `${shownTo} ÷ ${shownFrom} in one mash, × ${asGiven(given)}`,

@@ -16,11 +16,14 @@ const moved: readonly { readonly says: RegExp; readonly name: NumberName; readon
   { says: /\b(?:fill(?:ed|ing)?)\b.{0,24}\bat\b|filling strength|go(?:es|ing)? in(?:to)? (?:the )?casks?.{0,12}\bat\b/i, name: 'fillingStrength', as: 'percent' },
   { says: /\bcut(?:ting|s)?\b|\bheart\b.{0,16}\b(?:ended|ends|stopped|stops|until|down to)|collect(?:ed|ing)? (?:down )?to/i, name: 'heartEnd', as: 'percent' },
   { says: /angels?|evaporat|loss|lost|loses/i, name: 'alcoholLoss', as: 'percent' },
+  { says: /\bfg\b|final gravity|finish(?:ed|es)? (?:off )?at|(?:stop(?:ped|s)?|end(?:ed|s)?|stuck) at/i, name: 'finalGravity', as: 'gravity' },
+  { says: /fermentab/i, name: 'fermentability', as: 'percent' },
+  { says: /\bextract\b/i, name: 'solubleExtract', as: 'percent' },
   { says: /humid|damp/i, name: 'storeHumidity', as: 'percent' },
   { says: /years?/i, name: 'yearsInWood', as: 'years' },
   { says: /\d\s+(?:more |fewer )?mash(?:es|ings)\b|\bmash(?:ed|es)?\b.{0,20}\d+ (?:times|a week)/i, name: 'mashesPerWeek', as: 'count' },
   { says: /weeks?/i, name: 'weeksPerYear', as: 'count' },
-  { says: /\bmalt\b/i, name: 'maltPerMash', as: 'mass' },
+  { says: /\bmalt\b|\bmash(?:es)?\b/i, name: 'maltPerMash', as: 'mass' },
   { says: /gravity|\bog\b/i, name: 'originalGravity', as: 'gravity' },
   { says: /bottles?/i, name: 'bottleSize', as: 'bottle' },
 ]; // prettier-ignore
@@ -40,13 +43,16 @@ const OTHERWISE: Readonly<Partial<Record<NumberName, readonly [string, string]>>
   heartEnd: ['heart.strength', 'for the heart'],
   fillingStrength: ['casks.perYear', 'casks in a year'],
   originalGravity: ['wash.strength', 'in the wash'],
+  finalGravity: ['wash.strength', 'in the wash'],
   storeHumidity: ['matured.strength', 'out of the cask'],
 };
 const BOTTLES = ['bottling.bottlesPerYear', 'bottles in a year'] as const;
 
+const LEAST = 40; // % vol in the bottle, by all the names of the chapter on law
+
 /** Somebody’s own casks: what becomes of them is no figure of the house. */
 const COUNTED = /\b(?:\d+|two|three|ten|a hundred)\s+(?:casks|barrels|hogsheads|butts)\b/i;
-const IF = /\b(?:if|suppose|say you|instead of|what happens (?:if|when)|after|for|left)\b/i;
+const IF = /\b(?:if|suppose|say you|instead of|what happens (?:if|when)|after|for|left|would)\b/i;
 
 function valueFor(quantity: Quantity, { as }: (typeof moved)[number]): number | undefined {
   const { number, unit, dimension } = quantity;
@@ -65,7 +71,7 @@ function valueFor(quantity: Quantity, { as }: (typeof moved)[number]): number | 
     case 'mass':
       return dimension === 'mass' ? inCore(quantity, 'mass') : undefined;
     case 'gravity':
-      return unit === undefined ? (number > 900 ? number / 1000 : number) : undefined;
+      return unit === undefined && ((number > 900 && number < 1200) || (number > 0.95 && number < 1.2)) ? (number > 900 ? number / 1000 : number) : undefined; // prettier-ignore
     case 'bottle':
       return dimension === 'volume' ? inCore(quantity, 'volume20')! * 100 : undefined;
     default:
@@ -92,6 +98,7 @@ function gaveText(gave: readonly GaveWay[]): string {
 
 /** What to say before, where the spirit is weaker than the strength that is wanted. */
 function asItComes(name: NumberName, value: number, { heart, matured }: Line): string {
+  if (name === 'bottlingStrength' && value < LEAST) return `Below ${LEAST} % vol it may not be sold as whisky in most places. `; // prettier-ignore
   const most =
     name === 'fillingStrength' ? heart.strength : name === 'bottlingStrength' ? matured.strength : value;
   return value > most ? `Water cannot make it stronger, so it would go as it comes, at ${format(most, 'strength')}. ` : ''; // prettier-ignore

@@ -7,6 +7,7 @@ import { topicTitles } from '../exercises/topics.ts';
 import { withoutUnit } from '../house/bare.ts';
 import { conditions, isCondition } from '../house/conditions.ts';
 import { builtInLine } from '../house/line-of.ts';
+import { holeFor } from '../house/open-figures.ts';
 import { figureText } from '../house/prose.ts';
 
 export interface SearchEntry {
@@ -17,6 +18,8 @@ export interface SearchEntry {
   /** Address from the root of the site. */
   readonly at: string;
   readonly text: string;
+  /** The same with holes for the figures of a house, as `house/open-figures.ts` fills them; nothing where it has none. */
+  readonly open?: string;
   /** Other words for what its title and its text speak of. */
   readonly called: string;
   readonly also: string;
@@ -55,6 +58,12 @@ function figureOf(tag: string): string {
   return / bare\b/.test(tag) ? withoutUnit(text) : text;
 }
 
+/** A figure as a hole, which the page fills from the reader’s house. */
+function holeOf(tag: string): string {
+  const [of, per = '', digits = ''] = ['of', 'per', 'digits'].map((each) => attribute(each, tag));
+  return holeFor({ of: of!, per, digits, bare: / bare\b/.test(tag) });
+}
+
 /** A sentence that hangs on the house, or nothing where it is not true of the built-in one. */
 function whenTrue(tag: string, told: string): string {
   const is = attribute('is', tag);
@@ -68,11 +77,16 @@ function rowOf(row: string): string {
   return /[.?!]$/.test(told) ? told : `${told}.`;
 }
 
-/** MDX as plain words with the built-in house’s figures, without components, formulas, heads of tables and marks. */
-export const plainWords = (mdx: string): string =>
+/**
+ * MDX as plain words with the built-in house’s figures, without components, formulas, heads of tables and marks; or open,
+ * with holes for the figures and without what is true of some houses only.
+ */
+export const plainWords = (mdx: string, isOpen = false): string =>
   mdx
-    .replace(/<When([^>]*)>([^]*?)<\/When>/g, (_, tag: string, told: string) => whenTrue(tag, told))
-    .replace(/<Figure([^>]*)>/g, (_, tag: string) => figureOf(tag))
+    .replace(/<When([^>]*)>([^]*?)<\/When>/g, (_, tag: string, told: string) =>
+      isOpen ? '' : whenTrue(tag, told),
+    )
+    .replace(/<Figure([^>]*)>/g, (_, tag: string) => (isOpen ? holeOf(tag) : figureOf(tag)))
     .replace(/<Source[^>]*>/g, '')
     .replace(/<[^>]*>/g, ' ')
     .replace(/\$\$[^$]*\$\$/g, ' ')
@@ -93,6 +107,12 @@ const othersFor = (words: readonly SearchWord[], text: string): string =>
     .flatMap(({ asked }) => asked)
     .join(' ');
 
+/** A text closed, for the index, and open where it hangs on the house. */
+const wordsOf = (mdx: string) => ({
+  text: plainWords(mdx),
+  ...(/<(?:Figure|When)\b/.test(mdx) && { open: plainWords(mdx, true) }),
+});
+
 function sectionsOf({ at, title, body, headings }: Chapter): Found[] {
   const slugs = headings.filter(({ depth }) => depth === 2 || depth === 3);
   const [opening, ...parts] = body.split(/^#{2,3} /m);
@@ -106,11 +126,11 @@ function sectionsOf({ at, title, body, headings }: Chapter): Found[] {
         title: slug.text,
         where: isAsked ? `A visitor’s question, ${title}` : `Section of ${title}`,
         at: `${at}#${slug.slug}`,
-        text: plainWords(rest.join('\n')),
+        ...wordsOf(rest.join('\n')),
       },
     ];
   });
-  return [{ title, where: 'Chapter', at, text: plainWords(opening ?? '') }, ...sections];
+  return [{ title, where: 'Chapter', at, ...wordsOf(opening ?? '') }, ...sections];
 }
 
 const calculatorsFound = (): Found[] =>

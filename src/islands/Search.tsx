@@ -4,6 +4,7 @@ import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show }
 import type { Answer, Asking, NotKnown } from '../asking/answer.ts';
 import { shown } from '../core/shown.ts';
 import { useKnown } from '../house/known-store.ts';
+import { filledFrom } from '../house/open-figures.ts';
 import { useHouse } from '../house/store.ts';
 import { useUnits } from '../house/units-store.ts';
 import { unitsOf } from '../core/units.ts';
@@ -27,7 +28,7 @@ export default function Search(props: { readonly index: string; readonly asked: 
   const [index, setIndex] = createSignal<MiniSearch>();
   const [answerer, setAnswerer] = createSignal<Answerer>();
   const [problem, setProblem] = createSignal<string>();
-  const { house } = useHouse();
+  const { house, line } = useHouse();
   const unitLiked = useUnits();
   const facts = usePart(factsPart);
   const { unknown } = useKnown();
@@ -177,7 +178,7 @@ export default function Search(props: { readonly index: string; readonly asked: 
               <li>
                 <a href={`../${result.at}`}>{result.title}</a> <span class="where">{result.where}</span>
                 <Show when={result.opening}>
-                  <p>{result.opening}</p>
+                  <p>{filledFrom(line(), result.opening)}</p>
                 </Show>
               </li>
             )}

@@ -1,6 +1,7 @@
 // What visitors ask, with the name of each place in the book; a link that leads nowhere fails the build.
 import { getCollection, render } from 'astro:content';
 import type { AskedList, Entry } from '../asking/entry.ts';
+import { termsAsked } from '../asking/terms.ts';
 import { chaptersOfBook } from '../build/book.ts';
 import { calculators } from '../calculators/index.ts';
 
@@ -8,6 +9,9 @@ import { calculators } from '../calculators/index.ts';
 const others: Readonly<Record<string, string>> = {
   'house/': 'The figures of the house',
   'accuracy/': 'How far the figures agree',
+  'cards/': 'Pocket cards',
+  'script/': 'Check a talk',
+  'practice/': 'Practice',
 };
 
 /** What each address of the book is called. */
@@ -41,8 +45,10 @@ export async function GET(): Promise<Response> {
       return { id, ...entry, place };
     }),
   );
+  const terms = (await getCollection('glossary')).map(({ id, data }) => ({ id, term: data.term, says: data.says })); // prettier-ignore
   const words = Object.fromEntries(
     (await getCollection('askedWords')).map(({ id, data }) => [id, data.asked]),
   );
-  return new Response(JSON.stringify({ entries, words } satisfies AskedList));
+  const all = [...entries, ...termsAsked(terms, entries)];
+  return new Response(JSON.stringify({ entries: all, words } satisfies AskedList));
 }

@@ -31,7 +31,10 @@ export async function GET(): Promise<Response> {
   const words = (await getCollection('searchWords')).map(({ id, data }) => ({ word: id, asked: data.asked }));
   const index = new MiniSearch(searchOptions);
   index.addAll(
-    searchEntries(read, terms, words).map((entry) => ({ ...entry, opening: opening(entry.text) })),
+    searchEntries(read, terms, words).map((entry) => ({
+      ...entry,
+      opening: opening(entry.open ?? entry.text),
+    })),
   );
   return new Response(JSON.stringify(index));
 }

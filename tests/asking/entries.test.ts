@@ -2,6 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { parse } from 'yaml';
 import { answerer, isAnswer } from '../../src/asking/answer.ts';
 import { fill } from '../../src/asking/holes.ts';
 import { made } from '../../src/asking/made.ts';
@@ -16,7 +17,7 @@ const line = builtInLine();
 const MOST_WORDS = 55; // of an answer, which is said in one breath
 
 test('there are enough entries, and no two of one name', () => {
-  expect(entries.length).toBeGreaterThanOrEqual(120);
+  expect(entries.length).toBeGreaterThanOrEqual(450);
   expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length);
 });
 
@@ -44,7 +45,14 @@ test('every figure that is made is a number of the built-in house', () => {
 test('every place is a heading, a page or a calculator of the book', () => {
   const root = join(import.meta.dirname, '..', '..', 'content', 'chapters');
   const slug = (text: string) => text.toLowerCase().replace(/[\u2018\u2019]/g, '').replace(/[^\p{L}\p{N}\s-]/gu, '').trim().replace(/\s/g, '-').replace(/40--mean/, '40-mean'); // prettier-ignore
-  const places = new Set(['house/', 'accuracy/', ...calculators.map(({ id }) => `sums/${id}/`)]);
+  const places = new Set([
+    'house/',
+    'accuracy/',
+    'cards/',
+    'script/',
+    'practice/',
+    ...calculators.map(({ id }) => `sums/${id}/`),
+  ]);
   for (const chapter of readdirSync(root))
     for (const file of readdirSync(join(root, chapter))) {
       const part = file.replace('.mdx', '');
@@ -53,17 +61,22 @@ test('every place is a heading, a page or a calculator of the book', () => {
       for (const [, heading] of readFileSync(join(root, chapter, file), 'utf8').matchAll(/^#{2,3} (.*)$/gm))
         places.add(`${page}#${slug(heading!)}`);
     }
-  expect(entries.filter(({ at }) => !places.has(at)).map(({ id, at }) => `${id}: ${at}`)).toEqual([]);
+  const glossary = new Set(
+    Object.keys(parse(readFileSync(join(root, '..', 'glossary.yaml'), 'utf8')) as object),
+  );
+  const isThere = (at: string) =>
+    places.has(at) || (at.startsWith('glossary/#') && glossary.has(at.slice(10)));
+  expect(entries.filter(({ at }) => !isThere(at)).map(({ id, at }) => `${id}: ${at}`)).toEqual([]);
   expect(existsSync(root)).toBe(true);
 });
 
 test('each entry is found by its own ways of asking', () => {
-  const match = matcher(list);
+  const { match } = matcher(list);
   const lost = entries.flatMap(({ id, asked }) =>
     asked.flatMap((way) => {
       const best = match(way);
       const own = best.find(({ entry }) => entry.id === id)!;
-      return own.score < best[0]!.score - 1e-9 ? [`${way} (${id}) finds ${best[0]!.entry.id}`] : [];
+      return own.chance < best[0]!.chance - 1e-9 ? [`${way} (${id}) finds ${best[0]!.entry.id}`] : [];
     }),
   );
   const ways = entries.reduce((sum, { asked }) => sum + asked.length, 0);
@@ -82,10 +95,15 @@ test('answers on health, drink and law defer', () => {
 test('an answer takes less than 50 ms when warm, on the slowest of many', () => {
   const answer = answerer(list);
   answer({ question: entries[0]!.asked[0]!, house: builtInHouse });
-  const times = entries.slice(0, 100).map(({ asked }) => {
+  const timeOf = (question: string) => {
     const from = performance.now();
-    answer({ question: `${asked[1]!}, I was wondering about a thing misspellt`, house: builtInHouse });
+    answer({ question, house: builtInHouse });
     return performance.now() - from;
+  };
+  // The best of three, as other work on the machine is none of the answer’s.
+  const times = entries.slice(0, 100).map(({ asked }) => {
+    const question = `${asked[1]!}, I was wondering about a thing misspellt`;
+    return Math.min(timeOf(question), timeOf(question), timeOf(question));
   });
   expect(times.sort((a, b) => a - b)[94]).toBeLessThan(50);
 });

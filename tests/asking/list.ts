@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
 import type { AskedList, Entry } from '../../src/asking/entry.ts';
+import { termsAsked } from '../../src/asking/terms.ts';
 
 const content = join(import.meta.dirname, '..', '..', 'content');
 const read = (...path: string[]) => parse(readFileSync(join(content, ...path), 'utf8')) as unknown;
@@ -10,8 +11,7 @@ const read = (...path: string[]) => parse(readFileSync(join(content, ...path), '
 type Written = Readonly<Record<string, Omit<Entry, 'id' | 'place'>>>;
 const files = readdirSync(join(content, 'asked')).filter((file) => file.endsWith('.yaml'));
 
-/** Every entry with its file, the place by its address. */
-export const entries = files.flatMap((file) =>
+const written = files.flatMap((file) =>
   Object.entries(read('asked', file) as Written).map(([id, entry]) => ({
     ...entry,
     id,
@@ -19,6 +19,13 @@ export const entries = files.flatMap((file) =>
     file,
   })),
 );
+const terms = Object.entries(read('glossary.yaml') as Record<string, { term: string; says: string }>).map(([id, term]) => ({ id, ...term })); // prettier-ignore
+
+/** Every entry with its file, the place by its address. */
+export const entries = [
+  ...written,
+  ...termsAsked(terms, written).map((entry) => ({ ...entry, file: 'glossary.yaml' })),
+];
 
 export const list: AskedList = {
   entries,

@@ -25,6 +25,41 @@ test.each([
   ['how many units in 25 ml of 40 %', '1.0 British units'], // UK Chief Medical Officers’ guidelines 2016: 25 mL at 40 % is a unit
   ['what if the angels took 4 percent instead of 2, after ten years', '66 %'], // 0.96^10 = 0.665
   ['20 t of malt makes how many mashes', '13'], // 20 ÷ 1.5 = 13.3
+  ['hogshead in US gal?', '66.04 US gal'], // 250 ÷ 3.785411784, NIST Handbook 44
+  ['3 hogsheads in litres', '750 L'], // 3 × 250
+  ['how many pints in a butt', '879.9'], // 500 ÷ 0.56826125, Weights and Measures Act 1985
+  ['1.060 down to .998, what’s that come to?', '8.3'], // by Balling; the excise factor 0.132 gives 8.18; both in the chapter on fermenting
+  ['ten sixty down to nine ninety eight what’s the abv', '8.3'], // the same, spoken
+  ['so how much pure alcohol is in 10,000 litres of your wash, if it’s 8', '800 L pure alcohol'], // 10,000 × 0.08
+  [
+    'if you’ve got a cask at 63 and a half, 190 litres in it, how much actual alcohol have I got there?',
+    '120.7 L',
+  ], // 190 × 0.635 = 120.65
+  ['how much alcohol in a hogshead at 63.5', '158.8 L'], // 250 × 0.635 = 158.75
+  ['three casks of 190 at 61.4, how many litres pure?', '350 L'], // 3 × 190 × 0.614 = 349.98
+  ['700 ml at 43 how many grams of alcohol', '237.6 g'], // 0.301 L × 789.24 g, OIML R 22
+  ['how much water to take 900 litres from 70 to 63.5', '97.2'], // 0.9 × 108.028, row D5 of tests/reference/exercises.json
+  ['6000 litres at 23 and 1000 at 30', '1,680 L'], // 1,380 + 300
+  ['half and half of 60 and 40 percent', '50 L pure alcohol'], // 50 × 0.6 + 50 × 0.4
+  ['how many bottles from 190 litres at 58 percent', '342 bottles'], // 110.2 ÷ (0.7 × 0.46) = 342.2
+  ['200 lpa how many bottles', '621 bottles'], // 200 ÷ 0.322 = 621.1
+  ['500 lpa in bottles at 40', '1,785 bottles'], // 500 ÷ 0.28 = 1,785.7
+  ['how many 35ml measures in a bottle', '20 times'], // 700 ÷ 35
+  ['how many 70cl bottles in 1000 litres', '1,428 whole'], // 1000 ÷ 0.7 = 1,428.57
+  ['how many units in a 35ml of this?', '1.6 British units'], // 35 × 46 ÷ 1000
+  ['how many units in half a bottle', '16.1 British units'], // 350 × 46 ÷ 1000
+  ['a dozen bottles how many units', '386.4'], // 12 × 700 × 46 ÷ 1000
+  ['what do I get if I put 10 litres of 40 % with 5 litres of water', '26.7'], // 4 ÷ 15 = 26.67, a little more as it shrinks
+  ['what’s 46 in US proof', '91.9'], // 2 × 46 at 60 °F, which is 45.94 there
+  ['40 % abv by weight', '33.3 % by mass'], // OIML R 22; the chapter on strength prints it
+  ['100 barrels. If I come back in eight years how many barrels’ worth have you got?', '85 casks’ worth'], // 100 × 0.98^8 = 85.1
+  ['what percentage of a cask is lost by year 20', '33 %'], // 1 − 0.98^20 = 0.332
+  ['filled in 2012 bottled in 2025 how old is it', '13 years'], // 2025 − 2012
+  ['if you fill it in 2024 when is it 12', 'in 2036'], // 2024 + 12
+  ['1.5 tonnes at 410 lpa', '615 L'], // 1.5 × 410
+  ['if malt yields 410 a tonne how much from 9 tonnes', '3,690 L'], // 9 × 410
+  ['what’s 15 percent of 1500', '225'], // 0.15 × 1500
+  ['64.5 in fahrenheit', '148.1 °F'], // 64.5 × 1.8 + 32
 ])('%s', (question, says) => {
   const text = told(question);
   const [number] = /[\d,.]+/.exec(says)!;
@@ -76,6 +111,32 @@ test('numbers, units and countries are read', () => {
 });
 
 test('nonsense is answered without a fault', () => {
-  for (const question of ['%%%', '1e999 litres in gallons', '-5 litres at 500 %', '٣ litres', 'how much is 0 t of malt in casks', '𝟙𝟚 casks', 'what if you bottled at -3 %', 'how much is left of a 200 litre cask after 9999 years', '(((', '\u202e 5 L', 'in in in in gallons to to'])
+  for (const question of ['%%%', '1e999 litres in gallons', '-5 litres at 500 %', '٣ litres', 'how much is 0 t of malt in casks', '𝟙𝟚 casks', 'what if you bottled at -3 %', 'hogshead at 0 in gallons', 'a cask of 9999 at 200', '1.060 to 1.060', 'half of half the malt', '-5 % more malt', '1e308 litres at 50 how many bottles', 'filled in 1800 bottled in 2199', 'how many 0 ml in 0 litres', '0 casks after 0 years what is left', '500 % less malt what then', 'how much is left of a 200 litre cask after 9999 years', '(((', '\u202e 5 L', 'in in in in gallons to to'])
     expect(told(question), question).not.toMatch(/NaN|undefined|Infinity/);
+}); // prettier-ignore
+
+test('what is in proportion stays so, whatever the house', () => {
+  const small = { ...builtInHouse, mashesPerWeek: 3 as never };
+  const saidOf = (question: string, house = builtInHouse) => {
+    const found = answer({ question, house });
+    return isAnswer(found) ? found.says.replaceAll(',', '') : '?';
+  };
+  const first = (text: string) => Number(/\d{3,}/.exec(text)?.[0]);
+  // Half the malt is half the alcohol; half the mashes are half of that again.
+  const whole = first(saidOf('how many litres of pure alcohol a year'));
+  expect(first(saidOf('what if you only had half the malt')) / whole).toBeCloseTo(0.5, 3);
+  expect(first(saidOf('what if you only had half the malt', small)) / whole).toBeCloseTo(0.25, 3);
+  // A yield of 380 in place of the house’s own: as much less as 380 is less than that.
+  const own = first(saidOf('what is your yield'));
+  const less = Number(
+    /([\d.]+) % less/.exec(saidOf('if your yield dropped to 380 a tonne would you notice?'))![1],
+  );
+  expect(less).toBeCloseTo(100 * (1 - 380 / own), 0);
+});
+
+test('numbers that are none of these are left to the list', () => {
+  for (const [question, id] of [['20/70/10 what is it', 'grist-split'], ['why 63.5', 'why-63'], ['what does 12 mean on the label', 'age-label']] as const) {
+    const found = answer({ question, house: builtInHouse });
+    expect(isAnswer(found) && (found.id ?? found.says), question).toMatch(new RegExp(`^(?:${id}|grist-numbers)$`));
+  }
 }); // prettier-ignore

@@ -5,14 +5,15 @@ import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { answerer, isAnswer } from '../../src/asking/answer.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
+import { heldOut } from './held-out.ts';
 import { entries, list } from './list.ts';
 
 interface Asked {
   readonly q: string;
   readonly is: readonly string[];
 }
-const RIGHT = 0.8; // of the questions at least; the least that the search page is kept for
-const WRONG = 0.05; // of them at most, told as if sure
+const RIGHT = 0.9; // of the questions at least; the list was mended by them, so no less may come of them again
+const WRONG = 0.03; // of them at most, told as if sure
 const answer = answerer(list);
 const unknown = new Set(entries.filter((entry) => entry.unknown).map(({ id }) => id));
 
@@ -25,7 +26,7 @@ function fateOf({ q, is }: Asked): 'right' | 'wrong' | 'neither' {
   return isAnswer(found) && isKnown && found.meant === undefined ? 'wrong' : 'neither';
 }
 
-describe.each(['strangers.yaml', 'others.yaml'])('%s', (file) => {
+describe.each(['strangers.yaml', 'others.yaml', 'visitors.yaml'])('%s', (file) => {
   const asked = parse(readFileSync(join(import.meta.dirname, file), 'utf8')) as readonly Asked[];
   test('every entry that a question is to find is in the list', () => {
     const ids = new Set([...entries.map(({ id }) => id), '?', 'reckoned']);
@@ -40,3 +41,11 @@ describe.each(['strangers.yaml', 'others.yaml'])('%s', (file) => {
     expect(share('wrong'), told.join('\n')).toBeLessThanOrEqual(WRONG);
   });
 });
+
+test('a way of asking that the list has not got finds its entry as often as it did', () => {
+  const { asked, right, wrong, lost } = heldOut(list);
+  console.log(`held out: ${asked}, ${((100 * right) / asked).toFixed(0)} % right, ${((100 * wrong) / asked).toFixed(0)} % of another entry as if sure`); // prettier-ignore
+  // Far below what strangers find: a way is held out that no other is like, and entries that stand beside each other answer nearly alike.
+  expect(right / asked, lost.slice(0, 20).join('\n')).toBeGreaterThan(0.48);
+  expect(wrong / asked, lost.slice(0, 20).join('\n')).toBeLessThan(0.11);
+}, 60_000);

@@ -111,3 +111,16 @@ test('the answer follows the reader’s own house', async ({ page }) => {
   await open(page, '/search/#for=how%20strong%20is%20it%20in%20the%20bottle');
   await expect(page.locator('.answer .breath')).toContainText(/40\.0/);
 });
+
+test('so do the places that are listed below the answer', async ({ page }) => {
+  await open(page, '/search/#for=first%20water');
+  const listed = page.locator('.found li p', { hasText: /A mash is .* of malt in/ }).first();
+  await page.locator('#search-words').fill('figures to know mash');
+  await expect(listed).toContainText(/A mash is 1,500.kg of malt in 6,000.L of first water/);
+  await open(page, '/house/');
+  await page.locator('#house-maltPerMash').fill('1600');
+  await expect.poll(() => page.evaluate(() => JSON.stringify({ ...localStorage }))).toContain('maltPerMash');
+  await open(page, '/search/#for=figures%20to%20know%20mash');
+  await expect(listed).toContainText(/A mash is 1,600.kg of malt in 6,400.L of first water/);
+  await expect(page.locator('.found')).not.toContainText(/[{};]{2}|;bare/);
+});

@@ -1,0 +1,78 @@
+// What a question says of spirit: its litres, those of a cask that is only named, and its strengths, with or without a sign.
+import { CASK_SIZES } from '../core/maturing/filling.ts';
+import { asGiven, inCore, strengthsIn, type Numbered } from './reckoned.ts';
+
+export interface Volume {
+  readonly litres: number;
+  readonly said: string;
+}
+export interface SpiritSaid {
+  readonly volumes: readonly Volume[];
+  readonly strengths: readonly number[];
+}
+
+/** Casks by name, L: those that the house counts, and the others as the glossary has them. */
+const casks: readonly (readonly [RegExp, string, number])[] = [
+  [/\bhogs?heads?\b/i, 'hogshead', CASK_SIZES.hogshead],
+  [/\bbutts?\b/i, 'butt', CASK_SIZES.butt],
+  [/\bpuncheons?\b/i, 'puncheon', 500], // L; cask guides, see the glossary
+  [/\bquarter[\s-]casks?\b/i, 'quarter cask', 125], // L; the same
+  [/\boctaves?\b/i, 'octave', 50], // L; the same
+  [/\bbarrels?\b/i, 'barrel', CASK_SIZES.barrel],
+];
+const MOST_LITRES = 700; // of one cask
+const MOST_CASKS = 100_000;
+
+/** What stands before a number that is a strength, and what behind it. */
+const BEFORE = /(?:\bat|\bwere|\bwas|\bof|\bfrom|\bto|\bis|\bit['’]?s|\bwant(?:s|ed)?(?: it at)?|\bget|\bmake|=|\band|\bwith|,|\bor|\bas)\s*(?:about|only|say|around|roughly|just)?\s*$/i; // prettier-ignore
+const BEHIND = /^\s*(?:$|[,.?!;)–-]|(?:and|to|down|cut|how|what|in|with|into|per|abv|vol|strength|plus|for|it|i|or|do|then|will|would|so|by|from|reduced|when|please|rather|instead|lpa|alcohol)\b)/i; // prettier-ignore
+
+/** The volume of a cask that is named and whose litres are not told; several of them where they are counted. */
+export function namedCask({ text, quantities }: Pick<Numbered, 'text' | 'quantities'>): Volume | undefined {
+  if (quantities.some(({ dimension, unit }) => dimension === 'volume' && unit !== 'pints')) return undefined;
+  for (const [says, name, size] of casks) {
+    const at = says.exec(text)?.index;
+    if (at === undefined) continue;
+    const counted = quantities.find(
+      ({ unit, end }) => unit === undefined && end <= at && /^\s*$/.test(text.slice(end, at)),
+    );
+    const count = counted?.number ?? 1;
+    if (!(count > 0 && count <= MOST_CASKS)) return undefined;
+    return {
+      litres: count * size,
+      said: counted && count !== 1 ? `${asGiven(counted)} ${name}s` : `A ${name}`.replace(/^A (?=o)/, 'An '),
+    };
+  }
+  return undefined;
+}
+
+/** Litres and strengths of a question about spirit. */
+export function spiritSaid(asked: Numbered): SpiritSaid {
+  const { text, quantities } = asked;
+  const given = quantities.flatMap((each): Volume[] => {
+    const litres = each.dimension === 'volume' ? inCore(each, 'volume20') : undefined;
+    return litres !== undefined && litres > 0 ? [{ litres, said: asGiven(each) }] : [];
+  });
+  const measured = quantities.find(({ dimension }) => dimension === 'volume');
+  // “6,000 litres at 23 and 1,000 at 30”: what has a strength behind it is of the same unit.
+  for (const each of quantities)
+    if (measured && each.unit === undefined && /^\s*at\s+(?:about\s+)?\d/i.test(text.slice(each.end))) {
+      const alike = { ...each, unit: measured.unit!, dimension: 'volume' as const };
+      given.push({ litres: inCore(alike, 'volume20')!, said: asGiven(alike) });
+    }
+  // “three casks of 190 at 61.4”: litres, by where they stand.
+  for (const [i, each] of quantities.entries()) {
+    const isOf = each.unit === undefined && /\b(?:casks?|barrels?|hogsheads?|butts?)\s+of\s+(?:about\s+)?$/i.test(text.slice(0, each.start)); // prettier-ignore
+    if (!isOf || given.length > 0 || !(each.number >= 20 && each.number <= MOST_LITRES)) continue;
+    const before = quantities[i - 1];
+    const count = before?.unit === undefined && before !== undefined ? before.number : 1;
+    given.push({ litres: count * each.number, said: `${count === 1 ? '' : `${asGiven(before!)} times `}${asGiven({ ...each, unit: 'L' })}` }); // prettier-ignore
+  }
+  const named = given.length === 0 ? namedCask(asked) : undefined;
+  const strengths = quantities.flatMap((each) => {
+    if (each.unit !== undefined) return strengthsIn([each]);
+    const isStrength = each.number >= 1 && each.number <= 100 && BEFORE.test(text.slice(0, each.start)) && BEHIND.test(text.slice(each.end)); // prettier-ignore
+    return isStrength ? [each.number] : [];
+  });
+  return { volumes: named ? [named] : given, strengths };
+}
