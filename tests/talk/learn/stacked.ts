@@ -9,6 +9,8 @@ import type { LearntTalk } from './talks.ts';
 
 export const FURTHER = 3; // readings after the first
 
+const GROUPS = 4; // of authors: the first reading of a group is learnt from the others
+
 /** First readings learnt from all talks but those of some authors, each learnt once. */
 export function firstWithout(talks: readonly LearntTalk[]): (...authors: readonly string[]) => LearntFirst {
   const models = new Map<string, LearntFirst>();
@@ -24,7 +26,9 @@ export function firstWithout(talks: readonly LearntTalk[]): (...authors: readonl
 export function learnReader(talks: readonly LearntTalk[], without = '', first = firstWithout(talks)): Model & { readonly first: LearntFirst } {
   const out = without === '' ? [] : [without];
   const seen = talks.filter(({ author }) => author !== without);
-  const every = seen.map((talk) => firstOf(first(...out, talk.author), talk));
+  const authors = [...new Set(seen.map(({ author }) => author))].sort();
+  const groupOf = (author: string) => authors.filter((_, i) => i % GROUPS === authors.indexOf(author) % GROUPS);
+  const every = seen.map((talk) => firstOf(first(...out, ...groupOf(talk.author)), talk));
   const short = every.map((all) => all.map(shortlist));
   const readings = seen.map(({ text, quantities, examples }, i) => ({ text, quantities, candidates: examples.map(({ candidates }, k) => short[i]![k]!.map((place) => candidates[place]!)) }));
   const alone: Chances[] = every.map((all, i) => all.map((each, k) => short[i]![k]!.map((place) => each[place]!)));
