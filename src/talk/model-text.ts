@@ -10,6 +10,10 @@ export interface LearntFirst extends FirstModel {
   readonly signs: ReadonlyMap<number, Learnt>;
 }
 
+/** A weight as it is kept. */
+export const roundedWeight = (weight: number): number =>
+  STEP * Math.max(-LETTERS.length, Math.min(LETTERS.length, Math.round(weight / STEP)));
+
 /** A model as text: a line with the further weights, then a line for each sign. */
 export function modelAsText({ first, further }: Model & { readonly first: LearntFirst }): string {
   let before = 0;

@@ -31,7 +31,7 @@ const stepOf = (apart: number): number => {
 
 /** What is weighed of each candidate, by name. */
 export const weighed = [
-  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk',
+  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk', 'not told', 'told twice',
   ...steps.map((step) => `before ${step}` as const),
   ...steps.map((step) => `behind ${step}` as const),
 ] as const; // prettier-ignore
@@ -139,13 +139,17 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
       else put('no number', 1);
       const value = middle(values);
       const most = { same: [0, 0], differs: [0, 0] };
+      let untold = 1;
       for (const other of told.get(label) ?? []) {
         if (other.quantity === i) continue;
+        untold *= 1 - other.chance;
         const apart = Math.abs(other.value / value - 1);
         const side = apart <= SAME ? most.same : apart >= DIFFERS ? most.differs : undefined;
         const far = Math.abs(other.quantity - i) <= AROUND ? 0 : 1;
         if (side) side[far] = Math.max(side[far]!, other.chance);
       }
+      put('not told', untold);
+      put('told twice', Math.max(...most.same) * Math.max(...most.differs));
       put('same near', most.same[0]!);
       put('same far', most.same[1]!);
       put('differs near', most.differs[0]!);
