@@ -56,7 +56,12 @@ const kindNamed = (name: string) => numberOf(`about ${name}`);
 const before = [1, 2, 3, 4].map((i) => kindNamed(`before ${i}`));
 const behind = [1, 2, 3].map((i) => kindNamed(`behind ${i}`));
 const [two, three, twoBehind, threeBehind, both] = ['two', 'three', 'two behind', 'three behind', 'both'].map(kindNamed) as [number, number, number, number, number]; // prettier-ignore
-const inSentence = { back: kindNamed('back'), on: kindNamed('on'), own: kindNamed('own'), ownOn: kindNamed('own on') };
+const inSentence = {
+  back: kindNamed('back'),
+  on: kindNamed('on'),
+  own: kindNamed('own'),
+  ownOn: kindNamed('own on'),
+};
 const inOthers = [kindNamed('sentence before'), kindNamed('two before'), kindNamed('sentence behind')];
 const FAR = 45; // words before a quantity that are looked at
 const FAR_BEHIND = 25;

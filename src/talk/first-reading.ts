@@ -35,9 +35,11 @@ const HARDLY = 5e-4; // a chance that is not read further
 export const shortlist = (chances: readonly number[]): number[] =>
   chances.flatMap((chance, i) => (chance >= HARDLY ? [i] : []));
 
+const votes = new Float64Array(partNames.length); // of the quantity at hand
+
 /** The chances of one quantity's candidates, in their order. */
 export function firstChances({ signs, size }: FirstModel, evidence: Evidence, candidates: readonly Candidate[]): number[] {
-  const votes = new Float64Array(partNames.length);
+  votes.fill(0);
   for (let k = 0; k < evidence.signs.length; k++) {
     const learnt = signs.get(evidence.signs[k]!);
     if (!learnt) continue;

@@ -98,7 +98,8 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
     year: false,
   };
   if (found.unit === 'kL') Object.assign(found, { value: tidy(1000 * found.value), unit: 'L' });
-  const fifties = found.dimension === 'bare' && found.value < 10 ? inFifties.exec(text.slice(numberEnd)) : null;
+  const fifties =
+    found.dimension === 'bare' && found.value < 10 ? inFifties.exec(text.slice(numberEnd)) : null;
   if (fifties) Object.assign(found, { value: 100 * found.value + 50, end: numberEnd + fifties[0].length });
   if (found.unit === 'years' && found.value > 200)
     Object.assign(found, { unit: '', dimension: 'bare', end: numberEnd }); // “8,940 yr” of a crib is so many a year

@@ -118,11 +118,13 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
     }
     return (stage: string) => (whole === 0 ? 0 : (shares[stage] ?? 0) / whole);
   });
+  const block = new Float64Array(weighed.length * candidates.reduce((sum, all) => sum + all.length, 0)); // one for all rows
+  let taken = 0;
   return candidates.map((all, i) => {
     const resaid =
       i > 0 && quantities[i]!.start - quantities[i - 1]!.end < 45 && again.test(text.slice(quantities[i - 1]!.end, quantities[i]!.start)); // prettier-ignore
     return all.map((candidate, k) => {
-      const row = new Float64Array(weighed.length);
+      const row = block.subarray(taken, (taken += weighed.length));
       const put = (name: keyof typeof at, value: number) => (row[at[name]]! += value);
       put('first', Math.log(Math.max(LEAST, first[i]![k]!)));
       const { label, values } = candidate;

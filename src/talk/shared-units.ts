@@ -39,7 +39,8 @@ export function shareUnits(text: string, found: readonly Found[]): void {
     const between = text.slice(a.end, b.start);
     const apart = Math.max(a.value, b.value) / Math.min(a.value, b.value);
     const isLoose = /^\s*[,;]\s*$/.test(between) && !inRow.has(b.dimension); // “at forty-six, twelve years old”
-    if (inList.test(between) && apart < ALIKE && !isLoose && !isGravity(a.value)) Object.assign(a, { unit: b.unit, dimension: b.dimension });
+    if (inList.test(between) && apart < ALIKE && !isLoose && !isGravity(a.value))
+      Object.assign(a, { unit: b.unit, dimension: b.dimension });
   }
 }
 
@@ -80,7 +81,11 @@ export function settleUnits(text: string, found: readonly Found[]): void {
   const speaksOfProof = says('° proof', '° former UK proof');
   const isOfMoney = !imperial && says('£', '€');
   for (const each of found) {
-    if (each.unit === 'm' && each.value < 100 && ofAlcohol.test(text.slice(Math.max(0, each.start - 60), each.start)))
+    if (
+      each.unit === 'm' &&
+      each.value < 100 &&
+      ofAlcohol.test(text.slice(Math.max(0, each.start - 60), each.start))
+    )
       Object.assign(each, { value: 1e6 * each.value, unit: 'L pure alcohol', dimension: 'alcohol' });
     const side = each.dimension === 'bare' && speaksOfProof ? besideProof.exec(text.slice(each.end)) : null;
     if (side)

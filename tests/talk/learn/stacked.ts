@@ -13,7 +13,10 @@ export const FURTHER = 3; // readings after the first
 const rounded = (first: LearntFirst): LearntFirst => ({
   size: Number(first.size.toFixed(3)),
   signs: new Map(
-    [...first.signs].map(([sign, { parts, weights }]) => [sign, { parts, weights: weights.map(roundedWeight) }]),
+    [...first.signs].map(([sign, { parts, weights }]) => [
+      sign,
+      { parts, weights: weights.map(roundedWeight) },
+    ]),
   ),
 });
 
@@ -24,7 +27,8 @@ export function firstWithout(talks: readonly LearntTalk[]): (...authors: readonl
   const models = new Map<string, LearntFirst>();
   return (...authors) => {
     const key = [...new Set(authors)].sort().join();
-    const known = models.get(key) ?? rounded(learnFirst(talks.filter(({ author }) => !authors.includes(author))));
+    const known =
+      models.get(key) ?? rounded(learnFirst(talks.filter(({ author }) => !authors.includes(author))));
     models.set(key, known);
     return known;
   };
