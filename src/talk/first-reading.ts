@@ -8,7 +8,7 @@ export interface Learnt {
   readonly weights: readonly number[];
 }
 export interface FirstModel {
-  readonly signs: { readonly get: (name: string) => Learnt | undefined };
+  readonly signs: { readonly get: (sign: number) => Learnt | undefined };
   /** What the size of a quantity counts for. */
   readonly size: number;
 }
@@ -35,12 +35,15 @@ const HARDLY = 5e-4; // a chance that is not read further
 export const shortlist = (chances: readonly number[]): number[] =>
   chances.flatMap((chance, i) => (chance >= HARDLY ? [i] : []));
 
+const votes = new Float64Array(partNames.length); // of the quantity at hand
+
 /** The chances of one quantity's candidates, in their order. */
 export function firstChances({ signs, size }: FirstModel, evidence: Evidence, candidates: readonly Candidate[]): number[] {
-  const votes = new Float64Array(partNames.length);
-  for (const [name, strength] of evidence) {
-    const learnt = signs.get(name);
+  votes.fill(0);
+  for (let k = 0; k < evidence.signs.length; k++) {
+    const learnt = signs.get(evidence.signs[k]!);
     if (!learnt) continue;
+    const strength = evidence.strengths[k]!;
     const { parts, weights } = learnt;
     for (let i = 0; i < parts.length; i++) votes[parts[i]!]! += strength * weights[i]!;
   }

@@ -97,6 +97,10 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
     dimension: unit?.dimension ?? (said.fraction ? 'share' : 'bare'),
     year: false,
   };
+  if (found.unit === 'kL') Object.assign(found, { value: tidy(1000 * found.value), unit: 'L' });
+  const fifties =
+    found.dimension === 'bare' && found.value < 10 ? inFifties.exec(text.slice(numberEnd)) : null;
+  if (fifties) Object.assign(found, { value: 100 * found.value + 50, end: numberEnd + fifties[0].length });
   if (found.unit === 'years' && found.value > 200)
     Object.assign(found, { unit: '', dimension: 'bare', end: numberEnd }); // “8,940 yr” of a crib is so many a year
   if (said.fraction && parted.has(found.dimension))
@@ -133,13 +137,15 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
       : { ...found, dimension: 'clock' };
   const apostrophe =
     /['’]/.test(text[first.start - 1] ?? '') && /^\d\d$/.test(first.text) && found.dimension === 'bare';
-  if (apostrophe) return { ...found, start: first.start - 1, value: 1900 + found.value, year: true };
+  if (apostrophe) return { ...found, start: first.start - 1, value: (found.value <= SOON ? 2000 : 1900) + found.value, year: true }; // prettier-ignore
   found.year =
     found.dimension === 'bare' && Number.isInteger(found.value) && found.value >= 1500 && found.value <= 2100 &&
     (first.kind === 'word' ? tokens[said.first]!.text !== 'a' && said.scale === 1 : /^\d{4}$/.test(first.text)) &&
     (yearBefore.has(before?.text ?? '') || before?.text === '('); // prettier-ignore
   return found;
 }
+
+const SOON = 30; // '09 is of this century, '77 of the last
 
 /** What 1.6m is a million and a bit of, and not metres. */
 const inMillions = new Set<Dimension>(['volume', 'alcohol', 'mass', 'casks', 'bottles', 'people']);
@@ -156,8 +162,13 @@ function clock(figure: Token, value: number, after: string): number {
   return tidy(/p/i.test(after) && hour < 12 ? hour + 12 : hour);
 }
 
+/** “Two-fifties” are casks of 250, “seven-fifties” bottles of 750. */
+const inFifties = /^[\s-]fifties\b/i;
 const parted = new Set<Dimension>(['casks', 'bottles']);
 const fullWeek = /(?<!\b(?:in|per|of|each)\s)$/i;
+/** One of a unit, and not so much for each: “takes an hour”, “it's a tonne”. */
+const wholeOne =
+  /\b(?:than|takes?|is|it['’]s|sit|say|so|be|do|nearly|exactly|about)\s+an?\s+(?:whole\s+)?(?:tonne|ton|hour|litre|liter|month|fortnight|week|gallon)\b(?!\s+(?:and|of\s+th))/i;
 const halfSoon = /\sand\s+(?:an?\s+)?(?:half|quarter|three[\s-]quarters?)\b/i;
 const measured = new Set<Dimension>(['mass', 'volume', 'time', 'length']);
 
@@ -230,6 +241,7 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
       taken = unit.end;
     } else if (token.text === 'a' || token.text === 'an') {
       if (
+        !wholeOne.test(text.slice(Math.max(0, token.start - 14), token.end + 20)) &&
         !halfSoon.test(text.slice(token.end, token.end + 40)) &&
         !/^\s+hour\s+and\s+(?!all\b)\w+(?:[\s-]\w+)?\s+min/i.test(text.slice(token.end, token.end + 40))
       )

@@ -1,4 +1,4 @@
-// What is learnt as a text and back: whole steps of a weight, signs in the order of their names, parts by how far they stand from the last.
+// What is learnt as a text and back: whole steps of a weight, signs by how far their numbers stand apart, parts by how far they stand from the last.
 import { partNames, type FirstModel, type Learnt } from './first-reading.ts';
 import type { Model } from './match.ts';
 
@@ -7,14 +7,19 @@ const LETTERS = 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ'; // one s
 
 /** A first reading whose signs can be gone through. */
 export interface LearntFirst extends FirstModel {
-  readonly signs: ReadonlyMap<string, Learnt>;
+  readonly signs: ReadonlyMap<number, Learnt>;
 }
+
+/** A weight as it is kept. */
+export const roundedWeight = (weight: number): number =>
+  STEP * Math.max(-LETTERS.length, Math.min(LETTERS.length, Math.round(weight / STEP)));
 
 /** A model as text: a line with the further weights, then a line for each sign. */
 export function modelAsText({ first, further }: Model & { readonly first: LearntFirst }): string {
+  let before = 0;
   const lines = [...first.signs]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .flatMap(([name, { parts, weights }]) => {
+    .sort(([a], [b]) => a - b)
+    .flatMap(([sign, { parts, weights }]) => {
       const steps = weights.map((weight) => Math.round(weight / STEP));
       let last = -1;
       const pairs = parts.flatMap((part, i) => {
@@ -24,7 +29,10 @@ export function modelAsText({ first, further }: Model & { readonly first: Learnt
         const letter = LETTERS[Math.min(Math.abs(steps[i]!), LETTERS.length) - 1]!;
         return [`${apart === 1 ? '' : apart}${steps[i]! < 0 ? '-' : ''}${letter}`];
       });
-      return pairs.length === 0 ? [] : [`${name}\t${pairs.join('')}`];
+      if (pairs.length === 0) return [];
+      const further = sign - before;
+      before = sign;
+      return [`${further.toString(36)} ${pairs.join('')}`];
     });
   const numbers = [[first.size], ...further].map((some) => some.map((each) => Number(each.toFixed(3))));
   return [partNames.length, JSON.stringify(numbers), ...lines].join('\n');
@@ -36,14 +44,19 @@ export function modelOf(text: string): Model {
   if (Number(count) !== partNames.length)
     throw new RangeError('What was learnt is of other figures: learn again.');
   const [[size], ...further] = JSON.parse(numbers!) as [[number], ...number[][]];
-  const packed = new Map(lines.map((line) => line.split('\t') as [string, string]));
-  const unpacked = new Map<string, Learnt>();
-  const get = (name: string): Learnt | undefined => {
-    const pairs = packed.get(name);
-    if (pairs === undefined) return undefined;
-    const known = unpacked.get(name) ?? unpack(pairs);
-    unpacked.set(name, known);
-    return known;
+  const learnt = new Map<number, string | Learnt>();
+  let sign = 0;
+  for (const line of lines) {
+    const space = line.indexOf(' ');
+    sign += parseInt(line.slice(0, space), 36);
+    learnt.set(sign, line.slice(space + 1));
+  }
+  const get = (sign: number): Learnt | undefined => {
+    const known = learnt.get(sign);
+    if (typeof known !== 'string') return known;
+    const unpacked = unpack(known);
+    learnt.set(sign, unpacked);
+    return unpacked;
   };
   return { first: { signs: { get }, size: size! }, further };
 }

@@ -1,6 +1,7 @@
 // How near each trade word is to each quantity, 0 to 1: in letters, commas, sentences, and other quantities between.
 import type { Quantity } from './quantities.ts';
-import { stageOf, type ConceptName, type Mention } from './words.ts';
+import { signNamed, type Show } from './signs.ts';
+import { conceptNames, stageOf, type ConceptName, type Mention } from './words.ts';
 
 const REACH = 260; // characters beyond which a word is not near
 const linkBefore =
@@ -41,6 +42,10 @@ function below(places: readonly number[], at: number): number {
   return low;
 }
 
+const roles = ['', '=', '<', '>', '^', '!'] as const;
+const signs = conceptNames.map((concept) => roles.map((role) => signNamed(`${concept}${role}`)));
+const numbers = new Map(conceptNames.map((concept, i) => [concept, i]));
+
 /**
  * A function that shows, for the quantity of an index, the trade words near it: each by its nearness alone, and once more by
  * where it stands: linked to it (=), before it (<) or behind it (>) in its sentence, in a sentence before (^), nearest to it of
@@ -50,7 +55,7 @@ export function surroundings(
   text: string,
   mentions: readonly Mention[],
   quantities: readonly Quantity[],
-): (index: number, show: (name: string, value: number) => void) => void {
+): (index: number, show: Show) => void {
   const sentences = sentenceEnds(text);
   const commas = [...text.matchAll(/[,:()]|\s[–—-]\s/g)].map(({ index }) => index);
   const questions = [...text.matchAll(/\?/g)].map(({ index }) => index);
@@ -88,9 +93,16 @@ export function surroundings(
     return 0.9 * Math.exp(-letters / 70) * 0.8 ** clauses * between * (letters < 8 ? 0.75 : 0.5) ** crossed * 0.85 ** asked;
   } // prettier-ignore
 
+  const most = new Float64Array(conceptNames.length * roles.length);
   return (index, show) => {
     const quantity = quantities[index]!;
     let [thing, named] = [undefined as ConceptName | undefined, undefined as ConceptName | undefined];
+    const seen: number[] = [];
+    const see = (concept: number, role: (typeof roles)[number], near: number) => {
+      const at = concept * roles.length + roles.indexOf(role);
+      if (most[at] === 0) seen.push(at);
+      if (near > most[at]!) most[at] = near;
+    };
     for (let i = below(mentionStarts, quantity.start - REACH); i < mentions.length; i++) {
       const mention = mentions[i]!;
       const { concept } = mention;
@@ -100,15 +112,17 @@ export function surroundings(
       if (ofOne.has(concept) && owners[i] !== index) continue;
       const near = nearness(mention, index);
       if (near <= 0.02) continue;
-      show(concept, near);
+      const number = numbers.get(concept)!;
+      see(number, '', near);
       const crossed = mention.end <= quantity.start && crossings(mention.end, quantity.start) > 0;
-      show(
-        `${concept}${near === 1 ? '=' : crossed ? '^' : mention.start < quantity.start ? '<' : '>'}`,
-        near,
-      );
-      if (owners[i] === index) show(`${concept}!`, 0.5 + near / 2);
+      see(number, near === 1 ? '=' : crossed ? '^' : mention.start < quantity.start ? '<' : '>', near);
+      if (owners[i] === index) see(number, '!', 0.5 + near / 2);
     }
-    if (thing) show(`${thing}@`, 1);
-    if (named) show(`@${named}`, 1);
+    for (const at of seen) {
+      show(signs[Math.floor(at / roles.length)]![at % roles.length]!, most[at]!);
+      most[at] = 0;
+    }
+    if (thing) show(signNamed(`${thing}@`), 1);
+    if (named) show(signNamed(`@${named}`), 1);
   };
 }

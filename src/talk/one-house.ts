@@ -31,10 +31,11 @@ function add(matrix: Float64Array, vector: Float64Array, { powers, factor, sprea
   }
 } // prettier-ignore
 
+const along = new Float64Array(size);
 /** Takes a row out of an inverse and a vector, so many times: Sherman and Morrison’s formula. */
 function without(inverse: Float64Array, vector: Float64Array, { powers, factor, spread }: Tie, log: number, times: number): void {
   const weight = times / (spread * spread);
-  const along = new Float64Array(size);
+  along.fill(0);
   let whole = 0;
   for (const [i, a] of powers) for (let k = 0; k < size; k++) along[k]! += a * inverse[i * size + k]!;
   for (const [i, a] of powers) {
@@ -98,12 +99,15 @@ export function inOneHouse(taken: readonly Taken[]): number[] {
   for (const { figure, chance, log } of taken) add(whole, vector, ties[figure]!, log, chance * chance);
   const common = inverse(whole.slice());
   const found: number[] = [];
+  const [ownSpreads, ownSums] = [new Float64Array(size * size), new Float64Array(size)];
   for (let from = 0, to = 0; from < taken.length; from = to) {
     while (taken[to]?.quantity === taken[from]!.quantity) to++;
     const own = taken.slice(from, to);
     let [spreads, sums] = [common, vector];
     if (own.some(({ chance }) => chance > LITTLE)) {
-      [spreads, sums] = [common.slice(), vector.slice()];
+      ownSpreads.set(common);
+      ownSums.set(vector);
+      [spreads, sums] = [ownSpreads, ownSums];
       for (const { figure, log, chance } of own) without(spreads, sums, ties[figure]!, log, chance * chance);
     }
     const means = Float64Array.from({ length: size }, (_, i) => {

@@ -104,6 +104,10 @@ export function joinParts(text: string, found: readonly Found[]): Found[] {
       });
     } else if (last && andMore.test(between!) && isSmaller(next, last))
       Object.assign(last, { end: next.end, value: last.value + inUnit(next.value, next.unit, last.unit) });
+    else if (last && /^[\s-]+$/.test(between!) && isBroken(text, last, next))
+      Object.assign(last, { end: next.end, value: next.value < 10 ? 1000 * last.value + 100 * next.value : 1000 * last.value + next.value }); // prettier-ignore
+    else if (last && isSaidApart(text, last, next, between!))
+      Object.assign(last, { end: next.end, value: 100 * last.value + next.value });
     else if (last && isUnsaid(next, last) && /^\s+$/.test(between!))
       Object.assign(last, { end: next.end, value: last.value + next.value / inOne[last.unit]! });
     else joined.push(next);
@@ -139,3 +143,27 @@ const isSmaller = (part: Found, whole: Found): boolean =>
   part.low === undefined &&
   inUnit(1, part.unit, whole.unit) < 1 &&
   inUnit(part.value, part.unit, whole.unit) < 1;
+
+const inWords = (text: string, { start, end }: Found) => !/\d/.test(text.slice(start, end));
+const isBareWhole = ({ dimension, value, low, said }: Found) =>
+  dimension === 'bare' && low === undefined && Number.isInteger(value) && said.scale === 1;
+
+/** “Ten three” is 10,300 and “three nine-sixty” 3,960: thousands, and then hundreds. */
+const isBroken = (text: string, thousands: Found, rest: Found): boolean =>
+  isBareWhole(thousands) &&
+  isBareWhole(rest) &&
+  inWords(text, thousands) &&
+  inWords(text, rest) &&
+  thousands.value >= 2 &&
+  thousands.value < 40 && // “sixty-three five” is a strength
+  ((rest.value >= 1 && rest.value < 10 && thousands.value >= 10) || (rest.value > 100 && rest.value < 1000));
+
+/** “10 58” is a gravity that was heard in two. */
+const isSaidApart = (text: string, first: Found, rest: Found, between: string): boolean =>
+  between === ' ' &&
+  first.value === 10 &&
+  isBareWhole(first) &&
+  isBareWhole(rest) &&
+  rest.value >= 20 &&
+  rest.value < 100 &&
+  /^\d\d$/.test(text.slice(rest.start, rest.end));

@@ -31,7 +31,7 @@ const stepOf = (apart: number): number => {
 
 /** What is weighed of each candidate, by name. */
 export const weighed = [
-  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk',
+  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk', 'not told', 'told twice',
   ...steps.map((step) => `before ${step}` as const),
   ...steps.map((step) => `behind ${step}` as const),
 ] as const; // prettier-ignore
@@ -118,11 +118,13 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
     }
     return (stage: string) => (whole === 0 ? 0 : (shares[stage] ?? 0) / whole);
   });
+  const block = new Float64Array(weighed.length * candidates.reduce((sum, all) => sum + all.length, 0)); // one for all rows
+  let taken = 0;
   return candidates.map((all, i) => {
     const resaid =
       i > 0 && quantities[i]!.start - quantities[i - 1]!.end < 45 && again.test(text.slice(quantities[i - 1]!.end, quantities[i]!.start)); // prettier-ignore
     return all.map((candidate, k) => {
-      const row = new Float64Array(weighed.length);
+      const row = block.subarray(taken, (taken += weighed.length));
       const put = (name: keyof typeof at, value: number) => (row[at[name]]! += value);
       put('first', Math.log(Math.max(LEAST, first[i]![k]!)));
       const { label, values } = candidate;
@@ -139,13 +141,17 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
       else put('no number', 1);
       const value = middle(values);
       const most = { same: [0, 0], differs: [0, 0] };
+      let untold = 1;
       for (const other of told.get(label) ?? []) {
         if (other.quantity === i) continue;
+        untold *= 1 - other.chance;
         const apart = Math.abs(other.value / value - 1);
         const side = apart <= SAME ? most.same : apart >= DIFFERS ? most.differs : undefined;
         const far = Math.abs(other.quantity - i) <= AROUND ? 0 : 1;
         if (side) side[far] = Math.max(side[far]!, other.chance);
       }
+      put('not told', untold);
+      put('told twice', Math.max(...most.same) * Math.max(...most.differs));
       put('same near', most.same[0]!);
       put('same far', most.same[1]!);
       put('differs near', most.differs[0]!);

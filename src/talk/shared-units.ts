@@ -28,6 +28,9 @@ export function carryUnits(text: string, found: readonly Found[]): void {
   }
 } // prettier-ignore
 
+const inRow = new Set<Dimension>(['percent', 'strength', 'temperature']);
+const isGravity = (value: number) => value > 0.98 && value < 1.13 && value !== 1;
+
 /** In "64, 75 and 85 degrees" all three are degrees. */
 export function shareUnits(text: string, found: readonly Found[]): void {
   for (let i = found.length - 2; i >= 0; i--) {
@@ -35,13 +38,15 @@ export function shareUnits(text: string, found: readonly Found[]): void {
     if (a.dimension !== 'bare' || a.year || !passedOn.has(b.dimension) || b.start - a.end > 12) continue;
     const between = text.slice(a.end, b.start);
     const apart = Math.max(a.value, b.value) / Math.min(a.value, b.value);
-    if (inList.test(between) && apart < ALIKE) Object.assign(a, { unit: b.unit, dimension: b.dimension });
+    const isLoose = /^\s*[,;]\s*$/.test(between) && !inRow.has(b.dimension); // “at forty-six, twelve years old”
+    if (inList.test(between) && apart < ALIKE && !isLoose && !isGravity(a.value))
+      Object.assign(a, { unit: b.unit, dimension: b.dimension });
   }
 }
 
 /** Words about pounds that are paid. */
 const priced =
-  /\b(?:cost|paid|pay|price|sell|sold|shop|penalty|worth|charged?|duty|fine|pair|retired|legion|bottle|buy)\b/i;
+  /\b(?:costs?|paid|pays?|dearer|cheaper|treasury|went for|price|sell|sold|shop|penalty|worth|charged?|duty|fine|pair|retired|legion|bottle|buy)\b/i;
 
 /** Proof beyond what the former British scale is spoken of for new spirit, or twice a strength told beside it; a cask of 53 gallons; American spelling. */
 function isAmerican(text: string, found: readonly Found[]): boolean {
@@ -53,6 +58,10 @@ function isAmerican(text: string, found: readonly Found[]): boolean {
   if (/\bpercent\b/i.test(text) && found.some(({ unit }) => unit === '° proof' || unit === 'proof gal') && found.some(({ unit }) => unit === 'gal') && !/\b(?:over|under) proof\b/i.test(text)) return true; // prettier-ignore
   return signs + (/\b(?:liters?|gray|color|gallon jug)\b/i.test(text) ? 1 : 0) > 0;
 }
+
+/** “Eleven over”, in a talk of proof: so many degrees over proof. */
+const besideProof = /^\s+(over|under)\b(?!\s+(?:\d|an?\b|the\b|two\b|and\b))/i;
+const ofAlcohol = /\b(?:lpa|alcohol)\b/i;
 
 /** Plain degrees of a mash that can only be Fahrenheit: two or more between 135 and 212, and none told in Celsius. */
 const isHotter = (found: readonly Found[]) =>
@@ -69,8 +78,23 @@ export function settleUnits(text: string, found: readonly Found[]): void {
   const fahrenheit = (says('°F') && !says('°C')) || isHotter(found);
   const american = !says('UK gal') && (says('US gal', '° US proof') || isAmerican(text, found));
   const imperial = american || fahrenheit || says('gal', 'UK gal', 'cwt', '°F');
+  const speaksOfProof = says('° proof', '° former UK proof');
   const isOfMoney = !imperial && says('£', '€');
   for (const each of found) {
+    if (
+      each.unit === 'm' &&
+      each.value < 100 &&
+      ofAlcohol.test(text.slice(Math.max(0, each.start - 60), each.start))
+    )
+      Object.assign(each, { value: 1e6 * each.value, unit: 'L pure alcohol', dimension: 'alcohol' });
+    const side = each.dimension === 'bare' && speaksOfProof ? besideProof.exec(text.slice(each.end)) : null;
+    if (side)
+      Object.assign(each, {
+        value: side[1]!.toLowerCase() === 'over' ? 100 + each.value : 100 - each.value,
+        end: each.end + side[0].length,
+        unit: '° proof',
+        dimension: 'strength',
+      });
     each.degrees = each.unit === '°';
     if (
       each.unit === 'lb' &&

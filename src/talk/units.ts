@@ -46,6 +46,9 @@ const rates: readonly Spelling[] = [
 // The first that fits counts.
 const spellings: readonly Spelling[] = [
   ...rates,
+  spelling('L/kg', 'ratio', 'times\\s+(?:of\\s+)?(?:the\\s+)?malt'),
+  spelling('kL', 'volume', 'kilolit(?:re|er)s?|kl'),
+  spelling('m³', 'volume', 'kubik|cubics?'),
   spelling('proof gal', 'alcohol', 'proof[\\s-]+gal(?:lon)?s?|gal(?:lon)?s?\\s+at\\s+proof'),
   ...unitNames.flatMap(({ unit, dimension, says, sign }) =>
     says === undefined ? [] : [spelling(unit, dimension, says, sign)],

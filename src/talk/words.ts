@@ -250,7 +250,7 @@ const table = {
 
 export type ConceptName = keyof typeof table;
 const concepts: Readonly<Record<ConceptName, Concept>> = table;
-const names = Object.keys(table) as ConceptName[];
+export const conceptNames = Object.keys(table) as readonly ConceptName[];
 
 export interface Mention {
   readonly concept: ConceptName;
@@ -258,7 +258,7 @@ export interface Mention {
   readonly end: number;
 }
 
-const patterns = names.map((concept) => ({
+const patterns = conceptNames.map((concept) => ({
   concept,
   says: new RegExp(`(?<![a-zà-ÿ])(?:${concepts[concept].says})(?![a-zà-ÿ])`, 'gi'),
 }));

@@ -9,9 +9,9 @@ test('talks of an author that it has not learnt from are found and matched, as o
   const all = judgedWithout(LEFT_OUT);
   const sum = (of: keyof (typeof measured)['whole'] & ('found' | 'quantities' | 'matched' | 'figures' | 'wrong' | 'proposed')) =>
     all.reduce((total, { judgement }) => total + judgement[of], 0);
-  expect(sum('found') / sum('quantities')).toBeGreaterThan(0.93);
-  expect(sum('matched') / sum('figures')).toBeGreaterThan(0.65);
-  expect(sum('wrong') / sum('proposed')).toBeLessThan(0.08);
+  expect(sum('found') / sum('quantities')).toBeGreaterThan(0.94);
+  expect(sum('matched') / sum('figures')).toBeGreaterThan(0.72);
+  expect(sum('wrong') / sum('proposed')).toBeLessThan(0.07);
   // The accuracy page tells the same of this author: the meter was run since the reader last changed.
   const row = measured.rows.find(({ author }) => author === LEFT_OUT)!;
   for (const of of ['found', 'matched', 'proposed'] as const)

@@ -12,25 +12,31 @@ export interface LeftOut {
   readonly judgement: Judgement;
 }
 
+const GROUPS = 5; // of authors that are left out together, so that a reader is learnt for each group and not for each author
+
 function prepared() {
   const all = scripts();
   const talks = [...all, ...recombinedTalks()].map(toLearn);
   const first = firstWithout(talks);
+  const authors = [...new Set(all.map(({ author }) => author))].filter((author) => author !== TUNED_ON);
+  const groupOf = (author: string) =>
+    authors.filter((_, i) => i % GROUPS === authors.indexOf(author) % GROUPS);
   return (author: string): LeftOut[] => {
-    const model = modelOf(modelAsText(learnReader(talks, author, first))); // as rounded as what is shipped
+    const out = groupOf(author);
+    const model = modelOf(modelAsText(learnReader(talks, out, first))); // as rounded as what is shipped
     return all
-      .filter((script) => script.author === author)
+      .filter((script) => out.includes(script.author))
       .map((script) => ({ script, judgement: judge(script, (text) => readScript(text, model)) }));
   };
 }
 
-/** The talks of one author, judged by a reader that has not learnt from them. Takes a while. */
-export const judgedWithout = (author: string): LeftOut[] => prepared()(author);
+/** The talks of one author, judged by a reader that has not learnt from them, nor from those left out with them. Takes a while. */
+export const judgedWithout = (author: string): LeftOut[] =>
+  prepared()(author).filter(({ script }) => script.author === author);
 
 /** Every talk judged by a reader that has not learnt from its author. Takes some minutes. */
 export function leftOut(): LeftOut[] {
   const without = prepared();
-  return [...new Set(scripts().map(({ author }) => author))]
-    .filter((author) => author !== TUNED_ON)
-    .flatMap(without);
+  const authors = [...new Set(scripts().map(({ author }) => author))].filter((author) => author !== TUNED_ON);
+  return authors.slice(0, GROUPS).flatMap(without); // the first of each group
 }

@@ -1,5 +1,6 @@
-// Learns the first reading: logistic regression over the parts of the labels, with both penalties, by adaptive steps in a fixed order.
+// Learns the first reading: logistic regression over the parts of the labels, most signs hidden at each look so that none is leant on, by adaptive steps in a fixed order.
 import {
+  chancesOf,
   firstChances,
   partNames,
   placesOf,
@@ -12,32 +13,39 @@ import type { Example, LearntTalk } from './talks.ts';
 export interface Settings {
   readonly rounds: number;
   readonly step: number;
-  /** Penalties on the size of weights and on their number. */
+  /** The part of a quantity's signs that are hidden each time that it is looked at. */
+  readonly hidden: number;
   readonly ridge: number;
-  readonly lasso: number;
-  /** Weights that are kept, and the rounds in which those are learnt again alone. */
+  /** Weights that are kept, and the part of the rounds after which those alone are learnt on. */
   readonly keep: number;
-  readonly again: number;
-  /** Talks in which a sign must stand to be learnt. */
+  readonly until: number;
+  /** Talks, and their authors, in which a sign must stand to be learnt. */
   readonly seen: number;
+  readonly authors: number;
 }
 export const settings: Settings = {
-  rounds: 20,
-  step: 0.15,
-  ridge: 2e-4,
-  lasso: 4e-3,
-  keep: 12_000,
-  again: 10,
+  rounds: 12,
+  step: 0.04,
+  hidden: 0.7,
+  ridge: 1e-4,
+  keep: 55_000,
+  until: 0.6,
   seen: 3,
+  authors: 2,
 };
 
-/** Signs that stand in enough talks. */
-function signsOf(talks: readonly LearntTalk[], seen: number): Map<string, number> {
-  const talksWith = new Map<string, number>();
-  for (const { examples } of talks)
-    for (const name of new Set(examples.flatMap(({ evidence }) => [...evidence.keys()])))
-      talksWith.set(name, (talksWith.get(name) ?? 0) + 1);
-  return new Map([...talksWith].filter(([, count]) => count >= seen).map(([name], i) => [name, i]));
+/** Signs that stand in enough talks, by their numbers. */
+function signsOf(talks: readonly LearntTalk[], { seen, authors }: Settings): Map<number, number> {
+  const stands = new Map<number, { talks: number; authors: Set<string> }>();
+  for (const { examples, author } of talks)
+    for (const sign of new Set(examples.flatMap(({ evidence }) => evidence.signs))) {
+      const there = stands.get(sign) ?? { talks: 0, authors: new Set() };
+      there.talks++;
+      there.authors.add(author);
+      stands.set(sign, there);
+    }
+  const often = [...stands].filter(([, each]) => each.talks >= seen && each.authors.size >= authors);
+  return new Map(often.map(([sign], i) => [sign, i]));
 }
 
 interface Row {
@@ -49,11 +57,11 @@ interface Row {
   /** The parts of any of its candidates. */
   readonly used: Int32Array;
 }
-function rowOf({ evidence, candidates, right }: Example, signs: ReadonlyMap<string, number>): Row {
-  const known = [...evidence].filter(([name]) => signs.has(name));
+function rowOf({ evidence, candidates, right }: Example, signs: ReadonlyMap<number, number>): Row {
+  const known = evidence.signs.flatMap((sign, k) => (signs.has(sign) ? [k] : []));
   return {
-    signs: Int32Array.from(known, ([name]) => signs.get(name)!),
-    strengths: Float64Array.from(known, ([, strength]) => strength),
+    signs: Int32Array.from(known, (k) => signs.get(evidence.signs[k]!)!),
+    strengths: Float64Array.from(known, (k) => evidence.strengths[k]!),
     places: candidates.map(({ label }) => placesOf.get(label)!),
     sizes: candidates.map(({ size }) => size),
     right: new Set(right),
@@ -67,88 +75,90 @@ export function always(seed: number): () => number {
   return () => (state = (state * 48271) % 2147483647) / 2147483647;
 }
 
+const SURE = 1; // what each weight's squares begin with: small steps at first
+const STILL = 1e-4; // a slope below which nothing moves
+
 /** A model of the first reading, learnt from talks. The same talks give the same model. */
-export function learnFirst(talks: readonly LearntTalk[], { rounds, step, ridge, lasso, keep, again, seen }: Settings = settings): LearntFirst {
-  const signs = signsOf(talks, seen);
+export function learnFirst(talks: readonly LearntTalk[], how: Settings = settings): LearntFirst {
+  const { rounds, step, hidden, ridge, keep, until } = how;
+  const signs = signsOf(talks, how);
   const rows = talks.flatMap(({ examples }) => examples.filter(({ right }) => right.length > 0).map((each) => rowOf(each, signs)));
   const count = partNames.length;
-  const weights = new Float64Array(signs.size * count);
-  const squares = new Float64Array(signs.size * count).fill(1e-2);
-  let [size, sizeSquares] = [0.5, 1e-2];
+  const weights = new Float32Array(signs.size * count);
+  const squares = new Float32Array(signs.size * count).fill(SURE);
+  const isStruck = new Uint8Array(weights.length);
+  let [size, sizeSquares] = [0.6, 1e-2];
   const votes = new Float64Array(count);
   const slopes = new Float64Array(count);
   const random = always(7);
   const order = rows.map((_, i) => i);
-  const isKept = new Uint8Array(weights.length).fill(1);
-  for (let round = 0; round < rounds + again; round++) {
-    if (round === rounds) keepHeaviest(weights, squares, isKept, keep);
-    for (let i = order.length - 1; i > 0; i--) {
-      const j = Math.floor(random() * (i + 1));
-      [order[i], order[j]] = [order[j]!, order[i]!];
-    }
-    const pace = round < rounds ? step * (1 - round / rounds) + 0.01 : 0.5 * step * (1 - (round - rounds) / again) + 0.01;
-    const less = round < rounds ? lasso : 0;
+  for (let round = 0; round < rounds; round++) {
+    if (round === Math.ceil(until * rounds)) keepHeaviest(weights, squares, isStruck, keep);
+    shuffle(order, random);
+    const pace = step * (1 - round / rounds) + step / 10;
     for (const at of order) {
-      const row = rows[at]!;
+      const { signs, strengths, places, sizes, right, used } = rows[at]!;
+      const shown: number[] = [];
+      for (let k = 0; k < signs.length; k++) if (random() >= hidden) shown.push(k);
       votes.fill(0);
-      row.signs.forEach((sign, k) => {
-        const [from, strength] = [sign * count, row.strengths[k]!];
-        for (const part of row.used) votes[part]! += strength * weights[from + part]!;
-      });
-      const scores = row.places.map((places, i) => places.reduce((sum, part) => sum + votes[part]!, size * row.sizes[i]!));
-      const most = Math.max(...scores);
-      const parts = scores.map((score) => Math.exp(score - most));
-      let [whole, good] = [0, 0];
-      parts.forEach((part, i) => {
-        whole += part;
-        if (row.right.has(i)) good += part;
-      });
+      for (const k of shown) {
+        const [from, strength] = [signs[k]! * count, strengths[k]! / (1 - hidden)];
+        for (const part of used) votes[part]! += strength * weights[from + part]!;
+      }
+      const chances = chancesOf(places.map((own, i) => own.reduce((sum, part) => sum + votes[part]!, size * sizes[i]!)));
+      const good = chances.reduce((sum, chance, i) => sum + (right.has(i) ? chance : 0), 0);
       slopes.fill(0);
       let sizeSlope = 0;
-      parts.forEach((part, i) => {
-        const slope = part / whole - (row.right.has(i) ? part / good : 0);
-        sizeSlope += slope * row.sizes[i]!;
-        for (const place of row.places[i]!) slopes[place]! += slope;
+      chances.forEach((chance, i) => {
+        const slope = chance - (right.has(i) ? chance / good : 0);
+        sizeSlope += slope * sizes[i]!;
+        for (const place of places[i]!) slopes[place]! += slope;
       });
       sizeSquares += sizeSlope * sizeSlope;
       size = Math.max(0, size - (pace * sizeSlope) / Math.sqrt(sizeSquares));
-      const moved = row.used.filter((part) => Math.abs(slopes[part]!) >= 1e-4);
-      row.signs.forEach((sign, k) => {
-        const [from, strength] = [sign * count, row.strengths[k]!];
+      const moved = used.filter((part) => Math.abs(slopes[part]!) >= STILL);
+      for (const k of shown) {
+        const [from, strength] = [signs[k]! * count, strengths[k]! / (1 - hidden)];
         for (const part of moved) {
           const at = from + part;
-          if (isKept[at] === 0) continue;
+          if (isStruck[at] === 1) continue;
           const slope = strength * slopes[part]! + ridge * weights[at]!;
           squares[at]! += slope * slope;
-          const rate = pace / Math.sqrt(squares[at]!);
-          const next = weights[at]! - rate * slope;
-          weights[at] = Math.sign(next) * Math.max(0, Math.abs(next) - rate * less);
+          weights[at]! -= (pace * slope) / Math.sqrt(squares[at]!);
         }
-      });
+      }
     }
   }
   return { signs: kept(signs, weights), size };
 } // prettier-ignore
 
+/** Puts an order into another. */
+export function shuffle(order: number[], random: () => number): void {
+  for (let i = order.length - 1; i > 0; i--) {
+    const j = Math.floor(random() * (i + 1));
+    [order[i], order[j]] = [order[j]!, order[i]!];
+  }
+}
+
 /** Strikes out all but the weights that move the chances most: large ones, of signs that are often seen. */
-function keepHeaviest(weights: Float64Array, squares: Float64Array, isKept: Uint8Array, keep: number): void {
+function keepHeaviest(weights: Float32Array, squares: Float32Array, isStruck: Uint8Array, keep: number): void {
   const heavy = weights.map((weight, at) => Math.abs(weight) * Math.sqrt(squares[at]!));
   const least = heavy.slice().sort().at(-keep) ?? 0;
   heavy.forEach((each, at) => {
     if (each >= least && each > 0) return;
-    isKept[at] = 0;
+    isStruck[at] = 1;
     weights[at] = 0;
   });
-}
+} // prettier-ignore
 
 const SMALL = 0.02; // a weight below it is dropped
 
-function kept(signs: ReadonlyMap<string, number>, weights: Float64Array): Map<string, Learnt> {
-  const learnt = new Map<string, Learnt>();
-  for (const [name, at] of signs) {
+function kept(signs: ReadonlyMap<number, number>, weights: Float32Array): Map<number, Learnt> {
+  const learnt = new Map<number, Learnt>();
+  for (const [sign, at] of signs) {
     const own = [...weights.subarray(at * partNames.length, (at + 1) * partNames.length)];
     const parts = own.flatMap((weight, part) => (Math.abs(weight) >= SMALL ? [part] : []));
-    if (parts.length > 0) learnt.set(name, { parts, weights: parts.map((part) => own[part]!) });
+    if (parts.length > 0) learnt.set(sign, { parts, weights: parts.map((part) => own[part]!) });
   }
   return learnt;
 }

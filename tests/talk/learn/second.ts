@@ -1,6 +1,6 @@
 // Learns the second reading: what to make of each thing weighed, by the same steps as the first.
 import { weighed } from '../../../src/talk/second-reading.ts';
-import { always } from './first.ts';
+import { always, shuffle } from './first.ts';
 
 /** A quantity as the second reading sees it: a row for each candidate, and which are right. */
 export interface Weighed {
@@ -20,10 +20,7 @@ export function learnSecond(all: readonly Weighed[]): number[] {
   const random = always(11);
   const order = all.flatMap(({ right }, i) => (right.length > 0 ? [i] : []));
   for (let round = 0; round < ROUNDS; round++) {
-    for (let i = order.length - 1; i > 0; i--) {
-      const j = Math.floor(random() * (i + 1));
-      [order[i], order[j]] = [order[j]!, order[i]!];
-    }
+    shuffle(order, random);
     const pace = STEP * (1 - round / ROUNDS) + 0.003;
     for (const at of order) {
       const { rows, right } = all[at]!;
