@@ -26,8 +26,8 @@ const stills = ({ number, charge, hours: run, condenser, heating, usual }: Still
   [
     `${number} of ${own(usual, 'charge', litres(charge))}`,
     own(usual, 'hours', `${stillFields.hours.label.toLowerCase()}: ${hours(run)}`),
-    condensers[condenser].toLowerCase(),
-    heatings[heating].toLowerCase(),
+    own(usual, 'condenser', condensers[condenser].toLowerCase()),
+    own(usual, 'heating', heatings[heating].toLowerCase()),
   ].join(', ');
 
 function vessels(plant: Plant): readonly Standing[] {

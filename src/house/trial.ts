@@ -32,6 +32,8 @@ export function inWords(figure: NumberName, value: number): string {
   return `${formatNumber(value, kind === 'gravity' ? Math.max(3, digits) : digits)} ${kinds[kind].unit}`.trim();
 }
 
+const LEAST_EFFICIENCY = 60; // % of the extract; a mash that takes out less is a slip, not a mash; common practice, no source
+
 /** What is kept when one thing gives way to another, and the thing that gives way, as a button says it. */
 const kept: Readonly<Record<ReturnType<typeof waysOf>[number], string>> = {
   maltPerMash: 'the malt',
@@ -58,7 +60,7 @@ export function waysOut({ figure, value, before, gave, gives, problem }: Trial):
   const holding: House = { ...before, holds: 'efficiency' };
   const both = ways.length > 0 ? propose(holding, figure, value, 'efficiency', wayOf(before)) : undefined;
   const asRead: readonly Way[] =
-    both && !('problem' in both)
+    both && !('problem' in both) && both.line.mash.efficiency > LEAST_EFFICIENCY
       ? [
           {
             gives: 'efficiency',

@@ -103,7 +103,13 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
           Tick what you want on the cards, print, cut along the lines and fold: one side to say, one to know.
         </p>
         <details open>
-          <summary>Figures ({chosen().length})</summary>
+          <summary>
+            Figures ({chosen().length}
+            <Show when={theirs().length > 0}>
+              ; {theirs().length} ticked are not yours yet, and on no card
+            </Show>
+            )
+          </summary>
           <For each={stages}>
             {(stage) => (
               <fieldset>

@@ -174,8 +174,9 @@ export function NumberField(props: NumberFieldProps) {
       () => [props.value, unit(), props.among] as const,
       ([value, now], before) => {
         if (problem() === undefined && before && value === before[0] && now === before[1]) return;
-        if (problem() !== undefined && now === before?.[1]) tryText(text());
-        else setProblem(undefined);
+        const isAgain = problem() !== undefined; // a text that was refused gets another try, in a newly chosen unit too
+        if (isAgain) tryText(text());
+        if (isAgain && problem() !== undefined) return;
         if (field !== document.activeElement || now !== before?.[1] || !isRight()) settle();
       },
     ),

@@ -41,9 +41,11 @@ export default function SpiritRun() {
   let island: HTMLElement | undefined;
   const { house, opened, line } = useHouseAtHand(() => island);
   const [problem, setProblem] = createSignal<string>();
-  const curve = () => line().round.spiritRun.curve;
+  const [held, setHeld] = createSignal<{ readonly id: CutHandle['id']; readonly point?: RunPoint }>();
+  /** The line that is drawn: while a cut is held, the run as it stood when it was taken hold of. */
+  const drawn = createMemo<Line>((was) => (held() && was ? was : line()));
+  const curve = () => drawn().round.spiritRun.curve;
   const end = () => curve().at(-1)!.volume;
-  const [held, setHeld] = createSignal(false);
   /** Where the axis ends: a round number that stays while a cut is held, and until the run has outgrown it, fills less than half, or is another house’s. */
   const axis = createMemo<{ readonly end: number; readonly opened: unknown } | undefined>((was) => {
     const isSame = was !== undefined && was.opened === opened();
@@ -53,7 +55,17 @@ export default function SpiritRun() {
   const axisEnd = () => axis()!.end;
   const x = createMemo(() => span([0, axisEnd()], MARGIN.left, WIDTH - MARGIN.right));
   const y = span([0, STRONGEST], FOOT, MARGIN.top);
-  const handles = createMemo(() => cutHandles(line()));
+  /** The cuts as they are drawn: a held one stands where it is held, and says where the house has it. */
+  const handles = createMemo(() => {
+    const now = held();
+    if (!now) return cutHandles(line());
+    return cutHandles(drawn()).map((each, i) => {
+      const { says, value } = cutHandles(line())[i]!;
+      const place =
+        each.id === now.id && now.point ? { volume: now.point.volume, strength: now.point.strength } : {};
+      return { ...each, ...place, says, value };
+    });
+  });
   const move = (handle: CutHandle, value: number) => {
     const [low, high] = numberFigures[handle.figure].range;
     setProblem(changeFigure(handle.figure, Math.min(high, Math.max(low, value))));
@@ -130,7 +142,7 @@ export default function SpiritRun() {
         </defs>
         <Axes end={axisEnd()} x={x()} y={y} />
         <g clip-path="url(#run-frame)">
-          <Index each={areas(line())}>
+          <Index each={areas(handles())}>
             {(area) => (
               <polygon
                 class={`area ${area().part}`}
@@ -148,7 +160,7 @@ export default function SpiritRun() {
             )}
           />
         </g>
-        <Index each={areas(line())}>
+        <Index each={areas(handles())}>
           {(area) => <PartName part={area().part} from={x()(area().from)} to={x()(area().to)} />}
         </Index>
         <For each={[0, 1, 2]}>
@@ -158,7 +170,7 @@ export default function SpiritRun() {
               curve={curve()}
               x={x()}
               y={y}
-              hold={setHeld}
+              hold={(id, point) => setHeld(id && { id, ...(point && { point }) })}
               move={move}
               step={step}
               moveFar={moveFar}
@@ -252,13 +264,13 @@ function PartName(props: { readonly part: keyof typeof ROOM; readonly from: numb
   );
 }
 
-/** From and to where along the run each part is taken, L. */
-function areas({ foreshots, heart, round }: Line) {
-  const ends = foreshots.volume + heart.volume;
+/** From and to where along the run each part is taken, L, by its cuts. */
+function areas(cuts: readonly CutHandle[]) {
+  const [begins, ends, end] = cuts.map(({ volume }) => volume) as [number, number, number];
   return [
-    { part: 'foreshots', from: 0, to: foreshots.volume },
-    { part: 'heart', from: foreshots.volume, to: ends },
-    { part: 'feints', from: ends, to: round.spiritRun.distillate.volume },
+    { part: 'foreshots', from: 0, to: begins },
+    { part: 'heart', from: begins, to: ends },
+    { part: 'feints', from: ends, to: end },
   ] as const;
 }
 

@@ -10,8 +10,8 @@ interface CutProps {
   readonly curve: readonly RunPoint[];
   readonly x: (volume: number) => number;
   readonly y: (strength: number) => number;
-  /** Told when the cut is taken hold of and let go. */
-  readonly hold: (held: boolean) => void;
+  /** Told when a cut is taken hold of, where on the run it is held, and, with nothing, when it is let go. */
+  readonly hold: (id?: CutHandle['id'], point?: RunPoint) => void;
   readonly move: (handle: CutHandle, value: number) => void;
   readonly step: (id: CutHandle['id'], steps: number) => void;
   /** As low (−1) or as high (1) as the house allows. */
@@ -19,9 +19,8 @@ interface CutProps {
 }
 
 export function Cut(props: CutProps) {
-  // While a cut is dragged the round settles anew and the curve shifts; the pointer keeps to the curve as it was taken hold of,
-  // and the cut stays below it, however steep the curve is there.
-  let held: { valueAt: (across: number) => number } | undefined;
+  // While a cut is dragged the pointer keeps to the run as it was taken hold of, and the cut stays below it; the round that settles is drawn once it is let go.
+  let held: { pointAt: (across: number) => RunPoint } | undefined;
   const across = ({ clientX, currentTarget }: PointerEvent & { currentTarget: SVGElement }) => {
     const box = currentTarget.ownerSVGElement!.getBoundingClientRect();
     return ((clientX - box.left) * WIDTH) / box.width;
@@ -30,18 +29,21 @@ export function Cut(props: CutProps) {
     const { curve, handle } = props;
     const [start, litre] = [props.x(0), props.x(1) - props.x(0)];
     const beside = across(event) - props.x(handle.volume); // of its middle
-    held = { valueAt: (at) => handle.valueAt(pointAt(curve, (at - beside - start) / litre)) };
+    held = { pointAt: (at) => pointAt(curve, (at - beside - start) / litre) };
     event.currentTarget.setPointerCapture(event.pointerId);
     event.preventDefault();
     event.currentTarget.focus({ preventScroll: true });
-    props.hold(true);
+    props.hold(handle.id);
   };
   const drag = (event: PointerEvent & { currentTarget: SVGElement }) => {
-    if (held) props.move(props.handle, held.valueAt(across(event)));
+    if (!held) return;
+    const point = held.pointAt(across(event));
+    props.hold(props.handle.id, point);
+    props.move(props.handle, props.handle.valueAt(point));
   };
   const drop = () => {
     held = undefined;
-    props.hold(false);
+    props.hold();
   };
   const press = (event: KeyboardEvent) => {
     if (event.key === 'Home' || event.key === 'End') {

@@ -162,6 +162,7 @@ export function changeExtract<F extends Follower>(
   value: House[F],
 ): Changed | Refusal {
   const changed = { ...house, [figure]: value };
-  const solubleExtract = percent((house.solubleExtract * efficiencyOf(changed)) / efficiencyOf(house));
+  const wanted = (house.solubleExtract * efficiencyOf(changed)) / efficiencyOf(house);
+  const solubleExtract = percent(Math.round(wanted * 100) / 100); // as a laboratory would print it
   return followed(house, { ...changed, solubleExtract }, figure);
 }
