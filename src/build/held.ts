@@ -27,6 +27,10 @@ const held: ClientDirective = (load, _options, element) => {
     for (const { on, key } of keys) on.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true }));
     for (const button of pressed) button.click();
   };
+  // Where a pointer was pressed, for what it has taken hold of before the script had come.
+  element.addEventListener('pointerdown', ({ clientY }) => (element.dataset['pressed'] = String(clientY)), {
+    passive: true,
+  });
   element.addEventListener('click', keep);
   element.addEventListener('keydown', keepKey);
   for (const hand of HANDS) element.addEventListener(hand, () => void hydrate(), { passive: true });

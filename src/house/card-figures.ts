@@ -34,8 +34,10 @@ export const cardFigures: readonly CardFigure[] = figureIds
   }));
 
 /** A card's figure as a guide says it; what was counted, where it was. */
-export function saidOnCard({ path, things }: CardFigure, line: Line, counted?: number): string {
+export function saidOnCard({ id, path, things }: CardFigure, line: Line, counted?: number): string {
   const { kind } = kindOfFigure(path)!;
-  const said = spokenAs(kind, wholeOf(path, counted ?? figureValue(line, path)), things);
+  const value = counted ?? figureValue(line, path);
+  const isMean = figureTable[id].digits !== undefined; // its other side gives it with decimals, so a whole more would contradict it
+  const said = spokenAs(kind, isMean ? value : wholeOf(path, value), things);
   return said + secondOf(line, path);
 }

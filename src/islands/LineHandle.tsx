@@ -13,6 +13,12 @@ interface KnobProps {
   readonly move: (handle: LineHandle, value: number) => void;
 }
 
+/** How far down the window the pointer was pressed that has moved on; build/held.ts puts it down. */
+function pressedAt(knob: Element): number | undefined {
+  const pressed = knob.closest<HTMLElement>('[data-pressed]')?.dataset['pressed'];
+  return pressed === undefined ? undefined : Number(pressed);
+}
+
 const inside = (part: number) => Math.min(1, Math.max(0, part));
 
 /** The steps that a key asks for, up the rail. */
@@ -29,15 +35,15 @@ export function Knob(props: KnobProps) {
     const box = knob.ownerSVGElement!.getBoundingClientRect();
     return { top: box.top, unit: box.height / HEIGHT };
   };
-  const take = (event: PointerEvent & { currentTarget: SVGElement }) => {
+  const take = (event: PointerEvent & { currentTarget: SVGElement }, at = event.clientY) => {
     const { top, unit } = drawing(event.currentTarget);
-    held = event.clientY - top - y(props.handle.part) * unit;
+    held = at - top - y(props.handle.part) * unit;
     event.currentTarget.setPointerCapture(event.pointerId);
     event.preventDefault();
     event.currentTarget.focus({ preventScroll: true });
   };
   const drag = (event: PointerEvent & { currentTarget: SVGElement }) => {
-    if (held === undefined && event.buttons === 1) take(event); // pressed before the script had come
+    if (held === undefined && event.buttons === 1) take(event, pressedAt(event.currentTarget)); // pressed before the script had come
     if (held === undefined) return;
     const { top, unit } = drawing(event.currentTarget);
     const [, head, foot] = props.rail;
@@ -72,7 +78,7 @@ export function Knob(props: KnobProps) {
         aria-valuemax={100}
         aria-valuenow={Math.round(100 * inside(props.handle.part))}
         aria-valuetext={props.handle.says}
-        onPointerDown={take}
+        onPointerDown={(event) => take(event)}
         onPointerMove={drag}
         onPointerUp={drop}
         onPointerCancel={drop}

@@ -113,3 +113,13 @@ test('a heart cut above what the still gives is refused in a sentence', async ({
   await expect(page.locator('.ledger [data-station="heart"]')).not.toBeEmpty();
   expect(await page.locator('body').innerText()).not.toContain('NaN');
 });
+
+test('a number that was refused is tried again in the unit that is chosen next', async ({ page }) => {
+  await open(page, '/house/');
+  const field = page.locator('.field', { has: page.locator('#house-maltPerMash') });
+  await page.locator('#house-maltPerMash').fill('4');
+  await expect(field.locator('.problem')).toContainText('“4” was given');
+  await page.getByLabel('Unit of Malt in a mash').selectOption('t');
+  await expect(field.locator('.problem')).toHaveCount(0);
+  await expect(page.locator('#house-maltPerMash')).toHaveValue('4');
+});

@@ -76,6 +76,17 @@ for (const [cut, x, y, row] of [
     await expect(was).toHaveText(before);
   });
 
+test('a cut stays under the finger that holds it', async ({ page }) => {
+  await toTheRun(page);
+  const knob = page.locator('.heart-ends .cut-knob');
+  const at = await centre(knob);
+  const touch = await finger(page);
+  await touch.down(at);
+  await touch.by(30, 0);
+  await expect.poll(async () => Math.abs((await centre(knob)).x - at.x - 30)).toBeLessThan(3);
+  await touch.up();
+});
+
 test('beside a cut a finger scrolls the page, up and down', async ({ page }) => {
   const stood = await toTheRun(page);
   const box = (await page.locator('.run-curve').boundingBox())!;

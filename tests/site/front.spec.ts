@@ -122,6 +122,41 @@ test.describe('in the hand', () => {
     expect(await page.evaluate(() => scrollY)).toBe(scrolled);
   });
 
+  test('a finger that goes down and comes back leaves the figure and the page as they were', async ({
+    page,
+  }) => {
+    await page.goto('/', { waitUntil: 'networkidle' }); // the script comes with the finger
+    const { x, y } = await middleOf(page, 'heart-ends');
+    const was = await value(page, 'heart-ends').innerText();
+    const finger = await page.context().newCDPSession(page);
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', down = 0) =>
+      finger.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: type === 'touchEnd' ? [] : [{ x, y: y + down }],
+      });
+    await touch('touchStart');
+    for (let down = 1; down <= 20; down++) {
+      await touch('touchMove', down);
+      await page.waitForTimeout(16);
+    }
+    await expect(value(page, 'heart-ends')).not.toHaveText(was);
+    for (let down = 19; down >= 0; down--) await touch('touchMove', down);
+    await touch('touchEnd');
+    await expect(value(page, 'heart-ends')).toHaveText(was);
+    expect(await page.evaluate(() => scrollY)).toBe(0);
+  });
+
+  test('plus raises the foreshots and minus lowers them', async ({ page }) => {
+    await open(page, '/');
+    const share = async () => parseFloat(await value(page, 'heart-begins').innerText());
+    const was = await share();
+    await page.locator('[data-steps="heart-begins"] button').last().tap();
+    await expect.poll(share).toBeGreaterThan(was);
+    await page.locator('[data-steps="heart-begins"] button').first().tap();
+    await page.locator('[data-steps="heart-begins"] button').first().tap();
+    await expect.poll(share).toBeLessThan(was);
+  });
+
   test('a first tap on plus counts, though the script comes with it', async ({ page }) => {
     await page.goto('/', { waitUntil: 'networkidle' });
     await page.getByRole('button', { name: 'Years in wood: up' }).tap();
