@@ -2,15 +2,15 @@
 import { createEffect, createMemo, createRoot, on, untrack } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
 import { goBy, lineIn } from './line-of.ts';
-import { wayWith } from './line-with.ts';
+import { laidElsewhere, wayWith } from './line-with.ts';
 import { liveHouse, liveParts, putHouse, tell } from './store.ts';
 
 createRoot(() => {
   createEffect((before: string) => {
-    const { plant, malts, bottles } = liveParts();
-    const given = JSON.stringify([plant, malts, bottles]);
+    const { plant, malts, bottles, stock } = liveParts();
+    const given = JSON.stringify([plant, malts, bottles, laidElsewhere(stock)]);
     if (given === before) return given;
-    goBy(wayWith({ plant, malts, bottles }));
+    goBy(wayWith({ plant, malts, bottles, stock }));
     putHouse({ ...untrack(liveHouse) }); // the same figures, and all that follows from them anew
     return given;
   }, '');

@@ -1,4 +1,4 @@
-// The line of a house with what it keeps beside its figures: its own stills, the malts of its year, its bottles.
+// The line of a house with what it keeps beside its figures: its own stills, the malts of its year, its bottles, and what it lays elsewhere.
 import { withBottles } from '../core/line/bottles.ts';
 import { changeHouse } from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
@@ -7,7 +7,7 @@ import { withYear } from '../core/line/year.ts';
 import { meanMalt } from '../core/malting/grist.ts';
 import { lineWithPlant, saysMore } from '../core/plant/line.ts';
 import type { Plant } from '../core/plant/plant.ts';
-import { hours } from '../core/quantity.ts';
+import { count, hours } from '../core/quantity.ts';
 import { isRefusal, refuse, type Refusal } from '../core/refusal.ts';
 import type { NumberName } from './figures.ts';
 import type { Way } from './line-of.ts';
@@ -67,8 +67,24 @@ function withWeekends(way: Way, { washbacks, weekendFermentation, usual = [] }: 
   };
 }
 
+/** The part of each year's fillings that a house lays elsewhere, %, as its register of casks says; 0 where that says nothing sound. */
+export function laidElsewhere(stock: unknown): number {
+  const { elsewhereShare: share } = (stock ?? {}) as { readonly elsewhereShare?: unknown };
+  return typeof share === 'number' && share >= 0 && share <= 100 ? share : 0;
+}
+
+/** A way whose casks in store are those alone that are laid in the house's own stores. */
+function withElsewhere(way: Way, share: number): Way {
+  if (share === 0) return way;
+  return (house) => {
+    const found = way(house);
+    if (isRefusal(found)) return found;
+    return { ...found, casks: { ...found.casks, inStore: count(found.casks.inStore * (1 - share / 100)) } };
+  };
+}
+
 /** In which way the lines of a house with such parts are reckoned; by its figures alone where those say no more. */
-export function wayWith(parts: Pick<Parts, 'plant' | 'malts' | 'bottles'>): Way {
+export function wayWith(parts: Pick<Parts, 'plant' | 'malts' | 'bottles' | 'stock'>): Way {
   const plant = readPart(plantPart, parts.plant).value;
   const bottles = readPart(bottlesPart, parts.bottles).value;
   const distilled: Way = saysMore(plant) ? (house) => lineWithPlant(house, plant) : line;
@@ -79,7 +95,8 @@ export function wayWith(parts: Pick<Parts, 'plant' | 'malts' | 'bottles'>): Way 
           const found = distilled(house);
           return isRefusal(found) ? found : withBottles(found, bottles);
         };
-  return withMalts(withWeekends(bottled, plant), readPart(maltsPart, parts.malts).value);
+  const ofYear = withMalts(withWeekends(bottled, plant), readPart(maltsPart, parts.malts).value);
+  return withElsewhere(ofYear, laidElsewhere(parts.stock));
 }
 
 /** In which way the book reckons a house: with what it keeps, or by its figures alone where that makes no line. */

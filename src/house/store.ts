@@ -50,7 +50,9 @@ const [isReady, setReady] = createSignal(true);
 /** False while what this house’s line is reckoned with is still on its way: until then a page stays as it was built. */
 export const isLineReady = isReady;
 /** What a house keeps that moves its line. */
-const moving = () => parts().plant ?? parts().malts ?? parts().bottles;
+const moving = () => parts().plant ?? parts().malts ?? parts().bottles ?? laidElsewhere();
+const laidElsewhere = () =>
+  (parts().stock as { readonly elsewhereShare?: number } | undefined)?.elsewhereShare;
 
 /** Fetches what a line is reckoned with, for a house that keeps more than figures. */
 function followParts(): void {

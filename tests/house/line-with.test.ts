@@ -159,3 +159,11 @@ test('what the store does to the strength is told only of a store that is known'
     expect(conditions[each](found, ['storeHumidity'])).toBe(false);
   expect(conditions['store-not-known'](found, ['storeHumidity'])).toBe(true);
 });
+
+test('of the casks filled, those alone are in store that are not laid elsewhere', () => {
+  const inStore = (stock: object) => answer(wayWith({ stock })(builtInHouse)).casks.inStore;
+  const all = answer(line(builtInHouse)).casks.inStore;
+  expect(inStore({ elsewhereShare: 70, groups: [] })).toBeCloseTo(all * 0.3, 6); // three in ten stay
+  expect(inStore({ elsewhereShare: 100, groups: [] })).toBe(0);
+  for (const strange of ['70', -1, 101, null]) expect(inStore({ elsewhereShare: strange })).toBe(all);
+});
