@@ -122,7 +122,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
                     leave(new Set(cardFigures.filter((each) => each.stage !== stage).map(({ path }) => path)))
                   }
                 >
-                  only these
+                  only
                 </button>
                 <For each={cardFigures.filter((figure) => figure.stage === stage)}>
                   {({ path, label }) => (
