@@ -322,7 +322,7 @@ const uses: readonly {
     what: 'the cross-check asking what is not sure',
     address: '/cross-check/',
     part: '.script-reader',
-    use: (page) => page.locator('#quoted-text').fill('wash 8 %, low wines 22, we cut at 72 and 62'),
+    use: (page) => page.locator('#quoted-text').fill('wash 8 %, and the other takes about 7,200 of them'),
     shows: '.script-ask',
   },
   {
