@@ -251,17 +251,24 @@ test('a long talk is read beside the page and shown in portions; what an edit le
   expect(portions.length).toBeGreaterThan(5);
   expect(await page.locator('.marked').evaluate((marked) => marked.textContent)).toBe(long);
   const marks = await page.locator('.marked .mark').count();
-  // An edit at the beginning: all but its own paragraph are the same parts of the page, and a mark still knows its place.
-  const last = await page.locator('.marked .mark').last().elementHandle();
+  // An edit at the beginning: most of the other paragraphs are the same parts of the page (one whose figures are now surer or less so is not), and a mark still knows its place.
+  await page.evaluate(() =>
+    Object.assign(globalThis, { stood: [...document.querySelectorAll('.marked .mark')] }),
+  );
   await changeTalk(page);
   await page.locator('#script-text').press('Control+Home');
   await page.locator('#script-text').pressSequentially('There are 9 casks. ');
   await expect(page.locator('.marked .mark')).toHaveCount(marks + 1);
-  expect(await last!.evaluate((mark) => mark.isConnected)).toBe(true);
-  await last!.click();
+  const stay = await page.evaluate(() => {
+    const { stood } = globalThis as unknown as { readonly stood: readonly Element[] };
+    return stood.filter((mark) => mark.isConnected).length / stood.length;
+  });
+  expect(stay).toBeGreaterThan(0.6);
+  const last = page.locator('.marked .mark').last();
+  await last.click();
   await taken(page).getByRole('button', { name: 'Not ours' }).click();
   await expect(taken(page)).toHaveCount(0);
-  await last!.click();
+  await last.click();
   await expect(taken(page).locator('b')).toHaveText('no figure of the house');
 });
 
