@@ -11,10 +11,15 @@ import type { Numbered, Reckoned, Reckoner } from './reckoned.ts';
 import { otherWash, moreWork } from './in-proportion.ts';
 import { casksKept, kept, lossMoved } from './kept.ts';
 import { scaled } from './scale.ts';
-import { bottlesOf, byMass, fromGravities, letDown, measuresIn, pureAlcohol, together, unitsOfDrink, watered } from './spirit-sums.ts'; // prettier-ignore
+import { bottlesOf, byMass, fromGravities, intoSizes, letDown, measuresIn, pureAlcohol, together, unitsOfDrink, watered } from './spirit-sums.ts'; // prettier-ignore
+import { onTheGlass } from './glass.ts';
+import { casksFromMalt, landAt, sieved, smokeMixed, yearOfMashes, yieldShort } from './malt-sums.ts';
+import { heatToWarm, litreDegrees, mashStands, theirMash } from './mash-sums.ts';
+import { gasOfWash, heartOfCharge, lowWinesOf, roundTank, washbacksEnough } from './vessel-sums.ts';
 import { whatIf } from './what-if.ts';
+import { emptyCask, lossOver, strengthAYear } from './wood-sums.ts';
 import { plain } from './words.ts';
-import { calendar } from './years.ts';
+import { calendar, youngest } from './years.ts';
 import { atYield, shareMoved } from './yields.ts';
 
 export interface Answer extends Reckoned {
@@ -44,15 +49,36 @@ const NEAREST = 3;
 
 const reckoners: readonly Reckoner[] = [
   unitsOfDrink,
+  onTheGlass,
+  litreDegrees,
+  yearOfMashes,
+  casksFromMalt,
+  lowWinesOf,
+  heartOfCharge,
+  gasOfWash,
+  heatToWarm,
+  mashStands,
+  strengthAYear,
+  intoSizes,
+  bottlesOf,
   watered,
   letDown,
   together,
   fromGravities,
   pureAlcohol,
+  youngest,
   calendar,
   casksKept,
+  lossOver,
+  emptyCask,
   kept,
-  bottlesOf,
+  yieldShort,
+  roundTank,
+  washbacksEnough,
+  smokeMixed,
+  theirMash,
+  sieved,
+  landAt,
   measuresIn,
   lossMoved,
   byMass,

@@ -1,0 +1,85 @@
+// Sums of mash and wort with the asker’s own numbers: where a mash stands, theirs beside ours, litre-degrees, heat.
+import { format, formatNumber } from '../core/format.ts';
+import { mashTemperature } from '../core/mashing/strike.ts';
+import { celsius, quantity } from '../core/quantity.ts';
+import { inCore, told, type Reckoner, unitNamed } from './reckoned.ts';
+import { behind, figures, temperaturesIn, within } from './said.ts';
+
+const WATER_HEAT = 4.18; // kJ/(kg K), of water from 20 to 90 °C; IAPWS, from memory; of wash a few per cent less
+const GRAVITIES = [1.001, 1.15] as const;
+
+/** Where a mash stands, from malt and first water: the strike sum turned round. */
+export const mashStands: Reckoner = (asked) => {
+  const { text, quantities, house } = asked;
+  const malt = quantities.filter(({ dimension }) => dimension === 'mass');
+  const water = quantities.filter(({ dimension }) => dimension === 'volume');
+  const temperatures = temperaturesIn(asked);
+  if (!/mash|stand|temperature|how hot/i.test(text) || malt.length !== 1 || water.length !== 1 || temperatures.length === 0 || temperatures.length > 2) return undefined;
+  const [kilos, litres] = [inCore(malt[0]!, 'mass')!, inCore(water[0]!, 'volume20')!];
+  const ratio = litres / kilos;
+  const hot = Math.max(...temperatures);
+  const grist = temperatures.length === 2 ? Math.min(...temperatures) : house.gristTemperature;
+  if (!within([1, 10], ratio) || hot < 40) return undefined;
+  const stands = mashTemperature(celsius(hot), { ratio: quantity('liquorRatio', ratio), gristTemperature: celsius(grist), maltMoisture: house.maltMoisture });
+  return {
+    says: `The mash stands at about ${format(stands, 'temperature')}, before the vessel takes its share; ours stands at ${format(house.mashTemperature, 'temperature')}.`,
+    sum: `(${figures(litres)} × ${figures(hot)} + 0.4 × ${figures(kilos)} × ${figures(grist)}) ÷ (${figures(litres)} + 0.4 × ${figures(kilos)}), and a degree or so as the malt is wetted`,
+    at: 'sums/strike-water/',
+    place: 'The first water',
+    paths: ['house.mashTemperature'],
+  };
+}; // prettier-ignore
+
+/** A temperature of theirs beside our mash. */
+export const theirMash: Reckoner = (asked) => {
+  const { text, quantities, house } = asked;
+  const [theirs] = temperaturesIn(asked);
+  if (!/mash/i.test(text) || !/hotter|cooler|warmer|colder|compared?|than (?:you|ours)|same as you/i.test(text) || theirs === undefined || quantities.length !== 1) return undefined;
+  const ours = house.mashTemperature;
+  const off = theirs - ours;
+  return {
+    says: `${format(celsius(theirs), 'temperature')} is ${Math.abs(off) < 0.05 ? 'just where ours stands' : `${formatNumber(Math.abs(off), 1)} °C ${off > 0 ? 'hotter' : 'cooler'} than our ${format(ours, 'temperature')}`}${off > 0.5 ? ': the enzymes die sooner, and more of the sugar is of a kind that yeast leaves' : off < -0.5 ? ': less of the starch bursts, but the enzymes last longer' : ''}.`,
+    ...(quantities[0]!.unit === '°F' && { sum: `(${figures(quantities[0]!.number)} − 32) ÷ 1.8` }),
+    at: 'mashing/#why-the-temperature-is-a-compromise',
+    place: 'Why the temperature is a compromise',
+    paths: ['house.mashTemperature'],
+  };
+}; // prettier-ignore
+
+/** The gravity to which so many litre-degrees come in so many litres. */
+export const litreDegrees: Reckoner = ({ text, quantities }) => {
+  const said = quantities.find((each) => /^[\s-]*degrees?/i.test(behind(text, each)) && each.unit === 'L') ?? quantities.find((each) => each.unit === undefined && /^\s*(?:litre|liter|l)[\s-]*(?:degrees?|°)/i.test(behind(text, each)));
+  const volume = quantities.find((each) => each !== said && each.dimension === 'volume');
+  if (!said || !volume) return undefined;
+  const masses = quantities.filter(({ dimension }) => dimension === 'mass').map((each) => inCore(each, 'mass')!);
+  const isEach = /degrees?\s*(?:a|per|\/|each|to the)\s*(?:kg|kilo)/i.test(text);
+  const kilos = isEach ? Math.max(...masses.filter((mass) => mass > 1), 0) : 1;
+  const litres = inCore(volume, 'volume20')!;
+  const value = 1 + (said.number * kilos) / litres / 1000;
+  if (!(kilos > 0) || !within(GRAVITIES, value)) return undefined;
+  return {
+    says: `It comes to a gravity of ${value.toFixed(3)}.`,
+    sum: `${figures(said.number)}${kilos === 1 ? '' : ` × ${figures(kilos)} kg`} ÷ ${figures(litres)} L = ${formatNumber(1000 * (value - 1), 1)} points over 1000`,
+    at: 'sums/extract-in-wort/',
+    place: 'Extract in the wort',
+    paths: [],
+  };
+}; // prettier-ignore
+
+/** Heat that warms so many litres from one temperature to another. */
+export const heatToWarm: Reckoner = (asked) => {
+  const { text, quantities } = asked;
+  const given = quantities.filter(({ dimension }) => dimension === 'volume');
+  const [from, to] = temperaturesIn(asked);
+  if (!/\bheat\b|energy|kwh|\bmj\b|warm|fuel|power/i.test(text) || given.length !== 1 || from === undefined || to === undefined || from === to) return undefined;
+  const litres = inCore(given[0]!, 'volume20')!;
+  const energy = (litres * WATER_HEAT * Math.abs(to - from)) / 1000;
+  return {
+    says: `About ${told(energy, 'energy')}, which is ${told(energy, 'energy', unitNamed('energy', 'kWh'))}, before any is boiled off or lost.`,
+    sum: `${figures(litres)} kg × ${WATER_HEAT} kJ × ${figures(Math.abs(to - from))} °C, as for water; wash takes a little less`,
+    at: 'sums/heating/',
+    place: 'Heating',
+    rests: 'memory',
+    paths: [],
+  };
+}; // prettier-ignore
