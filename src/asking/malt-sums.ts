@@ -27,7 +27,7 @@ export const yearOfMashes: Reckoner = (asked) => {
   const weeks = quantities.find(({ unit }) => unit === 'weeks')?.number ?? house.weeksPerYear;
   const malt = quantities.find(({ dimension }) => dimension === 'mass');
   const [each = line.heart.alcohol / line.pace.tonnesPerMash] = yieldsIn(asked);
-  if (!mashes || !malt || !/year|annual|per annum|weeks/i.test(text) || /\bif\b|suppose|instead/i.test(text)) return undefined;
+  if (!mashes || !malt || !/year|annual|per annum|weeks/i.test(text) || /\bif\b|suppose|instead|bottle|cask|barley/i.test(text)) return undefined;
   const tonnes = inCore(malt, 'mass')! / 1000;
   if (!(mashes.number > 0 && mashes.number <= 200 && weeks > 0 && weeks <= 52 && tonnes > 0 && tonnes <= 100)) return undefined;
   const count = mashes.number * weeks;
@@ -83,7 +83,7 @@ export const yieldShort: Reckoner = (asked) => {
 
 /** Malts of different smoke put together. */
 export const smokeMixed: Reckoner = ({ text, quantities }) => {
-  if (!/\bppm\b|parts per million/i.test(text) || !/mix|blend|\bwith\b|plus|add/i.test(text)) return undefined;
+  if (!/\bppm\b|parts per million/i.test(text) || !/mix|blend|\b(?:with|and)\b|plus|add/i.test(text)) return undefined;
   const cuts = [...text.matchAll(/\b(?:with|and|plus|to|into)\b/gi)].map(({ index }) => index);
   const bounds = [0, ...cuts, text.length];
   const parts = bounds.slice(1).flatMap((end, i) => {

@@ -1,12 +1,15 @@
 // Sums of mash and wort with the asker’s own numbers: where a mash stands, theirs beside ours, litre-degrees, heat.
 import { format, formatNumber } from '../core/format.ts';
-import { mashTemperature } from '../core/mashing/strike.ts';
+import { mashTemperature, strikeTemperature } from '../core/mashing/strike.ts';
 import { celsius, quantity } from '../core/quantity.ts';
 import { inCore, told, type Reckoner, unitNamed } from './reckoned.ts';
 import { behind, figures, temperaturesIn, within } from './said.ts';
 
 const WATER_HEAT = 4.18; // kJ/(kg K), of water from 20 to 90 °C; IAPWS, from memory; of wash a few per cent less
 const GRAVITIES = [1.001, 1.15] as const;
+
+const WANTS_WATER =
+  /strike|how hot (?:must|should|does|do|has).{0,16}(?:water|liquor)|water (?:temperature|need|must|should)|to (?:get|reach|hit|have|stand|land|end up)|\bwant|\bfor a mash/i;
 
 /** Where a mash stands, from malt and first water: the strike sum turned round. */
 export const mashStands: Reckoner = (asked) => {
@@ -20,12 +23,25 @@ export const mashStands: Reckoner = (asked) => {
   const hot = Math.max(...temperatures);
   const grist = temperatures.length === 2 ? Math.min(...temperatures) : house.gristTemperature;
   if (!within([1, 10], ratio) || hot < 40) return undefined;
-  const stands = mashTemperature(celsius(hot), { ratio: quantity('liquorRatio', ratio), gristTemperature: celsius(grist), maltMoisture: house.maltMoisture });
+  const mash = { ratio: quantity('liquorRatio', ratio), gristTemperature: celsius(grist), maltMoisture: house.maltMoisture };
+  if (WANTS_WATER.test(text)) {
+    const water = strikeTemperature(celsius(hot), mash);
+    return {
+      says: `The water must be at about ${format(water, 'temperature')} for a mash at ${format(celsius(hot), 'temperature')}, and a little hotter for what the vessel takes; it scalds, so by the site’s procedure.`,
+      sum: `${figures(litres)} L on ${figures(kilos)} kg of malt at ${figures(grist)} °C`,
+      at: 'sums/strike-water/',
+      place: 'The first water',
+      rests: 'memory',
+      paths: [],
+    };
+  }
+  const stands = mashTemperature(celsius(hot), mash);
   return {
     says: `The mash stands at about ${format(stands, 'temperature')}, before the vessel takes its share; ours stands at ${format(house.mashTemperature, 'temperature')}.`,
     sum: `(${figures(litres)} × ${figures(hot)} + 0.4 × ${figures(kilos)} × ${figures(grist)}) ÷ (${figures(litres)} + 0.4 × ${figures(kilos)}), and a degree or so as the malt is wetted`,
     at: 'sums/strike-water/',
     place: 'The first water',
+    rests: 'memory',
     paths: ['house.mashTemperature'],
   };
 }; // prettier-ignore

@@ -68,9 +68,24 @@ export const pureAlcohol: Reckoner = (asked) => {
   };
 };
 
+const PINT = unitNamed('volume20', 'pints')!;
+/** A quart, which is two pints in either country: the sum comes to the same in both. */
+const QUART = {
+  unit: 'quarts',
+  digits: 2,
+  fromCore: (value: number) => PINT.fromCore(value) / 2,
+  toCore: (value: number) => PINT.toCore(2 * value),
+};
+/** The unit in which a sum of volumes is told: the one wanted, or the gallons, pints or quarts that it was asked in. */
+function unitSaid({ text, quantities, wanted }: Parameters<Reckoner>[0]) {
+  if (/\bquarts?\b/i.test(text)) return QUART;
+  const asked = wanted?.dimension === 'volume' ? wanted.unit : quantities.find(({ unit }) => unit === 'pints' || (unit?.endsWith(' gal') && !unit.includes('proof')))?.unit; // prettier-ignore
+  return asked === undefined ? undefined : unitNamed('volume20', asked);
+}
+
 /** The water that brings so much spirit, or a hundred litres of it, from one strength to another. */
 export const letDown: Reckoner = (asked) => {
-  const { text, wanted } = asked;
+  const { text } = asked;
   const { volumes, strengths } = spiritSaid(asked);
   if (strengths.length !== 2 || volumes.length > 1 || !WATER.test(text)) return undefined;
   const [given] = volumes;
@@ -80,14 +95,14 @@ export const letDown: Reckoner = (asked) => {
   const [high, low] = [Math.max(...strengths), Math.min(...strengths)];
   if (high === low) return undefined;
   const made = reduce({ volume: litres20(litres), strength: strength(high) }, strength(low));
-  const named =
-    wanted?.dimension === 'volume'
-      ? wanted.unit
-      : asked.quantities.find(({ unit: own }) => own === 'pints' || own?.endsWith(' gal'))?.unit;
-  const unit = given && named !== undefined ? unitNamed('volume20', named) : wanted?.dimension === 'volume' ? unitNamed('volume20', wanted.unit) : undefined; // prettier-ignore
+  const unit = unitSaid(asked);
+  const lot =
+    unit === QUART
+      ? told(litres, 'volume20', QUART).replace(/^1\u00a0quarts$/, 'a\u00a0quart')
+      : said.replace(/^A/, 'a');
   return {
-    says: `${told(made.waterVolume, 'volume20', unit)} of water bring ${said.replace(/^A/, 'a')} from ${told(high, 'strength')} to ${told(low, 'strength')}, and make ${told(made.volume, 'volume20', unit)}.`,
-    sum: `${told(litres, 'volume20')} and ${told(made.waterVolume, 'volume20')} shrink by ${told(made.contraction, 'volume20')} as they mix`,
+    says: `${told(made.waterVolume, 'volume20', unit)} of water bring ${lot} from ${told(high, 'strength')} to ${told(low, 'strength')}, and make ${told(made.volume, 'volume20', unit)}.`,
+    sum: `${told(litres, 'volume20', unit)} and ${told(made.waterVolume, 'volume20', unit)} shrink by ${told(made.contraction, 'volume20', unit)} as they mix`,
     ...LET_DOWN,
     paths: [],
   };
@@ -132,7 +147,7 @@ export const together: Reckoner = (asked) => {
   }));
   const made = blend(parts);
   return {
-    says: `${isHalves ? 'In equal parts' : 'Together'} they make ${told(made.volume, 'volume20')} at ${told(made.strength, 'strength')}, with ${told(made.alcohol, 'alcohol')}.`,
+    says: `${isHalves ? 'In equal parts' : 'Together'} they make ${told(made.volume, 'volume20', unitSaid(asked))} at ${told(made.strength, 'strength')}, with ${told(made.alcohol, 'alcohol')}.`,
     sum: `${parts.map(({ volume, strength: at }) => `${formatWorking(volume)} × ${formatWorking(at)} ÷ 100`).join(' + ')} = ${told(made.alcohol, 'alcohol')}`,
     ...BLEND,
     paths: [],

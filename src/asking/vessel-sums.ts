@@ -12,7 +12,11 @@ const GAS_TO_ETHANOL = 44.01 / 46.07; // by mass: a molecule of each from half a
 
 /** Litres in a round tank, by its width and how deep it stands. */
 export const roundTank: Reckoner = ({ text, quantities, wanted }) => {
-  const lengths = quantities.filter(({ dimension }) => dimension === 'length');
+  const lengths = quantities.flatMap((each) => {
+    if (each.dimension === 'length') return [each];
+    const isMetres = each.unit === 'min' && /\dm$|\sm$/i.test(text.slice(each.start, each.end)); // “2 m wide”
+    return isMetres ? [{ ...each, unit: 'm', dimension: 'length' as const }] : [];
+  });
   const across = lengths.find((each) => /^\s*(?:across|wide|in diameter|diameter|in width|round)/i.test(behind(text, each))) ?? (/across|wide|diameter|width/i.test(text) ? lengths[0] : undefined);
   const deep = lengths.find((each) => each !== across);
   if (lengths.length !== 2 || !across || !deep || !/deep|depth|high|tall|height|stands/i.test(text)) return undefined;
@@ -53,7 +57,7 @@ export const washbacksEnough: Reckoner = ({ text, quantities }) => {
 export const gasOfWash: Reckoner = (asked) => {
   const { volumes, strengths } = spiritSaid(asked);
   const [at] = strengths;
-  if (!/carbon dioxide|\bco2\b|\bgas\b/i.test(asked.text) || volumes.length !== 1 || strengths.length !== 1 || at! > 20) return undefined;
+  if (!/carbon dioxide|\bco2\b|\bgas\b/i.test(asked.text) || volumes.length !== 1 || strengths.length !== 1 || at! > 20 || /heat|boil|fuel|burn/i.test(asked.text)) return undefined;
   const ethanol = (volumes[0]!.litres * at! * ETHANOL) / 100;
   const gas = ethanol * GAS_TO_ETHANOL;
   return {

@@ -75,7 +75,7 @@ export const strengthAYear: Reckoner = ({ text, quantities }) => {
 export const emptyCask: Reckoner = (asked) => {
   const { text, quantities, house } = asked;
   if (!/cask|barrel|hogshead|\bbutt\b/i.test(text) || !/\bempty\b|bone dry|\bdry\b|nothing (?:is )?left|all gone|run out/i.test(text) || !/how long|when|how many years/i.test(text)) return undefined;
-  if (quantities.length > 1) return undefined;
+  if (quantities.length > 1 || /\b(?:an|the|of|stand(?:s|ing)?|stay(?:s|ed)?|keep|kept|lie|left|leave) empty\b/i.test(text)) return undefined;
   const rate = quantities.length === 0 ? house.alcoholLoss : ratesIn(asked)[0];
   if (rate === undefined || !(rate > 0)) return undefined;
   const half = Math.LN2 / -Math.log1p(-rate / 100);
