@@ -13,11 +13,19 @@ import { casksKept, kept, lossMoved } from './kept.ts';
 import { scaled } from './scale.ts';
 import { bottlesOf, byMass, fromGravities, intoSizes, letDown, measuresIn, pureAlcohol, together, unitsOfDrink, watered } from './spirit-sums.ts'; // prettier-ignore
 import { onTheGlass } from './glass.ts';
-import { casksFromMalt, landAt, sieved, smokeMixed, yearOfMashes, yieldShort } from './malt-sums.ts';
-import { heatToWarm, litreDegrees, mashStands, theirMash } from './mash-sums.ts';
+import {
+  casksFromMalt,
+  landAt,
+  maltLasts,
+  sieved,
+  smokeMixed,
+  yearOfMashes,
+  yieldShort,
+} from './malt-sums.ts';
+import { heatToWarm, litreDegrees, mashStands, theirTemperature } from './mash-sums.ts';
 import { gasOfWash, heartOfCharge, lowWinesOf, roundTank, washbacksEnough } from './vessel-sums.ts';
 import { whatIf } from './what-if.ts';
-import { emptyCask, lossOver, strengthAYear } from './wood-sums.ts';
+import { emptyCask, lossOver, lossRate, lostBetween, strengthAYear } from './wood-sums.ts';
 import { plain } from './words.ts';
 import { calendar, youngest } from './years.ts';
 import { atYield, shareMoved } from './yields.ts';
@@ -59,6 +67,9 @@ const reckoners: readonly Reckoner[] = [
   heatToWarm,
   mashStands,
   strengthAYear,
+  maltLasts,
+  lostBetween,
+  lossRate,
   intoSizes,
   bottlesOf,
   watered,
@@ -76,7 +87,7 @@ const reckoners: readonly Reckoner[] = [
   roundTank,
   washbacksEnough,
   smokeMixed,
-  theirMash,
+  theirTemperature,
   sieved,
   landAt,
   measuresIn,

@@ -100,8 +100,10 @@ export const lossMoved: Reckoner = ({ text, quantities, house }) => {
   const other = rates[1] ?? house.alcoholLoss;
   const left = (each: number) => 100 * (1 - each / 100) ** span;
   return {
-    says: `At ${formatNumber(rate, rate % 1 === 0 ? 0 : 1)} % a year ${formatNumber(left(rate), 0)} % of the alcohol would be left after ${formatNumber(span, 0)} years; at ${formatNumber(other, other % 1 === 0 ? 0 : 1)} % it is ${formatNumber(left(other), 0)} %.`,
-    sum: `(1 − ${rate / 100})^${span} = ${formatNumber(left(rate) / 100, 3)}; (1 − ${other / 100})^${span} = ${formatNumber(left(other) / 100, 3)}`,
+    says: `At ${formatNumber(rate, rate % 1 === 0 ? 0 : 1)} % a year ${formatNumber(left(rate), 0)} % of the alcohol would be left after ${formatNumber(span, 0)} years, and ${formatNumber(100 - left(rate), 0)} % gone${other === rate ? '' : `; at ${formatNumber(other, other % 1 === 0 ? 0 : 1)} % ${formatNumber(left(other), 0)} % would be left`}.`,
+    sum: [...new Set([rate, other])]
+      .map((each) => `(1 − ${each / 100})^${span} = ${formatNumber(left(each) / 100, 3)}`)
+      .join('; '),
     at: 'maturing/#what-the-air-takes',
     place: 'What the air takes',
     paths: ['house.alcoholLoss'],

@@ -143,3 +143,17 @@ export const landAt: Reckoner = ({ text, quantities, line }) => {
     paths: ['barley.mass', 'bottling.bottles'],
   };
 }; // prettier-ignore
+
+/** How long so much malt lasts the house. */
+export const maltLasts: Reckoner = ({ text, quantities, house, line }) => {
+  const malt = quantities.find(({ dimension }) => dimension === 'mass');
+  if (!malt || quantities.length !== 1 || !/\bhow (?:long|many (?:days|weeks))\b.{0,40}\blast/i.test(text)) return undefined;
+  const mashes = inCore(malt, 'mass')! / line.malt.mass;
+  return {
+    says: `${formatNumber(Math.floor(mashes), 0)} mashes, which is about ${formatNumber(mashes / house.mashesPerWeek, 1)} weeks at ${formatNumber(house.mashesPerWeek, 0)} a week.`,
+    sum: `${formatNumber(inCore(malt, 'mass')!, 0)} kg ÷ ${figureText(line, 'malt.mass')} ÷ ${formatNumber(house.mashesPerWeek, 0)}`,
+    at: 'milling/check/#figures-to-know',
+    place: 'Milling: figures to know',
+    paths: ['malt.mass'],
+  };
+}; // prettier-ignore

@@ -46,19 +46,24 @@ export const mashStands: Reckoner = (asked) => {
   };
 }; // prettier-ignore
 
-/** A temperature of theirs beside our mash. */
-export const theirMash: Reckoner = (asked) => {
+/** A temperature of theirs beside ours: of the mash, or of the wort as yeast goes in. */
+export const theirTemperature: Reckoner = (asked) => {
   const { text, quantities, house } = asked;
   const [theirs] = temperaturesIn(asked);
-  if (!/mash/i.test(text) || !/hotter|cooler|warmer|colder|compared?|than (?:you|ours)|same as you/i.test(text) || theirs === undefined || quantities.length !== 1) return undefined;
-  const ours = house.mashTemperature;
+  if (!/hotter|cooler|warmer|colder|compared?|than (?:you|ours)|same as you/i.test(text) || theirs === undefined || quantities.length !== 1) return undefined;
+  const isMash = /mash/i.test(text);
+  if (!isMash && !/pitch|yeast goes in|set the (?:wash|wort)/i.test(text)) return undefined;
+  const ours = isMash ? house.mashTemperature : house.setTemperature;
   const off = theirs - ours;
+  const tells = !isMash || Math.abs(off) <= 0.5 ? '' : off > 0 ? ': the enzymes die sooner, and more of the sugar is of a kind that yeast leaves' : ': less of the starch bursts, but the enzymes last longer';
+  const beside = Math.abs(off) < 0.05 ? 'just where ours stands' : `${formatNumber(Math.abs(off), 1)} °C ${off > 0 ? 'hotter' : 'cooler'} than our ${format(ours, 'temperature')}`;
   return {
-    says: `${format(celsius(theirs), 'temperature')} is ${Math.abs(off) < 0.05 ? 'just where ours stands' : `${formatNumber(Math.abs(off), 1)} °C ${off > 0 ? 'hotter' : 'cooler'} than our ${format(ours, 'temperature')}`}${off > 0.5 ? ': the enzymes die sooner, and more of the sugar is of a kind that yeast leaves' : off < -0.5 ? ': less of the starch bursts, but the enzymes last longer' : ''}.`,
+    says: `${format(celsius(theirs), 'temperature')} is ${beside}${tells}.`,
     ...(quantities[0]!.unit === '°F' && { sum: `(${figures(quantities[0]!.number)} − 32) ÷ 1.8` }),
-    at: 'mashing/#why-the-temperature-is-a-compromise',
-    place: 'Why the temperature is a compromise',
-    paths: ['house.mashTemperature'],
+    ...(isMash
+      ? { at: 'mashing/#why-the-temperature-is-a-compromise', place: 'Why the temperature is a compromise' }
+      : { at: 'fermenting/check/#figures-to-know', place: 'Fermenting: figures to know' }),
+    paths: [isMash ? 'house.mashTemperature' : 'house.setTemperature'],
   };
 }; // prettier-ignore
 

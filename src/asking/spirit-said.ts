@@ -20,7 +20,7 @@ const casks: readonly (readonly [RegExp, string, number])[] = [
   [/\boctaves?\b/i, 'octave', 50], // L; the same
   [/\bbarrels?\b/i, 'barrel', CASK_SIZES.barrel],
 ];
-const AT = /^\s*(?:of (?:it|spirit|that) )?(?:at|of)\s+(?:about\s+)?$/i; // between litres and their strength
+const AT = /^\s*(?:of (?:[a-z]+ ){1,3}at|at|of)\s+(?:about\s+)?$/i; // between litres and their strength
 const MOST_LITRES = 700; // of one cask
 const MOST_CASKS = 100_000;
 
@@ -52,9 +52,10 @@ export function spiritSaid(asked: Numbered): SpiritSaid {
   const { text, quantities } = asked;
   const measured = quantities.find(({ dimension }) => dimension === 'volume');
   const isAt = (i: number) => i > 0 && AT.test(text.slice(quantities[i - 1]!.end, quantities[i]?.start ?? 0));
+  const isAlone = (i: number) => quantities[i]!.unit === undefined && isAt(i + 1) && !isAt(i);
   // “6,000 litres at 23 and 1,000 at 30”: what has a strength behind it is of the same unit.
   const given = quantities.flatMap((each, i): Volume[] => {
-    const isAlike = measured !== undefined && each.unit === undefined && isAt(i + 1) && !isAt(i);
+    const isAlike = measured !== undefined && isAlone(i);
     const alike = isAlike ? { ...each, unit: measured.unit!, dimension: 'volume' as const } : each;
     const litres = alike.dimension === 'volume' ? inCore(alike, 'volume20') : undefined;
     return litres !== undefined && litres > 0 ? [{ litres, said: asGiven(alike) }] : [];
@@ -70,8 +71,7 @@ export function spiritSaid(asked: Numbered): SpiritSaid {
   const named = given.length === 0 ? namedCask(asked) : undefined;
   const strengths = quantities.flatMap((each, i) => {
     if (each.unit !== undefined) return strengthsIn([each]);
-    const isBehindLitres =
-      isAt(i) && quantities[i - 1]!.dimension === 'volume' && each.number >= 1 && each.number <= 100;
+    const isBehindLitres = isAt(i) && (quantities[i - 1]!.dimension === 'volume' || (measured !== undefined && isAlone(i - 1))) && each.number >= 1 && each.number <= 100; // prettier-ignore
     if (isBehindLitres) return [each.number];
     const isStrength = each.number >= 1 && each.number <= 100 && BEFORE.test(text.slice(0, each.start)) && BEHIND.test(text.slice(each.end)); // prettier-ignore
     return isStrength ? [each.number] : [];

@@ -140,7 +140,7 @@ export const together: Reckoner = (asked) => {
   const { volumes, strengths } = spiritSaid(asked);
   const isHalves = volumes.length === 0 && /half and half|equal (?:parts|volumes|amounts)|fifty[\s-]fifty/i.test(text);
   if (strengths.length < 2 || (volumes.length !== strengths.length && !isHalves)) return undefined;
-  if (!isHalves && (/\bbottle[sd]?\b/i.test(text) || !/mix|blend|together|add|combine|vat|marr(?:y|ied)|put|plus|and|with/i.test(text))) return undefined;
+  if (!isHalves && (/\bbottle[sd]?\b|\bnow\b|\blater\b|\blost\b|\bgone\b/i.test(text) || !/mix|blend|together|add|combine|vat|marr(?:y|ied)|put|plus|and|with/i.test(text))) return undefined;
   const parts = strengths.map((at, i) => ({
     volume: litres20(isHalves ? LOT / strengths.length : volumes[i]!.litres),
     strength: strength(at),
@@ -160,12 +160,13 @@ export const bottlesOf: Reckoner = (asked) => {
   if (!/how many .{0,24}bottles|\b(?:in|into|as|to) bottles|bottles of it|number of bottles/i.test(text)) return undefined; // prettier-ignore
   if (quantities.some(({ unit }) => unit === 'years') || wanted?.dimension === 'strength') return undefined;
   const { volumes, strengths } = spiritSaid(asked);
+  const strong = Math.max(...strengths); // water only makes it weaker, whichever was said first
   const small = volumes.find(({ litres }) => litres <= 2 && volumes.length === 2);
   const large = volumes.find((each) => each !== small);
   const given = quantities.find(({ dimension }) => dimension === 'alcohol');
-  const alcohol = given ? inCore(given, 'alcohol') : large && strengths.length > 0 ? (large.litres * strengths[0]!) / 100 : undefined; // prettier-ignore
+  const alcohol = given ? inCore(given, 'alcohol') : large && strengths.length > 0 ? (large.litres * strong) / 100 : undefined; // prettier-ignore
   if (alcohol === undefined || volumes.length > 2 || !(alcohol > 0)) return undefined;
-  const at = (given ? strengths[0] : strengths[1]) ?? Math.min(house.bottlingStrength, given ? 100 : strengths[0]!);
+  const at = (given ? strengths[0] : strengths.length > 1 ? Math.min(...strengths) : undefined) ?? Math.min(house.bottlingStrength, given ? 100 : strong);
   const size = small?.litres ?? house.bottleSize / 100;
   const bottles = Math.floor(alcohol / ((size * at) / 100) + 1e-9);
   return {

@@ -117,7 +117,7 @@ export const whatIf: Reckoner = ({ text, quantities, house, line }) => {
   if (quantities.every(({ unit }) => unit === 'years') && (!/cask|barrel|wood|store|\bage|matur|keep|kept|leave|left/i.test(text) || /\bbottle\b/i.test(text))) return undefined; // prettier-ignore
   const supposes = /\bif\b|suppose|instead of|\bwere\b|would/i.test(text);
   if (quantities.length === 0 || quantities.length > 2 || !IF.test(text)) return undefined;
-  if (COUNTED.test(text)) return undefined;
+  if (COUNTED.test(text) || /\bhow long\b.{0,40}\blasts?\b/i.test(text)) return undefined;
   for (const quantity of quantities) {
     const change = moved.find((each) => each.says.test(text) && valueFor(quantity, each) !== undefined);
     if (!change || (!supposes && change.name !== 'yearsInWood')) continue;

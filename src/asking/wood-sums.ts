@@ -1,6 +1,7 @@
 // Sums of years in wood with the asker’s own numbers: what a yearly loss leaves, two losses compared, strength lost a year.
 import { formatNumber } from '../core/format.ts';
 import { inCore, told, type Numbered, type Reckoner } from './reckoned.ts';
+import { spiritSaid } from './spirit-said.ts';
 
 const AIR = { at: 'maturing/#what-the-air-takes', place: 'What the air takes' };
 const MOST_YEARS = 100;
@@ -84,5 +85,39 @@ export const emptyCask: Reckoner = (asked) => {
     sum: `ln 2 ÷ −ln(1 − ${rate / 100}); by ${rateText(rate)} % of the first filling each year it would be ${formatNumber(100 / rate, 0)} years`,
     ...AIR,
     paths: quantities.length === 0 ? ['house.alcoholLoss'] : [],
+  };
+}; // prettier-ignore
+
+const MOVED = /\bnow\b|\blater\b|\blost\b|\bgone\b|\bwent\b/i;
+
+/** The alcohol that went between two readings of a cask. */
+export const lostBetween: Reckoner = (asked) => {
+  const { volumes, strengths } = spiritSaid(asked);
+  if (!MOVED.test(asked.text) || /mix|blend|together|\bvat/i.test(asked.text) || volumes.length !== 2 || strengths.length !== 2) return undefined;
+  const [first, last] = volumes.map(({ litres }, i) => (litres * strengths[i]!) / 100) as [number, number];
+  if (!(first > last)) return undefined;
+  return {
+    says: `${told(first - last, 'alcohol')} went, ${formatNumber(100 * (1 - last / first), 1)} % of what was there.`,
+    sum: `${told(first, 'alcohol')} − ${told(last, 'alcohol')}`,
+    ...AIR,
+    paths: [],
+  };
+}; // prettier-ignore
+
+/** So many litres lost of so many in some years: what that is a year. */
+export const lossRate: Reckoner = ({ text, quantities }) => {
+  const span = quantities.find(({ unit }) => unit === 'years')?.number;
+  const litres = quantities.filter(({ dimension, unit }) => dimension === 'volume' || unit === undefined);
+  if (!/\blost\b|\bgone\b|evaporated|\bwent\b/i.test(text) || !/\b(?:a|per|each|every) year|rate|annual/i.test(text)) return undefined;
+  if (span === undefined || !(span > 0) || span > MOST_YEARS || litres.length !== 2 || quantities.length !== 3 || !litres.some(({ dimension }) => dimension === 'volume')) return undefined;
+  const [lost, whole] = [Math.min(...litres.map(({ number }) => number)), Math.max(...litres.map(({ number }) => number))];
+  if (!(lost > 0) || !(lost < whole) || litres.some(({ unit }) => unit !== undefined && unit !== litres.find(({ unit: own }) => own)!.unit)) return undefined;
+  const rate = 100 * (1 - (1 - lost / whole) ** (1 / span));
+  return {
+    says: `${formatNumber(rate, 2)} % of what was there went each year.`,
+    sum: `1 − (${formatNumber(whole - lost, 0)} ÷ ${formatNumber(whole, 0)})^(1/${formatNumber(span, 0)}); of the first filling it is ${formatNumber((100 * lost) / whole / span, 2)} % a year`,
+    at: 'sums/calibrate-loss/',
+    place: 'Your store, from a regauge',
+    paths: [],
   };
 }; // prettier-ignore

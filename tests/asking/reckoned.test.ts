@@ -92,6 +92,12 @@ test.each([
     '1000 kilo malt with 15 degrees and 4000 liter water with 68.5 degrees, which temperature has the mash',
     '64.6 °C',
   ], // (4000 × 68.5 + 402.5 × 15) ÷ 4402.5 = 63.6, and 1.45 K × 3.08 ÷ 4.40 for wetting
+  ['how many 70cl bottles at 40 from 300 litres at 60', '642 bottles'], // 180 ÷ 0.28 = 642.9
+  ['the cask was 200 litres at 63 and now 170 at 59 how much alcohol went', '25.7'], // 126 − 100.3
+  ['we lost 15 litres out of 200 in 5 years what is that a year', '1.55 %'], // 1 − 0.925^0.2 = 0.01547
+  ['how long would 20 tonnes of malt last you', '13 mashes'], // 20 ÷ 1.5 = 13.3
+  ['we pitch at 17 C, are you warmer than us, or cooler than you', '2.0 °C cooler'], // 19 − 17
+  ['5000 litres of low wines at 22 and 1000 of feints at 30 together', '23.3'], // (1,100 + 300) ÷ 6,000
   ['we mash every 12 hours and want 72 hours, I have five tanks, is it enough', 'No: 5 give 60 h'], // 72 ÷ 12 = 6
   ['i read 62 on the float but the sample was 10 celsius, true strength?', '65.5'], // the trade’s rule, 0.35 % vol for each degree below 20: 62 + 3.5
 ])('%s', (question, says) => {
