@@ -20,6 +20,7 @@ import {
   sieved,
   smokeMixed,
   yearOfMashes,
+  yieldGot,
   yieldShort,
 } from './malt-sums.ts';
 import { heatToWarm, litreDegrees, mashStands, theirTemperature } from './mash-sums.ts';
@@ -68,6 +69,7 @@ const reckoners: readonly Reckoner[] = [
   mashStands,
   strengthAYear,
   maltLasts,
+  yieldGot,
   lostBetween,
   lossRate,
   intoSizes,

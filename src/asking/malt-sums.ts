@@ -157,3 +157,20 @@ export const maltLasts: Reckoner = ({ text, quantities, house, line }) => {
     paths: ['malt.mass'],
   };
 }; // prettier-ignore
+
+/** The yield of so much malt that gave so much alcohol. */
+export const yieldGot: Reckoner = ({ text, quantities, line }) => {
+  const malt = quantities.find(({ dimension }) => dimension === 'mass');
+  const got = quantities.find(({ dimension }) => dimension === 'alcohol' || dimension === 'volume');
+  if (!malt || !got || quantities.length !== 2 || !/yield|(?:a|per|to the|each) tonn?e?\b/i.test(text) || !/alcohol|\blpas?\b|\bpure\b/i.test(text)) return undefined;
+  const litres = got.dimension === 'alcohol' ? inCore(got, 'alcohol')! : inCore(got, 'volume20')!;
+  const each = litres / (inCore(malt, 'mass')! / 1000);
+  if (!within(YIELDS, each)) return undefined;
+  return {
+    says: `${formatNumber(each, 0)} L of pure alcohol a tonne; ours give ${figureText(line, 'heart.alcohol', 'tonne')} a tonne in the heart.`,
+    sum: `${formatNumber(litres, 0)} ÷ ${formatNumber(inCore(malt, 'mass')! / 1000, 2)} t`,
+    at: 'distilling/check/#figures-to-know',
+    place: 'Distilling: figures to know',
+    paths: ['heart.alcohol'],
+  };
+}; // prettier-ignore

@@ -21,6 +21,7 @@ const casks: readonly (readonly [RegExp, string, number])[] = [
   [/\bbarrels?\b/i, 'barrel', CASK_SIZES.barrel],
 ];
 const AT = /^\s*(?:of (?:[a-z]+ ){1,3}at|at|of)\s+(?:about\s+)?$/i; // between litres and their strength
+const CASKS_OF = /^\s*(?:full )?(?:casks|barrels|hogsheads|butts) of\s+(?:about\s+)?$/i;
 const MOST_LITRES = 700; // of one cask
 const MOST_CASKS = 100_000;
 
@@ -58,7 +59,14 @@ export function spiritSaid(asked: Numbered): SpiritSaid {
     const isAlike = measured !== undefined && isAlone(i);
     const alike = isAlike ? { ...each, unit: measured.unit!, dimension: 'volume' as const } : each;
     const litres = alike.dimension === 'volume' ? inCore(alike, 'volume20') : undefined;
-    return litres !== undefined && litres > 0 ? [{ litres, said: asGiven(alike) }] : [];
+    if (litres === undefined || !(litres > 0)) return [];
+    const before = quantities[i - 1];
+    const isCounted =
+      before?.unit === undefined &&
+      before !== undefined &&
+      before.number > 1 &&
+      CASKS_OF.test(text.slice(before.end, each.start));
+    return isCounted ? [{ litres: litres * before.number, said: `${asGiven(before)} times ${asGiven(alike)}` }] : [{ litres, said: asGiven(alike) }]; // prettier-ignore
   });
   // “three casks of 190 at 61.4”: litres, by where they stand.
   for (const [i, each] of quantities.entries()) {

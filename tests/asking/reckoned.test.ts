@@ -98,6 +98,8 @@ test.each([
   ['how long would 20 tonnes of malt last you', '13 mashes'], // 20 ÷ 1.5 = 13.3
   ['we pitch at 17 C, are you warmer than us, or cooler than you', '2.0 °C cooler'], // 19 − 17
   ['5000 litres of low wines at 22 and 1000 of feints at 30 together', '23.3'], // (1,100 + 300) ÷ 6,000
+  ['how much alcohol in 12 casks of 200 litres at 63.5', '1,524 L'], // 12 × 200 × 0.635
+  ['10 tonnes of malt gave 4000 litres of alcohol, what yield is that', '400 L'], // 4,000 ÷ 10
   ['we mash every 12 hours and want 72 hours, I have five tanks, is it enough', 'No: 5 give 60 h'], // 72 ÷ 12 = 6
   ['i read 62 on the float but the sample was 10 celsius, true strength?', '65.5'], // the trade’s rule, 0.35 % vol for each degree below 20: 62 + 3.5
 ])('%s', (question, says) => {
@@ -127,6 +129,14 @@ test('a sieve test is held against the grist of the house', () => {
   expect(told('i got 31 husk 58 middle 11 flour in the sieve box, is the mill right')).toMatch(/too coarse.*first pair of rollers closer/); // 31 against the house’s 20
   expect(told('sieves gave 15 husk 70 grits 15 flour, is that ok')).toMatch(/too fine/);
   expect(told('sieves gave 20 husk 70 grits 10 flour, is that ok')).toMatch(/near enough/);
+}); // prettier-ignore
+
+test('a per cent a year is a loss, never a strength', () => {
+  const at = (rate: number) => Number(/about (\d+) bottles/.exec(told(`a cask of 250 litres loses ${rate} % a year, after 12 years how many bottles`))![1]);
+  // 250 × 0.635 ÷ 0.322 = 493 bottles filled; by 0.98^12 some 386 are left, less what wood and filters take.
+  expect(at(2)).toBeGreaterThan(350);
+  expect(at(2)).toBeLessThan(390);
+  expect(at(4) / at(2)).toBeCloseTo((0.96 / 0.98) ** 12, 1);
 }); // prettier-ignore
 
 test('an original gravity in Plato is told once', () => {
