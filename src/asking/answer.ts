@@ -11,10 +11,24 @@ import type { Numbered, Reckoned, Reckoner } from './reckoned.ts';
 import { otherWash, moreWork } from './in-proportion.ts';
 import { casksKept, kept, lossMoved } from './kept.ts';
 import { scaled } from './scale.ts';
-import { bottlesOf, byMass, fromGravities, letDown, measuresIn, pureAlcohol, together, unitsOfDrink, watered } from './spirit-sums.ts'; // prettier-ignore
+import { bottlesOf, byMass, fromGravities, intoSizes, letDown, measuresIn, pureAlcohol, together, unitsOfDrink, watered } from './spirit-sums.ts'; // prettier-ignore
+import { onTheGlass } from './glass.ts';
+import {
+  casksFromMalt,
+  landAt,
+  maltLasts,
+  sieved,
+  smokeMixed,
+  yearOfMashes,
+  yieldGot,
+  yieldShort,
+} from './malt-sums.ts';
+import { heatToWarm, litreDegrees, mashStands, theirTemperature } from './mash-sums.ts';
+import { gasOfWash, heartOfCharge, lowWinesOf, roundTank, washbacksEnough } from './vessel-sums.ts';
 import { whatIf } from './what-if.ts';
+import { emptyCask, lossOver, lossRate, lostBetween, strengthAYear } from './wood-sums.ts';
 import { plain } from './words.ts';
-import { calendar } from './years.ts';
+import { calendar, youngest } from './years.ts';
 import { atYield, shareMoved } from './yields.ts';
 
 export interface Answer extends Reckoned {
@@ -44,15 +58,40 @@ const NEAREST = 3;
 
 const reckoners: readonly Reckoner[] = [
   unitsOfDrink,
+  onTheGlass,
+  litreDegrees,
+  yearOfMashes,
+  casksFromMalt,
+  lowWinesOf,
+  heartOfCharge,
+  gasOfWash,
+  heatToWarm,
+  mashStands,
+  strengthAYear,
+  maltLasts,
+  yieldGot,
+  lostBetween,
+  lossRate,
+  intoSizes,
+  bottlesOf,
   watered,
   letDown,
   together,
   fromGravities,
   pureAlcohol,
+  youngest,
   calendar,
   casksKept,
+  lossOver,
+  emptyCask,
   kept,
-  bottlesOf,
+  yieldShort,
+  roundTank,
+  washbacksEnough,
+  smokeMixed,
+  theirTemperature,
+  sieved,
+  landAt,
   measuresIn,
   lossMoved,
   byMass,

@@ -36,7 +36,7 @@ export interface Filled {
 
 /**
  * A hole: `{heart.volume}`, `{wash.alcohol/year}` at a pace, `{wash.alcohol/*year}` at the pace asked for or else a year,
- * `{made.hectaresPerYear}` of `made.ts`, `{heart.strength in ° US proof}` in a unit of its own, `{*year}` for the words of that pace.
+ * `{made.hectaresPerYear}` of `made.ts`, `{heart.strength in ° US proof}` in a unit of its own, `{house.originalGravity in own}` in the book’s, `{*year}` for the words of that pace.
  */
 const HOLE = /\{([\w.]*)(?:\/?(\*?)(mash|tonne|week|year))?(?: in ([^}]+))?\}/g;
 const FACT = /\{\?(\w+): ([^{}]*)\}/g;
@@ -79,6 +79,7 @@ export function fill(text: string, telling: Telling): Filled {
   let isIn = false;
 
   const tell = (value: number, kind: KindName, own: () => string, set?: string): string => {
+    if (set === 'own') return own();
     const asked = unitFor(kind, set ?? telling.unit);
     if (asked) isIn = true;
     const unit = asked ?? likes(kind);

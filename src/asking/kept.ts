@@ -7,6 +7,7 @@ import { inCore, told, unitNamed, type Reckoner } from './reckoned.ts';
 import { spiritSaid } from './spirit-said.ts';
 
 const MOST_YEARS = 80; // that a cask is followed
+const MOST_LOSS = 15; // %, of a year: a per cent up to here is a loss, above it a strength
 const MOST_LITRES = 700; // the largest cask of the law; Regulation (EU) 2019/787
 const place = { at: 'sums/cask-through-years/', place: 'A cask through the years' };
 
@@ -30,12 +31,13 @@ export const kept: Reckoner = (asked) => {
   );
   const size = given ? inCore(given, 'volume20')! : named ? CASK_SIZES[named] : line.casks.meanSize;
   if (!(size > 1) || size > MOST_LITRES) return undefined;
-  const [filledAt = line.filling.strength] = spiritSaid(asked).strengths;
+  const [filledAt = line.filling.strength] = spiritSaid(asked).strengths.filter((each) => each > MOST_LOSS);
+  const rate = quantities.find(({ dimension, number }) => dimension === 'percent' && number > 0 && number <= MOST_LOSS)?.number as typeof house.alcoholLoss | undefined; // prettier-ignore
   const { record, emptied } = throughWood({
     volume: litres20(size),
     strength: strength(filledAt),
     cask: { size: litres(size) },
-    store: { ...house, humidity: house.storeHumidity },
+    store: { ...house, alcoholLoss: rate ?? house.alcoholLoss, humidity: house.storeHumidity },
     years: yearsOf(span),
     indrink: house.indrink,
     caskResidue: house.caskResidue,
@@ -45,7 +47,7 @@ export const kept: Reckoner = (asked) => {
   const cask = `A cask of ${told(size, 'volume20')} filled at ${told(filledAt, 'strength')}`;
   const after = `after ${formatNumber(span, span % 1 === 0 ? 0 : 1)} years in our store`;
   const bottles = Math.floor((emptied.alcohol * (1 - house.filterLoss / 100)) / ((house.bottleSize / 100) * (Math.min(house.bottlingStrength, held.strength) / 100))); // prettier-ignore
-  const sum = `${told((size * filledAt) / 100, 'alcohol')} filled, ${told(held.alcohol, 'alcohol')} left; the air takes ${formatNumber(house.alcoholLoss, 1)} % a year`; // prettier-ignore
+  const sum = `${told((size * filledAt) / 100, 'alcohol')} filled, ${told(held.alcohol, 'alcohol')} left; the air takes ${formatNumber(rate ?? house.alcoholLoss, 1)} % a year`; // prettier-ignore
   const says = isBottles
     ? `${cask} makes about ${formatNumber(bottles, 0)} bottles of ${formatNumber(house.bottleSize, 0)} cL ${after}.`
     : `${cask} holds about ${told(held.volume, 'volume20', unit)} at ${format(held.strength, 'strength')} ${after}.`;
@@ -100,8 +102,10 @@ export const lossMoved: Reckoner = ({ text, quantities, house }) => {
   const other = rates[1] ?? house.alcoholLoss;
   const left = (each: number) => 100 * (1 - each / 100) ** span;
   return {
-    says: `At ${formatNumber(rate, rate % 1 === 0 ? 0 : 1)} % a year ${formatNumber(left(rate), 0)} % of the alcohol would be left after ${formatNumber(span, 0)} years; at ${formatNumber(other, other % 1 === 0 ? 0 : 1)} % it is ${formatNumber(left(other), 0)} %.`,
-    sum: `(1 − ${rate / 100})^${span} = ${formatNumber(left(rate) / 100, 3)}; (1 − ${other / 100})^${span} = ${formatNumber(left(other) / 100, 3)}`,
+    says: `At ${formatNumber(rate, rate % 1 === 0 ? 0 : 1)} % a year ${formatNumber(left(rate), 0)} % of the alcohol would be left after ${formatNumber(span, 0)} years, and ${formatNumber(100 - left(rate), 0)} % gone${other === rate ? '' : `; at ${formatNumber(other, other % 1 === 0 ? 0 : 1)} % ${formatNumber(left(other), 0)} % would be left`}.`,
+    sum: [...new Set([rate, other])]
+      .map((each) => `(1 − ${each / 100})^${span} = ${formatNumber(left(each) / 100, 3)}`)
+      .join('; '),
     at: 'maturing/#what-the-air-takes',
     place: 'What the air takes',
     paths: ['house.alcoholLoss'],

@@ -4,6 +4,7 @@ import type { Line } from '../core/line/line.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
 import { fullCask, WOOD } from '../core/maturing/full-cask.ts';
 import { celsius } from '../core/quantity.ts';
+import { alcoholFromUsProofGallons } from '../core/spirit/proof.ts';
 import { densityFromStrength } from '../core/spirit/strength.ts';
 
 interface Made {
@@ -19,6 +20,7 @@ const WATER_OF_TRADE = 190; // L for a litre of pure alcohol; the totals of 2013
 const GAS_VOLUME = 0.5458; // m³ of carbon dioxide to a kilogram at 20 °C and 101.3 kPa; ideal gas, 24.055 L/mol over 44.01 g
 const DRAM = 0.025; // L; a small British bar measure, Weights and Measures (Intoxicating Liquor) Order 1988
 const HOURS_IN_WEEK = 168;
+const MALT_BUSHEL = 0.01542214; // t, 34 lb of malt; custom of the American trade, from memory
 const COW = 20; // kg of wet draff that a beast eats in a day; common practice
 
 const bottle = ({ house }: Line) => house.bottleSize / 100;
@@ -123,6 +125,7 @@ export const made = {
   halfAlcohol: { kind: 'alcohol', of: ({ heart, pace }) => (heart.alcohol * pace.mashesPerYear) / 2, digits: 0 }, // prettier-ignore
   bottlesPerMonth: { kind: 'count', of: ({ bottling }) => bottling.bottlesPerYear / 12 },
   alcoholPerMonth: { kind: 'alcohol', of: ({ heart, pace }) => (heart.alcohol * pace.mashesPerYear) / 12, digits: 0 }, // prettier-ignore
+  proofGallonsPerBushel: { kind: 'ratio', of: ({ heart, pace }) => ((heart.alcohol / pace.tonnesPerMash) * MALT_BUSHEL) / alcoholFromUsProofGallons(1), digits: 1 }, // prettier-ignore
   fall: { kind: 'count', of: ({ house }) => 1000 * (house.originalGravity - house.finalGravity), digits: 0 },
 } as const satisfies Readonly<Record<string, Made>>;
 

@@ -51,6 +51,9 @@ export const countryIn = (text: string): Country | undefined =>
       ? 'UK'
       : undefined;
 
+const QUART = /^quarts?(?![a-z])/i;
+const PINTS = 2; // in a quart, of either country
+
 /** Every number of a question that is written in figures or words, with its unit. */
 export function quantitiesIn(text: string, country?: Country): readonly Quantity[] {
   const tokens = tokensOf(text);
@@ -61,6 +64,12 @@ export function quantitiesIn(text: string, country?: Country): readonly Quantity
     if (token.kind === 'word' && /^(?:a|an|one|once|half|first|second|third)$/.test(token.text)) {
       const one = /^(?:an?|one)\s+/i.exec(text.slice(token.start));
       const unit = one && unitAt(text.slice(token.start + one[0].length), country);
+      const quart = QUART.exec(text.slice(token.start + (one?.[0].length ?? 0)));
+      if (one && quart) {
+        from = token.start + one[0].length + quart[0].length;
+        found.push({ number: PINTS, unit: 'pints', dimension: 'volume', start: token.start, end: from });
+        return;
+      }
       if (unit && /^(?:mass|volume|area)$/.test(unit.dimension) && !/^(?:lb|pints|fl oz)$/.test(unit.unit)) {
         from = token.start + one[0].length + unit.length;
         found.push({
@@ -79,6 +88,12 @@ export function quantitiesIn(text: string, country?: Country): readonly Quantity
     if (!numeral) return;
     const rest = text.slice(numeral.end);
     const gap = /^[\s-]*/.exec(rest)![0].length;
+    const quarts = QUART.exec(rest.slice(gap));
+    if (quarts) {
+      from = numeral.end + gap + quarts[0].length;
+      found.push({ number: tidy(PINTS * numeral.value), unit: 'pints', dimension: 'volume', start: token.start, end: from }); // prettier-ignore
+      return;
+    }
     const unit = unitAt(rest.slice(gap), country);
     const sign = tokens[i - 1]?.text === '-' && token.joined && !tokens[i - 1]!.joined ? -1 : 1;
     from = numeral.end + (unit ? gap + unit.length : 0);

@@ -17,6 +17,11 @@ interface Flow {
   readonly counted?: boolean;
 }
 
+/** What is said of the gas with every amount of it, and where. */
+export const GAS_CARE =
+  ' It lies low and can kill in a breath: the site’s rules and gas meters decide who goes near.';
+export const GAS_SAFE = { at: 'safety/limits/#carbon-dioxide', place: 'Safety: carbon dioxide' };
+
 /** The longer names before the shorter. */
 const flows: readonly Flow[] = [
   { says: /carbon dioxide|\bco2\b|\bgas\b/i, path: 'wash.carbonDioxide', called: 'of carbon dioxide', kind: 'mass' },
@@ -106,11 +111,11 @@ export const scaled: Reckoner = (asked): Reckoned | undefined => {
   const shownTo = kindOfFigure(target.path) ? figureText(line, target.path) : target.counted ? format(to, 'count', to < 100 ? 2 : 0) : target.kind === 'land' ? format(to, 'land', 2) : told(to, target.kind, unit); // prettier-ignore
   const shownFrom = kindOfFigure(source.path) ? figureText(line, source.path) : source.counted ? format(from, 'count', from < 100 ? 2 : 0) : source.kind === 'land' ? format(from, 'land', 2) : told(from, source.kind); // prettier-ignore
   const giving = `${asGiven(given)} ${area ? 'of land' : source.counted && given.number === 1 ? source.called.replace(/e?s$/, (end) => (end === 'es' && /mash/.test(source.called) ? '' : end === 'es' ? 'e' : '')) : source.called}`; // prettier-ignore
+  const isGas = [source, target].some(({ path }) => path === 'wash.carbonDioxide');
   return {
-    says: source.path === 'made.one' && given.number === 1 ? `One mash makes about ${shownValue} ${target.called}.` : before ? `${giving} come to about ${shownValue} ${target.called} in this house.` : `About ${shownValue} ${target.called} for ${giving} in this house.`,
+    says: (source.path === 'made.one' && given.number === 1 ? `One mash makes about ${shownValue} ${target.called}.` : before ? `${giving} come to about ${shownValue} ${target.called} in this house.` : `About ${shownValue} ${target.called} for ${giving} in this house.`) + (isGas ? GAS_CARE : ''),
     sum: source.path === 'made.one' ? `${shownTo} a mash × ${asGiven(given)}` : `${shownTo} ÷ ${shownFrom} in one mash, × ${asGiven(given)}`,
-    at: 'maturing/check/#figures-to-know',
-    place: 'Maturing: figures to know',
+    ...(isGas ? GAS_SAFE : { at: 'maturing/check/#figures-to-know', place: 'Maturing: figures to know' }),
     paths: [source.path, target.path].filter((path) => kindOfFigure(path) !== undefined),
   };
 }; // prettier-ignore

@@ -20,11 +20,13 @@ const casks: readonly (readonly [RegExp, string, number])[] = [
   [/\boctaves?\b/i, 'octave', 50], // L; the same
   [/\bbarrels?\b/i, 'barrel', CASK_SIZES.barrel],
 ];
+const AT = /^\s*(?:of (?:[a-z]+ ){1,3}at|at|of)\s+(?:about\s+)?$/i; // between litres and their strength
+const CASKS_OF = /^\s*(?:full )?(?:casks|barrels|hogsheads|butts) of\s+(?:about\s+)?$/i;
 const MOST_LITRES = 700; // of one cask
 const MOST_CASKS = 100_000;
 
 /** What stands before a number that is a strength, and what behind it. */
-const BEFORE = /(?:\bat|\bwere|\bwas|\bof|\bfrom|\bto|\bis|\bit['’]?s|\bwant(?:s|ed)?(?: it at)?|\bget|\bmake|=|\band|\bwith|,|\bor|\bas)\s*(?:about|only|say|around|roughly|just)?\s*$/i; // prettier-ignore
+const BEFORE = /(?:\bat|\bwere|\bwas|\bof|\bfrom|\bto|\bis|\baverag(?:es?|ing)|\bcom(?:es?|ing) (?:over|off|out)(?: at)?|\bit['’]?s|\bwant(?:s|ed)?(?: it at)?|\bget|\bmake|=|\band|\bwith|,|\bor|\bas)\s*(?:about|only|say|around|roughly|just)?\s*$/i; // prettier-ignore
 const BEHIND = /^\s*(?:$|[,.?!;)–-]|(?:and|to|down|cut|how|what|in|with|into|per|abv|vol|strength|plus|for|it|i|or|do|then|will|would|so|by|from|reduced|when|please|rather|instead|lpa|alcohol)\b)/i; // prettier-ignore
 
 /** The volume of a cask that is named and whose litres are not told; several of them where they are counted. */
@@ -49,17 +51,23 @@ export function namedCask({ text, quantities }: Pick<Numbered, 'text' | 'quantit
 /** Litres and strengths of a question about spirit. */
 export function spiritSaid(asked: Numbered): SpiritSaid {
   const { text, quantities } = asked;
-  const given = quantities.flatMap((each): Volume[] => {
-    const litres = each.dimension === 'volume' ? inCore(each, 'volume20') : undefined;
-    return litres !== undefined && litres > 0 ? [{ litres, said: asGiven(each) }] : [];
-  });
   const measured = quantities.find(({ dimension }) => dimension === 'volume');
+  const isAt = (i: number) => i > 0 && AT.test(text.slice(quantities[i - 1]!.end, quantities[i]?.start ?? 0));
+  const isAlone = (i: number) => quantities[i]!.unit === undefined && isAt(i + 1) && !isAt(i);
   // “6,000 litres at 23 and 1,000 at 30”: what has a strength behind it is of the same unit.
-  for (const each of quantities)
-    if (measured && each.unit === undefined && /^\s*at\s+(?:about\s+)?\d/i.test(text.slice(each.end))) {
-      const alike = { ...each, unit: measured.unit!, dimension: 'volume' as const };
-      given.push({ litres: inCore(alike, 'volume20')!, said: asGiven(alike) });
-    }
+  const given = quantities.flatMap((each, i): Volume[] => {
+    const isAlike = measured !== undefined && isAlone(i);
+    const alike = isAlike ? { ...each, unit: measured.unit!, dimension: 'volume' as const } : each;
+    const litres = alike.dimension === 'volume' ? inCore(alike, 'volume20') : undefined;
+    if (litres === undefined || !(litres > 0)) return [];
+    const before = quantities[i - 1];
+    const isCounted =
+      before?.unit === undefined &&
+      before !== undefined &&
+      before.number > 1 &&
+      CASKS_OF.test(text.slice(before.end, each.start));
+    return isCounted ? [{ litres: litres * before.number, said: `${asGiven(before)} times ${asGiven(alike)}` }] : [{ litres, said: asGiven(alike) }]; // prettier-ignore
+  });
   // “three casks of 190 at 61.4”: litres, by where they stand.
   for (const [i, each] of quantities.entries()) {
     const isOf = each.unit === undefined && /\b(?:casks?|barrels?|hogsheads?|butts?)\s+of\s+(?:about\s+)?$/i.test(text.slice(0, each.start)); // prettier-ignore
@@ -69,8 +77,10 @@ export function spiritSaid(asked: Numbered): SpiritSaid {
     given.push({ litres: count * each.number, said: `${count === 1 ? '' : `${asGiven(before!)} times `}${asGiven({ ...each, unit: 'L' })}` }); // prettier-ignore
   }
   const named = given.length === 0 ? namedCask(asked) : undefined;
-  const strengths = quantities.flatMap((each) => {
+  const strengths = quantities.flatMap((each, i) => {
     if (each.unit !== undefined) return strengthsIn([each]);
+    const isBehindLitres = isAt(i) && (quantities[i - 1]!.dimension === 'volume' || (measured !== undefined && isAlone(i - 1))) && each.number >= 1 && each.number <= 100; // prettier-ignore
+    if (isBehindLitres) return [each.number];
     const isStrength = each.number >= 1 && each.number <= 100 && BEFORE.test(text.slice(0, each.start)) && BEHIND.test(text.slice(each.end)); // prettier-ignore
     return isStrength ? [each.number] : [];
   });

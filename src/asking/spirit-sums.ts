@@ -68,9 +68,24 @@ export const pureAlcohol: Reckoner = (asked) => {
   };
 };
 
+const PINT = unitNamed('volume20', 'pints')!;
+/** A quart, which is two pints in either country: the sum comes to the same in both. */
+const QUART = {
+  unit: 'quarts',
+  digits: 2,
+  fromCore: (value: number) => PINT.fromCore(value) / 2,
+  toCore: (value: number) => PINT.toCore(2 * value),
+};
+/** The unit in which a sum of volumes is told: the one wanted, or the gallons, pints or quarts that it was asked in. */
+function unitSaid({ text, quantities, wanted }: Parameters<Reckoner>[0]) {
+  if (/\bquarts?\b/i.test(text)) return QUART;
+  const asked = wanted?.dimension === 'volume' ? wanted.unit : quantities.find(({ unit }) => unit === 'pints' || (unit?.endsWith(' gal') && !unit.includes('proof')))?.unit; // prettier-ignore
+  return asked === undefined ? undefined : unitNamed('volume20', asked);
+}
+
 /** The water that brings so much spirit, or a hundred litres of it, from one strength to another. */
 export const letDown: Reckoner = (asked) => {
-  const { text, wanted } = asked;
+  const { text } = asked;
   const { volumes, strengths } = spiritSaid(asked);
   if (strengths.length !== 2 || volumes.length > 1 || !WATER.test(text)) return undefined;
   const [given] = volumes;
@@ -80,10 +95,14 @@ export const letDown: Reckoner = (asked) => {
   const [high, low] = [Math.max(...strengths), Math.min(...strengths)];
   if (high === low) return undefined;
   const made = reduce({ volume: litres20(litres), strength: strength(high) }, strength(low));
-  const unit = wanted?.dimension === 'volume' ? unitNamed('volume20', wanted.unit) : undefined;
+  const unit = unitSaid(asked);
+  const lot =
+    unit === QUART
+      ? told(litres, 'volume20', QUART).replace(/^1\u00a0quarts$/, 'a\u00a0quart')
+      : said.replace(/^A/, 'a');
   return {
-    says: `${told(made.waterVolume, 'volume20', unit)} of water bring ${said.replace(/^A/, 'a')} from ${told(high, 'strength')} to ${told(low, 'strength')}, and make ${told(made.volume, 'volume20', unit)}.`,
-    sum: `${told(litres, 'volume20')} and ${told(made.waterVolume, 'volume20')} shrink by ${told(made.contraction, 'volume20')} as they mix`,
+    says: `${told(made.waterVolume, 'volume20', unit)} of water bring ${lot} from ${told(high, 'strength')} to ${told(low, 'strength')}, and make ${told(made.volume, 'volume20', unit)}.`,
+    sum: `${told(litres, 'volume20', unit)} and ${told(made.waterVolume, 'volume20', unit)} shrink by ${told(made.contraction, 'volume20', unit)} as they mix`,
     ...LET_DOWN,
     paths: [],
   };
@@ -111,20 +130,24 @@ export const watered: Reckoner = (asked) => {
   };
 }; // prettier-ignore
 
+/** A question without its numbers: the “and” of a hundred and sixty puts nothing together. */
+const besides = ({ text, quantities }: Parameters<Reckoner>[0]): string =>
+  quantities.reduceRight((rest, { start, end }) => `${rest.slice(0, start)}#${rest.slice(end)}`, text);
+
 /** Spirits put together; equal parts where the volumes are not told. */
 export const together: Reckoner = (asked) => {
-  const { text } = asked;
+  const text = besides(asked);
   const { volumes, strengths } = spiritSaid(asked);
   const isHalves = volumes.length === 0 && /half and half|equal (?:parts|volumes|amounts)|fifty[\s-]fifty/i.test(text);
   if (strengths.length < 2 || (volumes.length !== strengths.length && !isHalves)) return undefined;
-  if (!isHalves && !/mix|blend|together|add|combine|vat|marr(?:y|ied)|put|plus|and|with/i.test(text)) return undefined;
+  if (!isHalves && (/\bbottle[sd]?\b|\bnow\b|\blater\b|\blost\b|\bgone\b/i.test(text) || !/mix|blend|together|add|combine|vat|marr(?:y|ied)|put|plus|and|with/i.test(text))) return undefined;
   const parts = strengths.map((at, i) => ({
     volume: litres20(isHalves ? LOT / strengths.length : volumes[i]!.litres),
     strength: strength(at),
   }));
   const made = blend(parts);
   return {
-    says: `${isHalves ? 'In equal parts' : 'Together'} they make ${told(made.volume, 'volume20')} at ${told(made.strength, 'strength')}, with ${told(made.alcohol, 'alcohol')}.`,
+    says: `${isHalves ? 'In equal parts' : 'Together'} they make ${told(made.volume, 'volume20', unitSaid(asked))} at ${told(made.strength, 'strength')}, with ${told(made.alcohol, 'alcohol')}.`,
     sum: `${parts.map(({ volume, strength: at }) => `${formatWorking(volume)} × ${formatWorking(at)} ÷ 100`).join(' + ')} = ${told(made.alcohol, 'alcohol')}`,
     ...BLEND,
     paths: [],
@@ -137,12 +160,13 @@ export const bottlesOf: Reckoner = (asked) => {
   if (!/how many .{0,24}bottles|\b(?:in|into|as|to) bottles|bottles of it|number of bottles/i.test(text)) return undefined; // prettier-ignore
   if (quantities.some(({ unit }) => unit === 'years') || wanted?.dimension === 'strength') return undefined;
   const { volumes, strengths } = spiritSaid(asked);
+  const strong = Math.max(...strengths); // water only makes it weaker, whichever was said first
   const small = volumes.find(({ litres }) => litres <= 2 && volumes.length === 2);
   const large = volumes.find((each) => each !== small);
   const given = quantities.find(({ dimension }) => dimension === 'alcohol');
-  const alcohol = given ? inCore(given, 'alcohol') : large && strengths.length > 0 ? (large.litres * strengths[0]!) / 100 : undefined; // prettier-ignore
+  const alcohol = given ? inCore(given, 'alcohol') : large && strengths.length > 0 ? (large.litres * strong) / 100 : undefined; // prettier-ignore
   if (alcohol === undefined || volumes.length > 2 || !(alcohol > 0)) return undefined;
-  const at = (given ? strengths[0] : strengths[1]) ?? Math.min(house.bottlingStrength, given ? 100 : strengths[0]!);
+  const at = (given ? strengths[0] : strengths.length > 1 ? Math.min(...strengths) : undefined) ?? Math.min(house.bottlingStrength, given ? 100 : strong);
   const size = small?.litres ?? house.bottleSize / 100;
   const bottles = Math.floor(alcohol / ((size * at) / 100) + 1e-9);
   return {
@@ -151,6 +175,26 @@ export const bottlesOf: Reckoner = (asked) => {
     at: 'sums/casks-and-bottles/',
     place: 'Casks and bottles',
     paths: line ? ['house.bottleSize', 'house.bottlingStrength'] : [],
+  };
+}; // prettier-ignore
+
+/** So much spirit into bottles of several sizes, as it is. */
+export const intoSizes: Reckoner = ({ text, quantities }) => {
+  if (!/how many|bottles?|\beach\b/i.test(text)) return undefined;
+  const litresOf = (each: (typeof quantities)[number]) =>
+    each.dimension === 'volume' ? inCore(each, 'volume20')! : each.unit === undefined && /^['’]?s\b/i.test(text.slice(each.end)) ? each.number / 1000 : undefined;
+  const all = quantities.flatMap((each) => litresOf(each) ?? []);
+  const sizes = all.filter((litres) => litres >= 0.04 && litres <= 2).sort((a, b) => a - b);
+  const lots = all.filter((litres) => litres > 2);
+  if (sizes.length < 2 || lots.length !== 1 || all.length !== quantities.length) return undefined;
+  const counts = sizes.map((size) => Math.floor(lots[0]! / size + 1e-9));
+  const list = sizes.map((size, i) => `${formatNumber(counts[i]!, 0)} of ${formatNumber(100 * size, size * 100 % 1 === 0 ? 0 : 1)}\u00a0cL`);
+  return {
+    says: `${told(lots[0]!, 'volume20')} fill ${list.slice(0, -1).join(', ').replace(' of ', ' bottles of ')} or ${list.at(-1)!}: ${formatNumber(counts[0]! - counts.at(-1)!, 0)} fewer of the larger, if none is lost.`,
+    sum: sizes.map((size) => `${formatNumber(lots[0]!, 0)} ÷ ${formatWorking(size)}`).join('; '),
+    at: 'sums/casks-and-bottles/',
+    place: 'Casks and bottles',
+    paths: [],
   };
 }; // prettier-ignore
 
@@ -189,7 +233,7 @@ export const byMass: Reckoner = (asked) => {
 };
 
 /** Strength of a wash from the gravities before and after. */
-export const fromGravities: Reckoner = ({ text, quantities }) => {
+export const fromGravities: Reckoner = ({ text, quantities, house }) => {
   const gravities = quantities.flatMap(({ number, unit }) => {
     if (unit !== undefined && unit !== '° gravity') return [];
     const value = number > 900 && number < 1200 ? number / 1000 : number;
@@ -199,8 +243,10 @@ export const fromGravities: Reckoner = ({ text, quantities }) => {
   const [from, to] = [Math.max(...gravities), Math.min(...gravities)];
   if (from === to || from < 1.01) return undefined;
   const strong = strengthFromGravities({ original: gravity(from), final: gravity(to) });
+  const off = Math.round(1000 * (to - house.finalGravity));
+  const stopped = !/stick|stuck|stop|short|finish(?:ed)? (?:early|high)/i.test(text) ? '' : off > 1 ? ` It stopped ${off} points above our ${house.finalGravity.toFixed(3)}, so it may have stuck.` : ` It went about as far as ours, ${house.finalGravity.toFixed(3)}.`; // prettier-ignore
   return {
-    says: `A wash that falls from ${from.toFixed(3)} to ${to.toFixed(3)} is at about ${format(strong, 'strength')}.`,
+    says: `A wash that falls from ${from.toFixed(3)} to ${to.toFixed(3)} is at about ${format(strong, 'strength')}.${stopped}`,
     sum: 'By Balling: 2.0665 g of extract make 1 g of alcohol, 0.9565 g of carbon dioxide and 0.11 g of yeast.',
     at: 'sums/strength-from-gravities/',
     place: 'Strength of the wash from its gravities',

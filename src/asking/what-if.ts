@@ -14,7 +14,7 @@ import { inCore, type Reckoner } from './reckoned.ts';
 const moved: readonly { readonly says: RegExp; readonly name: NumberName; readonly as: 'percent' | 'years' | 'count' | 'mass' | 'gravity' | 'volume' | 'hours' | 'bottle' | 'temperature' }[] = [
   { says: /bottl(?:ed?|ing)\b.{0,20}\bat\b|bottling strength|cask strength/i, name: 'bottlingStrength', as: 'percent' },
   { says: /\b(?:fill(?:ed|ing)?)\b.{0,24}\bat\b|filling strength|go(?:es|ing)? in(?:to)? (?:the )?casks?.{0,12}\bat\b/i, name: 'fillingStrength', as: 'percent' },
-  { says: /\bcut(?:ting|s)?\b|\bheart\b.{0,16}\b(?:ended|ends|stopped|stops|until|down to)|collect(?:ed|ing)? (?:down )?to/i, name: 'heartEnd', as: 'percent' },
+  { says: /\bcut(?:ting|s)?\b|\bheart\b.{0,16}\b(?:ended|ends|stopped|stops|until|down to)|collect(?:ed|ing)? (?:down )?to|\b(?:hung|hang|held|hold|carr(?:y|ied)|stay(?:ed)?|r[ua]n|kept|keep|went|go)(?: it| going)? on (?:down )?(?:to|until|till|past|below)\b|(?:kept|keep) going/i, name: 'heartEnd', as: 'percent' },
   { says: /angels?|evaporat|loss|lost|loses/i, name: 'alcoholLoss', as: 'percent' },
   { says: /\bfg\b|final gravity|finish(?:ed|es)? (?:off )?at|(?:stop(?:ped|s)?|end(?:ed|s)?|stuck) at/i, name: 'finalGravity', as: 'gravity' },
   { says: /fermentab/i, name: 'fermentability', as: 'percent' },
@@ -96,6 +96,14 @@ function gaveText(gave: readonly GaveWay[]): string {
   return told.length === 0 ? '' : `; with it ${told.join(', ')}`;
 }
 
+/** What a later or an earlier end of the heart brings with it. */
+const laterCut = (value: number, now: number): string =>
+  value === now
+    ? ''
+    : value < now
+      ? ' A longer heart and more of it, heavier, with more of what the feints hold.'
+      : ' A shorter heart and less of it, lighter and cleaner.';
+
 /** What to say before, where the spirit is weaker than the strength that is wanted. */
 function asItComes(name: NumberName, value: number, { heart, matured }: Line): string {
   if (name === 'bottlingStrength' && value < LEAST) return `Below ${LEAST} % vol it may not be sold as whisky in most places. `; // prettier-ignore
@@ -109,14 +117,15 @@ export const whatIf: Reckoner = ({ text, quantities, house, line }) => {
   if (quantities.every(({ unit }) => unit === 'years') && (!/cask|barrel|wood|store|\bage|matur|keep|kept|leave|left/i.test(text) || /\bbottle\b/i.test(text))) return undefined; // prettier-ignore
   const supposes = /\bif\b|suppose|instead of|\bwere\b|would/i.test(text);
   if (quantities.length === 0 || quantities.length > 2 || !IF.test(text)) return undefined;
-  if (COUNTED.test(text)) return undefined;
+  if (COUNTED.test(text) || /\bhow long\b.{0,40}\blasts?\b/i.test(text)) return undefined;
   for (const quantity of quantities) {
     const change = moved.find((each) => each.says.test(text) && valueFor(quantity, each) !== undefined);
     if (!change || (!supposes && change.name !== 'yearsInWood')) continue;
     const value = valueFor(quantity, change)!;
     const found = asked.find(([says]) => says.test(text));
     if (!supposes && (!found || !/\bhow\b|what(?: i)?s left|what would/i.test(text))) return undefined;
-    const [path, called] = found ? [found[1], found[2]] : (OTHERWISE[change.name] ?? BOTTLES);
+    const isCutAlone = change.name === 'heartEnd' && found?.[1] === 'heart.alcohol' && !/alcohol|\blpa\b/i.test(text);
+    const [path, called] = found && !isCutAlone ? [found[1], found[2]] : (OTHERWISE[change.name] ?? BOTTLES);
     const proposal = propose(house as House, change.name, value);
     const label = numberFigures[change.name].label;
     const place = { at: 'house/', place: 'The house’s figures' };
@@ -128,7 +137,8 @@ export const whatIf: Reckoner = ({ text, quantities, house, line }) => {
         asItComes(change.name, value, line) +
         (was === now
           ? `Nothing would change in that: still ${now} ${called}.`
-          : `Then about ${now} ${called}; now it is ${was}.`),
+          : `Then about ${now} ${called}; now it is ${was}.`) +
+        (change.name === 'heartEnd' ? laterCut(value, house.heartEnd) : ''),
       sum: `${label}: ${textOfFigure(change.name, house[change.name])} → ${textOfFigure(change.name, value)}${gave}`,
       ...place,
       paths: kindOfFigure(path) ? [path] : [],

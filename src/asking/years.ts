@@ -7,6 +7,19 @@ const FROM = 1800; // the first year that is read as one
 const UNTIL = 2200;
 const MOST = 100; // years in wood
 
+/** Ages put together: the youngest is the one on the label. */
+export const youngest: Reckoner = ({ text, quantities }) => {
+  if (!/vat|mix|blend|marr(?:y|ied)|together|\bparts?\b|\bdrop\b|add/i.test(text) || !/\bage|label|how old|\bcall\b|\bsay\b/i.test(text)) return undefined;
+  const ages = quantities.filter(({ unit, number }) => unit === 'years' && number > 0 && number <= MOST).map(({ number }) => number);
+  if (ages.length < 2) return undefined;
+  const least = Math.min(...ages);
+  return {
+    says: `${formatNumber(least, 0)} years: an age on the label is that of the youngest spirit in the bottle, however little of it there is. ${least < 3 ? 'Under three years it is not whisky by most laws. ' : ''}Read the law in force.`,
+    ...AGES,
+    paths: [],
+  };
+}; // prettier-ignore
+
 /** Ages and years of bottling from years of the calendar. */
 export const calendar: Reckoner = ({ text, quantities }) => {
   const isYear = ({ number, unit }: (typeof quantities)[number]) =>

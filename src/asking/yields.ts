@@ -7,7 +7,7 @@ const YIELDS = { at: 'distilling/check/#figures-to-know', place: 'Distilling: fi
 const A_YEAR = { at: 'maturing/check/#figures-to-know', place: 'Maturing: figures to know' };
 const LIKELY = [100, 500] as const; // litres of pure alcohol from a tonne that a malt can be said to give
 const SUPPOSES =
-  /\bif\b|suppose|instead|\bwere\b|drop|fell|fall|only g[eo]t|imagine|went (?:up|down)|what about/i;
+  /\bif\b|suppose|instead|\bwere\b|drop|fell|fall|only g[eo]t|imagine|went (?:up|down)|what about|\bwould\b/i;
 
 const howMuch = (ratio: number) =>
   `${formatNumber(Math.abs(100 * (ratio - 1)), Math.abs(ratio - 1) < 0.1 ? 1 : 0)} % ${ratio < 1 ? 'less' : 'more'}`;

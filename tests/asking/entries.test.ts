@@ -92,6 +92,15 @@ test('answers on health, drink and law defer', () => {
     expect(says, id).toMatch(/doctor|midwife|law|guide|grown-up|rules|procedure|trained|authority|advice/);
 });
 
+test('an amount of gas, vapour, dust or a weight to lift goes with its care, and leads to safety', () => {
+  const careful = entries.filter(({ id }) => /^(?:co2-(?!captured)|vapour-(?:burn|limits|heavy)|flash-point|mill-danger|dust-|cask-weight|cask-rolls)/.test(id));
+  expect(careful.length).toBeGreaterThan(15);
+  for (const { id, says, at } of careful) {
+    expect(says, id).toMatch(/rules|codes?\b|procedures?/);
+    expect(at, id).toMatch(/^safety\/|\/safe\/|can-i-lean-over/);
+  }
+}); // prettier-ignore
+
 test('an answer takes less than 50 ms when warm, on the slowest of many', () => {
   const answer = answerer(list);
   answer({ question: entries[0]!.asked[0]!, house: builtInHouse });

@@ -26,7 +26,7 @@ function fateOf({ q, is }: Asked): 'right' | 'wrong' | 'neither' {
   return isAnswer(found) && isKnown && found.meant === undefined ? 'wrong' : 'neither';
 }
 
-describe.each(['strangers.yaml', 'others.yaml', 'visitors.yaml'])('%s', (file) => {
+describe.each(['strangers.yaml', 'others.yaml', 'visitors.yaml', 'newcomers.yaml'])('%s', (file) => {
   const asked = parse(readFileSync(join(import.meta.dirname, file), 'utf8')) as readonly Asked[];
   test('every entry that a question is to find is in the list', () => {
     const ids = new Set([...entries.map(({ id }) => id), '?', 'reckoned']);
