@@ -65,11 +65,14 @@ function vessels(plant: Plant): readonly Standing[] {
 export function stands(parts: Parts): readonly Standing[] {
   const plant = parts.plant === undefined ? [] : vessels(readPart(plantPart, parts.plant).value);
   if (parts.stock === undefined) return plant;
-  const { opened, groups } = readPart(stock, parts.stock).value;
+  const { opened, elsewhereShare, groups } = readPart(stock, parts.stock).value;
   const casks = groups.reduce((sum, each) => sum + each.casks, 0);
   return [
     ...plant,
     ...(opened === undefined ? [] : [[besideGroups.opened.label, String(opened)] as const]),
+    ...(elsewhereShare === undefined
+      ? []
+      : [['Laid elsewhere', `${format(elsewhereShare, 'percent', 0)} of each year’s fillings`] as const]),
     ...(casks === 0 ? [] : [['Casks in the register', format(casks, 'count', 0)] as const]),
   ];
 }
