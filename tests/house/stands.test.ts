@@ -3,8 +3,11 @@ import { expect, test } from 'vitest';
 import { stands } from '../../src/house/stands.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
 
+const spaced = (text: string) => text.replaceAll('\u00a0', ' ');
+const rows = (parts: Parameters<typeof stands>[0]) =>
+  stands(parts).map(([what, says]) => [what, spaced(says)]);
 const row = (parts: Parameters<typeof stands>[0], what: string) =>
-  stands(parts).find(([name]) => name === what)?.[1];
+  rows(parts).find(([name]) => name === what)?.[1];
 
 test('a house that keeps nothing has no rows', () => {
   expect(stands({})).toEqual([]);
