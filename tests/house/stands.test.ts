@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { stands } from '../../src/house/stands.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
 
-const spaced = (text: string) => text.replaceAll('\u00a0', ' ');
+const spaced = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ');
 const rows = (parts: Parameters<typeof stands>[0]) =>
   stands(parts).map(([what, says]) => [what, spaced(says)]);
 const row = (parts: Parameters<typeof stands>[0], what: string) =>
