@@ -1,4 +1,4 @@
-// Prints how many milliseconds the first reckoning of a large register takes in a Node that has reckoned nothing yet: node tests/bench/cold-stock.ts
+// Prints how many milliseconds the first reckoning of a large register takes in a Node that has reckoned nothing yet: `npm run cold-stock`
 import { stockOn } from '../../src/core/stock/totals.ts';
 import type { CaskGroup } from '../../src/core/stock/group.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
