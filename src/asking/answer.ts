@@ -11,7 +11,9 @@ import type { Numbered, Reckoned, Reckoner } from './reckoned.ts';
 import { otherWash, moreWork } from './in-proportion.ts';
 import { casksKept, kept, lossMoved } from './kept.ts';
 import { scaled } from './scale.ts';
-import { bottlesOf, byMass, fromGravities, intoSizes, letDown, measuresIn, pureAlcohol, together, unitsOfDrink, watered } from './spirit-sums.ts'; // prettier-ignore
+import { bottlesOf, intoSizes, measuresIn, unitsOfDrink } from './bottle-sums.ts';
+import { letDown, together, watered } from './mixing-sums.ts';
+import { byMass, fromGravities, pureAlcohol } from './strength-sums.ts';
 import { onTheGlass } from './glass.ts';
 import {
   casksFromMalt,

@@ -2,13 +2,12 @@
 import { format, formatNumber } from '../core/format.ts';
 import { gasVolume } from '../core/fermenting/gas.ts';
 import { celsius } from '../core/quantity.ts';
+import { ETHANOL_DENSITY } from '../core/spirit/density.ts';
+import { CO2_PER_ETHANOL } from '../core/wort/attenuation.ts';
 import { inCore, told, type Reckoner, unitNamed } from './reckoned.ts';
 import { behind, figures } from './said.ts';
 import { GAS_CARE, GAS_SAFE } from './scale.ts';
 import { spiritSaid } from './spirit-said.ts';
-
-const ETHANOL = 0.78924; // kg in a litre of pure alcohol at 20 °C; OIML R 22
-const GAS_TO_ETHANOL = 44.01 / 46.07; // by mass: a molecule of each from half a sugar; IUPAC standard atomic weights
 
 /** Litres in a round tank, by its width and how deep it stands. */
 export const roundTank: Reckoner = ({ text, quantities, wanted }) => {
@@ -58,11 +57,11 @@ export const gasOfWash: Reckoner = (asked) => {
   const { volumes, strengths } = spiritSaid(asked);
   const [at] = strengths;
   if (!/carbon dioxide|\bco2\b|\bgas\b/i.test(asked.text) || volumes.length !== 1 || strengths.length !== 1 || at! > 20 || /heat|boil|fuel|burn/i.test(asked.text)) return undefined;
-  const ethanol = (volumes[0]!.litres * at! * ETHANOL) / 100;
-  const gas = ethanol * GAS_TO_ETHANOL;
+  const ethanol = (volumes[0]!.litres * at! * ETHANOL_DENSITY) / 100_000;
+  const gas = ethanol * CO2_PER_ETHANOL;
   return {
     says: `About ${told(gas, 'mass')} of carbon dioxide, some ${format(gasVolume(gas, celsius(20)), 'space')} of gas.${GAS_CARE}`,
-    sum: `${told(ethanol, 'mass')} of alcohol × 44 ÷ 46`,
+    sum: `${told(ethanol, 'mass')} of alcohol × ${CO2_PER_ETHANOL}`,
     ...GAS_SAFE,
     paths: [],
   };

@@ -1,5 +1,5 @@
 // A figure typed into a house of which only a part is known: what is known stays, and what is not known gives way to it.
-import { waysOf, type Giving } from '../core/line/change.ts';
+import { mashReadings, waysOf, type Giving, type MashReading } from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
 import { line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
@@ -20,8 +20,7 @@ export function withYeast(entered: Entered, before: House, figure: FigureName, {
   return { ...entered, house: changed, line, gave: [...gave, { figure: 'yeast', from: before.yeast, to }] };
 }
 
-const mashReadings = ['maltPerMash', 'wortVolume', 'originalGravity'] as const;
-const isMashReading = (figure: FigureName): figure is (typeof mashReadings)[number] =>
+const isMashReading = (figure: FigureName): figure is MashReading =>
   (mashReadings as readonly string[]).includes(figure);
 
 /** A proposal, and what gave way where it is not the usual. */
@@ -39,14 +38,13 @@ export function enter(
   { given }: Known,
   way: Way = line,
 ): Entered {
-  if (before.holds === 'readings') return propose(before, figure, value, undefined, way);
-  const ways = waysOf(figure);
+  const ways = before.holds === 'readings' ? [] : waysOf(figure);
   const free = ways.filter((way) => !(way in given));
   const open: readonly (Giving | undefined)[] =
     free.length > 0 ? free : [ways.length > 0 ? 'efficiency' : undefined];
   const tried = open.map((gives) => ({ proposal: propose(before, figure, value, gives, way), gives }));
-  if (open[0] === 'efficiency' && !('solubleExtract' in given) && isMashReading(figure))
-    tried.push({ proposal: proposeExtract(before, figure, value, way), gives: 'efficiency' });
+  if (free.length === 0 && !('solubleExtract' in given) && isMashReading(figure))
+    tried.push({ proposal: proposeExtract(before, figure, value, way), gives: open[0] });
   const { proposal, gives } = tried.find(({ proposal }) => !('problem' in proposal)) ?? tried[0]!;
   if ('problem' in proposal) return proposal;
   const stays = proposal.gave.filter((each) => each.figure in given);

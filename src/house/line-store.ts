@@ -2,7 +2,8 @@
 import { createEffect, createMemo, createRoot, on, untrack } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
 import { goBy, lineIn } from './line-of.ts';
-import { laidElsewhere, wayWith } from './line-with.ts';
+import { wayWith } from './line-with.ts';
+import { laidElsewhere } from './parts/laid-elsewhere.ts';
 import { liveHouse, liveParts, putHouse, tell } from './store.ts';
 
 createRoot(() => {

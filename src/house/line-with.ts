@@ -12,6 +12,7 @@ import { isRefusal, refuse, type Refusal } from '../core/refusal.ts';
 import type { NumberName } from './figures.ts';
 import type { Way } from './line-of.ts';
 import { bottlesPart } from './parts/bottles.ts';
+import { laidElsewhere } from './parts/laid-elsewhere.ts';
 import { malts as maltsPart, type Malts, type NamedCampaign } from './parts/malts.ts';
 import { readPart, type Parts } from './parts/part.ts';
 import { plantPart } from './parts/plant.ts';
@@ -65,12 +66,6 @@ function withWeekends(way: Way, { washbacks, weekendFermentation, usual = [] }: 
     if (isRefusal(found) || weekendFermentation === house.fermentationHours) return found;
     return { ...found, weekendHours: hours(weekendFermentation) };
   };
-}
-
-/** The part of each year's fillings that a house lays elsewhere, %, as its register of casks says; 0 where that says nothing sound. */
-export function laidElsewhere(stock: unknown): number {
-  const { elsewhereShare: share } = (stock ?? {}) as { readonly elsewhereShare?: unknown };
-  return typeof share === 'number' && share >= 0 && share <= 100 ? share : 0;
 }
 
 /** A way whose casks in store are those alone that are laid in the house's own stores. */

@@ -1,5 +1,11 @@
 // A house with one figure changed and what gives way to it, or why it cannot be.
-import { changeExtract, changeHouse, type Changed, type Giving } from '../core/line/change.ts';
+import {
+  changeExtract,
+  changeHouse,
+  type Changed,
+  type Giving,
+  type MashReading,
+} from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
 import { line, type Line } from '../core/line/line.ts';
 import { isRefusal, type Refusal } from '../core/refusal.ts';
@@ -29,12 +35,7 @@ export function propose(
 }
 
 /** A reading of the mash taken as it is given, where nobody has given the malt's extract: that follows from it. */
-export function proposeExtract(
-  house: House,
-  name: 'maltPerMash' | 'wortVolume' | 'originalGravity',
-  value: unknown,
-  way: Way = line,
-): Proposal {
+export function proposeExtract(house: House, name: MashReading, value: unknown, way: Way = line): Proposal {
   const problem = problemOf(name, value);
   return problem === undefined ? judged(changeExtract(house, name, value as never), way) : { problem };
 }

@@ -15,6 +15,7 @@ import { decode, encode, type WholeHouse } from './codec.ts';
 import { builtInHouse, builtInName } from './figures.ts';
 import { isShort, MARK, textOfLink, textOfShortLink } from './link.ts';
 import type { Trial } from './trial.ts';
+import { laidElsewhere } from './parts/laid-elsewhere.ts';
 import { withPart, type HousePart, type PartId, type Parts } from './parts/part.ts';
 import type { Heard } from './join.ts';
 import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
@@ -50,9 +51,8 @@ const [isReady, setReady] = createSignal(true);
 /** False while what this house’s line is reckoned with is still on its way: until then a page stays as it was built. */
 export const isLineReady = isReady;
 /** What a house keeps that moves its line. */
-const moving = () => parts().plant ?? parts().malts ?? parts().bottles ?? laidElsewhere();
-const laidElsewhere = () =>
-  (parts().stock as { readonly elsewhereShare?: number } | undefined)?.elsewhereShare;
+const moving = () =>
+  parts().plant ?? parts().malts ?? parts().bottles ?? (laidElsewhere(parts().stock) || undefined);
 
 /** Fetches what a line is reckoned with, for a house that keeps more than figures. */
 function followParts(): void {

@@ -1,4 +1,5 @@
 // One handle of the line: a knob on the vessel, dragged by mouse and finger or moved by keys.
+import { keySteps } from './key-steps.ts';
 import type { LineHandle } from './line-handles.ts';
 import { HEIGHT } from './LineVessel.tsx';
 
@@ -20,9 +21,6 @@ function pressedAt(knob: Element): number | undefined {
 }
 
 const inside = (part: number) => Math.min(1, Math.max(0, part));
-
-/** The steps that a key asks for, up the rail. */
-const keys: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowRight: 1, PageUp: 10, ArrowDown: -1, ArrowLeft: -1, PageDown: -10 }; // prettier-ignore
 
 export function Knob(props: KnobProps) {
   let held: number | undefined; // where on the knob the pointer took hold, px below its middle
@@ -53,7 +51,7 @@ export function Knob(props: KnobProps) {
   const drop = () => (held = undefined);
   const press = (event: KeyboardEvent) => {
     const isEnd = event.key === 'Home' || event.key === 'End';
-    const steps = keys[event.key];
+    const steps = keySteps[event.key];
     if (steps === undefined && !isEnd) return;
     event.preventDefault();
     const { handle, move } = props;

@@ -3,6 +3,7 @@ import type { RunPoint } from '../core/distilling/run.ts';
 import { formatNumber } from '../core/format.ts';
 import { numberFigures } from '../house/figures.ts';
 import { pointAt, type CutHandle } from './cut-handles.ts';
+import { keySteps } from './key-steps.ts';
 import { FOOT, WIDTH } from './run-frame.ts';
 
 interface CutProps {
@@ -50,9 +51,7 @@ export function Cut(props: CutProps) {
       event.preventDefault();
       return props.moveFar(props.handle.id, event.key === 'Home' ? -1 : 1);
     }
-    const steps = { ArrowUp: 1, ArrowRight: 1, PageUp: 10, ArrowDown: -1, ArrowLeft: -1, PageDown: -10 }[
-      event.key
-    ];
+    const steps = keySteps[event.key];
     if (steps === undefined) return;
     event.preventDefault();
     props.step(props.handle.id, steps);

@@ -161,6 +161,14 @@ test('three readings of a mash stand as given, and an extract that nobody has gi
   ).toHaveProperty('problem', expect.stringContaining('of the extract that the malt has'));
 });
 
+test('a house that holds its readings is not refused by an extract that nobody has given either', () => {
+  const sizes = { maltPerMash: kilograms(6500), wortVolume: litres20(33_500) };
+  const before = { ...builtInHouse, ...sizes, originalGravity: gravity(1.056), holds: 'readings' } as const;
+  const entered = enter(before, 'originalGravity', 1.06, knowing('maltPerMash', 'wortVolume'));
+  expect(entered).toMatchObject({ house: { ...sizes, originalGravity: 1.06, holds: 'readings' } });
+  expect(enter(before, 'originalGravity', 1.06, knowing('solubleExtract'))).toHaveProperty('problem');
+});
+
 test('readings that the malt can hold stand as given, and the efficiency follows', () => {
   const known = knowing('maltPerMash', 'wortVolume', 'finalGravity');
   const entered = enter(builtInHouse, 'originalGravity', 1.055, known);

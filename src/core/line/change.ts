@@ -7,14 +7,15 @@ import { refuse, type Refusal } from '../refusal.ts';
 import { attenuate } from '../wort/attenuation.ts';
 import type { House } from './house.ts';
 
-/** A figure that may give way to a change of the malt, the wort or its gravity. */
-type Follower = 'maltPerMash' | 'wortVolume' | 'originalGravity';
+/** What is read of a mash: each may give way to a change of the others. */
+export const mashReadings = ['maltPerMash', 'wortVolume', 'originalGravity'] as const;
+export type MashReading = (typeof mashReadings)[number];
 /** What may give way to it: such a figure, or the efficiency of the mash, which follows from all three as they are read. */
-export type Giving = Follower | 'efficiency';
+export type Giving = MashReading | 'efficiency';
 
 /** A figure that was moved so that another could change. */
 export interface GaveWay {
-  readonly figure: 'finalGravity' | 'solubleExtract' | 'yeast' | Follower;
+  readonly figure: 'finalGravity' | 'solubleExtract' | 'yeast' | MashReading;
   readonly from: number;
   readonly to: number;
 }
@@ -32,10 +33,10 @@ const giving = {
   maltPerMash: ['wortVolume', 'originalGravity'],
   wortVolume: ['originalGravity', 'maltPerMash'],
   originalGravity: ['wortVolume', 'maltPerMash'],
-} as const satisfies { readonly [N in keyof House]?: readonly Follower[] };
+} as const satisfies { readonly [N in keyof House]?: readonly MashReading[] };
 
 /** The figures that can give way to a figure, the usual one first; empty when nothing has to. */
-export function waysOf(figure: keyof House): readonly Follower[] {
+export function waysOf(figure: keyof House): readonly MashReading[] {
   return figure in giving ? giving[figure as keyof typeof giving] : [];
 }
 
@@ -76,7 +77,7 @@ function finalGravityFor(original: Quantity<'gravity'>, used: number): Quantity<
 }
 
 /** The figure that gives way, moved so that the wort holds the same part of the malt's extract as before. */
-function settleMash(changed: House, efficiency: number, gives: Follower): House | Refusal {
+function settleMash(changed: House, efficiency: number, gives: MashReading): House | Refusal {
   const wanted = (extractInMalt(changed) * efficiency) / 100;
   if (gives === 'wortVolume')
     return {
@@ -97,7 +98,7 @@ function holdingEfficiency(
   house: House,
   figure: keyof House,
   value: House[keyof House],
-  gives: Follower | undefined,
+  gives: MashReading | undefined,
 ): House | Refusal {
   let changed: House = { ...house, [figure]: value };
   if (figure === 'maltMoisture') {
@@ -156,7 +157,7 @@ function followed(house: House, changed: House | Refusal, figure: keyof House): 
  * A house with its malt, its wort or its gravity as read, and the malt's extract moved so that the mash goes on taking out the
  * same part of it: for a house that has never measured its extract. The extract is not held to its range here.
  */
-export function changeExtract<F extends Follower>(
+export function changeExtract<F extends MashReading>(
   house: House,
   figure: F,
   value: House[F],

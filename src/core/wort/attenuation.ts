@@ -6,7 +6,7 @@ import { ETHANOL_DENSITY, WATER_DENSITY } from '../spirit/density.ts';
 import { platoFromGravity } from './extract.ts';
 
 const EXTRACT_PER_ETHANOL = 2.0665; // g extract for 1 g ethanol; Balling 1865, from memory
-const CO2_PER_ETHANOL = 0.9565; // g carbon dioxide with 1 g ethanol; the same
+export const CO2_PER_ETHANOL = 0.9565; // g carbon dioxide with 1 g ethanol; the same
 const YEAST_PER_ETHANOL = 0.11; // g yeast with 1 g ethanol; the same; the three make 2.0665
 const LOST_PER_ETHANOL = CO2_PER_ETHANOL + YEAST_PER_ETHANOL; // g that leave the liquid with 1 g ethanol
 const REAL_FROM_ORIGINAL = 0.1808; // weight of original extract in real extract; Balling, from memory
