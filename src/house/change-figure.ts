@@ -11,9 +11,14 @@ import { changePart, houseNow, lastTrial, liveHouse, liveName, putHouse, setTria
 
 /**
  * Changes one figure, and what gives way to it; or says in a sentence why it cannot be so. Moving one figure on and on
- * is one change, from where it stood first. Only readers call this; results never do.
+ * is one change, from where it stood first. Only readers call this; results never do. What was moved, by a handle, is not measured.
  */
-export function changeFigure(figure: FigureName, value: unknown, gives?: Giving): string | undefined {
+export function changeFigure(
+  figure: FigureName,
+  value: unknown,
+  gives?: Giving,
+  isMoved = false,
+): string | undefined {
   if (liveHouse()[figure] === value && gives === undefined)
     return liveName() === builtInName ? undefined : giveAsItStands(figure);
   const last = lastTrial()?.figure === figure ? lastTrial() : undefined;
@@ -39,7 +44,7 @@ export function changeFigure(figure: FigureName, value: unknown, gives?: Giving)
     putHouse(proposal.house);
     if (isNumberName(figure)) {
       const gave = proposal.gave.map((each) => each.figure);
-      changePart(knownPart, { ...afterTyping(known, figure, gave), counted });
+      changePart(knownPart, { ...afterTyping(known, figure, gave, isMoved), counted });
     }
     setTrial({
       ...trial,

@@ -4,7 +4,7 @@ import { factKind, type FactId, type Facts } from './facts.ts';
 
 /** What each choice of the fact sheet means in the words of the vessels; what is of both is not among them. */
 const meant = {
-  washbacks: { larch: 'wood', fir: 'wood', oak: 'wood', steel: 'steel' },
+  washbacks: { wood: 'wood', larch: 'wood', fir: 'wood', oak: 'wood', steel: 'steel' },
   condenser: { 'shell-and-tube': 'shell-and-tube', 'worm-tub': 'worm-tub' },
 } as const satisfies Partial<Record<FactId, Readonly<Record<string, string>>>>;
 

@@ -57,6 +57,7 @@ export const facts = {
     asks: 'Wood or steel?',
     chapter: 'fermenting',
     choices: {
+      wood: ['Wood', 'Our washbacks are of wood.'],
       larch: ['Larch', 'Our washbacks are of larch.'],
       fir: ['Douglas fir', 'Our washbacks are of Douglas fir.'],
       oak: ['Oak', 'Our washbacks are of oak.'],

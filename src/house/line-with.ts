@@ -82,7 +82,10 @@ function withElsewhere(way: Way, share: number): Way {
 export function wayWith(parts: Pick<Parts, 'plant' | 'malts' | 'bottles' | 'stock'>): Way {
   const plant = readPart(plantPart, parts.plant).value;
   const bottles = readPart(bottlesPart, parts.bottles).value;
-  const distilled: Way = saysMore(plant) ? (house) => lineWithPlant(house, plant) : line;
+  const mayDiffer = saysMore(plant, { foreshotsBy: 'volume' });
+  const distilled: Way = mayDiffer
+    ? (house) => (saysMore(plant, house) ? lineWithPlant(house, plant) : line(house))
+    : line;
   const bottled: Way =
     bottles.length === 0
       ? distilled

@@ -114,7 +114,8 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
     return hasMoved() && was !== is ? was : undefined;
   };
   const levelBefore = (id: VesselName) => (hasMoved() ? levelsBefore()[id] : undefined);
-  const move = (handle: LineHandle, value: number) => void changeFigure(handle.figure, value);
+  const move = (handle: LineHandle, value: number) =>
+    void changeFigure(handle.figure, value, undefined, true);
   const bottles = (line: Line) => n(Math.floor(line.bottling.bottlesPerYear), 0);
   const gave = () =>
     (trial()?.gave ?? [])

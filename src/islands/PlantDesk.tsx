@@ -11,13 +11,13 @@ import { isRefusal } from '../core/refusal.ts';
 import { changeFigure } from '../house/change-figure.ts';
 import { builtInName } from '../house/figures.ts';
 import { useKnown } from '../house/known-store.ts';
-import { usePart } from '../house/part-store.ts';
 import { builtInParts } from '../house/parts/built-in.ts';
 import { isSamePart } from '../house/parts/part.ts';
 import { emptyPlant, plantPart } from '../house/parts/plant.ts';
 import { announce, useAnnouncement } from './announce.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { focusAfter } from './focus-after.ts';
+import { useOwnPlant } from './own-plant.ts';
 import { PlantDrawing } from './PlantDrawing.tsx';
 import { PlantResult } from './PlantResult.tsx';
 import { PlantVessels } from './PlantVessels.tsx';
@@ -34,7 +34,7 @@ export default function PlantDesk() {
   let island: HTMLElement | undefined;
   let verdict: HTMLDivElement | undefined;
   const { house, line, name } = useHouseAtHand(() => island);
-  const part = usePart(plantPart);
+  const part = useOwnPlant();
   const { standing } = useKnown();
   const shown = createMemo(() => inHouse(part.value(), house()));
   /** Takes a plant; the reflux of stills that are alike is a figure of the house, and so are the hours of a fermentation, where nobody has given them. */

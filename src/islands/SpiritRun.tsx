@@ -68,7 +68,7 @@ export default function SpiritRun() {
   });
   const move = (handle: CutHandle, value: number) => {
     const [low, high] = numberFigures[handle.figure].range;
-    setProblem(changeFigure(handle.figure, Math.min(high, Math.max(low, value))));
+    setProblem(changeFigure(handle.figure, Math.min(high, Math.max(low, value)), undefined, true));
   };
   /** Keys step from where the house stands now, also before the drawing has come into sight and caught up. */
   const now = useHouse();

@@ -17,12 +17,13 @@ import { useKnown } from '../house/known-store.ts';
 import { usePart } from '../house/part-store.ts';
 import { isSamePart } from '../house/parts/part.ts';
 import { periodsPart } from '../house/parts/periods.ts';
-import { emptyPlant, plantPart } from '../house/parts/plant.ts';
+import { emptyPlant } from '../house/parts/plant.ts';
 import { useAnnouncement } from './announce.ts';
 import { useWeek } from './ask-week.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';
+import { useOwnPlant } from './own-plant.ts';
 import { saveFile } from './save-file.ts';
 import { Troubles } from './Troubles.tsx';
 import { begins, weekRows } from './week-table.ts';
@@ -50,18 +51,18 @@ const peak = (values: readonly number[]) => {
 export default function WeekDesk() {
   let island: HTMLElement | undefined;
   const { house, mounted } = useHouseAtHand(() => island);
-  const plant = usePart(plantPart);
+  const { value: plant } = useOwnPlant();
   const periods = usePart(periodsPart);
   const set = () => ({ ...usualWeek, ...periods.value().week });
   const warmth = createMemo(() => warmthOf(set()));
   const [tried, setTried] = createSignal<number>();
   const [day, setDay] = createSignal('week');
   const mashes = () => tried() ?? Math.max(1, Math.round(house().mashesPerWeek));
-  const isEmpty = createMemo(() => isSamePart(plant.value(), emptyPlant));
-  const line = createMemo(() => lineWithPlant(house(), plant.value()));
+  const isEmpty = createMemo(() => isSamePart(plant(), emptyPlant));
+  const line = createMemo(() => lineWithPlant(house(), plant()));
   const needs = createMemo(() => {
     const now = line();
-    return isRefusal(now) ? now : weekNeeds(now, plant.value(), shiftsOf(set()));
+    return isRefusal(now) ? now : weekNeeds(now, plant(), shiftsOf(set()));
   });
   const { found, failed, ask, drop } = useWeek();
   const askNow = () => {
@@ -87,11 +88,16 @@ export default function WeekDesk() {
     if (!now) return ['The week is being set out.'];
     const first = now.week ? fitsSentence(now.week) : lackSentence(now.lack!, now.mashes, now.needs);
     const most = now.most === undefined || !now.next ? '' : mostSentence(now.most, now.next, now.needs, now.mashes);
-    return [first, most, doneSentence(now), usualSentence(plant.value(), usualOfWeek(periods.value().week)) ?? ''].filter(Boolean);
+    return [first, most, doneSentence(now), usualSentence(plant(), usualOfWeek(periods.value().week)) ?? ''].filter(Boolean);
   };
   useAnnouncement('week', () => says().join(' '), () => says().join(' '), () => island); // prettier-ignore
 
-  const week = createMemo(() => (isEmpty() || isRefusal(needs()) ? undefined : (found()?.week ?? found()?.fitting)));
+  /** The week that is set out; the last one stands until it is known whether another fits. */
+  const week = createMemo((before: Timetable | undefined) => {
+    const now = found();
+    if (isEmpty() || isRefusal(needs())) return undefined;
+    return now?.week ?? now?.fitting ?? (now?.most === undefined ? before : undefined);
+  });
   const lineNow = () => {
     const now = line();
     return isRefusal(now) ? undefined : now;
@@ -125,7 +131,7 @@ export default function WeekDesk() {
         />
       </form>
       <Show when={week() && lineNow()}>
-        <Laid week={week()!} line={lineNow()!} plant={plant.value()} warmth={warmth()} day={shown()}>
+        <Laid week={week()!} line={lineNow()!} plant={plant()} warmth={warmth()} day={shown()}>
           <Show when={found()?.fitting}>
             {(fitting) => <p>{formatCount(fitting().number, 'mash', 'mashes')} {fitting().number === 1 ? 'fits' : 'fit'}; this is that week.</p>}
           </Show>

@@ -74,6 +74,7 @@ function foreshotsCut({
   charge,
   foreshots,
   heart,
+  round: { runs },
 }: Line): Pick<CutHandle, 'says' | 'figure' | 'value' | 'valueAt' | 'stepped'> {
   const at = `at ${n(heart.begins, 1)} % vol`;
   const litres = `after ${n(foreshots.volume, 0)} L`;
@@ -91,7 +92,7 @@ function foreshotsCut({
         says: `heart begins ${litres}, ${at}`,
         figure: 'foreshotsVolume',
         value: house.foreshotsVolume,
-        valueAt: ({ volume }) => Math.round(volume),
+        valueAt: ({ volume }) => Math.round(volume / runs), // the curve is of all runs of a mash
         stepped: (steps) => Math.round(house.foreshotsVolume + steps),
       };
     case 'minutes':
@@ -99,7 +100,7 @@ function foreshotsCut({
         says: `heart begins after ${n(house.foreshotsMinutes, 1)} minutes, ${at}, ${litres}`,
         figure: 'foreshotsMinutes',
         value: house.foreshotsMinutes,
-        valueAt: ({ volume }) => tenth((60 * volume) / house.foreshotsFlow),
+        valueAt: ({ volume }) => tenth((60 * volume) / runs / house.foreshotsFlow),
         stepped: (steps) => tenth(house.foreshotsMinutes + steps * 0.5),
       };
     case 'strength':

@@ -37,7 +37,7 @@ export type SpreadAnswer =
 function wayOf({ house, plant }: SpreadQuestion): { readonly drawn: Drawn; readonly settle: Settle } {
   const { value } = readPart(plantPart, plant);
   const settle = settleInPlant(value, house);
-  return saysMore(value) && !isRefusal(settle(house))
+  return saysMore(value, house) && !isRefusal(settle(house))
     ? { drawn: { ...house, ...drawnOf(value) }, settle }
     : { drawn: house, settle: roundOf };
 }

@@ -5,6 +5,7 @@ import type { House } from '../../src/core/line/house.ts';
 import { lineWithPlant } from '../../src/core/plant/line.ts';
 import { distilIn } from '../../src/core/plant/distil.ts';
 import type { Plant, Stills } from '../../src/core/plant/plant.ts';
+import { runsOfMash } from '../../src/core/plant/runs-of-mash.ts';
 import { line } from '../../src/core/line/line.ts';
 import { litres20, strength, type Spirit } from '../../src/core/quantity.ts';
 import { amountsOf, plus } from '../../src/core/spirit/amounts.ts';
@@ -91,12 +92,36 @@ test.each(study.cases)('$name: as charge after charge from empty receivers comes
 test('twice, with stills that are alike, is the house’s own line, however the foreshots end', () => {
   for (const foreshotsBy of ['share', 'volume', 'minutes', 'strength'] as const) {
     const house: House = { ...builtInHouse, foreshotsBy };
-    for (const alike of [plainPlant, { ...plainPlant, washStills: [stills(1, 3000, 0.05), stills(2, 9000, 0.05)] }]) {
+    const one = { ...plainPlant, spiritStills: [stills(1, 6500, 0.1)] };
+    for (const alike of [one, { ...one, washStills: [stills(1, 3000, 0.05), stills(2, 9000, 0.05)] }]) {
       const { round, ...rest } = answer(lineWithPlant(house, alike));
       const { round: of, ...plain } = answer(line(house));
       expect(rest).toEqual(plain);
       expect(round.heart).toEqual(of.heart);
     }
+  }
+}); // prettier-ignore
+
+test('foreshots by litres or minutes are of one run: a mash of several charges is so many mashes of one, and a charge of several is their sum', () => {
+  // Outside: nothing but the size of the mash differs, so every share and strength is that of the mash that fills one charge.
+  const sized = (times: number, by: House['foreshotsBy']) => ({ ...builtInHouse, foreshotsBy: by, wortVolume: times * builtInHouse.wortVolume, maltPerMash: times * builtInHouse.maltPerMash }) as House;
+  for (const by of ['volume', 'minutes'] as const) {
+    const one = answer(line(sized(1, by)));
+    for (const scheme of ['alike', 'nearly alike'] as const)
+      for (const times of [2.4, 1.1, 1, 1 / 3]) {
+        const held = one.charge.volume * (1 + 1e-9);
+        const spiritStills = scheme === 'alike' ? [stills(3, held, 0.1)] : [stills(1, held, 0.1), stills(1, held, 0.1 + 1e-12)];
+        const own = answer(lineWithPlant(sized(times, by), { ...plainPlant, spiritStills }));
+        expect(own.round.runs).toBeCloseTo(times, 6);
+        for (const of of ['foreshots', 'heart', 'feints', 'charge'] as const) {
+          expect(apart(own[of].volume, times * one[of].volume), `${by}, ${times}, ${of}`).toBeLessThan(1e-7);
+          expect(Math.abs(own[of].strength - one[of].strength)).toBeLessThan(1e-5);
+        }
+      }
+    // A mash that fills most of a charge is run by itself; and where the stills' charge is not known, one charge is a mash.
+    expect(answer(lineWithPlant(sized(1, by), { ...plainPlant, spiritStills: [stills(1, one.charge.volume * 1.8, 0.1)] })).foreshots).toEqual(one.foreshots);
+    const unknown = { ...stills(1, 100, 0.1), usual: ['charge'] };
+    expect(answer(lineWithPlant(sized(1, by), { ...plainPlant, spiritStills: [unknown] })).foreshots).toEqual(one.foreshots);
   }
 }); // prettier-ignore
 
@@ -116,7 +141,7 @@ test('stills that are alike have the reflux that the house gives for them; of ot
 test('stills that hardly differ give the round of stills that are alike, though it is found another way', () => {
   const nearly = {
     ...plainPlant,
-    spiritStills: [stills(1, 3000, 0.1), stills(1, 2000, 0.1 + 1e-12)],
+    spiritStills: [stills(1, 6000, 0.1), stills(1, 4000, 0.1 + 1e-12)],
     washStills: [stills(1, 3000, 0.05), stills(1, 2000, 0.05 + 1e-12)],
   };
   for (const foreshotsBy of ['share', 'volume', 'strength'] as const)
@@ -161,11 +186,13 @@ test('three distillations make new spirit of about 80 % vol, from a spirit charg
   expect(charge.strength).toBeLessThan(70);
 });
 
-test('foreshots by volume are so many litres of a mash, in every scheme', () => {
+test('foreshots by volume are so many litres of each run, in every scheme', () => {
   for (const scheme of ['thrice', 'part-thrice'] as const) {
     const house = { ...builtInHouse, foreshotsBy: 'volume', foreshotsVolume: 55 } as House;
     const found = answer(lineWithPlant(house, { ...plainPlant, scheme }));
-    expect(apart(found.foreshots.volume, 55)).toBeLessThan(1e-9);
+    expect(
+      apart(found.foreshots.volume, 55 * runsOfMash(plainPlant.spiritStills, found.charge.volume)),
+    ).toBeLessThan(1e-9);
   }
 });
 

@@ -101,6 +101,7 @@ export default defineCalculator({
         foreshotsVolume: 40,
         foreshotsMinutes: 15,
         foreshotsFlow: 160,
+        runs: 1,
         foreshotsStrength: 73,
         heartEnd: 62,
         feintsEnd: 1,

@@ -1,6 +1,6 @@
 // The house's spirit still and its cuts, as inputs that several calculators share.
 import type { Cuts } from '../../core/distilling/cuts.ts';
-import { foreshotsEnd, type ForeshotsPlan } from '../../core/distilling/foreshots.ts';
+import { foreshotsEnd, ofRuns, type ForeshotsPlan } from '../../core/distilling/foreshots.ts';
 import type { RoundPlan } from '../../core/distilling/round.ts';
 import type { StillSetting } from '../../core/distilling/still.ts';
 import type { Quantity, Spirit } from '../../core/quantity.ts';
@@ -17,6 +17,14 @@ export const houseCuts = {
   foreshotsVolume: { house: 'foreshotsVolume', usedWhen: { choice: 'foreshotsBy', is: ['volume'] } },
   foreshotsMinutes: { house: 'foreshotsMinutes', usedWhen: { choice: 'foreshotsBy', is: ['minutes'] } },
   foreshotsFlow: { house: 'foreshotsFlow', usedWhen: { choice: 'foreshotsBy', is: ['minutes'] } },
+  runs: {
+    kind: 'ratio',
+    label: 'Runs that the charge is',
+    range: [0.01, 100],
+    step: 0.1,
+    from: 'round.runs',
+    usedWhen: { choice: 'foreshotsBy', is: ['volume', 'minutes'] },
+  },
   foreshotsStrength: { house: 'foreshotsStrength', usedWhen: { choice: 'foreshotsBy', is: ['strength'] } },
   heartEnd: { house: 'heartEnd' },
   feintsEnd,
@@ -54,6 +62,7 @@ export const spiritCharge = {
 } as const;
 
 export interface GivenCuts extends ForeshotsPlan {
+  readonly runs: Quantity<'ratio'>;
   readonly heartEnd: Quantity<'strength'>;
   readonly feintsEnd: Quantity<'strength'>;
   readonly spiritReflux: Quantity<'share'>;
@@ -70,7 +79,8 @@ export interface GivenRound extends GivenCuts {
 
 /** The cuts as the core takes them. */
 export function cutsOf(given: GivenCuts): Cuts {
-  return { foreshots: foreshotsEnd(given), heart: given.heartEnd, feints: given.feintsEnd };
+  const foreshots = ofRuns(foreshotsEnd(given), given.runs);
+  return { foreshots, heart: given.heartEnd, feints: given.feintsEnd };
 }
 
 /** The spirit still as the core takes it. */

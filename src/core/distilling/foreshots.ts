@@ -43,3 +43,8 @@ export function foreshotsEnd(plan: ForeshotsPlan): ForeshotsEnd {
       return { strength: plan.foreshotsStrength };
   }
 }
+
+/** Litres that are of one run, as those of so many together; foreshots that end otherwise end alike in each. */
+export function ofRuns(end: ForeshotsEnd, runs: Quantity<'ratio'>): ForeshotsEnd {
+  return typeof end !== 'number' && 'volume' in end ? { volume: litres20(runs * end.volume) } : end;
+}

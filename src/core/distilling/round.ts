@@ -5,6 +5,7 @@ import { bracketedRoot } from '../numerics/root.ts';
 import {
   kilopascals,
   litres20,
+  quantity,
   share,
   strength,
   type Portion,
@@ -48,6 +49,8 @@ export interface Round extends Parts<Portion> {
   /** Strength at the safe of the first spirit, and where the heart begins, % vol. */
   readonly begins: { readonly run: Quantity<'strength'>; readonly heart: Quantity<'strength'> };
   readonly spiritRun: Run;
+  /** Runs of a spirit still that it is, where foreshots are so many litres or minutes of each; else 1. */
+  readonly runs: Quantity<'ratio'>;
   /** What stills between these two do, where there are some; `residue` is then the lees of both. */
   readonly between?: Between;
 }
@@ -254,6 +257,7 @@ export function settleRound(plan: RoundPlan): Round | Refusal {
     dilution: litres20(water > ROUNDING * charge.water ? portionOf({ ethanol: 0, water }).volume : 0),
     begins: { run: strengthOver(charge), heart: strengthOver(minus(charge, parts.foreshots)) },
     spiritRun,
+    runs: quantity('ratio', 1),
     ...portions(parts),
   };
 }

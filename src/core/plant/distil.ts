@@ -1,8 +1,9 @@
 // The wash of a mash through the stills of a plant, twice, thrice or part-thrice, in a round that comes back unchanged.
-import { share, type Portion, type Quantity, type Spirit } from '../quantity.ts';
+import { quantity, share, type Portion, type Quantity, type Spirit } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { amountsOf, minus, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import type { ForeshotsEnd } from '../distilling/cuts.ts';
+import { ofRuns } from '../distilling/foreshots.ts';
 import {
   LARGEST_CHARGE,
   moleFractionOf,
@@ -18,6 +19,7 @@ import type { House } from '../line/house.ts';
 import { spiritCuts } from '../line/line.ts';
 import { settleThrice, settleTogether, type Settled } from './balance.ts';
 import type { Plant, Stills } from './plant.ts';
+import { foreshotsByRun, runsOfMash } from './runs-of-mash.ts';
 import { NOTHING, runSides, sidesOf, times, type Ends, type Side } from './side-by-side.ts';
 
 interface Found {
@@ -32,7 +34,7 @@ const FIRST_SHARE = 0.02; // of it, with which the search begins
 const CLOSE = 1e-10; // of the litres wanted
 const STEPS = 20; // of the search; four are usual
 
-/** A balance whose foreshots end as the house ends them; litres are of a mash, and become the share at which they are so many. */
+/** A balance whose foreshots end so; litres are of all that a mash gives, and become the share at which they are so many. */
 function withForeshots(balance: Balance, end: ForeshotsEnd): ReturnType<Balance> {
   if (typeof end === 'number') return balance({ strength: end });
   if (!('volume' in end)) return balance(end);
@@ -146,25 +148,20 @@ function asOneRun(
 const onlyReflux = (stills: readonly Stills[]) =>
   stills.every(({ reflux }) => reflux === stills[0]!.reflux) ? share(stills[0]!.reflux) : undefined;
 
-/**
- * The wash of one mash through a plant, in litres at 20 °C, with the house’s cuts and each still’s own reflux.
- * Twice, with stills that are alike, is the round of `settleRound`. Thrice: see `settleThrice`. Part-thrice: a part of the low
- * wines is run once more in the intermediate stills, all of it, and joins the rest on the way to the spirit stills; that is
- * one of several ways in use, told by trade writers for several houses (common practice). The limit of the spirit charge’s
- * strength holds for twice and part-thrice; a third distillation of all of it has a strong charge by intent.
- * By a model of vapour, van Laar’s if none is named. Refuses a plant without the stills of its scheme, and a round that finds no
- * balance.
- */
-export function distilIn(plant: Plant, house: House, wash: Spirit, model?: VapourModel): Round | Refusal {
-  const lacks = missing(plant);
-  if (lacks) return refuse(lacks);
-  const cuts = spiritCuts(house);
+/** The wash of one mash through a plant, with foreshots that end so; litres are of all the runs of a mash. */
+function distilUntil(
+  foreshots: ForeshotsEnd,
+  plant: Plant,
+  house: House,
+  wash: Spirit,
+  model?: VapourModel,
+): Round | Refusal {
   const [washReflux, spiritReflux] = [plant.washStills, plant.spiritStills].map(onlyReflux);
   if (plant.scheme === 'twice' && washReflux !== undefined && spiritReflux !== undefined)
     return settleRound({
       wash,
       washStill: { reflux: washReflux, until: house.washEnd },
-      spiritStill: { reflux: spiritReflux, ...cuts },
+      spiritStill: { reflux: spiritReflux, ...spiritCuts(house), foreshots },
       pressure: house.airPressure,
       model,
       ...(house.dilution === 'when-needed' ? { diluteTo: house.chargeLimit } : {}),
@@ -176,10 +173,40 @@ export function distilIn(plant: Plant, house: House, wash: Spirit, model?: Vapou
   if ('refused' in first) return first;
   const balance = balanceOf(house, plant, first.distillate, model);
   if ('refused' in balance) return balance;
-  const found = withForeshots(balance, cuts.foreshots);
+  const found = withForeshots(balance, foreshots);
   if ('refused' in found) return found;
   const sides = sidesOf(plant.spiritStills, house.airPressure, model);
   return assemble(house, portionOf(washed), washSides, sides, first, found);
+}
+
+/**
+ * The wash of one mash through a plant, in litres at 20 °C, with the house’s cuts and each still’s own reflux.
+ * Twice, with stills that are alike, is the round of `settleRound`. Thrice: see `settleThrice`. Part-thrice: a part of the low
+ * wines is run once more in the intermediate stills, all of it, and joins the rest on the way to the spirit stills; that is
+ * one of several ways in use, told by trade writers for several houses (common practice). The limit of the spirit charge’s
+ * strength holds for twice and part-thrice; a third distillation of all of it has a strong charge by intent.
+ * Foreshots by litres or minutes are of one run: a mash that comes to 2.4 charges gives 2.4 times as many.
+ * By a model of vapour, van Laar’s if none is named. Refuses a plant without the stills of its scheme, and a round that finds no
+ * balance.
+ */
+export function distilIn(plant: Plant, house: House, wash: Spirit, model?: VapourModel): Round | Refusal {
+  const lacks = missing(plant);
+  if (lacks) return refuse(lacks);
+  const { foreshots } = spiritCuts(house);
+  const until = (end: ForeshotsEnd) => distilUntil(end, plant, house, wash, model);
+  if (typeof foreshots === 'number' || !('volume' in foreshots) || !foreshotsByRun(plant, house))
+    return until(foreshots);
+  // The charge holds the foreshots that come back, so how many charges there are hangs a little on them.
+  let found = until({ share: share(FIRST_SHARE) });
+  let runs = quantity('ratio', 0);
+  for (let step = 0; step < STEPS; step++) {
+    if ('refused' in found) return found;
+    const now: Quantity<'ratio'> = runsOfMash(plant.spiritStills, found.charge.volume);
+    if (Math.abs(now - runs) < CLOSE * now) break;
+    runs = now;
+    found = until(ofRuns(foreshots, runs));
+  }
+  return 'refused' in found ? found : { ...found, runs };
 }
 
 function assemble(
@@ -213,6 +240,7 @@ function assemble(
       heart: firstOver(minus(spirit.charge, spirit.foreshots), spiritRun.setting),
     },
     spiritRun,
+    runs: quantity('ratio', 1),
     foreshots: portionOf(spirit.foreshots),
     heart: portionOf(spirit.heart),
     feints: portionOf(feints),

@@ -7,14 +7,18 @@ import { amountsOf, minus } from '../spirit/amounts.ts';
 import { heatToBoilOff } from '../vapour/latent-heat.ts';
 import { distilIn } from './distil.ts';
 import type { Plant, Stills } from './plant.ts';
+import { foreshotsByRun } from './runs-of-mash.ts';
 
 /** True when stills of one kind are all of one reflux. */
 export const areAlike = (stills: readonly Stills[]): boolean =>
   stills.every(({ reflux }) => reflux === stills[0]!.reflux);
 
-/** True when a plant distils otherwise than a house with one wash still and one spirit still does. */
-export const saysMore = ({ scheme, washStills, spiritStills }: Plant): boolean =>
-  scheme !== 'twice' || !areAlike(washStills) || !areAlike(spiritStills);
+/** True when a house in its plant distils otherwise than with one charge of one wash still and one spirit still to a mash. */
+export const saysMore = (plant: Plant, house: Pick<House, 'foreshotsBy'>): boolean =>
+  plant.scheme !== 'twice' ||
+  !areAlike(plant.washStills) ||
+  !areAlike(plant.spiritStills) ||
+  (plant.washStills.length > 0 && foreshotsByRun(plant, house));
 
 /** A plant in its house: wash stills, or spirit stills, that are alike have the reflux that the house gives for them. */
 export function inHouse(plant: Plant, house: House): Plant {
@@ -27,10 +31,20 @@ export function inHouse(plant: Plant, house: House): Plant {
   };
 }
 
+/** A plant whose hours of fermentation nobody has given, with those of its house. */
+export function withHours(plant: Plant, hours: number): Plant {
+  if (!plant.usual?.includes('shortFermentation')) return plant;
+  return {
+    ...plant,
+    shortFermentation: hours,
+    usual: plant.usual.filter((each) => each !== 'shortFermentation'),
+  };
+}
+
 /**
  * Every figure of a house that distils in a plant: as `line`, with the plant’s scheme, and the reflux of each still where the
- * stills of a kind are not alike. Twice, with stills alike, it is `line` itself. Spent lees are those of the intermediate
- * stills too. Refuses what `line` refuses, and what `distilIn` does.
+ * stills of a kind are not alike. Twice, with stills alike and a mash to a charge, it is `line` itself. Spent lees are those of
+ * the intermediate stills too. Refuses what `line` refuses, and what `distilIn` does.
  */
 export function lineWithPlant(house: House, plant: Plant): Line | Refusal {
   const own = inHouse(plant, house);

@@ -1,7 +1,7 @@
 // What is known of a house: which figures its reader has given, and how each is known; and what was counted beside what is computed.
 import { foreshotsCount } from '../../core/distilling/foreshots.ts';
 import { figureTable, headOf, type FigureId } from '../../core/figures/index.ts';
-import { countedIds, usualWay, waysKept, type Way } from '../../core/figures/standing.ts';
+import { countedIds, usualWay, waysKept, waysToKnow, type Way } from '../../core/figures/standing.ts';
 import { rangeProblem } from '../../core/format.ts';
 import type { House } from '../../core/line/house.ts';
 import { shown } from '../../core/shown.ts';
@@ -91,14 +91,14 @@ export function withGiven(known: Known, name: NumberName, way: Way | undefined):
   return { ...known, given: way === undefined ? others : { ...others, [name]: way } };
 }
 
-/** What is known once a figure was typed: it is the reader’s, and those given before that gave way to it follow. */
-export function afterTyping(known: Known, name: NumberName, gave: readonly string[]): Known {
+/** How a figure is known that was moved and not typed: nobody has read it anywhere, so it is set where it can be. */
+const wayMoved = (name: NumberName): Way => (waysToKnow(name).includes('set') ? 'set' : usualWay(name));
+
+/** What is known once a figure was typed, or moved: it is the reader’s, and those given before that gave way to it follow. */
+export function afterTyping(known: Known, name: NumberName, gave: readonly string[], isMoved = false): Known {
   const before = known.given[name];
-  const typed = withGiven(
-    known,
-    name,
-    before === undefined || before === 'follows' ? usualWay(name) : before,
-  );
+  const usual = before === undefined || before === 'follows' ? usualWay(name) : before;
+  const typed = withGiven(known, name, isMoved ? wayMoved(name) : usual);
   const followed = (Object.keys(typed.given) as NumberName[]).filter((each) => gave.includes(each));
   return followed.reduce((now, each) => withGiven(now, each, 'follows'), typed);
 }
