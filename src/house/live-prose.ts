@@ -49,12 +49,16 @@ createRoot(() => {
   const ownOnly = document.querySelectorAll<HTMLElement>('[data-own-house]');
   const changedOnly = document.querySelectorAll<HTMLElement>('[data-changed-house]');
   const isChanged = createMemo(() => liveName() === builtInName && hasOwnFigures());
+  const isAsBuilt = createMemo(() => liveName() === builtInName && !isChanged());
   createEffect(() => {
-    for (const element of ownOnly) element.hidden = liveName() === builtInName && !isChanged();
+    for (const element of ownOnly) element.hidden = isAsBuilt();
     for (const element of changedOnly) element.hidden = !isChanged();
   });
+  const known = createMemo(liveUnknown, undefined, {
+    equals: (was, is) => was.unknown === is.unknown && was.of === is.of,
+  });
   createEffect(() => {
-    const { unknown, of } = liveUnknown();
+    const { unknown, of } = known();
     for (const element of document.querySelectorAll<HTMLElement>('[data-unknown]')) {
       element.hidden = unknown === 0;
       element.textContent = `${of - unknown} of its ${of} figures are known; the other ${unknown} are ${builtInName}’s. What is one of those, or hangs on them, is underlined with dots: it is an estimate.`;
@@ -83,12 +87,12 @@ createRoot(() => {
     isWatched = true;
     for (const { target, isIntersecting } of entries) inSight[isIntersecting ? 'add' : 'delete'](target);
   });
-  let isAsBuilt = true;
+  let isUntouched = true;
   createEffect(() => {
     liveHanging();
     if (!isLineReady()) return; // what is built stands until this house’s line is there
-    isAsBuilt &&= liveHouse() === builtInHouse && liveUnknown().unknown === 0;
-    if (isAsBuilt) return; // nothing to set, so nothing to compute
+    isUntouched &&= liveHouse() === builtInHouse && liveUnknown().unknown === 0;
+    if (isUntouched) return; // nothing to set, so nothing to compute
     if (!isWatched) return setAll(); // where they stand is not known yet
     whenIdle(setInSight, true);
     whenIdle(setAll);

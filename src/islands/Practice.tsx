@@ -24,7 +24,7 @@ import {
   type Level,
   type Topic,
 } from '../exercises/topics.ts';
-import { whenIdle } from '../house/idle.ts';
+import { afterFrame, whenIdle } from '../house/idle.ts';
 import { asInBook } from '../house/line-of.ts';
 import { liveLine, useHouse } from '../house/store.ts';
 import { FileField } from './FileField.tsx';
@@ -152,8 +152,8 @@ export default function Practice(props: { readonly list: string }) {
   };
   const fromAddress = () => choose(new URLSearchParams(location.hash.slice(1)).get('topic') ?? 'all');
   onMount(() => {
-    whenIdle(() => void liveLine(), true); // of which most questions speak
-    whenIdle(() => void fromAddress(), true); // the page comes alive first
+    afterFrame(() => void liveLine()); // of which most questions speak
+    afterFrame(() => void fromAddress()); // the page comes alive first
     addEventListener('hashchange', (event) => {
       void fromAddress().then(() => focusAfter(event, answerField));
     });

@@ -18,7 +18,7 @@ import {
   type Asked,
   type Worksheet,
 } from '../exercises/worksheet.ts';
-import { whenIdle } from '../house/idle.ts';
+import { afterFrame, whenIdle } from '../house/idle.ts';
 import { liveParts, useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
 import { NumberField } from './NumberField.tsx';
@@ -96,7 +96,7 @@ export default function SheetDesk(props: { readonly list: string }) {
       const asked = isReady && (await drawing(now, () => askedOf(now, version, kinds)));
       if (!asked || sheet() !== now || shown() !== version) return;
       setDrawn({ of: now, asked });
-      whenIdle(() => setSeen(true), true);
+      afterFrame(() => setSeen(true));
     }),
   );
   const asked = () => drawn()?.asked ?? [];
@@ -120,7 +120,7 @@ export default function SheetDesk(props: { readonly list: string }) {
     const reading = readSheetLink(location.hash);
     if (reading && 'problem' in reading) setProblem(reading.problem);
     else if (reading) setSheet(reading.sheet);
-    whenIdle(() => setReady(true), true); // the page comes alive first
+    afterFrame(() => setReady(true)); // the page comes alive first
   });
 
   const printOut = async (part: Part) => {

@@ -1,5 +1,5 @@
 // Beside a figure of the house that was just changed: what gave way to it, what else could, and what it moved.
-import { createMemo, For, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, on, Show, untrack } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
 import { ledger, type Station } from '../core/line/ledger.ts';
 import type { Parts } from '../core/distilling/cuts.ts';
@@ -8,11 +8,12 @@ import { formatNumber as n } from '../core/format.ts';
 import type { Portion } from '../core/quantity.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { insteadOf, numberFigures, type FigureName } from '../house/figures.ts';
+import { whenIdle } from '../house/idle.ts';
 import { lineOf } from '../house/line-of.ts';
 import { movedBetween } from '../house/moved.ts';
 import { changeFigure, takeBack } from '../house/change-figure.ts';
 import { lastTrial } from '../house/store.ts';
-import { inWords, waysOut } from '../house/trial.ts';
+import { inWords, waysOut, type Trial } from '../house/trial.ts';
 
 const FIRST = 4; // moved figures that are shown at once
 const cuts: readonly FigureName[] = ['foreshotsBy', 'foreshotsShare', 'foreshotsVolume', 'foreshotsMinutes', 'foreshotsFlow', 'foreshotsStrength', 'heartEnd', 'feintsEnd']; // prettier-ignore
@@ -28,9 +29,19 @@ export function WhatMoved(props: {
   readonly brief?: boolean;
 }) {
   const first = () => (props.brief ? 0 : FIRST);
+  const [told, tell] = createSignal(untrack(lastTrial));
+  const follow = () => void tell(lastTrial());
+  const isOfThis = (trial: Trial | undefined) =>
+    trial !== undefined && [props.of].flat().includes(trial.figure);
+  createEffect(
+    on(lastTrial, () => (isOfThis(lastTrial()) || isOfThis(told())) && whenIdle(follow, true), {
+      defer: true,
+    }),
+  );
+  /** What is told: it follows once the hand rests. */
   const trial = createMemo(() => {
-    const last = lastTrial();
-    if (!last || ![props.of].flat().includes(last.figure)) return undefined;
+    const last = told();
+    if (!last || !isOfThis(last)) return undefined;
     const isBack = last.gave.length === 0 && last.before[last.figure] === last.after[last.figure];
     return last.problem !== undefined || !isBack ? last : undefined;
   });
