@@ -1,4 +1,4 @@
-// In any browser, and whatever becomes of the page's other scripts: says when they did not come, and mends links in pages opened from a file.
+// In any browser, and whatever becomes of the page's other scripts: says when they did not come, mends links in pages opened from a file, and keeps what a hand does to an island before its script has come.
 (function () {
   var root = document.documentElement;
   function say(reason) {
@@ -21,4 +21,42 @@
   addEventListener('astro:hydration-error', function () {
     say('lost');
   });
+  function waiting(event) {
+    return event.target.closest && event.target.closest('astro-island[ssr]');
+  }
+  function once(island, act) {
+    island.addEventListener('astro:hydrate', act, { once: true });
+  }
+  addEventListener(
+    'click',
+    function (event) {
+      var island = waiting(event);
+      var button = island && event.target.closest('button');
+      if (button)
+        once(island, function () {
+          button.click();
+        });
+    },
+    true,
+  );
+  addEventListener(
+    'keydown',
+    function (event) {
+      var island = waiting(event);
+      var knob = event.target;
+      if (island && event.key !== 'Tab' && knob.getAttribute('role') === 'slider')
+        once(island, function () {
+          knob.dispatchEvent(new KeyboardEvent('keydown', { key: event.key, bubbles: true }));
+        });
+    },
+    true,
+  );
+  addEventListener(
+    'pointerdown',
+    function (event) {
+      var island = waiting(event);
+      if (island) island.setAttribute('data-pressed', event.clientY);
+    },
+    true,
+  );
 })();

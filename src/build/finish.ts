@@ -73,9 +73,6 @@ export async function writeWorker(root: string, files: readonly string[]): Promi
 export const finish = (): AstroIntegration => ({
   name: 'finish',
   hooks: {
-    'astro:config:setup': ({ addClientDirective }) => {
-      for (const name of ['seen', 'held']) addClientDirective({ name, entrypoint: `./src/build/${name}.ts` });
-    },
     'astro:build:done': async ({ dir }) => {
       const root = fileURLToPath(dir);
       const files = (await readdir(root, { recursive: true, withFileTypes: true }))

@@ -6,7 +6,7 @@ const src = new URL('..', import.meta.url).pathname;
 
 /** Files of scripts, each with the modules whose imports go into it unless they are in one before it. */
 const files: Readonly<Record<string, readonly string[]>> = {
-  first: ['house/first-seen.ts'],
+  first: [],
   book: [
     'islands/Visit.tsx',
     'components/page-script.ts',

@@ -1,4 +1,4 @@
-// Where a reader left off: the last chapter page read, and how far, is kept in this browser, and the way back to it shown where there is room for it.
+// Where a reader left off: the last page read or worked at, and how far, is kept in this browser, and the way back to it shown where there is room for it.
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 
 const KEY = keyOf('left-off');
@@ -42,7 +42,7 @@ const headingRead = () =>
     .at(-1)?.id;
 
 const title = document.querySelector('h1')?.textContent.trim();
-if (document.querySelector('.chapter-ends') && title) {
+if (document.querySelector('.chapter-ends, .practice') && title) {
   const keep = () => keepText(KEY, JSON.stringify({ path: here, title, at: headingRead() }));
   keep();
   document.addEventListener('visibilitychange', () => document.hidden && keep());

@@ -14,7 +14,7 @@ interface KnobProps {
   readonly move: (handle: LineHandle, value: number) => void;
 }
 
-/** How far down the window the pointer was pressed that has moved on; build/held.ts puts it down. */
+/** How far down the window the pointer was pressed that has moved on; public/early.js puts it down. */
 function pressedAt(knob: Element): number | undefined {
   const pressed = knob.closest<HTMLElement>('[data-pressed]')?.dataset['pressed'];
   return pressed === undefined ? undefined : Number(pressed);

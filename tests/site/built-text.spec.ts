@@ -116,7 +116,7 @@ async function said(page: Page, address: string): Promise<readonly string[]> {
       await new Promise((resolve) => setTimeout(resolve, 20));
     }
   });
-  await page.waitForFunction(() => document.querySelector('astro-island[ssr]:not([client=held])') === null);
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
   await page.waitForLoadState('networkidle'); // what an island fetches, as questions to practise, is there
   let [before, now] = [undefined as string | undefined, JSON.stringify(await textsOf(page))];
   while (now !== before) {

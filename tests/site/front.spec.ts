@@ -223,22 +223,44 @@ test('a reader who comes back is led to where they left off', async ({ page }) =
   await expect(page.locator('main [data-left-off]')).toBeHidden(); // not a page of this book
 });
 
-test('the line’s script comes with the first hand on it, and that first drag counts', async ({ page }) => {
+/** Opens the front page with the line's script held back; answers with what lets it come. */
+async function withoutItsScript(page: Page): Promise<() => Promise<void>> {
+  let come = () => {};
+  const gate = new Promise<void>((resolve) => (come = resolve));
+  await page.route('**/LiveLine*.js', async (route) => {
+    await gate;
+    await route.continue();
+  });
+  await page.goto('/', { waitUntil: 'load' });
+  return async () => {
+    come();
+    await page.waitForFunction(() => document.querySelector('.front astro-island[ssr]') === null);
+  };
+}
+
+test('a drag that begins before the line’s script has come counts from where it was pressed', async ({ page }) => {
   await page.setViewportSize({ width: 1280, height: 800 });
-  const asked: string[] = [];
-  page.on('request', (request) => asked.push(request.url()));
-  await page.goto('/', { waitUntil: 'networkidle' });
-  expect(asked.filter((url) => url.includes('LiveLine'))).toEqual([]);
+  const letCome = await withoutItsScript(page);
   const { x, y } = await middleOf(page, 'years');
   await page.mouse.move(x, y);
   await page.mouse.down();
-  await expect.poll(() => asked.some((url) => url.includes('LiveLine'))).toBe(true);
-  await page.waitForFunction(() => document.querySelector('.front astro-island[ssr]') === null);
+  await letCome();
   await page.mouse.move(x, y - 6);
   await page.mouse.move(x, y - 30);
   await page.mouse.up();
   await expect(value(page, 'years')).not.toHaveText(/^10/);
-});
+}); // prettier-ignore
+
+test('buttons and keys of the line that were pressed before its script has come are done then', async ({ page }) => {
+  const letCome = await withoutItsScript(page);
+  const years = page.locator('[data-steps="years"]');
+  await years.getByRole('button').last().click();
+  await page.locator('[data-handle="years"]').focus();
+  await page.keyboard.press('ArrowUp');
+  await expect(value(page, 'years')).toHaveText(/^10/);
+  await letCome();
+  await expect(value(page, 'years')).toHaveText(/^12/);
+}); // prettier-ignore
 
 test('the ways into the book are a few steps of the Tab key away', async ({ page }) => {
   await open(page, '/');

@@ -46,12 +46,6 @@ export function watch(page: Page): string[] {
 
 /** Waits until every island of the page has taken over from the built text. */
 export async function ready(page: Page): Promise<void> {
-  // One that waits for a hand gets one.
-  await page.evaluate(() =>
-    document
-      .querySelectorAll('astro-island[client=held]')
-      .forEach((island) => island.dispatchEvent(new Event('pointerover'))),
-  );
   await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
 }
 
