@@ -14,7 +14,7 @@ export interface Source {
 // prettier-ignore
 export const sources = {
   'bringhurst-1996': { short: 'Bringhurst et al. 1996', title: 'Bringhurst, Brosnan, McInnes and Steele, Journal of the Institute of Brewing 102, 433–437', where: 'abstract and first page: factors 6.06 and 6.11, attenuation 81.4', standing: 'published' },
-  'oiml-r22': { short: 'OIML R 22', title: 'International Organization of Legal Metrology, R 22, International alcoholometric tables, 1973/1975', where: 'general formula, 54 coefficients: nine read in Directive 76/766/EEC, 45 from memory and checked against published densities', standing: 'published' },
+  'oiml-r22': { short: 'OIML R 22', title: 'International Organization of Legal Metrology, R 22, International alcoholometric tables, 1973/1975', where: 'general formula, 54 coefficients: nine read in Directive 76/766/EEC, all in two public transcriptions that agree in every digit, and checked against published densities', standing: 'published' },
   'oiml-r44': { short: 'OIML R 44, from memory', title: 'International Organization of Legal Metrology, R 44, Alcoholometers and alcohol hydrometers and thermometers for use in alcoholometry', where: 'glass grows in volume by 25 parts in a million for each kelvin; marks hold at 20 °C', standing: 'memory' },
   'si-2023-806': { short: 'SI 2023/806', title: 'SI 2023/806, Schedule 2, and HMRC manual SPIR3320', where: 'paragraph 1: strength from the density in air at 20 °C', standing: 'published' },
   'perry-heat': { short: 'Perry’s Handbook, by a reference page', title: 'Perry’s Chemical Engineers’ Handbook, tables 3-178 and 3-183, as cited by a reference page', where: 'latent heats 855 and 2,260 kJ/kg, heat capacities 2.845 and 4.184 kJ/(kg K)', standing: 'published' },

@@ -91,7 +91,8 @@ createRoot(() => {
   createEffect(() => {
     liveHanging();
     if (!isLineReady()) return; // what is built stands until this house’s line is there
-    isUntouched &&= liveHouse() === builtInHouse && liveUnknown().unknown === 0;
+    const isAsGiven = liveHouse() === builtInHouse && liveUnknown().unknown === 0; // followed also once it was touched
+    isUntouched &&= isAsGiven;
     if (isUntouched) return; // nothing to set, so nothing to compute
     if (!isWatched) return setAll(); // where they stand is not known yet
     whenIdle(setInSight, true);

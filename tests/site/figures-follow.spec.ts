@@ -58,6 +58,16 @@ test('gravity changed in fermenting changes the heart in distilling and the bott
   await expect(station(page, 'bottles')).toHaveText(nowLitres(after.bottling.alcohol));
 });
 
+test('a sentence follows each of five changes on one page, and not only the first two', async ({ page }) => {
+  await open(page, '/');
+  const less = page.locator('[data-steps="heart-ends"]').getByRole('button').first();
+  const sentence = page.locator('main [data-figure="charge.alcohol"]').first();
+  for (const heartEnd of [61.5, 61, 60.5, 60, 59.5]) {
+    await less.click();
+    await expect(sentence).toHaveText(figureText(changed({ heartEnd }), 'charge.alcohol'));
+  }
+});
+
 test('dragging the heart’s end changes the ledger while it moves', async ({ page }) => {
   await open(page, '/distilling/work/');
   const knob = page.locator('.cut.heart-ends .cut-handle');
