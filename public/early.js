@@ -21,41 +21,42 @@
   addEventListener('astro:hydration-error', function () {
     say('lost');
   });
+  // What a hand does to an island before its script has come is kept, and done then.
   function waiting(event) {
     return event.target.closest && event.target.closest('astro-island[ssr]');
   }
   function once(island, act) {
     island.addEventListener('astro:hydrate', act, { once: true });
   }
-  addEventListener(
-    'click',
-    function (event) {
-      var island = waiting(event);
-      var button = island && event.target.closest('button');
+  var hands = {
+    click: function (event, island) {
+      var button = event.target.closest('button');
       if (button)
         once(island, function () {
           button.click();
         });
     },
-    true,
-  );
-  addEventListener(
-    'keydown',
-    function (event) {
-      var island = waiting(event);
+    keydown: function (event, island) {
       var knob = event.target;
-      if (island && event.key !== 'Tab' && knob.getAttribute('role') === 'slider')
+      if (event.key !== 'Tab' && knob.getAttribute('role') === 'slider')
         once(island, function () {
           knob.dispatchEvent(new KeyboardEvent('keydown', { key: event.key, bubbles: true }));
         });
     },
-    true,
-  );
+    pointerdown: function (event, island) {
+      island.setAttribute('data-pressed', event.clientY);
+    },
+  };
+  function keep(event) {
+    var island = waiting(event);
+    if (island) hands[event.type](event, island);
+  }
+  for (var hand in hands) addEventListener(hand, keep, true);
   addEventListener(
-    'pointerdown',
-    function (event) {
-      var island = waiting(event);
-      if (island) island.setAttribute('data-pressed', event.clientY);
+    'astro:hydrate',
+    function () {
+      if (!document.querySelector('astro-island[ssr]'))
+        for (var hand in hands) removeEventListener(hand, keep, true);
     },
     true,
   );
