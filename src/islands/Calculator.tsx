@@ -1,5 +1,5 @@
 // Any calculator, drawn from its declaration.
-import { createEffect, createMemo, createSignal, For, Index, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, Index, onMount, Show } from 'solid-js';
 import {
   isIdle,
   isNumber,
@@ -14,6 +14,7 @@ import {
   type Input,
   type NumberInput,
 } from '../calculators/define.ts';
+import { readSumLink, sumLink } from '../calculators/link.ts';
 import { propagate, type PlusMinus } from '../calculators/uncertainty.ts';
 import { asShown } from '../core/format.ts';
 import { keepTogether } from '../core/keep-together.ts';
@@ -26,6 +27,7 @@ import { useUnits } from '../house/units-store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';
 import { Chart } from './Chart.tsx';
+import { copyAddress } from './copy-address.ts';
 import { HowSure } from './HowSure.tsx';
 import { InputField } from './InputField.tsx';
 import { Results, shownResult } from './Results.tsx';
@@ -104,6 +106,25 @@ export function Calculator(props: CalculatorProps) {
       setOwn({ ...own(), [name]: value });
       return undefined;
     };
+  // On its own page it can be sent on with its figures, and begins with those of its address.
+  const [said, setSaid] = createSignal<string>();
+  const [leftOut, setLeftOut] = createSignal<readonly string[]>([]);
+  onMount(() => {
+    const link = props.alone ? readSumLink(props.of, location.hash, given()) : undefined;
+    if (!link) return;
+    setOwn(link.own);
+    setLeftOut(link.problems);
+  });
+  const copyLink = async () => {
+    const { origin, pathname } = location;
+    const address = origin + pathname + sumLink(props.of, given());
+    setSaid(
+      await copyAddress(
+        address,
+        'The link is copied. It carries the figures above; figures of the house stay the reader’s own.',
+      ),
+    );
+  };
   const onState = (name: string) => (isWrong: boolean) => setWrong({ ...wrong(), [name]: isWrong });
   const takeSpread = (name: string, spread: number): undefined =>
     void setPlusMinus({ ...plusMinus(), [name]: spread });
@@ -228,6 +249,15 @@ export function Calculator(props: CalculatorProps) {
             . The site’s own procedures and local codes come first.
           </p>
         )}
+      </Show>
+      <For each={leftOut()}>{(problem) => <p class="problem">Of the link, left out: {problem}</p>}</For>
+      <Show when={props.alone && sumLink(props.of, given()) !== ''}>
+        <p class="actions screen-only">
+          <button type="button" onClick={() => void copyLink()}>
+            Copy a link with these figures
+          </button>
+        </p>
+        <p role="status">{said()}</p>
       </Show>
       <p class="sources">
         {props.of.sources.length === 1 ? 'Source: ' : 'Sources: '}

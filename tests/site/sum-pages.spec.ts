@@ -110,3 +110,23 @@ test('the pages of the house are short', async ({ page }) => {
     expect(await page.evaluate(() => document.documentElement.scrollHeight / innerHeight)).toBeLessThan(8);
   }
 });
+
+test('a link carries a calculator’s figures to another reader, and what cannot be used is told', async ({
+  page,
+}) => {
+  await page.addInitScript(() => Object.defineProperty(navigator, 'clipboard', { value: undefined })); // so that the link is shown
+  await open(page, '/sums/blend-two-spirits/');
+  const field = page.locator('.given input[type=text]').first();
+  await field.fill('1500');
+  await page.getByRole('button', { name: 'Copy a link with these figures' }).click();
+  const link = (await page.getByText('Copy this link: ').textContent())!.replace('Copy this link: ', '');
+  const found = await page.locator('.headline').textContent();
+  const other = await page.context().browser()!.newPage();
+  await open(other, link);
+  await expect(other.locator('.given input[type=text]').first()).toHaveValue('1500');
+  await expect(other.locator('.headline')).toHaveText(found!);
+  await open(other, `${link},nobody:1`);
+  await other.reload();
+  await expect(other.locator('.calculator .problem')).toContainText('“nobody” is nothing that this sum takes');
+  await other.close();
+});
