@@ -136,17 +136,16 @@ export function answerText(
   says: Says = saysNothing,
   unknown: readonly NumberName[] = [],
 ): string {
-  return answer
-    .map((piece) => {
-      if (typeof piece === 'string') return piece;
-      if ('when' in piece)
-        return conditions[piece.when](line, unknown) ? answerText(piece.says, line, told, says, unknown) : '';
-      if ('fact' in piece) return says(piece.fact) ?? answerText(piece.otherwise, line, told);
-      return figureText(line, piece.figure, piece.per, piece.digits) + told(piece.figure);
-    })
-    .join('')
-    .replace(/\s+/g, ' ')
-    .trim();
+  const read = (pieces: readonly Piece[]): string =>
+    pieces
+      .map((piece) => {
+        if (typeof piece === 'string') return piece;
+        if ('when' in piece) return conditions[piece.when](line, unknown) ? read(piece.says) : '';
+        if ('fact' in piece) return says(piece.fact) ?? read(piece.otherwise);
+        return figureText(line, piece.figure, piece.per, piece.digits) + told(piece.figure);
+      })
+      .join('');
+  return read(answer).replace(/\s+/g, ' ').trim();
 }
 
 /** True when an answer carries a figure of the house, as it reads for that house. */

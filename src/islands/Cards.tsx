@@ -9,11 +9,13 @@ import type { Line } from '../core/line/line.ts';
 import { cardFigures, saidOnCard, type CardFigure } from '../house/card-figures.ts';
 import { stamp } from '../house/book.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { withVessels } from '../house/facts-beside.ts';
 import { facts, factSays, type FactId } from '../house/facts.ts';
 import { stages } from '../house/figures.ts';
 import { builtInLine } from '../house/line-of.ts';
 import { useKnown } from '../house/known-store.ts';
 import { factsPart } from '../house/parts/facts.ts';
+import { plantPart } from '../house/parts/plant.ts';
 import { usePart } from '../house/part-store.ts';
 import { figureText, figureValue, secondOf, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
@@ -90,7 +92,9 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
     return secondOf(line(), figure) + (doubt === undefined ? '' : ` (${doubt})`);
   };
   const { value: given } = usePart(factsPart);
-  const says = (fact: FactId) => factSays(given(), fact);
+  const { value: plant } = usePart(plantPart);
+  const ofHouse = createMemo(() => withVessels(given(), plant()));
+  const says = (fact: FactId) => factSays(ofHouse(), fact);
   const toSay = () => [...new Set(questions().flatMap(({ say, know }) => notSaid([...say, ...know], says)))];
   const footOf = ({ say, know }: VisitorQuestion) =>
     hasFigures([...say, ...know], line(), unknown()) ? foot() : plainFoot();

@@ -7,6 +7,7 @@ import { computedBeside } from '../core/line/counted-beside.ts';
 import { figuresFile } from '../house/all-figures.ts';
 import { numberFigures, stages, type NumberName } from '../house/figures.ts';
 import { useKnown } from '../house/known-store.ts';
+import { format } from '../core/format.ts';
 import { figuresThatCount } from '../house/parts/known.ts';
 import { textOfFigure } from '../house/prose.ts';
 import type { Standing } from '../house/stands.ts';
@@ -89,6 +90,13 @@ export default function HouseSheet() {
                     </tr>
                   )}
                 </For>
+                <Show when={stage === 'maturing'}>
+                  <tr classList={{ 'not-known': standing('hogsheads') === 'unknown' }}>
+                    <th scope="row">Share of butts, 500 L</th>
+                    <td class="number">{format(100 - house().barrels - house().hogsheads, 'percent', 0)}</td>
+                    <td>the rest</td>
+                  </tr>
+                </Show>
               </tbody>
             )}
           </For>

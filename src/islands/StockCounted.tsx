@@ -1,6 +1,6 @@
 // Counted casks beside those that the house's figures would have laid down, and what explains the difference.
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { formatNumber } from '../core/format.ts';
+import { formatNumber, wasGiven } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import { readQuantity } from '../core/reading/quantity.ts';
 import { isRefusal } from '../core/refusal.ts';
@@ -47,7 +47,10 @@ export function StockCounted(props: StockCountedProps) {
     const { label, kind } = besideGroups[name];
     const read = readQuantity(text, { kind, label });
     const value = isRefusal(read) || read.as === 'range' ? text : read.value;
-    const says = besideProblem(name, value) ?? props.change({ ...props.register, [name]: value as number });
+    const says =
+      besideProblem(name, value) ??
+      notYet(name, value, props.day) ??
+      props.change({ ...props.register, [name]: value as number });
     setWrong(says === undefined ? others : { ...others, [name]: says });
   };
   const meets = createMemo(() => {
@@ -184,3 +187,9 @@ function Row(props: { readonly says: string; readonly casks: number }) {
     </div>
   );
 }
+
+/** A house cannot open after the day on which its casks were counted. */
+const notYet = (name: BesideName, value: unknown, day: string): string | undefined =>
+  name === 'opened' && day !== '' && Number(value) > Number(day.slice(0, 4))
+    ? wasGiven(besideGroups.opened.label, value, `it can be no later than ${day.slice(0, 4)}.`)
+    : undefined;

@@ -1,6 +1,7 @@
 // Charges a week and what does not fit, redone by hand.
 import { expect, test } from 'vitest';
-import { chargesOfLine, chargesOfStills } from '../../src/core/plant/charges.ts';
+import { chargesOfLine } from '../../src/core/plant/charges.ts';
+import { chargesOfStills } from '../../src/core/plant/group-charges.ts';
 import { eachStill } from '../../src/core/plant/each-still.ts';
 import { notNamed } from '../../src/core/plant/not-named.ts';
 import { fits } from '../../src/core/plant/fits.ts';
@@ -11,22 +12,27 @@ import type { House } from '../../src/core/line/house.ts';
 import { answer, apart } from './draw.ts';
 import { plainPlant, stills } from './plants.ts';
 
-test('wash divides by what the stills hold, into the fewest whole charges of a week', () => {
-  // Two of 16,000 L and one of 8,000 L hold 40,000 L. Of 18 mashes × 31,000 L = 558,000 L the two take 32/40, 446,400 L: 27.9, so
-  // 28 charges of 15,942.9 L; the one takes 8/40, 111,600 L: 13.95, so 14 charges of 7,971.4 L.
+test('wash divides by what the stills hold, and each mash into whole charges as far as the hours go', () => {
+  // Two of 16,000 L and one of 8,000 L hold 40,000 L. Of a mash of 31,000 L the two take 32/40, 24,800 L: 1.55, so 2 charges of
+  // 12,400 L, 36 in the week of 18; the one takes 8/40, 6,200 L: one charge, 18 in the week.
   const [two, one] = chargesOfStills([stills(2, 16_000, 0), stills(1, 8000, 0)], 31_000, 18);
-  expect(two).toMatchObject({ number: 2, aWeek: 28, hoursAWeek: 196 });
-  expect(two!.litres).toBeCloseTo(15_942.857, 3);
-  expect(one).toMatchObject({ number: 1, aWeek: 14, hoursAWeek: 98 });
-  expect(one!.litres).toBeCloseTo(7971.429, 3);
-  // 28 × 7 h for two stills are 98 h each of a week of 168 h.
-  expect(two!.taken).toBeCloseTo(98 / 168, 12);
+  expect(two).toMatchObject({ number: 2, aWeek: 36, hoursAWeek: 252 });
+  expect(two!.litres).toBeCloseTo(12_400, 6);
+  expect(one).toMatchObject({ number: 1, aWeek: 18, hoursAWeek: 126 });
+  expect(one!.litres).toBeCloseTo(6200, 6);
+  // 36 × 7 h for two stills are 126 h each of a week of 168 h.
+  expect(two!.taken).toBeCloseTo(126 / 168, 12);
+  // At 10 h a charge 36 would take 180 h of each: so the fewest, 446,400 ÷ 16,000 = 27.9: 28 charges of 15,942.9 L.
+  const [slow] = chargesOfStills([stills(2, 16_000, 0, 10), stills(1, 8000, 0)], 31_000, 18);
+  expect(slow).toMatchObject({ aWeek: 28, hoursAWeek: 280 });
+  expect(slow!.litres).toBeCloseTo(15_942.857, 3);
 });
 
 test('a charge may be of more than a mash, or a mash of several charges', () => {
-  // 13 mashes of 7,500 L are 97,500 L: ten charges of at most 10,000 L, 1.3 mashes each.
-  const [large] = chargesOfStills([stills(1, 10_000, 0)], 7500, 13);
-  expect(large).toMatchObject({ aWeek: 10, litres: 9750, mashes: 1.3 });
+  // A mash of 7,500 L fills less than half of 18,000 L: 13 of them are 97,500 L, 5.4 charges, so 6 of 16,250 L.
+  const [large] = chargesOfStills([stills(1, 18_000, 0)], 7500, 13);
+  expect(large).toMatchObject({ aWeek: 6, litres: 16_250 });
+  expect(large!.mashes).toBeCloseTo(13 / 6, 12);
   // 6 mashes of 7,500 L in charges of 2,500 L: three to a mash.
   const [small] = chargesOfStills([stills(1, 2500, 0)], 7500, 6);
   expect(small).toMatchObject({ aWeek: 18, litres: 2500, aMash: 3 });

@@ -180,6 +180,13 @@ test('the built-in house’s week fits its vessels and keeps the rules', () => {
   expect(at(week, 10)).toHaveLength(1 + 4 + 1 + 1);
 });
 
+test('where no still ever rests, the week says that no fermentation takes the hours of a weekend', () => {
+  const endless = { ...needs, mashing: always, distilling: always };
+  const said = fitsSentence(timetable(endless, 6)!);
+  expect(said).toContain(`no fermentation takes ${needs.weekend} h.`);
+  expect(fitsSentence(timetable({ ...endless, weekend: needs.short }, 6)!)).not.toContain('no fermentation');
+});
+
 test('levels keep to their vessels and come back after a week, and no spirit is lost', () => {
   for (const [each, mashes] of [
     [small, 5],

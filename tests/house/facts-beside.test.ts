@@ -1,6 +1,7 @@
 // What the fact sheet says of washbacks and condensers, against the vessels.
 import { expect, test } from 'vitest';
-import { factsAgainstVessels } from '../../src/house/facts-beside.ts';
+import { factsAgainstVessels, withVessels } from '../../src/house/facts-beside.ts';
+import { factSays } from '../../src/house/facts.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
 import { factsPart } from '../../src/house/parts/facts.ts';
 import { plantPart } from '../../src/house/parts/plant.ts';
@@ -25,3 +26,18 @@ test('what differs is told with both', () => {
   expect(factsAgainstVessels({ washbacks: { is: 'both' } }, { ...plainPlant, washbacks: both })).toEqual([]);
   expect(factsAgainstVessels({ washbacks: { is: 'oak' } }, { ...plainPlant, washbacks: both })[0]).toContain('“wood” and “steel”');
 }); // prettier-ignore
+
+test('vessels tell what the fact sheet does not, in its own choices; usual values tell nothing', () => {
+  const both = [...plainPlant.washbacks, { ...plainPlant.washbacks[0]!, material: 'steel' as const }];
+  expect(withVessels({}, plainPlant)).toEqual({
+    washbacks: { is: 'wood' },
+    condenser: { is: 'shell-and-tube' },
+  });
+  expect(withVessels({}, { ...plainPlant, washbacks: both }).washbacks).toEqual({ is: 'both' });
+  expect(withVessels({ washbacks: { is: 'oak' } }, plainPlant).washbacks).toEqual({ is: 'oak' });
+  const usual = plainPlant.washbacks.map((each) => ({ ...each, usual: ['material'] }));
+  expect(withVessels({}, { ...plainPlant, washbacks: usual }).washbacks).toBeUndefined();
+  // Each is a choice that the fact sheet takes, and has a sentence.
+  for (const id of ['washbacks', 'condenser'] as const)
+    expect(factSays(withVessels({}, plainPlant), id)).toMatch(/^We|^Our/);
+});

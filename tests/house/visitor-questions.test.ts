@@ -116,3 +116,7 @@ test('no answer asks the guide for what is not on the fact sheet, and the built-
     expect(questions.map(({ question }) => question)).toContain(facts[fact].asks);
   }
 });
+
+test('a space before what is said only of some houses stays', () => {
+  expect(said('A bottle<When is="one-bottle"> of <Figure of="house.bottleSize" /></When>.')).toBe('A bottle of 70 cL.');
+}); // prettier-ignore

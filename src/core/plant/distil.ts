@@ -196,13 +196,13 @@ export function distilIn(plant: Plant, house: House, wash: Spirit, model?: Vapou
   const until = (end: ForeshotsEnd) => distilUntil(end, plant, house, wash, model);
   if (typeof foreshots === 'number' || !('volume' in foreshots) || !foreshotsByRun(plant, house))
     return until(foreshots);
-  // The charge holds the foreshots that come back, so how many charges there are hangs a little on them.
-  let found = until({ share: share(FIRST_SHARE) });
+  // The charge holds the foreshots that come back, so how many runs there are hangs a little on them: more make more. The fewest that hold.
+  let found = until({ share: share(0) });
   let runs = quantity('ratio', 0);
   for (let step = 0; step < STEPS; step++) {
     if ('refused' in found) return found;
-    const now: Quantity<'ratio'> = runsOfMash(plant.spiritStills, found.charge.volume);
-    if (Math.abs(now - runs) < CLOSE * now) break;
+    const now: Quantity<'ratio'> = runsOfMash(plant, found.charge.volume, house);
+    if (now === runs) break;
     runs = now;
     found = until(ofRuns(foreshots, runs));
   }

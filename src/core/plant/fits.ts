@@ -2,7 +2,8 @@
 import { formatNumber } from '../format.ts';
 import { washbacksNeeded } from '../fermenting/washbacks.ts';
 import { hours } from '../quantity.ts';
-import type { GroupCharges, PlantCharges } from './charges.ts';
+import type { PlantCharges } from './charges.ts';
+import type { GroupCharges } from './group-charges.ts';
 import type { Line } from '../line/line.ts';
 import { stillNames, type Plant, type StillKind } from './plant.ts';
 

@@ -3,7 +3,7 @@ import { formatCount, formatNumber } from '../format.ts';
 import type { WeekNeeds } from './run-weeks.ts';
 import type { Lack } from './lack.ts';
 import { ratioOf, type Timetable } from './timetable.ts';
-import type { VesselKind } from './uses.ts';
+import { overWeekend, type VesselKind } from './uses.ts';
 
 const ones = {
   tuns: ['mash tun', 'mash'],
@@ -60,7 +60,7 @@ export function lackSentence(lack: Lack, mashes: number, needs: WeekNeeds): stri
 }
 
 /** That the mashes of a timetable fit, how they are laid, and which vessel is nearest its limit. */
-export function fitsSentence({ number, needs, pattern, division, uses }: Timetable): string {
+export function fitsSentence({ number, needs, pattern, division, uses, washbacks, step }: Timetable): string {
   const most = uses.reduce((a, b) => (ratioOf(b) > ratioOf(a) ? b : a));
   const laid =
     pattern === 'spread'
@@ -70,7 +70,15 @@ export function fitsSentence({ number, needs, pattern, division, uses }: Timetab
     division === 'by-mash'
       ? ''
       : ' The stills are filled through the charger, and some charges are of two mashes.';
-  return `${formatCount(number, 'mash', 'mashes')} a week ${number === 1 ? 'fits' : 'fit'}. Nearest the limit: ${the(needs, most.kind)}, in use for ${hours(most.needed)} of ${hours(most.available)}, ${formatNumber(100 * ratioOf(most), 0)} %.${laid}${mixed}`;
+  const long = overWeekend(
+    needs,
+    washbacks.map(({ start }) => start * step),
+  );
+  const unused =
+    long === 0 && needs.weekend > needs.short
+      ? ` The stills run when each is ready, so no fermentation takes ${hours(needs.weekend)}.`
+      : '';
+  return `${formatCount(number, 'mash', 'mashes')} a week ${number === 1 ? 'fits' : 'fit'}. Nearest the limit: ${the(needs, most.kind)}, in use for ${hours(most.needed)} of ${hours(most.available)}, ${formatNumber(100 * ratioOf(most), 0)} %.${laid}${mixed}${unused}`;
 }
 
 /** The most mashes, and what stands in the way of one more; not again where `asked` mashes are that one more, of which it was said. */

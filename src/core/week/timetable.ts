@@ -1,5 +1,6 @@
 // A week of mashes set out by what each vessel allows; or the vessel that stands in the way.
 import { spread } from './calendar.ts';
+import { OWN_CHARGE } from '../plant/group-charges.ts';
 import { divide, type Division } from './charges.ts';
 import { runWeeks, type Behind, type RepeatedWeek, type WeekNeeds } from './run-weeks.ts';
 import { usesOf, type Use } from './uses.ts';
@@ -18,7 +19,6 @@ export interface Timetable extends RepeatedWeek {
 }
 const STOCKS = [1, 0.75, 0.5, 0.25]; // parts of the room that a wash charge leaves in the receiver
 const PATTERNS = ['spread', 'soonest'] as const;
-const DIVISIONS = ['by-mash', 'fewest'] as const;
 const quickest = ({ tuns }: WeekNeeds) => Math.min(...tuns.map(({ hours }) => hours));
 /** The part of their hours for which vessels are needed; and whether that is more than all. */
 export const ratioOf = ({ needed, available }: Use): number => needed / available;
@@ -62,10 +62,18 @@ export function runWithStock(
   return empty;
 }
 
+/** How the charges may be divided, the usual way first: each mash by itself, unless it fills no more than half a charge. */
+function divisionsOf({ stages }: WeekNeeds): readonly Division[] {
+  const isSmall = stages.some(({ charged, groups }) =>
+    groups.every(({ charge }) => charged <= OWN_CHARGE * charge),
+  );
+  return isSmall ? ['fewest', 'by-mash'] : ['by-mash', 'fewest'];
+}
+
 /** The first way in which so many mashes fit into a week that repeats itself: spread evenly and charged whole if that can be. */
 export function timetable(needs: WeekNeeds, mashes: number, step = STEP): Timetable | undefined {
   for (const pattern of PATTERNS)
-    for (const division of DIVISIONS) {
+    for (const division of divisionsOf(needs)) {
       if (leastUses(needs, mashes, division).some(isOver)) continue;
       const begins = beginsOf(needs, mashes, pattern);
       const week = runWithStock(needs, begins, division, step);
