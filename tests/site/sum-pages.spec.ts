@@ -127,6 +127,8 @@ test('a link carries a calculator’s figures to another reader, and what cannot
   await expect(other.locator('.headline')).toHaveText(found!);
   await open(other, `${link},nobody:1`);
   await other.reload();
-  await expect(other.locator('.calculator .problem')).toContainText('“nobody” is nothing that this sum takes');
+  await expect(other.locator('.calculator .problem')).toContainText(
+    '“nobody” is nothing that this sum takes',
+  );
   await other.close();
 });
