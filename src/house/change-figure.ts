@@ -6,6 +6,7 @@ import type { Giving } from '../core/line/change.ts';
 import { enter, withYeast, type Entered } from './entering.ts';
 import { builtInHouse, builtInName, isNumberName, type FigureName, type NumberName } from './figures.ts';
 import { afterTyping, countedProblem, knownOf, knownPart, withCounted, withGiven } from './parts/known.ts';
+import { isSamePart } from './parts/part.ts';
 import { propose, wayOf } from './propose.ts';
 import { changePart, houseNow, lastTrial, liveHouse, liveName, putHouse, setTrial } from './store.ts';
 
@@ -44,7 +45,10 @@ export function changeFigure(
     putHouse(proposal.house);
     if (isNumberName(figure)) {
       const gave = proposal.gave.map((each) => each.figure);
-      changePart(knownPart, { ...afterTyping(known, figure, gave, isMoved), counted });
+      const next = { ...afterTyping(known, figure, gave, isMoved), counted };
+      // Moved on and on, it is known as it was after the first move: nothing that hangs on that need look again.
+      const isTold = houseNow().parts.known !== undefined && isSamePart(next, knownOf(houseNow()));
+      if (!isTold) changePart(knownPart, next);
     }
     setTrial({
       ...trial,
