@@ -267,27 +267,3 @@ for (const [what, script, address] of [
     await expect(page.locator('.script-lost')).toBeVisible();
     for (const [key, text] of Object.entries(keep)) expect(await kept(page, key)).toBe(text);
   });
-
-test('a page of the built-in house fetches its script once it has been seen; a reader’s own house waits for nothing', async ({
-  page,
-}) => {
-  const begun = () =>
-    page.evaluate(
-      () =>
-        performance.getEntriesByType('resource').find(({ name }) => name.includes('/book.'))!.startTime -
-        performance.getEntriesByName('first-contentful-paint')[0]!.startTime,
-    );
-  await open(page, '/distilling/work/');
-  expect(await begun()).toBeGreaterThan(0);
-  await page.evaluate(([key, text]) => localStorage.setItem(key!, text!), [HOUSE, sallowby]);
-  await page.addInitScript(() => {
-    // A paint that is never told of, and a wait that never ends.
-    PerformanceObserver.prototype.observe = () => undefined;
-    const { setTimeout } = globalThis;
-    Object.assign(globalThis, {
-      setTimeout: (work: () => void, wait: number) => (wait === 1000 ? 0 : setTimeout(work, wait)),
-    });
-  });
-  await page.reload();
-  await expect(page.locator('[data-figure="house.heartEnd"]').first()).toHaveText(/^60\D/);
-});

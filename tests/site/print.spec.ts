@@ -172,8 +172,13 @@ test('a sheet taken and marked prints the answers given, steps to order among th
   await open(page, '/sheets/');
   for (const tick of await page.locator('fieldset', { hasText: 'Kinds of question' }).locator('.tick').all())
     if (!/order/i.test(await tick.innerText())) await tick.locator('input').uncheck();
+  const link = () => new URL(page.url()).hash;
+  await expect.poll(link).not.toBe('');
+  await page.waitForTimeout(300); // the address follows once the hand rests
+  const before = link();
   await page.locator('#sheet-versions').fill('1');
   await page.locator('#sheet-versions').press('Tab');
+  await expect.poll(link).not.toBe(before);
   await open(page, `/sheet/${new URL(page.url()).hash}`);
   const steps = await page.locator('.step').count();
   expect(steps).toBeGreaterThan(0);
