@@ -22,7 +22,7 @@ import type { Chance } from './chance.ts';
 import type { Family } from './families.ts';
 import type { Quotes } from './quotes.ts';
 import { lineIfAny } from '../house/line-of.ts';
-import { toleranceOf, type NumberQuestion, type QuestionKind } from './question.ts';
+import { toleranceOf, wholeOf, type NumberQuestion, type QuestionKind, type Whole } from './question.ts';
 import type { Level, Topic } from './topics.ts';
 
 /** Each input as a prompt says it: number and unit, or the choice in words. */
@@ -54,6 +54,8 @@ export interface Exercise<I extends Inputs, O extends Outputs, Q extends string 
   readonly to?: number;
   /** Part of the answer by which another may differ and be right: 0.01, and for an estimate 0.3, if not said. */
   readonly within?: number;
+  /** Which way the answer is rounded, where it is a number of whole things. */
+  readonly whole?: Whole;
   /** Figures that the prompt quotes and the sum computes, each with its decimals: a sheet's link carries them. */
   readonly quotes?: {
     readonly [N in Q]: readonly [digits: number, of: (given: Given<I>, result: Result<O>) => number];
@@ -145,7 +147,8 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
     const show: Shown<I> = asIs(
       Object.fromEntries(inputs.map(([name, input]) => [name, shown(input, plain[name]!)])),
     );
-    const answer = asIs<AnyResult>(result)[of.ask]!;
+    const exact = asIs<AnyResult>(result)[of.ask]!;
+    const answer = wholeOf(exact, of.whole);
     return {
       ...about,
       kind: id,
@@ -153,7 +156,8 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
       answer,
       of: output.kind,
       digits,
-      tolerance: toleranceOf(answer, within, output.kind, digits),
+      tolerance: toleranceOf(exact, within, output.kind, digits),
+      ...(of.whole ? { whole: of.whole } : {}),
       slips: of.slips.map(({ family, gives, say }) => ({ family, value: gives(given, result), say })),
       working: of.working?.(given, result) ?? calculator.steps(plain, asIs<AnyResult>(result)),
       sources: calculator.sources,

@@ -1,5 +1,6 @@
 // The letters of what is chosen or put in order, and the answer as a key prints it.
 import { format } from '../core/format.ts';
+import { roughly } from './bounds.ts';
 import { isNumberQuestion, isOrderQuestion, type Question } from './question.ts';
 
 const LETTERS = 'ABCDEFGHIJ';
@@ -11,6 +12,10 @@ export const placesIn = (text: string): readonly number[] =>
 
 /** The right answer as printed in a key. */
 export function keyOf(question: Question): string {
-  if (isNumberQuestion(question)) return format(question.answer, question.of, question.digits);
+  if (isNumberQuestion(question)) {
+    if (question.form !== 'estimate') return format(question.answer, question.of, question.digits);
+    const { answer, digits } = roughly(question);
+    return `about ${format(answer, question.of, digits)}`;
+  }
   return isOrderQuestion(question) ? question.answer.map(letter).join(' ') : letter(question.answer);
 }

@@ -8,7 +8,7 @@ import type { Chart } from '../calculators/define.ts';
 import { decimalsOf } from './exercise.ts';
 import type { Family } from './families.ts';
 import { lineIfAny } from '../house/line-of.ts';
-import { toleranceOf, type NumberQuestion, type QuestionKind } from './question.ts';
+import { toleranceOf, wholeOf, type NumberQuestion, type QuestionKind, type Whole } from './question.ts';
 import type { Level, Topic } from './topics.ts';
 
 export interface Sum<N extends string, Q extends string = never, V = Readonly<Record<N | Q, number>>> {
@@ -22,6 +22,7 @@ export interface Sum<N extends string, Q extends string = never, V = Readonly<Re
   readonly to: number;
   /** As in `Exercise`. */
   readonly within?: number;
+  readonly whole?: Whole;
   /** Clean values to draw from, each with its kind. */
   readonly vary: Readonly<Record<N, readonly [kind: KindName, values: readonly number[]]>>;
   /** Figures that the prompt quotes and that are computed, of the line or otherwise, each with its decimals: a sheet's link carries them. */
@@ -66,7 +67,8 @@ export function sum<const N extends string, const Q extends string = never>(of: 
         format(v[name]!, vary[name][0], Math.max(vary[name][0] === 'gravity' ? 3 : 0, decimalsOf(v[name]!))),
       ]),
     ) as Readonly<Record<N, string>>;
-    const answer = of.answer(v, now);
+    const exact = of.answer(v, now);
+    const answer = wholeOf(exact, of.whole);
     return {
       kind: id,
       title,
@@ -78,9 +80,10 @@ export function sum<const N extends string, const Q extends string = never>(of: 
       answer,
       of: of.of,
       digits: of.to,
-      tolerance: toleranceOf(answer, within, of.of, of.to),
-      slips: of.slips.map(({ family, gives, say }) => ({ family, value: gives(v, answer, now), say })),
-      working: of.working(v, answer, now),
+      tolerance: toleranceOf(exact, within, of.of, of.to),
+      ...(of.whole ? { whole: of.whole } : {}),
+      slips: of.slips.map(({ family, gives, say }) => ({ family, value: gives(v, exact, now), say })),
+      working: of.working(v, exact, now),
       ...(of.curve ? { curve: of.curve(v, now) } : {}),
     };
   };

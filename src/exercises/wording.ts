@@ -1,6 +1,7 @@
 // How a question asks for its answer, and how a key gives it.
 import { format, formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
+import { boundsOf } from './bounds.ts';
 import { keyOf } from './letters.ts';
 import { isNumberQuestion, isOrderQuestion, type Question } from './question.ts';
 
@@ -30,8 +31,9 @@ export function askFor(question: Question): string {
 /** The answers that count as right, for a key: "from 1,230 to 1,240 L". */
 export function allowedBy(question: Question): string {
   if (!isNumberQuestion(question)) return '';
-  const { answer, tolerance, of, digits } = question;
-  return `from ${formatNumber(answer - tolerance, digits)} to ${format(answer + tolerance, of, digits)}`;
+  const { low, high, digits } = boundsOf(question);
+  const last = format(high, question.of, digits);
+  return low === high ? `${last} alone` : `from ${formatNumber(low, digits)} to ${last}`;
 }
 
 /** The answer in a key; behind a letter, what it stands for. */

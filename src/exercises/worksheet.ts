@@ -42,6 +42,7 @@ export function poolOf(
     .filter(
       (kind) =>
         kind.since <= generator &&
+        generator <= (kind.until ?? Infinity) &&
         topics.includes(kind.topic) &&
         forms.includes(kind.form) &&
         levels.includes(kind.level),
@@ -104,7 +105,7 @@ function drawAll(sheet: Worksheet, version: number, kinds: readonly QuestionKind
   const faces = new Set<string>();
   const oneOf = (kind: QuestionKind, round: number) => {
     for (let other = 0; other < OTHER_SEEDS; other++) {
-      const drawn = draw(kind, seedFor(sheet, version, round, other), house);
+      const drawn = draw(kind, seedFor(sheet, version, round, other), house, sheet.generator);
       if (!drawn) return undefined;
       if (!faces.has(faceOf(drawn.question))) return { ...drawn, other };
     }
@@ -124,10 +125,16 @@ function drawAll(sheet: Worksheet, version: number, kinds: readonly QuestionKind
 }
 
 /** The question that a note tells of; where its numbers will no longer do, another of its kind. */
-function again(kind: QuestionKind, seed: string, house: House, step: Note): readonly Asked[] {
-  const question = drawAgain(kind, seed, house, step)?.question;
+function again(
+  kind: QuestionKind,
+  seed: string,
+  house: House,
+  step: Note,
+  generator: number,
+): readonly Asked[] {
+  const question = drawAgain(kind, seed, house, step, generator)?.question;
   if (!question) {
-    const other = draw(kind, seed, house);
+    const other = draw(kind, seed, house, generator);
     return other ? [{ question: other.question, isAnew: true }] : [];
   }
   const before = isNumberQuestion(question) ? answerBefore(question, step.codes.at(-1)!) : undefined;
@@ -147,7 +154,7 @@ function drawnAgain(
     const step = steps[at++];
     if (step === undefined) break;
     if (step !== 'passed over')
-      asked.push(...again(kind, seedFor(sheet, version, round, step.other), house, step));
+      asked.push(...again(kind, seedFor(sheet, version, round, step.other), house, step, sheet.generator));
   }
   return asked;
 }

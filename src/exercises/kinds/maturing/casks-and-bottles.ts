@@ -14,6 +14,7 @@ export default exercise(casksAndBottles, {
     bottle: [50, 70, 75],
   },
   within: 0.002,
+  whole: 'down',
   prompt: (show) =>
     `A vat of ${show.volume} at ${show.from} is let down to ${show.to} and filled into bottles of ${show.bottle}, with nothing lost on the way. How many bottles are there?`,
   slips: [
