@@ -1,6 +1,7 @@
 // A kind of question drawn from a calculator's own declaration: its inputs, its sum, its steps.
 import {
   isChoice,
+  isIdle,
   isRows,
   type AnyGiven,
   type AnyResult,
@@ -76,8 +77,14 @@ export function decimalsOf(value: number): number {
   return 6;
 }
 
+/** Figures that calculators came to follow when links had been given: where the choices leave one without effect, no link carries it. */
+const CAME_LATER: readonly string[] = ['round.runs'];
+const isCarried = (input: Input, given: AnyGiven) =>
+  !('from' in input && CAME_LATER.includes(input.from) && isIdle(input, given));
+const UNQUOTED: Pick<Quotes, 'quote'> = { quote: (value, digits) => Number(value.toFixed(digits)) };
+
 /** The figure of the house or line that an input follows, rounded as it will be printed. */
-function ofHouse(input: Input, house: House, { quote }: Quotes): AnyGiven[string] {
+function ofHouse(input: Input, house: House, { quote }: Pick<Quotes, 'quote'>): AnyGiven[string] {
   if (isRows(input)) return input.value;
   if (isChoice(input)) return 'house' in input ? house[input.house] : input.value;
   if ('value' in input) return input.value;
@@ -132,12 +139,11 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
     return asIs({ ...result, ...of.redo?.(given, asIs(result)) });
   }
   function draw(chance: Chance, house: House): NumberQuestion | undefined {
-    const plain: AnyGiven = Object.fromEntries(
-      inputs.map(([name, input]) => [
-        name,
-        vary[name] ? chance.pick(vary[name]) : ofHouse(input, house, chance.quotes),
-      ]),
-    );
+    const plain: Record<string, AnyGiven[string]> = {};
+    for (const [name, input] of inputs)
+      plain[name] = vary[name]
+        ? chance.pick(vary[name])
+        : ofHouse(input, house, isCarried(input, plain) ? chance.quotes : UNQUOTED);
     if (Object.values(plain).some((value) => Number.isNaN(value)) || calculator.refuse?.(plain))
       return undefined;
     const answered = calculator.compute(plain);
