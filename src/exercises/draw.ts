@@ -3,7 +3,8 @@ import type { House } from '../core/line/house.ts';
 import { codeOf } from './answer-code.ts';
 import { chanceOf } from './chance.ts';
 import { isNumberQuestion, type Question, type QuestionKind } from './question.ts';
-import { isSound } from './sound.ts';
+import { RENEWED } from './renewed.ts';
+import { isSound, tellsSize } from './sound.ts';
 
 /**
  * Raised when a sheet's link would draw other questions than before; part of every link. The links of generator 1 carry a seed
@@ -49,7 +50,7 @@ export function draw(
 ): Drawn | undefined {
   for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
     const drawn = attemptAt(kind, seed, house, attempt, generator);
-    if (drawn && isSound(drawn.question)) return drawn;
+    if (drawn && isSound(drawn.question) && (generator < RENEWED || tellsSize(drawn.question))) return drawn;
   }
   return undefined;
 }

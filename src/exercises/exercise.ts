@@ -22,6 +22,7 @@ import { figureValue } from '../house/prose.ts';
 import type { Chance } from './chance.ts';
 import type { Family } from './families.ts';
 import type { Quotes } from './quotes.ts';
+import { asDrawn, withoutRounding } from './renewed.ts';
 import { lineIfAny } from '../house/line-of.ts';
 import { toleranceOf, wholeOf, type NumberQuestion, type QuestionKind, type Whole } from './question.ts';
 import type { Level, Topic } from './topics.ts';
@@ -66,6 +67,12 @@ export interface Exercise<I extends Inputs, O extends Outputs, Q extends string 
   /** The question, worded as on the job. Every number that the sum needs stands in it, or in the curve. */
   readonly prompt: (show: Shown<I>, given: Given<I>, result: Told<O, Q>) => string;
   readonly slips: readonly SlipOf<I, O, Q>[];
+  /** Whether numbers drawn together can stand together; others are drawn where they cannot. */
+  readonly fits?: (given: Given<I>, result: Told<O, Q>) => boolean;
+  /** The last value of the curve's first column, where the calculator's own goes further than anyone would. */
+  readonly curveTo?: (given: Given<I>, result: Told<O, Q>) => number;
+  /** What older generators go on drawing by. */
+  readonly before?: Partial<Pick<Exercise<I, O, Q>, 'vary' | 'prompt'>>;
   /** The working, where the calculator's own steps say too much or too little. */
   readonly working?: (given: Given<I>, result: Told<O, Q>) => readonly string[];
 }
@@ -104,8 +111,11 @@ function shown(input: Input, value: AnyGiven[string]): string {
   return format(number, input.kind, Math.max(least, decimalsOf(number)));
 }
 
-/** The curve alone: a calculator’s points may mark the answer. */
-const withoutPoints = ({ caption, columns }: Chart): Chart => ({ caption, columns });
+/** The curve alone, as far as wanted: a calculator’s points may mark the answer. */
+function curveOf({ caption, columns }: Chart, last = Infinity): Chart {
+  const rows = columns[0]!.values.filter((value) => value <= last).length;
+  return { caption, columns: columns.map((column) => ({ ...column, values: column.values.slice(0, rows) })) };
+}
 
 const asIs = <T>(value: unknown) => value as T;
 
@@ -115,7 +125,6 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
   of: Exercise<I, O, Q>,
 ): QuestionKind {
   const inputs = Object.entries(calculator.inputs);
-  const vary: Readonly<Record<string, readonly AnyGiven[string][] | undefined>> = asIs(of.vary);
   const output = calculator.outputs[of.ask]!;
   const about = {
     title: of.title ?? calculator.title,
@@ -139,6 +148,8 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
     return asIs({ ...result, ...of.redo?.(given, asIs(result)) });
   }
   function draw(chance: Chance, house: House): NumberQuestion | undefined {
+    const now = asDrawn(of, chance.generator);
+    const vary: Readonly<Record<string, readonly AnyGiven[string][] | undefined>> = asIs(now.vary);
     const plain: Record<string, AnyGiven[string]> = {};
     for (const [name, input] of inputs)
       plain[name] = vary[name]
@@ -150,6 +161,7 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
     if (isRefusal(answered)) return undefined;
     const given = asIs<Given<I>>(plain);
     const result = told(given, answered, chance.quotes);
+    if (now.fits && !now.fits(given, result)) return undefined;
     const show: Shown<I> = asIs(
       Object.fromEntries(inputs.map(([name, input]) => [name, shown(input, plain[name]!)])),
     );
@@ -158,7 +170,7 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
     return {
       ...about,
       kind: id,
-      prompt: of.prompt(show, given, result),
+      prompt: withoutRounding(now.prompt(show, given, result), chance.generator),
       answer,
       of: output.kind,
       digits,
@@ -167,7 +179,9 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
       slips: of.slips.map(({ family, gives, say }) => ({ family, value: gives(given, result), say })),
       working: of.working?.(given, result) ?? calculator.steps(plain, asIs<AnyResult>(result)),
       sources: calculator.sources,
-      ...(about.form === 'curve' ? { curve: withoutPoints(calculator.chart!(plain, answered)) } : {}),
+      ...(about.form === 'curve'
+        ? { curve: curveOf(calculator.chart!(plain, answered), of.curveTo?.(given, result)) }
+        : {}),
     };
   }
   return { id, ...about, since: 1, calculator: calculator.id, draw };

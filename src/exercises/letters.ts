@@ -10,10 +10,13 @@ export const letter = (place: number): string => LETTERS[place]!;
 export const placesIn = (text: string): readonly number[] =>
   [...text.toUpperCase().replace(/[^A-Z]/g, '')].map((each) => LETTERS.indexOf(each));
 
+/** A difference of temperatures as a mash man says it: the kelvin of a text stands for a degree Celsius. */
+export const inDegrees = (text: string): string => text.replace(/\u00a0K$/, '\u00a0°C');
+
 /** The right answer as printed in a key. */
 export function keyOf(question: Question): string {
   if (isNumberQuestion(question)) {
-    if (question.form !== 'estimate') return format(question.answer, question.of, question.digits);
+    if (question.form !== 'estimate') return inDegrees(format(question.answer, question.of, question.digits));
     const { answer, digits } = roughly(question);
     return `about ${format(answer, question.of, digits)}`;
   }

@@ -52,11 +52,8 @@ function roundingFault(question: NumberQuestion, reading: Reading): Mark | undef
   const { answer, of, digits, tolerance, whole } = question;
   const given = inOwnUnit(reading);
   if (whole)
-    return near(given, answer, Math.max(tolerance, given % 1 === 0 ? 0 : 1))
-      ? {
-          verdict: 'rounded',
-          say: `Near, but whole things are asked for, and here they are rounded ${whole}: ${format(answer, of, 0)}.`,
-        }
+    return near(given, answer, tolerance)
+      ? { verdict: 'rounded', say: `Near, but here it is rounded ${whole}: ${format(answer, of, digits)}.` }
       : undefined;
   const half = Math.abs(inOwnUnit({ ...reading, number: reading.number + reading.place / 2 }) - given);
   if (!near(given, answer, half) || !near(given, answer, ROUNDED_BY * Math.abs(answer))) return undefined;
