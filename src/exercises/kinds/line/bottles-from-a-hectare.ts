@@ -1,5 +1,5 @@
 // Bottles that a hectare of barley could give.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { wholeOf } from '../../question.ts';
 import { sum } from '../../sum.ts';
 
@@ -43,9 +43,9 @@ export default sum({
   working: (v, answer) => {
     const alcohol = v.harvest * MALT * v.spiritYield;
     return [
-      `Pure alcohol: ${v.harvest} × 0.83 × ${v.spiritYield} = ${n(alcohol, 2)} L; left of it ${n((alcohol * v.left) / 100, 2)} L`,
-      `In a bottle: 0.7 × ${v.strength} ÷ 100 = ${n((0.7 * v.strength) / 100, 3)} L`,
-      `Bottles: ${n((alcohol * v.left) / 100, 2)} ÷ ${n((0.7 * v.strength) / 100, 3)} = ${n(answer, 1)}, so ${n(wholeOf(answer, 'down'), 0)} full ones`,
+      `Pure alcohol: ${v.harvest} × 0.83 × ${v.spiritYield} = ${w(alcohol)} L; left of it ${w((alcohol * v.left) / 100)} L`,
+      `In a bottle: 0.7 × ${v.strength} ÷ 100 = ${w((0.7 * v.strength) / 100)} L`,
+      `Bottles: ${w((alcohol * v.left) / 100)} ÷ ${w((0.7 * v.strength) / 100)} = ${n(answer, 1)}, so ${n(wholeOf(answer, 'down'), 0)} full ones`,
     ];
   },
 });

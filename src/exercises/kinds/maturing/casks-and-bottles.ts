@@ -1,6 +1,6 @@
 // Bottles from a vat of old spirit let down.
 import casksAndBottles from '../../../calculators/maturing/casks-and-bottles.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 
 export default exercise(casksAndBottles, {
@@ -40,8 +40,8 @@ export default exercise(casksAndBottles, {
     },
   ],
   working: ({ volume, from, to, bottle }, { bottles }) => [
-    `Pure alcohol: ${n(volume, 0)} × ${n(from, 1)} ÷ 100 = ${n((volume * from) / 100, 1)} L`,
-    `At bottling strength: ${n((volume * from) / 100, 1)} ÷ ${n(to, 1)} × 100 = ${n((volume * from) / to, 1)} L`,
-    `${n((volume * from) / to, 1)} ÷ ${n(bottle / 100, 2)} = ${n((100 * volume * from) / to / bottle, 1)}, so ${n(bottles, 0)} whole bottles`,
+    `Pure alcohol: ${w(volume)} × ${n(from, 1)} ÷ 100 = ${w((volume * from) / 100)} L`,
+    `At bottling strength: ${w((volume * from) / 100)} ÷ ${n(to, 1)} × 100 = ${w((volume * from) / to)} L`,
+    `${w((volume * from) / to)} ÷ ${w(bottle / 100)} = ${w((100 * volume * from) / to / bottle)}, so ${n(bottles, 0)} whole bottles`,
   ],
 });
