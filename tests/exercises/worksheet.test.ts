@@ -138,6 +138,18 @@ test('twelve trainees get the same kinds with numbers of their own, and no two q
   }
 });
 
+test('from generator 3 on no two of twelve versions have a number question in common', () => {
+  for (const seed of ['v0', 'v1']) {
+    const sheet = fixed({ ...everything, generator: 3, count: 12, seed }, kinds);
+    const prompts = Array.from({ length: 12 }, (_, i) => questionsOf(sheet, i + 1, kinds))
+      .flat()
+      .filter(isNumberQuestion)
+      .map(({ prompt }) => prompt);
+    expect(new Set(prompts).size).toBe(prompts.length);
+    expect(questionsOf(sheet, 5, kinds)).toEqual(questionsOf({ ...everything, generator: 3, count: 12, seed }, 5, kinds)); // prettier-ignore
+  }
+});
+
 test('a sheet takes from every topic chosen, and asks nothing that was not chosen', () => {
   fc.assert(
     fc.property(anySheet, (sheet) => {
