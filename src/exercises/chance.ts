@@ -11,14 +11,17 @@ export interface Chance {
   readonly shuffle: <T>(list: readonly T[]) => T[];
   /** For figures that are not drawn but computed, and printed all the same. */
   readonly quotes: Quotes;
+  /** The generator that draws by it: a kind that was mended goes on drawing as it did for sheets of older ones. */
+  readonly generator: number;
 }
 
-/** Chance from a seed: a text, such as a question's kind and number; with the codes of what was quoted, if a link carries them. */
-export function chanceOf(seed: string, carried?: readonly number[]): Chance {
+/** Chance from a seed: a text, such as a question's kind and number; with the codes of what was quoted, if a link carries them, and the generator where it matters. */
+export function chanceOf(seed: string, carried?: readonly number[], generator = 1): Chance {
   const uniform = uniformRandom(seedOf(seed));
   const below = (n: number) => Math.floor(uniform() * n);
   return {
     below,
+    generator,
     quotes: quotesOf(carried),
     pick: (list) => list[below(list.length)]!,
     shuffle: (list) => {

@@ -21,11 +21,46 @@ export interface Choice {
   readonly level: Level;
   readonly sources: readonly SourceId[];
   /** The prompt, the one right option, and the others (three are shown). Figures may be drawn by chance or come from the line. */
-  readonly ask: (
-    chance: Chance,
-    line: Line,
-    house: House,
-  ) => { readonly prompt: string; readonly right: Option; readonly others: readonly Option[] };
+  readonly ask: (chance: Chance, line: Line, house: House) => Asking;
+}
+
+interface Asking {
+  readonly prompt: string;
+  readonly right: Option;
+  readonly others: readonly Option[];
+  /** What else would do; then one draw in two asks for what would not. */
+  readonly bothWays?: BothWays;
+}
+
+/**
+ * A question that is asked both ways: which one would do, among some that would not, or which one would not, among some
+ * that would. So no option is right more often than it is wrong, and to know it again says nothing.
+ */
+interface BothWays {
+  readonly would: readonly Option[];
+  /** The `others`, if not said. */
+  readonly wouldNot?: readonly Option[];
+  /** How either is asked, in place of the prompt's last sentence. */
+  readonly asks?: readonly [would: string, wouldNot: string];
+}
+
+/** The generator from which options give nothing away by their wording. */
+export const EVEN_SINCE = 3;
+const ASKS = ['Which of these would be right?', 'Which of these would be wrong?'] as const;
+
+function oneWay(asking: Asking, chance: Chance): Asking {
+  const { prompt, others, bothWays } = asking;
+  if (!bothWays || chance.generator < EVEN_SINCE) return asking;
+  const { would, wouldNot = others, asks = ASKS } = bothWays;
+  const isTurned = chance.below(2) === 1;
+  const scene = prompt.replace(/[^.?!”]+\?$/, '').trim();
+  return isTurned
+    ? {
+        prompt: `${scene} ${asks[1]}`,
+        right: chance.pick(wouldNot),
+        others: would.map(({ text, why }) => ({ text, why: `This one is in order. ${why}` })),
+      }
+    : { prompt: `${scene} ${asks[0]}`, right: chance.pick(would), others: wouldNot };
 }
 
 const OTHERS = 3; // wrong options shown
@@ -41,7 +76,7 @@ export function choice({ id, title, topic, form, level, sources, ask }: Choice):
   const draw: QuestionKind['draw'] = (chance, house) => {
     const now = lineIfAny(house);
     if (!now) return undefined;
-    const { prompt, right, others } = ask(chance, now, house);
+    const { prompt, right, others } = oneWay(ask(chance, now, house), chance);
     const drawn = chance.shuffle([right, ...chance.shuffle(others).slice(0, OTHERS)]);
     const options = form === 'impossible' ? firstTold(drawn, chance) : drawn;
     const place = drawn.indexOf(right);

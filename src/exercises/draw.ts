@@ -3,13 +3,15 @@ import type { House } from '../core/line/house.ts';
 import { codeOf } from './answer-code.ts';
 import { chanceOf } from './chance.ts';
 import { isNumberQuestion, type Question, type QuestionKind } from './question.ts';
-import { isSound } from './sound.ts';
+import { RENEWED } from './renewed.ts';
+import { isSound, tellsSize } from './sound.ts';
 
 /**
  * Raised when a sheet's link would draw other questions than before; part of every link. The links of generator 1 carry a seed
- * alone, so what they draw depends on what today's sums let pass; those of generator 2 carry what was drawn.
+ * alone, so what they draw depends on what today's sums let pass; those of generator 2 carry what was drawn. Generator 3 draws
+ * options of which none gives itself away.
  */
-export const GENERATOR = 2;
+export const GENERATOR = 3;
 
 /** Draws before a house is found unfit for a kind. */
 export const ATTEMPTS = 80;
@@ -29,9 +31,10 @@ function attemptAt(
   seed: string,
   house: House,
   attempt: number,
+  generator: number,
   carried?: readonly number[],
 ): (Drawn & { readonly isSame: boolean }) | undefined {
-  const chance = chanceOf(`${kind.id}/${seed}/${attempt}`, carried);
+  const chance = chanceOf(`${kind.id}/${seed}/${attempt}`, carried, generator);
   const question = kind.draw(chance, house);
   if (!question) return undefined;
   const codes = [...chance.quotes.codes, ...(isNumberQuestion(question) ? [codeOf(question.answer)] : [])];
@@ -39,10 +42,15 @@ function attemptAt(
 }
 
 /** Draws a question, with a note by which it is drawn again; numbers that will not do are drawn anew. Undefined when the house allows none. */
-export function draw(kind: QuestionKind, seed: string, house: House): Drawn | undefined {
+export function draw(
+  kind: QuestionKind,
+  seed: string,
+  house: House,
+  generator = GENERATOR,
+): Drawn | undefined {
   for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
-    const drawn = attemptAt(kind, seed, house, attempt);
-    if (drawn && isSound(drawn.question)) return drawn;
+    const drawn = attemptAt(kind, seed, house, attempt, generator);
+    if (drawn && isSound(drawn.question) && (generator < RENEWED || tellsSize(drawn.question))) return drawn;
   }
   return undefined;
 }
@@ -56,9 +64,10 @@ export function drawAgain(
   seed: string,
   house: House,
   { attempt, codes }: Note,
+  generator = GENERATOR,
 ): Drawn | undefined {
   try {
-    const drawn = attemptAt(kind, seed, house, attempt, codes);
+    const drawn = attemptAt(kind, seed, house, attempt, generator, codes);
     if (!drawn || drawn.note.codes.length !== codes.length || !drawn.isSame) return undefined;
     const { question } = drawn;
     return isNumberQuestion(question) && !Number.isFinite(question.answer) ? undefined : drawn;

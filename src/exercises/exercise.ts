@@ -1,6 +1,7 @@
 // A kind of question drawn from a calculator's own declaration: its inputs, its sum, its steps.
 import {
   isChoice,
+  isIdle,
   isRows,
   type AnyGiven,
   type AnyResult,
@@ -21,8 +22,9 @@ import { figureValue } from '../house/prose.ts';
 import type { Chance } from './chance.ts';
 import type { Family } from './families.ts';
 import type { Quotes } from './quotes.ts';
+import { asDrawn, withoutRounding } from './renewed.ts';
 import { lineIfAny } from '../house/line-of.ts';
-import { toleranceOf, type NumberQuestion, type QuestionKind } from './question.ts';
+import { toleranceOf, wholeOf, type NumberQuestion, type QuestionKind, type Whole } from './question.ts';
 import type { Level, Topic } from './topics.ts';
 
 /** Each input as a prompt says it: number and unit, or the choice in words. */
@@ -54,6 +56,8 @@ export interface Exercise<I extends Inputs, O extends Outputs, Q extends string 
   readonly to?: number;
   /** Part of the answer by which another may differ and be right: 0.01, and for an estimate 0.3, if not said. */
   readonly within?: number;
+  /** Which way the answer is rounded, where it is a number of whole things. */
+  readonly whole?: Whole;
   /** Figures that the prompt quotes and the sum computes, each with its decimals: a sheet's link carries them. */
   readonly quotes?: {
     readonly [N in Q]: readonly [digits: number, of: (given: Given<I>, result: Result<O>) => number];
@@ -63,6 +67,12 @@ export interface Exercise<I extends Inputs, O extends Outputs, Q extends string 
   /** The question, worded as on the job. Every number that the sum needs stands in it, or in the curve. */
   readonly prompt: (show: Shown<I>, given: Given<I>, result: Told<O, Q>) => string;
   readonly slips: readonly SlipOf<I, O, Q>[];
+  /** Whether numbers drawn together can stand together; others are drawn where they cannot. */
+  readonly fits?: (given: Given<I>, result: Told<O, Q>) => boolean;
+  /** The last value of the curve's first column, where the calculator's own goes further than anyone would. */
+  readonly curveTo?: (given: Given<I>, result: Told<O, Q>) => number;
+  /** What older generators go on drawing by. */
+  readonly before?: Partial<Pick<Exercise<I, O, Q>, 'vary' | 'prompt'>>;
   /** The working, where the calculator's own steps say too much or too little. */
   readonly working?: (given: Given<I>, result: Told<O, Q>) => readonly string[];
 }
@@ -74,8 +84,14 @@ export function decimalsOf(value: number): number {
   return 6;
 }
 
+/** Figures that calculators came to follow when links had been given: where the choices leave one without effect, no link carries it. */
+const CAME_LATER: readonly string[] = ['round.runs'];
+const isCarried = (input: Input, given: AnyGiven) =>
+  !('from' in input && CAME_LATER.includes(input.from) && isIdle(input, given));
+const UNQUOTED: Pick<Quotes, 'quote'> = { quote: (value, digits) => Number(value.toFixed(digits)) };
+
 /** The figure of the house or line that an input follows, rounded as it will be printed. */
-function ofHouse(input: Input, house: House, { quote }: Quotes): AnyGiven[string] {
+function ofHouse(input: Input, house: House, { quote }: Pick<Quotes, 'quote'>): AnyGiven[string] {
   if (isRows(input)) return input.value;
   if (isChoice(input)) return 'house' in input ? house[input.house] : input.value;
   if ('value' in input) return input.value;
@@ -95,8 +111,11 @@ function shown(input: Input, value: AnyGiven[string]): string {
   return format(number, input.kind, Math.max(least, decimalsOf(number)));
 }
 
-/** The curve alone: a calculator’s points may mark the answer. */
-const withoutPoints = ({ caption, columns }: Chart): Chart => ({ caption, columns });
+/** The curve alone, as far as wanted: a calculator’s points may mark the answer. */
+function curveOf({ caption, columns }: Chart, last = Infinity): Chart {
+  const rows = columns[0]!.values.filter((value) => value <= last).length;
+  return { caption, columns: columns.map((column) => ({ ...column, values: column.values.slice(0, rows) })) };
+}
 
 const asIs = <T>(value: unknown) => value as T;
 
@@ -106,7 +125,6 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
   of: Exercise<I, O, Q>,
 ): QuestionKind {
   const inputs = Object.entries(calculator.inputs);
-  const vary: Readonly<Record<string, readonly AnyGiven[string][] | undefined>> = asIs(of.vary);
   const output = calculator.outputs[of.ask]!;
   const about = {
     title: of.title ?? calculator.title,
@@ -130,34 +148,40 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
     return asIs({ ...result, ...of.redo?.(given, asIs(result)) });
   }
   function draw(chance: Chance, house: House): NumberQuestion | undefined {
-    const plain: AnyGiven = Object.fromEntries(
-      inputs.map(([name, input]) => [
-        name,
-        vary[name] ? chance.pick(vary[name]) : ofHouse(input, house, chance.quotes),
-      ]),
-    );
+    const now = asDrawn(of, chance.generator);
+    const vary: Readonly<Record<string, readonly AnyGiven[string][] | undefined>> = asIs(now.vary);
+    const plain: Record<string, AnyGiven[string]> = {};
+    for (const [name, input] of inputs)
+      plain[name] = vary[name]
+        ? chance.pick(vary[name])
+        : ofHouse(input, house, isCarried(input, plain) ? chance.quotes : UNQUOTED);
     if (Object.values(plain).some((value) => Number.isNaN(value)) || calculator.refuse?.(plain))
       return undefined;
     const answered = calculator.compute(plain);
     if (isRefusal(answered)) return undefined;
     const given = asIs<Given<I>>(plain);
     const result = told(given, answered, chance.quotes);
+    if (now.fits && !now.fits(given, result)) return undefined;
     const show: Shown<I> = asIs(
       Object.fromEntries(inputs.map(([name, input]) => [name, shown(input, plain[name]!)])),
     );
-    const answer = asIs<AnyResult>(result)[of.ask]!;
+    const exact = asIs<AnyResult>(result)[of.ask]!;
+    const answer = wholeOf(exact, of.whole);
     return {
       ...about,
       kind: id,
-      prompt: of.prompt(show, given, result),
+      prompt: withoutRounding(now.prompt(show, given, result), chance.generator),
       answer,
       of: output.kind,
       digits,
-      tolerance: toleranceOf(answer, within, output.kind, digits),
+      tolerance: toleranceOf(exact, within, output.kind, digits),
+      ...(of.whole ? { whole: of.whole } : {}),
       slips: of.slips.map(({ family, gives, say }) => ({ family, value: gives(given, result), say })),
       working: of.working?.(given, result) ?? calculator.steps(plain, asIs<AnyResult>(result)),
       sources: calculator.sources,
-      ...(about.form === 'curve' ? { curve: withoutPoints(calculator.chart!(plain, answered)) } : {}),
+      ...(about.form === 'curve'
+        ? { curve: curveOf(calculator.chart!(plain, answered), of.curveTo?.(given, result)) }
+        : {}),
     };
   }
   return { id, ...about, since: 1, calculator: calculator.id, draw };

@@ -4,9 +4,11 @@ import { kinds } from '../core/kinds.ts';
 import { shown } from '../core/shown.ts';
 import { unitsRead } from '../core/units.ts';
 import { readAnswer, type Reading } from './answer.ts';
+import { isWithin } from './bounds.ts';
 import type { Mark } from './verdict.ts';
 import type { NumberQuestion, Slip } from './question.ts';
 
+const CLOSE = 0.01; // part of the answer by which one may be off in a unit that it does not name
 const ROUNDED_BY = 0.25; // part of the answer by which a rounded one may be off and still be taken for it
 
 const near = (a: number, b: number, tolerance: number) => Math.abs(a - b) <= tolerance * (1 + 1e-9);
@@ -25,10 +27,11 @@ function slipOf(question: NumberQuestion, reading: Reading): Slip | undefined {
 }
 
 /** A right number with another unit behind it, or one that is right in a unit that was not named. */
-function unitFault({ answer, of, tolerance }: NumberQuestion, reading: Reading): Mark | undefined {
+function unitFault(question: NumberQuestion, reading: Reading): Mark | undefined {
+  const { answer, of, tolerance } = question;
   const said = kinds[of].unit === '' ? 'a plain number' : `in ${kinds[of].unit}`;
   if (reading.unit !== 'none')
-    return near(reading.number, answer, tolerance)
+    return isWithin(question, reading.number)
       ? {
           verdict: 'unit',
           say:
@@ -37,14 +40,21 @@ function unitFault({ answer, of, tolerance }: NumberQuestion, reading: Reading):
               : `The number is right ${said}, but another unit stands behind it.`,
         }
       : undefined;
+  // Which unit was meant is told by the digits, so a rough answer is not taken for one.
+  const close = Math.min(tolerance, CLOSE * Math.abs(answer));
   const other = unitsRead(of)
     .slice(1)
-    .find((unit) => near(unit.toCore(reading.number), answer, tolerance));
+    .find((unit) => near(unit.toCore(reading.number), answer, close));
   return other && { verdict: 'unit', say: `That is right in ${other.unit}; say so, or give it ${said}.` };
 }
 
-function roundingFault({ answer, of, digits }: NumberQuestion, reading: Reading): Mark | undefined {
+function roundingFault(question: NumberQuestion, reading: Reading): Mark | undefined {
+  const { answer, of, digits, tolerance, whole } = question;
   const given = inOwnUnit(reading);
+  if (whole)
+    return near(given, answer, tolerance)
+      ? { verdict: 'rounded', say: `Near, but here it is rounded ${whole}: ${format(answer, of, digits)}.` }
+      : undefined;
   const half = Math.abs(inOwnUnit({ ...reading, number: reading.number + reading.place / 2 }) - given);
   if (!near(given, answer, half) || !near(given, answer, ROUNDED_BY * Math.abs(answer))) return undefined;
   const asked = digits === 0 ? 'the whole number' : `${digits} decimal${digits === 1 ? '' : 's'}`;
@@ -74,7 +84,7 @@ function sizeFault({ answer, tolerance }: NumberQuestion, reading: Reading): Mar
 
 /** What one reading of an answer is worth; undefined when nothing is recognised in it. */
 function markReading(question: NumberQuestion, reading: Reading): Mark | undefined {
-  if (reading.unit !== 'other' && near(inOwnUnit(reading), question.answer, question.tolerance))
+  if (reading.unit !== 'other' && isWithin(question, inOwnUnit(reading)))
     return { verdict: 'right', say: 'Right.' };
   const isUnitWritten = reading.unit !== 'none';
   const unit = unitFault(question, reading);

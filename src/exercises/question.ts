@@ -26,6 +26,15 @@ interface Asked {
   readonly sources: readonly SourceId[];
 }
 
+/** Which way whole things are rounded: down what can be had or stated, up what is needed. */
+export type Whole = 'down' | 'up';
+
+/** A whole number of things from a sum. */
+export const wholeOf = (value: number, whole: Whole | undefined): number => {
+  if (whole === undefined) return value;
+  return whole === 'up' ? Math.ceil(value - 1e-9) : Math.floor(value + 1e-9); // but for what binary numbers leave over
+};
+
 /** A question answered by a number. */
 export interface NumberQuestion extends Asked {
   readonly form: 'calculation' | 'estimate' | 'curve';
@@ -33,8 +42,10 @@ export interface NumberQuestion extends Asked {
   readonly of: KindName;
   /** Decimals asked for. */
   readonly digits: number;
-  /** Largest distance from the answer that still counts as right, in the kind's own unit. */
+  /** Largest distance from the answer that still counts as right, in the kind's own unit; `bounds.ts` makes of it the ends that are printed and kept to. */
   readonly tolerance: number;
+  /** A number of whole things, rounded up or down to it: no other is right. */
+  readonly whole?: Whole;
   readonly slips: readonly Slip[];
   /** The curve to read. */
   readonly curve?: Chart;
@@ -77,6 +88,8 @@ export interface QuestionKind {
   readonly level: Level;
   /** The generator's version from which it is drawn. */
   readonly since: number;
+  /** The last that draws it, where a better one has taken its place. */
+  readonly until?: number;
   /** The calculator whose declaration it reads, if it does. */
   readonly calculator?: string;
   /** A question with numbers by chance, and those of the house where it speaks of the house; undefined when these numbers will not do. */

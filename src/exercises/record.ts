@@ -28,6 +28,7 @@ export interface TopicRecord {
 export function recordOf({ log, standing }: Progress, kinds: readonly Listed[]): readonly TopicRecord[] {
   return topics.map((topic) => {
     const own = kinds.filter((kind) => kind.topic === topic);
+    const asked = own.filter(({ until }) => until === undefined);
     const practised = own.flatMap(({ id, title }): KindRecord[] => {
       const entries = log.filter((entry) => entry.kind === id);
       const last = entries.at(-1);
@@ -38,11 +39,11 @@ export function recordOf({ log, standing }: Progress, kinds: readonly Listed[]):
       practised.reduce((total, record) => total + of(record), 0);
     return {
       topic,
-      kinds: own.length,
+      kinds: asked.length,
       practised,
       answers: sum(({ answers }) => answers),
       right: sum(({ right }) => right),
-      known: own.filter(({ id }) => (standing[id]?.box ?? 0) >= KNOWN_FROM).length,
+      known: asked.filter(({ id }) => (standing[id]?.box ?? 0) >= KNOWN_FROM).length,
     };
   });
 }

@@ -27,6 +27,15 @@ function isNumberSound({ answer, tolerance, slips, digits, prompt, curve }: Numb
   return !shown.some((value) => Math.abs(value - answer) <= near || value.toFixed(digits) === printed);
 }
 
+const FEWEST = 2; // figures that an answer has when it is rounded as asked, but for things counted
+
+/** Whether an answer rounded as it is asked for still says how large it is; from generator 3 on no other is drawn. */
+export const tellsSize = (question: Question): boolean =>
+  !isNumberQuestion(question) ||
+  question.whole !== undefined ||
+  question.of === 'count' ||
+  Math.round(Math.abs(question.answer) * 10 ** question.digits) >= 10 ** (FEWEST - 1);
+
 /** True for a question that may be asked. */
 export function isSound(question: Question): boolean {
   if (isNumberQuestion(question)) return isNumberSound(question);

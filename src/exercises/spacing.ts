@@ -22,19 +22,36 @@ export function after(
   return { box, due: outcome === 'missed' ? today : today + DAYS[box - 1]! };
 }
 
+const WAIT = 8; // questions of other kinds before a kind comes again in one sitting
+const TIMES = 2; // that a kind is asked in one sitting before it rests for another day
+
+/** The kinds that may come now: not asked just before, nor too often in this sitting; where that leaves none, those asked longest ago. */
+function rested(pool: readonly string[], asked: readonly string[]): readonly string[] {
+  const times = (id: string) => asked.filter((each) => each === id).length;
+  const lately = new Set(asked.slice(-WAIT));
+  const may = pool.filter((id) => !lately.has(id) && times(id) < TIMES);
+  if (may.length > 0) return may;
+  const longest = Math.min(...pool.map((id) => asked.lastIndexOf(id)));
+  return pool.filter((id) => asked.lastIndexOf(id) === longest);
+}
+
 /**
  * Which kind comes next: first what is due, the longest due before; then what was never asked; then what is due
- * soonest. The one asked last waits, unless it is the only one.
+ * soonest. A kind that was asked in this sitting, answered or passed over, waits for others, and never comes twice
+ * running with another such kind while there are new ones. `asked` holds the kinds of this sitting in their order.
  */
 export function nextKind(
   pool: readonly string[],
   standing: Readonly<Record<string, Standing | undefined>>,
   today: number,
-  last?: string,
+  asked: readonly string[] = [],
 ): string | undefined {
-  const others = pool.length > 1 ? pool.filter((id) => id !== last) : pool;
+  const wasRepeat = asked.indexOf(asked.at(-1)!) < asked.length - 1;
+  const may = rested(pool, asked);
+  const fresh = may.filter((id) => !asked.includes(id));
+  const from = wasRepeat && fresh.length > 0 ? fresh : may;
   const dueBy = (id: string) => standing[id]?.due ?? Infinity;
-  const soonest = [...others].sort((a, b) => dueBy(a) - dueBy(b))[0];
+  const soonest = [...from].sort((a, b) => dueBy(a) - dueBy(b))[0];
   if (soonest !== undefined && dueBy(soonest) <= today) return soonest;
-  return others.find((id) => standing[id] === undefined) ?? soonest;
+  return from.find((id) => standing[id] === undefined && !asked.includes(id)) ?? soonest;
 }

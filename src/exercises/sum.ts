@@ -8,7 +8,8 @@ import type { Chart } from '../calculators/define.ts';
 import { decimalsOf } from './exercise.ts';
 import type { Family } from './families.ts';
 import { lineIfAny } from '../house/line-of.ts';
-import { toleranceOf, type NumberQuestion, type QuestionKind } from './question.ts';
+import { asDrawn, withoutRounding } from './renewed.ts';
+import { toleranceOf, wholeOf, type NumberQuestion, type QuestionKind, type Whole } from './question.ts';
 import type { Level, Topic } from './topics.ts';
 
 export interface Sum<N extends string, Q extends string = never, V = Readonly<Record<N | Q, number>>> {
@@ -22,6 +23,7 @@ export interface Sum<N extends string, Q extends string = never, V = Readonly<Re
   readonly to: number;
   /** As in `Exercise`. */
   readonly within?: number;
+  readonly whole?: Whole;
   /** Clean values to draw from, each with its kind. */
   readonly vary: Readonly<Record<N, readonly [kind: KindName, values: readonly number[]]>>;
   /** Figures that the prompt quotes and that are computed, of the line or otherwise, each with its decimals: a sheet's link carries them. */
@@ -29,6 +31,9 @@ export interface Sum<N extends string, Q extends string = never, V = Readonly<Re
     readonly [M in Q]: readonly [digits: number, of: (v: Readonly<Record<N, number>>, line: Line) => number];
   };
   readonly answer: (v: V, line: Line) => number;
+  /** As in `Exercise`. */
+  readonly fits?: (v: V, answer: number) => boolean;
+  readonly before?: Partial<Pick<Sum<N, Q, V>, 'vary' | 'prompt'>>;
   readonly prompt: (show: Readonly<Record<N, string>>, line: Line, v: V) => string;
   readonly working: (v: V, answer: number, line: Line) => readonly string[];
   readonly slips: readonly {
@@ -41,9 +46,9 @@ export interface Sum<N extends string, Q extends string = never, V = Readonly<Re
 
 /** Declares a kind of question by its own sum. The line is that of the house; what the prompt quotes from it is named in `quotes`. */
 export function sum<const N extends string, const Q extends string = never>(of: Sum<N, Q>): QuestionKind {
-  const { id, title, topic, level, sources, vary } = of;
+  const { id, title, topic, level, sources } = of;
   const form = of.form ?? 'calculation';
-  const names = Object.keys(vary) as N[];
+  const names = Object.keys(of.vary) as N[];
   const quotes = Object.entries(of.quotes ?? {}) as [
     Q,
     readonly [number, (v: Readonly<Record<N, number>>, line: Line) => number],
@@ -52,6 +57,7 @@ export function sum<const N extends string, const Q extends string = never>(of: 
   const draw: QuestionKind['draw'] = (chance, house: House) => {
     const now = lineIfAny(house);
     if (!now) return undefined;
+    const { vary, prompt, fits } = asDrawn(of, chance.generator);
     const picked = Object.fromEntries(names.map((name) => [name, chance.pick(vary[name][1])])) as Readonly<
       Record<N, number>
     >;
@@ -66,7 +72,9 @@ export function sum<const N extends string, const Q extends string = never>(of: 
         format(v[name]!, vary[name][0], Math.max(vary[name][0] === 'gravity' ? 3 : 0, decimalsOf(v[name]!))),
       ]),
     ) as Readonly<Record<N, string>>;
-    const answer = of.answer(v, now);
+    const exact = of.answer(v, now);
+    const answer = wholeOf(exact, of.whole);
+    if (fits && !fits(v, answer)) return undefined;
     return {
       kind: id,
       title,
@@ -74,13 +82,14 @@ export function sum<const N extends string, const Q extends string = never>(of: 
       form,
       level,
       sources,
-      prompt: of.prompt(show, now, v),
+      prompt: withoutRounding(prompt(show, now, v), chance.generator),
       answer,
       of: of.of,
       digits: of.to,
-      tolerance: toleranceOf(answer, within, of.of, of.to),
-      slips: of.slips.map(({ family, gives, say }) => ({ family, value: gives(v, answer, now), say })),
-      working: of.working(v, answer, now),
+      tolerance: toleranceOf(exact, within, of.of, of.to),
+      ...(of.whole ? { whole: of.whole } : {}),
+      slips: of.slips.map(({ family, gives, say }) => ({ family, value: gives(v, exact, now), say })),
+      working: of.working(v, exact, now),
       ...(of.curve ? { curve: of.curve(v, now) } : {}),
     };
   };

@@ -1,7 +1,8 @@
 // How a question asks for its answer, and how a key gives it.
 import { format, formatNumber } from '../core/format.ts';
-import { kinds } from '../core/kinds.ts';
-import { keyOf } from './letters.ts';
+import { kinds, type KindName } from '../core/kinds.ts';
+import { boundsOf } from './bounds.ts';
+import { inDegrees, keyOf } from './letters.ts';
 import { isNumberQuestion, isOrderQuestion, type Question } from './question.ts';
 
 const decimals = (digits: number) =>
@@ -13,10 +14,14 @@ const decimals = (digits: number) =>
         ? 'to two decimals'
         : `to ${digits} decimals`;
 
+/** The unit in which an answer is asked for. */
+export const unitAsked = (of: KindName): string =>
+  of === 'temperatureDifference' ? 'degrees Celsius' : kinds[of].unit;
+
 /** "Answer in L, to one decimal." */
 export function askFor(question: Question): string {
   if (isNumberQuestion(question)) {
-    const { unit } = kinds[question.of];
+    const unit = unitAsked(question.of);
     const where = unit === '' ? '' : ` in ${unit}`;
     if (question.form === 'curve')
       return `As near as the curve can be read${where === '' ? '' : `,${where}`}.`;
@@ -30,8 +35,9 @@ export function askFor(question: Question): string {
 /** The answers that count as right, for a key: "from 1,230 to 1,240 L". */
 export function allowedBy(question: Question): string {
   if (!isNumberQuestion(question)) return '';
-  const { answer, tolerance, of, digits } = question;
-  return `from ${formatNumber(answer - tolerance, digits)} to ${format(answer + tolerance, of, digits)}`;
+  const { low, high, digits } = boundsOf(question);
+  const last = inDegrees(format(high, question.of, digits));
+  return low === high ? `${last} alone` : `from ${formatNumber(low, digits)} to ${last}`;
 }
 
 /** The answer in a key; behind a letter, what it stands for. */

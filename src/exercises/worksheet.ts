@@ -4,7 +4,7 @@ import { builtInHouse } from '../house/figures.ts';
 import type { Parts } from '../house/parts/part.ts';
 import { answerBefore } from './answer-code.ts';
 import { chanceOf } from './chance.ts';
-import { draw, drawAgain, type Note } from './draw.ts';
+import { draw, drawAgain, type Drawn, type Note } from './draw.ts';
 import { notesText, readNotes, type Step } from './notes.ts';
 import { isNumberQuestion, type Question, type QuestionKind } from './question.ts';
 import { randomHouse } from './random-house.ts';
@@ -42,6 +42,7 @@ export function poolOf(
     .filter(
       (kind) =>
         kind.since <= generator &&
+        generator <= (kind.until ?? Infinity) &&
         topics.includes(kind.topic) &&
         forms.includes(kind.form) &&
         levels.includes(kind.level),
@@ -96,19 +97,28 @@ function* turns(sheet: Worksheet, kinds: readonly QuestionKind[]) {
     for (const kind of order) yield { kind, round, isFirst: kind === order[0] };
 }
 
-/** Draws one version: its questions in the order drawn, no two alike, and the notes by which they are drawn again. */
-function drawAll(sheet: Worksheet, version: number, kinds: readonly QuestionKind[]) {
+/** Draws one version: its questions in the order drawn, no two alike, and none that was taken if that can be, and the notes by which they are drawn again. */
+function drawAll(
+  sheet: Worksheet,
+  version: number,
+  kinds: readonly QuestionKind[],
+  taken: ReadonlySet<string> = new Set(),
+) {
   const house = houseOf(sheet, version);
   const questions: Question[] = [];
   const steps: Step[] = [];
   const faces = new Set<string>();
   const oneOf = (kind: QuestionKind, round: number) => {
+    let spare: (Drawn & { readonly other: number }) | undefined;
     for (let other = 0; other < OTHER_SEEDS; other++) {
-      const drawn = draw(kind, seedFor(sheet, version, round, other), house);
-      if (!drawn) return undefined;
-      if (!faces.has(faceOf(drawn.question))) return { ...drawn, other };
+      const drawn = draw(kind, seedFor(sheet, version, round, other), house, sheet.generator);
+      if (!drawn) break;
+      const face = faceOf(drawn.question);
+      if (faces.has(face)) continue;
+      if (!taken.has(face)) return { ...drawn, other };
+      spare ??= { ...drawn, other };
     }
-    return undefined;
+    return spare;
   };
   let before = -1; // questions before this round
   for (const { kind, round, isFirst } of turns(sheet, kinds)) {
@@ -120,14 +130,38 @@ function drawAll(sheet: Worksheet, version: number, kinds: readonly QuestionKind
     faces.add(faceOf(drawn.question));
     questions.push(drawn.question);
   }
-  return { questions, steps: steps.slice(0, steps.findLastIndex((step) => step !== 'passed over') + 1) };
+  return {
+    questions,
+    faces,
+    steps: steps.slice(0, steps.findLastIndex((step) => step !== 'passed over') + 1),
+  };
+}
+
+/** The generator from which the versions of a sheet are drawn one after another, and none repeats what another asks. */
+const APART_SINCE = 3;
+
+/** Draws the versions of a sheet up to one, or that one alone where it hangs on no other. */
+function drawUpTo(sheet: Worksheet, version: number, kinds: readonly QuestionKind[]) {
+  if (sheet.generator < APART_SINCE) return [drawAll(sheet, version, kinds)];
+  const taken = new Set<string>();
+  return Array.from({ length: version }, (_, i) => {
+    const drawn = drawAll(sheet, i + 1, kinds, taken);
+    drawn.faces.forEach((face) => taken.add(face));
+    return drawn;
+  });
 }
 
 /** The question that a note tells of; where its numbers will no longer do, another of its kind. */
-function again(kind: QuestionKind, seed: string, house: House, step: Note): readonly Asked[] {
-  const question = drawAgain(kind, seed, house, step)?.question;
+function again(
+  kind: QuestionKind,
+  seed: string,
+  house: House,
+  step: Note,
+  generator: number,
+): readonly Asked[] {
+  const question = drawAgain(kind, seed, house, step, generator)?.question;
   if (!question) {
-    const other = draw(kind, seed, house);
+    const other = draw(kind, seed, house, generator);
     return other ? [{ question: other.question, isAnew: true }] : [];
   }
   const before = isNumberQuestion(question) ? answerBefore(question, step.codes.at(-1)!) : undefined;
@@ -147,7 +181,7 @@ function drawnAgain(
     const step = steps[at++];
     if (step === undefined) break;
     if (step !== 'passed over')
-      asked.push(...again(kind, seedFor(sheet, version, round, step.other), house, step));
+      asked.push(...again(kind, seedFor(sheet, version, round, step.other), house, step, sheet.generator));
   }
   return asked;
 }
@@ -156,7 +190,11 @@ function drawnAgain(
 export function fixed(sheet: Worksheet, kinds: readonly QuestionKind[]): Worksheet {
   if (sheet.notes || sheet.generator < 2) return sheet;
   const versions = Array.from({ length: sheet.versions }, (_, i) => i + 1);
-  return { ...sheet, notes: versions.map((version) => notesText(drawAll(sheet, version, kinds).steps)) };
+  const drawn =
+    sheet.generator < APART_SINCE
+      ? versions.map((version) => drawAll(sheet, version, kinds))
+      : drawUpTo(sheet, sheet.versions, kinds);
+  return { ...sheet, notes: drawn.map(({ steps }) => notesText(steps)) };
 }
 
 /**
@@ -168,7 +206,9 @@ export function askedOf(sheet: Worksheet, version: number, kinds: readonly Quest
   const steps = sheet.notes && readNotes(sheet.notes[version - 1] ?? '', sheet.count);
   const asked: readonly Asked[] = steps
     ? drawnAgain(sheet, version, kinds, steps)
-    : drawAll(sheet, version, kinds).questions.map((question) => ({ question }));
+    : drawUpTo(sheet, version, kinds)
+        .at(-1)!
+        .questions.map((question) => ({ question }));
   const place = ({ question }: Asked) => topics.indexOf(question.topic) * 10 + question.level;
   return [...asked].sort((a, b) => place(a) - place(b));
 }

@@ -1,10 +1,9 @@
 // Practice: one question after another, marked at once; each kind comes round again by the spacing rule.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { shown } from '../core/shown.ts';
-import { drawQuestion } from '../exercises/draw.ts';
 import { fetchKinds, ifHere, kindsOf } from '../exercises/kinds/later.ts';
 import type { Mark } from '../exercises/verdict.ts';
-import { dayNumber } from '../exercises/progress.ts';
+import { kindNext, practicePool, questionNext } from '../exercises/practise.ts';
 import {
   answered,
   loadProgress,
@@ -12,9 +11,7 @@ import {
   practiceSeed,
   useProgress,
 } from '../exercises/progress-store.ts';
-import type { Question, QuestionKind } from '../exercises/question.ts';
-import { seedOf } from '../exercises/seed.ts';
-import { nextKind } from '../exercises/spacing.ts';
+import type { Question } from '../exercises/question.ts';
 import {
   formTitles,
   levels,
@@ -56,64 +53,42 @@ export default function Practice(props: { readonly list: string }) {
 
   const [coming, setComing] = createSignal(true);
   const kinds = kindsOf(props.list);
-  /** A kind's place among those of its level: mixed, each browser has an order of its own; in a topic it is the book's. */
-  const place = ({ id }: QuestionKind) => (mounted() && topic() === 'all' ? seedOf(`${practiceSeed()}/${id}`) : 0); // prettier-ignore
-  const pool = createMemo(() =>
-    kinds
-      .filter(
-        (kind) =>
-          (topic() === 'all' || kind.topic === topic()) && (level() === 'all' || kind.level === level()),
-      )
-      .sort((a, b) => a.level - b.level || place(a) - place(b)),
-  );
+  const pool = createMemo(() => practicePool(kinds, topic(), level(), mounted() ? practiceSeed() : ''));
   const isDone = () =>
     marked() !== undefined && marked()!.verdict !== 'unanswered' && marked()!.verdict !== 'unreadable';
 
-  /** The kind that comes next of some, by the spacing rule. */
-  const nextOf = (left: readonly QuestionKind[], last: string | undefined) =>
-    nextKind(
-      left.map((kind) => kind.id),
-      progress().standing,
-      dayNumber(today()),
-      last,
-    );
-  /** Draws the next question: kinds in turn of difficulty; one that the house does not allow is passed over. */
-  function drawNext(last: string | undefined): Question | undefined {
-    let left = pool();
-    while (left.length > 0) {
-      const id = nextOf(left, last);
-      const kind = left.find((each) => each.id === id)!;
-      const drawn = drawQuestion(
-        kind,
-        `practice/${practiceSeed()}/${today()}/${progress().answers}`,
-        ownHouse(),
-      );
-      if (drawn) return drawn;
-      left = left.filter((each) => each !== kind);
-    }
-    return undefined;
+  let asked: readonly Question[] = []; // since the page was opened
+  const sitting = () => ({
+    progress: progress(),
+    day: today(),
+    seed: practiceSeed(),
+    house: ownHouse(),
+    asked,
+  });
+  function ask(next: Question | undefined): void {
+    if (next) asked = [...asked, next];
+    setQuestion(next);
   }
   let turn = 0;
   /** Asks the next question: at once when its kind is here, and else when that has come. */
   async function next(): Promise<void> {
     const own = ++turn;
-    const last = question()?.kind;
     setAnswer('');
     setMarked(undefined);
-    const atOnce = ifHere(() => drawNext(last));
+    const atOnce = ifHere(() => questionNext(pool(), sitting()));
     setComing(!atOnce);
-    setQuestion(atOnce?.done);
+    ask(atOnce?.done);
     if (!atOnce) {
-      const later = await drawnOrLost(() => ({ question: drawNext(last) }));
+      const later = await drawnOrLost(() => ({ question: questionNext(pool(), sitting()) }));
       if (!later || own !== turn) return; // something else was chosen meanwhile
-      setQuestion(later.question);
+      ask(later.question);
       setComing(false);
     }
     whenIdle(fetchFollowing);
   }
   /** Fetches the kind that will most likely be asked next, while the reader is at this one. */
   function fetchFollowing(): void {
-    const following = nextOf(pool(), question()?.kind);
+    const following = kindNext(pool(), sitting());
     if (following !== undefined) fetchKinds([following]).catch(() => undefined); // it is told when it is asked for
   }
   const answerField = () => document.getElementById('practice-answer');

@@ -1,12 +1,11 @@
 // One version of a sheet as it is printed: the questions, the answers with working, or the marking key.
 import { For, Show } from 'solid-js';
-import { kinds } from '../core/kinds.ts';
 import { keepTogether } from '../core/keep-together.ts';
 import { letter } from '../exercises/letters.ts';
 import { isChoiceQuestion, isNumberQuestion, isOrderQuestion, type Question } from '../exercises/question.ts';
 import { book } from '../house/book.ts';
 import { topicTitles } from '../exercises/topics.ts';
-import { allowedBy, answerInWords, askFor } from '../exercises/wording.ts';
+import { allowedBy, answerInWords, askFor, unitAsked } from '../exercises/wording.ts';
 import { Chart } from './Chart.tsx';
 import { Working } from './Working.tsx';
 
@@ -75,7 +74,7 @@ function Questions(props: { readonly part: Part; readonly questions: readonly Qu
               fallback={
                 <p class="answer-line">
                   <span>{askFor(question)}</span> <span class="rule" />{' '}
-                  {isNumberQuestion(question) ? kinds[question.of].unit : ''}
+                  {isNumberQuestion(question) ? unitAsked(question.of) : ''}
                 </p>
               }
             >

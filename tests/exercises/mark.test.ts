@@ -79,6 +79,15 @@ test('a comma before three digits groups and a point does not; right digits are 
   });
 });
 
+// An estimate that was doubled lay within thirty parts in a hundred of the answer in pounds.
+test('a wrong size is not taken for a right answer in a unit that was not named', () => {
+  const malt: NumberQuestion = { ...water, form: 'estimate', answer: 1000, of: 'mass', digits: 0, tolerance: 300, slips: [] }; // prettier-ignore
+  expect(mark(malt, '2000').verdict).toBe('wrong');
+  expect(mark(malt, '1800').verdict).toBe('wrong');
+  expect(mark(malt, '2205')).toMatchObject({ verdict: 'unit', say: expect.stringContaining('lb') });
+  expect(mark(malt, '2000 lb').verdict).toBe('right'); // 907 kg
+});
+
 test('unreadable says what was given and what is allowed', () => {
   expect(mark(water, 'a bucketful').say).toBe(
     '“a bucketful” cannot be read; write a number, with a unit if you like: 1,250 L, 12,5 or 3/4.',

@@ -10,7 +10,11 @@ import {
   noProgress,
   practised,
 } from '../../src/exercises/progress.ts';
+import { practicePool, questionNext } from '../../src/exercises/practise.ts';
+import { isNumberQuestion, type Question } from '../../src/exercises/question.ts';
 import { after, nextKind } from '../../src/exercises/spacing.ts';
+import { topics, type Topic } from '../../src/exercises/topics.ts';
+import type { Verdict } from '../../src/exercises/verdict.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
 test('right answers are asked again after 1, 2, 4, 8 and 16 days, and stay at 16', () => {
@@ -36,9 +40,60 @@ test('what is due comes before what is new, and what is new before what is not y
   expect(nextKind(pool, { a: { box: 1, due: 11 }, b: { box: 1, due: 13 }, c: { box: 2, due: 12 } }, 10)).toBe(
     'a',
   );
-  expect(nextKind(pool, { a: { box: 1, due: 9 } }, 10, 'a')).toBe('b');
-  expect(nextKind(['a'], {}, 10, 'a')).toBe('a');
+  expect(nextKind(pool, { a: { box: 1, due: 9 } }, 10, ['a'])).toBe('b');
+  expect(nextKind(['a'], {}, 10, ['a'])).toBe('a');
   expect(nextKind([], {}, 10)).toBeUndefined();
+});
+
+/** A sitting from nothing: questions asked one after another, each answered with a verdict or passed over. */
+function sittingOf(length: number, topic: Topic | 'all', verdict: Verdict | undefined, seed = 'fixed') {
+  const pool = practicePool(kinds, topic, 'all', seed);
+  const asked: Question[] = [];
+  let progress = noProgress;
+  for (let i = 0; i < length; i++) {
+    const next = questionNext(pool, { progress, day: '2026-05-14', seed, house: builtInHouse, asked })!;
+    asked.push(next);
+    if (verdict) progress = practised(progress, next.kind, verdict, '2026-05-14');
+  }
+  return asked;
+}
+const differ = <T>(list: readonly T[]) => new Set(list).size;
+
+test('eight questions passed over are eight kinds', () => {
+  for (const topic of ['all', 'mashing', 'safety'] as const)
+    expect(differ(sittingOf(8, topic, undefined).map(({ kind }) => kind)), topic).toBe(8);
+});
+
+test('a kind that is missed comes again after others, and then rests: whoever misses all sees them all', () => {
+  const missed = sittingOf(60, 'all', 'wrong').map(({ kind }) => kind);
+  missed.forEach((kind, i) => expect(missed.slice(Math.max(0, i - 8), i)).not.toContain(kind));
+  for (const kind of missed) expect(missed.filter((each) => each === kind).length).toBeLessThanOrEqual(2);
+  expect(differ(missed)).toBeGreaterThanOrEqual(30); // at least every second one is new
+  const one = sittingOf(40, 'law', 'wrong').map(({ kind }) => kind);
+  one.forEach((kind, i) => expect(one[i - 1]).not.toBe(kind));
+  expect(differ(one)).toBe(kinds.filter(({ topic }) => topic === 'law').length);
+});
+
+test('mixed practice takes the topics in turn and no browser goes through them as the book does', () => {
+  for (const seed of ['fixed', 'k3', '1x9k2p', 'zz81q']) {
+    const mixed = sittingOf(20, 'all', 'right', seed).map(({ topic }) => topics.indexOf(topic));
+    expect(differ(mixed.slice(0, 10))).toBe(10);
+    expect(mixed.slice(0, 10)).not.toEqual(topics.map((_, i) => i));
+  }
+  const first = (seed: string) =>
+    sittingOf(10, 'all', 'right', seed)
+      .map(({ kind }) => kind)
+      .join();
+  expect(first('fixed')).not.toBe(first('k3'));
+});
+
+test('no question comes with the same numbers twice in one sitting', () => {
+  for (const verdict of [undefined, 'right', 'wrong'] as const) {
+    const prompts = sittingOf(60, 'strength', verdict)
+      .filter(isNumberQuestion)
+      .map(({ prompt }) => prompt);
+    expect(differ(prompts), String(verdict)).toBe(prompts.length);
+  }
 });
 
 test('days are counted from 1970', () => {

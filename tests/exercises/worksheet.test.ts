@@ -119,7 +119,7 @@ test.each([
 }); // prettier-ignore
 
 test('a link from a newer generator says so', () => {
-  expect(readSheetLink('#sheet=3.0.0.0.5.x.1.built-in.')).toEqual({
+  expect(readSheetLink('#sheet=4.0.0.0.5.x.1.built-in.')).toEqual({
     problem: expect.stringContaining('newer handbook') as string,
   });
   expect(readSheetLink('#house=abc')).toBeUndefined();
@@ -135,6 +135,18 @@ test('twelve trainees get the same kinds with numbers of their own, and no two q
   const numbers = versions.map((questions) => questions.filter(isNumberQuestion).map(({ prompt }) => prompt));
   for (const [i, prompt] of numbers[0]!.entries()) {
     expect(new Set(numbers.map((each) => each[i])).size, prompt).toBeGreaterThan(6);
+  }
+});
+
+test('from generator 3 on no two of twelve versions have a number question in common', () => {
+  for (const seed of ['v0', 'v1']) {
+    const sheet = fixed({ ...everything, generator: 3, count: 12, seed }, kinds);
+    const prompts = Array.from({ length: 12 }, (_, i) => questionsOf(sheet, i + 1, kinds))
+      .flat()
+      .filter(isNumberQuestion)
+      .map(({ prompt }) => prompt);
+    expect(new Set(prompts).size).toBe(prompts.length);
+    expect(questionsOf(sheet, 5, kinds)).toEqual(questionsOf({ ...everything, generator: 3, count: 12, seed }, 5, kinds)); // prettier-ignore
   }
 });
 

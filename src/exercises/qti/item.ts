@@ -2,6 +2,7 @@
 import type { Chart } from '../../calculators/define.ts';
 import { format } from '../../core/format.ts';
 import { kinds, type KindName } from '../../core/kinds.ts';
+import { boundsOf } from '../bounds.ts';
 import { reachOf } from '../mark-number.ts';
 import { letter } from '../letters.ts';
 import {
@@ -111,7 +112,8 @@ function reach(question: NumberQuestion, at: number): readonly [number, number] 
 }
 
 function numberParts(question: NumberQuestion): Parts {
-  const { answer, digits, tolerance, slips, of, curve, prompt } = question;
+  const { answer, digits, slips, of, curve, prompt } = question;
+  const { low, high } = boundsOf(question);
   // The value expected comes first: an absolute tolerance is laid about the first expression.
   const near = (centre: number, [below, above]: readonly [number, number]) =>
     element(
@@ -138,7 +140,7 @@ function numberParts(question: NumberQuestion): Parts {
     rules: [
       condition(
         [
-          [near(answer, [tolerance, tolerance]), score, say('right')],
+          [near(answer, [answer - low, high - answer]), score, say('right')],
           ...slips.map((slip, i) => [near(slip.value, reach(question, i)), say(`slip-${i + 1}`)] as const),
         ],
         [say('wrong')],

@@ -1,6 +1,6 @@
 // The water that takes up the heat of the low wines.
 import washRun from '../../../calculators/distilling/wash-run.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { HEAT_CAPACITY } from '../../../core/vapour/latent-heat.ts';
 import { exercise } from '../../exercise.ts';
 
@@ -44,7 +44,7 @@ export default exercise(washRun, {
   ],
   working: ({ rise }, { water, heat }) => [
     'Water = heat ÷ (heat capacity × rise)',
-    `A litre takes up ${CAPACITY} × ${n(rise, 0)} = ${n(CAPACITY * rise, 1)} kJ`,
-    `${n(heat, 0)} × 1,000 ÷ ${n(CAPACITY * rise, 1)} = ${n(water, 0)} L`,
+    `A litre takes up ${CAPACITY} × ${w(rise)} = ${w(CAPACITY * rise)} kJ`,
+    `${w(heat)} × 1,000 ÷ ${w(CAPACITY * rise)} = ${n(water, 0)} L`,
   ],
 });

@@ -19,6 +19,10 @@ export default exercise(hydrometerInTheSafe, {
     temperature: [11, 12, 13, 14, 15, 16, 24, 25, 26, 27],
   },
   within: 0.004,
+  redo: ({ strengthReading, temperature }, { strength }) => ({
+    byDensity: strength,
+    strength: strengthReading + SLOPE * (20 - temperature),
+  }),
   prompt: (show) =>
     `The hydrometer in the safe, marked for 20 °C, reads ${show.strengthReading} and the thermometer ${show.temperature}. Near this strength each degree makes ${SLOPE} % vol. How strong is the spirit at 20 °C?`,
   slips: [

@@ -1,5 +1,5 @@
 // The heat that boils off low wines: alcohol and water each with its own.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { celsius, strength } from '../../../core/quantity.ts';
 import { densityFromStrength } from '../../../core/spirit/strength.ts';
 import { LATENT_HEAT } from '../../../core/vapour/latent-heat.ts';
@@ -54,10 +54,10 @@ export default sum({
   working: (v, answer) => {
     const { ethanol, water } = masses(v);
     return [
-      `They weigh ${n(v.volume, 0)} × ${n(v.litre, 4)} = ${n(ethanol + water, 0)} kg`,
-      `Alcohol: ${n(v.volume, 0)} × ${n(v.strength, 1)} ÷ 100 × 0.789 = ${n(ethanol, 0)} kg; the other ${n(water, 0)} kg are water`,
+      `They weigh ${w(v.volume)} × ${w(v.litre)} = ${w(ethanol + water)} kg`,
+      `Alcohol: ${w(v.volume)} × ${n(v.strength, 1)} ÷ 100 × 0.789 = ${w(ethanol)} kg; the other ${w(water)} kg are water`,
       'Heat = kg of alcohol × its latent heat + kg of water × its own',
-      `${n(ethanol, 0)} × ${ALCOHOL} + ${n(water, 0)} × ${WATER} = ${n(answer, 0)} MJ`,
+      `${w(ethanol)} × ${ALCOHOL} + ${w(water)} × ${WATER} = ${n(answer, 0)} MJ`,
     ];
   },
 });

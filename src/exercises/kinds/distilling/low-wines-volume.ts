@@ -1,5 +1,5 @@
 // Low wines to expect from a charge of wash.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
 
 export default sum({
@@ -45,9 +45,9 @@ export default sum({
   working: (v, answer) => {
     const alcohol = (v.wash * v.washStrength) / 100;
     return [
-      `Pure alcohol in the wash: ${n(v.wash, 0)} × ${n(v.washStrength, 1)} ÷ 100 = ${n(alcohol, 1)} L`,
-      `Of it comes over: ${n(alcohol, 1)} × ${n(v.kept, 1)} ÷ 100 = ${n((alcohol * v.kept) / 100, 1)} L`,
-      `Low wines = alcohol ÷ strength × 100: ${n((alcohol * v.kept) / 100, 1)} ÷ ${n(v.lowWines, 1)} × 100 = ${n(answer, 0)} L`,
+      `Pure alcohol in the wash: ${w(v.wash)} × ${w(v.washStrength)} ÷ 100 = ${w(alcohol)} L`,
+      `Of it comes over: ${w(alcohol)} × ${w(v.kept)} ÷ 100 = ${w((alcohol * v.kept) / 100)} L`,
+      `Low wines = alcohol ÷ strength × 100: ${w((alcohol * v.kept) / 100)} ÷ ${w(v.lowWines)} × 100 = ${n(answer, 0)} L`,
     ];
   },
 });

@@ -1,5 +1,5 @@
 // Litres of pure alcohol in a washback, by the excise factor.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { gravity } from '../../../core/quantity.ts';
 import { sum } from '../../sum.ts';
 import { degreesFallen, factorFor } from './fall.ts';
@@ -46,9 +46,9 @@ export default sum({
   working: (v, answer) => {
     const [degrees, factor] = [degreesFallen(gravities(v)), factorFor(gravities(v))];
     return [
-      `Degrees fallen: 1,000 × (${n(v.original, 3)} − ${n(v.final, 3)}) = ${n(degrees, 0)}`,
-      `Strength = degrees × factor: ${n(degrees, 0)} × ${n(factor, 3)} = ${n(degrees * factor, 2)} % vol`,
-      `Pure alcohol = volume × strength ÷ 100: ${n(v.volume, 0)} × ${n(degrees * factor, 2)} ÷ 100 = ${n(answer, 0)} L`,
+      `Degrees fallen: 1,000 × (${n(v.original, 3)} − ${n(v.final, 3)}) = ${w(degrees)}`,
+      `Strength = degrees × factor: ${w(degrees)} × ${w(factor)} = ${w(degrees * factor)} % vol`,
+      `Pure alcohol = volume × strength ÷ 100: ${w(v.volume)} × ${w(degrees * factor)} ÷ 100 = ${n(answer, 0)} L`,
     ];
   },
 });

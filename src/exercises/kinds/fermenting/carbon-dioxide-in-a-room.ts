@@ -1,7 +1,7 @@
 // The level at which a leak of gas and fresh air would settle, were the air mixed.
 import carbonDioxideInARoom from '../../../calculators/fermenting/carbon-dioxide-in-a-room.ts';
 import { FRESH_AIR } from '../../../core/fermenting/gas.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 
 const HALF = 60; // h; so late that what the S has before the start does not count
@@ -55,9 +55,9 @@ export default exercise(carbonDioxideInARoom, {
   working: (given, { steady }) => {
     const { gas, steepness, escapes, freshAir } = given;
     return [
-      `Gas that leaks in: ${n(gas, 0)} × ${n(25 * steepness, 0)} ÷ 100 × ${n(escapes, 0)} ÷ 100 = ${n(leak(given) / CUBIC_METRES, 2)} kg, × ${CUBIC_METRES} = ${n(leak(given), 3)} m³ in an hour`,
+      `Gas that leaks in: ${w(gas)} × ${w(25 * steepness)} ÷ 100 × ${w(escapes)} ÷ 100 = ${w(leak(given) / CUBIC_METRES)} kg, × ${CUBIC_METRES} = ${w(leak(given))} m³ in an hour`,
       'Where it settles = (1,000,000 × gas + ppm of fresh air × fresh air) ÷ (gas + fresh air)',
-      `(1,000,000 × ${n(leak(given), 3)} + ${FRESH_AIR} × ${n(freshAir, 0)}) ÷ (${n(leak(given), 3)} + ${n(freshAir, 0)}) = ${n(steady, 0)} ppm`,
+      `(1,000,000 × ${w(leak(given))} + ${FRESH_AIR} × ${w(freshAir)}) ÷ (${w(leak(given))} + ${w(freshAir)}) = ${n(steady, 0)} ppm`,
       'Real gas does not mix: it lies low and can be far above this near a washback, a drain or a pit. Only a meter for carbon dioxide, your site’s procedures and your local code decide whether anyone may be there.',
     ];
   },

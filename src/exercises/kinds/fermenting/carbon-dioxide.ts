@@ -1,6 +1,6 @@
 // The volume that the gas of a washback fills.
 import carbonDioxide from '../../../calculators/fermenting/carbon-dioxide.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 
 export default exercise(carbonDioxide, {
@@ -31,7 +31,7 @@ export default exercise(carbonDioxide, {
   ],
   working: ({ gas, temperature }, { volume }) => [
     'Volume = mass ÷ 44.01 × 22.41 × (273.15 + temperature) ÷ 273.15',
-    `${n(gas, 0)} ÷ 44.01 × 22.41 × ${n(273.15 + temperature, 2)} ÷ 273.15 = ${n(volume, 0)} m³`,
+    `${w(gas)} ÷ 44.01 × 22.41 × ${w(273.15 + temperature)} ÷ 273.15 = ${n(volume, 0)} m³`,
     'It cannot be seen and is heavier than air: know where it goes.',
   ],
 });

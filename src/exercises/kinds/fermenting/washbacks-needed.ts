@@ -9,6 +9,7 @@ const up = (value: number) => Math.ceil(value - 1e-9);
 export default exercise(washbacksNeeded, {
   level: 2,
   ask: 'needed',
+  whole: 'up',
   vary: {
     hours: [52, 55, 56, 60, 64, 68, 72, 80, 90, 96],
     turnRound: [9, 10, 12, 14, 15, 16],

@@ -41,6 +41,26 @@ export default choice({
           why: 'The three years are for the name of whisky. They make no licence.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'It is forbidden nearly everywhere without a licence, in any amount.',
+            why: 'In the United Kingdom spirits for one’s own use are not exempt, and few countries are kinder.',
+          },
+          {
+            text: 'It needs a licence even if nothing is ever sold.',
+            why: 'The making is what the law looks at.',
+          },
+          {
+            text: 'It is dangerous as well, for the vapour burns.',
+            why: 'Vapour of spirit over a flame in a kitchen is how houses burn.',
+          },
+          {
+            text: 'It is no different with low wines: they are spirit too, as the law has it.',
+            why: 'The first distilling makes spirit already.',
+          },
+        ],
+      },
     };
   },
 });

@@ -20,6 +20,7 @@ export default sum({
   sources: ['swr-2009', 'memory'],
   of: 'years',
   to: 0,
+  whole: 'down',
   vary: {
     made: ['count', [2018, 2019, 2020, 2021, 2022, 2023, 2024]],
     half: ['years', [12, 13, 14, 15]],

@@ -70,6 +70,14 @@ export default choice({
       prompt: 'Four labels lie on the desk. Which cannot be right by the rules for Scotch whisky?',
       right: chance.pick(wrong),
       others,
+      bothWays: {
+        would: others,
+        wouldNot: wrong,
+        asks: [
+          'Which of them may stand, by the rules for Scotch whisky?',
+          'Which of them may not stand, by the rules for Scotch whisky?',
+        ],
+      },
     };
   },
 });

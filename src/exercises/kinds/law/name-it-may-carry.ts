@@ -2,7 +2,7 @@
 import { judge, qualifies, type Claim, type Definition } from '../../../core/law/claim.ts';
 import { definitions } from '../../../core/law/definitions.ts';
 import type { Chance } from '../../chance.ts';
-import { choice } from '../../choice.ts';
+import { choice, EVEN_SINCE } from '../../choice.ts';
 import { soundSpirit, told } from './claims.ts';
 
 const COUNTRIES = [
@@ -30,6 +30,32 @@ function drawn(chance: Chance): Claim {
   }
 }
 
+const unmet = (claim: Claim, definition: Definition) => ({
+  text: `${definition.name}.`,
+  why: `Not met: ${missed(claim, definition)
+    .map(({ asks }) => asks)
+    .join('; ')}.`,
+});
+const met = ({ name, points }: Definition) => ({
+  text: `${name}.`,
+  why: `Every point is met: ${points.map(({ asks }) => asks).join('; ')}.`,
+});
+
+/** A spirit that meets at least three names, and one of those that it misses, asked the other way round: so no name is right more often than wrong. */
+function turned(chance: Chance) {
+  for (;;) {
+    const claim = soundSpirit(chance, chance.pick(COUNTRIES));
+    const fit = names.filter((definition) => qualifies(claim, definition));
+    if (fit.length < OTHERS) continue;
+    const not = chance.pick(names.filter((definition) => !fit.includes(definition)));
+    return {
+      prompt: `${told(claim)} Which of these names may it not carry, as this handbook’s check has it?`,
+      right: unmet(claim, not),
+      others: fit.map(met),
+    };
+  }
+}
+
 export default choice({
   id: 'name-it-may-carry',
   title: 'Which name may it carry?',
@@ -46,6 +72,7 @@ export default choice({
     'japan-standard',
   ],
   ask: (chance) => {
+    if (chance.generator >= EVEN_SINCE && chance.below(2) === 1) return turned(chance);
     const claim = drawn(chance);
     const right = chance.pick(names.filter((definition) => qualifies(claim, definition)));
     // The names that it only just misses, first.
@@ -55,16 +82,8 @@ export default choice({
       .slice(0, OTHERS);
     return {
       prompt: `${told(claim)} Which of these names may it carry, as this handbook’s check has it?`,
-      right: {
-        text: `${right.name}.`,
-        why: `Every point is met: ${right.points.map(({ asks }) => asks).join('; ')}.`,
-      },
-      others: others.map((definition) => ({
-        text: `${definition.name}.`,
-        why: `Not met: ${missed(claim, definition)
-          .map(({ asks }) => asks)
-          .join('; ')}.`,
-      })),
+      right: met(right),
+      others: others.map((definition) => unmet(claim, definition)),
     };
   },
 });

@@ -1,8 +1,8 @@
 // Which point of a definition a spirit misses.
-import { judge, type Claim, type Country } from '../../../core/law/claim.ts';
+import { judge, type Claim, type Country, type Definition } from '../../../core/law/claim.ts';
 import { definitions } from '../../../core/law/definitions.ts';
-import type { Chance } from '../../chance.ts';
-import { choice } from '../../choice.ts';
+import { chanceOf, type Chance } from '../../chance.ts';
+import { choice, EVEN_SINCE } from '../../choice.ts';
 import { soundSpirit, told } from './claims.ts';
 
 type Change = (chance: Chance) => Partial<Claim>;
@@ -48,6 +48,16 @@ const cases: readonly Case[] = [
   },
 ];
 
+/** The points that a question of a case can be about: with no others shown, none is never the one. */
+const pointsOf = (misses: readonly Change[], sound: Claim, definition: Definition): ReadonlySet<string> =>
+  new Set(
+    misses.flatMap((miss) =>
+      judge({ ...sound, ...miss(chanceOf('points')) }, definition).flatMap(({ asks, met }) =>
+        met ? [] : [asks],
+      ),
+    ),
+  );
+
 export default choice({
   id: 'point-it-misses',
   title: 'Which point does it miss?',
@@ -58,8 +68,10 @@ export default choice({
   ask: (chance) => {
     const { id, country, meets, misses } = chance.pick(cases);
     const definition = definitions.find((each) => each.id === id)!;
-    const claim = { ...soundSpirit(chance, country), ...meets, ...chance.pick(misses)(chance) };
+    const sound = { ...soundSpirit(chance, country), ...meets };
+    const claim = { ...sound, ...chance.pick(misses)(chance) };
     const verdicts = judge(claim, definition);
+    const missable = chance.generator < EVEN_SINCE ? undefined : pointsOf(misses, sound, definition);
     const option = ({ asks, met }: (typeof verdicts)[number]) => ({
       text: `${asks[0]!.toUpperCase()}${asks.slice(1)}.`,
       why: met ? 'That point is met.' : 'That is the point it misses, and no other makes up for it.',
@@ -67,7 +79,7 @@ export default choice({
     return {
       prompt: `${told(claim)} It misses one point of the definition “${definition.name}”. Which?`,
       right: option(verdicts.find(({ met }) => !met)!),
-      others: verdicts.filter(({ met }) => met).map(option),
+      others: verdicts.filter(({ asks, met }) => met && (missable?.has(asks) ?? true)).map(option),
     };
   },
 });

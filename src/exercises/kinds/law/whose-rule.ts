@@ -1,5 +1,5 @@
 // Whose rule it is.
-import { choice } from '../../choice.ts';
+import { choice, EVEN_SINCE } from '../../choice.ts';
 
 const names = {
   scotch: 'Single malt Scotch whisky.',
@@ -30,6 +30,11 @@ const rules: readonly (readonly [says: string, of: Name, not: readonly Name[], w
   ['is ruled by a standard of the trade and not by a law', 'japan', ['scotch', 'eu', 'irish', 'usMalt', 'usSingle'], 'The Japanese standard is one that an industry set itself.'],
 ];
 
+/** Names that stand in every question from generator 3 on, each right as often as the others. */
+const FOUR = ['scotch', 'eu', 'usMalt', 'usSingle'] as const satisfies readonly Name[];
+const rulesOf = (name: Name) =>
+  rules.filter(([, of, not]) => of === name && FOUR.every((each) => each === of || not.includes(each)));
+
 export default choice({
   id: 'whose-rule',
   title: 'Whose rule is it?',
@@ -38,11 +43,16 @@ export default choice({
   level: 1,
   sources: ['swr-2009', 'eu-2019-787', 'cfr-27-5', 'ttb-199', 'beverages-2024', 'japan-standard'],
   ask: (chance) => {
-    const [says, of, not, why] = chance.pick(rules);
+    const [says, of, not, why] = chance.pick(
+      chance.generator < EVEN_SINCE ? rules : rulesOf(chance.pick(FOUR)),
+    );
     return {
       prompt: `A spirit of this name ${says}. Which name is it?`,
       right: { text: names[of], why },
-      others: not.map((name) => ({ text: names[name], why: 'Its rule is another on this point.' })),
+      others: (chance.generator < EVEN_SINCE ? not : FOUR.filter((name) => name !== of)).map((name) => ({
+        text: names[name],
+        why: 'Its rule is another on this point.',
+      })),
     };
   },
 });

@@ -1,5 +1,5 @@
 // What is missing between the wash and what came out of the wash still.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
 
 export default sum({
@@ -42,8 +42,8 @@ export default sum({
     },
   ],
   working: (v, answer) => [
-    `In the wash: ${n(v.wash, 0)} × ${v.strength} ÷ 100 = ${n((v.wash * v.strength) / 100, 1)} L`,
-    `In the low wines: ${n(v.lowWines, 0)} × ${v.lowWinesStrength} ÷ 100 = ${n((v.lowWines * v.lowWinesStrength) / 100, 1)} L; in the pot ale: 8,000 × ${v.potAleStrength} ÷ 100 = ${n(80 * v.potAleStrength, 1)} L`,
-    `${n((v.wash * v.strength) / 100, 1)} − ${n((v.lowWines * v.lowWinesStrength) / 100, 1)} − ${n(80 * v.potAleStrength, 1)} = ${n(answer, 1)} L. Look first for a reading without its temperature.`,
+    `In the wash: ${w(v.wash)} × ${v.strength} ÷ 100 = ${w((v.wash * v.strength) / 100)} L`,
+    `In the low wines: ${w(v.lowWines)} × ${v.lowWinesStrength} ÷ 100 = ${w((v.lowWines * v.lowWinesStrength) / 100)} L; in the pot ale: 8,000 × ${v.potAleStrength} ÷ 100 = ${w(80 * v.potAleStrength)} L`,
+    `${w((v.wash * v.strength) / 100)} − ${w((v.lowWines * v.lowWinesStrength) / 100)} − ${w(80 * v.potAleStrength)} = ${n(answer, 1)} L. Look first for a reading without its temperature.`,
   ],
 });

@@ -1,5 +1,5 @@
 // Pure alcohol of three vintages in one store.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
 
 const AGES = [5, 10, 15];
@@ -42,9 +42,9 @@ export default sum({
     const kept = 1 - v.rate / 100;
     const parts = AGES.map((age) => kept ** age);
     return [
-      `Left after 5, 10 and 15 years: ${AGES.map((age, i) => `${n(kept, 3)}^${age} = ${n(parts[i]!, 4)}`).join(', ')}`,
-      `Of each vintage ${v.casks} × ${v.filled} = ${n(v.casks * v.filled, 0)} L were filled`,
-      `${n(v.casks * v.filled, 0)} × (${parts.map((part) => n(part, 4)).join(' + ')}) = ${n(answer, 0)} L`,
+      `Left after 5, 10 and 15 years: ${AGES.map((age, i) => `${w(kept)}^${age} = ${w(parts[i]!)}`).join(', ')}`,
+      `Of each vintage ${v.casks} × ${v.filled} = ${w(v.casks * v.filled)} L were filled`,
+      `${w(v.casks * v.filled)} × (${parts.map((part) => w(part)).join(' + ')}) = ${n(answer, 0)} L`,
     ];
   },
 });

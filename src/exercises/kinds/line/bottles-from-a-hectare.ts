@@ -1,5 +1,6 @@
 // Bottles that a hectare of barley could give.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
+import { wholeOf } from '../../question.ts';
 import { sum } from '../../sum.ts';
 
 const MALT = 0.83; // t of malt from a tonne of barley; common practice
@@ -12,6 +13,7 @@ export default sum({
   sources: ['common-practice', 'memory', 'derived'],
   of: 'count',
   to: 0,
+  whole: 'down',
   vary: {
     harvest: ['harvest', [5.5, 5.8, 6, 6.2, 6.5]],
     spiritYield: ['count', [395, 400, 405, 410]],
@@ -41,9 +43,9 @@ export default sum({
   working: (v, answer) => {
     const alcohol = v.harvest * MALT * v.spiritYield;
     return [
-      `Pure alcohol: ${v.harvest} × 0.83 × ${v.spiritYield} = ${n(alcohol, 0)} L; left of it ${n((alcohol * v.left) / 100, 0)} L`,
-      `In a bottle: 0.7 × ${v.strength} ÷ 100 = ${n((0.7 * v.strength) / 100, 3)} L`,
-      `Bottles: ${n((alcohol * v.left) / 100, 0)} ÷ ${n((0.7 * v.strength) / 100, 3)} = ${n(answer, 0)}`,
+      `Pure alcohol: ${v.harvest} × 0.83 × ${v.spiritYield} = ${w(alcohol)} L; left of it ${w((alcohol * v.left) / 100)} L`,
+      `In a bottle: 0.7 × ${v.strength} ÷ 100 = ${w((0.7 * v.strength) / 100)} L`,
+      `Bottles: ${w((alcohol * v.left) / 100)} ÷ ${w((0.7 * v.strength) / 100)} = ${n(answer, 1)}, so ${n(wholeOf(answer, 'down'), 0)} full ones`,
     ];
   },
 });

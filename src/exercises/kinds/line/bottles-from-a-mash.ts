@@ -1,5 +1,6 @@
 // Bottles that come, years later, from one mash.
 import { format, formatNumber as n } from '../../../core/format.ts';
+import { wholeOf } from '../../question.ts';
 import { sum } from '../../sum.ts';
 
 export default sum({
@@ -10,6 +11,7 @@ export default sum({
   sources: ['derived'],
   of: 'count',
   to: 0,
+  whole: 'down',
   within: 0.005,
   vary: {
     lost: ['percent', [15, 16, 18, 20, 22, 24, 25]],
@@ -46,9 +48,9 @@ export default sum({
     const left = (v.filled * (100 - v.lost)) / 100;
     const inBottle = (v.bottle * v.strength) / 1e4;
     return [
-      `Pure alcohol left: ${v.filled} × (100 − ${v.lost}) ÷ 100 = ${n(left, 1)} L`,
-      `In a bottle: ${v.bottle} ÷ 100 × ${v.strength} ÷ 100 = ${n(inBottle, 3)} L`,
-      `Bottles: ${n(left, 1)} ÷ ${n(inBottle, 3)} = ${n(answer, 0)}`,
+      `Pure alcohol left: ${v.filled} × (100 − ${v.lost}) ÷ 100 = ${n(left, 2)} L`,
+      `In a bottle: ${v.bottle} ÷ 100 × ${v.strength} ÷ 100 = ${n(inBottle, 4)} L`,
+      `Bottles: ${n(left, 2)} ÷ ${n(inBottle, 4)} = ${n(answer, 1)}, so ${n(wholeOf(answer, 'down'), 0)} full ones`,
     ];
   },
 });

@@ -1,5 +1,6 @@
 // Casks filled in a year, from the mashes of a week.
 import { format, formatNumber as n } from '../../../core/format.ts';
+import { wholeOf } from '../../question.ts';
 import { sum } from '../../sum.ts';
 
 export default sum({
@@ -10,6 +11,7 @@ export default sum({
   sources: ['derived'],
   of: 'count',
   to: 0,
+  whole: 'up',
   vary: {
     mashes: ['count', [4, 5, 6, 8, 10, 12, 14]],
     weeks: ['count', [40, 42, 44, 45, 46, 48]],
@@ -40,7 +42,7 @@ export default sum({
     return [
       `Mashes a year: ${v.mashes} × ${v.weeks} = ${n(v.mashes * v.weeks, 0)}`,
       `Spirit a year: ${n(v.mashes * v.weeks, 0)} × ${v.mash} = ${n(v.mash * v.mashes * v.weeks, 0)} L`,
-      `Casks: ${n(v.mash * v.mashes * v.weeks, 0)} ÷ ${v.size} = ${n(answer, 0)}`,
+      `Casks: ${n(v.mash * v.mashes * v.weeks, 0)} ÷ ${v.size} = ${n(answer, 1)}, so ${n(wholeOf(answer, 'up'), 0)}, for the part over wants a cask too`,
     ];
   },
 });

@@ -1,5 +1,5 @@
 // Wet draff that comes with each litre of pure alcohol.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { HYDROLYSIS_WATER } from '../../../core/mashing/wort.ts';
 import { sum } from '../../sum.ts';
 
@@ -49,9 +49,9 @@ export default sum({
   working: (v, answer) => {
     const dry = dryOf(v.moisture, v.extract);
     return [
-      `Dry matter left of a tonne: 1,000 × (100 − ${v.moisture} − ${1 - HYDROLYSIS_WATER} × ${v.extract}) ÷ 100 = ${n(dry, 0)} kg`,
-      `Wet draff: ${n(dry, 0)} ÷ ${v.dry} × 100 = ${n((100 * dry) / v.dry, 0)} kg`,
-      `For each litre: ${n((100 * dry) / v.dry, 0)} ÷ ${v.spiritYield} = ${n(answer, 2)} kg`,
+      `Dry matter left of a tonne: 1,000 × (100 − ${v.moisture} − ${1 - HYDROLYSIS_WATER} × ${v.extract}) ÷ 100 = ${w(dry)} kg`,
+      `Wet draff: ${w(dry)} ÷ ${v.dry} × 100 = ${w((100 * dry) / v.dry)} kg`,
+      `For each litre: ${w((100 * dry) / v.dry)} ÷ ${v.spiritYield} = ${n(answer, 2)} kg`,
     ];
   },
 });

@@ -1,5 +1,5 @@
 // The hectares of barley behind a year’s casks.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
 
 const MALT = 0.83; // t of malt from a tonne of barley; common practice
@@ -43,9 +43,9 @@ export default sum({
     const alcohol = v.casks * v.alcohol;
     const malt = alcohol / v.spiritYield;
     return [
-      `Pure alcohol: ${n(v.casks, 0)} × ${v.alcohol} = ${n(alcohol, 0)} L`,
-      `Malt: ${n(alcohol, 0)} ÷ ${v.spiritYield} = ${n(malt, 1)} t; barley: ${n(malt, 1)} ÷ 0.83 = ${n(malt / MALT, 1)} t`,
-      `Land: ${n(malt / MALT, 1)} ÷ ${v.harvest} = ${n(answer, 1)} ha`,
+      `Pure alcohol: ${w(v.casks)} × ${v.alcohol} = ${w(alcohol)} L`,
+      `Malt: ${w(alcohol)} ÷ ${v.spiritYield} = ${w(malt)} t; barley: ${w(malt)} ÷ 0.83 = ${w(malt / MALT)} t`,
+      `Land: ${w(malt / MALT)} ÷ ${v.harvest} = ${n(answer, 1)} ha`,
     ];
   },
 });

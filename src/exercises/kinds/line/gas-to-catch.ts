@@ -1,5 +1,5 @@
 // Carbon dioxide of a week that a plant could catch.
-import { format, formatNumber as n } from '../../../core/format.ts';
+import { format, formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
 
 const GAS = 0.754; // kg of carbon dioxide with a litre of pure alcohol: 0.78924 × 44.01 ÷ 46.07
@@ -46,9 +46,9 @@ export default sum({
   working: (v, answer) => {
     const alcohol = v.mash * v.mashes;
     return [
-      `Pure alcohol in a week: ${v.mash} × ${v.mashes} = ${n(alcohol, 0)} L`,
-      `Gas: ${n(alcohol, 0)} × 0.754 = ${n(alcohol * GAS, 0)} kg`,
-      `Caught: ${n(alcohol * GAS, 0)} × ${v.caught} ÷ 100 = ${n(answer, 0)} kg`,
+      `Pure alcohol in a week: ${v.mash} × ${v.mashes} = ${w(alcohol)} L`,
+      `Gas: ${w(alcohol)} × 0.754 = ${w(alcohol * GAS)} kg`,
+      `Caught: ${w(alcohol * GAS)} × ${v.caught} ÷ 100 = ${n(answer, 0)} kg`,
     ];
   },
 });

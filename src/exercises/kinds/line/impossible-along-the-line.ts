@@ -24,6 +24,7 @@ export default ofTwo(
       const litres = (alcohol: number) => said(alcohol, 'volume20', 3);
       const more = chance.pick([1.04, 1.06, 1.09]);
       const returned = year.charge - year.lowWines;
+      const back = quoted(year.charge, 3) - quoted(year.lowWines, 3);
       const mashed = formatNumber(times, 0);
       return [
         {
@@ -51,6 +52,16 @@ export default ofTwo(
           ],
         },
         {
+          alike: {
+            can: told(
+              `Low wines with ${alcoholSaid(quoted(year.lowWines, 3))} and returns with ${said(back, 'volume20', 6)} made charges with ${litres(year.charge)}.`,
+              `It can be: alcohol adds up, and the two make the whole.`,
+            ),
+            cannot: told(
+              `Low wines with ${alcoholSaid(quoted(year.lowWines, 3))} and returns with ${said(back, 'volume20', 6)} made charges with ${litres(year.charge * more)}.`,
+              `The parts hold ${litres(year.charge)} together. Alcohol adds up, and a whole has no more of it than its parts.`,
+            ),
+          },
           can: told(
             `Low wines brought ${alcoholSaid(quoted(year.lowWines, 3))}, yet ${litres(year.charge)} were charged into the spirit still.`,
             `It can be: ${litres(returned)} are foreshots and feints that came round again.`,
@@ -63,6 +74,16 @@ export default ofTwo(
           ],
         },
         {
+          alike: {
+            can: told(
+              `The ${mashed} mashes of the year, each of ${said(malt.mass, 'mass')} of malt, took ${said(pace.maltPerYear / 1000, 'count')} t of malt in all.`,
+              `It can be: mashes times malt.`,
+            ),
+            cannot: told(
+              `The ${mashed} mashes of the year, each of ${said(malt.mass, 'mass')} of malt, took ${said((pace.maltPerYear / 1000) * (2 - more), 'count')} t of malt in all.`,
+              `${mashed} × ${said(malt.mass, 'mass')} make ${said(pace.maltPerYear / 1000, 'count')} t.`,
+            ),
+          },
           can: told(
             `The ${mashed} mashes of the year, of ${said(malt.mass, 'mass')} of malt each, took ${said(pace.maltPerYear / 1000, 'count')} t of malt.`,
             'It can be: mashes times malt.',

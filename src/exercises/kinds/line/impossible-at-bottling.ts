@@ -28,6 +28,16 @@ export default impossible({
     const tooMany = ((100 * filledPerCask) / inBottle) * more;
     return [
       {
+        alike: {
+          can: told(
+            `A vat of ${volume(bottling.volume)} at ${bottled} filled ${count(bottling.bottles * 0.995)} full bottles of ${size}.`,
+            `It can be: a little stays in filters and pipes.`,
+          ),
+          cannot: told(
+            `A vat of ${volume(bottling.volume)} at ${bottled} filled ${count(bottling.bottles * more)} full bottles of ${size}.`,
+            `The vat is enough for ${count(bottling.bottles)} bottles; these would hold more than was in it.`,
+          ),
+        },
         can: told(
           `A vat of ${volume(bottling.volume)} at ${bottled} filled ${count(bottling.bottles * 0.995)} bottles of ${size}.`,
           'It can be: a little stays in filters and pipes.',
@@ -52,6 +62,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `Spirit at ${strength(bottling.strength + 10)} was let down with water to ${bottled}.`,
+            `It can be: water brings the strength down.`,
+          ),
+          cannot: told(
+            `Spirit at ${strength(weaker)} was let down with water to ${bottled}.`,
+            `Water can only make spirit weaker.`,
+          ),
+        },
         can: told(
           `Spirit at ${strength(bottling.strength + 10)} was let down with water to ${bottled}.`,
           'It can be: water brings the strength down.',

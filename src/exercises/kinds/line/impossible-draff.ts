@@ -1,7 +1,7 @@
 // Draff with more in it than the malt left behind.
 import { formatNumber as n } from '../../../core/format.ts';
 import { impossible, told } from './impossible.ts';
-import { said } from './quoted.ts';
+import { quoted, said } from './quoted.ts';
 
 export default impossible({
   id: 'impossible-draff',
@@ -28,8 +28,22 @@ export default impossible({
     const kept = chance.pick([95, 96, 97]);
     const also = chance.pick([6, 8, 9]);
     const more = chance.pick([1.2, 1.3, 1.4]);
+    const whole = quoted(dryMalt * mashes);
+    const stayed = quoted(dryDraff * mashes, 3);
+    const tooMuch = quoted(1.3 * stayed, 3);
+    const exactly = (kilograms: number) => said(kilograms, 'mass', 7);
     return [
       {
+        alike: {
+          can: told(
+            `Of ${exactly(whole)} of dry malt ${exactly(whole - stayed)} went into the wort and ${exactly(stayed)} stayed in the draff.`,
+            `It can be: the two parts make the whole.`,
+          ),
+          cannot: told(
+            `Of ${exactly(whole)} of dry malt ${exactly(whole - stayed)} went into the wort and ${exactly(tooMuch)} stayed in the draff.`,
+            `The two parts would be ${exactly(whole - stayed + tooMuch)}, more than the dry malt that there was.`,
+          ),
+        },
         can: told(
           `Of ${mass(dryMalt)} of dry malt ${mass(dryMalt - dryDraff)} went into the wort and ${mass(dryDraff)} stayed in the draff.`,
           'It can be: the two parts make the whole.',
@@ -42,6 +56,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `${mass(draff)} of wet draff at ${said(wet, 'percent')} moisture hold ${mass(dryDraff)} of dry matter.`,
+            `It can be: ${n(100 - wet, 1)} % of the whole is dry.`,
+          ),
+          cannot: told(
+            `${mass(draff)} of wet draff at ${said(wet, 'percent')} moisture hold ${mass(dryDraff * more)} of dry matter.`,
+            `At ${said(wet, 'percent')} moisture only ${n(100 - wet, 1)} % are dry, which is ${mass(dryDraff)}.`,
+          ),
+        },
         can: told(
           `${mass(draff)} of wet draff at ${said(wet, 'percent')} moisture hold ${mass((draff * wet) / 100)} of water.`,
           `It can be: that is ${said(wet, 'percent')} of the whole.`,
@@ -54,6 +78,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, with nothing added, ${mass(draff)} of draff became ${mass(pressed)}.`,
+            `It can be: the dry matter stayed, and water ran off.`,
+          ),
+          cannot: told(
+            `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, with nothing added, ${mass(draff)} of draff became ${mass(draff * 1.02)}.`,
+            `Pressing takes water away, so what is left must weigh less.`,
+          ),
+        },
         can: told(
           `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, ${mass(draff)} of draff became ${mass(pressed)}.`,
           'It can be: the dry matter stayed, and water ran off.',
@@ -70,6 +104,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `The wort took ${kept} % of the extract, and the draff still has ${100 - kept} % of it.`,
+            `It can be: what is not in the wort stayed behind.`,
+          ),
+          cannot: told(
+            `The wort took ${kept} % of the extract, and the draff still has ${also} % of it.`,
+            `That makes ${kept + also} % of what the malt had.`,
+          ),
+        },
         can: told(
           `The wort took ${kept} % of the extract, and the draff has the other ${100 - kept} %.`,
           'It can be: what is not in the wort stayed behind.',

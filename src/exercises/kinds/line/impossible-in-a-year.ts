@@ -32,6 +32,16 @@ export default impossible({
     const share = (100 * heart.alcohol) / wash.alcohol;
     return [
       {
+        alike: fewest > 2 && {
+          can: told(
+            `With ${many(mashes, 'mash', 'mashes')} a week, week after week, each stays ${n(house.fermentationHours, 0)} hours in one of ${fewest + 1} washbacks.`,
+            `It can be: they need ${n(busy, 0)} washback hours, and ${fewest + 1} washbacks have ${n((fewest + 1) * HOURS, 0)} in a week.`,
+          ),
+          cannot: told(
+            `With ${many(mashes, 'mash', 'mashes')} a week, week after week, each stays ${n(house.fermentationHours, 0)} hours in one of ${fewest - 1} washbacks.`,
+            `They need ${n(busy, 0)} washback hours, and a week has ${n((fewest - 1) * HOURS, 0)} in that many.`,
+          ),
+        },
         can: told(
           `With ${many(mashes, 'mash', 'mashes')} a week, each stays ${n(house.fermentationHours, 0)} hours in one of ${fewest + 1} washbacks.`,
           `It can be: they need ${n(busy, 0)} washback hours, and ${fewest + 1} washbacks have ${n((fewest + 1) * HOURS, 0)} in a week.`,
@@ -59,6 +69,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `In its first ${years} years a house filled ${n(filled, 0)} casks a year and bought none, and ${n(Math.floor(quoted(filled * years * 0.96)), 0)} full ones lie in its store.`,
+            `It can be: some were already emptied.`,
+          ),
+          cannot: told(
+            `In its first ${years} years a house filled ${n(filled, 0)} casks a year and bought none, and ${n(Math.ceil(quoted(filled * years * 1.08)), 0)} full ones lie in its store.`,
+            `It has filled ${n(filled * years, 0)} in all.`,
+          ),
+        },
         can: told(
           `In its first ${years} years a house filled ${n(filled, 0)} casks a year, and ${n(Math.floor(quoted(filled * years * 0.96)), 0)} lie in its store.`,
           'It can be: some were already emptied.',
@@ -71,6 +91,17 @@ export default impossible({
         ],
       },
       {
+        alike: fewer < weeks &&
+          fewer > 1 && {
+            can: told(
+              `At ${many(mashes, 'mash', 'mashes')} a week and no more, the house made ${n(mashes * weeks, 0)} in ${many(weeks, 'week')}.`,
+              `It can be: mashes times weeks.`,
+            ),
+            cannot: told(
+              `At ${many(mashes, 'mash', 'mashes')} a week and no more, the house made ${n(mashes * weeks, 0)} in ${many(fewer, 'week')}.`,
+              `${mashes} × ${fewer} are ${n(mashes * fewer, 0)}.`,
+            ),
+          },
         can: told(
           `At ${many(mashes, 'mash', 'mashes')} a week the house made ${n(mashes * weeks, 0)} in ${many(weeks, 'week')}.`,
           'It can be: mashes times weeks.',
@@ -86,6 +117,16 @@ export default impossible({
             : [],
       },
       {
+        alike: {
+          can: told(
+            `Over a year ${kept(share)} % of the alcohol in the washes came over as heart, with no stock of feints used up.`,
+            `It can be: the rest stayed in pot ale and lees.`,
+          ),
+          cannot: told(
+            `Over a year ${kept(100 + harvest - 4)} % of the alcohol in the washes came over as heart, with no stock of feints used up.`,
+            `Stills make no alcohol. Over a year, with the same stock at both ends, no more comes over than was in the wash.`,
+          ),
+        },
         can: told(
           `Over a year ${kept(share)} % of the alcohol in the washes came over as heart.`,
           'It can be: the rest stayed in pot ale and lees.',

@@ -71,6 +71,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `Of one dish of 100 grains, ${grains} sprouted and ${100 - grains} did not.`,
+            `It can be: the two make the dish.`,
+          ),
+          cannot: told(
+            `Of one dish of 100 grains, ${grains} sprouted and ${103 - grains} did not.`,
+            `${grains} and ${103 - grains} make 103 grains, and the dish had 100.`,
+          ),
+        },
         can: told(`Of one dish of 100 grains, ${grains} % sprouted.`, `It can be: that is ${grains} grains.`),
         cannot: [
           told(
@@ -84,6 +94,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `A tonne of this malt, with ${said(extract, 'percent')} extract, gave ${said(malt.spiritYield, 'volume20', 3)} of pure alcohol.`,
+            `It can be: ${said(malt.spiritYield, 'volume20', 3)} weigh ${said((malt.spiritYield * ETHANOL_DENSITY) / 1000, 'mass', 3)}, and sugar gives about half its mass in alcohol.`,
+          ),
+          cannot: told(
+            `A tonne of this malt, with ${said(extract, 'percent')} extract, gave ${said(tooMuch, 'volume20', 3)} of pure alcohol.`,
+            `That alcohol weighs ${said((tooMuch * ETHANOL_DENSITY) / 1000, 'mass', 3)}, and the tonne holds ${said(10 * extract, 'mass')} of extract. Sugar gives about half its mass in alcohol and the rest in gas.`,
+          ),
+        },
         can: told(
           `A tonne of this malt, with ${said(extract, 'percent')} extract, could give ${said(malt.spiritYield, 'volume20', 3)} of pure alcohol.`,
           `It can be: ${said(malt.spiritYield, 'volume20', 3)} weigh ${said((malt.spiritYield * ETHANOL_DENSITY) / 1000, 'mass', 3)}, and sugar gives about half its mass in alcohol.`,

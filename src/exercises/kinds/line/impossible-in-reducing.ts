@@ -44,6 +44,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `Spirit with ${n(alcohol, 0)} L of pure alcohol was let down to ${to} % vol, and now has ${n(alcohol, 0)} L.`,
+            `It can be: water brings no alcohol and takes none.`,
+          ),
+          cannot: told(
+            `Spirit with ${n(alcohol, 0)} L of pure alcohol was let down to ${to} % vol, and now has ${n((alcohol * blended) / strong + 3, 0)} L.`,
+            `Water brings no alcohol. Whatever was added, there cannot be more than before.`,
+          ),
+        },
         can: told(
           `Spirit with ${n(alcohol, 0)} L of pure alcohol was let down to ${to} % vol, and still has ${n(alcohol, 0)} L.`,
           'It can be: water brings no alcohol and takes none.',
@@ -56,6 +66,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `At 20 °C, ${litres} L of pure alcohol and ${litres} L of water make ${n(litres * 1.93, 1)} L.`,
+            `It can be: fifty and fifty make about 96.5.`,
+          ),
+          cannot: told(
+            `At 20 °C, ${litres} L of pure alcohol and ${litres} L of water make ${n(litres * 2.05, 1)} L.`,
+            `Alcohol and water shrink when they mix: about ${n(litres * 1.93, 1)} L, and never more than ${2 * litres}.`,
+          ),
+        },
         can: told(
           `At 20 °C, ${litres} L of pure alcohol and ${litres} L of water make ${n(litres * 1.93, 1)} L.`,
           'It can be: fifty and fifty make about 96.5.',

@@ -40,6 +40,17 @@ export default impossible({
     const inIt = (cask * filled.strength) / 100;
     return [
       {
+        alike: now.strength < 95 &&
+          stronger < 95 && {
+            can: told(
+              `Filled with ${volume(filled.volume)} at ${strength(filled.strength)}, a cask now holds ${volume(now.volume)} at ${strength(now.strength)}, with nothing added.`,
+              `It can be: ${alcoholSaid(filled.alcohol)} were filled and ${volume(now.alcohol)} are left.`,
+            ),
+            cannot: told(
+              `Filled with ${volume(filled.volume)} at ${strength(filled.strength)}, a cask now holds ${volume(now.volume)} at ${strength(stronger)}, with nothing added.`,
+              `It was filled with ${alcoholSaid(filled.alcohol)} and would now hold ${volume((now.volume * stronger) / 100)}. Wood lets alcohol out, and none comes in.`,
+            ),
+          },
         can:
           now.strength < 95 &&
           told(
@@ -57,6 +68,16 @@ export default impossible({
             : [],
       },
       {
+        alike: {
+          can: told(
+            `Since filling, a cask lost ${lost} % of its volume and ${gone} % of its alcohol, and its strength went from ${strength(filled.strength)} to ${n(left, 1)} % vol.`,
+            `It can be: when alcohol goes faster than volume, the strength falls, as it does in damp air.`,
+          ),
+          cannot: told(
+            `Since filling, a cask lost ${lost} % of its volume and ${gone} % of its alcohol, and its strength went from ${strength(filled.strength)} to ${n(risen, 1)} % vol.`,
+            `More of the alcohol went than of the volume, so the strength must have fallen: ${n(filled.strength, 1)} × ${100 - gone} ÷ ${100 - lost} = ${n(left, 1)}.`,
+          ),
+        },
         can: told(
           `Since filling, a cask lost ${lost} % of its volume and ${gone} % of its alcohol, and its strength fell from ${strength(filled.strength)} to ${n(left, 1)} % vol.`,
           'It can be: when alcohol goes faster than volume, the strength falls, as it does in damp air.',
@@ -73,6 +94,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `Each year ${rate} % of the alcohol still in the cask leaves; after ${until} years ${n(100 * (1 - rate / 100) ** until, 0)} % is left.`,
+            `It can be: each year takes its part of a smaller rest.`,
+          ),
+          cannot: told(
+            `Each year ${rate} % of the alcohol still in the cask leaves; after ${until} years ${n(100 - rate * until, 0)} % is left.`,
+            `Each year takes its part of a smaller rest; after ${until} years ${n(100 * (1 - rate / 100) ** until, 0)} % would be left.`,
+          ),
+        },
         can: told(
           `Each year ${rate} % of the alcohol still in the cask leaves; after ${until} years ${n(100 * (1 - rate / 100) ** until, 0)} % is left.`,
           'It can be: each year takes its part of a smaller rest.',

@@ -1,7 +1,7 @@
 // More extract than the malt had, a mash hotter than its water, and other figures that no mash can have.
 import { formatNumber as n } from '../../../core/format.ts';
 import { impossible, told } from './impossible.ts';
-import { said } from './quoted.ts';
+import { quoted, said } from './quoted.ts';
 
 export default impossible({
   id: 'impossible-in-the-mash',
@@ -59,6 +59,17 @@ export default impossible({
         ],
       },
       {
+        alike: mash.strike > house.mashTemperature &&
+          mash.strike > house.gristTemperature + 20 && {
+            can: told(
+              `Grist at ${said(house.gristTemperature, 'temperature')} and water at ${said(mash.strike, 'temperature', 3)} made a mash at ${said(house.mashTemperature, 'temperature', 3)}, with no other heat.`,
+              `It can be: the grist cools the water, and wetting gives a little heat back.`,
+            ),
+            cannot: told(
+              `Grist at ${said(house.gristTemperature, 'temperature')} and water at ${said(mash.strike, 'temperature', 3)} made a mash at ${said(hotter, 'temperature', 3)}, with no other heat.`,
+              `The mash would be hotter than the water and the grist. Wetting malt gives a degree or two at most, less than such grist takes.`,
+            ),
+          },
         can:
           mash.strike > house.mashTemperature &&
           told(
@@ -76,6 +87,16 @@ export default impossible({
             : [],
       },
       {
+        alike: water > 0 && {
+          can: told(
+            `${mass(malt.mass)} of malt and ${mass(water)} of water gave ${mass(wort.mass)} of wort and ${mass(mash.draff)} of wet draff, with nothing else added.`,
+            `It can be: as much came out as went in.`,
+          ),
+          cannot: told(
+            `${mass(malt.mass)} of malt and ${mass(water)} of water gave ${mass(wort.mass * moreOut)} of wort and ${mass(mash.draff * moreOut)} of wet draff, with nothing else added.`,
+            `Wort and draff together would weigh more than the malt and the water.`,
+          ),
+        },
         can:
           water > 0 &&
           told(
@@ -93,6 +114,16 @@ export default impossible({
             : [],
       },
       {
+        alike: {
+          can: told(
+            `In 100 kg of wort at ${said(wort.plato, 'plato', 3)} there are ${said(wort.plato, 'mass', 3)} of extract and ${said(100 - quoted(wort.plato, 3), 'mass', 3)} of water.`,
+            `It can be: the two parts make the hundred.`,
+          ),
+          cannot: told(
+            `In 100 kg of wort at ${said(wort.plato, 'plato', 3)} there are ${said(wort.plato, 'mass', 3)} of extract and ${said(100 - quoted(wort.plato, 3) + over, 'mass', 3)} of water.`,
+            `Extract and water are the two parts of those 100 kg, and here they make ${100 + over} kg.`,
+          ),
+        },
         can: told(
           `Wort at ${said(wort.plato, 'plato', 3)} has ${said(wort.plato, 'mass', 3)} of extract in 100 kg of it.`,
           'It can be: that is what the degree means.',
@@ -105,6 +136,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `Each draining leaves ${part} of what was dissolved; after ${times} of them ${n(100 * left ** times, 1)} % are left.`,
+            `It can be: each takes its part of what the one before left.`,
+          ),
+          cannot: told(
+            `Each draining leaves ${part} of what was dissolved; after ${times} of them ${n(100 * left, 1)} % are left.`,
+            `That is what the first draining leaves. Each of the others takes its part again.`,
+          ),
+        },
         can: told(
           `Each draining leaves ${part} of what was dissolved; after ${times} of them ${n(100 * left ** times, 1)} % are left.`,
           'It can be: each takes its part of what the one before left.',

@@ -40,6 +40,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `${said(malt, 'mass')} of malt went in and ${said(malt * 0.998, 'mass')} of grist came out, with nothing added.`,
+            `It can be: a little is taken off as dust and stones.`,
+          ),
+          cannot: told(
+            `${said(malt, 'mass')} of malt went in and ${said(malt * more, 'mass')} of grist came out, with nothing added.`,
+            `A mill breaks grain; it makes none. More came out than went in.`,
+          ),
+        },
         can: told(
           `${said(malt, 'mass')} of malt went in and ${said(malt * 0.998, 'mass')} of grist came out.`,
           'It can be: a little is taken off as dust and stones.',
@@ -64,6 +74,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `A sieve test began with ${sample} g on clean sieves, and ${n(total, 1)} g were found on them and in the pan.`,
+            `It can be: a little sticks to the sieves.`,
+          ),
+          cannot: told(
+            `A sieve test began with ${sample} g on clean sieves, and ${n(sample + over, 1)} g were found on them and in the pan.`,
+            `More was found than was put in. The scale, or what stuck from the last test, has to be looked at.`,
+          ),
+        },
         can: told(
           `A sieve test began with ${sample} g, and ${n(total, 1)} g were found on the sieves and in the pan.`,
           'It can be: a little sticks to the sieves.',

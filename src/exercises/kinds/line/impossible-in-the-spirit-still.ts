@@ -29,6 +29,16 @@ export default ofTwo(
       const over = chance.pick([4, 6, 9]);
       return [
         {
+          alike: {
+            can: told(
+              `At its best moment the run came over at ${n(Math.min(heart.strength + 3, 84), 1)} % vol, at ordinary pressure.`,
+              `It can be: two boilings in pots can gather that much and stay well below the azeotrope, near 97 % vol.`,
+            ),
+            cannot: told(
+              `At its best moment the run came over at ${n(pure, 1)} % vol, at ordinary pressure.`,
+              `Near 97 % vol vapour and liquid are alike, at the azeotrope. No boiling at ordinary pressure leads beyond it, and a pot still comes nowhere near.`,
+            ),
+          },
           can: told(
             `The heart as a whole is at ${strength(heart.strength)}.`,
             'It can be: two boilings in pots can gather that much and stay well below the azeotrope, near 97 % vol.',
@@ -41,6 +51,16 @@ export default ofTwo(
           ],
         },
         {
+          alike: {
+            can: told(
+              `The charges held ${alcoholSaid(charge.alcohol * mashes)} and the hearts took ${volume(heart.alcohol)} of it.`,
+              `It can be: the rest goes round again as foreshots and feints.`,
+            ),
+            cannot: told(
+              `The charges held ${alcoholSaid(charge.alcohol * mashes)} and the hearts took ${volume(moreHeart)} of it.`,
+              `The heart is a part of what the charge gives and cannot hold more alcohol than it.`,
+            ),
+          },
           can: told(
             `The charges held ${alcoholSaid(charge.alcohol * mashes)} and the hearts took ${volume(heart.alcohol)} of it.`,
             'It can be: the rest goes round again as foreshots and feints.',
@@ -53,6 +73,16 @@ export default ofTwo(
           ],
         },
         {
+          alike: {
+            can: told(
+              `The heart was run down to ${strength(house.heartEnd)}, and as a whole it is at ${strength(heart.strength)}.`,
+              `It can be: the strength falls all through the run, so the whole is stronger than the last drop.`,
+            ),
+            cannot: told(
+              `The heart was run down to ${strength(house.heartEnd)}, and as a whole it is at ${strength(weakHeart)}.`,
+              `The strength falls during the run, so all of the heart came over stronger than its last drop. Its mean cannot lie below it.`,
+            ),
+          },
           can:
             foreshots.alcohol > 0 &&
             told(

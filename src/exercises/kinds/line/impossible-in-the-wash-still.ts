@@ -31,6 +31,16 @@ export default impossible({
     ] as const);
     return [
       {
+        alike: {
+          can: told(
+            `The wash held ${alcoholSaid(wash.alcohol * mashes)} and the low wines hold ${volume(lowWines.alcohol)} of it.`,
+            `It can be: a little stays in the pot ale.`,
+          ),
+          cannot: told(
+            `The wash held ${alcoholSaid(wash.alcohol * mashes)} and the low wines hold ${volume(moreAlcohol)} of it.`,
+            `A still gathers alcohol and makes none. The low wines cannot hold more than the wash did.`,
+          ),
+        },
         can: told(
           `The wash held ${alcoholSaid(wash.alcohol * mashes)} and the low wines hold ${volume(lowWines.alcohol)} of it.`,
           'It can be: a little stays in the pot ale.',
@@ -43,6 +53,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `${volume(wash.volume)} of wash became ${volume(lowWines.volume)} of low wines and ${volume(potAle.volume)} of pot ale, with no water let in.`,
+            `It can be: the two together are about the wash.`,
+          ),
+          cannot: told(
+            `${volume(wash.volume)} of wash became ${volume(lowWines.volume)} of low wines and ${volume(moreRest)} of pot ale, with no water let in.`,
+            `Low wines and pot ale come out of the wash, and together they would be far more of it than there was.`,
+          ),
+        },
         can: told(
           `${volume(wash.volume)} of wash became ${volume(lowWines.volume)} of low wines and ${volume(potAle.volume)} of pot ale.`,
           'It can be: the two together are about the wash.',
@@ -55,6 +75,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `From wash at ${strength(wash.strength)} the still left pot ale at ${n(potAle.strength, 2)} % vol.`,
+            `It can be: nearly all the alcohol went over.`,
+          ),
+          cannot: told(
+            `From wash at ${strength(wash.strength)} the still left pot ale at ${n(strongRest, 2)} % vol.`,
+            `The vapour of wash is stronger than the wash, so what stays in the pot grows weaker all the time.`,
+          ),
+        },
         can: told(
           `From wash at ${strength(wash.strength)} the still left pot ale at ${n(potAle.strength, 2)} % vol.`,
           'It can be: nearly all the alcohol went over.',
@@ -67,6 +97,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `The strongest spirit seen in the run was ${strength(2 * lowWines.strength)}, and the low wines as a whole are at ${strength(lowWines.strength)}.`,
+            `It can be: the run begins strong and ends weak, and the whole lies between.`,
+          ),
+          cannot: told(
+            `The strongest spirit seen in the run was ${strength(highest)}, and the low wines as a whole are at ${strength(lowWines.strength)}.`,
+            `The whole is a mean of its parts. It cannot be stronger than the strongest of them.`,
+          ),
+        },
         can: told(
           `The run was stopped at ${strength(house.washEnd)} at the safe, and the low wines as a whole are at ${strength(lowWines.strength)}.`,
           'It can be: the run begins strong and ends weak, and the whole lies between.',
@@ -79,6 +119,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `Liquid at ${liquid} % vol was boiling in a plain pot, and its vapour was at ${vapour} % vol.`,
+            `It can be: that pair stands in a published table.`,
+          ),
+          cannot: told(
+            `Liquid at ${liquid} % vol was boiling in a plain pot, and its vapour was at ${weaker} % vol.`,
+            `Below the azeotrope, near 97 % vol, the vapour is always stronger than the liquid that it leaves.`,
+          ),
+        },
         can: told(
           `Liquid at ${liquid} % vol was boiling, and its vapour was at ${vapour} % vol.`,
           'It can be: that pair stands in a published table.',

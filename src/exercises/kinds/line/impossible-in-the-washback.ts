@@ -58,6 +58,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `${mass(wort.mass)} of wort and ${mass(house.yeast)} of yeast became ${mass(wash.washMass)} of wash.`,
+            `It can be: the gas went off and took its mass along.`,
+          ),
+          cannot: told(
+            `${mass(wort.mass)} of wort and ${mass(house.yeast)} of yeast became ${mass(heavier)} of wash.`,
+            `Gas goes off, so the wash weighs less than the wort and yeast that went in, and never more.`,
+          ),
+        },
         can: told(
           `${mass(wort.mass)} of wort became ${mass(wash.washMass)} of wash.`,
           'It can be: the gas went off and took its mass along.',
@@ -70,6 +80,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `The yeast used ${n(used, 0)} % of the wort’s extract, by weight.`,
+            `It can be: what is left keeps the share under a hundred.`,
+          ),
+          cannot: told(
+            `The yeast used ${n(real, 0)} % of the wort’s extract, by weight.`,
+            `Yeast cannot use more extract than there is. Only the apparent attenuation, read from gravities, may pass 100 %.`,
+          ),
+        },
         can: told(
           `The gravity fell from ${said(house.originalGravity, 'gravity')} to ${said(house.finalGravity, 'gravity')}: an apparent attenuation of ${n(apparent, 1)} %.`,
           'It can be: the apparent figure may even pass 100 %, for alcohol is lighter than water.',
@@ -82,6 +102,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `The wash is at ${said(wash.strength, 'strength', 2)}, and its gravity at 20 °C is ${n(house.finalGravity, 3)}.`,
+            `It can be: the alcohol makes it lighter, and what the yeast left makes it heavier.`,
+          ),
+          cannot: told(
+            `The wash is at ${said(wash.strength, 'strength', 2)}, and its gravity at 20 °C is ${n(tooLight, 3)}.`,
+            `Alcohol and water alone, at this strength, have a gravity of ${n(lightest, 3)}. Whatever else is in the wash makes it heavier.`,
+          ),
+        },
         can: told(
           `The yeast used ${n(used, 1)} % of the wort’s extract, and the wash is at ${said(wash.strength, 'strength', 2)}.`,
           'It can be: it is what is left that keeps the share under a hundred.',

@@ -41,6 +41,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `A tonne of barley at ${said(barley, 'percent')} weighs ${said(tonne, 'mass')} at ${steeped} %, with no dry matter lost.`,
+            `It can be: both hold ${n(10 * (100 - barley), 0)} kg of dry matter.`,
+          ),
+          cannot: told(
+            `A tonne of barley at ${said(barley, 'percent')} weighs ${said(points, 'mass')} at ${steeped} %, with no dry matter lost.`,
+            `It holds ${n(10 * (100 - barley), 0)} kg of dry matter, which must be ${100 - steeped} % of the new mass. Points of moisture cannot be taken as parts of the old mass.`,
+          ),
+        },
         can: told(
           `A tonne of barley at ${said(barley, 'percent')} weighs ${said(tonne, 'mass')} at ${steeped} %, if no dry matter is lost.`,
           `It can be: both hold ${n(10 * (100 - barley), 0)} kg of dry matter.`,
@@ -53,6 +63,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `From 100 kg of green malt at ${steeped} % the kiln drives off ${n(driedOff, 1)} kg of water.`,
+            `It can be: ${n(100 - driedOff, 1)} kg stay, and some of that is water still.`,
+          ),
+          cannot: told(
+            `From 100 kg of green malt at ${steeped} % the kiln drives off ${n(moreOff, 1)} kg of water.`,
+            `There are only ${steeped} kg of water in it.`,
+          ),
+        },
         can: told(
           `From 100 kg of green malt at ${steeped} % the kiln drives off ${n(driedOff, 1)} kg of water and leaves malt at ${said(kilned, 'percent')}.`,
           `It can be: ${n(100 - driedOff, 1)} kg stay, and ${said(kilned, 'percent')} of that is water.`,
@@ -65,6 +85,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `Grain that was left too long in the steep has ${soaked} % of its whole mass as water.`,
+            `It can be: ${soaked} kg of water lie with ${100 - soaked} kg of dry matter.`,
+          ),
+          cannot: told(
+            `Grain that was left too long in the steep has ${over} % of its whole mass as water.`,
+            `Water that is a part of the whole mass cannot pass 100 % of it. On the dry basis it may.`,
+          ),
+        },
         can: told(
           `Grain at ${soaked} % on the whole mass has more than 100 % on the dry basis.`,
           `It can be: ${soaked} kg of water to ${100 - soaked} kg of dry matter is ${n((100 * soaked) / (100 - soaked), 0)} %.`,
@@ -77,6 +107,16 @@ export default impossible({
         ],
       },
       {
+        alike: {
+          can: told(
+            `Malt went from ${said(kilned, 'percent')} to ${n(damp, 1)} % moisture in the store, nothing was taken out, and ${said(malt.mass, 'mass')} became ${said(heavier, 'mass')}.`,
+            `It can be: the dry matter is the same, and the water taken from the air has its weight.`,
+          ),
+          cannot: told(
+            `Malt went from ${said(kilned, 'percent')} to ${n(damp, 1)} % moisture in the store, nothing was taken out, and ${said(malt.mass, 'mass')} became ${said(malt.mass * 0.99, 'mass')}.`,
+            `The same dry matter with more water weighs more, not less.`,
+          ),
+        },
         can: told(
           `Malt went from ${said(kilned, 'percent')} to ${n(damp, 1)} % moisture in the store: ${said(malt.mass, 'mass')} became ${said(heavier, 'mass')}.`,
           'It can be: the dry matter is the same, and the water taken from the air has its weight.',

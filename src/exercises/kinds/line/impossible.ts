@@ -2,7 +2,7 @@
 import type { Line } from '../../../core/line/line.ts';
 import type { SourceId } from '../../../core/sources.ts';
 import type { Chance } from '../../chance.ts';
-import { choice, type Option } from '../../choice.ts';
+import { choice, EVEN_SINCE, type Option } from '../../choice.ts';
 import type { QuestionKind } from '../../question.ts';
 import type { Level, Topic } from '../../topics.ts';
 
@@ -10,7 +10,16 @@ import type { Level, Topic } from '../../topics.ts';
 export interface Claim {
   readonly can: Option | false;
   readonly cannot: readonly Option[];
+  /** Both in the same words, so that only their figures tell, where those above differ in more: what generators from 3 on draw. False where this house allows none. */
+  readonly alike?: { readonly can: Option; readonly cannot: Option } | false;
 }
+
+/** The claims that differ by their figures alone. */
+const evenOf = (claims: readonly Claim[]): readonly Claim[] =>
+  claims.flatMap(({ can, cannot, alike }) => {
+    if (alike) return [{ can: alike.can, cannot: [alike.cannot] }];
+    return alike === undefined && can && cannot.length > 0 ? [{ can, cannot }] : [];
+  });
 
 export interface Impossible {
   readonly id: string;
@@ -40,7 +49,8 @@ export function impossible({ scenes, spans, claims, ...about }: Impossible): Que
         ['a week', line.house.mashesPerWeek],
         ['a year', line.pace.mashesPerYear],
       ] as const);
-      const all = claims(line, chance, mashes);
+      const told = claims(line, chance, mashes);
+      const all = chance.generator < EVEN_SINCE ? told : evenOf(told);
       const wrong = chance.pick(all.filter(({ cannot }) => cannot.length > 0));
       return {
         prompt: `${chance.pick(scenes)} ${spans ? `Amounts are for ${span}, unless said otherwise. ` : ''}Which of these figures cannot be true?`,

@@ -1,5 +1,5 @@
 // Litres of pure alcohol from a tonne of malt, from what the wash and the stills showed.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
 
 export default sum({
@@ -46,9 +46,9 @@ export default sum({
     const wash = v.malt * v.perKilogram * 1000;
     const alcohol = (wash * v.strength) / 100;
     return [
-      `Pure alcohol in the wash: ${n(wash, 0)} × ${v.strength} ÷ 100 = ${n(alcohol, 1)} L`,
-      `In the heart: ${n(alcohol, 1)} × ${v.kept} ÷ 100 = ${n((alcohol * v.kept) / 100, 1)} L`,
-      `From a tonne: ${n((alcohol * v.kept) / 100, 1)} ÷ ${v.malt} = ${n(answer, 1)} L`,
+      `Pure alcohol in the wash: ${w(wash)} × ${v.strength} ÷ 100 = ${w(alcohol)} L`,
+      `In the heart: ${w(alcohol)} × ${v.kept} ÷ 100 = ${w((alcohol * v.kept) / 100)} L`,
+      `From a tonne: ${w((alcohol * v.kept) / 100)} ÷ ${v.malt} = ${n(answer, 1)} L`,
     ];
   },
 });

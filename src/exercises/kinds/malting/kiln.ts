@@ -1,6 +1,6 @@
 // The water that a kiln drives off.
 import kiln from '../../../calculators/malting/kiln.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 
 export default exercise(kiln, {
@@ -37,9 +37,9 @@ export default exercise(kiln, {
     const dry = load * (1 - finished / 100);
     const wet = dry / (1 - green / 100);
     return [
-      `Dry matter, which stays: ${n(load, 0)} × (100 − ${finished}) ÷ 100 = ${n(dry, 1)} kg`,
-      `Green malt: ${n(dry, 1)} ÷ (100 − ${green}) × 100 = ${n(wet, 1)} kg`,
-      `Water: ${n(wet, 1)} − ${n(load, 0)} = ${n(water, 0)} kg`,
+      `Dry matter, which stays: ${w(load)} × (100 − ${finished}) ÷ 100 = ${w(dry)} kg`,
+      `Green malt: ${w(dry)} ÷ (100 − ${green}) × 100 = ${w(wet)} kg`,
+      `Water: ${w(wet)} − ${w(load)} = ${n(water, 0)} kg`,
     ];
   },
 });

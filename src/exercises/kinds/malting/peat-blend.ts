@@ -1,6 +1,6 @@
 // Peated malt for a level of smoke.
 import peatBlend from '../../../calculators/malting/peat-blend.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 
 export default exercise(peatBlend, {
@@ -33,7 +33,7 @@ export default exercise(peatBlend, {
   ],
   working: (given, { share, peatedMass }) => [
     'Part of peated malt = (wanted − plain) ÷ (peated − plain)',
-    `(${given.wanted} − ${given.plain}) ÷ (${given.peated} − ${given.plain}) = ${n(share / 100, 4)}`,
-    `${n(given.malt, 0)} × ${n(share / 100, 4)} = ${n(peatedMass, 1)} kg`,
+    `(${given.wanted} − ${given.plain}) ÷ (${given.peated} − ${given.plain}) = ${w(share / 100)}`,
+    `${w(given.malt)} × ${w(share / 100)} = ${n(peatedMass, 1)} kg`,
   ],
 });

@@ -34,10 +34,14 @@ export default sum({
   },
   answer: ({ temperature, left }) => until(temperature, left),
   prompt: (show) =>
-    `The curve shows how much beta-amylase is still alive in a mash that stands at ${show.temperature}, by constants recalled from memory. After how many minutes is ${show.left} of it left?`,
+    `The curve shows how much beta-amylase is still alive in a mash that stands at ${show.temperature}. After how many minutes is ${show.left} of it left?`,
+  before: {
+    prompt: (show) =>
+      `The curve shows how much beta-amylase is still alive in a mash that stands at ${show.temperature}, by constants recalled from memory. After how many minutes is ${show.left} of it left?`,
+  },
   working: ({ temperature, left }, answer) => [
     `Go across from ${left} % to the curve and down to the minutes: about ${n(answer, 0)}`,
-    `Or reckon: half is lost in ${n(halfLife('beta', celsius(temperature)), 1)} minutes, and half of the rest in as long again`,
+    `Or reckon: half is lost in ${n(halfLife('beta', celsius(temperature)), 1)} minutes, and half of the rest in as long again; the constants are recalled from memory`,
   ],
   slips: [
     {

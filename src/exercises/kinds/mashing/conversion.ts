@@ -23,7 +23,11 @@ export default exercise(conversion, {
   quotes: { half: [1, ({ rests: [rest] }) => halfLife('beta', rest!.temperature)] },
   redo: ({ rests: [rest] }, { half }) => ({ beta: 100 * 0.5 ** (rest!.minutes / half) }),
   prompt: (_, { rests: [rest] }, { half }) =>
-    `By constants recalled from memory, half of the beta-amylase is lost in ${n(half, 1)} minutes at ${rest!.temperature} °C, and then half of the rest in as long again. The part left is ½ to the power of minutes ÷ half-life. What per cent is alive after ${rest!.minutes} minutes?`,
+    `Half of the beta-amylase is lost in ${n(half, 1)} minutes at ${rest!.temperature} °C, and then half of the rest in as long again. The part left is ½ to the power of minutes ÷ half-life. What per cent is alive after ${rest!.minutes} minutes?`,
+  before: {
+    prompt: (_, { rests: [rest] }, { half }) =>
+      `By constants recalled from memory, half of the beta-amylase is lost in ${n(half, 1)} minutes at ${rest!.temperature} °C, and then half of the rest in as long again. The part left is ½ to the power of minutes ÷ half-life. What per cent is alive after ${rest!.minutes} minutes?`,
+  },
   slips: [
     {
       family: 'compound',

@@ -1,7 +1,7 @@
 // The wet draff of a mash.
 import draff from '../../../calculators/mashing/draff.ts';
 import { HYDROLYSIS_WATER } from '../../../core/mashing/wort.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 
 export default exercise(draff, {
@@ -48,10 +48,10 @@ export default exercise(draff, {
     const dissolved = (malt * extract * efficiency) / 1e4;
     const takenUp = (HYDROLYSIS_WATER * malt * extract) / 100;
     return [
-      `Dry malt: ${n(malt, 0)} × (100 − ${moisture}) ÷ 100 = ${n(malt * (1 - moisture / 100), 1)} kg; extract in the wort: ${n(malt, 0)} × ${extract} ÷ 100 × ${efficiency} ÷ 100 = ${n(dissolved, 1)} kg`,
-      `Water taken up: ${n(malt, 0)} × ${extract} ÷ 100 × ${HYDROLYSIS_WATER} = ${n(takenUp, 1)} kg`,
-      `Dry matter of the draff: dry malt and water taken up, less the extract in the wort, ${n(dry, 1)} kg`,
-      `${n(dry, 1)} ÷ (100 − ${draffMoisture}) × 100 = ${n(wet, 0)} kg`,
+      `Dry malt: ${w(malt)} × (100 − ${moisture}) ÷ 100 = ${w(malt * (1 - moisture / 100))} kg; extract in the wort: ${w(malt)} × ${extract} ÷ 100 × ${efficiency} ÷ 100 = ${w(dissolved)} kg`,
+      `Water taken up: ${w(malt)} × ${extract} ÷ 100 × ${HYDROLYSIS_WATER} = ${w(takenUp)} kg`,
+      `Dry matter of the draff: dry malt and water taken up, less the extract in the wort, ${w(dry)} kg`,
+      `${w(dry)} ÷ (100 − ${draffMoisture}) × 100 = ${n(wet, 0)} kg`,
     ];
   },
 });

@@ -1,6 +1,6 @@
 // The extract dissolved in a wort.
 import extractInWort from '../../../calculators/mashing/extract-in-wort.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { platoFromGravity } from '../../../core/wort/extract.ts';
 import { exercise } from '../../exercise.ts';
 
@@ -34,7 +34,7 @@ export default exercise(extractInWort, {
     },
   ],
   working: (given, { mass, plato, extract }) => [
-    `Mass: ${n(given.volume, 0)} × ${n(given.gravity, 3)} × 0.9982 = ${n(mass, 0)} kg`,
-    `Of every 100 kg ${n(plato, 2)} kg are extract: ${n(mass, 0)} × ${n(plato, 2)} ÷ 100 = ${n(extract, 0)} kg`,
+    `Mass: ${w(given.volume)} × ${n(given.gravity, 3)} × 0.9982 = ${w(mass)} kg`,
+    `Of every 100 kg ${w(plato)} kg are extract: ${w(mass)} × ${w(plato)} ÷ 100 = ${n(extract, 0)} kg`,
   ],
 });

@@ -1,6 +1,6 @@
 // What a year's draff takes along in extract.
 import draff from '../../../calculators/mashing/draff.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 
 export default exercise(draff, {
@@ -38,7 +38,7 @@ export default exercise(draff, {
     },
   ],
   working: ({ malt, extract, efficiency, mashes, weeks }, { lost, lostYear }) => [
-    `Of a mash: ${n(malt, 0)} × ${extract} ÷ 100 = ${n((malt * extract) / 100, 1)} kg of extract, and 100 − ${efficiency} = ${n(100 - efficiency, 0)} % of it is lost: ${n(lost, 2)} kg`,
-    `${mashes} × ${weeks} = ${mashes * weeks} mashes: ${n(lost, 2)} × ${mashes * weeks} = ${n(lostYear, 0)} kg`,
+    `Of a mash: ${w(malt)} × ${extract} ÷ 100 = ${w((malt * extract) / 100)} kg of extract, and 100 − ${efficiency} = ${w(100 - efficiency)} % of it is lost: ${w(lost)} kg`,
+    `${mashes} × ${weeks} = ${mashes * weeks} mashes: ${w(lost)} × ${mashes * weeks} = ${n(lostYear, 0)} kg`,
   ],
 });

@@ -1,7 +1,7 @@
 // What two waters leave in the bed.
 import { allWaters } from '../../../calculators/mashing/bed.ts';
 import successiveWaters from '../../../calculators/mashing/successive-waters.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { drainWaters, type Drained } from '../../../core/mashing/waters.ts';
 import { exercise } from '../../exercise.ts';
 
@@ -60,8 +60,8 @@ export default exercise(successiveWaters, {
     const between = (dissolved * kept) / (first + kept);
     return [
       'Of the extract, each draining leaves the part kept ÷ (runoff + kept)',
-      `First: ${n(dissolved, 0)} × ${n(kept, 0)} ÷ (${n(first, 0)} + ${n(kept, 0)}) = ${n(between, 1)} kg`,
-      `Second: ${n(between, 1)} × ${n(kept, 0)} ÷ (${n(second, 0)} + ${n(kept, 0)}) = ${n(left, 1)} kg`,
+      `First: ${w(dissolved)} × ${w(kept)} ÷ (${w(first)} + ${w(kept)}) = ${w(between)} kg`,
+      `Second: ${w(between)} × ${w(kept)} ÷ (${w(second)} + ${w(kept)}) = ${n(left, 1)} kg`,
     ];
   },
 });

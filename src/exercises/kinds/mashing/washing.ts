@@ -1,5 +1,5 @@
 // What several equal waters leave behind.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
 
 export default sum({
@@ -20,8 +20,8 @@ export default sum({
   prompt: (show) =>
     `A bed holds ${show.extract} of dissolved extract. Each water that is drained leaves ${show.left} of what was dissolved behind. How many kilograms are left after ${show.waters} waters?`,
   working: ({ extract, left, waters }, answer) => [
-    `Each water leaves ${left / 100} of what the one before left: ${Array.from({ length: waters }, () => left / 100).join(' × ')} = ${n((left / 100) ** waters, 4)}`,
-    `${n(extract, 0)} × ${n((left / 100) ** waters, 4)} = ${n(answer, 1)} kg`,
+    `Each water leaves ${left / 100} of what the one before left: ${Array.from({ length: waters }, () => left / 100).join(' × ')} = ${w((left / 100) ** waters)}`,
+    `${w(extract)} × ${w((left / 100) ** waters)} = ${n(answer, 1)} kg`,
   ],
   slips: [
     {

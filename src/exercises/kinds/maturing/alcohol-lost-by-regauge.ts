@@ -1,5 +1,5 @@
 // Pure alcohol gone between filling and regauge.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
 
 export default sum({
@@ -21,7 +21,7 @@ export default sum({
     `A cask was filled with ${show.volume} at ${show.strength}. Today’s regauge finds ${show.found} at ${show.foundStrength}. How much pure alcohol has it lost?`,
   working: ({ volume, strength, found, foundStrength }, answer) => [
     'Pure alcohol lost = (litres filled × strength then − litres found × strength now) ÷ 100',
-    `${n((volume * strength) / 100, 1)} − ${n((found * foundStrength) / 100, 1)} = ${n(answer, 1)} L`,
+    `${w((volume * strength) / 100)} − ${w((found * foundStrength) / 100)} = ${n(answer, 1)} L`,
   ],
   slips: [
     {

@@ -19,6 +19,7 @@ export default exercise(caskInTheStore, {
     years: [5],
   },
   within: 0.025,
+  redo: ({ size, measuredOn, loss }) => ({ lossHere: loss * (measuredOn / size) ** (1 / 3) }),
   prompt: (show) =>
     `In this store casks of ${show.measuredOn} lose ${show.loss} of their alcohol in a year. A like cask of ${show.size} has more wood to each litre, as the cube root of the one size over the other, and loses that much faster. What does it lose in a year?`,
   slips: [
@@ -40,6 +41,6 @@ export default exercise(caskInTheStore, {
   ],
   working: ({ size, measuredOn, loss }, { lossHere }) => [
     `Wood to a litre: (${measuredOn} ÷ ${size}) to the power ⅓ = ${n((measuredOn / size) ** (1 / 3), 3)} times as much`,
-    `${n(loss, 1)} × ${n((measuredOn / size) ** (1 / 3), 3)} = ${n(loss * (measuredOn / size) ** (1 / 3), 2)} %; compounded over the year, ${n(lossHere, 2)} %`,
+    `${n(loss, 1)} × ${n((measuredOn / size) ** (1 / 3), 3)} = ${n(lossHere, 2)} %; compounded over the year it is a trifle less`,
   ],
 });

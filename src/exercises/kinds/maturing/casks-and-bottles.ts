@@ -1,6 +1,6 @@
 // Bottles from a vat of old spirit let down.
 import casksAndBottles from '../../../calculators/maturing/casks-and-bottles.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 
 export default exercise(casksAndBottles, {
@@ -14,6 +14,7 @@ export default exercise(casksAndBottles, {
     bottle: [50, 70, 75],
   },
   within: 0.002,
+  whole: 'down',
   prompt: (show) =>
     `A vat of ${show.volume} at ${show.from} is let down to ${show.to} and filled into bottles of ${show.bottle}, with nothing lost on the way. How many bottles are there?`,
   slips: [
@@ -39,8 +40,8 @@ export default exercise(casksAndBottles, {
     },
   ],
   working: ({ volume, from, to, bottle }, { bottles }) => [
-    `Pure alcohol: ${n(volume, 0)} × ${n(from, 1)} ÷ 100 = ${n((volume * from) / 100, 1)} L`,
-    `At bottling strength: ${n((volume * from) / 100, 1)} ÷ ${n(to, 1)} × 100 = ${n((volume * from) / to, 1)} L`,
-    `${n((volume * from) / to, 1)} ÷ ${n(bottle / 100, 2)} = ${n((100 * volume * from) / to / bottle, 1)}, so ${n(bottles, 0)} whole bottles`,
+    `Pure alcohol: ${w(volume)} × ${n(from, 1)} ÷ 100 = ${w((volume * from) / 100)} L`,
+    `At bottling strength: ${w((volume * from) / 100)} ÷ ${n(to, 1)} × 100 = ${w((volume * from) / to)} L`,
+    `${w((volume * from) / to)} ÷ ${w(bottle / 100)} = ${w((100 * volume * from) / to / bottle)}, so ${n(bottles, 0)} whole bottles`,
   ],
 });

@@ -1,6 +1,6 @@
 // Duty on a bottling, at a rate that the question brings.
 import duty from '../../../calculators/maturing/duty.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 
 export default exercise(duty, {
@@ -36,7 +36,7 @@ export default exercise(duty, {
   ],
   working: ({ rate, bottles, bottle, strength }, { alcohol, duty }) => [
     'Pure alcohol = bottles × litres in one × strength ÷ 100; duty = pure alcohol × rate',
-    `${n(bottles, 0)} × ${n(bottle / 100, 2)} × ${n(strength, 1)} ÷ 100 = ${n(alcohol, 2)} L`,
-    `${n(alcohol, 2)} × ${n(rate, 0)} = ${n(duty, 2)}`,
+    `${w(bottles)} × ${w(bottle / 100)} × ${n(strength, 1)} ÷ 100 = ${w(alcohol)} L`,
+    `${w(alcohol)} × ${w(rate)} = ${n(duty, 2)}`,
   ],
 });

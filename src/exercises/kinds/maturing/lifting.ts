@@ -4,6 +4,18 @@ import { formatNumber as n } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 import { tabled } from '../strength/tabled.ts';
 
+/** Kilograms that the wood of a cask of so many litres weighs empty; common practice. */
+const WOOD: Readonly<Record<number, readonly number[]>> = {
+  100: [30, 35],
+  125: [35, 40],
+  180: [40, 50],
+  190: [50, 55],
+  200: [50, 55],
+  225: [50, 55, 60],
+  250: [55, 60],
+  500: [110, 120, 125],
+};
+
 export default exercise(lifting, {
   topic: 'safety',
   level: 1,
@@ -11,9 +23,19 @@ export default exercise(lifting, {
   vary: {
     cask: ['other'],
     size: [100, 125, 180, 190, 200, 225, 250, 500],
-    wood: [28, 35, 45, 50, 55, 60, 70],
+    wood: [30, 35, 40, 50, 55, 60, 110, 120, 125],
     strength: [58, 60, 62.5, 63.5, 65],
     temperature: [20],
+  },
+  fits: ({ size, wood }) => WOOD[size]?.includes(wood) ?? false,
+  before: {
+    vary: {
+      cask: ['other'],
+      size: [100, 125, 180, 190, 200, 225, 250, 500],
+      wood: [28, 35, 45, 50, 55, 60, 70],
+      strength: [58, 60, 62.5, 63.5, 65],
+      temperature: [20],
+    },
   },
   quotes: { litre: [3, ({ strength }) => tabled(strength) / 1000] },
   redo: ({ size, wood }, { litre }) => ({ total: size * litre + wood }),

@@ -1,6 +1,6 @@
 // What a cask holds full, from three inside measures.
 import regaugeByDip from '../../../calculators/maturing/regauge-by-dip.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 
 const litres = (square: number, length: number) => (Math.PI * square * length) / 60e6;
@@ -43,8 +43,8 @@ export default exercise(regaugeByDip, {
   working: ({ bung, head, length }, { full }) => {
     const [D, d, long] = [bung / 100, head / 100, length / 100];
     return [
-      `8 × ${n(D, 2)}² + 4 × ${n(D, 2)} × ${n(d, 2)} + 3 × ${n(d, 2)}² = ${n(8 * D * D, 1)} + ${n(4 * D * d, 1)} + ${n(3 * d * d, 1)} = ${n(8 * D * D + 4 * D * d + 3 * d * d, 1)}`,
-      `3.1416 × ${n(long, 2)} × ${n(8 * D * D + 4 * D * d + 3 * d * d, 1)} ÷ 60 = ${n(full, 1)} L`,
+      `8 × ${w(D)}² + 4 × ${w(D)} × ${w(d)} + 3 × ${w(d)}² = ${w(8 * D * D)} + ${w(4 * D * d)} + ${w(3 * d * d)} = ${w(8 * D * D + 4 * D * d + 3 * d * d)}`,
+      `3.1416 × ${w(long)} × ${w(8 * D * D + 4 * D * d + 3 * d * d)} ÷ 60 = ${n(full, 1)} L`,
     ];
   },
 });

@@ -1,6 +1,6 @@
 // Pure alcohol in a cask from its weight.
 import regaugeByWeight from '../../../calculators/maturing/regauge-by-weight.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 import { tabled } from '../strength/tabled.ts';
 
@@ -45,8 +45,8 @@ export default exercise(regaugeByWeight, {
     },
   ],
   working: ({ gross, tare, strength }, { found, alcohol, density }) => [
-    `Spirit: ${n(gross, 1)} − ${n(tare, 1)} = ${n(gross - tare, 1)} kg`,
-    `${n(gross - tare, 1)} ÷ ${n(density, 1)} × 1,000 = ${n((1000 * (gross - tare)) / density, 1)} L; with what the air carries of it, ${n(found, 1)} L`,
-    `${n(found, 1)} × ${n(strength, 1)} ÷ 100 = ${n(alcohol, 1)} L of pure alcohol`,
+    `Spirit: ${w(gross)} − ${w(tare)} = ${w(gross - tare)} kg`,
+    `${w(gross - tare)} ÷ ${w(density)} × 1,000 = ${w((1000 * (gross - tare)) / density)} L; with what the air carries of it, ${w(found)} L`,
+    `${w(found)} × ${n(strength, 1)} ÷ 100 = ${n(alcohol, 1)} L of pure alcohol`,
   ],
 });

@@ -1,6 +1,6 @@
 // The strength of two casks put together.
 import vatting from '../../../calculators/maturing/vatting.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 
 const FIRST = [120, 150, 165, 172, 180, 190];
@@ -20,6 +20,9 @@ export default exercise(vatting, {
   to: 1,
   vary: { casks: pairs },
   within: 0.004,
+  redo: ({ casks: [one, two] }, { alcohol }) => ({
+    strength: (100 * alcohol) / (one!.volume + two!.volume),
+  }),
   prompt: (_, { casks: [one, two] }) =>
     `A cask of ${n(one!.volume, 0)} L at ${n(one!.strength, 1)} % vol and one of ${n(two!.volume, 0)} L at ${n(two!.strength, 1)} % vol are emptied into one vat. How strong is the mixture, leaving aside the little that vanishes in mixing?`,
   slips: [
@@ -36,7 +39,7 @@ export default exercise(vatting, {
     },
   ],
   working: ({ casks: [one, two] }, { alcohol, strength }) => [
-    `Pure alcohol: ${n((one!.volume * one!.strength) / 100, 1)} + ${n((two!.volume * two!.strength) / 100, 1)} = ${n(alcohol, 1)} L`,
-    `${n(alcohol, 1)} ÷ (${n(one!.volume, 0)} + ${n(two!.volume, 0)}) × 100 = ${n((100 * alcohol) / (one!.volume + two!.volume), 1)} % vol; by masses, ${n(strength, 2)}`,
+    `Pure alcohol: ${w((one!.volume * one!.strength) / 100)} + ${w((two!.volume * two!.strength) / 100)} = ${w(alcohol)} L`,
+    `${w(alcohol)} ÷ (${w(one!.volume)} + ${w(two!.volume)}) × 100 = ${n(strength, 1)} % vol; by masses it is a trifle more`,
   ],
 });

@@ -20,6 +20,7 @@ export default exercise(belowForty, {
     yearly: [0.4],
   },
   within: 0.05,
+  curveTo: (_, { year }) => 5 * Math.ceil((year + 3) / 5),
   prompt: (show) =>
     `The curve follows a cask filled at ${show.strength}, year by year in its damp store. After how many years does it pass below ${show.limit}, to a tenth of a year?`,
   slips: [],

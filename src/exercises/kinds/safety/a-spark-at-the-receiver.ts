@@ -55,6 +55,26 @@ export default choice({
           why: 'Wet floors do not keep vapour from a spark.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Stop it, and have the thing taken out of the spirit area.',
+            why: 'Spirit over 50 % vol gives off vapour that can burn at room temperature, and sparks are kept away from it.',
+          },
+          {
+            text: 'Ask those in charge for a tool that is made for such a place.',
+            why: 'Which gear is allowed where is settled by your site’s assessment and local code.',
+          },
+          {
+            text: 'Let it wait until a permit for this work has been given.',
+            why: 'Work that may spark needs leave, given as your site’s procedure says.',
+          },
+          {
+            text: 'Have it done elsewhere, in a place without vapour.',
+            why: 'Where that is, the site’s assessment says, and not the nose.',
+          },
+        ],
+      },
     };
   },
 });

@@ -56,6 +56,26 @@ export default choice({
           why: 'It is everybody’s who stands near. And a worry about drink is better raised early and kindly.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'See to it that somebody else takes over that job.',
+            why: 'No plant is run and nothing is driven after tasting. How one feels does not measure it.',
+          },
+          {
+            text: 'Tell whoever is in charge, kindly and before they begin.',
+            why: 'Your site’s rules and your local law set the limits, and those in charge see to it.',
+          },
+          {
+            text: 'Put it off until someone can do it who has drunk nothing, even if that takes an hour.',
+            why: 'A late job is the smaller trouble.',
+          },
+          {
+            text: 'Offer them a lift home and a chair.',
+            why: 'That is kind, and keeps them from wheel and valve.',
+          },
+        ],
+      },
     };
   },
 });

@@ -55,6 +55,26 @@ export default choice({
           why: 'The dangerous half does not wait until there are two.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Leave that job, and report that you are alone.',
+            why: 'Which work needs two is laid down by the site. If something happens to you, nobody would know.',
+          },
+          {
+            text: 'Keep to what the site lets one person do at night.',
+            why: 'Which work that is, the site’s procedure says.',
+          },
+          {
+            text: 'Wait with it until a second trained person has come to help.',
+            why: 'Two are asked for because one of them may have to raise the alarm.',
+          },
+          {
+            text: 'Hand it over to the next shift, and note why.',
+            why: 'A job left with a note is found; one begun alone may not be.',
+          },
+        ],
+      },
     };
   },
 });

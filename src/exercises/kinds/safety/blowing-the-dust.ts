@@ -56,6 +56,26 @@ export default choice({
           why: 'That makes a cloud on two floors.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Have it taken up with a vacuum cleaner made for such dust.',
+            why: 'Gear that is made for it neither raises a cloud nor makes the spark.',
+          },
+          {
+            text: 'Stop the helper before any of it has been stirred up.',
+            why: 'Dust that is blown or hosed up is a cloud, and a cloud is what explodes.',
+          },
+          {
+            text: 'Have the mill stopped, if it runs, the way the procedure says.',
+            why: 'No machine that may spark runs beside dust that lies open.',
+          },
+          {
+            text: 'Report it, and have the cause put right before you go on.',
+            why: 'Otherwise it lies there again tomorrow.',
+          },
+        ],
+      },
     };
   },
 });

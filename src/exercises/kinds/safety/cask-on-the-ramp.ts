@@ -54,6 +54,23 @@ export default choice({
           why: 'Nobody stands below a cask on a slope.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Get out of its path, and let it hit whatever it hits.',
+            why: 'A rolling cask is not stopped by hand or foot.',
+          },
+          { text: 'Shout a warning to all who stand further along.', why: 'They may not see it coming.' },
+          {
+            text: 'Keep hands and feet away until it lies quite still.',
+            why: 'Even slow, it has the weight of several people.',
+          },
+          {
+            text: 'Take what it spills for a fire danger, and raise the alarm.',
+            why: 'Sparks are kept away from spilt spirit, and the site’s procedure for spills follows.',
+          },
+        ],
+      },
     };
   },
 });

@@ -51,6 +51,26 @@ export default choice({
           why: 'Its walls grow thin with use, and the air presses with ten tonnes on each square metre.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Keep everybody well away from it, and call for help.',
+            why: 'Steam that turns to water leaves a vacuum, and the still may collapse.',
+          },
+          {
+            text: 'See to it that no cold water at all is let in.',
+            why: 'Cooling turns still more steam to water and deepens the vacuum.',
+          },
+          {
+            text: 'Have air let in only in the way the procedure says.',
+            why: 'How that is done without harm is laid down for this still, and by nobody’s guess.',
+          },
+          {
+            text: 'Have it looked over before anyone heats it again.',
+            why: 'What has been under vacuum may have lost its shape, and a valve that stuck once sticks again.',
+          },
+        ],
+      },
     };
   },
 });

@@ -61,6 +61,26 @@ export default choice({
           why: 'That loses time, and they would wake in the same air. Raise the alarm.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Stay outside, raise the alarm, and say that the air in there may be bad.',
+            why: 'You cannot help if you fall too. Rescuers trained and equipped for it go in.',
+          },
+          {
+            text: 'Keep everybody else away from the opening too, until the rescuers are here with their gear.',
+            why: 'Those who want to help are the next to fall.',
+          },
+          {
+            text: 'Call those who are trained to go in and bring air of their own along.',
+            why: 'Your site’s procedure says how they are called.',
+          },
+          {
+            text: 'Tell the rescuers when you found them and what the vessel held before.',
+            why: 'It tells them what the air may be.',
+          },
+        ],
+      },
     };
   },
 });

@@ -50,6 +50,26 @@ export default choice({
           why: 'It goes over in less time than that. The heat is eased first; then call.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Ease the heat at once, as the procedure says.',
+            why: 'Wash boils up like milk, and less heat is what lets it fall.',
+          },
+          {
+            text: 'Stay and watch until the froth has fallen.',
+            why: 'It may rise again as soon as nobody looks.',
+          },
+          {
+            text: 'Send someone for the stillman once the heat is down.',
+            why: 'The heat comes first, and then the call.',
+          },
+          {
+            text: 'Put the next thing off, whoever is waiting.',
+            why: 'Froth goes over in less time than an answer takes.',
+          },
+        ],
+      },
     };
   },
 });

@@ -1,5 +1,5 @@
 // Carbon dioxide let into a room, as parts in a million, if it were mixed.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
 
 const MOLE = 24.06; // L of gas at 20 °C and one atmosphere; the gas law
@@ -41,9 +41,9 @@ export default sum({
   working: (v, answer) => {
     const litres = (v.mass / MOLAR_MASS) * MOLE;
     return [
-      `Gas: ${n(v.mass, 0)} ÷ 44.01 × 24.06 = ${n(litres, 0)} L`,
+      `Gas: ${w(v.mass)} ÷ 44.01 × 24.06 = ${w(litres)} L`,
       'Parts in a million: litres of gas ÷ litres of room × 1,000,000; a cubic metre is 1,000 L',
-      `${n(litres, 0)} ÷ ${n(1000 * v.room, 0)} × 1,000,000 = ${n(answer, 0)} ppm`,
+      `${w(litres)} ÷ ${w(1000 * v.room)} × 1,000,000 = ${n(answer, 0)} ppm`,
       'The gas lies low and is far thicker there. The sum clears no room: only measurement and the site’s procedures do.',
     ];
   },

@@ -51,6 +51,26 @@ export default choice({
           why: 'More hot liquid at once is worse for whoever stands there.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Make sure first that nobody at all is near the place where it comes out.',
+            why: 'Water at 65 °C burns seriously in a second or two, by figures from memory, and this is hotter.',
+          },
+          {
+            text: 'Have the hose and its joints checked before it is opened.',
+            why: 'A hose that comes off scalds whoever is near, as the site’s procedure knows.',
+          },
+          {
+            text: 'Walk over and look, and then walk back and open.',
+            why: 'You have to know where it goes before it goes there.',
+          },
+          {
+            text: 'Let them wait for it, however late it is.',
+            why: 'No mash and no lorry is worth a scald.',
+          },
+        ],
+      },
     };
   },
 });

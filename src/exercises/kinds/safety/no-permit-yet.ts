@@ -57,6 +57,26 @@ export default choice({
           why: 'Neither of you has a permit. Nobody goes in until it is given.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Stay outside, head and arms too, until the permit is given.',
+            why: 'Not even the head goes in before.',
+          },
+          {
+            text: 'Wait until feeds, drives and heat are locked off and the air is tested.',
+            why: 'Those steps are what the permit is for. Your site’s and your local code’s procedure says who does them.',
+          },
+          {
+            text: 'Say no to it, whoever asks and however long it takes.',
+            why: 'Two minutes are long enough to be overcome in.',
+          },
+          {
+            text: 'Go and see how far the permit has got, and let the job rest.',
+            why: 'Whoever gives it knows what is still to be done.',
+          },
+        ],
+      },
     };
   },
 });

@@ -50,6 +50,26 @@ export default choice({
           why: 'A belt is not what your site’s procedure means by lifting gear.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Wait for a second person who is free and trained.',
+            why: 'Sacks and casks hurt backs one at a time. Ask sooner than you think you need to.',
+          },
+          {
+            text: 'Fetch the gear for it, even if it takes an hour.',
+            why: 'An hour lost is made up; a back is not.',
+          },
+          {
+            text: 'Look up what the site’s rules say of such a load.',
+            why: 'They say what one may move alone, and with what.',
+          },
+          {
+            text: 'Leave it there, and say that it is waiting.',
+            why: 'Then it is moved when gear or people are free.',
+          },
+        ],
+      },
     };
   },
 });

@@ -45,6 +45,26 @@ export default choice({
           why: 'The explanation can wait and the person cannot. Stop first, explain later.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Call them back at once, and lead the whole group away from the washback.',
+            why: 'Above the wash may lie nearly pure carbon dioxide, which fells a person in a breath.',
+          },
+          {
+            text: 'Have the hatch closed, and let them smell it in a glass, well away.',
+            why: 'The smell can be had without the gas.',
+          },
+          {
+            text: 'Break off in mid-sentence; what the danger is can be explained later.',
+            why: 'The explanation can wait and the person cannot.',
+          },
+          {
+            text: 'Report it afterwards, and keep the step roped off.',
+            why: 'What happened once on a tour happens again.',
+          },
+        ],
+      },
     };
   },
 });

@@ -55,6 +55,26 @@ export default choice({
           why: 'The account comes later. You would stand in the vapour with an open bucket.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Keep people and sparks away from it, and raise the alarm.',
+            why: 'At this strength it gives off vapour that can burn at room temperature.',
+          },
+          {
+            text: 'Stop what still runs out, if that can be done from outside.',
+            why: 'Less spirit makes less vapour; nobody walks into it for that.',
+          },
+          {
+            text: 'Keep it out of the drain with what is laid ready for that.',
+            why: 'Vapour and spirit travel along a drain, and the river is at its end.',
+          },
+          {
+            text: 'Let those clear it up whom the procedure names.',
+            why: 'Who clears it, how, and where it goes, is laid down by the site.',
+          },
+        ],
+      },
     };
   },
 });

@@ -59,6 +59,26 @@ export default choice({
           why: 'It is a danger now. Stop the heat and raise the alarm.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Stop the heat by the procedure, and let the cut be spoilt if it must be.',
+            why: 'Vapour is escaping or soon will be, and it burns in air from about 3.3 %.',
+          },
+          {
+            text: 'Send everybody out, and keep whatever may spark away from there.',
+            why: 'Where vapour is, one spark is enough.',
+          },
+          {
+            text: 'Raise the alarm from a place where nothing smells of spirit.',
+            why: 'A telephone or a switch may make the spark in the cloud.',
+          },
+          {
+            text: 'Leave the still cold until someone in charge has found out what is wrong.',
+            why: 'A cause that was not found comes again with the next charge.',
+          },
+        ],
+      },
     };
   },
 });

@@ -49,6 +49,26 @@ export default choice({
           why: 'Someone else can fetch it. The water cannot wait.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Rinse it at once with much clean running water.',
+            why: 'Heat and caustic both go on working until they are rinsed away.',
+          },
+          {
+            text: 'Have somebody call for help while you go on with the water.',
+            why: 'How long, and what then, is said by the site’s first-aid rules.',
+          },
+          {
+            text: 'Get them to the nearest shower or eye bath.',
+            why: 'Clean running water is nearest there, as your site has laid it out.',
+          },
+          {
+            text: 'Send someone for the data sheet, and do not wait for it.',
+            why: 'The sheet is wanted, and the water does not stop for it.',
+          },
+        ],
+      },
     };
   },
 });

@@ -52,6 +52,26 @@ export default choice({
           why: 'Water on the outside is no earth that anybody has checked.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Do not pump until vessel and hose are earthed as laid down.',
+            why: 'Liquid that flows can charge a hose and a vessel, and the spark falls where the vapour is.',
+          },
+          {
+            text: 'Have another cable brought and checked, however late it gets.',
+            why: 'Earthing comes before the flow.',
+          },
+          {
+            text: 'Shut the valves again, and put the hose away.',
+            why: 'What stands ready is started by somebody who does not know.',
+          },
+          {
+            text: 'Tell whoever is in charge that it cannot be earthed.',
+            why: 'They decide what is done, by the site’s procedure.',
+          },
+        ],
+      },
     };
   },
 });

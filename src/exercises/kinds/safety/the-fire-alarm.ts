@@ -55,6 +55,26 @@ export default choice({
           why: 'That gives the fire air and costs time.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Lead everyone out by the marked way to the meeting point.',
+            why: 'Every alarm is real until someone in charge says otherwise.',
+          },
+          {
+            text: 'Count them outside, and report if one is missing.',
+            why: 'Those who go in to look are told whom to look for.',
+          },
+          {
+            text: 'Let what they have left behind lie, however cold it is.',
+            why: 'Nobody goes back for anything.',
+          },
+          {
+            text: 'Stay out there until someone in charge lets you in again.',
+            why: 'An alarm that stops is no leave to go back.',
+          },
+        ],
+      },
     };
   },
 });

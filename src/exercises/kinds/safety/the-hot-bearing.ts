@@ -51,6 +51,26 @@ export default choice({
           why: 'Half as fast is not cool, and nobody knows yet what is wrong.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Stop the machine in the way the site lays down.',
+            why: 'A hot bearing, a slipping belt or a spark from metal can light dust.',
+          },
+          {
+            text: 'Report it at once, though the mash will be late.',
+            why: 'A late mash is the smaller trouble.',
+          },
+          {
+            text: 'Keep hands off until it is locked and stands still.',
+            why: 'Belts and rollers catch sleeves and hands.',
+          },
+          {
+            text: 'Let it rest until someone in charge lets it go on.',
+            why: 'Until the cause is known, it is the same fault that starts again.',
+          },
+        ],
+      },
     };
   },
 });

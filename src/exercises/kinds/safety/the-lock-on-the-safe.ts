@@ -51,6 +51,26 @@ export default choice({
           why: 'A cut made blind spoils the spirit, and a fault left alone may be a leak. Report it.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Leave the lock alone, whatever it is that has gone wrong.',
+            why: 'The account of every litre of pure alcohol rests on that lock.',
+          },
+          {
+            text: 'Tell whoever answers for licence and keys.',
+            why: 'Who may open it, when, and how it is written down, follows from the licence.',
+          },
+          {
+            text: 'Stop the run by the procedure if it cannot go on blind.',
+            why: 'A run can be stopped; an opened safe cannot be explained.',
+          },
+          {
+            text: 'Say no, and report that there is such a way in.',
+            why: 'A lock that can be got round is a matter for whoever holds the licence.',
+          },
+        ],
+      },
     };
   },
 });

@@ -45,6 +45,26 @@ export default choice({
           why: 'A watcher does not make the air fit to breathe. The air is measured first, and the permit says the rest.',
         },
       ],
+      bothWays: {
+        would: [
+          {
+            text: 'Stay out until carbon dioxide itself has been measured there.',
+            why: 'Air with 5 % carbon dioxide still holds 19.9 % oxygen, so an oxygen alarm set at 19.5 can stay silent.',
+          },
+          {
+            text: 'Ask for the permit, as for any place with bad air.',
+            why: 'The site’s procedure says what is measured, and by whom.',
+          },
+          {
+            text: 'Have the right meter brought, and let the job wait for it.',
+            why: 'Only that meter measures the gas that harms here.',
+          },
+          {
+            text: 'Warn the others that its silence says nothing.',
+            why: 'They would trust it as you might have.',
+          },
+        ],
+      },
     };
   },
 });

@@ -5,6 +5,9 @@ import { sikesProof } from '../../../core/spirit/proof.ts';
 import { bracketedRoot } from '../../../core/numerics/root.ts';
 import { sum } from '../../sum.ts';
 
+const DEGREES = 1.7553; // of former British proof to one % vol, near enough for a ledger
+const byDefinition = (proof: number) => bracketedRoot((vol) => sikesProof(strength(vol)) - proof, 0, 100);
+
 export default sum({
   id: 'strength-from-old-proof',
   title: 'Old British proof into % vol',
@@ -18,12 +21,12 @@ export default sum({
     proof: ['degreesProof', Array.from({ length: 51 }, (_, i) => 100 + i / 2)],
     year: ['count', [1958, 1961, 1964, 1967, 1969, 1972]],
   },
-  answer: ({ proof }) => bracketedRoot((vol) => sikesProof(strength(vol)) - proof, 0, 100),
+  answer: ({ proof }) => proof / DEGREES,
   prompt: (_, __, { proof, year }) =>
     `A British cask book of ${year} gives a cask ${n(proof, 1)} degrees proof, and one % vol is 1.7553 degrees of that scale. How strong was the spirit in % vol?`,
   working: ({ proof }, answer) => [
     '% vol = degrees of former British proof ÷ 1.7553',
-    `${n(proof, 1)} ÷ 1.7553 = ${n(proof / 1.7553, 1)} % vol; from the legal definition itself, ${n(answer, 1)}`,
+    `${n(proof, 1)} ÷ 1.7553 = ${n(answer, 1)} % vol; from the legal definition itself, ${n(byDefinition(proof), 1)}`,
   ],
   slips: [
     {

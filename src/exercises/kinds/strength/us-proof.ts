@@ -14,7 +14,7 @@ export default sum({
   to: 1,
   within: 0.006,
   vary: { strength: ['strength', Array.from({ length: 61 }, (_, i) => 40 + i / 2)] },
-  answer: ({ strength }) => usProof(vol(strength)),
+  answer: ({ strength }) => 2 * strength,
   prompt: (show) =>
     `A buyer in the United States asks for the proof of a cask at ${show.strength}. There proof is twice the % vol, as near as a label needs. What do you answer?`,
   working: ({ strength }) => [

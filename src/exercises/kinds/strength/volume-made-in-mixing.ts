@@ -1,5 +1,5 @@
 // The volume that alcohol and water make together, by mass and density.
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { litres20, strength } from '../../../core/quantity.ts';
 import { blend } from '../../../core/spirit/mixing.ts';
 import { sum } from '../../sum.ts';
@@ -9,7 +9,7 @@ const together = (alcohol: number, water: number) =>
     { volume: litres20(alcohol), strength: strength(100) },
     { volume: litres20(water), strength: strength(0) },
   ]);
-const mass = (alcohol: number, water: number) => alcohol * 0.78924 + water * 0.9982;
+const mass = (alcohol: number, water: number) => alcohol * 0.7892 + water * 0.9982;
 
 export default sum({
   id: 'volume-made-in-mixing',
@@ -32,8 +32,8 @@ export default sum({
     `${show.alcohol} of pure alcohol and ${show.water} of water are poured together, all at 20 °C. They weigh 0.7892 and 0.9982 kg to the litre, and the mixture has a density of ${n(density, 1)} kg/m³. How much room does it take?`,
   working: ({ alcohol, water, density }, answer) => [
     'Masses add up; volumes do not',
-    `${n(alcohol, 0)} × 0.7892 + ${n(water, 0)} × 0.9982 = ${n(mass(alcohol, water), 2)} kg`,
-    `${n(mass(alcohol, water), 2)} ÷ ${n(density, 1)} × 1,000 = ${n(answer, 1)} L; ${n(alcohol + water - answer, 1)} L have vanished, and nothing has leaked`,
+    `${w(alcohol)} × 0.7892 + ${w(water)} × 0.9982 = ${w(mass(alcohol, water))} kg`,
+    `${w(mass(alcohol, water))} ÷ ${w(density)} × 1,000 = ${n(answer, 1)} L; ${w(alcohol + water - answer)} L have vanished, and nothing has leaked`,
   ],
   slips: [
     {

@@ -1,10 +1,7 @@
 // A tank read warm or cold, brought to 20 °C.
 import { formatNumber as n } from '../../../core/format.ts';
-import { celsius, litres, strength } from '../../../core/quantity.ts';
-import { volumeAt20 } from '../../../core/maturing/weighing.ts';
 import { sum } from '../../sum.ts';
 
-const STRENGTH = strength(63.5);
 const PART = 0.0009; // growth of 63.5 % vol for each degree near 20 °C, as the handbook gives it
 
 export default sum({
@@ -20,12 +17,12 @@ export default sum({
     volume: ['volume', [4000, 4800, 5000, 6500, 7500, 8000, 9600, 10_000, 12_000, 15_000, 18_000]],
     temperature: ['temperature', [9, 10, 11, 12, 14, 26, 28, 30, 31]],
   },
-  answer: ({ volume, temperature }) => volumeAt20(litres(volume), STRENGTH, celsius(temperature)),
+  answer: ({ volume, temperature }) => volume * (1 - PART * (temperature - 20)),
   prompt: (show) =>
     `A tank of spirit at 63.5 % vol shows ${show.volume} at ${show.temperature}. Near that strength a litre grows by 0.09 % for each degree. How many litres would it show at 20 °C?`,
   working: ({ volume, temperature }, answer) => [
     `${temperature > 20 ? 'Warm spirit takes more room: take off' : 'Cold spirit takes less room: add'} 0.09 % for each degree away from 20 °C`,
-    `${n(Math.abs(temperature - 20), 0)} degrees are ${n(Math.abs(temperature - 20) * 100 * PART, 2)} %, or ${n(volume * PART * Math.abs(temperature - 20), 0)} L of ${n(volume, 0)}; at 20 °C about ${n(answer, 0)} L`,
+    `${n(Math.abs(temperature - 20), 0)} degrees are ${n(Math.abs(temperature - 20) * 100 * PART, 2)} %, or ${n(volume * PART * Math.abs(temperature - 20), 0)} L of ${n(volume, 0)}; at 20 °C ${n(answer, 0)} L`,
   ],
   slips: [
     {

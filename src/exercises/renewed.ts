@@ -1,0 +1,25 @@
+// A kind whose words or numbers were mended: sheets of older generators go on drawing it as it was.
+
+import type { QuestionKind } from './question.ts';
+
+/** The generator from which kinds are drawn as they are declared now. */
+export const RENEWED = 3;
+
+/** A declaration as a generator draws by it. */
+export const asDrawn = <T extends { readonly before?: object; readonly fits?: unknown }>(
+  of: T,
+  generator: number,
+): T => {
+  if (generator >= RENEWED) return of;
+  const { fits: _, ...rest } = of;
+  return { ...rest, ...of.before } as T;
+};
+
+/** How finely to answer, within a prompt: the line below it says so, and once is enough. */
+const ROUNDING =
+  /,? to (?:one decimal|two decimals|the (?:kilogram|litre|hundredth)|a tenth(?: of a (?:cask|year)| or better)?)(?=\?)/;
+export const withoutRounding = (prompt: string, generator: number): string =>
+  generator < RENEWED ? prompt : prompt.replace(ROUNDING, '');
+
+/** A kind that generators after this one do not draw. */
+export const until = (last: number, kind: QuestionKind): QuestionKind => ({ ...kind, until: last });
