@@ -1,11 +1,15 @@
 // Answers a question: reckons with its numbers, or finds the entry that it means, or says that it does not know.
 import { lineOf } from '../house/line-of.ts';
+import { filledFrom } from '../house/open-figures.ts';
 import type { House } from '../core/line/house.ts';
 import type { Pace } from '../core/line/ledger.ts';
 import { convert, ofCask, shareOf } from './convert.ts';
 import type { AskedList, Entry } from './entry.ts';
+import { leaning } from './follow.ts';
 import { fill, type Telling } from './holes.ts';
 import { matcher, type Match } from './match.ts';
+import { partsOf } from './parts.ts';
+import { quoter } from './passages.ts';
 import { countryIn, quantitiesIn, wantedUnit } from './quantities.ts';
 import type { Numbered, Reckoned, Reckoner } from './reckoned.ts';
 import { otherWash, moreWork } from './in-proportion.ts';
@@ -39,6 +43,10 @@ export interface Answer extends Reckoned {
   /** The entry that may be meant, and others that may be, where that is not sure. */
   readonly meant?: Entry;
   readonly others?: readonly Entry[];
+  /** True where it is what the book says nearest to it, and may not be what was asked. */
+  readonly isQuoted?: true;
+  /** What else was asked in the same breath, answered by itself. */
+  readonly also?: readonly Answer[];
   /** True when it is told in the unit that was asked for. */
   readonly inUnit: boolean;
   /** The question that was answered; one that only asks for another unit is the one before it. */
@@ -55,8 +63,12 @@ export interface NotKnown {
  */
 const SURE = { chance: 0.65, score: 0.55 } as const;
 const LIKELY = { chance: 0.13, score: 0.38 } as const;
+const PLAIN = 0.2; // chance from which an entry tells a figure by itself better than the line’s proportions do
 const CERTAIN = 0.95; // of its words: it is asked in these very words
 const NEAREST = 3;
+/** From here a passage of the book is told where nothing else is: what it holds of the question’s words, and how many of them. */
+const QUOTED = { held: 0.55, words: 2 } as const;
+const MOST_PARTS = 3; // of a question, that are answered
 
 const reckoners: readonly Reckoner[] = [
   unitsOfDrink,
@@ -161,49 +173,84 @@ export interface Asking {
 const chanceOfPlace = ([best, ...others]: readonly Match[]): number =>
   others.slice(0, NEAREST).reduce((sum, { entry, chance }) => sum + (entry.at === best!.entry.at && entry.at !== 'using/' ? chance / 2 : 0), best!.chance); // prettier-ignore
 
+/** True for an answer, false where nothing was known. */
+export const isAnswer = (found: Answer | NotKnown): found is Answer => !('nearest' in found);
+/** An answer that is told as sure; nothing where it is not. */
+const sureOf = (found: Answer | NotKnown): Answer | undefined =>
+  isAnswer(found) && found.meant === undefined && found.isQuoted === undefined ? found : undefined;
+
+/** What the first reckoner that knows such a sum makes of it. */
+function reckonedOf(asked: Numbered): Answer | undefined {
+  for (const reckon of reckoners) {
+    const reckoned = reckon(asked);
+    if (reckoned) return { ...reckoned, inUnit: asked.wanted !== undefined, question: asked.text };
+  }
+  return undefined;
+}
+
 /** Makes one who answers from a list. */
 export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown {
   const { match } = matcher(list);
+  const quote = quoter(list.passages ?? [], list.words);
+  const unknown = new Set(list.entries.filter((entry) => entry.unknown).map(({ id }) => id));
 
   /** The answer to one question, in a unit if one is wanted. */
   function found({ question, house, telling: wishes = {} }: Asking, wanted: Wanted): Answer | NotKnown {
     const line = lineOf(house);
     const country = countryIn(question);
     const telling: Telling = { ...wishes, line, unit: wanted?.unit, pace: paceIn(question) };
-    if (!/\bwhy\b/i.test(question)) {
-      const quantities = quantitiesIn(question, country);
-      const asked: Numbered = { text: question, quantities, wanted, country, house, line, telling };
-      for (const reckon of reckoners) {
-        const reckoned = reckon(asked);
-        if (reckoned) return { ...reckoned, inUnit: wanted !== undefined, question };
-      }
-    }
+    const asked: Numbered = { text: question, quantities: quantitiesIn(question, country), wanted, country, house, line, telling }; // prettier-ignore
+    const isWhy = /\bwhy\b/i.test(question);
+    const sum = isWhy ? undefined : reckonedOf(asked);
+    if (sum && !sum.plainly) return sum;
     const matches = match(withoutTail(question));
     const [best] = matches;
     const others = matches.flatMap(({ entry }) => (entry.unknown || entry === best?.entry ? [] : [entry]));
-    if (best && best.score >= LIKELY.score && best.chance >= LIKELY.chance) {
-      const isSure =
-        best.score >= CERTAIN || (best.score >= SURE.score && chanceOfPlace(matches) >= SURE.chance);
-      const told = tell(best.entry, telling);
+    const isKnown = best && best.score >= LIKELY.score && best.chance >= LIKELY.chance;
+    const isCertain = isKnown && (best.score >= CERTAIN || (best.score >= SURE.score && chanceOfPlace(matches) >= SURE.chance)); // prettier-ignore
+    const tellsIt = best && best.score >= SURE.score && best.chance >= PLAIN && sum?.plainly?.every((says) => best.entry.asked.some((way) => says.test(way))); // prettier-ignore
+    if (sum && !tellsIt) return sum;
+    if (isKnown)
       return {
-        ...told,
+        ...tell(best.entry, telling),
         question,
-        ...(!isSure && { meant: best.entry, others: others.slice(0, NEAREST - 1) }),
+        ...(!isCertain && { meant: best.entry, others: others.slice(0, NEAREST - 1) }),
       };
-    }
+    const quoted = matches.slice(0, NEAREST + 2).some(({ entry }) => entry.unknown) ? undefined : quote(withoutTail(question));
+    if (quoted && quoted.held >= QUOTED.held && quoted.words >= QUOTED.words)
+      return { says: filledFrom(line, quoted.text), at: quoted.at, place: quoted.place, paths: [], question, inUnit: false, isQuoted: true, others: others.slice(0, NEAREST - 1) }; // prettier-ignore
     return { nearest: [...(best && !best.entry.unknown ? [best.entry] : []), ...others].slice(0, NEAREST) };
+  }
+  const alone = (asking: Asking): Answer | NotKnown =>
+    found(asking, wantedUnit(asking.question, countryIn(asking.question)));
+
+  /** The answer to a question, and to what else it asks in the same breath. */
+  function inParts(asking: Asking): Answer | NotKnown {
+    const whole = alone(asking);
+    const parts = partsOf(asking.question);
+    if (parts.length === 0) return whole;
+    const told = [sureOf(whole) ?? []].flat();
+    for (const { ways } of parts) {
+      const sure = ways.map((question) => sureOf(alone({ ...asking, question }))).find((each) => each !== undefined); // prettier-ignore
+      if (sure && !told.some(({ id, says }) => (id ?? says) === (sure.id ?? sure.says))) told.push(sure);
+    }
+    const known = told.filter(({ id }) => id === undefined || !unknown.has(id));
+    const [first, ...rest] = (known.length > 0 ? known : told).slice(0, MOST_PARTS);
+    if (!first || (rest.length === 0 && isAnswer(whole) && whole.meant && parts.length > 2)) return whole; // prettier-ignore
+    return { ...first, question: asking.question, ...(rest.length > 0 && { also: rest }) };
   }
 
   return (asking) => {
     const { question, before } = asking;
-    const wanted = wantedUnit(question, countryIn(question) ?? 'UK');
+    const wanted = wantedUnit(question, countryIn(question));
     if (wanted && before !== undefined && followsOn(question)) {
       const again = found({ ...asking, question: before }, wanted);
       if (isAnswer(again) && again.inUnit) return again;
     }
-    return found(asking, wanted);
+    for (const whole of before === undefined ? [] : leaning(question, before)) {
+      const again = inParts({ ...asking, question: whole });
+      if (isAnswer(again) && !again.isQuoted) return again;
+    }
+    return inParts(asking);
   };
 }
-
-/** True for an answer, false where nothing was known. */
-export const isAnswer = (found: Answer | NotKnown): found is Answer => !('nearest' in found);

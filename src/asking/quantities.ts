@@ -51,8 +51,22 @@ export const countryIn = (text: string): Country | undefined =>
       ? 'UK'
       : undefined;
 
-const QUART = /^quarts?(?![a-z])/i;
-const PINTS = 2; // in a quart, of either country
+/** Measures of a kitchen or a bar that stand for so many of another unit; those of the two countries where they differ. */
+const kitchen: readonly { readonly says: RegExp; readonly unit: string; readonly UK: number; readonly US: number }[] = [
+  { says: /^quarts?(?![a-z])/i, unit: 'pints', UK: 2, US: 2 },
+  { says: /^(?:us |american |metric )?cups?(?![a-z])/i, unit: 'mL', UK: 250, US: 236.588 }, // metric cup; US cup of 8 US fl oz, NIST Handbook 44
+  { says: /^(?:tablespoon(?:ful)?s?|tbsps?)(?![a-z])/i, unit: 'mL', UK: 15, US: 14.787 }, // metric; half a US fl oz
+  { says: /^(?:teaspoon(?:ful)?s?|tsps?)(?![a-z])/i, unit: 'mL', UK: 5, US: 4.929 }, // metric; a sixth of a US fl oz
+  { says: /^gills?(?![a-z])/i, unit: 'mL', UK: 142.065, US: 118.294 }, // a quarter of a pint, of either country
+]; // prettier-ignore
+/** The measure of a kitchen that stands at the beginning of a text. */
+function kitchenAt(text: string, country?: Country) {
+  for (const { says, unit, UK, US } of kitchen) {
+    const found = says.exec(text)?.[0];
+    if (found) return { unit, each: /^(?:us|american)/i.test(found) || country === 'US' ? US : UK, length: found.length };
+  }
+  return undefined;
+} // prettier-ignore
 
 /** Every number of a question that is written in figures or words, with its unit. */
 export function quantitiesIn(text: string, country?: Country): readonly Quantity[] {
@@ -64,10 +78,10 @@ export function quantitiesIn(text: string, country?: Country): readonly Quantity
     if (token.kind === 'word' && /^(?:a|an|one|once|half|first|second|third)$/.test(token.text)) {
       const one = /^(?:an?|one)\s+/i.exec(text.slice(token.start));
       const unit = one && unitAt(text.slice(token.start + one[0].length), country);
-      const quart = QUART.exec(text.slice(token.start + (one?.[0].length ?? 0)));
-      if (one && quart) {
-        from = token.start + one[0].length + quart[0].length;
-        found.push({ number: PINTS, unit: 'pints', dimension: 'volume', start: token.start, end: from });
+      const cup = kitchenAt(text.slice(token.start + (one?.[0].length ?? 0)), country);
+      if (one && cup) {
+        from = token.start + one[0].length + cup.length;
+        found.push({ number: cup.each, unit: cup.unit, dimension: 'volume', start: token.start, end: from });
         return;
       }
       if (unit && /^(?:mass|volume|area)$/.test(unit.dimension) && !/^(?:lb|pints|fl oz)$/.test(unit.unit)) {
@@ -88,10 +102,10 @@ export function quantitiesIn(text: string, country?: Country): readonly Quantity
     if (!numeral) return;
     const rest = text.slice(numeral.end);
     const gap = /^[\s-]*/.exec(rest)![0].length;
-    const quarts = QUART.exec(rest.slice(gap));
-    if (quarts) {
-      from = numeral.end + gap + quarts[0].length;
-      found.push({ number: tidy(PINTS * numeral.value), unit: 'pints', dimension: 'volume', start: token.start, end: from }); // prettier-ignore
+    const cups = kitchenAt(rest.slice(gap), country);
+    if (cups) {
+      from = numeral.end + gap + cups.length;
+      found.push({ number: tidy(cups.each * numeral.value), unit: cups.unit, dimension: 'volume', start: token.start, end: from }); // prettier-ignore
       return;
     }
     const unit = unitAt(rest.slice(gap), country);

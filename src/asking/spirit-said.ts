@@ -9,6 +9,31 @@ export interface Volume {
 export interface SpiritSaid {
   readonly volumes: readonly Volume[];
   readonly strengths: readonly number[];
+  /** The strength of what is named, as the house has it, where the question tells none of it. */
+  readonly named?: Named | undefined;
+}
+/** A liquid of the house that has a strength. */
+export interface Named {
+  readonly at: number;
+  readonly called: string;
+  readonly path: string;
+}
+
+/** Liquids of the house by name, the longer before the shorter. */
+const liquids: readonly (readonly [RegExp, string, (line: Numbered['line']) => number])[] = [
+  [/\blow wines\b/i, 'lowWines.strength', ({ lowWines }) => lowWines.strength],
+  [/\bfeints\b/i, 'feints.strength', ({ feints }) => feints.strength],
+  [/\bforeshots\b/i, 'foreshots.strength', ({ foreshots }) => foreshots.strength],
+  [/\b(?:wash|beer)\b(?! still)/i, 'wash.strength', ({ wash }) => wash.strength],
+  [/\b(?:filling strength|filled)\b/i, 'filling.strength', ({ filling }) => filling.strength],
+  [/\bnew (?:make|spirit)\b|\bheart\b|off the (?:spirit )?still/i, 'heart.strength', ({ heart }) => heart.strength],
+  [/\b(?:of|in|from) (?:one of )?(?:your|this|the|our) (?:bottled |finished )?(?:whisky|whiskey|bottles?)\b/i, 'bottling.strength', ({ bottling }) => bottling.strength],
+]; // prettier-ignore
+
+/** The liquid of the house that a question names. */
+export function liquidNamed({ text, line }: Pick<Numbered, 'text' | 'line'>): Named | undefined {
+  const found = liquids.find(([says]) => says.test(text));
+  return found && { at: found[2](line), called: found[0].exec(text)![0].toLowerCase(), path: found[1] };
 }
 
 /** Casks by name, L: those that the house counts, and the others as the glossary has them. */
@@ -84,5 +109,5 @@ export function spiritSaid(asked: Numbered): SpiritSaid {
     const isStrength = each.number >= 1 && each.number <= 100 && BEFORE.test(text.slice(0, each.start)) && BEHIND.test(text.slice(each.end)); // prettier-ignore
     return isStrength ? [each.number] : [];
   });
-  return { volumes: named ? [named] : given, strengths };
+  return { volumes: named ? [named] : given, strengths, named: liquidNamed(asked) };
 }

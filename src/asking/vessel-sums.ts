@@ -54,10 +54,10 @@ export const washbacksEnough: Reckoner = ({ text, quantities }) => {
 
 /** Carbon dioxide from so much wash of a strength. */
 export const gasOfWash: Reckoner = (asked) => {
-  const { volumes, strengths } = spiritSaid(asked);
-  const [at] = strengths;
-  if (!/carbon dioxide|\bco2\b|\bgas\b/i.test(asked.text) || volumes.length !== 1 || strengths.length !== 1 || at! > 20 || /heat|boil|fuel|burn/i.test(asked.text)) return undefined;
-  const ethanol = (volumes[0]!.litres * at! * ETHANOL_DENSITY) / 100_000;
+  const { volumes, strengths, named } = spiritSaid(asked);
+  const [at = named?.at] = strengths;
+  if (!/carbon dioxide|\bco2\b|\bgas\b/i.test(asked.text) || volumes.length !== 1 || strengths.length > 1 || at === undefined || at > 20 || /heat|boil|fuel|burn/i.test(asked.text)) return undefined;
+  const ethanol = (volumes[0]!.litres * at * ETHANOL_DENSITY) / 100_000;
   const gas = ethanol * CO2_PER_ETHANOL;
   return {
     says: `About ${told(gas, 'mass')} of carbon dioxide, some ${format(gasVolume(gas, celsius(20)), 'space')} of gas.${GAS_CARE}`,

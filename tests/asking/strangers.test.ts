@@ -23,7 +23,7 @@ function fateOf({ q, is }: Asked): 'right' | 'wrong' | 'neither' {
   const id = isAnswer(found) ? (found.id ?? 'reckoned') : '?';
   const isKnown = id !== '?' && !unknown.has(id);
   if (is.includes(id) || (!isKnown && is.includes('?'))) return 'right';
-  return isAnswer(found) && isKnown && found.meant === undefined ? 'wrong' : 'neither';
+  return isAnswer(found) && isKnown && found.meant === undefined && !found.isQuoted ? 'wrong' : 'neither';
 }
 
 describe.each(['strangers.yaml', 'others.yaml', 'visitors.yaml', 'newcomers.yaml'])('%s', (file) => {

@@ -1,0 +1,27 @@
+// A question that asks two things at once, in its parts: “what yeast, how much of it, and at what temperature?”
+import { plain } from './words.ts';
+
+const ASKS = 'how|what|which|why|where|when|who|is|are|do|does|did|can|could|will|would|should|at what|in what|for how|if|has|have';
+const CUT = new RegExp(`(?<=[?!.;])\\s+|,?\\s+(?:and|or|plus|but|also|&|/)\\s+(?:also\\s+|then\\s+)?(?=(?:${ASKS})\\b)|,\\s*(?=(?:how|what|which|why|where|when|who|at what)\\b)`, 'i');
+const BEGINS = new RegExp(`^(?:(?:and|so|but|ok|or|also|please|sorry|hi|hello|well)[ ,]+)*(?:${ASKS}|whats|hows|wheres|isnt|arent|dont|doesnt)\\b`, 'i');
+const LEANS = /\b(?:it|its|that|this|they|them|their|those|these|one|ones|he|him|there)\b/i;
+const SHORT = 5; // words: so short a part says its thing in the part before
+
+export interface Part {
+  /** The ways to take it, the likelier first: with the part before it, where it may lean on that. */
+  readonly ways: readonly string[];
+}
+
+/** The parts that ask; none where there is but one. */
+export function partsOf(question: string): readonly Part[] {
+  const pieces = question.split(CUT).map((each) => each.trim()).filter((each) => plain(each) !== '');
+  const asking = pieces.filter((each) => BEGINS.test(each) || each.endsWith('?'));
+  if (asking.length < 2) return [];
+  return asking.map((text, i): Part => {
+    const before = asking[i - 1];
+    if (before === undefined) return { ways: [text] };
+    const whole = `${text.replace(/[?!.]+$/, '')} ${before.replace(/^(?:and |so )*(?:how (?:much|many)|how|what|which|why|where|when|who)\b(?: (?:is|are|do|does|did|can|will))?\s*/i, '')}`;
+    if (LEANS.test(text)) return { ways: [whole] };
+    return { ways: plain(text).split(' ').length <= SHORT ? [text, whole] : [text] };
+  });
+} // prettier-ignore
