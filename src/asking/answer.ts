@@ -6,6 +6,7 @@ import type { Pace } from '../core/line/ledger.ts';
 import { convert, ofCask, shareOf } from './convert.ts';
 import type { AskedList, Entry } from './entry.ts';
 import { leaning } from './follow.ts';
+import { intoEnglish } from './foreign.ts';
 import { fill, type Telling } from './holes.ts';
 import { matcher, type Match } from './match.ts';
 import { partsOf } from './parts.ts';
@@ -19,6 +20,8 @@ import { bottlesOf, intoSizes, measuresIn, unitsOfDrink } from './bottle-sums.ts
 import { letDown, together, watered } from './mixing-sums.ts';
 import { byMass, fromGravities, pureAlcohol } from './strength-sums.ts';
 import { onTheGlass } from './glass.ts';
+import { calories } from './calories.ts';
+import { atPrice } from './money.ts';
 import {
   casksFromMalt,
   landAt,
@@ -71,6 +74,8 @@ const QUOTED = { held: 0.55, words: 2 } as const;
 const MOST_PARTS = 3; // of a question, that are answered
 
 const reckoners: readonly Reckoner[] = [
+  atPrice,
+  calories,
   unitsOfDrink,
   onTheGlass,
   litreDegrees,
@@ -191,6 +196,7 @@ function reckonedOf(asked: Numbered): Answer | undefined {
 /** Makes one who answers from a list. */
 export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown {
   const { match } = matcher(list);
+  const english = intoEnglish(list.foreign ?? {});
   const quote = quoter(list.passages ?? [], list.words);
   const unknown = new Set(list.entries.filter((entry) => entry.unknown).map(({ id }) => id));
 
@@ -240,8 +246,10 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
     return { ...first, question: asking.question, ...(rest.length > 0 && { also: rest }) };
   }
 
-  return (asking) => {
-    const { question, before } = asking;
+  return ({ question: said, ...rest }) => {
+    const question = english(said);
+    const asking = { ...rest, question };
+    const { before } = asking;
     const wanted = wantedUnit(question, countryIn(question));
     if (wanted && before !== undefined && followsOn(question)) {
       const again = found({ ...asking, question: before }, wanted);

@@ -32,6 +32,8 @@ export type OtherWords = Readonly<Record<string, readonly string[]>>;
 export interface AskedList {
   readonly entries: readonly Entry[];
   readonly words: OtherWords;
+  /** English phrases, and what stands for them in the languages that are read. */
+  readonly foreign?: OtherWords;
   /** What the book itself says, for what no entry answers. */
   readonly passages?: readonly Passage[];
 }

@@ -52,7 +52,7 @@ const MOST_CASKS = 100_000;
 
 /** What stands before a number that is a strength, and what behind it. */
 const BEFORE = /(?:\bat|\bwere|\bwas|\bof|\bfrom|\bto|\bis|\baverag(?:es?|ing)|\bcom(?:es?|ing) (?:over|off|out)(?: at)?|\bit['’]?s|\bwant(?:s|ed)?(?: it at)?|\bget|\bmake|=|\band|\bwith|,|\bor|\bas)\s*(?:about|only|say|around|roughly|just)?\s*$/i; // prettier-ignore
-const BEHIND = /^\s*(?:$|[,.?!;)–-]|(?:and|to|down|cut|how|what|in|with|into|per|abv|vol|strength|plus|for|it|i|or|do|then|will|would|so|by|from|reduced|when|please|rather|instead|lpa|alcohol)\b)/i; // prettier-ignore
+const BEHIND = /^\s*(?:$|[,.?!;)–-]|(?:at|and|to|down|cut|how|what|in|with|into|per|abv|vol|strength|plus|for|it|i|or|do|then|will|would|so|by|from|reduced|when|please|rather|instead|lpa|alcohol)\b)/i; // prettier-ignore
 
 /** The volume of a cask that is named and whose litres are not told; several of them where they are counted. */
 export function namedCask({ text, quantities }: Pick<Numbered, 'text' | 'quantities'>): Volume | undefined {

@@ -28,6 +28,10 @@ export const entries = [
   ...termsAsked(terms, written).map((entry) => ({ ...entry, file: 'glossary.yaml' })),
 ];
 
+const phrases = (file: string) => Object.fromEntries(
+  Object.entries(read(file) as Record<string, { asked: string[] }>).map(([word, { asked }]) => [word, asked]),
+); // prettier-ignore
+
 const chapters = join(content, 'chapters');
 /** The address of a heading, as the site makes it. */
 export const slugOf = (text: string) => text.toLowerCase().replace(/[\u2018\u2019]/g, '').replace(/[^\p{L}\p{N}\s-]/gu, '').trim().replace(/\s/g, '-').replace(/40--mean/, '40-mean'); // prettier-ignore
@@ -49,7 +53,6 @@ const cautions = new Map(Object.entries(read('cautions.yaml') as Parameters<type
 export const list: AskedList = {
   entries,
   passages: bookPassages(pages, cautions, terms),
-  words: Object.fromEntries(
-    Object.entries(read('asked-words.yaml') as Record<string, { asked: string[] }>).map(([word, { asked }]) => [word, asked]),
-  ),
-}; // prettier-ignore
+  words: phrases('asked-words.yaml'),
+  foreign: phrases('asked-foreign.yaml'),
+};
