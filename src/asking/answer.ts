@@ -3,7 +3,9 @@ import { lineOf } from '../house/line-of.ts';
 import { filledFrom } from '../house/open-figures.ts';
 import type { House } from '../core/line/house.ts';
 import type { Pace } from '../core/line/ledger.ts';
-import { convert, ofCask, shareOf } from './convert.ts';
+import { mixedDrink, standardDrinks } from './served.ts';
+import { chain } from './chain.ts';
+import { convert, ofCask, shareOf, twoScales } from './convert.ts';
 import type { AskedList, Entry } from './entry.ts';
 import { leaning } from './follow.ts';
 import { intoEnglish } from './foreign.ts';
@@ -20,18 +22,10 @@ import { bottlesOf, intoSizes, measuresIn, unitsOfDrink } from './bottle-sums.ts
 import { letDown, together, watered } from './mixing-sums.ts';
 import { byMass, fromGravities, pureAlcohol } from './strength-sums.ts';
 import { onTheGlass } from './glass.ts';
+import { boils } from './boils.ts';
 import { calories } from './calories.ts';
 import { atPrice } from './money.ts';
-import {
-  casksFromMalt,
-  landAt,
-  maltLasts,
-  sieved,
-  smokeMixed,
-  yearOfMashes,
-  yieldGot,
-  yieldShort,
-} from './malt-sums.ts';
+import { maltLasts, sieved, smokeMixed, yieldGot, yieldShort } from './malt-sums.ts';
 import { heatToWarm, litreDegrees, mashStands, theirTemperature } from './mash-sums.ts';
 import { gasOfWash, heartOfCharge, lowWinesOf, roundTank, washbacksEnough } from './vessel-sums.ts';
 import { whatIf } from './what-if.ts';
@@ -76,11 +70,13 @@ const MOST_PARTS = 3; // of a question, that are answered
 const reckoners: readonly Reckoner[] = [
   atPrice,
   calories,
+  standardDrinks,
+  mixedDrink,
   unitsOfDrink,
+  boils,
   onTheGlass,
   litreDegrees,
-  yearOfMashes,
-  casksFromMalt,
+  chain,
   lowWinesOf,
   heartOfCharge,
   gasOfWash,
@@ -110,11 +106,11 @@ const reckoners: readonly Reckoner[] = [
   smokeMixed,
   theirTemperature,
   sieved,
-  landAt,
   measuresIn,
   lossMoved,
   byMass,
   ofCask,
+  twoScales,
   convert,
   shareOf,
   atYield,

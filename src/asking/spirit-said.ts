@@ -47,6 +47,7 @@ const casks: readonly (readonly [RegExp, string, number])[] = [
 ];
 const AT = /^\s*(?:of (?:[a-z]+ ){1,3}at|at|of)\s+(?:about\s+)?$/i; // between litres and their strength
 const CASKS_OF = /^\s*(?:full )?(?:casks|barrels|hogsheads|butts) of\s+(?:about\s+)?$/i;
+const MEASURES: readonly number[] = [20, 25, 30, 35, 40, 44, 45, 50, 60, 200, 350, 375, 500, 700, 750, 1000]; // mL of bar measures and bottles
 const MOST_LITRES = 700; // of one cask
 const MOST_CASKS = 100_000;
 
@@ -101,6 +102,12 @@ export function spiritSaid(asked: Numbered): SpiritSaid {
     const count = before?.unit === undefined && before !== undefined ? before.number : 1;
     given.push({ litres: count * each.number, said: `${count === 1 ? '' : `${asGiven(before!)} times `}${asGiven({ ...each, unit: 'L' })}` }); // prettier-ignore
   }
+  // “in a 750”, “a 25 of 46 %”: bottles and bar measures that are called by their millilitres or centilitres.
+  for (const each of quantities) {
+    if (each.unit !== undefined || given.length > 1) continue;
+    const isMeasure = /\b(?:an?|the)\s+$/i.test(text.slice(0, each.start)) && MEASURES.includes(each.number) && /^\s*(?:$|[?!.,]|of\b|at\b|bottle|measure)/i.test(text.slice(each.end));
+    if (isMeasure) given.push({ litres: each.number / 1000, said: asGiven({ ...each, unit: 'mL' }) });
+  } // prettier-ignore
   const named = given.length === 0 ? namedCask(asked) : undefined;
   const strengths = quantities.flatMap((each, i) => {
     if (each.unit !== undefined) return strengthsIn([each]);
