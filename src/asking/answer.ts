@@ -59,12 +59,12 @@ export interface NotKnown {
  * from `LIKELY` on; and below that it is not known. Set by what strangers’ questions came to, see tests/asking/strangers.test.ts.
  */
 const SURE = { chance: 0.65, score: 0.55 } as const;
-const LIKELY = { chance: 0.13, score: 0.38 } as const;
+const LIKELY = { chance: 0.12, score: 0.34 } as const;
 const PLAIN = 0.2; // chance from which an entry tells a figure by itself better than the line’s proportions do
 const CERTAIN = 0.95; // of its words: it is asked in these very words
 const NEAREST = 3;
 /** From here a passage of the book is told where nothing else is: what it holds of the question’s words, and how many of them. */
-const QUOTED = { held: 0.55, words: 2 } as const;
+const QUOTED = { held: 0.55, words: 3 } as const;
 const MOST_PARTS = 3; // of a question, that are answered
 
 const reckoners: readonly Reckoner[] = [
