@@ -16,18 +16,21 @@ import { quoter } from './passages.ts';
 import { countryIn, quantitiesIn, wantedUnit } from './quantities.ts';
 import type { Numbered, Reckoned, Reckoner } from './reckoned.ts';
 import { otherWash, moreWork } from './in-proportion.ts';
-import { casksKept, kept, lossMoved } from './kept.ts';
+import { casksKept, fallsTo, kept, lossMoved } from './kept.ts';
 import { scaled } from './scale.ts';
 import { bottlesOf, intoSizes, measuresIn, unitsOfDrink } from './bottle-sums.ts';
 import { letDown, together, watered } from './mixing-sums.ts';
 import { byMass, fromGravities, pureAlcohol } from './strength-sums.ts';
 import { onTheGlass } from './glass.ts';
+import { besideOurs, vesselIn } from './named-figures.ts';
+import { weighs } from './weighs.ts';
+import { attenuationOf, extractIn, gravityFromMalt } from './wort-sums.ts';
 import { boils } from './boils.ts';
 import { calories } from './calories.ts';
 import { atPrice } from './money.ts';
 import { maltLasts, sieved, smokeMixed, yieldGot, yieldShort } from './malt-sums.ts';
 import { heatToWarm, litreDegrees, mashStands, theirTemperature } from './mash-sums.ts';
-import { gasOfWash, heartOfCharge, lowWinesOf, roundTank, washbacksEnough } from './vessel-sums.ts';
+import { gasOfAlcohol, gasOfWash, heartOfCharge, lowWinesOf, roundTank, washbacksEnough } from './vessel-sums.ts';
 import { whatIf } from './what-if.ts';
 import { emptyCask, lossOver, lossRate, lostBetween, strengthAYear } from './wood-sums.ts';
 import { plain } from './words.ts';
@@ -76,10 +79,16 @@ const reckoners: readonly Reckoner[] = [
   boils,
   onTheGlass,
   litreDegrees,
+  attenuationOf,
+  extractIn,
+  gravityFromMalt,
+  weighs,
+  vesselIn,
   chain,
   lowWinesOf,
   heartOfCharge,
   gasOfWash,
+  gasOfAlcohol,
   heatToWarm,
   mashStands,
   strengthAYear,
@@ -97,6 +106,7 @@ const reckoners: readonly Reckoner[] = [
   youngest,
   calendar,
   casksKept,
+  fallsTo,
   lossOver,
   emptyCask,
   kept,
@@ -105,6 +115,7 @@ const reckoners: readonly Reckoner[] = [
   washbacksEnough,
   smokeMixed,
   theirTemperature,
+  besideOurs,
   sieved,
   measuresIn,
   lossMoved,

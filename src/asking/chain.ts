@@ -33,7 +33,7 @@ const taken = (each: Quantity, used: Set<Quantity>) => (used.add(each), each);
 export const chain: Reckoner = (asked: Numbered) => {
   const { text, quantities, line, house } = asked;
   const end = endIn(text);
-  if (quantities.length < 2 || /\bif your\b|instead|drop|promis|certificate|\bcost|price|\bppm\b/i.test(text)) return undefined;
+  if (quantities.length < 2 || /\bif your\b|instead|drop|promis|certificate|\bcost|price|\bppm\b|gravity|extract|\bwater\b/i.test(text)) return undefined;
   const used = new Set<Quantity>();
   const masses = quantities.filter(({ dimension, number }) => dimension === 'mass' && number > 0);
   const perLand = masses.find((each) => ON_LAND.test(behind(text, each)));

@@ -82,10 +82,13 @@ const besides = ({ text, quantities }: Parameters<Reckoner>[0]): string =>
 /** Spirits put together; equal parts where the volumes are not told. */
 export const together: Reckoner = (asked) => {
   const text = besides(asked);
-  const { volumes, strengths } = spiritSaid(asked);
+  const said = spiritSaid(asked);
+  const { volumes } = said;
+  const isEqual = volumes.length === 0 && /equal (?:parts|volumes|amounts)/i.test(text);
+  const strengths = isEqual ? asked.quantities.flatMap(({ number, dimension }) => ((dimension ?? 'percent') === 'percent' || dimension === 'strength') && number >= 1 && number <= 100 ? [number] : []) : said.strengths;
   const isHalves = volumes.length === 0 && /half and half|equal (?:parts|volumes|amounts)|fifty[\s-]fifty/i.test(text);
   if (strengths.length < 2 || (volumes.length !== strengths.length && !isHalves)) return undefined;
-  if (!isHalves && (/\bbottle[sd]?\b|\bnow\b|\blater\b|\blost\b|\bgone\b/i.test(text) || !/mix|blend|together|add|combine|vat|marr(?:y|ied)|put|plus|and|with/i.test(text))) return undefined;
+  if (!isHalves && (/\bbottle[sd]?\b|\bnow\b|\blater\b|\blost\b|\blose\b|\bgone\b|(?:comes?|came|went) out\b/i.test(text) || !/mix|blend|together|add|combine|vat|marr(?:y|ied)|put|plus|and|with/i.test(text))) return undefined;
   const parts = strengths.map((at, i) => ({
     volume: litres20(isHalves ? LOT / strengths.length : volumes[i]!.litres),
     strength: strength(at),

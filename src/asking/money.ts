@@ -30,6 +30,7 @@ const PARTS: readonly (readonly [RegExp, string, number])[] = [
   [/^\s*(?:dollars?|bucks)\b/i, '$', 1],
 ];
 const PER = /^\s*(?:is\s+)?(?:(?:for\s+)?(?:an?|per|the|each|every)\b|\/)\s*/i;
+const FOR_ONE = /\b(?:an?|one|per|the|each)\s+(bottle|cask|barrel|hogshead|butt|case|dram)s?\s+(?:of \w+\s+)?(?:costs?|is|was|sells? (?:for|at)|goes for|at|for)\s*(?:about\s*)?$/i;
 const EACH = /^\s*(?:each|apiece|a piece)\b(?!\s+(?:bottle|cask|mash|tonne|litre))/i;
 const UNITS: readonly (readonly [RegExp, Flow['kind'], number, string, string])[] = [
   [/^(?:litres? of (?:pure )?alcohol|lpas?|laas?|pure litre)\b/i, 'alcohol', 1, 'litre of pure alcohol', 'heart.alcohol'],
@@ -46,7 +47,7 @@ function priceIn({ text, quantities }: Numbered): Price | undefined {
     const sign = /[£€$]\s*$/.exec(text.slice(0, start))?.[0].trim();
     const numeral = /^[\d.,]*\d/.exec(text.slice(start))?.[0].length ?? end - start;
     const part = PARTS.find(([says]) => says.test(text.slice(start + numeral)));
-    const isBare = (unit === undefined || unit === 'lb') && PER.test(text.slice(end)) && SPEAKS.test(text);
+    const isBare = (unit === undefined || unit === 'lb') && (PER.test(text.slice(end)) || FOR_ONE.test(text.slice(0, start))) && SPEAKS.test(text);
     if (!(sign || dimension === 'money' || part || isBare) || !(number > 0)) return [];
     const after = part && !sign && dimension !== 'money' ? start + numeral + part[0].exec(text.slice(start + numeral))![0].length : end;
     return [{ sign: sign ?? part?.[1] ?? (unit === 'lb' ? '£' : dimension === 'money' ? unit! : ''), each: number * (sign ? 1 : (part?.[2] ?? 1)), start, end: after, number }];
@@ -58,6 +59,9 @@ function priceIn({ text, quantities }: Numbered): Price | undefined {
 function perIn({ text }: Numbered, { start, end }: Price): Per | undefined {
   const of = EACH.test(text.slice(end)) ? flowIn(text, Math.max(0, start - 30), start)?.flow : undefined;
   if (of?.one) return { flow: of, size: 1, called: of.one };
+  const sold = FOR_ONE.exec(text.slice(0, start).replace(/[£€$]\s*$/, ''))?.[1];
+  const one = sold === undefined ? undefined : flows.find(({ says, one }) => one && says.exec(sold)?.index === 0);
+  if (one && !PER.test(text.slice(end))) return { flow: one, size: 1, called: one.one! };
   const per = PER.exec(text.slice(end));
   if (!per) return undefined;
   const rest = text.slice(end + per[0].length);

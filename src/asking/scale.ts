@@ -27,10 +27,10 @@ interface Vessel {
 }
 
 const ASKS =
-  /\b(?:how (?:many|much|big|large)|what(?=\s+(?:volume|weight|mass|amount|quantity|area|is|s|['’]s)\b)|number of)\b|,(?=\s*\w+\?)|\bin(?=\s+(?:casks|bottles|spirit|alcohol|wash|barley|malt))/i;
+  /\b(?:how (?:many|much|big|large)|what(?=\s+(?:volume|weight|mass|amount|quantity|area|is|s|['’]s)\b)|number of)\b|,(?=\s*\w+\?)|\b(?:in|to|into)(?=\s+(?:casks|bottles|spirit|alcohol|wash|barley|malt))/i;
 const INTO = /\b(?:in|into|as|makes?|gives?|for)\s+(?=\w)/i;
 const VESSELS =
-  /\b(?:sacks?|bags?|bath(?:tub|room)?s?|tubs?|tankers?|lorr(?:y|ies)|trucks?|(?:lorry|truck|tanker)\s?loads?|loads?|buckets?|(?:swimming |paddling )?pools?|trailers?|pallets?|glass(?:es)?|cups?|mugs?|kegs?|drums?|ibcs?|totes?|skips?|barrows?|wheelbarrows?|jerry ?cans?|cans?|jugs?|tanks?|trips?|wagons?|silos?|bins?)\b/i;
+  /\b(?:sacks?|bags?|bath(?:tub|room)?s?|tubs?|tankers?|lorr(?:y|ies)|trucks?|(?:lorry|truck|tanker)\s?loads?|loads?|buckets?|(?:olympic |swimming |paddling )*pools?|trailers?|pallets?|glass(?:es)?|cups?|mugs?|kegs?|drums?|ibcs?|totes?|skips?|barrows?|wheelbarrows?|jerry ?cans?|cans?|jugs?|tanks?|trips?|wagons?|silos?|bins?)\b/i;
 const ONE =
   /\b(?:per|each|every|an?|one|single|for the|to the|in the)\s+(?:(?:single|full|whole|one|finished|working|average|typical)\s+)?/gi;
 /** What the list tells figures for by itself. */
@@ -88,10 +88,16 @@ function oneIn(text: string): Amount | undefined {
   return found;
 }
 
+/** A vessel of a size that everybody knows, where none is told. */
+const usualSize = (named: string | undefined): Quantity | undefined => {
+  const litres = /bath/i.test(named ?? '') ? 150 : /olympic/i.test(named ?? '') ? 2_500_000 : undefined; // L; a bath filled as it is used, and a pool of 50 × 25 × 2 m, both from memory
+  return litres === undefined ? undefined : { number: litres, unit: 'L', dimension: 'volume', start: -1, end: -1 };
+};
+
 /** “25 kg sacks”: a vessel that is asked for, and its size. */
 function vesselIn({ text, quantities }: Numbered, asked: number): Vessel | undefined {
-  const named = VESSELS.exec(text.slice(asked, asked + 30))?.[0];
-  const given = quantities.find(({ dimension, number }) => (dimension === 'mass' || dimension === 'volume') && number > 0); // prettier-ignore
+  const named = VESSELS.exec(text.slice(asked, asked + 45))?.[0];
+  const given = quantities.find(({ dimension, number }) => (dimension === 'mass' || dimension === 'volume') && number > 0) ?? usualSize(named); // prettier-ignore
   if (!named || !given) return undefined;
   const size = inCore(given, given.dimension === 'mass' ? 'mass' : 'volume20');
   return size === undefined || !(size > 0) ? undefined : { called: named.toLowerCase(), size, given };

@@ -45,7 +45,7 @@ const casks: readonly (readonly [RegExp, string, number])[] = [
   [/\boctaves?\b/i, 'octave', 50], // L; the same
   [/\bbarrels?\b/i, 'barrel', CASK_SIZES.barrel],
 ];
-const AT = /^\s*(?:of (?:[a-z]+ ){1,3}at|at|of)\s+(?:about\s+)?$/i; // between litres and their strength
+const AT = /^\s*(?:of (?:[a-z]+ ){1,3}at|at|of|@)\s+(?:about\s+)?$/i; // between litres and their strength
 const CASKS_OF = /^\s*(?:full )?(?:casks|barrels|hogsheads|butts) of\s+(?:about\s+)?$/i;
 const MEASURES: readonly number[] = [20, 25, 30, 35, 40, 44, 45, 50, 60, 200, 350, 375, 500, 700, 750, 1000]; // mL of bar measures and bottles
 const MOST_LITRES = 700; // of one cask
@@ -78,7 +78,11 @@ export function namedCask({ text, quantities }: Pick<Numbered, 'text' | 'quantit
 export function spiritSaid(asked: Numbered): SpiritSaid {
   const { text, quantities } = asked;
   const measured = quantities.find(({ dimension }) => dimension === 'volume');
-  const isAt = (i: number) => i > 0 && AT.test(text.slice(quantities[i - 1]!.end, quantities[i]?.start ?? 0));
+  // “1 litre 63.5”: right behind litres a number is a strength, without a word between.
+  const isAt = (i: number) => {
+    const between = i > 0 ? text.slice(quantities[i - 1]!.end, quantities[i]?.start ?? 0) : '-';
+    return AT.test(between) || (i > 0 && quantities[i - 1]!.dimension === 'volume' && /^[\s,]+$/.test(between));
+  };
   const isAlone = (i: number) => quantities[i]!.unit === undefined && isAt(i + 1) && !isAt(i);
   // “6,000 litres at 23 and 1,000 at 30”: what has a strength behind it is of the same unit.
   const given = quantities.flatMap((each, i): Volume[] => {

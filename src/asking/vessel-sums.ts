@@ -52,6 +52,19 @@ export const washbacksEnough: Reckoner = ({ text, quantities }) => {
   };
 }; // prettier-ignore
 
+/** Carbon dioxide that goes with so much pure alcohol, as it is made. */
+export const gasOfAlcohol: Reckoner = ({ text, quantities }) => {
+  const given = quantities.find(({ dimension, number }) => dimension === 'alcohol' && number > 0);
+  if (!given || quantities.length !== 1 || !/carbon dioxide|\bco2\b|\bgas\b/i.test(text) || /heat|boil|fuel|burn|footprint/i.test(text)) return undefined;
+  const ethanol = (inCore(given, 'alcohol')! * ETHANOL_DENSITY) / 1000;
+  return {
+    says: `About ${told(ethanol * CO2_PER_ETHANOL, 'mass')} of carbon dioxide, some ${format(gasVolume(ethanol * CO2_PER_ETHANOL, celsius(20)), 'space')} of gas.${GAS_CARE}`,
+    sum: `${told(ethanol, 'mass')} of alcohol × ${CO2_PER_ETHANOL}`,
+    ...GAS_SAFE,
+    paths: [],
+  };
+}; // prettier-ignore
+
 /** Carbon dioxide from so much wash of a strength. */
 export const gasOfWash: Reckoner = (asked) => {
   const { volumes, strengths, named } = spiritSaid(asked);
