@@ -67,7 +67,7 @@ const PLAIN = 0.2; // chance from which an entry tells a figure by itself better
 const CERTAIN = 0.95; // of its words: it is asked in these very words
 const NEAREST = 3;
 /** From here a passage of the book is told where nothing else is: what it holds of the question’s words, and how many of them. */
-const QUOTED = { held: 0.55, words: 3 } as const;
+const QUOTED = { held: 0.62, words: 3 } as const;
 const MOST_PARTS = 3; // of a question, that are answered
 
 const reckoners: readonly Reckoner[] = [
