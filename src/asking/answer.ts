@@ -5,6 +5,7 @@ import type { House } from '../core/line/house.ts';
 import type { Pace } from '../core/line/ledger.ts';
 import { mixedDrink, standardDrinks } from './served.ts';
 import { chain } from './chain.ts';
+import { clausesOf } from './clauses.ts';
 import { convert, ofCask, shareOf, twoScales } from './convert.ts';
 import type { AskedList, Entry } from './entry.ts';
 import { leaning } from './follow.ts';
@@ -40,8 +41,9 @@ import { atYield, shareMoved } from './yields.ts';
 export interface Answer extends Reckoned {
   /** The entry that was found; nothing where the answer was reckoned from the question’s own numbers. */
   readonly id?: string;
-  /** The entry that may be meant, and others that may be, where that is not sure. */
+  /** The entry that may be meant, how likely that is, and others that may be, where that is not sure. */
   readonly meant?: Entry;
+  readonly chance?: number;
   readonly others?: readonly Entry[];
   /** True where it is what the book says nearest to it, and may not be what was asked. */
   readonly isQuoted?: true;
@@ -68,6 +70,7 @@ const CERTAIN = 0.95; // of its words: it is asked in these very words
 const NEAREST = 3;
 /** From here a passage of the book is told where nothing else is: what it holds of the question’s words, and how many of them. */
 const QUOTED = { held: 0.62, words: 3 } as const;
+const LIKELY_PART = 0.35; // chance from which a part that may be meant is told beside another
 const MOST_PARTS = 3; // of a question, that are answered
 
 const reckoners: readonly Reckoner[] = [
@@ -222,12 +225,13 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
     const isKnown = best && best.score >= LIKELY.score && best.chance >= LIKELY.chance;
     const isCertain = isKnown && (best.score >= CERTAIN || (best.score >= SURE.score && chanceOfPlace(matches) >= SURE.chance)); // prettier-ignore
     const tellsIt = best && best.score >= SURE.score && best.chance >= PLAIN && sum?.plainly?.every((says) => best.entry.asked.some((way) => says.test(way))); // prettier-ignore
+    // An entry that is asked with both things of such a sum tells that figure, and no other.
     if (sum && !tellsIt) return sum;
     if (isKnown)
       return {
         ...tell(best.entry, telling),
         question,
-        ...(!isCertain && { meant: best.entry, others: others.slice(0, NEAREST - 1) }),
+        ...(!isCertain && !tellsIt && { meant: best.entry, chance: best.chance, others: others.slice(0, NEAREST - 1) }),
       };
     const quoted = matches.slice(0, NEAREST + 2).some(({ entry }) => entry.unknown) ? undefined : quote(withoutTail(question));
     if (quoted && quoted.held >= QUOTED.held && quoted.words >= QUOTED.words)
@@ -237,16 +241,27 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
   const alone = (asking: Asking): Answer | NotKnown =>
     found(asking, wantedUnit(asking.question, countryIn(asking.question)));
 
+  /** The answer to the first part of a rambling question that has one by itself. */
+  function inClause(asking: Asking, whole: NotKnown): Answer | NotKnown {
+    const asks = clausesOf(asking.question).filter(({ text, asks }) => asks && text.split(/\s+/).length > 2);
+    const answers = asks.map(({ text }) => alone({ ...asking, question: text })).filter(isAnswer);
+    const told = answers.find((each) => sureOf(each)) ?? answers.find(({ meant }) => meant);
+    const isKnown = told !== undefined && !(told.id !== undefined && unknown.has(told.id));
+    return isKnown ? { ...told, question: asking.question } : whole;
+  }
+
   /** The answer to a question, and to what else it asks in the same breath. */
   function inParts(asking: Asking): Answer | NotKnown {
     const whole = alone(asking);
     const parts = partsOf(asking.question);
-    if (parts.length === 0) return whole;
+    if (parts.length === 0) return isAnswer(whole) ? whole : inClause(asking, whole);
     const told = [sureOf(whole) ?? []].flat();
     for (const { ways } of parts) {
-      const sure = ways.map((question) => sureOf(alone({ ...asking, question }))).find((each) => each !== undefined); // prettier-ignore
-      if (sure && !told.some(({ id, says }) => (id ?? says) === (sure.id ?? sure.says))) told.push(sure);
-    }
+      const answers = ways.map((question) => alone({ ...asking, question })).filter(isAnswer);
+      const likely = answers.find((each) => sureOf(each)) ?? answers.find(({ chance = 0 }) => chance >= LIKELY_PART);
+      if (likely && !told.some(({ id, says }) => (id ?? says) === (likely.id ?? likely.says))) told.push(likely);
+    } // prettier-ignore
+    if (!told.some((each) => sureOf(each)) && (told.length < 2 || !isAnswer(whole))) return whole;
     const known = told.filter(({ id }) => id === undefined || !unknown.has(id));
     const [first, ...rest] = (known.length > 0 ? known : told).slice(0, MOST_PARTS);
     if (!first || (rest.length === 0 && isAnswer(whole) && whole.meant && parts.length > 2)) return whole; // prettier-ignore

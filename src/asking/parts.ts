@@ -5,7 +5,10 @@ const ASKS = 'how|what|which|why|where|when|who|is|are|do|does|did|can|could|wil
 const CUT = new RegExp(`(?<=[?!.;])\\s+|,?\\s+(?:and|or|plus|but|also|&|/)\\s+(?:also\\s+|then\\s+)?(?=(?:${ASKS})\\b)|,\\s*(?=(?:how|what|which|why|where|when|who|at what)\\b)`, 'i');
 const BEGINS = new RegExp(`^(?:(?:and|so|but|ok|or|also|please|sorry|hi|hello|well)[ ,]+)*(?:${ASKS}|whats|hows|wheres|isnt|arent|dont|doesnt)\\b`, 'i');
 const LEANS = /\b(?:it|its|that|this|they|them|their|those|these|one|ones|he|him|there)\b/i;
+const BARE = 2; // words: so short a part says no thing at all
 const SHORT = 5; // words: so short a part says its thing in the part before
+
+const withoutAsking = (text: string) => text.replace(/^(?:and |so )*(?:how (?:much|many|long|hot|strong|big|old)|how|what|which|why|where|when|who)\b(?: (?:is|are|do|does|did|can|will))?\s*/i, '');
 
 export interface Part {
   /** The ways to take it, the likelier first: with the part before it, where it may lean on that. */
@@ -19,8 +22,10 @@ export function partsOf(question: string): readonly Part[] {
   if (asking.length < 2) return [];
   return asking.map((text, i): Part => {
     const before = asking[i - 1];
-    if (before === undefined) return { ways: [text] };
-    const whole = `${text.replace(/[?!.]+$/, '')} ${before.replace(/^(?:and |so )*(?:how (?:much|many)|how|what|which|why|where|when|who)\b(?: (?:is|are|do|does|did|can|will))?\s*/i, '')}`;
+    const after = asking[i + 1];
+    // “how long and how hot is the mash”: what is so short speaks of what comes behind.
+    if (before === undefined) return { ways: after !== undefined && plain(text).split(' ').length <= BARE ? [`${text} ${withoutAsking(after)}`] : [text] };
+    const whole = `${text.replace(/[?!.]+$/, '')} ${withoutAsking(before)}`;
     if (LEANS.test(text)) return { ways: [whole] };
     return { ways: plain(text).split(' ').length <= SHORT ? [text, whole] : [text] };
   });

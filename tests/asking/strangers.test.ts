@@ -21,8 +21,9 @@ const unknown = new Set(entries.filter((entry) => entry.unknown).map(({ id }) =>
 function fateOf({ q, is }: Asked): 'right' | 'wrong' | 'neither' {
   const found = answer({ question: q, house: builtInHouse });
   const id = isAnswer(found) ? (found.id ?? 'reckoned') : '?';
+  const ids = isAnswer(found) ? [found, ...(found.also ?? [])].map((each) => each.id ?? 'reckoned') : [];
   const isKnown = id !== '?' && !unknown.has(id);
-  if (is.includes(id) || (!isKnown && is.includes('?'))) return 'right';
+  if (ids.some((each) => is.includes(each)) || (!isKnown && is.includes('?'))) return 'right';
   return isAnswer(found) && isKnown && found.meant === undefined && !found.isQuoted ? 'wrong' : 'neither';
 }
 
