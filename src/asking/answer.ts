@@ -245,9 +245,11 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
   function inClause(asking: Asking, whole: NotKnown): Answer | NotKnown {
     const asks = clausesOf(asking.question).filter(({ text, asks }) => asks && text.split(/\s+/).length > 2);
     const answers = asks.map(({ text }) => alone({ ...asking, question: text })).filter(isAnswer);
-    const told = answers.find((each) => sureOf(each)) ?? answers.find(({ meant }) => meant);
-    const isKnown = told !== undefined && !(told.id !== undefined && unknown.has(told.id));
-    return isKnown ? { ...told, question: asking.question } : whole;
+    const told = answers.find((each) => sureOf(each)) ?? answers.find(({ meant, chance = 0 }) => meant && chance >= LIKELY_PART);
+    if (told === undefined || (told.id !== undefined && unknown.has(told.id))) return whole;
+    // What a part asks may not be what the whole does.
+    const meant = list.entries.find(({ id }) => id === told.id);
+    return { ...told, question: asking.question, ...(meant && { meant, others: told.others ?? [] }) };
   }
 
   /** The answer to a question, and to what else it asks in the same breath. */
