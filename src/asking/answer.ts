@@ -261,11 +261,13 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
     for (const { ways } of parts) {
       const answers = ways.map((question) => alone({ ...asking, question })).filter(isAnswer);
       const likely = answers.find((each) => sureOf(each)) ?? answers.find(({ chance = 0 }) => chance >= LIKELY_PART);
-      if (likely && !told.some(({ id, says }) => (id ?? says) === (likely.id ?? likely.says))) told.push(likely);
+      // A sum of the whole is not a sum of its parts.
+      if (likely && !(likely.id === undefined && told[0]?.question === asking.question && told[0].id === undefined) && !told.some(({ id, says }) => (id ?? says) === (likely.id ?? likely.says))) told.push(likely);
     } // prettier-ignore
     if (!told.some((each) => sureOf(each)) && (told.length < 2 || !isAnswer(whole))) return whole;
     const known = told.filter(({ id }) => id === undefined || !unknown.has(id));
-    const [first, ...rest] = (known.length > 0 ? known : told).slice(0, MOST_PARTS);
+    const inOrder = [...(known.length > 0 ? known : told)].sort((a, b) => Number(a.meant !== undefined) - Number(b.meant !== undefined)); // prettier-ignore
+    const [first, ...rest] = inOrder.slice(0, MOST_PARTS);
     if (!first || (rest.length === 0 && isAnswer(whole) && whole.meant && parts.length > 2)) return whole; // prettier-ignore
     return { ...first, question: asking.question, ...(rest.length > 0 && { also: rest }) };
   }

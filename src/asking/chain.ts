@@ -11,6 +11,7 @@ const CASKS = [20, 700] as const; // L; the largest cask of the law is of 700 L,
 const BOTTLES = [0.04, 2] as const; // L
 const STRENGTHS = [30, 80] as const; // % vol in cask or bottle
 const SHARES = [50, 100] as const; // kg of malt from a hundred of barley
+const WASHES = [4, 15] as const; // % vol
 const MOST = { mashes: 200, weeks: 52 } as const;
 const ON_LAND = /^\s*(?:of (?:barley|grain|malt)\s+)?(?:an?|per|to the|to an?|the|each|every|\/)\s*(?:acre|hectare|ha)\b/i;
 const A_TONNE = /^\s*(?:(?:litres?|liters?|lpas?|l)\s+)?(?:of (?:pure )?alcohol\s+)?(?:an?|per|to the|to a|the|each|every|from a|\/)\s*(?:metric )?t(?:onn?e?)?s?\b/i;
@@ -20,10 +21,11 @@ const COUNTS_MASHES = /^\s*(?:mash|brew|batch)/i;
 type Step = 'land' | 'barley' | 'malt';
 
 /** What is asked for at the end of the way. */
-function endIn(text: string): 'bottles' | 'casks' | 'alcohol' | 'malt' {
+function endIn(text: string): 'bottles' | 'casks' | 'alcohol' | 'malt' | 'wash' {
   if (/\bhow many .{0,24}\bbottles?\b|\b(?:in|into|as|to) bottles?\b|bottles (?:is|would|will|do|from|out)/i.test(text)) return 'bottles';
   if (/\bhow many .{0,30}(?:casks?|barrels?|hogsheads?|butts?)\b|\b(?:in|into|as) (?:casks|barrels|hogsheads)/i.test(text)) return 'casks';
   if (/\bhow (?:much|many)\b.{0,40}\b(?:malt)\b/i.test(text) && !/how (?:much|many)\b.{0,24}(?:spirit|alcohol|lpa|whisk)/i.test(text)) return 'malt';
+  if (/\bwash\b/i.test(text) && /volume|how (?:much|many)|litres|balance/i.test(text)) return 'wash';
   return 'alcohol';
 } // prettier-ignore
 
@@ -60,7 +62,9 @@ export const chain: Reckoner = (asked: Numbered) => {
   const sized = volumes.find(({ litres }) => within(end === 'bottles' ? BOTTLES : CASKS, litres));
   const at = rest.quantities.find(({ number, unit, dimension }) => (unit === undefined || dimension === 'percent' || dimension === 'strength') && within(STRENGTHS, number));
   if (!(isPerLand && (area || /acre|hectare/i.test(text))) && !start && !isYear) return undefined;
-  if (!yielded && !share && !isPerLand) return undefined;
+  const washAt = end === 'wash' ? quantities.find(({ number, dimension, unit }) => (dimension === 'percent' || dimension === 'strength' || unit === undefined) && within(WASHES, number)) : undefined;
+  if (washAt) taken(washAt, used);
+  if (!yielded && !share && !isPerLand && !washAt) return undefined;
   if (quantities.some((each) => !used.has(each) && each !== at && !(each.dimension === 'volume' && sized) && each.unit !== 'years')) return undefined;
   if (quantities.some(({ unit }) => unit === 'years')) return undefined;
 
@@ -93,6 +97,11 @@ export const chain: Reckoner = (asked: Numbered) => {
   const paths = yielded ? [] : ['heart.alcohol'];
   const ours = isYear && yielded ? `; ours are ${told(line.heart.alcohol * line.pace.mashesPerYear, 'alcohol')} a year` : yielded ? '' : ', at our own yield';
   if (end === 'alcohol') return { says: `About ${isYear ? `${formatNumber(alcohol, 0)}\u00a0L of pure alcohol` : told(alcohol, 'alcohol')}${isYear ? ` from ${figures(mashes.number * (weeks?.number ?? house.weeksPerYear))} mashes a year` : ''}${ours}.`, sum: words.join('; '), ...place, paths };
+  if (end === 'wash') {
+    const strong = washAt?.number ?? line.wash.strength;
+    words.push(`÷ ${formatWorking(strong)} %`);
+    return { says: `About ${told(alcohol / (strong / 100), 'volume20')} of wash at ${told(strong, 'strength')}, a little more for what the stills leave, and ${told(alcohol, 'alcohol')} from it${ours}.`, sum: words.join('; '), ...place, paths };
+  }
   if (end === 'bottles' && !yielded && !at && !sized) {
     const bottles = (1000 * amount * line.bottling.bottles) / line.malt.mass;
     return { says: `About ${formatNumber(bottles, 0)} of our bottles, after the years in wood; ${told(alcohol, 'alcohol')} as new spirit.`, sum: words.join('; '), ...place, paths: ['bottling.bottles'] };

@@ -32,7 +32,12 @@ export const kept: Reckoner = (asked) => {
   );
   const size = given ? inCore(given, 'volume20')! : named ? CASK_SIZES[named] : line.casks.meanSize;
   if (!(size > 1) || size > MOST_LITRES) return undefined;
-  const [filledAt = line.filling.strength] = spiritSaid(asked).strengths.filter((each) => each > MOST_LOSS);
+  // A share that is asked with a rate of its own is told as a share.
+  const isShare = !given && !named && quantities.some(({ dimension, number }) => dimension === 'percent' && number <= MOST_LOSS);
+  if (isShare && !isBottles) return undefined;
+  const strengths = spiritSaid(asked).strengths.filter((each) => each > MOST_LOSS);
+  const filledAt = strengths.length === 0 ? line.filling.strength : Math.max(...strengths);
+  const bottledAt = strengths.length > 1 ? Math.min(...strengths) : house.bottlingStrength;
   const rate = quantities.find(({ dimension, number }) => dimension === 'percent' && number > 0 && number <= MOST_LOSS)?.number as typeof house.alcoholLoss | undefined; // prettier-ignore
   const { record, emptied } = throughWood({
     volume: litres20(size),
@@ -47,10 +52,10 @@ export const kept: Reckoner = (asked) => {
   const unit = wanted?.dimension === 'volume' ? unitNamed('volume20', wanted.unit) : undefined;
   const cask = `A cask of ${told(size, 'volume20')} filled at ${told(filledAt, 'strength')}`;
   const after = `after ${formatNumber(span, span % 1 === 0 ? 0 : 1)} years in our store`;
-  const bottles = Math.floor((emptied.alcohol * (1 - house.filterLoss / 100)) / ((house.bottleSize / 100) * (Math.min(house.bottlingStrength, held.strength) / 100))); // prettier-ignore
+  const bottles = Math.floor((emptied.alcohol * (1 - house.filterLoss / 100)) / ((house.bottleSize / 100) * (Math.min(bottledAt, held.strength) / 100))); // prettier-ignore
   const sum = `${told((size * filledAt) / 100, 'alcohol')} filled, ${told(held.alcohol, 'alcohol')} left; the air takes ${formatNumber(rate ?? house.alcoholLoss, 1)} % a year`; // prettier-ignore
   const says = isBottles
-    ? `${cask} makes about ${formatNumber(bottles, 0)} bottles of ${formatNumber(house.bottleSize, 0)} cL ${after}.`
+    ? `${cask} makes about ${formatNumber(bottles, 0)} bottles of ${formatNumber(house.bottleSize, 0)} cL at ${told(Math.min(bottledAt, held.strength), 'strength')} ${after}.`
     : `${cask} holds about ${told(held.volume, 'volume20', unit)} at ${format(held.strength, 'strength')} ${after}.`;
   return { says, sum, ...place, paths: ['house.alcoholLoss', 'house.storeHumidity', 'filling.strength'] };
 };
@@ -88,7 +93,7 @@ export const casksKept: Reckoner = ({ text, quantities, house, line }) => {
 
 /** “What if the angels took 4 % in place of 2?”: what a yearly loss leaves. */
 export const lossMoved: Reckoner = ({ text, quantities, house }) => {
-  if (!/angels?|evaporat|\bloss\b|\bloses?\b|\blost\b/i.test(text) || /\bhow many bottles\b/i.test(text))
+  if (!/angels?|evaporat|\bloss\b|\bloses?\b|\blost\b|\bleft\b|remain/i.test(text) || /\bhow many bottles\b/i.test(text))
     return undefined;
   const named = quantities.filter(({ dimension, unit }) => dimension === 'percent' || unit === undefined);
   const rates = named.map(({ number }) => number).filter((rate) => rate > 0 && rate <= 30);

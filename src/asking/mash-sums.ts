@@ -108,7 +108,9 @@ export const litreDegrees: Reckoner = ({ text, quantities }) => {
 export const heatToWarm: Reckoner = (asked) => {
   const { text, quantities } = asked;
   const given = quantities.filter(({ dimension }) => dimension === 'volume');
-  const [from, to] = temperaturesIn(asked);
+  const rise = quantities.filter((each) => /^\s*(?:degrees?\s*|deg\s*|c\s*)?(?:of\s+)?(?:rise|warming)\b/i.test(behind(text, each))).at(-1)?.number;
+  const temperatures = temperaturesIn(asked);
+  const [from, to] = rise === undefined ? temperatures : [0, rise];
   if (!/\bheat\b|energy|kwh|\bmj\b|warm|fuel|power/i.test(text) || given.length !== 1 || from === undefined || to === undefined || from === to) return undefined;
   const litres = inCore(given[0]!, 'volume20')!;
   const energy = (litres * WATER_HEAT * Math.abs(to - from)) / 1000;

@@ -2,7 +2,7 @@
 import { plain } from './words.ts';
 
 const ASKS = 'how|what|which|why|where|when|who|is|are|do|does|did|can|could|will|would|should|at what|in what|for how|has|have';
-const CUT = new RegExp(`(?<=[?!.;])\\s+|,?\\s+(?:and|or|plus|but|also|&|/)\\s+(?:also\\s+|then\\s+)?(?=(?:${ASKS})\\b)|,\\s*(?=(?:how|what|which|why|where|when|who|at what)\\b)`, 'i');
+const CUT = new RegExp(`(?<=[?!.;])\\s+|,?\\s+(?:and|or|plus|but|also|&|/)\\s+(?:also\\s+|then\\s+)?(?=(?:${ASKS})\\b)|,\\s*(?=(?:how|what|which|why|where|when|who|at what|is it|are they|is that|do you|does it|can i|can you)\\b)`, 'i');
 const BEGINS = new RegExp(`^(?:(?:and|so|but|ok|or|also|please|sorry|hi|hello|well)[ ,]+)*(?:${ASKS}|whats|hows|wheres|isnt|arent|dont|doesnt)\\b`, 'i');
 const LEANS = /\b(?:it|its|that|this|they|them|their|those|these|one|ones|he|him|there)\b/i;
 const BARE = 2; // words: so short a part says no thing at all

@@ -72,7 +72,7 @@ function kitchenAt(text: string, country?: Country) {
   return undefined;
 } // prettier-ignore
 
-const CORRECTS = /^[\w\s,.…-]{0,40}?\b(?:no|sorry|i mean|or rather|make that|scratch that)\b[\s,.…]*(?:sorry[\s,]*|but\s+)?$/i;
+const CORRECTS = /^[\w\s,.…?!-]{0,40}?\b(?:no|sorry|i mean|or rather|make that|scratch that)\b[\s,.…]*(?:sorry[\s,]*|but\s+)?$/i;
 /** What is meant of what was said: “6 tonnes … no, 3 tonnes” is 3. */
 const meantOf = (text: string, found: readonly Quantity[]): readonly Quantity[] =>
   found.filter((each, i) => {

@@ -51,9 +51,9 @@ const MEASURES: readonly number[] = [20, 25, 30, 35, 40, 44, 45, 50, 60, 200, 35
 const MOST_LITRES = 700; // of one cask
 const MOST_CASKS = 100_000;
 
-/** What stands before a number that is a strength, and what behind it. */
+/** What stands before a number that is a strength, and what never behind it. */
 const BEFORE = /(?:\bat|\bwere|\bwas|\bof|\bfrom|\bto|\bis|\baverag(?:es?|ing)|\bcom(?:es?|ing) (?:over|off|out)(?: at)?|\bit['’]?s|\bwant(?:s|ed)?(?: it at)?|\bget|\bmake|=|\band|\bwith|,|\bor|\bas)\s*(?:about|only|say|around|roughly|just)?\s*$/i; // prettier-ignore
-const BEHIND = /^\s*(?:$|[,.?!;)–-]|(?:at|and|to|down|cut|how|what|in|with|into|per|abv|vol|strength|plus|for|it|i|or|do|then|will|would|so|by|from|reduced|when|please|rather|instead|lpa|alcohol)\b)/i; // prettier-ignore
+const COUNTED = /^\s*(?:of (?:the|our|your|my|those|these) )?(?:(?:more|other|full|big|small|new|old|good|whole) )?(?:bottles?|casks?|barrels?|hogsheads?|butts?|mash(?:es)?|batch(?:es)?|runs?|years?|yrs?|months?|weeks?|days?|hours?|hrs?|minutes?|times|people|men|cows?|kids?|parts?|sacks?|bags?|stills?|washbacks?|tuns?|tanks?|points?|drams?|shots?|glasses|measures?|lots?|steps?|units?|a (?:tonne|bottle|year|week|day|litre|kilo)|per (?:tonne|year|week|day|litre|kilo)|lpa (?:a|per)|ppm|kg|mashings?|o['’]?clock|degrees?|celsius|fahrenheit|deg\b|c\b|f\b|[:/]\s*\d)/i; // what a number counts that is no strength
 
 /** The volume of a cask that is named and whose litres are not told; several of them where they are counted. */
 export function namedCask({ text, quantities }: Pick<Numbered, 'text' | 'quantities'>): Volume | undefined {
@@ -117,7 +117,7 @@ export function spiritSaid(asked: Numbered): SpiritSaid {
     if (each.unit !== undefined) return strengthsIn([each]);
     const isBehindLitres = isAt(i) && (quantities[i - 1]!.dimension === 'volume' || (measured !== undefined && isAlone(i - 1))) && each.number >= 1 && each.number <= 100; // prettier-ignore
     if (isBehindLitres) return [each.number];
-    const isStrength = each.number >= 1 && each.number <= 100 && BEFORE.test(text.slice(0, each.start)) && BEHIND.test(text.slice(each.end)); // prettier-ignore
+    const isStrength = each.number >= 1 && each.number <= 100 && BEFORE.test(text.slice(0, each.start)) && !COUNTED.test(text.slice(each.end)); // prettier-ignore
     return isStrength ? [each.number] : [];
   });
   return { volumes: named ? [named] : given, strengths, named: liquidNamed(asked) };

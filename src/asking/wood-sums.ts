@@ -34,11 +34,12 @@ export const lossOver: Reckoner = (asked) => {
   const [rate, other] = rates;
   if (volume === undefined || !(volume > 0) || span === undefined || !(span > 0) || span > MOST_YEARS || rate === undefined || rates.length > 2) return undefined;
   if (!quantities.some(({ dimension }) => dimension === 'percent') || /how many bottles|cost|price|worth/i.test(text)) return undefined;
-  if (!/left|remain|lose|lost|loss|differ|how much|less|gone/i.test(text)) return undefined;
+  if (!/left|remain|lose|lost|loss|differ|how (?:much|many)|less|gone/i.test(text)) return undefined;
+  const [at] = spiritSaid(asked).strengths.filter((each) => each > MOST_LOSS);
   const left = (each: number) => volume * (1 - each / 100) ** span;
   if (other === undefined)
     return {
-      says: `About ${told(left(rate), 'volume20')} would be left of ${told(volume, 'volume20')} after ${formatNumber(span, 0)} years, and ${told(volume - left(rate), 'volume20')} gone, if ${rateText(rate)} % of what is there goes each year.`,
+      says: `About ${told(left(rate), 'volume20')} would be left of ${told(volume, 'volume20')} after ${formatNumber(span, 0)} years, and ${told(volume - left(rate), 'volume20')} gone, if ${rateText(rate)} % of what is there goes each year.${at === undefined ? '' : ` Of pure alcohol ${told((left(rate) * at) / 100, 'alcohol')} would be left of ${told((volume * at) / 100, 'alcohol')}, if it is the alcohol of which ${rateText(rate)} % goes.`}`,
       sum: `${formatNumber(volume, 0)} × (1 − ${formatWorking(rate / 100)})^${formatNumber(span, 0)}; by ${rateText(rate)} % of the first filling each year it would be ${told(Math.max(0, volume * (1 - (rate * span) / 100)), 'volume20')}`,
       ...AIR,
       paths: [],
