@@ -70,6 +70,7 @@ const CERTAIN = 0.95; // of its words: it is asked in these very words
 const NEAREST = 3;
 /** From here a passage of the book is told where nothing else is: what it holds of the question’s words, and how many of them. */
 const QUOTED = { held: 0.62, words: 3 } as const;
+const FEWEST_WORDS = 4; // of a part that may be meant
 const LIKELY_PART = 0.35; // chance from which a part that may be meant is told beside another
 const MOST_PARTS = 3; // of a question, that are answered
 
@@ -245,7 +246,7 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
   function inClause(asking: Asking, whole: NotKnown): Answer | NotKnown {
     const asks = clausesOf(asking.question).filter(({ text, asks }) => asks && text.split(/\s+/).length > 2);
     const answers = asks.map(({ text }) => alone({ ...asking, question: text })).filter(isAnswer);
-    const told = answers.find((each) => sureOf(each)) ?? answers.find(({ meant, chance = 0 }) => meant && chance >= LIKELY_PART);
+    const told = answers.find((each) => sureOf(each) ?? (each.chance ?? 0) >= LIKELY_PART / 2);
     if (told === undefined || (told.id !== undefined && unknown.has(told.id))) return whole;
     // What a part asks may not be what the whole does.
     const meant = list.entries.find(({ id }) => id === told.id);
@@ -260,7 +261,7 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
     const told = [sureOf(whole) ?? []].flat();
     for (const { ways } of parts) {
       const answers = ways.map((question) => alone({ ...asking, question })).filter(isAnswer);
-      const likely = answers.find((each) => sureOf(each)) ?? answers.find(({ chance = 0 }) => chance >= LIKELY_PART);
+      const likely = answers.find((each) => sureOf(each)) ?? answers.find(({ chance = 0, question }) => chance >= LIKELY_PART && question.split(/\s+/).length >= FEWEST_WORDS);
       // A sum of the whole is not a sum of its parts.
       if (likely && !(likely.id === undefined && told[0]?.question === asking.question && told[0].id === undefined) && !told.some(({ id, says }) => (id ?? says) === (likely.id ?? likely.says))) told.push(likely);
     } // prettier-ignore
