@@ -31,7 +31,14 @@ import { calories } from './calories.ts';
 import { atPrice } from './money.ts';
 import { maltLasts, sieved, smokeMixed, yieldGot, yieldShort } from './malt-sums.ts';
 import { heatToWarm, litreDegrees, mashStands, theirTemperature } from './mash-sums.ts';
-import { gasOfAlcohol, gasOfWash, heartOfCharge, lowWinesOf, roundTank, washbacksEnough } from './vessel-sums.ts';
+import {
+  gasOfAlcohol,
+  gasOfWash,
+  heartOfCharge,
+  lowWinesOf,
+  roundTank,
+  washbacksEnough,
+} from './vessel-sums.ts';
 import { whatIf } from './what-if.ts';
 import { emptyCask, lossOver, lossRate, lostBetween, strengthAYear } from './wood-sums.ts';
 import { plain } from './words.ts';
@@ -232,9 +239,12 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
       return {
         ...tell(best.entry, telling),
         question,
-        ...(!isCertain && !tellsIt && { meant: best.entry, chance: best.chance, others: others.slice(0, NEAREST - 1) }),
+        ...(!isCertain &&
+          !tellsIt && { meant: best.entry, chance: best.chance, others: others.slice(0, NEAREST - 1) }),
       };
-    const quoted = matches.slice(0, NEAREST + 2).some(({ entry }) => entry.unknown) ? undefined : quote(withoutTail(question));
+    const quoted = matches.slice(0, NEAREST + 2).some(({ entry }) => entry.unknown)
+      ? undefined
+      : quote(withoutTail(question));
     if (quoted && quoted.held >= QUOTED.held && quoted.words >= QUOTED.words)
       return { says: filledFrom(line, quoted.text), at: quoted.at, place: quoted.place, paths: [], question, inUnit: false, isQuoted: true, others: others.slice(0, NEAREST - 1) }; // prettier-ignore
     return { nearest: [...(best && !best.entry.unknown ? [best.entry] : []), ...others].slice(0, NEAREST) };

@@ -8,9 +8,11 @@ import { told, type Reckoner } from './reckoned.ts';
 import { spiritSaid } from './spirit-said.ts';
 
 const BOILS = /\bboil(?:s|ing)?(?:\s+(?:point|at|temperature|temp))?\b/i;
-const ASKS = /boiling (?:point|temp)|\b(?:what|which) (?:temp(?:erature)?|heat|degrees?)\b|\bhow hot\b|\bwhen does\b|\bat what\b/i;
+const ASKS =
+  /boiling (?:point|temp)|\b(?:what|which) (?:temp(?:erature)?|heat|degrees?)\b|\bhow hot\b|\bwhen does\b|\bat what\b/i;
 const VAPOUR = /vapour|vapor|steam/i;
-const SUM = /\bheat (?:to|for|needed)|how much (?:heat|energy|gas|steam)|\bkwh\b|altitude|mountain|vacuum|pressure/i;
+const SUM =
+  /\bheat (?:to|for|needed)|how much (?:heat|energy|gas|steam)|\bkwh\b|altitude|mountain|vacuum|pressure/i;
 
 /** The boiling point of a liquid, and of what comes off it. */
 export const boils: Reckoner = (asked) => {

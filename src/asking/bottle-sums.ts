@@ -9,7 +9,8 @@ const BRITISH_UNIT = 0.01; // L of pure alcohol; UK Chief Medical Officers’ gu
 
 const COUNTS: Readonly<Record<string, number>> = { 'half a': 0.5, 'half the': 0.5, 'a half': 0.5, 'a dozen': 12, 'dozen': 12, 'a case of': 6 }; // prettier-ignore
 
-const BLOOD = /\bblood\b|\bsystem\b|\b(?:can|when|may|safe|okay|ok) .{0,20}\bdrive\b|breathal|over the limit|sober/i;
+const BLOOD =
+  /\bblood\b|\bsystem\b|\b(?:can|when|may|safe|okay|ok) .{0,20}\bdrive\b|breathal|over the limit|sober/i;
 
 /** So many of the house’s bottles; nothing where it is just one, which the list answers. */
 function bottlesIn({ text, quantities, house }: Parameters<Reckoner>[0]): readonly Volume[] {

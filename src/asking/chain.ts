@@ -13,9 +13,12 @@ const STRENGTHS = [30, 80] as const; // % vol in cask or bottle
 const SHARES = [50, 100] as const; // kg of malt from a hundred of barley
 const WASHES = [4, 15] as const; // % vol
 const MOST = { mashes: 200, weeks: 52 } as const;
-const ON_LAND = /^\s*(?:of (?:barley|grain|malt)\s+)?(?:an?|per|to the|to an?|the|each|every|\/)\s*(?:acre|hectare|ha)\b/i;
-const A_TONNE = /^\s*(?:(?:litres?|liters?|lpas?|l)\s+)?(?:of (?:pure )?alcohol\s+)?(?:an?|per|to the|to a|the|each|every|from a|\/)\s*(?:metric )?t(?:onn?e?)?s?\b/i;
-const OF_MALT = /^\s*(?:of it |of that )?(?:(?:comes|came|come|goes|turns|ends|is|will be) )?(?:out |up )?(?:as |to |into )?malt|^\s*(?:malting )?yield|^\s*left as malt/i;
+const ON_LAND =
+  /^\s*(?:of (?:barley|grain|malt)\s+)?(?:an?|per|to the|to an?|the|each|every|\/)\s*(?:acre|hectare|ha)\b/i;
+const A_TONNE =
+  /^\s*(?:(?:litres?|liters?|lpas?|l)\s+)?(?:of (?:pure )?alcohol\s+)?(?:an?|per|to the|to a|the|each|every|from a|\/)\s*(?:metric )?t(?:onn?e?)?s?\b/i;
+const OF_MALT =
+  /^\s*(?:of it |of that )?(?:(?:comes|came|come|goes|turns|ends|is|will be) )?(?:out |up )?(?:as |to |into )?malt|^\s*(?:malting )?yield|^\s*left as malt/i;
 const COUNTS_MASHES = /^\s*(?:mash|brew|batch)/i;
 
 type Step = 'land' | 'barley' | 'malt';

@@ -2,11 +2,14 @@
 import { flowIn } from './flows.ts';
 import { plain } from './words.ts';
 
-const LEADS = /^(?:and |so |but |ok |okay |or )*(?:what about|how about|what of|and|same for|then)\b\s*(?:for |with |in |on |at )?/i;
-const PACE = /^(?:and |so |but |ok |what about |how about |how much is (?:that|it) |what is (?:that|it) |whats (?:that|it) |that is )*(?:it |that |this )?(?:per|a|an|each|every|in a|for a|over a|by the)\s+(?:year|month|week|day|hour|mash|batch|tonne|ton|cask|bottle|dram|litre|kilo)\s*$/;
+const LEADS =
+  /^(?:and |so |but |ok |okay |or )*(?:what about|how about|what of|and|same for|then)\b\s*(?:for |with |in |on |at )?/i;
+const PACE =
+  /^(?:and |so |but |ok |what about |how about |how much is (?:that|it) |what is (?:that|it) |whats (?:that|it) |that is )*(?:it |that |this )?(?:per|a|an|each|every|in a|for a|over a|by the)\s+(?:year|month|week|day|hour|mash|batch|tonne|ton|cask|bottle|dram|litre|kilo)\s*$/;
 const ALONE = /^(?:and |but |so )*(?:why(?: is that| so| not)?|how come|how so)\s*$/;
 /** How a question begins: what it asks of the thing. */
-const HEAD = /^(?:and |so |but |ok )*(?:how (?:much|many)(?: \w+)??(?= (?:do|does|is|are|of|in|from|goes|comes|per|a)\b)|how (?:strong|hot|cold|warm|long|big|large|old|heavy|often|deep|high|far|wide|tall|fast)|what (?:is |are |s )?(?:the )?(?:strength|abv|proof|temperature|temp|volume|size|weight|gravity|yield|price|colour|age|ph)(?: of)?|why(?: is| are| do| does)?|where (?:does|do|is|are)|what is|what are|whats|when (?:is|do|does))\b/;
+const HEAD =
+  /^(?:and |so |but |ok )*(?:how (?:much|many)(?: \w+)??(?= (?:do|does|is|are|of|in|from|goes|comes|per|a)\b)|how (?:strong|hot|cold|warm|long|big|large|old|heavy|often|deep|high|far|wide|tall|fast)|what (?:is |are |s )?(?:the )?(?:strength|abv|proof|temperature|temp|volume|size|weight|gravity|yield|price|colour|age|ph)(?: of)?|why(?: is| are| do| does)?|where (?:does|do|is|are)|what is|what are|whats|when (?:is|do|does))\b/;
 const ITS_PACE = /\b(?:per|an?|each|every|in an?|one)\s+(?:year|month|week|day|hour|mash|batch)\b/i;
 const MOST = 7; // words of what leans on another
 

@@ -33,7 +33,10 @@ export const kept: Reckoner = (asked) => {
   const size = given ? inCore(given, 'volume20')! : named ? CASK_SIZES[named] : line.casks.meanSize;
   if (!(size > 1) || size > MOST_LITRES) return undefined;
   // A share that is asked with a rate of its own is told as a share.
-  const isShare = !given && !named && quantities.some(({ dimension, number }) => dimension === 'percent' && number <= MOST_LOSS);
+  const isShare =
+    !given &&
+    !named &&
+    quantities.some(({ dimension, number }) => dimension === 'percent' && number <= MOST_LOSS);
   if (isShare && !isBottles) return undefined;
   const strengths = spiritSaid(asked).strengths.filter((each) => each > MOST_LOSS);
   const filledAt = strengths.length === 0 ? line.filling.strength : Math.max(...strengths);
@@ -93,7 +96,10 @@ export const casksKept: Reckoner = ({ text, quantities, house, line }) => {
 
 /** “What if the angels took 4 % in place of 2?”: what a yearly loss leaves. */
 export const lossMoved: Reckoner = ({ text, quantities, house }) => {
-  if (!/angels?|evaporat|\bloss\b|\bloses?\b|\blost\b|\bleft\b|remain/i.test(text) || /\bhow many bottles\b/i.test(text))
+  if (
+    !/angels?|evaporat|\bloss\b|\bloses?\b|\blost\b|\bleft\b|remain/i.test(text) ||
+    /\bhow many bottles\b/i.test(text)
+  )
     return undefined;
   const named = quantities.filter(({ dimension, unit }) => dimension === 'percent' || unit === undefined);
   const rates = named.map(({ number }) => number).filter((rate) => rate > 0 && rate <= 30);

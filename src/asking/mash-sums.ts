@@ -11,18 +11,28 @@ const GRAVITIES = [1.001, 1.15] as const;
 const SPEAKS_OF_MASH = /mash|\btun\b|strike|liquor|stand|how hot|temp/i;
 const AT_WATER = /(?:water|liquor)[^.?!,;]{0,16}\b(?:at|of|is|was|with)\s+(?:about\s+)?$/i; // before a temperature that is the water’s
 const OF_WATER = /^\s*(?:water|liquor)/i; // behind one
-const WANTS_MASH = /(?:temperature|temp|hot|warm|what|where)\b.{0,24}\b(?:has|have|is|will|does|would|do)\b.{0,14}\bmash\b|mash (?:stand|settle|come|end|be)|where (?:do|does|will)/i;
+const WANTS_MASH =
+  /(?:temperature|temp|hot|warm|what|where)\b.{0,24}\b(?:has|have|is|will|does|would|do)\b.{0,14}\bmash\b|mash (?:stand|settle|come|end|be)|where (?:do|does|will)/i;
 const RATIO = /(\d+(?:\.\d+)?)\s*(?::|to)\s*(?:1|one)\b|\bratio\s+(?:of\s+)?(\d+(?:\.\d+)?)/i;
 const RATIOS = [1, 10] as const; // L/kg
 const WARMEST_GRIST = 35; // °C
 
 /** Litres of water to a kilogram of malt: by their amounts, as a ratio, or as the house has it. */
-function ratioIn({ text, quantities, house }: Numbered): { readonly ratio: number; readonly amounts?: readonly [number, number] } | undefined {
-  const isWater = (each: Numbered['quantities'][number]) => each.dimension === 'volume' || (each.dimension === 'mass' && /^\s*(?:of\s+)?(?:hot\s+)?(?:water|liquor)/i.test(behind(text, each)));
+function ratioIn({
+  text,
+  quantities,
+  house,
+}: Numbered): { readonly ratio: number; readonly amounts?: readonly [number, number] } | undefined {
+  const isWater = (each: Numbered['quantities'][number]) =>
+    each.dimension === 'volume' ||
+    (each.dimension === 'mass' && /^\s*(?:of\s+)?(?:hot\s+)?(?:water|liquor)/i.test(behind(text, each)));
   const water = quantities.find(isWater);
   const malt = quantities.find((each) => each.dimension === 'mass' && !isWater(each));
   if (water && malt) {
-    const [litres, kilos] = [water.dimension === 'volume' ? inCore(water, 'volume20')! : inCore(water, 'mass')!, inCore(malt, 'mass')!];
+    const [litres, kilos] = [
+      water.dimension === 'volume' ? inCore(water, 'volume20')! : inCore(water, 'mass')!,
+      inCore(malt, 'mass')!,
+    ];
     return { ratio: litres / kilos, amounts: [litres, kilos] };
   }
   const said = RATIO.exec(text);

@@ -30,7 +30,11 @@ export const letDown: Reckoner = (asked) => {
   const { text } = asked;
   const said = spiritSaid(asked);
   const { volumes, named } = said;
-  const isNamed = said.strengths.length === 1 && named !== undefined && volumes.length === 1 && named.at > said.strengths[0]!;
+  const isNamed =
+    said.strengths.length === 1 &&
+    named !== undefined &&
+    volumes.length === 1 &&
+    named.at > said.strengths[0]!;
   const strengths = isNamed ? [named.at, ...said.strengths] : said.strengths;
   if (strengths.length !== 2 || volumes.length > 1 || !WATER.test(text)) return undefined;
   const [given] = volumes;

@@ -20,7 +20,8 @@ interface Per {
   readonly called: string;
 }
 
-const SPEAKS = /\bdut(?:y|ies)\b|\btax\b|excise|\bcosts?\b|\bprice|\bpay|worth|£|€|\$|\bquid\b|\beuros?\b|\bdollars?\b/i;
+const SPEAKS =
+  /\bdut(?:y|ies)\b|\btax\b|excise|\bcosts?\b|\bprice|\bpay|worth|£|€|\$|\bquid\b|\beuros?\b|\bdollars?\b/i;
 const DUTY = /\bdut(?:y|ies)\b|\btax|excise/i;
 const PARTS: readonly (readonly [RegExp, string, number])[] = [
   [/^\s?(?:p|pence)\b/i, '£', 0.01],
@@ -30,7 +31,8 @@ const PARTS: readonly (readonly [RegExp, string, number])[] = [
   [/^\s*(?:dollars?|bucks)\b/i, '$', 1],
 ];
 const PER = /^\s*(?:is\s+)?(?:(?:for\s+)?(?:an?|per|the|each|every)\b|\/)\s*/i;
-const FOR_ONE = /\b(?:an?|one|per|the|each)\s+(bottle|cask|barrel|hogshead|butt|case|dram)s?\s+(?:of \w+\s+)?(?:costs?|is|was|sells? (?:for|at)|goes for|at|for)\s*(?:about\s*)?$/i;
+const FOR_ONE =
+  /\b(?:an?|one|per|the|each)\s+(bottle|cask|barrel|hogshead|butt|case|dram)s?\s+(?:of \w+\s+)?(?:costs?|is|was|sells? (?:for|at)|goes for|at|for)\s*(?:about\s*)?$/i;
 const EACH = /^\s*(?:each|apiece|a piece)\b(?!\s+(?:bottle|cask|mash|tonne|litre))/i;
 const UNITS: readonly (readonly [RegExp, Flow['kind'], number, string, string])[] = [
   [/^(?:litres? of (?:pure )?alcohol|lpas?|laas?|pure litre)\b/i, 'alcohol', 1, 'litre of pure alcohol', 'heart.alcohol'],

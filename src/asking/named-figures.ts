@@ -31,21 +31,38 @@ const figures: readonly NamedFigure[] = [
   { says: /\bmash|\bgrist|\bmalt\b/i, path: 'malt.mass', called: 'malt in a mash', range: [20, 50_000] },
 ]; // prettier-ignore
 
-const BESIDE = /\b(?:ours?|mine|my|we|i)\b.*\b(?:yours?|you|here|harrowmere)\b|\b(?:yours?|you|here)\b.*\b(?:ours?|mine|my|we)\b/i;
-const COMPARES = /\byours?\b|\byou\b[^?]*\?|compare|\bmore than\b|\bless than\b|higher|lower|stronger|weaker|bigger|smaller|longer|shorter|same as/i;
+const BESIDE =
+  /\b(?:ours?|mine|my|we|i)\b.*\b(?:yours?|you|here|harrowmere)\b|\b(?:yours?|you|here)\b.*\b(?:ours?|mine|my|we)\b/i;
+const COMPARES =
+  /\byours?\b|\byou\b[^?]*\?|compare|\bmore than\b|\bless than\b|higher|lower|stronger|weaker|bigger|smaller|longer|shorter|same as/i;
 const IF = /\bif\b|suppose|instead|why/i;
 
-const kindAt = (path: string): KindName => (path === 'made.heartOfTonne' ? 'yield' : kindOfFigure(path)!.kind);
-const valueAt = ({ line }: Numbered, path: string) => (path === 'made.heartOfTonne' ? line.heart.alcohol / line.pace.tonnesPerMash : figureValue(line, path));
+const kindAt = (path: string): KindName =>
+  path === 'made.heartOfTonne' ? 'yield' : kindOfFigure(path)!.kind;
+const valueAt = ({ line }: Numbered, path: string) =>
+  path === 'made.heartOfTonne' ? line.heart.alcohol / line.pace.tonnesPerMash : figureValue(line, path);
 
 /** A number of the asker’s as a value of that figure; nothing where it cannot be one. */
 function asOf(each: Quantity, { path, range }: NamedFigure): number | undefined {
   const kind = kindAt(path);
   const bare = each.unit === undefined || each.dimension === 'percent';
-  const dimension: Partial<Record<KindName, string>> = { strength: 'strength', hours: 'time', mass: 'mass', temperature: 'temperature', yield: 'yield', gravity: 'gravity' };
+  const dimension: Partial<Record<KindName, string>> = {
+    strength: 'strength',
+    hours: 'time',
+    mass: 'mass',
+    temperature: 'temperature',
+    yield: 'yield',
+    gravity: 'gravity',
+  };
   if (!bare && each.dimension !== dimension[kind]) return undefined;
   if (bare && kind === 'mass') return undefined;
-  const value = bare ? (kind === 'gravity' && each.number > 900 ? each.number / 1000 : each.number) : kind === 'yield' ? each.number : inCore(each, kind);
+  const value = bare
+    ? kind === 'gravity' && each.number > 900
+      ? each.number / 1000
+      : each.number
+    : kind === 'yield'
+      ? each.number
+      : inCore(each, kind);
   return value !== undefined && value >= range[0] && value <= range[1] ? value : undefined;
 }
 

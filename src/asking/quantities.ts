@@ -72,7 +72,8 @@ function kitchenAt(text: string, country?: Country) {
   return undefined;
 } // prettier-ignore
 
-const CORRECTS = /^[\w\s,.…?!-]{0,40}?\b(?:no|sorry|i mean|or rather|make that|scratch that)\b[\s,.…]*(?:sorry[\s,]*|but\s+)?$/i;
+const CORRECTS =
+  /^[\w\s,.…?!-]{0,40}?\b(?:no|sorry|i mean|or rather|make that|scratch that)\b[\s,.…]*(?:sorry[\s,]*|but\s+)?$/i;
 /** What is meant of what was said: “6 tonnes … no, 3 tonnes” is 3. */
 const meantOf = (text: string, found: readonly Quantity[]): readonly Quantity[] =>
   found.filter((each, i) => {
@@ -96,7 +97,13 @@ function allIn(text: string, country?: Country): readonly Quantity[] {
       const cup = kitchenAt(text.slice(token.start + (one?.[0].length ?? 0)), country);
       if (one && cup) {
         from = token.start + one[0].length + cup.length;
-        found.push({ number: tidy(cup.each * (1 + cup.half)), unit: cup.unit, dimension: 'volume', start: token.start, end: from });
+        found.push({
+          number: tidy(cup.each * (1 + cup.half)),
+          unit: cup.unit,
+          dimension: 'volume',
+          start: token.start,
+          end: from,
+        });
         return;
       }
       if (unit && /^(?:mass|volume|area)$/.test(unit.dimension) && !/^(?:lb|pints|fl oz)$/.test(unit.unit)) {

@@ -58,7 +58,8 @@ const byDimension = (dimension: string | undefined): Flow | undefined =>
 /** So much that a number says of a thing or a time. */
 function amountOf({ text }: Numbered, given: Quantity, until: number): Amount | undefined {
   const time = timeOfUnit(given.unit);
-  if (time) return { flow: time, amount: given.number, said: asGiven(given), start: given.start, isOne: false };
+  if (time)
+    return { flow: time, amount: given.number, said: asGiven(given), start: given.start, isOne: false };
   const isLand = given.dimension === 'area' || given.unit === 'ha';
   const flow = isLand ? byDimension('area') : (flowIn(text, given.end, Math.max(until, given.end))?.flow ?? byDimension(given.dimension)); // prettier-ignore
   if (!flow || !(isLand || fits(flow, given.dimension))) return undefined;
@@ -91,7 +92,9 @@ function oneIn(text: string): Amount | undefined {
 /** A vessel of a size that everybody knows, where none is told. */
 const usualSize = (named: string | undefined): Quantity | undefined => {
   const litres = /bath/i.test(named ?? '') ? 150 : /olympic/i.test(named ?? '') ? 2_500_000 : undefined; // L; a bath filled as it is used, and a pool of 50 × 25 × 2 m, both from memory
-  return litres === undefined ? undefined : { number: litres, unit: 'L', dimension: 'volume', start: -1, end: -1 };
+  return litres === undefined
+    ? undefined
+    : { number: litres, unit: 'L', dimension: 'volume', start: -1, end: -1 };
 };
 
 /** “25 kg sacks”: a vessel that is asked for, and its size. */

@@ -14,8 +14,17 @@ const STANDARD: readonly (readonly [RegExp, string, number])[] = [
   [/./, 'American', 14],
 ];
 const MIXER = /soda|water|ginger|tonic|cola|coke|mixer|lemonade|highball|hot toddy|tea/i;
-const RATIO = /\b(\d+(?:\.\d+)?|one|two|three|half)\s*(?:parts?\s+)?(?::|to|and|\/)\s*(\d+(?:\.\d+)?|one|two|three|four|five|six)\b(?:\s*parts?)?/i;
-const NUMBER: Readonly<Record<string, number>> = { half: 0.5, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6 };
+const RATIO =
+  /\b(\d+(?:\.\d+)?|one|two|three|half)\s*(?:parts?\s+)?(?::|to|and|\/)\s*(\d+(?:\.\d+)?|one|two|three|four|five|six)\b(?:\s*parts?)?/i;
+const NUMBER: Readonly<Record<string, number>> = {
+  half: 0.5,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+};
 const numberOf = (text: string) => NUMBER[text.toLowerCase()] ?? Number(text);
 const WISE = 'what is wise to drink is for medical advice.';
 

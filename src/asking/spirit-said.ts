@@ -53,7 +53,8 @@ const MOST_CASKS = 100_000;
 
 /** What stands before a number that is a strength, and what never behind it. */
 const BEFORE = /(?:\bat|\bwere|\bwas|\bof|\bfrom|\bto|\bis|\baverag(?:es?|ing)|\bcom(?:es?|ing) (?:over|off|out)(?: at)?|\bit['’]?s|\bwant(?:s|ed)?(?: it at)?|\bget|\bmake|=|\band|\bwith|,|\bor|\bas)\s*(?:about|only|say|around|roughly|just)?\s*$/i; // prettier-ignore
-const COUNTED = /^\s*(?:of (?:the|our|your|my|those|these) )?(?:(?:more|other|full|big|small|new|old|good|whole) )?(?:bottles?|casks?|barrels?|hogsheads?|butts?|mash(?:es)?|batch(?:es)?|runs?|years?|yrs?|months?|weeks?|days?|hours?|hrs?|minutes?|times|people|men|cows?|kids?|parts?|sacks?|bags?|stills?|washbacks?|tuns?|tanks?|points?|drams?|shots?|glasses|measures?|lots?|steps?|units?|a (?:tonne|bottle|year|week|day|litre|kilo)|per (?:tonne|year|week|day|litre|kilo)|lpa (?:a|per)|ppm|kg|mashings?|o['’]?clock|degrees?|celsius|fahrenheit|deg\b|c\b|f\b|[:/]\s*\d)/i; // what a number counts that is no strength
+const COUNTED =
+  /^\s*(?:of (?:the|our|your|my|those|these) )?(?:(?:more|other|full|big|small|new|old|good|whole) )?(?:bottles?|casks?|barrels?|hogsheads?|butts?|mash(?:es)?|batch(?:es)?|runs?|years?|yrs?|months?|weeks?|days?|hours?|hrs?|minutes?|times|people|men|cows?|kids?|parts?|sacks?|bags?|stills?|washbacks?|tuns?|tanks?|points?|drams?|shots?|glasses|measures?|lots?|steps?|units?|a (?:tonne|bottle|year|week|day|litre|kilo)|per (?:tonne|year|week|day|litre|kilo)|lpa (?:a|per)|ppm|kg|mashings?|o['’]?clock|degrees?|celsius|fahrenheit|deg\b|c\b|f\b|[:/]\s*\d)/i; // what a number counts that is no strength
 
 /** The volume of a cask that is named and whose litres are not told; several of them where they are counted. */
 export function namedCask({ text, quantities }: Pick<Numbered, 'text' | 'quantities'>): Volume | undefined {
@@ -81,7 +82,9 @@ export function spiritSaid(asked: Numbered): SpiritSaid {
   // “1 litre 63.5”: right behind litres a number is a strength, without a word between.
   const isAt = (i: number) => {
     const between = i > 0 ? text.slice(quantities[i - 1]!.end, quantities[i]?.start ?? 0) : '-';
-    return AT.test(between) || (i > 0 && quantities[i - 1]!.dimension === 'volume' && /^[\s,]+$/.test(between));
+    return (
+      AT.test(between) || (i > 0 && quantities[i - 1]!.dimension === 'volume' && /^[\s,]+$/.test(between))
+    );
   };
   const isAlone = (i: number) => quantities[i]!.unit === undefined && isAt(i + 1) && !isAt(i);
   // “6,000 litres at 23 and 1,000 at 30”: what has a strength behind it is of the same unit.

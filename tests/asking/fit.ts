@@ -40,7 +40,9 @@ const firstShare = (cases: readonly Case[], weights: readonly number[]) =>
   cases.filter(([own, ...rivals]) => rivals.every((rival) => dot(rival, weights) <= dot(own!, weights))).length / cases.length; // prettier-ignore
 
 const cases = casesOf();
-console.log(`${cases.length} ways held out; ${(100 * firstShare(cases, WEIGHTS)).toFixed(1)} % find their own entry by the weights of before`);
+console.log(
+  `${cases.length} ways held out; ${(100 * firstShare(cases, WEIGHTS)).toFixed(1)} % find their own entry by the weights of before`,
+);
 let weights = [...WEIGHTS];
 const squares = weights.map(() => 1e-8);
 for (let round = 0; round < ROUNDS; round++) {
@@ -50,7 +52,9 @@ for (let round = 0; round < ROUNDS; round++) {
     const most = Math.max(...sums);
     const parts = sums.map((sum) => Math.exp(sum - most));
     const all = parts.reduce((sum, part) => sum + part, 0);
-    rows.forEach((row, r) => row.forEach((sign, s) => (slope[s]! += sign * ((r === 0 ? 1 : 0) - parts[r]! / all))));
+    rows.forEach((row, r) =>
+      row.forEach((sign, s) => (slope[s]! += sign * ((r === 0 ? 1 : 0) - parts[r]! / all))),
+    );
   }
   weights = weights.map((weight, s) => {
     if (s === BY_HAND) return weight;
