@@ -55,7 +55,7 @@ export const flows: readonly Flow[] = [
   figure(/barley|grain/i, 'barley.mass', 'of barley', 'mass'),
   figure(/\b(?:first|mash(?:ing)?|strike) (?:water|liquor)\b/i, 'mash.firstWater', 'of first water', 'volume20'),
   { says: /\bwater\b/i, called: 'of water, cooling included', kind: 'volume', perMash: ({ heart }) => WATER_OF_TRADE * heart.alcohol, rests: 'common practice' },
-  { says: /\benergy\b|\bkwh\b|\bmwh\b|\bpower\b(?! cut)/i, called: 'of heat and power', kind: 'energy', perMash: ({ heart }) => ENERGY_OF_TRADE * heart.alcohol, rests: 'common practice' },
+  { says: /\b(?:energy|kwh|mwh|power)\b(?! cut)(?!.{0,24}\bmalting\b)/i, called: 'of heat and power', kind: 'energy', perMash: ({ heart }) => ENERGY_OF_TRADE * heart.alcohol, rests: 'common practice' },
   figure(/\bworts?\b/i, 'wort.volume', 'of wort', 'volume20'),
   figure(/\bwash\b|\bbeer\b/i, 'wash.volume', 'of wash', 'volume20'),
   figure(/new (?:make|spirit)|heart|spirit|whisk(?:e)?y/i, 'heart.volume', 'of new spirit', 'volume20'),

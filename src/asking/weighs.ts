@@ -12,6 +12,8 @@ const RANGE = [-10, 40] as const; // °C of the tables
 export const weighs: Reckoner = (asked) => {
   const { text, quantities, wanted } = asked;
   if (!/\bweigh|\bweight\b(?! (?:of )?alcohol)|\bheavy\b|\bdensity\b|how dense|\bmass\b/i.test(text) || /\bby (?:weight|mass)\b|mass balance|\bw\/w\b|cask|barrel|hogshead|\bbutt\b|bottle|grams? of alcohol/i.test(text)) return undefined;
+  // Wash holds more than alcohol and water.
+  if (/\bwash\b|\bwort\b|\bbeer\b/i.test(text)) return undefined;
   const { volumes, strengths, named } = spiritSaid(asked);
   const bare = quantities.find(({ unit, number }) => unit === undefined && number >= 5 && number <= 97)?.number;
   const at = strengths[0] ?? named?.at ?? bare;
