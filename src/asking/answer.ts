@@ -8,6 +8,7 @@ import { chain } from './chain.ts';
 import { clausesOf } from './clauses.ts';
 import { convert, ofCask, shareOf, twoScales } from './convert.ts';
 import type { AskedList, Entry } from './entry.ts';
+import { leavesOver } from './left-over.ts';
 import { leaning } from './follow.ts';
 import { intoEnglish } from './foreign.ts';
 import { fill, type Telling } from './holes.ts';
@@ -54,6 +55,8 @@ export interface Answer extends Reckoned {
   readonly others?: readonly Entry[];
   /** True where it is what the book says nearest to it, and may not be what was asked. */
   readonly isQuoted?: true;
+  /** True where a sum leaves a number of the question over, and so may not be what was asked. */
+  readonly isLoose?: true;
   /** What else was asked in the same breath, answered by itself. */
   readonly also?: readonly Answer[];
   /** True when it is told in the unit that was asked for. */
@@ -200,15 +203,19 @@ const chanceOfPlace = ([best, ...others]: readonly Match[]): number =>
 export const isAnswer = (found: Answer | NotKnown): found is Answer => !('nearest' in found);
 /** An answer that is told as sure; nothing where it is not. */
 const sureOf = (found: Answer | NotKnown): Answer | undefined =>
-  isAnswer(found) && found.meant === undefined && found.isQuoted === undefined ? found : undefined;
+  isAnswer(found) && found.meant === undefined && !found.isQuoted && !found.isLoose ? found : undefined;
 
-/** What the first reckoner that knows such a sum makes of it. */
+/** What the first reckoner makes of a sum that takes in all of its numbers; or else the first that knows such a sum. */
 function reckonedOf(asked: Numbered): Answer | undefined {
+  let loose: Answer | undefined;
   for (const reckon of reckoners) {
     const reckoned = reckon(asked);
-    if (reckoned) return { ...reckoned, inUnit: asked.wanted !== undefined, question: asked.text };
+    if (!reckoned) continue;
+    const told = { ...reckoned, inUnit: asked.wanted !== undefined, question: asked.text };
+    if (!leavesOver(asked, reckoned)) return told;
+    loose ??= { ...told, isLoose: true };
   }
-  return undefined;
+  return loose;
 }
 
 /** Makes one who answers from a list. */
@@ -226,7 +233,7 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
     const asked: Numbered = { text: question, quantities: quantitiesIn(question, country), wanted, country, house, line, telling }; // prettier-ignore
     const isWhy = /\bwhy\b/i.test(question);
     const sum = isWhy ? undefined : reckonedOf(asked);
-    if (sum && !sum.plainly) return sum;
+    if (sum && !sum.plainly && !sum.isLoose) return sum;
     const matches = match(withoutTail(question));
     const [best] = matches;
     const others = matches.flatMap(({ entry }) => (entry.unknown || entry === best?.entry ? [] : [entry]));
@@ -234,7 +241,7 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
     const isCertain = isKnown && (best.score >= CERTAIN || (best.score >= SURE.score && chanceOfPlace(matches) >= SURE.chance)); // prettier-ignore
     const tellsIt = best && best.score >= SURE.score && best.chance >= PLAIN && sum?.plainly?.every((says) => best.entry.asked.some((way) => says.test(way))); // prettier-ignore
     // An entry that is asked with both things of such a sum tells that figure, and no other.
-    if (sum && !tellsIt) return sum;
+    if (sum && !tellsIt && !(sum.isLoose && isCertain)) return sum;
     if (isKnown)
       return {
         ...tell(best.entry, telling),
@@ -246,7 +253,7 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
       ? undefined
       : quote(withoutTail(question));
     if (quoted && quoted.held >= QUOTED.held && quoted.words >= QUOTED.words)
-      return { says: filledFrom(line, quoted.text), at: quoted.at, place: quoted.place, paths: [], question, inUnit: false, isQuoted: true, others: others.slice(0, NEAREST - 1) }; // prettier-ignore
+      return { says: filledFrom(line, quoted.text), at: quoted.at, place: quoted.place, paths: [], question, inUnit: false, isQuoted: true }; // prettier-ignore
     return { nearest: [...(best && !best.entry.unknown ? [best.entry] : []), ...others].slice(0, NEAREST) };
   }
   const alone = (asking: Asking): Answer | NotKnown =>

@@ -65,7 +65,7 @@ export const bottlesOf: Reckoner = (asked) => {
   const bottles = Math.floor(alcohol / ((size * at) / 100) + 1e-9);
   return {
     says: `About ${formatNumber(bottles, 0)} bottles of ${formatNumber(100 * size, 0)} cL at ${told(at, 'strength')}, if none is lost on the way.`,
-    sum: `${told(alcohol, 'alcohol')} ÷ (${formatNumber(size, 2)} L × ${formatWorking(at)} ÷ 100)`,
+    sum: `${given ? '' : `${formatWorking(large!.litres)} L × ${formatWorking(strong)} % = `}${told(alcohol, 'alcohol')} ÷ (${formatNumber(size, 2)} L × ${formatWorking(at)} ÷ 100)`,
     at: 'sums/casks-and-bottles/',
     place: 'Casks and bottles',
     paths: line ? ['house.bottleSize', 'house.bottlingStrength'] : [],

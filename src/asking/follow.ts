@@ -10,7 +10,8 @@ const ALONE = /^(?:and |but |so )*(?:why(?: is that| so| not)?|how come|how so)\
 /** How a question begins: what it asks of the thing. */
 const HEAD =
   /^(?:and |so |but |ok )*(?:how (?:much|many)(?: \w+)??(?= (?:do|does|is|are|of|in|from|goes|comes|per|a)\b)|how (?:strong|hot|cold|warm|long|big|large|old|heavy|often|deep|high|far|wide|tall|fast)|what (?:is |are |s )?(?:the )?(?:strength|abv|proof|temperature|temp|volume|size|weight|gravity|yield|price|colour|age|ph)(?: of)?|why(?: is| are| do| does)?|where (?:does|do|is|are)|what is|what are|whats|when (?:is|do|does))\b/;
-const ITS_PACE = /\b(?:per|an?|each|every|in an?|one)\s+(?:year|month|week|day|hour|mash|batch)\b/i;
+const ITS_PACE =
+  /\b(?:(?:per|an?|each|every|one|in an?)\s+(?:year|month|week|day|hour|mash|batch)|(?:per|each|every|for an?|for one|in an?)\s+(?:bottle|dram|cask|tonne|ton|litre|kilo))\b/i;
 const MOST = 7; // words of what leans on another
 
 /** The whole question that a leaning one may stand for, the likeliest first; none where it stands by itself. */

@@ -70,7 +70,7 @@ export const fallsTo: Reckoner = (asked) => {
   if (limit === undefined || quantities.length !== 1 || !/cask|barrel|hogshead|butt|wood|store/i.test(text) || !/\bfalls?\b|drops?\b|\bdown to\b|under|below|reach/i.test(text) || !/how (?:long|old|many years)|when/i.test(text)) return undefined;
   const { year } = fallsBelow({ volume: litres20(line.casks.meanSize), strength: line.filling.strength, cask: { size: line.casks.meanSize }, store: { ...house, humidity: house.storeHumidity } }, strength(limit));
   return {
-    says: year === undefined ? `In a store like ours, not within a hundred years or never: at ${format(house.storeHumidity, 'percent')} humidity ${format(line.filling.strength, 'strength')} does not fall so far.` : `About ${formatNumber(year, 0)} years in our store, from ${format(line.filling.strength, 'strength')}, at ${format(house.storeHumidity, 'percent')} humidity and ${formatNumber(house.alcoholLoss, 1)} % of the alcohol a year.`,
+    says: year === undefined ? `In a store like ours, not within a hundred years or never: at ${format(house.storeHumidity, 'percent')} humidity ${format(line.filling.strength, 'strength')} does not fall so far.` : `About ${formatNumber(year, 0)} years in our store to ${format(strength(limit), 'strength')}, from ${format(line.filling.strength, 'strength')}, at ${format(house.storeHumidity, 'percent')} humidity and ${formatNumber(house.alcoholLoss, 1)} % of the alcohol a year.`,
     at: 'sums/below-forty/',
     place: 'How long a cask stays strong enough',
     paths: ['filling.strength', 'house.alcoholLoss', 'house.storeHumidity'],

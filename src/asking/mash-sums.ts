@@ -126,7 +126,7 @@ export const heatToWarm: Reckoner = (asked) => {
   const energy = (litres * WATER_HEAT * Math.abs(to - from)) / 1000;
   return {
     says: `About ${told(energy, 'energy')}, which is ${told(energy, 'energy', unitNamed('energy', 'kWh'))}, before any is boiled off or lost.`,
-    sum: `${figures(litres)} kg × ${WATER_HEAT} kJ × ${figures(Math.abs(to - from))} °C, as for water; wash takes a little less`,
+    sum: `${figures(litres)} kg × ${WATER_HEAT} kJ × ${rise === undefined ? `(${figures(Math.max(from, to))} − ${figures(Math.min(from, to))})` : figures(rise)} °C, as for water; wash takes a little less`,
     at: 'sums/heating/',
     place: 'Heating',
     rests: 'memory',

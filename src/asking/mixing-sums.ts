@@ -73,7 +73,7 @@ export const watered: Reckoner = (asked) => {
   ]);
   return {
     says: `They make ${told(made.volume, 'volume20')} at ${told(made.strength, 'strength')}.`,
-    sum: `${formatWorking(litres)} × ${formatWorking(strengths[0]!)} ÷ 100 = ${told(made.alcohol, 'alcohol')}, and the mixture shrinks a little`,
+    sum: `${formatWorking(litres)} × ${formatWorking(strengths[0]!)} ÷ 100 = ${told(made.alcohol, 'alcohol')}, with ${formatWorking(added)} L of water, and the mixture shrinks a little`,
     ...BLEND,
     paths: [],
   };

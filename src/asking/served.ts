@@ -60,7 +60,7 @@ export const mixedDrink: Reckoner = (asked: Numbered) => {
   if (at === undefined || !(spirit > 0) || !(other > 0) || other > 20 || spirit > 20) return undefined;
   return {
     says: `About ${told((at * spirit) / (spirit + other), 'strength')}; ${WISE}`,
-    sum: `${formatWorking(at)} × ${formatWorking(spirit)} ÷ ${formatWorking(spirit + other)}, and a trifle more as spirit and water shrink`,
+    sum: `${formatWorking(at)} × ${formatWorking(spirit)} ÷ (${formatWorking(spirit)} + ${formatWorking(other)}), and a trifle more as spirit and water shrink`,
     at: 'sums/blend-two-spirits/',
     place: 'Two spirits together',
     paths: isOwn ? ['bottling.strength'] : [],

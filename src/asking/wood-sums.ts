@@ -39,7 +39,7 @@ export const lossOver: Reckoner = (asked) => {
   const left = (each: number) => volume * (1 - each / 100) ** span;
   if (other === undefined)
     return {
-      says: `About ${told(left(rate), 'volume20')} would be left of ${told(volume, 'volume20')} after ${formatNumber(span, 0)} years, and ${told(volume - left(rate), 'volume20')} gone, if ${rateText(rate)} % of what is there goes each year.${at === undefined ? '' : ` Of pure alcohol ${told((left(rate) * at) / 100, 'alcohol')} would be left of ${told((volume * at) / 100, 'alcohol')}, if it is the alcohol of which ${rateText(rate)} % goes.`}`,
+      says: `About ${told(left(rate), 'volume20')} would be left of ${told(volume, 'volume20')} after ${formatNumber(span, 0)} years, and ${told(volume - left(rate), 'volume20')} gone, if ${rateText(rate)} % of what is there goes each year.${at === undefined ? '' : ` Of pure alcohol ${told((left(rate) * at) / 100, 'alcohol')} would be left of ${told((volume * at) / 100, 'alcohol')}, from ${rateText(at)} % vol, if it is the alcohol of which ${rateText(rate)} % goes.`}`,
       sum: `${formatNumber(volume, 0)} × (1 − ${formatWorking(rate / 100)})^${formatNumber(span, 0)}; by ${rateText(rate)} % of the first filling each year it would be ${told(Math.max(0, volume * (1 - (rate * span) / 100)), 'volume20')}`,
       ...AIR,
       paths: [],
@@ -99,7 +99,7 @@ export const lostBetween: Reckoner = (asked) => {
   if (!(first > last)) return undefined;
   return {
     says: `${told(first - last, 'alcohol')} went, ${formatNumber(100 * (1 - last / first), 1)} % of what was there.`,
-    sum: `${told(first, 'alcohol')} − ${told(last, 'alcohol')}`,
+    sum: volumes.map(({ litres }, i) => `${formatWorking(litres)} L × ${formatWorking(strengths[i]!)} %`).join(' − '),
     ...AIR,
     paths: [],
   };
@@ -116,7 +116,7 @@ export const lossRate: Reckoner = ({ text, quantities }) => {
   const rate = 100 * (1 - (1 - lost / whole) ** (1 / span));
   return {
     says: `${formatNumber(rate, 2)} % of what was there went each year.`,
-    sum: `1 − (${formatNumber(whole - lost, 0)} ÷ ${formatNumber(whole, 0)})^(1/${formatNumber(span, 0)}); of the first filling it is ${formatNumber((100 * lost) / whole / span, 2)} % a year`,
+    sum: `1 − (1 − ${formatWorking(lost)} ÷ ${formatNumber(whole, 0)})^(1/${formatNumber(span, 0)}); of the first filling it is ${formatNumber((100 * lost) / whole / span, 2)} % a year`,
     at: 'sums/calibrate-loss/',
     place: 'Your store, from a regauge',
     paths: [],

@@ -73,7 +73,7 @@ export const shareMoved: Reckoner = ({ text, quantities, line }) => {
   const { bottlesPerYear } = line.bottling;
   return {
     says: `In proportion: about ${told(line.heart.alcohol * line.pace.mashesPerYear * ratio, 'alcohol')} a year in place of ${figureText(line, 'heart.alcohol', 'year')}, and in the end ${formatNumber(bottlesPerYear * ratio, 0)} bottles in place of ${formatNumber(bottlesPerYear, 0)}; these come only after the years in wood.`,
-    sum: `${figureText(line, 'malt.mass', 'year')} of malt a year × ${formatNumber(ratio, 2)}`,
+    sum: `${figureText(line, 'malt.mass', 'year')} of malt a year × ${formatNumber(ratio, 2)}${by === undefined ? '' : `, ${formatNumber(100 * by, 0)} % ${ratio < 1 ? 'less' : 'more'}`}`,
     ...A_YEAR,
     paths: ['heart.alcohol', 'bottling.bottlesPerYear'],
   };

@@ -43,6 +43,9 @@ export function SearchAnswer(props: {
       <Show when={answer.meant}>
         {(meant) => <p class="meant">If you mean “{asQuestion(meant().asked[0]!)}”</p>}
       </Show>
+      <Show when={answer.isLoose}>
+        <p class="meant">I left a number of yours out; if that is what you ask:</p>
+      </Show>
       <Show when={answer.isQuoted}>
         <p class="meant">I am not sure of that. The book says:</p>
       </Show>

@@ -24,7 +24,7 @@ function fateOf({ q, is }: Asked): 'right' | 'wrong' | 'neither' {
   const ids = isAnswer(found) ? [found, ...(found.also ?? [])].map((each) => each.id ?? 'reckoned') : [];
   const isKnown = id !== '?' && !unknown.has(id);
   if (ids.some((each) => is.includes(each)) || (!isKnown && is.includes('?'))) return 'right';
-  return isAnswer(found) && isKnown && found.meant === undefined && !found.isQuoted ? 'wrong' : 'neither';
+  return isAnswer(found) && isKnown && found.meant === undefined && !found.isQuoted && !found.isLoose ? 'wrong' : 'neither';
 }
 
 describe.each(['strangers.yaml', 'others.yaml', 'visitors.yaml', 'newcomers.yaml', 'again.yaml'])(
