@@ -80,4 +80,9 @@ const askedWords = defineCollection({
   schema: z.object({ asked: z.array(z.string()).min(1) }),
 });
 
-export const collections = { chapters, cautions, glossary, searchWords, asked, askedWords };
+const askedForeign = defineCollection({
+  loader: file('./content/asked-foreign.yaml'),
+  schema: z.object({ asked: z.array(z.string()).min(1) }),
+});
+
+export const collections = { chapters, cautions, glossary, searchWords, asked, askedWords, askedForeign };

@@ -1,32 +1,45 @@
 // Answers a question: reckons with its numbers, or finds the entry that it means, or says that it does not know.
 import { lineOf } from '../house/line-of.ts';
+import { filledFrom } from '../house/open-figures.ts';
 import type { House } from '../core/line/house.ts';
 import type { Pace } from '../core/line/ledger.ts';
-import { convert, ofCask, shareOf } from './convert.ts';
+import { mixedDrink, standardDrinks } from './served.ts';
+import { chain } from './chain.ts';
+import { clausesOf } from './clauses.ts';
+import { convert, ofCask, shareOf, twoScales } from './convert.ts';
 import type { AskedList, Entry } from './entry.ts';
+import { leavesOver } from './left-over.ts';
+import { leaning } from './follow.ts';
+import { intoEnglish } from './foreign.ts';
 import { fill, type Telling } from './holes.ts';
 import { matcher, type Match } from './match.ts';
+import { partsOf } from './parts.ts';
+import { quoter } from './passages.ts';
 import { countryIn, quantitiesIn, wantedUnit } from './quantities.ts';
 import type { Numbered, Reckoned, Reckoner } from './reckoned.ts';
 import { otherWash, moreWork } from './in-proportion.ts';
-import { casksKept, kept, lossMoved } from './kept.ts';
+import { casksKept, fallsTo, kept, lossMoved } from './kept.ts';
 import { scaled } from './scale.ts';
 import { bottlesOf, intoSizes, measuresIn, unitsOfDrink } from './bottle-sums.ts';
 import { letDown, together, watered } from './mixing-sums.ts';
 import { byMass, fromGravities, pureAlcohol } from './strength-sums.ts';
 import { onTheGlass } from './glass.ts';
-import {
-  casksFromMalt,
-  landAt,
-  maltLasts,
-  sieved,
-  smokeMixed,
-  yearOfMashes,
-  yieldGot,
-  yieldShort,
-} from './malt-sums.ts';
+import { besideOurs, vesselIn } from './named-figures.ts';
+import { weighs } from './weighs.ts';
+import { attenuationOf, extractIn, gravityFromMalt } from './wort-sums.ts';
+import { boils } from './boils.ts';
+import { calories } from './calories.ts';
+import { atPrice } from './money.ts';
+import { maltLasts, sieved, smokeMixed, yieldGot, yieldShort } from './malt-sums.ts';
 import { heatToWarm, litreDegrees, mashStands, theirTemperature } from './mash-sums.ts';
-import { gasOfWash, heartOfCharge, lowWinesOf, roundTank, washbacksEnough } from './vessel-sums.ts';
+import {
+  gasOfAlcohol,
+  gasOfWash,
+  heartOfCharge,
+  lowWinesOf,
+  roundTank,
+  washbacksEnough,
+} from './vessel-sums.ts';
 import { whatIf } from './what-if.ts';
 import { emptyCask, lossOver, lossRate, lostBetween, strengthAYear } from './wood-sums.ts';
 import { plain } from './words.ts';
@@ -36,9 +49,16 @@ import { atYield, shareMoved } from './yields.ts';
 export interface Answer extends Reckoned {
   /** The entry that was found; nothing where the answer was reckoned from the question’s own numbers. */
   readonly id?: string;
-  /** The entry that may be meant, and others that may be, where that is not sure. */
+  /** The entry that may be meant, how likely that is, and others that may be, where that is not sure. */
   readonly meant?: Entry;
+  readonly chance?: number;
   readonly others?: readonly Entry[];
+  /** True where it is what the book says nearest to it, and may not be what was asked. */
+  readonly isQuoted?: true;
+  /** True where a sum leaves a number of the question over, and so may not be what was asked. */
+  readonly isLoose?: true;
+  /** What else was asked in the same breath, answered by itself. */
+  readonly also?: readonly Answer[];
   /** True when it is told in the unit that was asked for. */
   readonly inUnit: boolean;
   /** The question that was answered; one that only asks for another unit is the one before it. */
@@ -54,19 +74,35 @@ export interface NotKnown {
  * from `LIKELY` on; and below that it is not known. Set by what strangers’ questions came to, see tests/asking/strangers.test.ts.
  */
 const SURE = { chance: 0.65, score: 0.55 } as const;
-const LIKELY = { chance: 0.13, score: 0.38 } as const;
+const LIKELY = { chance: 0.12, score: 0.34 } as const;
+const PLAIN = 0.2; // chance from which an entry tells a figure by itself better than the line’s proportions do
 const CERTAIN = 0.95; // of its words: it is asked in these very words
 const NEAREST = 3;
+/** From here a passage of the book is told where nothing else is: what it holds of the question’s words, and how many of them. */
+const QUOTED = { held: 0.62, words: 3 } as const;
+const FEWEST_WORDS = 4; // of a part that may be meant
+const LIKELY_PART = 0.35; // chance from which a part that may be meant is told beside another
+const MOST_PARTS = 3; // of a question, that are answered
 
 const reckoners: readonly Reckoner[] = [
+  atPrice,
+  calories,
+  standardDrinks,
+  mixedDrink,
   unitsOfDrink,
+  boils,
   onTheGlass,
   litreDegrees,
-  yearOfMashes,
-  casksFromMalt,
+  attenuationOf,
+  extractIn,
+  gravityFromMalt,
+  weighs,
+  vesselIn,
+  chain,
   lowWinesOf,
   heartOfCharge,
   gasOfWash,
+  gasOfAlcohol,
   heatToWarm,
   mashStands,
   strengthAYear,
@@ -84,6 +120,7 @@ const reckoners: readonly Reckoner[] = [
   youngest,
   calendar,
   casksKept,
+  fallsTo,
   lossOver,
   emptyCask,
   kept,
@@ -92,12 +129,13 @@ const reckoners: readonly Reckoner[] = [
   washbacksEnough,
   smokeMixed,
   theirTemperature,
+  besideOurs,
   sieved,
-  landAt,
   measuresIn,
   lossMoved,
   byMass,
   ofCask,
+  twoScales,
   convert,
   shareOf,
   atYield,
@@ -161,49 +199,110 @@ export interface Asking {
 const chanceOfPlace = ([best, ...others]: readonly Match[]): number =>
   others.slice(0, NEAREST).reduce((sum, { entry, chance }) => sum + (entry.at === best!.entry.at && entry.at !== 'using/' ? chance / 2 : 0), best!.chance); // prettier-ignore
 
+/** True for an answer, false where nothing was known. */
+export const isAnswer = (found: Answer | NotKnown): found is Answer => !('nearest' in found);
+/** An answer that is told as sure; nothing where it is not. */
+const sureOf = (found: Answer | NotKnown): Answer | undefined =>
+  isAnswer(found) && found.meant === undefined && !found.isQuoted && !found.isLoose ? found : undefined;
+
+/** What the first reckoner makes of a sum that takes in all of its numbers; or else the first that knows such a sum. */
+function reckonedOf(asked: Numbered): Answer | undefined {
+  let loose: Answer | undefined;
+  for (const reckon of reckoners) {
+    const reckoned = reckon(asked);
+    if (!reckoned) continue;
+    const told = { ...reckoned, inUnit: asked.wanted !== undefined, question: asked.text };
+    if (!leavesOver(asked, reckoned)) return told;
+    loose ??= { ...told, isLoose: true };
+  }
+  return loose;
+}
+
 /** Makes one who answers from a list. */
 export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown {
   const { match } = matcher(list);
+  const english = intoEnglish(list.foreign ?? {});
+  const quote = quoter(list.passages ?? [], list.words);
+  const unknown = new Set(list.entries.filter((entry) => entry.unknown).map(({ id }) => id));
 
   /** The answer to one question, in a unit if one is wanted. */
   function found({ question, house, telling: wishes = {} }: Asking, wanted: Wanted): Answer | NotKnown {
     const line = lineOf(house);
     const country = countryIn(question);
     const telling: Telling = { ...wishes, line, unit: wanted?.unit, pace: paceIn(question) };
-    if (!/\bwhy\b/i.test(question)) {
-      const quantities = quantitiesIn(question, country);
-      const asked: Numbered = { text: question, quantities, wanted, country, house, line, telling };
-      for (const reckon of reckoners) {
-        const reckoned = reckon(asked);
-        if (reckoned) return { ...reckoned, inUnit: wanted !== undefined, question };
-      }
-    }
+    const asked: Numbered = { text: question, quantities: quantitiesIn(question, country), wanted, country, house, line, telling }; // prettier-ignore
+    const isWhy = /\bwhy\b/i.test(question);
+    const sum = isWhy ? undefined : reckonedOf(asked);
+    if (sum && !sum.plainly && !sum.isLoose) return sum;
     const matches = match(withoutTail(question));
     const [best] = matches;
     const others = matches.flatMap(({ entry }) => (entry.unknown || entry === best?.entry ? [] : [entry]));
-    if (best && best.score >= LIKELY.score && best.chance >= LIKELY.chance) {
-      const isSure =
-        best.score >= CERTAIN || (best.score >= SURE.score && chanceOfPlace(matches) >= SURE.chance);
-      const told = tell(best.entry, telling);
+    const isKnown = best && best.score >= LIKELY.score && best.chance >= LIKELY.chance;
+    const isCertain = isKnown && (best.score >= CERTAIN || (best.score >= SURE.score && chanceOfPlace(matches) >= SURE.chance)); // prettier-ignore
+    const tellsIt = best && best.score >= SURE.score && best.chance >= PLAIN && sum?.plainly?.every((says) => best.entry.asked.some((way) => says.test(way))); // prettier-ignore
+    // An entry that is asked with both things of such a sum tells that figure, and no other.
+    if (sum && !tellsIt && !(sum.isLoose && isCertain)) return sum;
+    if (isKnown)
       return {
-        ...told,
+        ...tell(best.entry, telling),
         question,
-        ...(!isSure && { meant: best.entry, others: others.slice(0, NEAREST - 1) }),
+        ...(!isCertain &&
+          !tellsIt && { meant: best.entry, chance: best.chance, others: others.slice(0, NEAREST - 1) }),
       };
-    }
+    const quoted = matches.slice(0, NEAREST + 2).some(({ entry }) => entry.unknown)
+      ? undefined
+      : quote(withoutTail(question));
+    if (quoted && quoted.held >= QUOTED.held && quoted.words >= QUOTED.words)
+      return { says: filledFrom(line, quoted.text), at: quoted.at, place: quoted.place, paths: [], question, inUnit: false, isQuoted: true }; // prettier-ignore
     return { nearest: [...(best && !best.entry.unknown ? [best.entry] : []), ...others].slice(0, NEAREST) };
   }
+  const alone = (asking: Asking): Answer | NotKnown =>
+    found(asking, wantedUnit(asking.question, countryIn(asking.question)));
 
-  return (asking) => {
-    const { question, before } = asking;
-    const wanted = wantedUnit(question, countryIn(question) ?? 'UK');
+  /** The answer to the first part of a rambling question that has one by itself. */
+  function inClause(asking: Asking, whole: NotKnown): Answer | NotKnown {
+    const asks = clausesOf(asking.question).filter(({ text, asks }) => asks && text.split(/\s+/).length > 2);
+    const answers = asks.map(({ text }) => alone({ ...asking, question: text })).filter(isAnswer);
+    const told = answers.find((each) => sureOf(each) ?? (each.chance ?? 0) >= LIKELY_PART / 2);
+    if (told === undefined || (told.id !== undefined && unknown.has(told.id))) return whole;
+    // What a part asks may not be what the whole does.
+    const meant = list.entries.find(({ id }) => id === told.id);
+    return { ...told, question: asking.question, ...(meant && { meant, others: told.others ?? [] }) };
+  }
+
+  /** The answer to a question, and to what else it asks in the same breath. */
+  function inParts(asking: Asking): Answer | NotKnown {
+    const whole = alone(asking);
+    const parts = partsOf(asking.question);
+    if (parts.length === 0) return isAnswer(whole) ? whole : inClause(asking, whole);
+    const told = [sureOf(whole) ?? []].flat();
+    for (const { ways } of parts) {
+      const answers = ways.map((question) => alone({ ...asking, question })).filter(isAnswer);
+      const likely = answers.find((each) => sureOf(each)) ?? answers.find(({ chance = 0, question }) => chance >= LIKELY_PART && question.split(/\s+/).length >= FEWEST_WORDS);
+      // A sum of the whole is not a sum of its parts.
+      if (likely && !(likely.id === undefined && told[0]?.question === asking.question && told[0].id === undefined) && !told.some(({ id, says }) => (id ?? says) === (likely.id ?? likely.says))) told.push(likely);
+    } // prettier-ignore
+    if (!told.some((each) => sureOf(each)) && (told.length < 2 || !isAnswer(whole))) return whole;
+    const known = told.filter(({ id }) => id === undefined || !unknown.has(id));
+    const inOrder = [...(known.length > 0 ? known : told)].sort((a, b) => Number(a.meant !== undefined) - Number(b.meant !== undefined)); // prettier-ignore
+    const [first, ...rest] = inOrder.slice(0, MOST_PARTS);
+    if (!first || (rest.length === 0 && isAnswer(whole) && whole.meant && parts.length > 2)) return whole; // prettier-ignore
+    return { ...first, question: asking.question, ...(rest.length > 0 && { also: rest }) };
+  }
+
+  return ({ question: said, ...rest }) => {
+    const question = english(said);
+    const asking = { ...rest, question };
+    const { before } = asking;
+    const wanted = wantedUnit(question, countryIn(question));
     if (wanted && before !== undefined && followsOn(question)) {
       const again = found({ ...asking, question: before }, wanted);
       if (isAnswer(again) && again.inUnit) return again;
     }
-    return found(asking, wanted);
+    for (const whole of before === undefined ? [] : leaning(question, before)) {
+      const again = inParts({ ...asking, question: whole });
+      if (isAnswer(again) && !again.isQuoted) return again;
+    }
+    return inParts(asking);
   };
 }
-
-/** True for an answer, false where nothing was known. */
-export const isAnswer = (found: Answer | NotKnown): found is Answer => !('nearest' in found);

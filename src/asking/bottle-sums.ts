@@ -9,6 +9,9 @@ const BRITISH_UNIT = 0.01; // L of pure alcohol; UK Chief Medical Officers’ gu
 
 const COUNTS: Readonly<Record<string, number>> = { 'half a': 0.5, 'half the': 0.5, 'a half': 0.5, 'a dozen': 12, 'dozen': 12, 'a case of': 6 }; // prettier-ignore
 
+const BLOOD =
+  /\bblood\b|\bsystem\b|\b(?:can|when|may|safe|okay|ok) .{0,20}\bdrive\b|breathal|over the limit|sober/i;
+
 /** So many of the house’s bottles; nothing where it is just one, which the list answers. */
 function bottlesIn({ text, quantities, house }: Parameters<Reckoner>[0]): readonly Volume[] {
   const word = /\b(half an?|half the|a half|a dozen|dozen|a case of)(?:\s+of)?\s+bottles?\b/i.exec(text)?.[1]?.toLowerCase();
@@ -22,12 +25,21 @@ function bottlesIn({ text, quantities, house }: Parameters<Reckoner>[0]): readon
 /** British units of drink in so much, at the strength of the house’s bottle where none is told. */
 export const unitsOfDrink: Reckoner = (asked) => {
   const { text, line } = asked;
-  if (!/\bunits?\b/i.test(text)) return undefined;
+  const isGone = BLOOD.test(text);
+  if (!/\bunits?\b/i.test(text) && !isGone) return undefined;
   const { volumes, strengths } = spiritSaid(asked);
   const [given] = volumes.length === 0 ? bottlesIn(asked) : volumes;
   if (!given || volumes.length > 1 || strengths.length > 1 || given.litres > 50) return undefined;
   const at = strengths[0] ?? line.bottling.strength;
   const units = (given.litres * at) / 100 / BRITISH_UNIT;
+  if (isGone)
+    return {
+      says: `${given.said} at ${told(at, 'strength')} is ${formatNumber(units, 1)} British units. A rule of thumb gives an hour to each, after an hour’s wait: some ${formatNumber(Math.ceil(units + 1), 0)} hours or more, and bodies differ, so it promises nothing. If you drive, drink none; the limit is local law’s.`,
+      sum: `${formatWorking(1000 * given.litres)} mL × ${formatWorking(at)} ÷ 1000; a unit is 10 mL of pure alcohol`,
+      ...VISITORS,
+      rests: 'memory',
+      paths: strengths.length === 0 ? ['bottling.strength'] : [],
+    };
   return {
     says: `${given.said} at ${told(at, 'strength')} is ${formatNumber(units, 1)} British units; what is wise to drink is for medical advice, and what is lawful for local law.`,
     sum: `${formatWorking(1000 * given.litres)} mL × ${formatWorking(at)} ÷ 1000; a unit is 10 mL of pure alcohol`,
@@ -53,7 +65,7 @@ export const bottlesOf: Reckoner = (asked) => {
   const bottles = Math.floor(alcohol / ((size * at) / 100) + 1e-9);
   return {
     says: `About ${formatNumber(bottles, 0)} bottles of ${formatNumber(100 * size, 0)} cL at ${told(at, 'strength')}, if none is lost on the way.`,
-    sum: `${told(alcohol, 'alcohol')} ÷ (${formatNumber(size, 2)} L × ${formatWorking(at)} ÷ 100)`,
+    sum: `${given ? '' : `${formatWorking(large!.litres)} L × ${formatWorking(strong)} % = `}${told(alcohol, 'alcohol')} ÷ (${formatNumber(size, 2)} L × ${formatWorking(at)} ÷ 100)`,
     at: 'sums/casks-and-bottles/',
     place: 'Casks and bottles',
     paths: line ? ['house.bottleSize', 'house.bottlingStrength'] : [],

@@ -31,6 +31,23 @@ function proofs(strength: number, given: string): Reckoned {
   };
 } // prettier-ignore
 
+const OLD_PROOF = 1.7535; // ° former British proof to a % vol at proof strength of 57.06 %, tables of 1952, from memory
+
+/** “42.8 % and 75 degrees”: one strength on two scales. */
+export const twoScales: Reckoner = ({ text, quantities }) => {
+  const [percent, degrees] = [quantities.find(({ dimension }) => dimension === 'percent' || dimension === 'strength'), quantities.find((each) => each.unit === '°' || each.unit?.includes('proof') || /^\s*(?:degrees?|°|proof)/i.test(text.slice(each.end)))];
+  if (!percent || !degrees || percent === degrees || quantities.length !== 2 || !(percent.number > 0)) return undefined;
+  const ratio = degrees.number / percent.number;
+  const [isBritish, isAmerican] = [Math.abs(ratio / OLD_PROOF - 1) < 0.015, Math.abs(ratio / 2 - 1) < 0.01];
+  if (!isBritish && !isAmerican) return undefined;
+  return {
+    says: `One strength on two scales: ${told(percent.number, 'strength')} is ${formatWorking(degrees.number)}° of ${isBritish ? 'the former British proof, still written in some countries, where proof was about 57.1 % vol' : 'American proof, which is twice the per cent'}.`,
+    sum: isBritish ? `${formatWorking(degrees.number)} × 0.571 = ${formatWorking(Number((degrees.number * 0.571).toPrecision(3)))}` : `${formatWorking(degrees.number)} ÷ 2`,
+    ...PROOF,
+    paths: [],
+  };
+}; // prettier-ignore
+
 /** A quantity in the unit that is wanted. */
 export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
   const found = quantities.find(({ unit }) => unit?.includes('proof')) ?? quantities[0];

@@ -16,6 +16,15 @@ export interface Entry {
   readonly place: string;
 }
 
+/** A section of the book, as it may be quoted. */
+export interface Passage {
+  readonly title: string;
+  /** Plain sentences, with holes for figures as `house/open-figures.ts` fills them. */
+  readonly text: string;
+  readonly at: string;
+  readonly place: string;
+}
+
 /** A thing, and the other words that people have for it; words of several stand as one. */
 export type OtherWords = Readonly<Record<string, readonly string[]>>;
 
@@ -23,4 +32,8 @@ export type OtherWords = Readonly<Record<string, readonly string[]>>;
 export interface AskedList {
   readonly entries: readonly Entry[];
   readonly words: OtherWords;
+  /** English phrases, and what stands for them in the languages that are read. */
+  readonly foreign?: OtherWords;
+  /** What the book itself says, for what no entry answers. */
+  readonly passages?: readonly Passage[];
 }

@@ -11,7 +11,9 @@ const COLDEST = -10;
 const WARMEST = 40; // °C; the calculator’s own range
 
 /** The true strength of a reading and a temperature. */
-export const onTheGlass: Reckoner = ({ text, quantities }) => {
+export const onTheGlass: Reckoner = ({ text, quantities: all }) => {
+  // “… true strength at 20?” names the temperature of the book.
+  const quantities = all.filter(({ number, start }) => !(number === TWENTY && /(?:true|strength|real|abv)[^,.?]{0,16}\bat\s*$/i.test(text.slice(0, start))));
   if (!/hydrometer|float|\bglass\b|\bread(?:s|ing)?\b|alcoholmeter/i.test(text) || !/true|real|correct|actual|strength|strenght|mean|abv/i.test(text)) return undefined;
   const warm = quantities.find((each) => each.dimension === 'temperature' || (each.unit === undefined && /^\s*(?:cel[cs]iu?s|centigrade|c\b|degrees)/i.test(text.slice(each.end))));
   const read = quantities.find((each) => each !== warm && (each.unit === undefined || each.unit === '% vol' || each.dimension === 'percent') && each.number >= READINGS[0] && each.number <= READINGS[1]);

@@ -80,7 +80,7 @@ export function fill(text: string, telling: Telling): Filled {
 
   const tell = (value: number, kind: KindName, own: () => string, set?: string): string => {
     if (set === 'own') return own();
-    const asked = unitFor(kind, set ?? telling.unit);
+    const asked = kind === 'years' && set === undefined ? undefined : unitFor(kind, set ?? telling.unit);
     if (asked) isIn = true;
     const unit = asked ?? likes(kind);
     return unit === undefined || unit === unitsRead(kind)[0] ? own() : inUnit(value, unit);

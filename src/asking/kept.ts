@@ -1,6 +1,7 @@
 // “If I leave a 200 litre cask for 12 years, how much is in it?”: a cask of the asker’s own, in the store of the house.
-import { format, formatNumber } from '../core/format.ts';
+import { format, formatNumber, formatWorking } from '../core/format.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
+import { fallsBelow } from '../core/maturing/falls-below.ts';
 import { throughWood } from '../core/maturing/to-bottle.ts';
 import { litres, litres20, strength, years as yearsOf } from '../core/quantity.ts';
 import { inCore, told, unitNamed, type Reckoner } from './reckoned.ts';
@@ -19,7 +20,7 @@ export const kept: Reckoner = (asked) => {
   const isHouse = isBottles && given !== undefined && quantities.length === 1 && /\b(?:cask|barrel|hogshead|butt)/i.test(text); // prettier-ignore
   const span = quantities.find(({ unit }) => unit === 'years')?.number ?? (isHouse ? house.yearsInWood : undefined); // prettier-ignore
   if (span === undefined || span <= 0 || span > MOST_YEARS || !/\b(?:cask|barrel|hogshead|butt|in (?:the )?wood|keep|kept|leave|left|lit(?:re|er)s)/i.test(text)) return undefined; // prettier-ignore
-  if (!(isBottles || /how (?:much|full|many lit|strong)|what(?:'s|’s| is| would be| will be)? left|what (?:strength|would be|will be)|how many (?:are )?left|\babv\b|\bstrength\b|what (?:do|will|would|have) (?:i|you|we)\b|what.{0,12}come out|what becomes/i.test(text))) return undefined; // prettier-ignore
+  if (!(isBottles || /how (?:much|full|many lit|strong)|what(?:'s|’s| is| would be| will be)? left|what (?:strength|would be|will be)|how many (?:are )?left|\babv\b|\bstrength\b|what (?:do|will|would|have) (?:i|you|we)\b|what.{0,12}come out|what becomes|what will .{0,30}\bbe\b/i.test(text))) return undefined; // prettier-ignore
   if (/\bbottle\b/i.test(text) && !/\bcask|barrel|hogshead|butt\b/i.test(text)) return undefined;
   if (
     /\bwhy|worth|cost|value|price|tax/i.test(text) ||
@@ -31,7 +32,15 @@ export const kept: Reckoner = (asked) => {
   );
   const size = given ? inCore(given, 'volume20')! : named ? CASK_SIZES[named] : line.casks.meanSize;
   if (!(size > 1) || size > MOST_LITRES) return undefined;
-  const [filledAt = line.filling.strength] = spiritSaid(asked).strengths.filter((each) => each > MOST_LOSS);
+  // A share that is asked with a rate of its own is told as a share.
+  const isShare =
+    !given &&
+    !named &&
+    quantities.some(({ dimension, number }) => dimension === 'percent' && number <= MOST_LOSS);
+  if (isShare && !isBottles) return undefined;
+  const strengths = spiritSaid(asked).strengths.filter((each) => each > MOST_LOSS);
+  const filledAt = strengths.length === 0 ? line.filling.strength : Math.max(...strengths);
+  const bottledAt = strengths.length > 1 ? Math.min(...strengths) : house.bottlingStrength;
   const rate = quantities.find(({ dimension, number }) => dimension === 'percent' && number > 0 && number <= MOST_LOSS)?.number as typeof house.alcoholLoss | undefined; // prettier-ignore
   const { record, emptied } = throughWood({
     volume: litres20(size),
@@ -46,13 +55,27 @@ export const kept: Reckoner = (asked) => {
   const unit = wanted?.dimension === 'volume' ? unitNamed('volume20', wanted.unit) : undefined;
   const cask = `A cask of ${told(size, 'volume20')} filled at ${told(filledAt, 'strength')}`;
   const after = `after ${formatNumber(span, span % 1 === 0 ? 0 : 1)} years in our store`;
-  const bottles = Math.floor((emptied.alcohol * (1 - house.filterLoss / 100)) / ((house.bottleSize / 100) * (Math.min(house.bottlingStrength, held.strength) / 100))); // prettier-ignore
+  const bottles = Math.floor((emptied.alcohol * (1 - house.filterLoss / 100)) / ((house.bottleSize / 100) * (Math.min(bottledAt, held.strength) / 100))); // prettier-ignore
   const sum = `${told((size * filledAt) / 100, 'alcohol')} filled, ${told(held.alcohol, 'alcohol')} left; the air takes ${formatNumber(rate ?? house.alcoholLoss, 1)} % a year`; // prettier-ignore
   const says = isBottles
-    ? `${cask} makes about ${formatNumber(bottles, 0)} bottles of ${formatNumber(house.bottleSize, 0)} cL ${after}.`
+    ? `${cask} makes about ${formatNumber(bottles, 0)} bottles of ${formatNumber(house.bottleSize, 0)} cL at ${told(Math.min(bottledAt, held.strength), 'strength')} ${after}.`
     : `${cask} holds about ${told(held.volume, 'volume20', unit)} at ${format(held.strength, 'strength')} ${after}.`;
   return { says, sum, ...place, paths: ['house.alcoholLoss', 'house.storeHumidity', 'filling.strength'] };
 };
+
+/** How long a cask of the house takes to fall to a strength. */
+export const fallsTo: Reckoner = (asked) => {
+  const { text, quantities, house, line } = asked;
+  const [limit] = quantities.flatMap(({ dimension, unit, number }) => (dimension === 'percent' || dimension === 'strength' || unit === undefined) && number >= 35 && number <= 70 ? [number] : []);
+  if (limit === undefined || quantities.length !== 1 || !/cask|barrel|hogshead|butt|wood|store/i.test(text) || !/\bfalls?\b|drops?\b|\bdown to\b|under|below|reach/i.test(text) || !/how (?:long|old|many years)|when/i.test(text)) return undefined;
+  const { year } = fallsBelow({ volume: litres20(line.casks.meanSize), strength: line.filling.strength, cask: { size: line.casks.meanSize }, store: { ...house, humidity: house.storeHumidity } }, strength(limit));
+  return {
+    says: year === undefined ? `In a store like ours, not within a hundred years or never: at ${format(house.storeHumidity, 'percent')} humidity ${format(line.filling.strength, 'strength')} does not fall so far.` : `About ${formatNumber(year, 0)} years in our store to ${format(strength(limit), 'strength')}, from ${format(line.filling.strength, 'strength')}, at ${format(house.storeHumidity, 'percent')} humidity and ${formatNumber(house.alcoholLoss, 1)} % of the alcohol a year.`,
+    at: 'sums/below-forty/',
+    place: 'How long a cask stays strong enough',
+    paths: ['filling.strength', 'house.alcoholLoss', 'house.storeHumidity'],
+  };
+}; // prettier-ignore
 
 /** So many casks after so many years: what of their contents is left. */
 export const casksKept: Reckoner = ({ text, quantities, house, line }) => {
@@ -64,7 +87,7 @@ export const casksKept: Reckoner = ({ text, quantities, house, line }) => {
   const left = (1 - rate / 100) ** span;
   return {
     says: `At ${formatNumber(rate, rate % 1 === 0 ? 0 : 1)} % a year about ${formatNumber(casks.number * left, 0)} casks’ worth of the alcohol is left after ${formatNumber(span, 0)} years; the casks are as many as before, each with less in it. Our store holds about ${format(line.casks.inStore, 'count')}.`,
-    sum: `${formatNumber(casks.number, 0)} × (1 − ${rate / 100})^${formatNumber(span, 0)} = ${formatNumber(casks.number * left, 1)}`,
+    sum: `${formatNumber(casks.number, 0)} × (1 − ${formatWorking(rate / 100)})^${formatNumber(span, 0)} = ${formatNumber(casks.number * left, 1)}`,
     at: 'maturing/#what-the-air-takes',
     place: 'What the air takes',
     paths: ['house.alcoholLoss'],
@@ -73,7 +96,10 @@ export const casksKept: Reckoner = ({ text, quantities, house, line }) => {
 
 /** “What if the angels took 4 % in place of 2?”: what a yearly loss leaves. */
 export const lossMoved: Reckoner = ({ text, quantities, house }) => {
-  if (!/angels?|evaporat|\bloss\b|\bloses?\b|\blost\b/i.test(text) || /\bhow many bottles\b/i.test(text))
+  if (
+    !/angels?|evaporat|\bloss\b|\bloses?\b|\blost\b|\bleft\b|remain/i.test(text) ||
+    /\bhow many bottles\b/i.test(text)
+  )
     return undefined;
   const named = quantities.filter(({ dimension, unit }) => dimension === 'percent' || unit === undefined);
   const rates = named.map(({ number }) => number).filter((rate) => rate > 0 && rate <= 30);
@@ -90,7 +116,7 @@ export const lossMoved: Reckoner = ({ text, quantities, house }) => {
     const rest = 100 * (1 - house.alcoholLoss / 100) ** given;
     return {
       says: `At our ${formatNumber(house.alcoholLoss, 1)} % a year ${formatNumber(100 - rest, 0)} % of the alcohol is gone after ${formatNumber(given, 0)} years, and ${formatNumber(rest, 0)} % is left.`,
-      sum: `(1 − ${house.alcoholLoss / 100})^${formatNumber(given, 0)} = ${formatNumber(rest / 100, 3)}`,
+      sum: `(1 − ${formatWorking(house.alcoholLoss / 100)})^${formatNumber(given, 0)} = ${formatNumber(rest / 100, 3)}`,
       at: 'maturing/#what-the-air-takes',
       place: 'What the air takes',
       paths: ['house.alcoholLoss'],
@@ -104,7 +130,7 @@ export const lossMoved: Reckoner = ({ text, quantities, house }) => {
   return {
     says: `At ${formatNumber(rate, rate % 1 === 0 ? 0 : 1)} % a year ${formatNumber(left(rate), 0)} % of the alcohol would be left after ${formatNumber(span, 0)} years, and ${formatNumber(100 - left(rate), 0)} % gone${other === rate ? '' : `; at ${formatNumber(other, other % 1 === 0 ? 0 : 1)} % ${formatNumber(left(other), 0)} % would be left`}.`,
     sum: [...new Set([rate, other])]
-      .map((each) => `(1 − ${each / 100})^${span} = ${formatNumber(left(each) / 100, 3)}`)
+      .map((each) => `(1 − ${formatWorking(each / 100)})^${span} = ${formatNumber(left(each) / 100, 3)}`)
       .join('; '),
     at: 'maturing/#what-the-air-takes',
     place: 'What the air takes',

@@ -5,6 +5,7 @@ import { CASK_SIZES } from '../core/maturing/filling.ts';
 import { fullCask, WOOD } from '../core/maturing/full-cask.ts';
 import { celsius } from '../core/quantity.ts';
 import { alcoholFromUsProofGallons } from '../core/spirit/proof.ts';
+import { ETHANOL_DENSITY } from '../core/spirit/density.ts';
 import { densityFromStrength } from '../core/spirit/strength.ts';
 
 interface Made {
@@ -20,6 +21,7 @@ const WATER_OF_TRADE = 190; // L for a litre of pure alcohol; the totals of 2013
 const GAS_VOLUME = 0.5458; // m³ of carbon dioxide to a kilogram at 20 °C and 101.3 kPa; ideal gas, 24.055 L/mol over 44.01 g
 const DRAM = 0.025; // L; a small British bar measure, Weights and Measures (Intoxicating Liquor) Order 1988
 const HOURS_IN_WEEK = 168;
+export const ENERGY_OF_ALCOHOL = 7; // kcal a gram; Regulation (EU) No 1169/2011, Annex XIV
 const MALT_BUSHEL = 0.01542214; // t, 34 lb of malt; custom of the American trade, from memory
 const COW = 20; // kg of wet draff that a beast eats in a day; common practice
 
@@ -46,6 +48,8 @@ export const made = {
   alcoholInBottle: { kind: 'alcohol', of: alcoholInBottle, digits: 2 },
   unitsInBottle: { kind: 'count', of: (line) => alcoholInBottle(line) / BRITISH_UNIT, digits: 0 },
   unitsInDram: { kind: 'count', of: ({ bottling }) => (DRAM * bottling.strength) / 100 / BRITISH_UNIT, digits: 1 }, // prettier-ignore
+  caloriesInDram: { kind: 'count', of: ({ bottling }) => DRAM * 10 * bottling.strength * ETHANOL_DENSITY * ENERGY_OF_ALCOHOL / 1000, digits: 0 }, // prettier-ignore
+  caloriesInBottle: { kind: 'count', of: (line) => alcoholInBottle(line) * ETHANOL_DENSITY * ENERGY_OF_ALCOHOL, digits: 0 }, // prettier-ignore
   dramsInBottle: { kind: 'count', of: (line) => Math.floor(bottle(line) / DRAM + 1e-9) },
   carbonDioxidePerBottle: { kind: 'mass', of: perBottle(({ wash }) => wash.carbonDioxide), digits: 2 },
   carbonDioxidePerAlcohol: { kind: 'mass', of: ({ wash }) => wash.carbonDioxide / wash.alcohol, digits: 2 },

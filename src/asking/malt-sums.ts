@@ -1,17 +1,13 @@
-// Sums of malt with the asker’s own numbers: a year’s mashes, casks from malt, a promised yield, smoke, sieves, land.
+// Sums of malt with the asker’s own numbers: a promised yield, smoke, sieves, how long malt lasts.
 import { formatNumber } from '../core/format.ts';
 import { rollersToMove } from '../core/milling/sieve.ts';
 import { figureText } from '../house/prose.ts';
-import { inCore, told, type Numbered, type Reckoner } from './reckoned.ts';
+import { inCore, type Numbered, type Reckoner } from './reckoned.ts';
 import { behind, figures, within } from './said.ts';
-import { namedCask } from './spirit-said.ts';
 
 const YIELDS = [100, 500] as const; // litres of pure alcohol from a tonne that a malt can be said to give
-const CASKS = [20, 700] as const; // L; the largest cask of the law is of 700 L, Regulation (EU) 2019/787
 const TOLERANCE = 2; // points that a sieve test may be off before rollers are moved; common practice
-const HARVESTS = [0.3, 15] as const; // t of grain from an acre or a hectare
 const SPEAKS_OF_YIELD = /yield|\bat\b|tonn?e?s?\b|\blpas?\b/i;
-const SPEAKS_OF_LAND = /\b(?:to|per|an?|the|each|every|\/)\s*(acre|hectare|ha)\b/i;
 
 /** Litres of pure alcohol from a tonne, as a question tells them; each that is told. */
 const yieldsIn = ({ text, quantities }: Numbered): readonly number[] =>
@@ -19,48 +15,6 @@ const yieldsIn = ({ text, quantities }: Numbered): readonly number[] =>
     (dimension === 'yield' || unit === undefined || dimension === 'alcohol' || (dimension === 'volume' && /^L$/.test(unit))) &&
     SPEAKS_OF_YIELD.test(text) && within(YIELDS, number) ? [number] : [],
   ); // prettier-ignore
-
-/** Mashes a week, weeks, tonnes in each and a yield: the alcohol of a year. */
-export const yearOfMashes: Reckoner = (asked) => {
-  const { text, quantities, line, house } = asked;
-  const mashes = quantities.find((each) => each.unit === undefined && /^\s*(?:mash|brew|batch)/i.test(behind(text, each)));
-  const weeks = quantities.find(({ unit }) => unit === 'weeks')?.number ?? house.weeksPerYear;
-  const malt = quantities.find(({ dimension }) => dimension === 'mass');
-  const [each = line.heart.alcohol / line.pace.tonnesPerMash] = yieldsIn(asked);
-  if (!mashes || !malt || !/year|annual|per annum|weeks/i.test(text) || /\bif\b|suppose|instead|bottle|cask|barley/i.test(text)) return undefined;
-  const tonnes = inCore(malt, 'mass')! / 1000;
-  if (!(mashes.number > 0 && mashes.number <= 200 && weeks > 0 && weeks <= 52 && tonnes > 0 && tonnes <= 100)) return undefined;
-  const count = mashes.number * weeks;
-  return {
-    says: `${figures(count)} mashes a year, and ${formatNumber(count * tonnes * each, 0)}\u00a0L of pure alcohol; ours are ${figureText(line, 'heart.alcohol', 'year')} a year.`,
-    sum: `${figures(mashes.number)} × ${figures(weeks)} × ${formatNumber(tonnes, tonnes % 1 === 0 ? 0 : 2)} t × ${figures(each)} L a tonne`,
-    at: 'distilling/check/#figures-to-know',
-    place: 'Distilling: figures to know',
-    paths: ['heart.alcohol'],
-  };
-}; // prettier-ignore
-
-/** So much malt at a yield, filled into casks of a size at a strength. */
-export const casksFromMalt: Reckoner = (asked) => {
-  const { text, quantities, line, house } = asked;
-  if (!/how many .{0,30}(?:casks?|barrels?|hogsheads?|butts?)/i.test(text) || quantities.length < 3) return undefined;
-  const malt = quantities.find(({ dimension, number }) => dimension === 'mass' && number > 0);
-  const [each] = yieldsIn({ ...asked, quantities: quantities.filter(({ dimension }) => dimension !== 'volume') });
-  if (!malt || each === undefined) return undefined;
-  const sized = quantities.find((one) => one.dimension === 'volume' && within(CASKS, inCore(one, 'volume20')!));
-  const size = sized ? inCore(sized, 'volume20')! : (namedCask({ text, quantities: [] })?.litres ?? line.casks.meanSize);
-  const at = quantities.find(({ number, unit, dimension }) => (unit === undefined || dimension === 'percent' || dimension === 'strength') && number >= 30 && number <= 80)?.number ?? house.fillingStrength;
-  const alcohol = (inCore(malt, 'mass')! / 1000) * each;
-  const litres = alcohol / (at / 100);
-  const full = Math.floor(litres / size + 1e-9);
-  return {
-    says: `${formatNumber(full, 0)} full casks of ${told(size, 'volume20')}, and about ${told(litres - full * size, 'volume20')} over: ${told(litres, 'volume20')} at ${told(at, 'strength')}.`,
-    sum: `${formatNumber(inCore(malt, 'mass')! / 1000, 2)} t × ${figures(each)} = ${told(alcohol, 'alcohol')}; ÷ ${figures(at)} % ÷ ${figures(size)} L`,
-    at: 'sums/fill-casks/',
-    place: 'Fill the casks you have',
-    paths: [],
-  };
-}; // prettier-ignore
 
 /** A yield beside one that was promised. */
 export const yieldShort: Reckoner = (asked) => {
@@ -124,23 +78,6 @@ export const sieved: Reckoner = ({ text, quantities, house, line }) => {
     place: 'The sieve test',
     rests: 'common practice',
     paths: ['house.husk', 'house.flour'],
-  };
-}; // prettier-ignore
-
-/** Bottles from an acre or hectare with a yield of grain of its own. */
-export const landAt: Reckoner = ({ text, quantities, line }) => {
-  const land = SPEAKS_OF_LAND.exec(text);
-  const grain = quantities.find(({ dimension }) => dimension === 'mass');
-  if (!land || !grain || !/bottles?|alcohol|spirit|whisk/i.test(text)) return undefined;
-  const kilos = inCore(grain, 'mass')!;
-  if (!within(HARVESTS, kilos / 1000) || quantities.some(({ dimension }) => dimension !== 'mass' && dimension !== 'area')) return undefined;
-  const mashes = kilos / line.barley.mass;
-  return {
-    says: `About ${formatNumber(line.bottling.bottles * mashes, 0)} of our bottles from ${/^a/i.test(land[1]!) ? 'an acre' : 'a hectare'} that gives ${formatNumber(kilos / 1000, 1)} t of barley, after the years in wood; ${told(line.heart.alcohol * mashes, 'alcohol')} as new spirit.`,
-    sum: `${formatNumber(kilos, 0)} kg ÷ ${figureText(line, 'barley.mass')} × ${figureText(line, 'bottling.bottles')}`,
-    at: 'sums/barley-and-land/',
-    place: 'Malt, barley and land',
-    paths: ['barley.mass', 'bottling.bottles'],
   };
 }; // prettier-ignore
 

@@ -2,36 +2,65 @@
 import { format, formatNumber } from '../core/format.ts';
 import { mashTemperature, strikeTemperature } from '../core/mashing/strike.ts';
 import { celsius, quantity } from '../core/quantity.ts';
-import { inCore, told, type Reckoner, unitNamed } from './reckoned.ts';
+import { inCore, told, type Numbered, type Reckoner, unitNamed } from './reckoned.ts';
 import { behind, figures, temperaturesIn, within } from './said.ts';
 
 const WATER_HEAT = 4.18; // kJ/(kg K), of water from 20 to 90 °C; IAPWS, from memory; of wash a few per cent less
 const GRAVITIES = [1.001, 1.15] as const;
 
-const WANTS_WATER =
-  /strike|how hot (?:must|should|does|do|has).{0,16}(?:water|liquor)|water (?:temperature|need|must|should)|to (?:get|reach|hit|have|stand|land|end up)|\bwant|\bfor a mash/i;
+const SPEAKS_OF_MASH = /mash|\btun\b|strike|liquor|stand|how hot|temp/i;
+const AT_WATER = /(?:water|liquor)[^.?!,;]{0,16}\b(?:at|of|is|was|with)\s+(?:about\s+)?$/i; // before a temperature that is the water’s
+const OF_WATER = /^\s*(?:water|liquor)/i; // behind one
+const WANTS_MASH =
+  /(?:temperature|temp|hot|warm|what|where)\b.{0,24}\b(?:has|have|is|will|does|would|do)\b.{0,14}\bmash\b|mash (?:stand|settle|come|end|be)|where (?:do|does|will)/i;
+const RATIO = /(\d+(?:\.\d+)?)\s*(?::|to)\s*(?:1|one)\b|\bratio\s+(?:of\s+)?(\d+(?:\.\d+)?)/i;
+const RATIOS = [1, 10] as const; // L/kg
+const WARMEST_GRIST = 35; // °C
 
-/** Where a mash stands, from malt and first water: the strike sum turned round. */
+/** Litres of water to a kilogram of malt: by their amounts, as a ratio, or as the house has it. */
+function ratioIn({
+  text,
+  quantities,
+  house,
+}: Numbered): { readonly ratio: number; readonly amounts?: readonly [number, number] } | undefined {
+  const isWater = (each: Numbered['quantities'][number]) =>
+    each.dimension === 'volume' ||
+    (each.dimension === 'mass' && /^\s*(?:of\s+)?(?:hot\s+)?(?:water|liquor)/i.test(behind(text, each)));
+  const water = quantities.find(isWater);
+  const malt = quantities.find((each) => each.dimension === 'mass' && !isWater(each));
+  if (water && malt) {
+    const [litres, kilos] = [
+      water.dimension === 'volume' ? inCore(water, 'volume20')! : inCore(water, 'mass')!,
+      inCore(malt, 'mass')!,
+    ];
+    return { ratio: litres / kilos, amounts: [litres, kilos] };
+  }
+  const said = RATIO.exec(text);
+  if (said) return { ratio: Number(said[1] ?? said[2]) };
+  return water || malt || !/strike|\btun\b/i.test(text) ? undefined : { ratio: house.liquorRatio };
+}
+
+/** Where a mash stands by its first water, or how hot that water must be: the strike sum either way. */
 export const mashStands: Reckoner = (asked) => {
   const { text, quantities, house } = asked;
-  const malt = quantities.filter(({ dimension }) => dimension === 'mass');
-  const water = quantities.filter(({ dimension }) => dimension === 'volume');
-  const temperatures = temperaturesIn(asked);
-  if (!/mash|stand|temperature|how hot/i.test(text) || malt.length !== 1 || water.length !== 1 || temperatures.length === 0 || temperatures.length > 2) return undefined;
-  const [kilos, litres] = [inCore(malt[0]!, 'mass')!, inCore(water[0]!, 'volume20')!];
-  const ratio = litres / kilos;
-  const hot = Math.max(...temperatures);
-  const grist = temperatures.length === 2 ? Math.min(...temperatures) : house.gristTemperature;
-  if (!within([1, 10], ratio) || hot < 40) return undefined;
-  const mash = { ratio: quantity('liquorRatio', ratio), gristTemperature: celsius(grist), maltMoisture: house.maltMoisture };
-  if (WANTS_WATER.test(text)) {
+  const of = ratioIn(asked);
+  if (!SPEAKS_OF_MASH.test(text) || !of || !within(RATIOS, of.ratio)) return undefined;
+  const degrees = quantities.filter((each) => each.dimension === 'temperature' || (each.unit === undefined && within([5, 95], each.number) && !/^\s*(?::|to\s+(?:1|one)\b)/i.test(behind(text, each)) && !/(?::|\bto)\s*$/i.test(text.slice(0, each.start))));
+  const values = degrees.map((each) => (each.unit === undefined || each.unit === '°' ? each.number : inCore(each, 'temperature')!));
+  const hot = Math.max(...values);
+  if (values.length === 0 || values.length > 2 || hot < 40 || hot > 100) return undefined;
+  const hottest = degrees[values.indexOf(hot)]!;
+  const grist = values.find((each) => each <= WARMEST_GRIST) ?? house.gristTemperature;
+  const mash = { ratio: quantity('liquorRatio', of.ratio), gristTemperature: celsius(grist), maltMoisture: house.maltMoisture };
+  const place = { at: 'sums/strike-water/', place: 'The first water', rests: 'memory' as const };
+  const [litres, kilos] = of.amounts ?? [of.ratio, 1];
+  const isOfWater = AT_WATER.test(text.slice(0, hottest.start)) || OF_WATER.test(behind(text, hottest)) || WANTS_MASH.test(text);
+  if (!isOfWater) {
     const water = strikeTemperature(celsius(hot), mash);
     return {
       says: `The water must be at about ${format(water, 'temperature')} for a mash at ${format(celsius(hot), 'temperature')}, and a little hotter for what the vessel takes; it scalds, so by the site’s procedure.`,
-      sum: `${figures(litres)} L on ${figures(kilos)} kg of malt at ${figures(grist)} °C`,
-      at: 'sums/strike-water/',
-      place: 'The first water',
-      rests: 'memory',
+      sum: `${figures(litres)} L on ${figures(kilos)} kg of malt at ${figures(grist)} °C: (${figures(hot)} × ${figures(litres + 0.4 * kilos)} − 0.4 × ${figures(kilos)} × ${figures(grist)}) ÷ ${figures(litres)}, less a degree or so as the malt is wetted`,
+      ...place,
       paths: [],
     };
   }
@@ -39,9 +68,7 @@ export const mashStands: Reckoner = (asked) => {
   return {
     says: `The mash stands at about ${format(stands, 'temperature')}, before the vessel takes its share; ours stands at ${format(house.mashTemperature, 'temperature')}.`,
     sum: `(${figures(litres)} × ${figures(hot)} + 0.4 × ${figures(kilos)} × ${figures(grist)}) ÷ (${figures(litres)} + 0.4 × ${figures(kilos)}), and a degree or so as the malt is wetted`,
-    at: 'sums/strike-water/',
-    place: 'The first water',
-    rests: 'memory',
+    ...place,
     paths: ['house.mashTemperature'],
   };
 }; // prettier-ignore
@@ -91,13 +118,15 @@ export const litreDegrees: Reckoner = ({ text, quantities }) => {
 export const heatToWarm: Reckoner = (asked) => {
   const { text, quantities } = asked;
   const given = quantities.filter(({ dimension }) => dimension === 'volume');
-  const [from, to] = temperaturesIn(asked);
+  const rise = quantities.filter((each) => /^\s*(?:degrees?\s*|deg\s*|c\s*)?(?:of\s+)?(?:rise|warming)\b/i.test(behind(text, each))).at(-1)?.number;
+  const temperatures = temperaturesIn(asked);
+  const [from, to] = rise === undefined ? temperatures : [0, rise];
   if (!/\bheat\b|energy|kwh|\bmj\b|warm|fuel|power/i.test(text) || given.length !== 1 || from === undefined || to === undefined || from === to) return undefined;
   const litres = inCore(given[0]!, 'volume20')!;
   const energy = (litres * WATER_HEAT * Math.abs(to - from)) / 1000;
   return {
     says: `About ${told(energy, 'energy')}, which is ${told(energy, 'energy', unitNamed('energy', 'kWh'))}, before any is boiled off or lost.`,
-    sum: `${figures(litres)} kg × ${WATER_HEAT} kJ × ${figures(Math.abs(to - from))} °C, as for water; wash takes a little less`,
+    sum: `${figures(litres)} kg × ${WATER_HEAT} kJ × ${rise === undefined ? `(${figures(Math.max(from, to))} − ${figures(Math.min(from, to))})` : figures(rise)} °C, as for water; wash takes a little less`,
     at: 'sums/heating/',
     place: 'Heating',
     rests: 'memory',

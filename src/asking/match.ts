@@ -3,7 +3,7 @@ import { mender } from './alike.ts';
 import { clausesOf } from './clauses.ts';
 import type { AskedList, Entry } from './entry.ts';
 import { directions } from './vectors.ts';
-import { reader, sortOf, type Sort } from './words.ts';
+import { plain, reader, sortOf, type Sort } from './words.ts';
 
 export interface Match {
   readonly entry: Entry;
@@ -26,6 +26,7 @@ const LESS_TELLING = 1.5; // one that does not
 const LESS_SHORT = 1.5; // and one that says next to nothing of the whole
 const LEAST = 0.15; // of the whole, that a part must say to count
 const WHOLE = 0.999; // from here a question is asked in the very words of the list
+const LONG_WORD = 6; // letters of a word that is mended before its ending is taken off
 const LIKE = 0.8; // a word that is only like another
 
 /** The signs, in the order of their weights. */
@@ -110,6 +111,19 @@ export function matcher({ entries, words }: AskedList): {
     });
   });
   const mended = mender(counts.keys());
+  // A word misspelt near its end is mended before its ending is taken off.
+  const wholeWords = new Set(entries.flatMap((entry) => entry.asked.flatMap((way) => plain(way).split(' '))));
+  const mendedWhole = mender(wholeWords);
+  const mendAll = (wording: string): string =>
+    plain(wording)
+      .split(' ')
+      .map((word) => {
+        if (word.length < LONG_WORD || wholeWords.has(word)) return word;
+        const said = read(word);
+        if (said.every((each) => counts.has(each) || mended(each) !== undefined)) return word;
+        return mendedWhole(word.replace(/sh[uoe]n$/, 'tion')) ?? word;
+      })
+      .join(' ');
   const meaning = directions(rows);
   const N = SIGNS.length;
 
@@ -120,7 +134,7 @@ export function matcher({ entries, words }: AskedList): {
     const row = new Map<string, number>();
     let known = 0;
     let strange = 0;
-    const said = read(wording);
+    const said = read(mendAll(wording));
     for (const each of said) {
       const word = counts.has(each) ? each : mended(each);
       if (word === undefined) {

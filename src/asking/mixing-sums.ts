@@ -28,12 +28,19 @@ function unitSaid({ text, quantities, wanted }: Parameters<Reckoner>[0]) {
 /** The water that brings so much spirit, or a hundred litres of it, from one strength to another. */
 export const letDown: Reckoner = (asked) => {
   const { text } = asked;
-  const { volumes, strengths } = spiritSaid(asked);
+  const said = spiritSaid(asked);
+  const { volumes, named } = said;
+  const isNamed =
+    said.strengths.length === 1 &&
+    named !== undefined &&
+    volumes.length === 1 &&
+    named.at > said.strengths[0]!;
+  const strengths = isNamed ? [named.at, ...said.strengths] : said.strengths;
   if (strengths.length !== 2 || volumes.length > 1 || !WATER.test(text)) return undefined;
   const [given] = volumes;
   if (!given && !/water|dilut|reduc|let(?:ting)?(?: it)? down|proof(?:ing)? down/i.test(text))
     return undefined;
-  const { litres, said } = given ?? { litres: LOT, said: `${LOT}\u00a0L` };
+  const { litres, said: lotSaid } = given ?? { litres: LOT, said: `${LOT}\u00a0L` };
   const [high, low] = [Math.max(...strengths), Math.min(...strengths)];
   if (high === low) return undefined;
   const made = reduce({ volume: litres20(litres), strength: strength(high) }, strength(low));
@@ -41,12 +48,12 @@ export const letDown: Reckoner = (asked) => {
   const lot =
     unit === QUART
       ? told(litres, 'volume20', QUART).replace(/^1\u00a0quarts$/, 'a\u00a0quart')
-      : said.replace(/^A/, 'a');
+      : lotSaid.replace(/^A/, 'a');
   return {
     says: `${told(made.waterVolume, 'volume20', unit)} of water bring ${lot} from ${told(high, 'strength')} to ${told(low, 'strength')}, and make ${told(made.volume, 'volume20', unit)}.`,
     sum: `${told(litres, 'volume20', unit)} and ${told(made.waterVolume, 'volume20', unit)} shrink by ${told(made.contraction, 'volume20', unit)} as they mix`,
     ...LET_DOWN,
-    paths: [],
+    paths: isNamed ? [named.path] : [],
   };
 };
 
@@ -66,7 +73,7 @@ export const watered: Reckoner = (asked) => {
   ]);
   return {
     says: `They make ${told(made.volume, 'volume20')} at ${told(made.strength, 'strength')}.`,
-    sum: `${formatWorking(litres)} × ${formatWorking(strengths[0]!)} ÷ 100 = ${told(made.alcohol, 'alcohol')}, and the mixture shrinks a little`,
+    sum: `${formatWorking(litres)} × ${formatWorking(strengths[0]!)} ÷ 100 = ${told(made.alcohol, 'alcohol')}, with ${formatWorking(added)} L of water, and the mixture shrinks a little`,
     ...BLEND,
     paths: [],
   };
@@ -79,10 +86,13 @@ const besides = ({ text, quantities }: Parameters<Reckoner>[0]): string =>
 /** Spirits put together; equal parts where the volumes are not told. */
 export const together: Reckoner = (asked) => {
   const text = besides(asked);
-  const { volumes, strengths } = spiritSaid(asked);
+  const said = spiritSaid(asked);
+  const { volumes } = said;
+  const isEqual = volumes.length === 0 && /equal (?:parts|volumes|amounts)/i.test(text);
+  const strengths = isEqual ? asked.quantities.flatMap(({ number, dimension }) => ((dimension ?? 'percent') === 'percent' || dimension === 'strength') && number >= 1 && number <= 100 ? [number] : []) : said.strengths;
   const isHalves = volumes.length === 0 && /half and half|equal (?:parts|volumes|amounts)|fifty[\s-]fifty/i.test(text);
   if (strengths.length < 2 || (volumes.length !== strengths.length && !isHalves)) return undefined;
-  if (!isHalves && (/\bbottle[sd]?\b|\bnow\b|\blater\b|\blost\b|\bgone\b/i.test(text) || !/mix|blend|together|add|combine|vat|marr(?:y|ied)|put|plus|and|with/i.test(text))) return undefined;
+  if (!isHalves && (/\bbottle[sd]?\b|\bnow\b|\blater\b|\blost\b|\blose\b|\bgone\b|(?:comes?|came|went) out\b/i.test(text) || !/mix|blend|together|add|combine|vat|marr(?:y|ied)|put|plus|and|with/i.test(text))) return undefined;
   const parts = strengths.map((at, i) => ({
     volume: litres20(isHalves ? LOT / strengths.length : volumes[i]!.litres),
     strength: strength(at),

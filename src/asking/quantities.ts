@@ -51,11 +51,41 @@ export const countryIn = (text: string): Country | undefined =>
       ? 'UK'
       : undefined;
 
-const QUART = /^quarts?(?![a-z])/i;
-const PINTS = 2; // in a quart, of either country
+/** Measures of a kitchen or a bar that stand for so many of another unit; those of the two countries where they differ. */
+const kitchen: readonly { readonly says: RegExp; readonly unit: string; readonly UK: number; readonly US: number; readonly usual?: Country }[] = [
+  { says: /^quarts?(?![a-z])/i, unit: 'pints', UK: 2, US: 2 },
+  { says: /^(?:us |american |metric )?cups?(?![a-z])/i, unit: 'mL', UK: 250, US: 236.588 }, // metric cup; US cup of 8 US fl oz, NIST Handbook 44
+  { says: /^(?:tablespoon(?:ful)?s?|tbsps?)(?![a-z])/i, unit: 'mL', UK: 15, US: 14.787 }, // metric; half a US fl oz
+  { says: /^(?:teaspoon(?:ful)?s?|tsps?)(?![a-z])/i, unit: 'mL', UK: 5, US: 4.929 }, // metric; a sixth of a US fl oz
+  { says: /^mils?(?![a-z])/i, unit: 'mL', UK: 1, US: 1 },
+  { says: /^(?:fl(?:uid)?\.?\s*)?(?:oz|ounces?)(?![a-z])/i, unit: 'mL', UK: 28.413, US: 29.574, usual: 'US' }, // fluid; bars outside the United States pour millilitres
+  { says: /^gills?(?![a-z])/i, unit: 'mL', UK: 142.065, US: 118.294 }, // a quarter of a pint, of either country
+]; // prettier-ignore
+/** The measure of a kitchen that stands at the beginning of a text. */
+function kitchenAt(text: string, country?: Country) {
+  for (const { says, unit, UK, US, usual } of kitchen) {
+    const found = says.exec(text)?.[0];
+    if (!found) continue;
+    const half = /^\s+and\s+(?:a\s+)?half\b/i.exec(text.slice(found.length))?.[0].length ?? 0;
+    return { unit, each: /^(?:us|american)/i.test(found) || (country ?? usual) === 'US' ? US : UK, half: half > 0 ? 0.5 : 0, length: found.length + half };
+  }
+  return undefined;
+} // prettier-ignore
+
+const CORRECTS =
+  /^[\w\s,.…?!-]{0,40}?\b(?:no|sorry|i mean|or rather|make that|scratch that)\b[\s,.…]*(?:sorry[\s,]*|but\s+)?$/i;
+/** What is meant of what was said: “6 tonnes … no, 3 tonnes” is 3. */
+const meantOf = (text: string, found: readonly Quantity[]): readonly Quantity[] =>
+  found.filter((each, i) => {
+    const next = found.slice(i + 1).find(({ dimension, number }) => dimension === each.dimension && number !== 1);
+    return !(next && next.dimension === each.dimension && CORRECTS.test(text.slice(each.end, next.start)));
+  }); // prettier-ignore
 
 /** Every number of a question that is written in figures or words, with its unit. */
-export function quantitiesIn(text: string, country?: Country): readonly Quantity[] {
+export const quantitiesIn = (text: string, country?: Country): readonly Quantity[] =>
+  meantOf(text, allIn(text, country));
+
+function allIn(text: string, country?: Country): readonly Quantity[] {
   const tokens = tokensOf(text);
   const found: Quantity[] = [];
   let from = 0;
@@ -64,10 +94,16 @@ export function quantitiesIn(text: string, country?: Country): readonly Quantity
     if (token.kind === 'word' && /^(?:a|an|one|once|half|first|second|third)$/.test(token.text)) {
       const one = /^(?:an?|one)\s+/i.exec(text.slice(token.start));
       const unit = one && unitAt(text.slice(token.start + one[0].length), country);
-      const quart = QUART.exec(text.slice(token.start + (one?.[0].length ?? 0)));
-      if (one && quart) {
-        from = token.start + one[0].length + quart[0].length;
-        found.push({ number: PINTS, unit: 'pints', dimension: 'volume', start: token.start, end: from });
+      const cup = kitchenAt(text.slice(token.start + (one?.[0].length ?? 0)), country);
+      if (one && cup) {
+        from = token.start + one[0].length + cup.length;
+        found.push({
+          number: tidy(cup.each * (1 + cup.half)),
+          unit: cup.unit,
+          dimension: 'volume',
+          start: token.start,
+          end: from,
+        });
         return;
       }
       if (unit && /^(?:mass|volume|area)$/.test(unit.dimension) && !/^(?:lb|pints|fl oz)$/.test(unit.unit)) {
@@ -88,10 +124,10 @@ export function quantitiesIn(text: string, country?: Country): readonly Quantity
     if (!numeral) return;
     const rest = text.slice(numeral.end);
     const gap = /^[\s-]*/.exec(rest)![0].length;
-    const quarts = QUART.exec(rest.slice(gap));
-    if (quarts) {
-      from = numeral.end + gap + quarts[0].length;
-      found.push({ number: tidy(PINTS * numeral.value), unit: 'pints', dimension: 'volume', start: token.start, end: from }); // prettier-ignore
+    const cups = kitchenAt(rest.slice(gap), country);
+    if (cups) {
+      from = numeral.end + gap + cups.length;
+      found.push({ number: tidy(cups.each * (numeral.value + cups.half)), unit: cups.unit, dimension: 'volume', start: token.start, end: from }); // prettier-ignore
       return;
     }
     const unit = unitAt(rest.slice(gap), country);

@@ -18,6 +18,8 @@ export interface Reckoned {
   readonly paths: readonly string[];
   /** What a fact of the trade in it rests on, where no source does. */
   readonly rests?: 'common practice' | 'memory' | undefined;
+  /** Where an entry of the list tells it better: what such an entry is asked with. */
+  readonly plainly?: readonly RegExp[];
 }
 
 /** A question with numbers, read. */

@@ -1,121 +1,171 @@
-// “20 t of malt makes how many casks?”: so much of one thing of the line, by the house’s own line, in another.
-import { format } from '../core/format.ts';
-import type { KindName } from '../core/kinds.ts';
-import { figureText, figureValue, kindOfFigure } from '../house/prose.ts';
-import { isMade, madeFigure } from './made.ts';
-import { asGiven, inCore, told, unitNamed, type Numbered, type Reckoned, type Reckoner } from './reckoned.ts';
-import { CASK_SIZES } from '../core/maturing/filling.ts';
+// “20 t of malt makes how many casks?”, “litres of water per bottle”, “how many 25 kg sacks in a mash?”: so much of one thing of the line in another.
+import { format, formatNumber } from '../core/format.ts';
+import { figureText } from '../house/prose.ts';
+import { flowIn, flows, isOfHouse, times, timeOfUnit, type Flow } from './flows.ts';
 import type { Quantity } from './quantities.ts';
-
-/** A thing that grows with the mashes: what it is called, and how much of it one mash has. */
-interface Flow {
-  readonly says: RegExp;
-  readonly path: string;
-  readonly called: string;
-  readonly kind: KindName;
-  /** For what is counted: it needs no unit. */
-  readonly counted?: boolean;
-}
+import { asGiven, inCore, told, unitNamed, type Numbered, type Reckoned, type Reckoner } from './reckoned.ts';
 
 /** What is said of the gas with every amount of it, and where. */
 export const GAS_CARE =
   ' It lies low and can kill in a breath: the site’s rules and gas meters decide who goes near.';
 export const GAS_SAFE = { at: 'safety/limits/#carbon-dioxide', place: 'Safety: carbon dioxide' };
 
-/** The longer names before the shorter. */
-const flows: readonly Flow[] = [
-  { says: /carbon dioxide|\bco2\b|\bgas\b/i, path: 'wash.carbonDioxide', called: 'of carbon dioxide', kind: 'mass' },
-  { says: /draff|spent grains?|leftover grains?/i, path: 'mash.draff', called: 'of wet draff', kind: 'mass' },
-  { says: /pot ale/i, path: 'potAle.volume', called: 'of pot ale', kind: 'volume20' },
-  { says: /low wines/i, path: 'lowWines.volume', called: 'of low wines', kind: 'volume20' },
-  { says: /pure alcohol|\blpas?\b|\blaas?\b|proof gal|\balcohol\b/i, path: 'heart.alcohol', called: 'in the heart', kind: 'alcohol' },
-  { says: /malt(?:ed barley)?\b(?! (?:whisk|spirit))/i, path: 'malt.mass', called: 'of malt', kind: 'mass' },
-  { says: /barley|grain/i, path: 'barley.mass', called: 'of barley', kind: 'mass' },
-  { says: /\b(?:mash(?:ing)? )?water\b/i, path: 'mash.firstWater', called: 'of first water', kind: 'volume20' },
-  { says: /\bworts?\b/i, path: 'wort.volume', called: 'of wort', kind: 'volume20' },
-  { says: /\bwash\b|\bbeer\b/i, path: 'wash.volume', called: 'of wash', kind: 'volume20' },
-  { says: /new (?:make|spirit)|heart|spirit|whisk(?:e)?y/i, path: 'heart.volume', called: 'of new spirit', kind: 'volume20' },
-  { says: /\bmash(?:es)?\b/i, path: 'made.one', called: 'mashes', kind: 'count', counted: true },
-  { says: /hogsheads?/i, path: 'made.hogsheads', called: 'hogsheads', kind: 'count', counted: true },
-  { says: /butts?/i, path: 'made.butts', called: 'butts', kind: 'count', counted: true },
-  { says: /barrels?/i, path: 'made.barrels', called: 'barrels', kind: 'count', counted: true },
-  { says: /casks?/i, path: 'casks.perMash', called: 'casks', kind: 'count', counted: true },
-  { says: /bottles?/i, path: 'bottling.bottles', called: 'bottles', kind: 'count', counted: true },
-  { says: /\b(?:field|land|hectares?|acres?|\bha\b)/i, path: 'made.hectaresPerMash', called: 'of land', kind: 'land' },
-]; // prettier-ignore
-
-function perMash({ path }: Flow, { line }: Numbered): number {
-  if (path === 'made.one') return 1;
-  if (path === 'made.barrels') return line.filling.volume / CASK_SIZES.barrel;
-  if (path === 'made.hogsheads') return line.filling.volume / CASK_SIZES.hogshead;
-  if (path === 'made.butts') return line.filling.volume / CASK_SIZES.butt;
-  const name = path.replace('made.', '');
-  return isMade(name) && path.startsWith('made.') ? madeFigure(name).of(line) : figureValue(line, path);
+/** So much of a thing, as it was said. */
+interface Amount {
+  readonly flow: Flow;
+  readonly amount: number;
+  readonly said: string;
+  readonly start: number;
+  /** True where no number was said: “per bottle”. */
+  readonly isOne: boolean;
 }
-
-/** The thing named nearest behind a place in the text, with no other number between; or just before it. */
-function flowAt(text: string, from: number, until: number): Flow | undefined {
-  const part = text.slice(from, until);
-  let best: { flow: Flow; at: number } | undefined;
-  for (const flow of flows) {
-    const at = flow.says.exec(part)?.index;
-    if (at !== undefined && (!best || at < best.at)) best = { flow, at };
-  }
-  return best?.flow;
-}
-
-const fits = (flow: Flow, dimension: string | undefined) =>
-  flow.counted ? dimension === undefined : dimension === { mass: 'mass', volume20: 'volume', alcohol: 'alcohol', land: 'area' }[flow.kind as 'mass']; // prettier-ignore
-
-/** The thing that an amount is wanted in: “what’s 3 tonnes of malt in bottles?” */
-function flowAfter(text: string, from: number): Flow | undefined {
-  const wanted = /\b(?:in|into|as|makes?|gives?|for)\s+(?=\w)/i.exec(text.slice(from));
-  return wanted ? flowAt(text, from + wanted.index + wanted[0].length, text.length) : undefined;
+/** A vessel of a size that the question tells: what is counted in it. */
+interface Vessel {
+  readonly called: string;
+  readonly size: number;
+  readonly given: Quantity;
 }
 
 const ASKS =
-  /\b(?:how (?:many|much|big|large)|what|number of)\b|,(?=\s*\w+\?)|\bin(?=\s+(?:casks|bottles|spirit|alcohol|wash|barley|malt))/i;
-
-/** One cask or mash, where that is said and no number is. */
-function oneIn(text: string): readonly Quantity[] {
-  const one = /\b(?:an?|one|each|every|per|single)\s+(?=(?:hogshead|cask|barrel|butt)\b)/i.exec(text);
-  return one ? [{ number: 1, start: one.index, end: one.index + one[0].length }] : [];
+  /\b(?:how (?:many|much|big|large)|what(?=\s+(?:volume|weight|mass|amount|quantity|area|is|s|['’]s)\b)|number of)\b|,(?=\s*\w+\?)|\b(?:in|to|into)(?=\s+(?:casks|bottles|spirit|alcohol|wash|barley|malt))/i;
+const INTO = /\b(?:in|into|as|makes?|gives?|for)\s+(?=\w)/i;
+const VESSELS =
+  /\b(?:sacks?|bags?|bath(?:tub|room)?s?|tubs?|tankers?|lorr(?:y|ies)|trucks?|(?:lorry|truck|tanker)\s?loads?|loads?|buckets?|(?:olympic |swimming |paddling )*pools?|trailers?|pallets?|glass(?:es)?|cups?|mugs?|kegs?|drums?|ibcs?|totes?|skips?|barrows?|wheelbarrows?|jerry ?cans?|cans?|jugs?|tanks?|trips?|wagons?|silos?|bins?)\b/i;
+const ONE =
+  /\b(?:per|each|every|an?|one|single|for the|to the|in the)\s+(?:(?:single|full|whole|one|finished|working|average|typical)\s+)?/gi;
+/** What the list tells figures for by itself. */
+const PLAIN = /^(?:one (?:bottle|cask|mash|year|working week)$|1\u00a0(?:t|ha|L pure alcohol)\b)/;
+const UNITS: readonly (readonly [RegExp, KindUnit])[] = [
+  [/^(?:tonnes?|tons?|t)\b/i, { kind: 'mass', size: 1000, unit: 't' }],
+  [/^(?:kilos?|kilogram(?:me)?s?|kg)\b/i, { kind: 'mass', size: 1, unit: 'kg' }],
+  [/^(?:litres?|liters?|l)\b(?! of pure)/i, { kind: 'volume20', size: 1, unit: 'L' }],
+  [/^(?:litres? of pure alcohol|lpa|laa)\b/i, { kind: 'alcohol', size: 1, unit: 'L pure alcohol' }],
+  [/^(?:hectares?|ha)\b/i, { kind: 'land', size: 1, unit: 'ha' }],
+];
+interface KindUnit {
+  readonly kind: Flow['kind'];
+  readonly size: number;
+  readonly unit: string;
 }
+
+const DIMENSION: Readonly<Partial<Record<Flow['kind'], string>>> = { mass: 'mass', volume20: 'volume', volume: 'volume', alcohol: 'alcohol', land: 'area', energy: 'energy' }; // prettier-ignore
+const fits = (flow: Flow, dimension: string | undefined) => (flow.kind === 'count' ? dimension === undefined : dimension === DIMENSION[flow.kind]); // prettier-ignore
+const byDimension = (dimension: string | undefined): Flow | undefined =>
+  flows.find(({ path, called }) =>
+    dimension === 'mass' ? path === 'malt.mass' : dimension === 'alcohol' ? path === 'heart.alcohol' : dimension === 'area' && called === 'of land',
+  ); // prettier-ignore
+
+/** So much that a number says of a thing or a time. */
+function amountOf({ text }: Numbered, given: Quantity, until: number): Amount | undefined {
+  const time = timeOfUnit(given.unit);
+  if (time)
+    return { flow: time, amount: given.number, said: asGiven(given), start: given.start, isOne: false };
+  const isLand = given.dimension === 'area' || given.unit === 'ha';
+  const flow = isLand ? byDimension('area') : (flowIn(text, given.end, Math.max(until, given.end))?.flow ?? byDimension(given.dimension)); // prettier-ignore
+  if (!flow || !(isLand || fits(flow, given.dimension))) return undefined;
+  const amount = isLand ? (inCore(given, 'area') ?? NaN) / 10_000 : flow.kind === 'count' ? given.number : inCore(given, flow.kind); // prettier-ignore
+  if (amount === undefined || !Number.isFinite(amount)) return undefined;
+  const called = given.number === 1 && flow.one ? flow.one : flow.called;
+  return { flow, amount, said: `${asGiven(given)} ${called}`, start: given.start, isOne: false };
+}
+
+/** One of a thing, a time or a unit of a thing: “per bottle”, “in a day”, “per litre of spirit”. */
+function oneIn(text: string): Amount | undefined {
+  let found: Amount | undefined;
+  for (const { 0: before, index } of text.matchAll(ONE)) {
+    const rest = text.slice(index + before.length);
+    const unit = UNITS.find(([says]) => says.test(rest));
+    if (unit) {
+      const [says, { kind, size, unit: called }] = unit;
+      const length = says.exec(rest)![0].length;
+      const own = flowIn(rest, length, length + 24)?.flow;
+      const flow = own && own.kind === kind ? own : (flows.find((each) => each.kind === kind && /malt\.mass|heart\.alcohol/.test(each.path ?? '')) ?? (kind === 'land' ? byDimension('area') : undefined)); // prettier-ignore
+      if (flow) found = { flow, amount: size, said: `1\u00a0${called} ${flow.called}`, start: index, isOne: true }; // prettier-ignore
+      continue;
+    }
+    const flow = [...flows, ...times].find(({ says, kind }) => kind === 'count' && says.exec(rest)?.index === 0); // prettier-ignore
+    if (flow && !/^(?:per|each|every)/i.test(found ? text.slice(found.start) : '')) found = { flow, amount: 1, said: `one ${flow.one!}`, start: index, isOne: true }; // prettier-ignore
+  }
+  return found;
+}
+
+/** A vessel of a size that everybody knows, where none is told. */
+const usualSize = (named: string | undefined): Quantity | undefined => {
+  const litres = /bath/i.test(named ?? '') ? 150 : /olympic/i.test(named ?? '') ? 2_500_000 : undefined; // L; a bath filled as it is used, and a pool of 50 × 25 × 2 m, both from memory
+  return litres === undefined
+    ? undefined
+    : { number: litres, unit: 'L', dimension: 'volume', start: -1, end: -1 };
+};
+
+/** “25 kg sacks”: a vessel that is asked for, and its size. */
+function vesselIn({ text, quantities }: Numbered, asked: number): Vessel | undefined {
+  const named = VESSELS.exec(text.slice(asked, asked + 45))?.[0];
+  const given = quantities.find(({ dimension, number }) => (dimension === 'mass' || dimension === 'volume') && number > 0) ?? usualSize(named); // prettier-ignore
+  if (!named || !given) return undefined;
+  const size = inCore(given, given.dimension === 'mass' ? 'mass' : 'volume20');
+  return size === undefined || !(size > 0) ? undefined : { called: named.toLowerCase(), size, given };
+}
+
+const flowText = (flow: Flow, { line }: Numbered, unit?: Parameters<typeof told>[2]): string => {
+  if (isOfHouse(flow)) return figureText(line, flow.path!);
+  const value = flow.perMash(line);
+  if (flow.kind === 'count') return format(value, 'count', value < 100 ? 2 : 0);
+  return flow.kind === 'land' ? format(value, 'land', 2) : told(value, flow.kind, unit);
+};
+const valueText = (value: number, { kind }: Flow, unit?: Parameters<typeof told>[2]): string =>
+  kind === 'count'
+    ? format(value >= 10 ? Math.round(value) : value, 'count')
+    : kind === 'land'
+      ? format(value, 'land', value < 1 ? 2 : 1)
+      : told(value, kind, unit ?? (kind === 'mass' && value < 1 ? unitNamed('mass', 'g') : undefined));
 
 /** So much of one thing in another. */
 export const scaled: Reckoner = (asked): Reckoned | undefined => {
   const { text, wanted, line } = asked;
-  const quantities = asked.quantities.length > 0 ? asked.quantities : oneIn(asked.text);
+  const ask = ASKS.exec(text) ?? /^(?=[^?]*\bper\b)/i.exec(text);
+  if (!ask || /\bproof\b(?! gal)/i.test(text)) return undefined;
+  const from = ask.index + ask[0].length;
+  const vessel = vesselIn(asked, from);
+  const quantities = asked.quantities.filter((each) => each !== vessel?.given);
   const [given] = quantities;
-  const ask = ASKS.exec(text);
-  if (!given || quantities.length !== 1 || !ask || given.number <= 0 || /\byears?|\bproof\b(?! gal)/i.test(given.unit ?? '')) return undefined; // prettier-ignore
-  const before = given.start < ask.index;
-  const area = given.dimension === 'area' || given.unit === 'ha';
-  const source = area
-    ? flows.find(({ kind }) => kind === 'land')
-    : (flowAt(text, given.end, before ? ask.index : text.length) ??
-      (given.dimension === 'mass' ? flows.find(({ path }) => path === 'malt.mass') : given.dimension === 'alcohol' ? flows.find(({ path }) => path === 'heart.alcohol') : undefined));
-  const target = flowAt(text.slice(0, before ? text.length : given.start), ask.index + ask[0].length, text.length) ?? flowAfter(text, given.end);
-  if (asked.quantities.length === 0 && target?.path === 'bottling.bottles') return undefined; // the list has it
-  if (!source || !target || source === target || !(area || fits(source, given.dimension))) return undefined;
-  const amount = area
-    ? (inCore(given, 'area') ?? NaN) / 10_000
-    : source.counted
-      ? given.number
-      : inCore(given, source.kind);
-  if (amount === undefined || !Number.isFinite(amount)) return undefined;
-  const [from, to] = [perMash(source, asked), perMash(target, asked)];
-  const value = (to * amount) / from;
-  const unit = wanted && !target.counted && target.kind !== 'land' ? unitNamed(target.kind, wanted.unit) : undefined;
-  const shownValue = target.counted ? format(value >= 10 ? Math.round(value) : value, 'count') : target.kind === 'land' ? format(value, 'land', value < 1 ? 2 : 1) : told(value, target.kind, unit); // prettier-ignore
-  const shownTo = kindOfFigure(target.path) ? figureText(line, target.path) : target.counted ? format(to, 'count', to < 100 ? 2 : 0) : target.kind === 'land' ? format(to, 'land', 2) : told(to, target.kind, unit); // prettier-ignore
-  const shownFrom = kindOfFigure(source.path) ? figureText(line, source.path) : source.counted ? format(from, 'count', from < 100 ? 2 : 0) : source.kind === 'land' ? format(from, 'land', 2) : told(from, source.kind); // prettier-ignore
-  const giving = `${asGiven(given)} ${area ? 'of land' : source.counted && given.number === 1 ? source.called.replace(/e?s$/, (end) => (end === 'es' && /mash/.test(source.called) ? '' : end === 'es' ? 'e' : '')) : source.called}`; // prettier-ignore
-  const isGas = [source, target].some(({ path }) => path === 'wash.carbonDioxide');
+  if (quantities.length > 1 || (given && !(given.number > 0))) return undefined;
+  const before = given !== undefined && given.start < ask.index;
+  const source = given ? amountOf(asked, given, before ? ask.index : text.length) : oneIn(text);
+  if (!source) return undefined;
+  const isAged = source.flow.isTime && source.flow.one === 'year' && !source.isOne;
+  if (isAged && /cask|barrel|hogshead|butt|wood|store|age|old|matur|left|lose|lost|keep|kept/i.test(text)) return undefined;
+  const rest = given && !before ? given.start : source.isOne && source.start > from ? source.start : text.length;
+  const target = (flowIn(text, from, Math.max(from, before ? text.length : rest)) ?? (given ? flowAfter(text, given.end) : undefined))?.flow;
+  if (!target || source.flow === target || target.isTime) return undefined;
+  if (vessel && (target.kind === 'mass') !== (vessel.given.dimension === 'mass')) return undefined;
+  // What goes into a mash is malt, whatever it is called.
+  const meant = source.flow.one === 'mash' && target.path === 'barley.mass' ? byDimension('mass')! : target;
+  const [one, to] = [source.flow.perMash(line), meant.perMash(line)];
+  const value = (to * source.amount) / one;
+  const unit = meant.kind === 'count' || meant.kind === 'land' ? undefined : ((wanted && unitNamed(meant.kind, wanted.unit)) ?? (meant.kind === 'energy' ? unitNamed('energy', 'kWh') : undefined));
+  const shown = valueText(value, meant, unit);
+  const isGas = [source.flow, meant].some((flow) => flow.isGas);
+  const rests = source.flow.rests ?? meant.rests;
+  const inVessels = vessel && `${formatNumber(value / vessel.size, value / vessel.size < 10 ? 1 : 0)} ${vessel.called} of ${asGiven(vessel.given)}`;
+  const says = vessel
+    ? `About ${inVessels}: ${shown} ${meant.called} for ${source.said} in this house.`
+    : source.flow.one === 'mash' && source.amount === 1
+      ? `One mash makes about ${shown} ${meant.called}.`
+      : before && !source.isOne
+        ? `${source.said} come to about ${shown} ${meant.called} in this house.`
+        : `About ${shown} ${meant.called} for ${source.said} in this house.`;
   return {
-    says: (source.path === 'made.one' && given.number === 1 ? `One mash makes about ${shownValue} ${target.called}.` : before ? `${giving} come to about ${shownValue} ${target.called} in this house.` : `About ${shownValue} ${target.called} for ${giving} in this house.`) + (isGas ? GAS_CARE : ''),
-    sum: source.path === 'made.one' ? `${shownTo} a mash × ${asGiven(given)}` : `${shownTo} ÷ ${shownFrom} in one mash, × ${asGiven(given)}`,
+    says: says + (isGas ? GAS_CARE : ''),
+    sum: `${flowText(meant, asked, unit)} in one mash${source.flow.one === 'mash' ? '' : source.flow.isTime ? ` × ${formatNumber(1 / one, 1 / one < 10 ? 2 : 0)} mashes in one ${source.flow.one!}` : ` ÷ ${flowText(source.flow, asked)}`}${source.amount === 1 ? '' : ` × ${formatNumber(source.amount, source.amount % 1 === 0 ? 0 : 2)}`}${vessel ? ` ÷ ${asGiven(vessel.given)}` : ''}`,
     ...(isGas ? GAS_SAFE : { at: 'maturing/check/#figures-to-know', place: 'Maturing: figures to know' }),
-    paths: [source.path, target.path].filter((path) => kindOfFigure(path) !== undefined),
+    ...(rests && { rests }),
+    paths: [source.flow, meant].flatMap((flow) => (isOfHouse(flow) ? [flow.path!] : [])),
+    ...(source.isOne && !vessel && PLAIN.test(source.said) && { plainly: [source.flow.says, target.says] }),
   };
 }; // prettier-ignore
+
+/** The thing that an amount is wanted in: “what’s 3 tonnes of malt in bottles?” */
+function flowAfter(text: string, from: number) {
+  const wanted = INTO.exec(text.slice(from));
+  return wanted ? flowIn(text, from + wanted.index + wanted[0].length) : undefined;
+}

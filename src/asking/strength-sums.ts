@@ -13,10 +13,11 @@ const ALCOHOL = /alcohol|\blpas?\b|\blaas?\b|proof gal|ethanol|booze|\bpure\b|\b
 /** Litres of pure alcohol in so much at such a strength. */
 export const pureAlcohol: Reckoner = (asked) => {
   const { text, wanted, line } = asked;
-  const { volumes, strengths } = spiritSaid(asked);
+  const { volumes, strengths, named } = spiritSaid(asked);
   const [given] = volumes;
-  const [at] = strengths;
-  if (!given || at === undefined || volumes.length !== 1 || strengths.length !== 1) return undefined;
+  const [at = named?.at] = strengths;
+  if (!given || at === undefined || volumes.length !== 1 || strengths.length > 1) return undefined;
+  if (strengths.length === 0 && asked.quantities.length > 1) return undefined;
   if (!(ALCOHOL.test(text) || wanted?.dimension === 'alcohol') || /how many bottles/i.test(text)) return undefined; // prettier-ignore
   if (asked.quantities.some(({ unit }) => unit === 'years')) return undefined;
   const alcohol = (given.litres * at) / 100;
@@ -27,7 +28,7 @@ export const pureAlcohol: Reckoner = (asked) => {
     says: `${given.said} at ${told(at, 'strength')} ${/s$/.test(given.said) || /^\d/.test(given.said) ? 'hold' : 'holds'} ${told(alcohol, 'alcohol', unit)}${grams}.${ours}`,
     sum: `${told(given.litres, 'volume20')} × ${formatWorking(at)} ÷ 100 = ${told(alcohol, 'alcohol')}`,
     ...PURE,
-    paths: [],
+    paths: strengths.length === 0 ? [named!.path] : [],
   };
 };
 
@@ -46,7 +47,7 @@ export const byMass: Reckoner = (asked) => {
 };
 
 /** Strength of a wash from the gravities before and after. */
-export const fromGravities: Reckoner = ({ text, quantities, house }) => {
+export const fromGravities: Reckoner = ({ text, quantities, house, line }) => {
   const gravities = quantities.flatMap(({ number, unit }) => {
     if (unit !== undefined && unit !== '° gravity') return [];
     const value = number > 900 && number < 1200 ? number / 1000 : number;
@@ -58,8 +59,9 @@ export const fromGravities: Reckoner = ({ text, quantities, house }) => {
   const strong = strengthFromGravities({ original: gravity(from), final: gravity(to) });
   const off = Math.round(1000 * (to - house.finalGravity));
   const stopped = !/stick|stuck|stop|short|finish(?:ed)? (?:early|high)/i.test(text) ? '' : off > 1 ? ` It stopped ${off} points above our ${house.finalGravity.toFixed(3)}, so it may have stuck.` : ` It went about as far as ours, ${house.finalGravity.toFixed(3)}.`; // prettier-ignore
+  const ours = /\byours?\b|\byou\b|compare/i.test(text) ? ` Ours is at ${format(line.wash.strength, 'strength')}, from ${house.originalGravity.toFixed(3)} to ${house.finalGravity.toFixed(3)}.` : ''; // prettier-ignore
   return {
-    says: `A wash that falls from ${from.toFixed(3)} to ${to.toFixed(3)} is at about ${format(strong, 'strength')}.${stopped}`,
+    says: `A wash that falls from ${from.toFixed(3)} to ${to.toFixed(3)} is at about ${format(strong, 'strength')}.${stopped}${ours}`,
     sum: 'By Balling: 2.0665 g of extract make 1 g of alcohol, 0.9565 g of carbon dioxide and 0.11 g of yeast.',
     at: 'sums/strength-from-gravities/',
     place: 'Strength of the wash from its gravities',

@@ -24,7 +24,7 @@ export const roundTank: Reckoner = ({ text, quantities, wanted }) => {
   const litres = 1000 * (Math.PI / 4) * width ** 2 * depth;
   return {
     says: `A round tank that wide, filled that deep, holds about ${told(litres, 'volume20', wanted?.dimension === 'volume' ? unitNamed('volume20', wanted.unit) : undefined)}, if its floor is flat.`,
-    sum: `3.1416 × (${formatNumber(width / 2, 2)} m)² × ${formatNumber(depth, 2)} m × 1000`,
+    sum: `3.1416 × (${formatNumber(width, 2)} m ÷ 2)² × ${formatNumber(depth, 2)} m × 1000`,
     at: 'fermenting/check/#figures-to-know',
     place: 'Fermenting: figures to know',
     paths: [],
@@ -52,16 +52,29 @@ export const washbacksEnough: Reckoner = ({ text, quantities }) => {
   };
 }; // prettier-ignore
 
+/** Carbon dioxide that goes with so much pure alcohol, as it is made. */
+export const gasOfAlcohol: Reckoner = ({ text, quantities }) => {
+  const given = quantities.find(({ dimension, number }) => dimension === 'alcohol' && number > 0);
+  if (!given || quantities.length !== 1 || !/carbon dioxide|\bco2\b|\bgas\b/i.test(text) || /heat|boil|fuel|burn|footprint/i.test(text)) return undefined;
+  const ethanol = (inCore(given, 'alcohol')! * ETHANOL_DENSITY) / 1000;
+  return {
+    says: `About ${told(ethanol * CO2_PER_ETHANOL, 'mass')} of carbon dioxide, some ${format(gasVolume(ethanol * CO2_PER_ETHANOL, celsius(20)), 'space')} of gas.${GAS_CARE}`,
+    sum: `${formatNumber(inCore(given, 'alcohol')!, 0)} L of alcohol weigh ${told(ethanol, 'mass')}; × ${CO2_PER_ETHANOL}`,
+    ...GAS_SAFE,
+    paths: [],
+  };
+}; // prettier-ignore
+
 /** Carbon dioxide from so much wash of a strength. */
 export const gasOfWash: Reckoner = (asked) => {
-  const { volumes, strengths } = spiritSaid(asked);
-  const [at] = strengths;
-  if (!/carbon dioxide|\bco2\b|\bgas\b/i.test(asked.text) || volumes.length !== 1 || strengths.length !== 1 || at! > 20 || /heat|boil|fuel|burn/i.test(asked.text)) return undefined;
-  const ethanol = (volumes[0]!.litres * at! * ETHANOL_DENSITY) / 100_000;
+  const { volumes, strengths, named } = spiritSaid(asked);
+  const [at = named?.at] = strengths;
+  if (!/carbon dioxide|\bco2\b|\bgas\b/i.test(asked.text) || volumes.length !== 1 || strengths.length > 1 || at === undefined || at > 20 || /heat|boil|fuel|burn/i.test(asked.text)) return undefined;
+  const ethanol = (volumes[0]!.litres * at * ETHANOL_DENSITY) / 100_000;
   const gas = ethanol * CO2_PER_ETHANOL;
   return {
     says: `About ${told(gas, 'mass')} of carbon dioxide, some ${format(gasVolume(gas, celsius(20)), 'space')} of gas.${GAS_CARE}`,
-    sum: `${told(ethanol, 'mass')} of alcohol × ${CO2_PER_ETHANOL}`,
+    sum: `${formatNumber(volumes[0]!.litres, 0)} L × ${formatNumber(at, 1)} % = ${told(ethanol, 'mass')} of alcohol; × ${CO2_PER_ETHANOL}`,
     ...GAS_SAFE,
     paths: [],
   };
@@ -76,7 +89,7 @@ export const lowWinesOf: Reckoner = (asked) => {
   const made = alcohol / (lowWines! / 100);
   return {
     says: `About ${told(made, 'volume20')} of low wines, ${formatNumber((100 * made) / volumes[0]!.litres, 0)} % of the charge, if all its alcohol comes over.`,
-    sum: `${told(alcohol, 'alcohol')} ÷ ${figures(lowWines!)} %`,
+    sum: `${formatNumber(volumes[0]!.litres, 0)} L × ${figures(wash!)} % = ${told(alcohol, 'alcohol')}; ÷ ${figures(lowWines!)} %`,
     at: 'sums/wash-run/',
     place: 'One run of the wash still',
     paths: [],
@@ -93,7 +106,7 @@ export const heartOfCharge: Reckoner = (asked) => {
   if (!(heart.alcohol < charge.alcohol) || !(heart.at > charge.at)) return undefined;
   return {
     says: `The heart holds ${formatNumber((100 * heart.alcohol) / charge.alcohol, 0)} % of the alcohol of the charge; the rest goes back with foreshots and feints, but for a trace in the lees.`,
-    sum: `${told(heart.alcohol, 'alcohol')} ÷ ${told(charge.alcohol, 'alcohol')}`,
+    sum: `${[heart, charge].map(({ litres, at, alcohol }) => `${figures(litres)} L × ${figures(at)} % = ${told(alcohol, 'alcohol')}`).join('; ÷ ')}`,
     at: 'distilling/check/#figures-to-know',
     place: 'Distilling: figures to know',
     paths: [],

@@ -14,7 +14,7 @@ import { inCore, type Reckoner } from './reckoned.ts';
 const moved: readonly { readonly says: RegExp; readonly name: NumberName; readonly as: 'percent' | 'years' | 'count' | 'mass' | 'gravity' | 'volume' | 'hours' | 'bottle' | 'temperature' }[] = [
   { says: /bottl(?:ed?|ing)\b.{0,20}\bat\b|bottling strength|cask strength/i, name: 'bottlingStrength', as: 'percent' },
   { says: /\b(?:fill(?:ed|ing)?)\b.{0,24}\bat\b|filling strength|go(?:es|ing)? in(?:to)? (?:the )?casks?.{0,12}\bat\b/i, name: 'fillingStrength', as: 'percent' },
-  { says: /\bcut(?:ting|s)?\b|\bheart\b.{0,16}\b(?:ended|ends|stopped|stops|until|down to)|collect(?:ed|ing)? (?:down )?to|\b(?:hung|hang|held|hold|carr(?:y|ied)|stay(?:ed)?|r[ua]n|kept|keep|went|go)(?: it| going)? on (?:down )?(?:to|until|till|past|below)\b|(?:kept|keep) going/i, name: 'heartEnd', as: 'percent' },
+  { says: /\bcut(?:ting|s)?\b|\b(?:stop|end|finish|clos)\w* (?:the |your )?heart\b|\bheart\b.{0,16}\b(?:ended|ends|stopped|stops|until|down to)|collect(?:ed|ing)? (?:down )?to|\b(?:hung|hang|held|hold|carr(?:y|ied)|stay(?:ed)?|r[ua]n|kept|keep|went|go)(?: it| going)? on (?:down )?(?:to|until|till|past|below)\b|(?:kept|keep) going/i, name: 'heartEnd', as: 'percent' },
   { says: /angels?|evaporat|loss|lost|loses/i, name: 'alcoholLoss', as: 'percent' },
   { says: /\bfg\b|final gravity|finish(?:ed|es)? (?:off )?at|(?:stop(?:ped|s)?|end(?:ed|s)?|stuck) at/i, name: 'finalGravity', as: 'gravity' },
   { says: /fermentab/i, name: 'fermentability', as: 'percent' },

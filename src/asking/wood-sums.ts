@@ -1,5 +1,5 @@
 // Sums of years in wood with the asker’s own numbers: what a yearly loss leaves, two losses compared, strength lost a year.
-import { formatNumber } from '../core/format.ts';
+import { formatNumber, formatWorking } from '../core/format.ts';
 import { inCore, told, type Numbered, type Reckoner } from './reckoned.ts';
 import { spiritSaid } from './spirit-said.ts';
 
@@ -34,18 +34,19 @@ export const lossOver: Reckoner = (asked) => {
   const [rate, other] = rates;
   if (volume === undefined || !(volume > 0) || span === undefined || !(span > 0) || span > MOST_YEARS || rate === undefined || rates.length > 2) return undefined;
   if (!quantities.some(({ dimension }) => dimension === 'percent') || /how many bottles|cost|price|worth/i.test(text)) return undefined;
-  if (!/left|remain|lose|lost|loss|differ|how much|less|gone/i.test(text)) return undefined;
+  if (!/left|remain|lose|lost|loss|differ|how (?:much|many)|less|gone/i.test(text)) return undefined;
+  const [at] = spiritSaid(asked).strengths.filter((each) => each > MOST_LOSS);
   const left = (each: number) => volume * (1 - each / 100) ** span;
   if (other === undefined)
     return {
-      says: `About ${told(left(rate), 'volume20')} would be left of ${told(volume, 'volume20')} after ${formatNumber(span, 0)} years, and ${told(volume - left(rate), 'volume20')} gone, if ${rateText(rate)} % of what is there goes each year.`,
-      sum: `${formatNumber(volume, 0)} × (1 − ${rate / 100})^${formatNumber(span, 0)}; by ${rateText(rate)} % of the first filling each year it would be ${told(Math.max(0, volume * (1 - (rate * span) / 100)), 'volume20')}`,
+      says: `About ${told(left(rate), 'volume20')} would be left of ${told(volume, 'volume20')} after ${formatNumber(span, 0)} years, and ${told(volume - left(rate), 'volume20')} gone, if ${rateText(rate)} % of what is there goes each year.${at === undefined ? '' : ` Of pure alcohol ${told((left(rate) * at) / 100, 'alcohol')} would be left of ${told((volume * at) / 100, 'alcohol')}, from ${rateText(at)} % vol, if it is the alcohol of which ${rateText(rate)} % goes.`}`,
+      sum: `${formatNumber(volume, 0)} × (1 − ${formatWorking(rate / 100)})^${formatNumber(span, 0)}; by ${rateText(rate)} % of the first filling each year it would be ${told(Math.max(0, volume * (1 - (rate * span) / 100)), 'volume20')}`,
       ...AIR,
       paths: [],
     };
   return {
     says: `About ${told(Math.abs(left(rate) - left(other)), 'volume20')}: ${told(left(rate), 'volume20')} left at ${rateText(rate)} % a year, ${told(left(other), 'volume20')} at ${rateText(other)} %, of ${told(volume, 'volume20')} after ${formatNumber(span, 0)} years. In a hot, dry store the strength may rise as well.`,
-    sum: `${formatNumber(volume, 0)} × (1 − ${rate / 100})^${formatNumber(span, 0)}, and × (1 − ${other / 100})^${formatNumber(span, 0)}`,
+    sum: `${formatNumber(volume, 0)} × (1 − ${formatWorking(rate / 100)})^${formatNumber(span, 0)}, and × (1 − ${formatWorking(other / 100)})^${formatNumber(span, 0)}`,
     ...AIR,
     paths: [],
   };
@@ -75,20 +76,20 @@ export const strengthAYear: Reckoner = ({ text, quantities }) => {
 /** How long until a cask is empty. */
 export const emptyCask: Reckoner = (asked) => {
   const { text, quantities, house } = asked;
-  if (!/cask|barrel|hogshead|\bbutt\b/i.test(text) || !/\bempty\b|bone dry|\bdry\b|nothing (?:is )?left|all gone|run out/i.test(text) || !/how long|when|how many years/i.test(text)) return undefined;
+  if (!/cask|barrel|hogshead|\bbutt\b|evaporat|angel|loss/i.test(text) || !/\bempty\b|bone dry|\bdry\b|nothing (?:is )?left|\bhalf\b.{0,24}\b(?:gone|left|lost)|half[- ]life|all gone|run out/i.test(text) || !/how long|when|how many years/i.test(text)) return undefined;
   if (quantities.length > 1 || /\b(?:an|the|of|stand(?:s|ing)?|stay(?:s|ed)?|keep|kept|lie|left|leave) empty\b/i.test(text)) return undefined;
   const rate = quantities.length === 0 ? house.alcoholLoss : ratesIn(asked)[0];
   if (rate === undefined || !(rate > 0)) return undefined;
   const half = Math.LN2 / -Math.log1p(-rate / 100);
   return {
     says: `Never quite: at ${rateText(rate)} % of what is there each year half is gone after about ${formatNumber(half, 0)} years. Before it is dry it falls under ${LEAST} % vol, or the wood takes over.`,
-    sum: `ln 2 ÷ −ln(1 − ${rate / 100}); by ${rateText(rate)} % of the first filling each year it would be ${formatNumber(100 / rate, 0)} years`,
+    sum: `ln 2 ÷ −ln(1 − ${formatWorking(rate / 100)}); by ${rateText(rate)} % of the first filling each year it would be ${formatNumber(100 / rate, 0)} years`,
     ...AIR,
     paths: quantities.length === 0 ? ['house.alcoholLoss'] : [],
   };
 }; // prettier-ignore
 
-const MOVED = /\bnow\b|\blater\b|\blost\b|\bgone\b|\bwent\b/i;
+const MOVED = /\bnow\b|\blater\b|\blost\b|\blose\b|\bgone\b|\bwent\b|(?:comes?|came) out\b/i;
 
 /** The alcohol that went between two readings of a cask. */
 export const lostBetween: Reckoner = (asked) => {
@@ -98,7 +99,7 @@ export const lostBetween: Reckoner = (asked) => {
   if (!(first > last)) return undefined;
   return {
     says: `${told(first - last, 'alcohol')} went, ${formatNumber(100 * (1 - last / first), 1)} % of what was there.`,
-    sum: `${told(first, 'alcohol')} − ${told(last, 'alcohol')}`,
+    sum: volumes.map(({ litres }, i) => `${formatWorking(litres)} L × ${formatWorking(strengths[i]!)} %`).join(' − '),
     ...AIR,
     paths: [],
   };
@@ -115,7 +116,7 @@ export const lossRate: Reckoner = ({ text, quantities }) => {
   const rate = 100 * (1 - (1 - lost / whole) ** (1 / span));
   return {
     says: `${formatNumber(rate, 2)} % of what was there went each year.`,
-    sum: `1 − (${formatNumber(whole - lost, 0)} ÷ ${formatNumber(whole, 0)})^(1/${formatNumber(span, 0)}); of the first filling it is ${formatNumber((100 * lost) / whole / span, 2)} % a year`,
+    sum: `1 − (1 − ${formatWorking(lost)} ÷ ${formatNumber(whole, 0)})^(1/${formatNumber(span, 0)}); of the first filling it is ${formatNumber((100 * lost) / whole / span, 2)} % a year`,
     at: 'sums/calibrate-loss/',
     place: 'Your store, from a regauge',
     paths: [],

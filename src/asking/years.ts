@@ -15,6 +15,7 @@ export const youngest: Reckoner = ({ text, quantities }) => {
   const least = Math.min(...ages);
   return {
     says: `${formatNumber(least, 0)} years: an age on the label is that of the youngest spirit in the bottle, however little of it there is. ${least < 3 ? 'Under three years it is not whisky by most laws. ' : ''}Read the law in force.`,
+    sum: `The least of ${ages.map((age) => formatNumber(age, 0)).join(', ')}`,
     ...AGES,
     paths: [],
   };

@@ -1,7 +1,7 @@
 // Another yield of the malt, so much malt at a yield, and a share more or less of what the house mashes.
 import { formatNumber } from '../core/format.ts';
 import { figureText } from '../house/prose.ts';
-import { inCore, told, type Reckoner } from './reckoned.ts';
+import { told, type Reckoner } from './reckoned.ts';
 
 const YIELDS = { at: 'distilling/check/#figures-to-know', place: 'Distilling: figures to know' };
 const A_YEAR = { at: 'maturing/check/#figures-to-know', place: 'Maturing: figures to know' };
@@ -28,16 +28,7 @@ export const atYield: Reckoner = (asked) => {
   const { text, quantities, line } = asked;
   const each = yieldIn(asked);
   if (each === undefined || quantities.length > 3) return undefined;
-  const masses = quantities.filter(({ dimension, number }) => dimension === 'mass' && number > 0);
-  const malt = masses.find(({ number, unit }) => number !== 1 || unit !== 't') ?? masses[0]; // “a tonne” belongs to the yield
-  const mass = malt && inCore(malt, 'mass');
-  if (mass !== undefined && mass !== 1000)
-    return {
-      says: `${formatNumber(mass / 1000, mass % 1000 === 0 ? 0 : 2)} t at ${formatNumber(each, 0)} L a tonne give ${told((mass / 1000) * each, 'alcohol')}.`,
-      sum: `${formatNumber(mass / 1000, 2)} × ${formatNumber(each, 0)}; ours give ${figureText(line, 'heart.alcohol', 'tonne')} in the heart`,
-      ...YIELDS,
-      paths: [],
-    };
+  if (quantities.some(({ dimension, number }) => dimension === 'mass' && number !== 1)) return undefined; // chain.ts
   if (!SUPPOSES.test(text)) return undefined;
   const ours = line.heart.alcohol / line.pace.tonnesPerMash;
   const ratio = each / ours;
@@ -82,7 +73,7 @@ export const shareMoved: Reckoner = ({ text, quantities, line }) => {
   const { bottlesPerYear } = line.bottling;
   return {
     says: `In proportion: about ${told(line.heart.alcohol * line.pace.mashesPerYear * ratio, 'alcohol')} a year in place of ${figureText(line, 'heart.alcohol', 'year')}, and in the end ${formatNumber(bottlesPerYear * ratio, 0)} bottles in place of ${formatNumber(bottlesPerYear, 0)}; these come only after the years in wood.`,
-    sum: `${figureText(line, 'malt.mass', 'year')} of malt a year × ${formatNumber(ratio, 2)}`,
+    sum: `${figureText(line, 'malt.mass', 'year')} of malt a year × ${formatNumber(ratio, 2)}${by === undefined ? '' : `, ${formatNumber(100 * by, 0)} % ${ratio < 1 ? 'less' : 'more'}`}`,
     ...A_YEAR,
     paths: ['heart.alcohol', 'bottling.bottlesPerYear'],
   };

@@ -75,7 +75,8 @@ export default function Search(props: { readonly index: string; readonly asked: 
   };
   const aloud = () => {
     const now = found();
-    const told = now && ('nearest' in now ? 'I do not know that.' : now.meant ? `If you mean “${asQuestion(now.meant.asked[0]!)}” ${now.says}` : now.says); // prettier-ignore
+    const told =
+      now && ('nearest' in now ? 'I do not know that.' : [now, ...(now.also ?? [])].map(spoken).join(' '));
     return [told, say()].filter(Boolean).join(' ');
   };
   useAnnouncement(
@@ -188,6 +189,10 @@ export default function Search(props: { readonly index: string; readonly asked: 
     </form>
   );
 }
+
+/** An answer as it is said aloud. */
+const spoken = ({ meant, isQuoted, says }: Answer): string =>
+  meant ? `If you mean “${asQuestion(meant.asked[0]!)}” ${says}` : isQuoted ? `The book says: ${says}` : says;
 
 /** True for what reads as a question: three words, or a question mark. */
 const isAsked = (text: string) => text.trim().split(/\s+/).length >= 3 || text.includes('?');

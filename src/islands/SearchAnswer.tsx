@@ -26,9 +26,8 @@ export function SearchAnswer(props: {
       </For>
     </ul>
   );
-  const rests = () => {
-    const answer = known();
-    if (!answer) return undefined;
+  /** What an answer rests on, where that is less than it seems. */
+  const rests = (answer: Answer) => {
     const isEstimate = answer.paths.some((path) => doubtAt(path) !== undefined);
     const told = [
       isEstimate && `An estimate: not all that it hangs on is known of ${name()}`,
@@ -38,6 +37,28 @@ export function SearchAnswer(props: {
     const text = told.join('; ');
     return text === '' ? undefined : `${text[0]!.toUpperCase()}${text.slice(1)}.`;
   };
+  /** One answer: what is meant, the breath, the sum, what it rests on and its place. */
+  const told = (answer: Answer) => (
+    <>
+      <Show when={answer.meant}>
+        {(meant) => <p class="meant">If you mean “{asQuestion(meant().asked[0]!)}”</p>}
+      </Show>
+      <Show when={answer.isLoose}>
+        <p class="meant">I left a number of yours out; if that is what you ask:</p>
+      </Show>
+      <Show when={answer.isQuoted}>
+        <p class="meant">I am not sure of that. The book says:</p>
+      </Show>
+      <p class="breath">{answer.says}</p>
+      <Show when={answer.sum}>
+        <p class="reckoned">{answer.sum}</p>
+      </Show>
+      <Show when={rests(answer)}>{(text) => <p class="rests">{text()}</p>}</Show>
+      <p>
+        <a href={`../${answer.at}`}>{answer.place}</a>
+      </p>
+    </>
+  );
   return (
     <div class="answer">
       <Show
@@ -54,19 +75,8 @@ export function SearchAnswer(props: {
       >
         {(answer) => (
           <>
-            <Show when={answer().meant}>
-              {(meant) => <p class="meant">If you mean “{asQuestion(meant().asked[0]!)}”</p>}
-            </Show>
-            <p class="breath">{answer().says}</p>
-            <Show when={answer().sum}>
-              <p class="reckoned">{answer().sum}</p>
-            </Show>
-            <Show when={rests()}>
-              <p class="rests">{rests()}</p>
-            </Show>
-            <p>
-              <a href={`../${answer().at}`}>{answer().place}</a>
-            </p>
+            {told(answer())}
+            <For each={answer().also ?? []}>{(each) => told(each)}</For>
             <Show when={entries().length > 0}>
               <p class="meant">Or do you mean one of these?</p>
               {others()}

@@ -3,6 +3,7 @@ import { getCollection, render } from 'astro:content';
 import type { AskedList, Entry } from '../asking/entry.ts';
 import { termsAsked } from '../asking/terms.ts';
 import { chaptersOfBook } from '../build/book.ts';
+import { bookPassages } from '../build/passages.ts';
 import { calculators } from '../calculators/index.ts';
 
 /** Pages that are no chapter and no calculator. */
@@ -35,6 +36,19 @@ async function placesOfBook(): Promise<ReadonlyMap<string, string>> {
   ]);
 }
 
+/** Every page of every chapter, with the addresses of its headings. */
+async function pagesOfBook(): Promise<Parameters<typeof bookPassages>[0]> {
+  const pages = (await chaptersOfBook()).flatMap((chapter) => chapter.pages);
+  return Promise.all(
+    pages.map(async ({ at, title, entry }) => ({
+      at,
+      title,
+      body: entry.body ?? '',
+      slugs: (await render(entry)).headings.filter(({ depth }) => depth === 2 || depth === 3).map(({ slug }) => slug), // prettier-ignore
+    })),
+  );
+}
+
 export async function GET(): Promise<Response> {
   const places = await placesOfBook();
   const files = await getCollection('asked');
@@ -49,6 +63,11 @@ export async function GET(): Promise<Response> {
   const words = Object.fromEntries(
     (await getCollection('askedWords')).map(({ id, data }) => [id, data.asked]),
   );
+  const foreign = Object.fromEntries(
+    (await getCollection('askedForeign')).map(({ id, data }) => [id, data.asked]),
+  );
+  const cautions = new Map((await getCollection('cautions')).map(({ id, data }) => [id, data]));
+  const passages = bookPassages(await pagesOfBook(), cautions, terms);
   const all = [...entries, ...termsAsked(terms, entries)];
-  return new Response(JSON.stringify({ entries: all, words } satisfies AskedList));
+  return new Response(JSON.stringify({ entries: all, words, foreign, passages } satisfies AskedList));
 }

@@ -102,6 +102,48 @@ test.each([
   ['10 tonnes of malt gave 4000 litres of alcohol, what yield is that', '400 L'], // 4,000 ÷ 10
   ['we mash every 12 hours and want 72 hours, I have five tanks, is it enough', 'No: 5 give 60 h'], // 72 ÷ 12 = 6
   ['i read 62 on the float but the sample was 10 celsius, true strength?', '65.5'], // the trade’s rule, 0.35 % vol for each degree below 20: 62 + 3.5
+  ['how many bathtubs of draff in a day? say a bath is 150 kg', '9'], // 6 × 1,578 ÷ 7 ÷ 150
+  ['if i filled our paddling pool 1200 litres with your beer how much pure alcohol is in it', '96'], // 1,200 × 8.0 ÷ 100
+  ['how many sacks of barley in one mash? 25 kg sacks', '60 sacks'], // 1,500 ÷ 25, as it is malt that is mashed
+  ['heat needed to take 12,000 litres of mash water from 10 to 78 degrees', '949'], // 12,000 × 4.186 × 68 ÷ 3,600
+  ['8000 l wash, 20C up to boil about 80 degree rise? no sorry 60 C rise because preheated.. kwh??', '558'], // 8,000 × 4.186 × 60 ÷ 3,600
+  ['so if i want 64.5 in the tun, malts at 15, 4:1 liquor, what temp must the water be', '68.5'], // (64.5 × 4.4 − 6) ÷ 4 = 69.5, less the degree or so of wetting at 4 L/kg
+  ['2 US cups of 43% spirit, how many grams of alcohol in my pudding', '160'], // 473.2 × 0.43 × 0.789
+  ['how many 25 mil measures out of a 70cl', '28 times'], // 700 ÷ 25
+  ['how many 1.5 oz pours in a 750', '16 whole'], // 750 ÷ 44.36 = 16.9
+  ['is one ounce and half of 80 proof the same as one standard american drink', '14'], // 44.36 × 0.4 × 0.789
+  ['how many calories in a 25 of 46%', '64'], // 25 × 0.46 × 0.789 × 7 = 63.5; 7 kcal a gram, Regulation (EU) 1169/2011
+  [
+    'our bottle is written 42.8 % and 75 degree, what is that meaning',
+    '42.8 % vol is 75° of the former British',
+  ], // 75 × 0.571 = 42.8
+  ['highball with soda 1 to 4, whisky 43, how strong it is', '8.6'], // 43 ÷ 5
+  ['how much CO2 from making 1000 litres pure alcohol', '755'], // 789 × 44.01 ÷ 46.07
+  ['boiling point of wash at 8%', '94.3'], // between 95.5 °C at 1.9 % by mole and 89.0 at 7.2: Perry, table of ethanol and water; 8 % vol is 2.6 %
+  ['hydrometer reads 65 at 26 degrees C, true strength at 20?', '62.8'], // 65 − 6 × 0.36
+  ['duty at 32.79 per litre of pure alcohol, what’s the duty in a 70cl bottle at 46%', '10.56'], // 0.7 × 0.46 × 32.79
+  ['malt is 450 pounds a tonne, what does the malt in a bottle cost', '0.46'], // 1,500 ÷ 1,452 × 0.45
+  ['1,000kg at 410 lpa per tonne, then how many bottles at 46 if no loss', '1,273 bottles'], // 410 ÷ 0.322
+  [
+    '6 tonne an acre... no 3 tonne an acre winter barley 5 acre, how much spirit would that make. 80% comes out as malt',
+    '4740',
+  ], // 15 × 0.8 × 395, the house’s yield
+  ['Mass balance please: 1 tonne malt, 8% wash volume?? to spirit', '4938'], // 395 ÷ 0.08
+  ['if 30,000 l of 8% wash becomes low wines of 23% how many litres, no losses', '10435'], // 2,400 ÷ 0.23
+  ['bought a cask, 250 L at 63.5, 10 years at 2 per cent loss, whats left in pure alcohol', '129.7'], // 158.75 × 0.98^10
+  ['after 18 years at 2% a yr how much of it’s left', '70 %'], // 0.98^18 = 0.695
+  ['my hogshead 250l 8 years, 2% , how many litres', '212.7 L'], // 250 × 0.98^8
+  ['30 litres at 60 cut to 46 gives how much please mate', '39.1'], // 18 ÷ 0.46
+  ['four hundred and fifty gallons a barrel?? no 53 gallons sorry, whats that in litres', '200.6 L'], // 53 × 3.785
+  ['how long till a 50 ml of 46 gone from my blood', '2.3 British units'], // 50 × 46 ÷ 1,000
+  ['reduce two hundred litres sixty three point five to fifty eight how much water do i add', '19.84'], // 200 × 63.5 ÷ 58 = 219, and 0.9 of contraction by OIML R 22
+  ['how much does 200 litres of 63.5 weigh', '180.2 kg'], // 200 × 0.9012, OIML R 22
+  ['apparent attenuation from 1060 to 998', '103.3 %'], // 62 ÷ 60
+  ['how much sugar is in 1.058 wort per litre', '151'], // 1.056 × 14.3 ÷ 100, NBS Circular C440
+  ['our wash is 9 percent and yours?', '1.0 % vol more'], // 9 − 8
+  ['how many pints in a washback', '13100'], // 7,447 ÷ 0.568261
+  ['kilos of barley per dram', '44.5'], // 1.245 kg × 25 ÷ 700
+  ['Combien de bouteilles par an ?', '400911'], // the house’s
 ])('%s', (question, says) => {
   const text = told(question);
   const [number] = /[\d,.]+/.exec(says)!;
@@ -156,6 +198,30 @@ test('what was told is told again in another unit', () => {
   const before = 'how much spirit from one run';
   expect(told('and what’s that in US gallons?', before)).toMatch(/223\.\d US gal|223 US gal/); // 846 L ÷ 3.7854
   expect(told('in US proof gallons?', 'how much do you make a year')).toMatch(/85,9\d\d US proof gal/); // 163,500 L ÷ 1.9018
+});
+
+test('what leans on the question before is made whole', () => {
+  expect(told('and per year?', 'how many bottles a day')).toContain('400,911');
+  expect(told('what about the feints?', 'how strong are the low wines')).toContain('33.2 %');
+  expect(told('and in US proof', 'how strong is the wash')).toMatch(/15\.9\d* ° US proof|16\.0 ° US proof/);
+  expect(told('how hot is the mash', 'how many bottles a day')).toContain('64.5 °C');
+});
+
+test('two things asked in one breath are both told', () => {
+  const found = answer({
+    question: 'how strong is the wash, and how strong after the first distillation?',
+    house: builtInHouse,
+  });
+  expect(isAnswer(found) && found.id).toBe('wash-strength');
+  expect(isAnswer(found) && found.also?.[0]?.id).toBe('low-wines');
+});
+
+test('what no entry answers is told from the book, as not sure', () => {
+  const found = answer({
+    question: 'does limit dextrinase keep its strength when it is bound or free',
+    house: builtInHouse,
+  });
+  expect(isAnswer(found) && (found.isQuoted ?? found.id !== undefined)).toBe(true);
 });
 
 test('a question why is never taken for a sum', () => {
