@@ -2,7 +2,7 @@
 import { cardFigures } from '../house/card-figures.ts';
 import { stages, type Stage } from '../house/figures.ts';
 import type { FigureId as CardFigureId } from '../core/figures/index.ts';
-import type { FigureId } from '../talk/figures.ts';
+import { talkFigures, type FigureId } from '../talk/figures.ts';
 
 /** A figure that the guide says in a piece, as the reader of talks matched it. */
 export interface SaidHere {
@@ -127,7 +127,7 @@ const ids = new Set(cardFigures.map(({ id }) => id));
 /** The figures of a room's card: those that the guide ticked; else what is told there first, then the others of its stages. */
 export function figuresOfCard({ stages: of, figures, pieces }: Room): readonly CardFigureId[] {
   if (figures) return figures;
-  const told = pieces.flatMap((piece) => piece.figures.map(({ figure }) => figure as CardFigureId));
+  const told = pieces.flatMap((piece) => piece.figures.flatMap(({ figure }) => talkFigures[figure].inTable ?? []));
   const own = cardFigures.filter(({ stage }) => of.includes(stage)).map(({ id }) => id);
   return [...new Set([...told.filter((id) => ids.has(id) && own.includes(id)), ...own])].slice(
     0,
