@@ -96,7 +96,7 @@ export function CardFront(props: CardOf) {
       <Show when={forbids().length > 0}>
         <p class="forbids">{forbids().join(' · ')}</p>
       </Show>
-      <p class="foot">
+      <p class="card-foot">
         {stamp(name())}, {props.today}.
       </p>
     </div>
@@ -123,7 +123,7 @@ export function CardBack(props: CardOf) {
         </dl>
       </Show>
       <For each={props.safety}>{(line) => <p class="safety">{line}</p>}</For>
-      <p class="foot">
+      <p class="card-foot">
         {stamp(name())}, {props.today}.
       </p>
     </div>

@@ -75,7 +75,7 @@ export function WalkPieces(props: {
                 <Show when={piece().long}>
                   <small>Only in long walks. </small>
                 </Show>
-                {piece().text}
+                <span>{piece().text}</span>
               </button>
               <Show when={open() === i}>
                 <PieceTools

@@ -61,7 +61,12 @@ function partOf({ text, long, figures }: Piece, from: number, to: number): Piece
 /** Splits a piece at a place of its text; nothing where a part would have no words. */
 export function split(walk: Walk, at: At, place: number): Changed | undefined {
   const piece = pieceAt(walk, at);
-  if (!piece || piece.text.slice(0, place).trim() === '' || piece.text.slice(place).trim() === '')
+  if (
+    !piece ||
+    place <= 0 ||
+    piece.text.slice(0, place).trim() === '' ||
+    piece.text.slice(place).trim() === ''
+  )
     return undefined;
   const parts = [partOf(piece, 0, place), partOf(piece, place, piece.text.length)];
   const pieces = walk.rooms[at.room]!.pieces.flatMap((each, i) => (i === at.piece ? parts : [each]));

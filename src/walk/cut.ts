@@ -34,6 +34,7 @@ const ON = 1; // what going on to the next room must be worth
 const PAST = 0.75; // and to pass a room
 const WITHIN = 4; // and to go on within a paragraph, where the talk has paragraphs
 const LONG = 220; // words of a paragraph that may be cut within
+const SHORT_PIECE = 60; // words: lines of one room are put together up to so many
 const BREATH = 30; // words after which a talk without stops is cut, and
 const LEAST = 12; // words before it may be
 
@@ -75,27 +76,36 @@ function placesWithin(text: string): readonly number[] {
   return places;
 } // prettier-ignore
 
-/** The paragraphs of a text: behind a blank line, or behind each line where none is blank. */
-function paragraphs(text: string): readonly (readonly [from: number, to: number])[] {
-  const breaks = [...text.matchAll(/\n[^\S\n]*\n\s*/g)];
-  const ends = (breaks.length > 0 ? breaks : [...text.matchAll(/\n\s*/g)]).map(
-    (found) => found.index + found[0].length,
-  );
-  return [...ends, text.length]
-    .map((to, i) => [i === 0 ? 0 : ends[i - 1]!, to] as const)
+interface Paragraphs {
+  readonly all: readonly (readonly [from: number, to: number])[];
+  /** True where no line is blank, so that a piece may be of several lines. */
+  readonly byLine: boolean;
+}
+
+/** The paragraphs of a text: behind a blank line; where none is blank, behind each line that ends with a stop, or, if those are few, each. */
+function paragraphs(text: string, few: number, isFree: (place: number) => boolean): Paragraphs {
+  const ends = (pattern: RegExp) =>
+    [...text.matchAll(pattern)].map((found) => found.index + found[0].length).filter(isFree);
+  const blank = ends(/\n[^\S\n]*\n\s*/g);
+  const stopped = ends(/(?<=[.!?…:]["”’)]*)[^\S\n]*\n\s*/g);
+  const places = blank.length > 0 ? blank : stopped.length >= few ? stopped : ends(/\n\s*/g);
+  const all = [...places, text.length]
+    .map((to, i) => [places[i - 1] ?? 0, to] as const)
     .filter(([from, to]) => text.slice(from, to).trim() !== '');
+  return { all, byLine: blank.length === 0 };
 }
 
 /** What is given to rooms one by one: paragraphs; sentences of those that are long, or of all where they are fewer than rooms. */
-function unitsOf(text: string, quantities: readonly Placed[], rooms: number): readonly Unit[] {
-  const all = paragraphs(text);
+function unitsOf(text: string, quantities: readonly Placed[], rooms: number) {
   const isFree = (place: number) => quantities.every(({ start, end }) => place <= start || place >= end);
-  return all.flatMap(([from, to]) => {
+  const { all, byLine } = paragraphs(text, rooms, isFree);
+  const units = all.flatMap(([from, to]): Unit[] => {
     const words = text.slice(from, to);
     const within = all.length < rooms || wordsIn(words) > LONG ? placesWithin(words) : [];
     const starts = [from, ...within.map((place) => from + place).filter(isFree)];
     return starts.map((start, i) => ({ from: start, to: starts[i + 1] ?? to, opens: i === 0 }));
   });
+  return { units, byLine };
 }
 
 /** True for a figure of a week or a year: it is told anywhere. */
@@ -149,7 +159,7 @@ export function cutIntoRooms(
   rooms: readonly RoomOf[],
 ): readonly Cut[] {
   if (rooms.length === 0) return [];
-  const units = unitsOf(text, quantities, rooms.length);
+  const { units, byLine } = unitsOf(text, quantities, rooms.length);
   const spoken = spokenOf(text, units, quantities, rooms);
   /** The best that comes of a unit being in a room, and the room of the unit before it. */
   const best: { worth: number; before: number }[][] = [];
@@ -178,7 +188,8 @@ export function cutIntoRooms(
   }
   return units.reduce<Cut[]>((cuts, { from, to, opens }, u) => {
     const last = cuts.at(-1);
-    if (last && !opens && last.room === path[u]) cuts[cuts.length - 1] = { ...last, to };
+    const goesOn = !opens || (byLine && last && wordsIn(text.slice(last.from, to)) < SHORT_PIECE);
+    if (last && goesOn && last.room === path[u]) cuts[cuts.length - 1] = { ...last, to };
     else cuts.push({ from, to, room: path[u]! });
     return cuts;
   }, []);

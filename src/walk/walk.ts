@@ -127,7 +127,9 @@ const ids = new Set(cardFigures.map(({ id }) => id));
 /** The figures of a room's card: those that the guide ticked; else what is told there first, then the others of its stages. */
 export function figuresOfCard({ stages: of, figures, pieces }: Room): readonly CardFigureId[] {
   if (figures) return figures;
-  const told = pieces.flatMap((piece) => piece.figures.flatMap(({ figure }) => talkFigures[figure].inTable ?? []));
+  const told = pieces.flatMap((piece) =>
+    piece.figures.flatMap(({ figure }) => talkFigures[figure].inTable ?? []),
+  );
   const own = cardFigures.filter(({ stage }) => of.includes(stage)).map(({ id }) => id);
   return [...new Set([...told.filter((id) => ids.has(id) && own.includes(id)), ...own])].slice(
     0,
