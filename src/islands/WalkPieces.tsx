@@ -31,7 +31,8 @@ export function WalkPieces(props: {
 }) {
   const [open, setOpen] = createSignal<number>();
   let list: HTMLOListElement | undefined;
-  const buttons = () => [...(list?.querySelectorAll<HTMLButtonElement>('.piece') ?? [])];
+  /** As they stand on the page; a list that has lost its last piece stands there no more. */
+  const buttons = () => (list?.isConnected ? [...list.querySelectorAll<HTMLButtonElement>('.piece')] : []);
   const focusOn = (piece: number) =>
     queueMicrotask(() => {
       const all = buttons();
