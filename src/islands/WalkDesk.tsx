@@ -277,13 +277,11 @@ export default function WalkDesk(props: {
       </section>
       <section class="calculator walk-show" aria-labelledby="walk-show-title">
         <h2 id="walk-show-title">The card of the room</h2>
-        <Show when={isReady()}>
-          <div class="walk-card">
-            <Show when={isBack()} fallback={<CardFront {...card(open())} />}>
-              <CardBack {...card(open())} />
-            </Show>
-          </div>
-        </Show>
+        <div class="walk-card">
+          <Show when={isBack()} fallback={<CardFront {...card(open())} />}>
+            <CardBack {...card(open())} />
+          </Show>
+        </div>
         <p class="actions">
           <button type="button" aria-pressed={isBack()} onClick={() => setBack(!isBack())}>
             Turn it over
