@@ -33,17 +33,18 @@ const sided: readonly Pair[] = [
   { under: 'below', over: 'above' },
 ];
 const others: Readonly<Record<Exclude<Side, 'under' | 'over'>, string>> = {
-  about: 'something like|somewhere around|somewhere near|in the region of|of the order of|give or take|more or less|approximately|approx\\.?|roughly|around|about|circa|ca?\\.|close to|maybe|perhaps|some|say|~|≈|約',
+  about: 'something like|somewhere around|somewhere near|in the region of|of the order of|give or take|more or less|approximately|approx\\.?|roughly|around|about|circa|ca?\\.|close to|maybe|perhaps|some|say',
   exact: 'exactly|precisely|bang on|dead on',
-  most: 'no more than|at most|up to',
+  most: 'no more than|at most',
   least: 'no less than|no fewer than|at least|upwards of',
 };
 const byLength = [...new Set(sided.flatMap(({ under, over }) => [under, over]))].sort((a, b) => b.length - a.length); // prettier-ignore
 const spaced = (words: string) => words.replaceAll(' ', '\\s+');
 const plain = Object.values(others).map(spaced).join('|');
 const all = `${byLength.map(spaced).join('|')}|${plain}`;
-const leading = new RegExp(`^(?:(?<![\\wà-ÿ])(?:${all})(?![\\wà-ÿ]))\\s*`, 'i');
-const behind = new RegExp(`(?:^|(?<=[\\s,;:(–—“"‘]))(?:${all})(?![\\wà-ÿ])\\s*$`, 'i');
+const signs = '[~≈約]'; // about, in signs
+const leading = new RegExp(`^(?:(?:${all})(?![\\wà-ÿ])|${signs})\\s*`, 'i');
+const behind = new RegExp(`(?:(?<![\\wà-ÿ-])(?:${all})(?![\\wà-ÿ])|${signs})\\s*$`, 'i');
 const trailing = /[\s,-]+(?:or\s+so|or\s+thereabouts?|give\s+or\s+take|more\s+or\s+less|near\s+enough|ish|roughly)$/i;
 const following = /^[\s,-]+(?:or\s+so|or\s+thereabouts?|give\s+or\s+take|more\s+or\s+less|near\s+enough|ish|roughly)(?![\wà-ÿ])/i; // prettier-ignore
 
@@ -73,10 +74,18 @@ export function withoutHedge(words: string): { before: string; bare: string; aft
   return { before, bare: rest.slice(0, rest.length - after.length), after };
 }
 
-/** How far the hedge of a quantity reaches out of its own words, in a text: characters before it and behind it. */
-export function hedgeAround(text: string, start: number, end: number): { before: number; after: number } {
+const duration = /^(?:over|under|above|below)$/; // "over six weeks" is how long, "above 78 °C" a bound
+
+/**
+ * How far the hedge of a quantity reaches out of its own words, in a text: characters before it and behind it.
+ * `isPlain` where "over" may mean something else, as before a time or a heat.
+ */
+export function hedgeAround(text: string, start: number, end: number, isPlain = false): { before: number; after: number } {
+  const before = behind.exec(text.slice(Math.max(0, start - 40), start))?.[0] ?? '';
+  const words = single(before);
+  const isOther = (isPlain && duration.test(words)) || (words === 'a good' && text.slice(start, end).includes('-')); // "a good eight-hour run"
   return {
-    before: behind.exec(text.slice(Math.max(0, start - 40), start))?.[0].length ?? 0,
+    before: isOther ? 0 : before.length,
     after: following.exec(text.slice(end, end + 40))?.[0].length ?? 0,
   };
-}
+} // prettier-ignore

@@ -43,6 +43,8 @@ export interface Manner {
   /** What it was rounded to, in the unit as said. */
   readonly step: number;
   readonly hedge?: Hedge;
+  /** The true value that it stood for, in the unit as said. */
+  readonly stood: number;
   /** Part of the true value by which what was said lay above it. */
   readonly off: number;
   /** Said without a hedge, and it was the very value. */
@@ -239,6 +241,7 @@ export function mannerOf(words: string, was: number, figureUnit?: string): Manne
     step: stepOf(read, meant),
     ...(to ? { to } : {}),
     ...(isHedged ? { hedge: { side, before, after, between: odd?.[2] ?? '' } } : {}),
+    stood: meant.fromFigure(was),
     off,
     isExact: (!isHedged || side === 'exact') && Math.abs(off) < 1e-4,
     isCapital: /^[A-ZÀ-Þ]/.test(words),

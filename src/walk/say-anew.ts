@@ -174,7 +174,7 @@ function rangeAnew(manner: Manner, now: number, was: number, audience: Audience,
     words: `${manner.hedge?.before ?? ''}${words}${manner.hedge?.after ?? ''}`,
     value: into.toFigure((newLow + newHigh) / 2),
     step: found,
-    changes: found < first ? ['said to a finer step'] : [],
+    changes: found < first ? ['rounded more finely'] : [],
   };
 } // prettier-ignore
 
@@ -207,6 +207,6 @@ export function sayAnew(words: string, was: number, now: number, audience: Audie
   const { before, change } = hedgeFor(manner, value, round);
   const body = phrase(round, said, manner);
   const inner = /\ba\s+good\s+$/i.test(before) ? body.replace(/^(?:an?|one)\s+/, '') : body;
-  const changes = [...(round.isFiner && !round.isWhole ? ['said to a finer step'] : []), ...(change ? [change] : [])];
+  const changes = [...(round.isFiner && !round.isWhole ? ['rounded more finely'] : []), ...(change ? [change] : [])];
   return finish({ words: before + inner + (manner.hedge?.after ?? ''), value: into.toFigure(round.value), step: round.step, changes });
 } // prettier-ignore

@@ -5,7 +5,7 @@ import { labelOf, numberOf } from '../talk/labels.ts';
 import { CERTAIN } from '../talk/match.ts';
 import { quantitiesIn, type Quantity } from '../talk/quantities.ts';
 import type { ReadQuantity } from '../talk/script.ts';
-import { withArticle } from './article.ts';
+import { changed, withArticle, type Change } from './changes.ts';
 import { hedgeAround } from './hedges.ts';
 import { missed } from './holds.ts';
 import { mannerOf, type Manner } from './manner.ts';
@@ -26,12 +26,6 @@ export interface Kept {
 /** What a figure is in the house now, in its own unit; nothing for one that no house gives. */
 export type HouseNow = (figure: FigureId) => { readonly value: number; readonly isKnown: boolean } | undefined;
 
-/** What is put in the place of some words of a talk. */
-export interface Change {
-  readonly at: number;
-  readonly stood: string;
-  readonly anew: string;
-}
 export interface StaleSentence extends Sentence {
   readonly stood: string;
   /** The new sentence, whole. */
@@ -70,9 +64,10 @@ function wholeOf(text: string, kept: Kept): Whole | undefined {
   const { at, words, value, figure } = kept;
   const end = at + words.length;
   if (text.slice(at, end) !== words) return undefined;
-  const hedge = hedgeAround(text, at, end);
+  const { kind, unit } = talkFigures[figure];
+  const hedge = hedgeAround(text, at, end, kind === 'time' || kind === 'temperature');
   const stood = text.slice(at - hedge.before, end + hedge.after);
-  const manner = mannerOf(stood, value, talkFigures[figure].unit);
+  const manner = mannerOf(stood, value, unit);
   return manner && { kept, manner, at: at - hedge.before, stood, anew: stood };
 }
 
@@ -113,15 +108,10 @@ function anewOf({ stood, kept }: Whole, now: number): Anew | undefined {
   return isRefusal(anew) || anew.words === stood ? undefined : anew;
 }
 
-/** A text with some of its words changed; places count from `from`. */
-function changed(text: string, changes: readonly Change[], from = 0): string {
-  return changes.toSorted((a, b) => b.at - a.at).reduce((now, { at, stood, anew }) => now.slice(0, at - from) + anew + now.slice(at - from + stood.length), text);
-} // prettier-ignore
-
 /** Why a figure no longer holds, in a few words. */
 function reason({ kept: { figure } }: Whole, now: number, how: string, { changes }: Anew): string {
-  return `${labelOf(figure)}: the house has ${numberOf(figure, now)}, this is ${how}${changes.length > 0 ? `; ${changes.join('; ')}` : ''}.`;
-} // prettier-ignore
+  return `${[`${labelOf(figure)}: the house has ${numberOf(figure, now)}, and it is said ${how}`, ...changes].join('; ')}.`;
+}
 
 /**
  * The sentences of a talk that no longer hold. Quantities that are not sure to be their figure are left alone; figures
@@ -149,10 +139,10 @@ export function staleIn(text: string, kept: readonly Kept[], house: HouseNow): S
       const anew = how && anewOf(whole, now.value);
       if (!anew) continue;
       why.push(reason(whole, now.value, how, anew));
-      changes.push(...withArticle(text, { at: whole.at, stood: whole.stood, anew: anew.words }));
+      changes.push(withArticle(text, { at: whole.at, stood: whole.stood, anew: anew.words }));
       for (const again of againIn(text, sentence, whole, kept)) {
         const words = anewOf(again, now.value)?.words;
-        if (words) changes.push(...withArticle(text, { at: again.at, stood: again.stood, anew: words }));
+        if (words) changes.push(withArticle(text, { at: again.at, stood: again.stood, anew: words }));
       }
     }
     if (changes.length === 0) return [];
@@ -162,45 +152,3 @@ export function staleIn(text: string, kept: readonly Kept[], house: HouseNow): S
   });
   return { sentences, told };
 }
-
-export interface Applied {
-  readonly text: string;
-  readonly kept: readonly Kept[];
-}
-
-/** How far a place is moved by changes before it. */
-const moved = (place: number, changes: readonly Change[]) =>
-  changes.reduce((sum, { at, stood, anew }) => (at + stood.length <= place ? sum + anew.length - stood.length : sum), place); // prettier-ignore
-
-/** A kept quantity after changes: moved, or with its new words and what they stand for. */
-function keptAfter(each: Kept, changes: readonly Change[], house: HouseNow): Kept {
-  const end = each.at + each.words.length;
-  const own = changes.find(({ at, stood }) => at <= each.at && at + stood.length >= end);
-  if (!own) return { ...each, at: moved(each.at, changes) };
-  const at = moved(own.at, changes);
-  const [read] = quantitiesIn(own.anew);
-  const [from, to] = read ? [read.start, read.end] : [0, own.anew.length];
-  return { ...each, at: at + from, words: own.anew.slice(from, to), value: house(each.figure)?.value ?? each.value };
-}
-
-/** The talk with some stale sentences accepted, and where its quantities then stand; every other character is kept. */
-export function accept(
-  text: string,
-  kept: readonly Kept[],
-  accepted: readonly StaleSentence[],
-  house: HouseNow,
-): Applied {
-  const changes = accepted.flatMap((each) => each.changes);
-  return { text: changed(text, changes), kept: kept.map((each) => keptAfter(each, changes, house)) };
-}
-
-/** Stale sentences that were not accepted yet, in the talk as it is once others were. */
-export function stillStale(waiting: readonly StaleSentence[], accepted: readonly StaleSentence[]): StaleSentence[] {
-  const changes = accepted.flatMap((each) => each.changes);
-  return waiting.filter((each) => !accepted.includes(each)).map((each) => ({
-    ...each,
-    at: moved(each.at, changes),
-    end: moved(each.end, changes),
-    changes: each.changes.map((change) => ({ ...change, at: moved(change.at, changes) })),
-  }));
-} // prettier-ignore

@@ -6,7 +6,8 @@ const CLOCKED = [0.25, 1 / 12, 1 / 60]; // hours: quarters, five minutes, minute
 const LOOSE = 0.035; // part of a figure: a rounded one is not taken for a looser one than this, as in talk/own-house.ts
 const JUST = 0.025; // the same for "just under" and its like; common practice of speech, no source
 const BOUND = 0.07; // the same for "at least" and "up to"
-const WORST = 0.1; // a guide's own looseness is followed so far
+/** Part of a figure by which a guide's own looseness is followed; common practice of speech, no source. */
+export const WORST = 0.1;
 
 /** Whether a guide who says it so says halves and quarters of one, or of a thousand. */
 function partsOf({ number }: Manner): { halves: boolean; quarters: boolean } {
@@ -41,7 +42,7 @@ export function niceStep(step: number): number {
 }
 
 /** Part of a value by which it may be said too high or too low in a manner. */
-export function looseness({ hedge, off }: Manner): number {
+export function looseness({ hedge, off }: Pick<Manner, 'hedge' | 'off'>): number {
   const isJust = /just|shade|touch|little|bit|slight/i.test(hedge?.before ?? '');
   const usual = hedge?.side === 'least' || hedge?.side === 'most' ? BOUND : isJust ? JUST : LOOSE;
   return Math.max(usual, Math.min(Math.abs(off), WORST));
