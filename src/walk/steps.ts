@@ -1,0 +1,73 @@
+// What a number may be rounded to: the step it was said to, finer ones after it, and how untrue a rounded number may be.
+import { wasGivenNeatly, tidied } from './neat.ts';
+import type { Manner } from './manner.ts';
+
+const CLOCKED = [0.25, 1 / 12, 1 / 60]; // hours: quarters, five minutes, minutes
+const LOOSE = 0.035; // part of a figure: a rounded one is not taken for a looser one than this, as in talk/own-house.ts
+const JUST = 0.025; // the same for "just under" and its like; common practice of speech, no source
+const BOUND = 0.07; // the same for "at least" and "up to"
+/** Part of a figure by which a guide's own looseness is followed; common practice of speech, no source. */
+export const WORST = 0.1;
+
+/** Whether a guide who says it so says halves and quarters of one, or of a thousand. */
+function partsOf({ number }: Manner): { halves: boolean; quarters: boolean } {
+  if (number.as === 'figures') return { halves: number.written.glyph, quarters: number.written.glyph };
+  if (number.as === 'behind' || number.as === 'part') return { halves: true, quarters: true };
+  if (number.as !== 'words') return { halves: false, quarters: false };
+  const { style } = number.spoken;
+  return { halves: style !== 'digits' && style !== 'pairs' && style !== 'unsaid', quarters: ['halves', 'scaled', 'after'].includes(style) };
+} // prettier-ignore
+
+/** Steps from the one given on, each finer than the one before, down to a millionth of the value. */
+export function stepsFrom(step: number, value: number, manner: Manner): readonly number[] {
+  if (manner.number.as === 'clocked') return CLOCKED.filter((each) => each <= step + 1e-9);
+  const { halves, quarters } = partsOf(manner);
+  const steps: number[] = [];
+  for (let now = step; now > Math.abs(value) * 1e-6 && steps.length < 24;) {
+    steps.push(now);
+    const power = tidied(10 ** Math.floor(Math.log10(now * 1.0000001)));
+    const lead = Math.round((now / power) * 100) / 100;
+    const isHalved = power >= 10 || (power === 1 && halves);
+    if (lead === 1) now = tidied(isHalved ? power / 2 : power / 10);
+    else if (lead === 5) now = tidied(quarters && power >= 0.1 && power !== 10 ? now / 2 : power);
+    else now = tidied(lead > 1 ? power : power / 10);
+  }
+  return steps;
+}
+
+/** The coarsest of 1, 5 or 2.5 and noughts that is no coarser than a step. */
+export function niceStep(step: number): number {
+  const power = 10 ** Math.floor(Math.log10(step * 1.0000001));
+  return tidied(step >= 5 * power ? 5 * power : power);
+}
+
+/** Part of a value by which it may be said too high or too low in a manner. */
+export function looseness({ hedge, off }: Pick<Manner, 'hedge' | 'off'>): number {
+  const isJust = /just|shade|touch|little|bit|slight/i.test(hedge?.before ?? '');
+  const usual = hedge?.side === 'least' || hedge?.side === 'most' ? BOUND : isJust ? JUST : LOOSE;
+  return Math.max(usual, Math.min(Math.abs(off), WORST));
+}
+
+export interface Rounded {
+  readonly value: number;
+  readonly step: number;
+  /** Said to a finer step than before, as the same one would have been untrue. */
+  readonly isFiner: boolean;
+  /** The very value, not a rounded one. */
+  readonly isWhole: boolean;
+}
+
+/** A value rounded in a manner, from a step on: to the coarsest that is true enough. */
+export function rounded(value: number, manner: Manner, step: number): Rounded {
+  const { hedge, isExact } = manner;
+  const isOdd = hedge !== undefined && hedge.between !== '';
+  const side = isOdd || hedge?.side === 'least' ? Math.floor : hedge?.side === 'most' ? Math.ceil : Math.round;
+  const to = (each: number) => tidied(side(tidied(value / each)) * each);
+  if (isOdd) return { value: to(10), step: 10, isFiner: false, isWhole: false };
+  if (isExact && manner.number.as !== 'clocked' && wasGivenNeatly(value, manner.value))
+    return { value: tidied(value), step, isFiner: to(step) !== tidied(value), isWhole: true };
+  const steps = stepsFrom(step, value, manner);
+  const isTrue = (each: number) => Math.abs(to(each) - value) <= looseness(manner) * Math.abs(value);
+  const found = steps.find(isTrue) ?? steps.at(-1) ?? step;
+  return { value: to(found), step: found, isFiner: found < step, isWhole: false };
+} // prettier-ignore
