@@ -22,6 +22,7 @@ import { keepWalk, keptWalk } from './walk-kept.ts';
 import { WalkKept } from './WalkKept.tsx';
 import { WalkRoom } from './WalkRoom.tsx';
 import { WalkCautions, WalkSheet } from './WalkSheet.tsx';
+import { WalkStale } from './WalkStale.tsx';
 import { WalkTalk } from './WalkTalk.tsx';
 import { WalkTimes } from './WalkTimes.tsx';
 
@@ -170,6 +171,11 @@ export default function WalkDesk(props: {
           <p class="problem">{NOT_KEPT}</p>
         </Show>
       </div>
+      <WalkStale
+        walk={walk()}
+        isReady={isReady()}
+        put={(at, piece) => take(withPiece(walk(), at, piece), 'The new sentence is in its place.')}
+      />
       <section class="calculator walk-rooms" aria-labelledby="walk-rooms-title">
         <h2 id="walk-rooms-title">Room by room</h2>
         <WalkTimes walk={walk()} take={(next, says) => take(next, says)} />
