@@ -18,7 +18,12 @@ function keptAfter(each: Kept, changes: readonly Change[], house: HouseNow): Kep
   const [read] = quantitiesIn(own.anew);
   const { before, bare } = withoutHedge(own.anew);
   const [from, to] = read ? [read.start, read.end] : [before.length, before.length + bare.length];
-  return { ...each, at: at + from, words: own.anew.slice(from, to), value: house(each.figure)?.value ?? each.value };
+  return {
+    ...each,
+    at: at + from,
+    words: own.anew.slice(from, to),
+    value: house(each.figure)?.value ?? each.value,
+  };
 }
 
 /** The talk with some stale sentences accepted, and where its quantities then stand; every other character is kept. */

@@ -24,16 +24,17 @@ const sided: readonly Pair[] = [
   { under: 'less than', over: 'more than' },
   { under: 'getting on for', over: 'just over' },
   { under: 'not quite', over: 'just over' },
+  { under: 'nearly', over: 'just over' },
   { under: 'nearly', over: 'a good' },
   { under: 'nearly', over: 'over' },
   { under: 'nearly', over: 'rather more than' },
-  { under: 'nearly', over: 'just over' },
   { under: 'almost', over: 'just over' },
   { under: 'under', over: 'over' },
   { under: 'below', over: 'above' },
 ];
 const others: Readonly<Record<Exclude<Side, 'under' | 'over'>, string>> = {
-  about: 'something like|somewhere around|somewhere near|in the region of|of the order of|give or take|more or less|approximately|approx\\.?|roughly|around|about|circa|ca?\\.|close to|maybe|perhaps|some|say',
+  about:
+    'something like|somewhere around|somewhere near|in the region of|of the order of|give or take|more or less|approximately|approx\\.?|roughly|around|about|circa|ca?\\.|close to|maybe|perhaps|some|say',
   exact: 'exactly|precisely|bang on|dead on',
   most: 'no more than|at most',
   least: 'no less than|no fewer than|at least|upwards of',
@@ -45,7 +46,8 @@ const all = `${byLength.map(spaced).join('|')}|${plain}`;
 const signs = '[~≈約]'; // about, in signs
 const leading = new RegExp(`^(?:(?:${all})(?![\\wà-ÿ])|${signs})\\s*`, 'i');
 const behind = new RegExp(`(?:(?<![\\wà-ÿ-])(?:${all})(?![\\wà-ÿ])|${signs})\\s*$`, 'i');
-const trailing = /[\s,-]+(?:or\s+so|or\s+thereabouts?|give\s+or\s+take|more\s+or\s+less|near\s+enough|ish|roughly)$/i;
+const trailing =
+  /[\s,-]+(?:or\s+so|or\s+thereabouts?|give\s+or\s+take|more\s+or\s+less|near\s+enough|ish|roughly)$/i;
 const following = /^[\s,-]+(?:or\s+so|or\s+thereabouts?|give\s+or\s+take|more\s+or\s+less|near\s+enough|ish|roughly)(?![\wà-ÿ])/i; // prettier-ignore
 
 const single = (words: string) => words.trim().replace(/\s+/g, ' ').toLowerCase();

@@ -51,21 +51,29 @@ function waysOf(unit: string, dimension: Dimension): readonly Conversion[] {
   if (unit === '° proof') return strengths([...proofs].reverse());
   if (unit === 'proof gal') return ['proof gal', 'US proof gal'].map((each) => straight(each, 'L pure alcohol'));
   if (unit === '°') return [same('°', '°C'), straight('°F', '°C'), gravity('° gravity'), same('% vol')];
-  if (unit === '%') return [same('%'), linear('%', '', 0.01)];
+  if (unit === 'kL') return [linear('kL', 'L', 1000)];
+  if (unit === '%') return [same('%'), same('%', '% vol'), linear('%', 'share', 0.01)];
   if (unit === '°F') return [straight('°F', '°C'), same('°F')];
   if (unit === '° gravity') return [gravity(unit), same(unit, '')];
   if (unit === 'kg/h') return [linear(unit, 't/h', 0.001), same(unit)];
   if (dimension === 'gravity') return ofKind('gravity', unit, 'gravity');
   if (dimension === 'strength' && unit !== '% vol') return strengths([unit]);
-  if (dimension === 'share') return [linear('', '%', 100), same('')];
+  if (dimension === 'share') return [linear('', '%', 100), linear('', '% vol', 100), same('')];
   if (unit === '')
-    return [same(''), linear('', 'gravity', 0.001), gravity(''), linear('', '%', 100), ...unsaid.map(([from, to]) => straight(from, to)), ...strengths(proofs)];
+    return [same(''), linear('', 'gravity', 0.001), gravity(''), linear('', '%', 100), ...[1e3, 1e6, 100, 10].map((size) => linear('', '', size)), ...ofKind('gravity', '°P', 'gravity'), ...unsaid.map(([from, to]) => straight(from, to)), ...strengths(proofs)];
   return (wanted[dimension] ?? [unit]).map((each) => straight(unit, each));
 } // prettier-ignore
 
-const apart = (a: number, b: number) =>
-  a > 0 && b > 0 ? Math.abs(Math.log(a / b)) : Math.abs(a - b) / Math.max(1, Math.abs(a), Math.abs(b));
+const GRAVITY = 15; // gravities all lie near 1: four thousandths between two count as six hundredths of another figure
+const apart = (a: number, b: number, isGravity: boolean) =>
+  isGravity
+    ? GRAVITY * Math.abs(a - b)
+    : a > 0 && b > 0
+      ? Math.abs(Math.log(a / b))
+      : Math.abs(a - b) / Math.max(1, Math.abs(a), Math.abs(b));
 const NEAR = 0.06; // part: the first way that comes as near as this is taken, though a later one may come nearer by chance
+
+const BY_CHANCE = 0.1; // beyond this a number without a unit is not taken to be in hundreds, or in another unit than the figure's
 
 export interface Meant extends Conversion {
   /** How far the value as said lies from what it stood for: the logarithm of their ratio. */
@@ -81,13 +89,18 @@ export function meantAs(
 ): Meant {
   const all = waysOf(unit, dimension);
   const isOwn = (each: Conversion) => ['', figureUnit].includes(each.figureUnit);
+  const isGravity = figureUnit === 'gravity' || (figureUnit === undefined && was > 0.98 && was < 1.15);
   const fitting = figureUnit === undefined ? all : all.filter(isOwn);
   const ways = (fitting.length > 0 ? fitting : all).map((each) => ({
     ...each,
-    apart: apart(each.toFigure(said), was),
+    apart: apart(each.toFigure(said), was, isGravity),
   }));
-  const nearest = ways.toSorted((a, b) => a.apart - b.apart)[0] ?? { ...same(unit), apart: apart(said, was) };
-  const first = ways.find((each) => each.apart < NEAR) ?? nearest;
+  const nearest = ways.toSorted((a, b) => a.apart - b.apart)[0] ?? {
+    ...same(unit),
+    apart: apart(said, was, isGravity),
+  };
+  const isByChance = unit === '' && nearest.apart > BY_CHANCE;
+  const first = ways.find((each) => each.apart < NEAR) ?? (isByChance ? (ways[0] ?? nearest) : nearest);
   return first.figureUnit === '' && figureUnit !== undefined ? { ...first, figureUnit } : first;
 }
 
@@ -104,7 +117,7 @@ export function asked(unit: string, figureUnit: string): Conversion | undefined 
 } // prettier-ignore
 
 /** How each unit that can be asked for is written short, and for one and for many. */
-const names: Readonly<Record<string, readonly [short: string, one: string, many: string]>> = {
+export const unitsSaid: Readonly<Record<string, readonly [short: string, one: string, many: string]>> = {
   L: ['L', 'litre', 'litres'],
   hL: ['hl', 'hectolitre', 'hectolitres'],
   'US gal': ['US gal', 'US gallon', 'US gallons'],
@@ -123,7 +136,7 @@ const isWritten = (said: string) => /[a-z]{4}/i.test(said);
 
 /** A unit that was asked for, in the manner of the one that stood there: short where it was short. */
 export function nameOf(unit: string, stood: string, inWords: boolean): string {
-  const [short, , many] = names[unit] ?? [unit, unit, unit];
+  const [short, , many] = unitsSaid[unit] ?? [unit, unit, unit];
   return inWords || isWritten(stood) ? many : short;
 }
 

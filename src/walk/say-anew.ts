@@ -40,7 +40,7 @@ interface Said {
 /** "Two tonnes and a half", "an hour", "three quarters of an hour". */
 function withUnit(value: number, unit: string, spoken: typeof british, isBehind: boolean): string {
   const one = inNumber(unit.trim(), true);
-  const article = /^(?:hour|h\b)/i.test(one) ? 'an' : 'a';
+  const article = spoken.article ? (/^(?:hour|h\b)/i.test(one) ? 'an' : 'a') : 'one';
   const whole = Math.floor(value);
   const part = tidied(value - whole);
   const name = { 0.25: 'a quarter', 0.5: 'half', 0.75: 'three quarters' }[part as 0.25];
@@ -53,14 +53,21 @@ function withUnit(value: number, unit: string, spoken: typeof british, isBehind:
 }
 
 /** A number of figures with as many decimals as it had, or as its step needs. */
-function figures(value: number, { number, unit }: Said, { step, isWhole }: Rounded, isGravity: boolean, wasOne: boolean): string {
+function figures(
+  value: number,
+  { number, unit }: Said,
+  { step, isWhole }: Rounded,
+  isGravity: boolean,
+  wasOne: boolean,
+): string {
   if (number.as !== 'figures') return '';
   const { marks, decimals, glyph, scale } = number.written;
   const size = value < scale.size ? 1 : scale.size;
   const many = tidied(value / size);
   const fine = Math.max(decimalsOf(tidied(step / size)), decimalsOf(many));
   const isFixed = size === 1 && scale.size === 1 && (isGravity || !isWhole);
-  const text = (glyph ? inGlyphs(many, marks) : undefined) ?? inFigures(many, isFixed && !glyph ? Math.max(isGravity ? decimals : 0, fine) : decimalsOf(many), marks); // prettier-ignore
+  const least = isGravity || decimals > decimalsOf(number.written.value) ? decimals : 0; // 70.0 keeps its nought
+  const text = (glyph ? inGlyphs(many, marks, glyph) : undefined) ?? inFigures(many, Math.max(least, isFixed && !glyph ? fine : decimalsOf(many)), marks); // prettier-ignore
   const named = inNumber(unit, isOne(value), wasOne);
   return text + (size === 1 ? '' : scale.text) + named;
 }
@@ -86,10 +93,10 @@ function phrase(round: Rounded, said: Said, manner: Manner): string {
     case 'man':
       return (Number.isInteger(value) ? inMan(value) : String(value)) + unit;
     case 'behind':
-      return withUnit(value, unit, number.spoken, true);
+      return withUnit(value, unit, number.spoken, true) + number.tail;
     case 'part': {
       const { scale } = number.spoken;
-      if (scale === 1) return withUnit(value, unit, number.spoken, false);
+      if (scale === 1) return withUnit(value, unit, number.spoken, false) + number.tail;
       const part = { 0.25: 'a quarter of', 0.5: 'half', 0.75: 'three quarters of' }[tidied(value / scale) as 0.25];
       return (part ? `${part} a ${scale === 1e6 ? 'million' : 'thousand'}` : inWords(value, number.spoken)) + unit;
     }
@@ -97,7 +104,7 @@ function phrase(round: Rounded, said: Said, manner: Manner): string {
       if (value % 12 === 0 && value <= 72) return `${value === 12 ? 'a' : inWords(value / 12)} dozen${unit}`;
       return inWords(value, number.spoken) + inNumber(unit, isOne(value), wasOne);
     case 'couple':
-      return (value === 2 ? 'a couple of' : inWords(value, number.spoken)) + inNumber(unit, isOne(value), wasOne);
+      return (value === 2 ? number.pair : inWords(value, number.spoken)) + inNumber(unit, isOne(value), wasOne);
     case 'words': {
       const { spoken } = number;
       const isHalf = spoken.style === 'plain' && value % 1 === 0.5 && manner.value % 1 === 0;
@@ -107,7 +114,12 @@ function phrase(round: Rounded, said: Said, manner: Manner): string {
   }
 } // prettier-ignore
 
-const marksOf = { British: britishMarks, American: britishMarks, European: europeanMarks, Japanese: britishMarks };
+const marksOf = {
+  British: britishMarks,
+  American: britishMarks,
+  European: europeanMarks,
+  Japanese: britishMarks,
+};
 
 /** How a number and its unit are said to an audience. */
 function toAudience({ number, unit }: Said, to: Conversion | undefined, { writing }: Audience): Said {
@@ -165,7 +177,7 @@ function rangeAnew(manner: Manner, now: number, was: number, audience: Audience,
   const found = steps.find((by) => ends.every((each) => Math.abs(round(each, by) - each) <= quarter)) ?? steps.at(-1)!;
   const shift = round(ends[0] - low, found); // the same for both ends, so that the range stays as wide as it was
   const [newLow, newHigh] = isNear && !to ? [tidied(low + shift), tidied(end!.value + shift)] : [round(ends[0], found), round(ends[1], found)];
-  const at = (value: number): Rounded => ({ value, step: found, isFiner: found < first, isWhole: false });
+  const at = (value: number): Rounded => ({ value, step: found, isFiner: found < first, isWhole: true });
   const second = toAudience({ number: end!.number, unit: manner.unit }, to, audience);
   const lead = toAudience({ number: manner.number, unit: end!.unitOfFirst }, undefined, audience);
   const left = phrase(at(tidied(newLow / end!.lifted)), lead, manner);

@@ -4,7 +4,11 @@ import { tidied } from './neat.ts';
 const ones = 'nought one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(' '); // prettier-ignore
 const tens = '  twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
 const scales = [[1e9, 'billion'], [1e6, 'million'], [1e3, 'thousand']] as const; // prettier-ignore
-const quarters: Readonly<Record<number, string>> = { 0.25: 'a quarter', 0.5: 'a half', 0.75: 'three quarters' };
+const quarters: Readonly<Record<number, string>> = {
+  0.25: 'a quarter',
+  0.5: 'a half',
+  0.75: 'three quarters',
+};
 
 export interface Spoken {
   /**
@@ -20,9 +24,18 @@ export interface Spoken {
   readonly article: boolean;
   /** "Nought point two five", not "point two five". */
   readonly nought: boolean;
+  /** What stands for the mark: "point", or "comma" with those who write one. */
+  readonly mark: 'point' | 'comma';
 }
 /** British words, where nothing else is known of the speaker. */
-export const british: Spoken = { style: 'plain', scale: 1, and: true, article: false, nought: true };
+export const british: Spoken = {
+  style: 'plain',
+  scale: 1,
+  and: true,
+  article: false,
+  nought: true,
+  mark: 'point',
+};
 
 function belowThousand(n: number, and: boolean): string {
   if (n < 20) return ones[n]!;
@@ -45,10 +58,10 @@ const byDigit = (digits: string) =>
   [...digits].map((digit) => (digit === '0' ? 'oh' : ones[Number(digit)])).join(' ');
 
 /** Words of a number with what stands behind its point said digit by digit. */
-function plainly(value: number, { and, nought }: Spoken): string {
+function plainly(value: number, { and, nought, mark }: Spoken): string {
   const [whole, part] = String(tidied(value)).split('.');
   if (part === undefined) return wholeInWords(value, and);
-  return `${whole === '0' && !nought ? '' : `${wholeInWords(Number(whole), and)} `}point ${byDigit(part)}`;
+  return `${whole === '0' && !nought ? '' : `${wholeInWords(Number(whole), and)} `}${mark} ${byDigit(part)}`;
 }
 
 /** Words of a number of whole ones and quarters; nothing for any other. */
@@ -58,7 +71,8 @@ function inQuarters(value: number, and: boolean): string | undefined {
   return value > 1 && quarters[part] ? `${wholeInWords(Math.floor(value), and)} and ${quarters[part]}` : undefined;
 } // prettier-ignore
 
-const nameOf = (scale: number) => scales.find(([size]) => size === scale)?.[1];
+const named = [[1e7, 'crore'], [1e5, 'lakh'], ...scales] as const; // prettier-ignore
+const nameOf = (scale: number) => named.find(([size]) => size === scale)?.[1];
 
 function scaled(value: number, spoken: Spoken): string | undefined {
   const { scale, and, style } = spoken;
@@ -70,7 +84,7 @@ function scaled(value: number, spoken: Spoken): string | undefined {
     return `${wholeInWords(Math.floor(many), and)} ${name} and ${quarters[part]}`;
   const inParts = part === 0 || many < 100 ? inQuarters(many, and) : undefined;
   if (inParts) return `${inParts} ${name}`;
-  return scale >= 1e6 && Number.isInteger(tidied(many * 100)) ? `${plainly(many, spoken)} ${name}` : undefined;
+  return scale >= 1e5 && Number.isInteger(tidied(many * 100)) ? `${plainly(many, spoken)} ${name}` : undefined;
 } // prettier-ignore
 
 function hundreds(n: number, and: boolean): string | undefined {
@@ -117,7 +131,9 @@ const normal = (words: string) =>
     .toLowerCase()
     .replace(/[-\s,]+/g, ' ')
     .replace(/^an? |^(?=hundred |thousand |million )/, 'one ')
-    .replace(/\bthree fourths\b/g, 'three quarters')
+    .replace(/\bthree quarter\b/g, 'three quarters')
+    .replace(/\bzero\b/g, 'oh')
+    .replace(/\b(million|thousand)s\b/g, '$1')
     .replace(/\band half\b/g, 'and a half')
     .replace(/^(?:nought|zero|naught) (?=point)/, '')
     .trim();
@@ -129,13 +145,14 @@ export function spokenAs(words: string, value: number): Spoken {
   const said = normal(words);
   const article = /^an?\b/i.test(words);
   const nought = !/^point\b/i.test(words);
-  const scale = scales.find(([size, name]) => said.includes(name) && value >= size)?.[0] ?? 1;
+  const mark = /\bcomma\b/.test(said) ? 'comma' : 'point';
+  const scale = named.find(([size, name]) => said.includes(name) && value >= size)?.[0] ?? 1;
   for (const and of [true, false])
     for (const style of styles) {
-      const spoken = { style, scale, and, article, nought };
+      const spoken = { style, scale, and, article, nought, mark } as const;
       const again = inStyle(value, spoken) ?? (style === 'plain' ? plainly(value, spoken) : '');
       const isOwn = style !== 'halves' || value % 1 !== 0;
       if (isOwn && normal(again) === said) return spoken;
     }
-  return { ...british, article, nought, scale };
+  return { ...british, article, nought, mark, scale };
 }

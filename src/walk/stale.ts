@@ -24,7 +24,9 @@ export interface Kept {
   readonly chance: number;
 }
 /** What a figure is in the house now, in its own unit; nothing for one that no house gives. */
-export type HouseNow = (figure: FigureId) => { readonly value: number; readonly isKnown: boolean } | undefined;
+export type HouseNow = (
+  figure: FigureId,
+) => { readonly value: number; readonly isKnown: boolean } | undefined;
 
 export interface StaleSentence extends Sentence {
   readonly stood: string;
@@ -72,7 +74,8 @@ function wholeOf(text: string, kept: Kept): Whole | undefined {
 }
 
 const SAME = 0.03; // part by which one telling of a figure may differ from another and still be the same
-const second = /(?:\b(?:that(?:['’]s| is)|which is|or|i\.e\.|in other words|call it|namely)\b[^.;]{0,24}|[(–—,]\s*)$/i;
+const second =
+  /(?:\b(?:that(?:['’]s| is)|which is|or|i\.e\.|in other words|call it|namely)\b[^.;]{0,24}|[(–—,]\s*)$/i;
 
 /** What a quantity says, by itself, in the unit of a figure; nothing where it measures something else. */
 function saidIn(words: string, value: number, figure: FigureId): Manner | undefined {
@@ -88,7 +91,9 @@ function tellsAgain(text: string, each: Quantity, of: Whole): boolean {
   const words = text.slice(start, end);
   const said = of.manner.meant.toFigure(of.manner.value);
   const alike = saidIn(words, said, of.kept.figure);
-  return alike !== undefined && (alike.meant.unit !== of.manner.meant.unit || second.test(text.slice(0, start)));
+  return (
+    alike !== undefined && (alike.meant.unit !== of.manner.meant.unit || second.test(text.slice(0, start)))
+  );
 }
 
 /** The second tellings of a stale figure in its sentence, as quantities that stand for it. */
@@ -108,6 +113,8 @@ function anewOf({ stood, kept }: Whole, now: number): Anew | undefined {
   return isRefusal(anew) || anew.words === stood ? undefined : anew;
 }
 
+const overlap = (a: Change, b: Change) => a.at < b.at + b.stood.length && b.at < a.at + a.stood.length;
+
 /** Why a figure no longer holds, in a few words. */
 function reason({ kept: { figure } }: Whole, now: number, how: string, { changes }: Anew): string {
   return `${[`${labelOf(figure)}: the house has ${numberOf(figure, now)}, and it is said ${how}`, ...changes].join('; ')}.`;
@@ -123,6 +130,9 @@ export function staleIn(text: string, kept: readonly Kept[], house: HouseNow): S
   const sentences = sentencesOf(text).flatMap((sentence): StaleSentence[] => {
     const why: string[] = [];
     const changes: Change[] = [];
+    const put = (change: Change) => {
+      if (!changes.some((other) => overlap(other, change))) changes.push(change);
+    };
     for (const each of sure.filter(({ at }) => at >= sentence.at && at < sentence.end)) {
       const now = house(each.figure);
       if (!now) continue;
@@ -139,10 +149,10 @@ export function staleIn(text: string, kept: readonly Kept[], house: HouseNow): S
       const anew = how && anewOf(whole, now.value);
       if (!anew) continue;
       why.push(reason(whole, now.value, how, anew));
-      changes.push(withArticle(text, { at: whole.at, stood: whole.stood, anew: anew.words }));
+      put(withArticle(text, { at: whole.at, stood: whole.stood, anew: anew.words }));
       for (const again of againIn(text, sentence, whole, kept)) {
         const words = anewOf(again, now.value)?.words;
-        if (words) changes.push(withArticle(text, { at: again.at, stood: again.stood, anew: words }));
+        if (words) put(withArticle(text, { at: again.at, stood: again.stood, anew: words }));
       }
     }
     if (changes.length === 0) return [];

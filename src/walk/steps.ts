@@ -11,7 +11,7 @@ export const WORST = 0.1;
 
 /** Whether a guide who says it so says halves and quarters of one, or of a thousand. */
 function partsOf({ number }: Manner): { halves: boolean; quarters: boolean } {
-  if (number.as === 'figures') return { halves: number.written.glyph, quarters: number.written.glyph };
+  if (number.as === 'figures') return { halves: number.written.glyph !== undefined, quarters: number.written.glyph !== undefined };
   if (number.as === 'behind' || number.as === 'part') return { halves: true, quarters: true };
   if (number.as !== 'words') return { halves: false, quarters: false };
   const { style } = number.spoken;
@@ -57,6 +57,11 @@ export interface Rounded {
   readonly isWhole: boolean;
 }
 
+const measured = new Set(['mass', 'volume', 'time']);
+/** Whether a value can stand in words as it is: of days and tonnes a guide says halves and quarters, not 3.6. */
+const isSayable = (value: number, { number, dimension }: Manner) =>
+  !('spoken' in number) || !measured.has(dimension) || tidied(value * 4) % 1 === 0;
+
 /** A value rounded in a manner, from a step on: to the coarsest that is true enough. */
 export function rounded(value: number, manner: Manner, step: number): Rounded {
   const { hedge, isExact } = manner;
@@ -64,8 +69,9 @@ export function rounded(value: number, manner: Manner, step: number): Rounded {
   const side = isOdd || hedge?.side === 'least' ? Math.floor : hedge?.side === 'most' ? Math.ceil : Math.round;
   const to = (each: number) => tidied(side(tidied(value / each)) * each);
   if (isOdd) return { value: to(10), step: 10, isFiner: false, isWhole: false };
-  if (isExact && manner.number.as !== 'clocked' && wasGivenNeatly(value, manner.value))
+  if (isExact && manner.number.as !== 'clocked' && isSayable(value, manner) && wasGivenNeatly(value, manner.value))
     return { value: tidied(value), step, isFiner: to(step) !== tidied(value), isWhole: true };
+  if (manner.meant.figureUnit === 'gravity') return { value: to(step), step, isFiner: false, isWhole: false };
   const steps = stepsFrom(step, value, manner);
   const isTrue = (each: number) => Math.abs(to(each) - value) <= looseness(manner) * Math.abs(value);
   const found = steps.find(isTrue) ?? steps.at(-1) ?? step;
