@@ -1,6 +1,8 @@
 // A guide cuts a talk into rooms, puts it right, and prints the still house’s card: on a phone, by keyboard alone, and with what is bad.
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
+import { encode } from '../../src/house/codec.ts';
+import { builtInHouse, builtInName } from '../../src/house/figures.ts';
 import { talk } from '../walk/harrowmere-talk.ts';
 import { open, ready, watch } from './pages.ts';
 import { pageCount } from './paper.ts';
@@ -205,4 +207,36 @@ test('what cannot be is refused in a sentence; a party that comes late is told; 
   });
   await expect(page.locator('#walk-kept-says')).toContainText('version 2; this handbook reads version 1');
   await expect(page.locator('#walk-kept-says')).toContainText('Nothing was changed.');
+});
+
+test('when the house changes, sentences that no longer hold are listed, and only what is taken is changed', async ({
+  page,
+}) => {
+  await open(page, '/walk/');
+  await paste(page);
+  const text = encode({ name: builtInName, house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse });
+  await page.evaluate((text) => localStorage.setItem('malt-spirit-handbook/house', text), text);
+  await page.reload();
+  await ready(page);
+  const stale = page.locator('.walk-stale');
+  const cut = stale.locator('li', { hasText: 'at 62 per cent he turns the handle' });
+  await expect(cut.locator('ins')).toContainText('at 60 per cent he turns the handle');
+  const [count, before] = [await stale.locator('.stale > li').count(), await kept(page)];
+  await cut.getByRole('button', { name: 'Take the new sentence' }).click();
+  await expect(stale.locator('.stale > li')).toHaveCount(count - 1);
+  await expect(stale.locator('h2')).toBeFocused();
+  await expect.poll(() => kept(page)).toContain('at 60 per cent he turns the handle');
+  const words = (walk: string) =>
+    (JSON.parse(walk) as { rooms: { pieces: { text: string }[] }[] }).rooms.flatMap(({ pieces }) =>
+      pieces.map(({ text }) => text),
+    );
+  expect(words(await kept(page))).toEqual(
+    words(before).map((each) => each.replace('at 62 per cent', 'at 60 per cent')),
+  );
+  // What is left stays as it was.
+  const after = await kept(page);
+  while (await stale.getByRole('button', { name: 'Leave it' }).first().isVisible())
+    await stale.getByRole('button', { name: 'Leave it' }).first().click();
+  await expect(stale).toHaveCount(0);
+  expect(await kept(page)).toBe(after);
 });
