@@ -2,14 +2,20 @@
 import { createEffect, createSignal, For, on, onCleanup, Show } from 'solid-js';
 import { useKnown } from '../house/known-store.ts';
 import { useHouse } from '../house/store.ts';
-import { talkFigures } from '../talk/figures.ts';
-import { heldAgainst, ofHouse } from '../talk/own-house.ts';
+import type { HowKnown } from '../talk/own-house.ts';
 import type { At } from '../walk/change.ts';
-import type { HouseNow, Kept, StaleSentence } from '../walk/stale.ts';
+import type { Kept, StaleSentence } from '../walk/stale.ts';
 import type { Piece, Walk } from '../walk/walk.ts';
+import { inTurns } from './in-turns.ts';
 import { focusAfter } from './focus-after.ts';
 
+/** What judges a sentence comes once there is one. */
+const judges = () =>
+  Promise.all([import('../walk/stale.ts'), import('../walk/house-now.ts'), import('../walk/accept.ts')]);
+
 const REST = 400; // ms without a change until the walk is held against the house
+
+const SHOWN = 4; // sentences at a time: a phone’s screen or two
 
 interface Found {
   readonly at: At;
@@ -31,38 +37,36 @@ export function WalkStale(props: {
   const [found, setFound] = createSignal<readonly Found[]>([]);
   const [told, setTold] = createSignal<readonly string[]>([]);
   const [left, setLeft] = createSignal<ReadonlySet<string>>(new Set());
+  /** Of the built-in house all is known. */
+  const howKnown: HowKnown = {
+    counted: known.counted,
+    standing: (id) => (known.isBuiltIn() && known.standing(id) === 'unknown' ? 'set' : known.standing(id)),
+  };
+  const turns = inTurns();
   let section: HTMLElement | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   onCleanup(() => clearTimeout(timer));
 
-  /** What the house has of a figure now; of one that it has twice, such as hours over a weekend, the one that was said. */
-  const houseOf =
-    (kept: readonly Kept[]): HouseNow =>
-    (figure) => {
-      const own = ofHouse(figure, line());
-      if (own === undefined) return undefined;
-      const id = talkFigures[figure].inTable;
-      if (id !== undefined && known.standing(id) === 'unknown' && !known.isBuiltIn())
-        return { value: own, isKnown: false };
-      const said = kept.find((each) => each.figure === figure);
-      const held = said && heldAgainst({ figure, said: { as: 'rounded', value: said.value } }, line(), known);
-      return { value: held?.house ?? own, isKnown: true };
-    };
   const look = async () => {
-    const { staleIn } = await import('../walk/stale.ts');
+    const [{ staleIn }, { houseNow }] = await judges();
     const pieces = props.walk.rooms.flatMap((room, i) =>
       room.pieces.map((piece, j) => ({ at: { room: i, piece: j }, piece })),
     );
-    const all = pieces
-      .filter(({ piece }) => piece.figures.length > 0)
-      .map(({ at, piece }) => {
+    const sentences: Found[] = [];
+    const why = new Set<string>();
+    turns([
+      ...pieces.map(({ at, piece }) => () => {
+        if (piece.figures.length === 0) return;
         const kept = keptOf(piece);
-        return { at, piece, stale: staleIn(piece.text, kept, houseOf(kept)) };
-      });
-    setFound(
-      all.flatMap(({ at, piece, stale }) => stale.sentences.map((sentence) => ({ at, piece, sentence }))),
-    );
-    setTold([...new Set(all.flatMap(({ stale }) => stale.told.map(({ why }) => why)))]);
+        const stale = staleIn(piece.text, kept, houseNow(line(), howKnown, kept));
+        sentences.push(...stale.sentences.map((sentence) => ({ at, piece, sentence })));
+        for (const each of stale.told) why.add(each.why);
+      }),
+      () => {
+        setFound(sentences);
+        setTold([...why]);
+      },
+    ]);
   };
   createEffect(
     on(
@@ -80,9 +84,9 @@ export function WalkStale(props: {
   );
   const take = async ({ at, piece, sentence }: Found) => {
     if (props.walk.rooms[at.room]?.pieces[at.piece] !== piece) return look(); // it was changed since
-    const { accept } = await import('../walk/accept.ts');
+    const [, { houseNow }, { accept }] = await judges();
     const kept = keptOf(piece);
-    const after = accept(piece.text, kept, [sentence], houseOf(kept));
+    const after = accept(piece.text, kept, [sentence], houseNow(line(), howKnown, kept));
     const figures = after.kept
       .filter(({ at, words }) => words !== '' && after.text.startsWith(words, at))
       .map(({ chance: _, ...each }) => each);
@@ -100,7 +104,7 @@ export function WalkStale(props: {
           <p>They were said of other figures than {name()} has now. Nothing is changed until you take it.</p>
         </Show>
         <ol class="stale">
-          <For each={waiting()}>
+          <For each={waiting().slice(0, SHOWN)}>
             {(each) => (
               <li>
                 <p>
@@ -134,6 +138,9 @@ export function WalkStale(props: {
             )}
           </For>
         </ol>
+        <Show when={waiting().length > SHOWN}>
+          <p class="meaning">The next {waiting().length - SHOWN} come when these are taken or left.</p>
+        </Show>
         <Show when={told().length > 0}>
           <details>
             <summary>Figures that could not be held against the house ({told().length})</summary>
