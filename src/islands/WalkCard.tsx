@@ -130,6 +130,25 @@ export function CardBack(props: CardOf) {
   );
 }
 
+/** The figures that are left off a card, as the house has not given them yet. */
+export function LeftOff(props: { readonly room: Room }) {
+  const { figure } = useSaid();
+  const { name } = useHouse();
+  const left = () =>
+    figuresOfCard(props.room)
+      .filter((id) => figure(id) === undefined)
+      .map((id) => byId.get(id)!.label)
+      .map((label) => label[0]!.toLowerCase() + label.slice(1));
+  return (
+    <Show when={left().length > 0}>
+      <p class="meaning">
+        Left off, as they are not {name()}’s own yet: {left().join(', ')}.{' '}
+        <a href="../house/">Fill them in</a>
+      </p>
+    </Show>
+  );
+}
+
 /** Cards to print: four fronts to a leaf, and their backs on its other side, turned on the long edge. */
 export function CardsOnPaper(props: { readonly cards: readonly CardOf[] }) {
   const leaves = () =>

@@ -17,7 +17,7 @@ import { printPart } from './print-part.ts';
 import { talkReader } from './script-reading.ts';
 import type { TalkRead } from './script-reading.worker.ts';
 import { inWords, today as now } from './today.ts';
-import { CardBack, CardFront, CardsOnPaper, type CardOf } from './WalkCard.tsx';
+import { CardBack, CardFront, CardsOnPaper, LeftOff, type CardOf } from './WalkCard.tsx';
 import { keepWalk, keptWalk } from './walk-kept.ts';
 import { WalkKept } from './WalkKept.tsx';
 import { WalkRoom } from './WalkRoom.tsx';
@@ -288,6 +288,7 @@ export default function WalkDesk(props: {
             <CardBack {...card(open())} />
           </Show>
         </div>
+        <LeftOff room={room()} />
         <p class="actions">
           <button type="button" aria-pressed={isBack()} onClick={() => setBack(!isBack())}>
             Turn it over
