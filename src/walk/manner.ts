@@ -208,7 +208,7 @@ function waysIn(text: string): readonly Phrase[] {
 }
 
 /** What is never said to the ten. */
-const toTheWhole = new Set<Dimension>(['strength', 'percent', 'temperature']);
+export const toTheWhole: ReadonlySet<Dimension> = new Set(['strength', 'percent', 'temperature']);
 
 /** Size of what a number was rounded to, by the way it was said. */
 function stepOf({ number, value, of }: Phrase, meant: Meant): number {
