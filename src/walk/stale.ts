@@ -56,13 +56,13 @@ export function keptOf(quantities: readonly ReadQuantity[], houseThen: HouseNow 
 } // prettier-ignore
 
 /** A quantity with its hedge, in its place. */
-interface Whole extends Change {
+export interface Whole extends Change {
   readonly kept: Kept;
   readonly manner: Manner;
 }
 
 /** A kept quantity with the hedge about it, where its words still stand; nothing where they do not. */
-function wholeOf(text: string, kept: Kept): Whole | undefined {
+export function wholeOf(text: string, kept: Kept): Whole | undefined {
   const { at, words, value, figure } = kept;
   const end = at + words.length;
   if (text.slice(at, end) !== words) return undefined;

@@ -1,4 +1,5 @@
 // What a number may be rounded to: the step it was said to, finer ones after it, and how untrue a rounded number may be.
+import type { Dimension } from '../talk/units.ts';
 import { wasGivenNeatly, tidied } from './neat.ts';
 import { toTheWhole, type Manner } from './manner.ts';
 
@@ -62,14 +63,19 @@ export interface Rounded {
   readonly isWhole: boolean;
 }
 
-const measured = new Set(['mass', 'volume', 'time']);
+const counted = new Set<Dimension>(['mashes', 'washbacks', 'stills', 'casks', 'bottles', 'people', 'times']);
+/** Whether a quantity is of things that are counted. */
+export const isCounted = (dimension: Dimension): boolean => counted.has(dimension);
+const measured = new Set<Dimension>(['mass', 'volume', 'time']);
 /** Whether a value can stand in words as it is: of days and tonnes a guide says halves and quarters, not 3.6; of millions tenths as well. */
 function isSayable(value: number, { number, dimension }: Manner): boolean {
   if (!('spoken' in number)) return true;
   const { scale } = number.spoken;
   const many = value / (scale >= 1e5 ? scale : 1);
   const isInQuarters = tidied(many * 4) % 1 === 0;
-  return scale >= 1e5 ? isInQuarters || tidied(many * 10) % 1 === 0 : isInQuarters || !measured.has(dimension);
+  return scale >= 1e5
+    ? isInQuarters || tidied(many * 10) % 1 === 0
+    : isInQuarters || !measured.has(dimension);
 }
 
 /** A value rounded in a manner, from a step on: to the coarsest that is true enough. */
