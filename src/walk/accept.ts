@@ -17,7 +17,8 @@ function keptAfter(each: Kept, changes: readonly Change[], house: HouseNow): Kep
   const at = moved(own.at, changes);
   const [read] = quantitiesIn(own.anew);
   const { before, bare } = withoutHedge(own.anew);
-  const [from, to] = read ? [read.start, read.end] : [before.length, before.length + bare.length];
+  const to = before.length + bare.length;
+  const from = read?.end === to ? read.start : before.length;
   return {
     ...each,
     at: at + from,
@@ -30,7 +31,7 @@ function keptAfter(each: Kept, changes: readonly Change[], house: HouseNow): Kep
 export function accept(
   text: string,
   kept: readonly Kept[],
-  accepted: readonly StaleSentence[],
+  accepted: readonly { readonly changes: readonly Change[] }[],
   house: HouseNow,
 ): Applied {
   const changes = accepted.flatMap((each) => each.changes);

@@ -1,7 +1,7 @@
 // Whether a figure as said still holds for the house: no farther from it than its manner of rounding allows.
 import type { Manner } from './manner.ts';
 import { shareSaid } from './said-forms.ts';
-import { looseness, WORST } from './steps.ts';
+import { leastOff, looseness, WORST } from './steps.ts';
 
 const WRONG_SIDE = 0.1; // part of what is allowed by which the house may lie on the other side of "just under" and the like
 const EXACT = 0.01; // part by which a figure that was said to the letter may differ, as in talk/own-house.ts
@@ -19,7 +19,10 @@ function byRounding(manner: Manner, house: number): Room {
   if (to) return { above: step / 2, below: step / 2 };
   if (hedge && hedge.between !== '') return { above: 9.5, below: 0.5 }; // forty-odd: 40 to 49
   const part = isExact ? EXACT : looseness(manner);
-  const allowed = meant.figureUnit === 'gravity' ? step / 2 : Math.min(step / 2, part * Math.abs(house));
+  const allowed =
+    meant.figureUnit === 'gravity'
+      ? step / 2
+      : Math.min(step / 2, Math.max(part * Math.abs(house), leastOff(manner)));
   const tight = WRONG_SIDE * allowed;
   if (hedge?.side === 'over' || hedge?.side === 'least') return { above: allowed, below: tight };
   return { above: hedge?.side === 'under' || hedge?.side === 'most' ? tight : allowed, below: allowed };

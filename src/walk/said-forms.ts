@@ -112,6 +112,7 @@ export function shareIn(text: string): Share | undefined {
   return { as: 'share', value: over / under, inFigures: isFigure(first!), of: of!, under };
 }
 
+const oneIn = [2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 15, 20, 25, 30, 40, 50];
 const SHARE_OFF = 0.035; // part by which a share in simple parts may differ
 /** A share in the simplest parts that come near it, with the value that they say. */
 export function shareSaid(share: number, { inFigures, of, under: own = 0 }: Share): { words: string; value: number } {
@@ -121,11 +122,10 @@ export function shareSaid(share: number, { inFigures, of, under: own = 0 }: Shar
   const said = (over: number, under: number) => ({ words: count(over, inFigures) + (of ?? ' in ') + count(under, inFigures), value: over / under });
   const again = Math.round(share * own);
   if (again > 0 && again < own && near(again / own)) return said(again, own);
-  for (const most of [12, 20])
-    for (let over = 1; over < 10; over++)
-      for (let under = over + 1; under <= most; under++)
-        if (near(over / under) && (over < 4 || under === 10))
-          return said(over, under);
+  const simple = oneIn.find((under) => near(1 / under));
+  if (simple) return said(1, simple);
+  const tenths = Math.round(share * 10);
+  if (of && tenths > 0 && tenths < 10 && near(tenths / 10)) return said(tenths, 10);
   const hundredths = Math.max(1, Math.round(100 * tidied(share)));
-  return { words: `${count(hundredths, inFigures)} in a hundred`, value: hundredths / 100 };
+  return { words: `${count(hundredths, inFigures)} ${of ? 'in a hundred' : inFigures ? '%' : 'per cent'}`, value: hundredths / 100 };
 } // prettier-ignore

@@ -101,7 +101,8 @@ export function meantAs(
   };
   const isByChance = unit === '' && nearest.apart > BY_CHANCE;
   const first = ways.find((each) => each.apart < NEAR) ?? (isByChance ? (ways[0] ?? nearest) : nearest);
-  return first.figureUnit === '' && figureUnit !== undefined ? { ...first, figureUnit } : first;
+  const own = figureUnit ?? (isGravity && unit === '' ? 'gravity' : undefined);
+  return first.figureUnit === '' && own !== undefined ? { ...first, figureUnit: own } : first;
 }
 
 /** A unit that an audience asked for, from the figure's own; nothing where it measures something else. */
@@ -125,6 +126,9 @@ export const unitsSaid: Readonly<Record<string, readonly [short: string, one: st
   kg: ['kg', 'kilo', 'kilos'],
   t: ['t', 'tonne', 'tonnes'],
   lb: ['lb', 'pound', 'pounds'],
+  min: ['min', 'minute', 'minutes'],
+  h: ['h', 'hour', 'hours'],
+  days: ['days', 'day', 'days'],
   '°C': ['°C', 'degree Celsius', 'degrees Celsius'],
   '°F': ['°F', 'degree Fahrenheit', 'degrees Fahrenheit'],
   '% vol': ['% vol', 'per cent', 'per cent'],

@@ -56,13 +56,13 @@ export function keptOf(quantities: readonly ReadQuantity[], houseThen: HouseNow 
 } // prettier-ignore
 
 /** A quantity with its hedge, in its place. */
-interface Whole extends Change {
+export interface Whole extends Change {
   readonly kept: Kept;
   readonly manner: Manner;
 }
 
 /** A kept quantity with the hedge about it, where its words still stand; nothing where they do not. */
-function wholeOf(text: string, kept: Kept): Whole | undefined {
+export function wholeOf(text: string, kept: Kept): Whole | undefined {
   const { at, words, value, figure } = kept;
   const end = at + words.length;
   if (text.slice(at, end) !== words) return undefined;
@@ -73,6 +73,7 @@ function wholeOf(text: string, kept: Kept): Whole | undefined {
   return manner && { kept, manner, at: at - hedge.before, stood, anew: stood };
 }
 
+const LITTLE = 0.005; // part of a figure by which it may change before words that cannot be said anew are told
 const SAME = 0.03; // part by which one telling of a figure may differ from another and still be the same
 const second =
   /(?:\b(?:that(?:['’]s| is)|which is|or|i\.e\.|in other words|call it|namely)\b[^.;]{0,24}|[(–—,]\s*)$/i;
@@ -115,6 +116,15 @@ function anewOf({ stood, kept }: Whole, now: number): Anew | undefined {
 
 const overlap = (a: Change, b: Change) => a.at < b.at + b.stood.length && b.at < a.at + a.stood.length;
 
+/** Why nothing is proposed for a kept quantity whose manner is not known; nothing where there is nothing to propose. */
+function whyNot(text: string, { at, words, value, figure }: Kept, now: number): string | undefined {
+  if (text.slice(at, at + words.length) !== words) return `“${words}” no longer stands there.`;
+  const isChanged = Math.abs(now - value) > LITTLE * Math.abs(value);
+  return isChanged
+    ? `the house has ${numberOf(figure, now)}; “${words}” has to be put right by hand.`
+    : undefined;
+}
+
 /** Why a figure no longer holds, in a few words. */
 function reason({ kept: { figure } }: Whole, now: number, how: string, { changes }: Anew): string {
   return `${[`${labelOf(figure)}: the house has ${numberOf(figure, now)}, and it is said ${how}`, ...changes].join('; ')}.`;
@@ -142,7 +152,8 @@ export function staleIn(text: string, kept: readonly Kept[], house: HouseNow): S
       }
       const whole = wholeOf(text, each);
       if (!whole) {
-        told.push({ kept: each, why: `${labelOf(each.figure)}: “${each.words}” no longer stands there, or is no figure.` }); // prettier-ignore
+        const why = whyNot(text, each, now.value);
+        if (why) told.push({ kept: each, why: `${labelOf(each.figure)}: ${why}` });
         continue;
       }
       const how = missed(whole.manner, now.value);

@@ -1,6 +1,7 @@
 // What a number may be rounded to: the step it was said to, finer ones after it, and how untrue a rounded number may be.
+import type { Dimension } from '../talk/units.ts';
 import { wasGivenNeatly, tidied } from './neat.ts';
-import type { Manner } from './manner.ts';
+import { toTheWhole, type Manner } from './manner.ts';
 
 const CLOCKED = [0.25, 1 / 12, 1 / 60]; // hours: quarters, five minutes, minutes
 const LOOSE = 0.035; // part of a figure: a rounded one is not taken for a looser one than this, as in talk/own-house.ts
@@ -48,6 +49,11 @@ export function looseness({ hedge, off }: Pick<Manner, 'hedge' | 'off'>): number
   return Math.max(usual, Math.min(Math.abs(off), WORST));
 }
 
+const HAIR = 0.05; // a degree or a hundredth is not said finer than to the tenth, however small the figure
+
+/** How far off a figure may always be said, in the unit as said. */
+export const leastOff = ({ dimension }: Manner): number => (toTheWhole.has(dimension) ? HAIR : 0);
+
 export interface Rounded {
   readonly value: number;
   readonly step: number;
@@ -57,10 +63,20 @@ export interface Rounded {
   readonly isWhole: boolean;
 }
 
-const measured = new Set(['mass', 'volume', 'time']);
-/** Whether a value can stand in words as it is: of days and tonnes a guide says halves and quarters, not 3.6. */
-const isSayable = (value: number, { number, dimension }: Manner) =>
-  !('spoken' in number) || !measured.has(dimension) || tidied(value * 4) % 1 === 0;
+const counted = new Set<Dimension>(['mashes', 'washbacks', 'stills', 'casks', 'bottles', 'people', 'times']);
+/** Whether a quantity is of things that are counted. */
+export const isCounted = (dimension: Dimension): boolean => counted.has(dimension);
+const measured = new Set<Dimension>(['mass', 'volume', 'time']);
+/** Whether a value can stand in words as it is: of days and tonnes a guide says halves and quarters, not 3.6; of millions tenths as well. */
+function isSayable(value: number, { number, dimension }: Manner): boolean {
+  if (!('spoken' in number)) return true;
+  const { scale } = number.spoken;
+  const many = value / (scale >= 1e5 ? scale : 1);
+  const isInQuarters = tidied(many * 4) % 1 === 0;
+  return scale >= 1e5
+    ? isInQuarters || tidied(many * 10) % 1 === 0
+    : isInQuarters || !measured.has(dimension);
+}
 
 /** A value rounded in a manner, from a step on: to the coarsest that is true enough. */
 export function rounded(value: number, manner: Manner, step: number): Rounded {
@@ -73,7 +89,8 @@ export function rounded(value: number, manner: Manner, step: number): Rounded {
     return { value: tidied(value), step, isFiner: to(step) !== tidied(value), isWhole: true };
   if (manner.meant.figureUnit === 'gravity') return { value: to(step), step, isFiner: false, isWhole: false };
   const steps = stepsFrom(step, value, manner);
-  const isTrue = (each: number) => Math.abs(to(each) - value) <= looseness(manner) * Math.abs(value);
+  const allowed = Math.max(looseness(manner) * Math.abs(value), leastOff(manner));
+  const isTrue = (each: number) => Math.abs(to(each) - value) <= allowed;
   const found = steps.find(isTrue) ?? steps.at(-1) ?? step;
   return { value: to(found), step: found, isFiner: found < step, isWhole: false };
 } // prettier-ignore

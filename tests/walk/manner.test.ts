@@ -30,7 +30,8 @@ const anew = (say: string, was: number, now: number, audience: Audience = {}) =>
   return isRefusal(said) ? said.refused : said.words;
 }; // prettier-ignore
 
-const rows = rowsOf('manner.json');
+// Thirty of the rows were kept aside while the code was written; at the first look 29 of them came out as wanted.
+const rows = [...rowsOf('manner.json'), ...rowsOf('manner-held.json')];
 test.each(rows.map((row) => [row.say, row.now, row] as const))('“%s”, now %d', (_, __, { say, was, now, to, want }) => {
   expect(want).toContain(anew(say, was, now, audienceOf(to)));
 }); // prettier-ignore
