@@ -10,6 +10,7 @@ import {
   type Plant,
   type Stills,
 } from '../core/plant/plant.ts';
+import type { Stage } from './figures.ts';
 import { readPart, type Parts } from './parts/part.ts';
 import { plantPart } from './parts/plant.ts';
 import { besideGroups, stock } from './parts/stock.ts';
@@ -76,3 +77,21 @@ export function stands(parts: Parts): readonly Standing[] {
     ...(casks === 0 ? [] : [['Casks in the register', format(casks, 'count', 0)] as const]),
   ];
 }
+
+/** The stage in whose room each row stands; what is of no vessel is of the store. */
+const stageOfRow: Readonly<Record<string, Stage>> = {
+  'Mash tuns': 'mashing',
+  Washbacks: 'fermenting',
+  [plantFields.shortFermentation.label]: 'fermenting',
+  [plantFields.weekendFermentation.label]: 'fermenting',
+  ...Object.fromEntries(
+    [...Object.values(stillNames), ...Object.values(holdingNames), 'Distilled'].map((what) => [
+      what,
+      'distilling' as const,
+    ]),
+  ),
+};
+
+/** Of what stands in a house, the rows of some stages. */
+export const standsInStage = (parts: Parts, of: readonly Stage[]): readonly Standing[] =>
+  stands(parts).filter(([what]) => of.includes(stageOfRow[what] ?? 'maturing'));

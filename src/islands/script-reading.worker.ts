@@ -8,6 +8,7 @@ import { plantPart } from '../house/parts/plant.ts';
 import type { ReadScript } from '../talk/script.ts';
 import { unanswered, type Question } from '../talk/unanswered.ts';
 import { mentionsIn, type Mention } from '../talk/words.ts';
+import { cutIntoRooms, type Cut, type RoomOf } from '../walk/cut.ts';
 import { wordsFor } from './script-because.ts';
 import { settledBy, type Correction } from './script-corrections.ts';
 import { quotedOf, readLines, takenIn, type TakenFor, type Unsure } from './script-taken.ts';
@@ -22,6 +23,8 @@ export interface TalkAsked {
   readonly asksAll: boolean;
   /** The part “plant” of the house that it is about, where that distils otherwise than twice in stills that are alike. */
   readonly plant?: unknown;
+  /** The rooms of a walk, in order, into which it is to be cut. */
+  readonly rooms?: readonly RoomOf[];
 }
 export interface TalkRead extends TalkAsked {
   readonly script: ReadScript;
@@ -35,6 +38,7 @@ export interface TalkRead extends TalkAsked {
   /** What the quoted figures say together; nothing where none can be checked. */
   readonly answer: Reconciliation | Refusal | undefined;
   readonly verdict: Verdict | undefined;
+  readonly cuts?: readonly Cut[];
 }
 
 let questions: readonly Question[] = [];
@@ -67,7 +71,9 @@ function read(asked: TalkAsked): TalkRead {
       : reconcile(quoted, distilledIn(readPart(plantPart, asked.plant).value));
   const verdict = answer && !isRefusal(answer) ? verdictOf(answer) : undefined;
   const twice = toldTwice(taken);
-  return { ...asked, script, open, taken, because, unsure, twice, quoted, answer, verdict };
+  const placed = script.quantities.map(({ start, end }) => ({ start, end, ...taken[start] }));
+  const cuts = asked.rooms && { cuts: cutIntoRooms(text, placed, asked.rooms) };
+  return { ...asked, script, open, taken, because, unsure, twice, quoted, answer, verdict, ...cuts };
 }
 
 addEventListener(

@@ -6,6 +6,7 @@ import { fileText } from '../../src/handing/envelope.ts';
 import { makeKey, signed } from '../../src/handing/signing.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { scriptOf } from '../talk/scripts.ts';
+import { talk as walkTalk } from '../walk/harrowmere-talk.ts';
 import { addresses, broken, contradiction, open, pageWith, quote, ready } from './pages.ts';
 
 const script = scriptOf('disagreeing').text;
@@ -141,6 +142,23 @@ const uses: readonly {
       await page.locator('#period-name').fill('');
     },
     shows: '#period-name-problem',
+  },
+  {
+    what: 'a walk cut into rooms, with a time that cannot be, a party that is late, and a piece open',
+    address: '/walk/',
+    part: '.walk',
+    use: async (page) => {
+      await page.locator('#walk-text').fill(walkTalk);
+      await page.locator('.pieces .piece').first().click();
+      for (const name of ['Begins at', 'Forbidden here', 'What visitors ask', 'Name, work', 'seven cautions'])
+        await page.locator('.walk summary', { hasText: name }).first().click();
+      await page.locator('#walk-begins').fill('noon');
+      await page.locator('#walk-begins').press('Tab');
+      await page.locator('#walk-due-room').selectOption('Still house');
+      await page.locator('#walk-due-by').fill('10:31');
+      await page.locator('#walk-due-by').press('Tab');
+    },
+    shows: '.walk .late',
   },
   {
     what: 'a house without a name',

@@ -23,6 +23,7 @@ const tools: Readonly<Record<string, string>> = {
   '/sheets/': '.preview .questions li:nth-child(10)',
   '/script/': 'main textarea',
   '/cross-check/': '#quoted-add',
+  '/walk/': '#walk-cut',
   '/search/': '#search-words',
 };
 

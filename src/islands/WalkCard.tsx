@@ -1,0 +1,179 @@
+// The card of one room: what the guide needs there on the front, what is asked and the caution on the back.
+import { For, Show } from 'solid-js';
+import { standings } from '../core/figures/standing.ts';
+import { figureTable, type FigureId } from '../core/figures/index.ts';
+import { formatIn } from '../core/format.ts';
+import { unitsOf } from '../core/units.ts';
+import { cardFigures, saidOnCard } from '../house/card-figures.ts';
+import { stamp } from '../house/book.ts';
+import { factSays, type FactId } from '../house/facts.ts';
+import { useKnown } from '../house/known-store.ts';
+import { factsPart } from '../house/parts/facts.ts';
+import { usePart } from '../house/part-store.ts';
+import { figureValue, secondOf } from '../house/prose.ts';
+import { useHouse } from '../house/store.ts';
+import { useUnits } from '../house/units-store.ts';
+import { answerText } from '../house/visitor-questions.ts';
+import { clockOf, inMinutes, type RoomTime } from '../walk/time.ts';
+import { bans, figuresOfCard, type Room } from '../walk/walk.ts';
+import type { WalkQuestion } from './WalkDesk.tsx';
+
+const byId = new Map(cardFigures.map((figure) => [figure.id, figure]));
+
+export interface CardOf {
+  readonly room: Room;
+  readonly number: number;
+  readonly of: number;
+  readonly time: RoomTime;
+  readonly questions: readonly WalkQuestion[];
+  readonly safety: readonly string[];
+  readonly today: string;
+}
+
+/** What a card says of a figure of the house, in the reader's units, and how the house knows it. */
+export function useSaid() {
+  const { line } = useHouse();
+  const { standing, counted, isBuiltIn, doubtAt, unknown } = useKnown();
+  const unitOf = useUnits();
+  const { value: facts } = usePart(factsPart);
+  return {
+    /** Nothing for a figure that is not the house's own yet. */
+    figure(id: FigureId) {
+      const figure = byId.get(id);
+      if (!figure || (!isBuiltIn() && standing(id) === 'unknown')) return undefined;
+      const { kind } = figureTable[id];
+      const [unit, own] = [unitOf(kind), counted(id)];
+      const isOwnUnit = unit.unit === unitsOf(kind)[0]?.unit;
+      return {
+        label: figure.label,
+        says: isOwnUnit ? saidOnCard(figure, line(), own) : formatIn(own ?? figureValue(line(), figure.path), kind, unit),
+        mark: own !== undefined ? 'as counted' : standing(id) === 'estimate' ? standings.estimate : undefined,
+      };
+    },
+    answer({ say }: WalkQuestion): string {
+      const told = (path: string) => {
+        const doubt = doubtAt(path);
+        return secondOf(line(), path) + (doubt === undefined ? '' : ` (${doubt})`);
+      };
+      return answerText(say, line(), told, (fact: FactId) => factSays(facts(), fact), unknown());
+    },
+  };
+} // prettier-ignore
+
+export function CardFront(props: CardOf) {
+  const { figure } = useSaid();
+  const { name } = useHouse();
+  const figures = () => figuresOfCard(props.room).flatMap((id) => figure(id) ?? []);
+  const forbids = () => [...props.room.bans.map((ban) => bans[ban]), ...(props.room.rule ? [props.room.rule] : [])]; // prettier-ignore
+  return (
+    <div class="walk-side front">
+      <h3>{props.room.name}</h3>
+      <p class="when">
+        {props.number + 1} of {props.of} · {clockOf(props.time.from)} to {clockOf(props.time.to)} ·{' '}
+        {inMinutes(props.room.minutes)}
+      </p>
+      <dl>
+        <For each={figures()}>
+          {({ label, says, mark }) => (
+            <div>
+              <dt>{label}</dt>
+              <dd>
+                {says}
+                <Show when={mark}>
+                  <small>{mark}</small>
+                </Show>
+              </dd>
+            </div>
+          )}
+        </For>
+      </dl>
+      <Show when={props.room.line}>
+        <p class="line">{props.room.line}</p>
+      </Show>
+      <Show when={props.room.shows}>
+        <p>Show: {props.room.shows}</p>
+      </Show>
+      <Show when={forbids().length > 0}>
+        <p class="forbids">{forbids().join(' · ')}</p>
+      </Show>
+      <p class="card-foot">
+        {stamp(name())}, {props.today}.
+      </p>
+    </div>
+  );
+}
+
+export function CardBack(props: CardOf) {
+  const { answer } = useSaid();
+  const { name } = useHouse();
+  const asked = () => props.questions.filter(({ id }) => props.room.asks.includes(id));
+  return (
+    <div class="walk-side back">
+      <h3>{props.room.name}: what they ask</h3>
+      <Show when={asked().length > 0} fallback={<p>No question is ticked for this card.</p>}>
+        <dl class="asked">
+          <For each={asked()}>
+            {(question) => (
+              <div>
+                <dt>{question.question}</dt>
+                <dd>{answer(question)}</dd>
+              </div>
+            )}
+          </For>
+        </dl>
+      </Show>
+      <For each={props.safety}>{(line) => <p class="safety">{line}</p>}</For>
+      <p class="card-foot">
+        {stamp(name())}, {props.today}.
+      </p>
+    </div>
+  );
+}
+
+/** The figures that are left off a card, as the house has not given them yet. */
+export function LeftOff(props: { readonly room: Room }) {
+  const { figure } = useSaid();
+  const { name } = useHouse();
+  const left = () =>
+    figuresOfCard(props.room)
+      .filter((id) => figure(id) === undefined)
+      .map((id) => byId.get(id)!.label)
+      .map((label) => label[0]!.toLowerCase() + label.slice(1));
+  return (
+    <Show when={left().length > 0}>
+      <p class="meaning">
+        Left off, as they are not {name()}’s own yet: {left().join(', ')}.{' '}
+        <a href="../house/">Fill them in</a>
+      </p>
+    </Show>
+  );
+}
+
+/** Cards to print: four fronts to a leaf, and their backs on its other side, turned on the long edge. */
+export function CardsOnPaper(props: { readonly cards: readonly CardOf[] }) {
+  const leaves = () =>
+    Array.from({ length: Math.ceil(props.cards.length / 4) }, (_, i) => props.cards.slice(4 * i, 4 * i + 4));
+  /** Each pair the other way round, so that a back lies behind its front. */
+  const turned = (cards: readonly CardOf[]) =>
+    [1, 0, 3, 2].map((i) => cards[i]).slice(0, cards.length > 2 ? 4 : 2);
+  return (
+    <For each={leaves()}>
+      {(cards) => (
+        <>
+          <div class="leaf">
+            <For each={cards}>{(card) => <CardFront {...card} />}</For>
+          </div>
+          <div class="leaf">
+            <For each={turned(cards)}>
+              {(card) => (
+                <Show when={card} fallback={<div class="walk-side" />}>
+                  {(here) => <CardBack {...here()} />}
+                </Show>
+              )}
+            </For>
+          </div>
+        </>
+      )}
+    </For>
+  );
+}

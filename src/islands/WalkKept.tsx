@@ -1,0 +1,158 @@
+// The reader's walks by name: the open one is named, saved to a file or left for another; the others are opened or removed.
+import { createSignal, For, onMount, Show } from 'solid-js';
+import { seenName } from '../house/name.ts';
+import { BIGGEST, decodeWalk, encodeWalk, FIRST_NAME } from '../walk/text.ts';
+import { firstWalk, type Walk } from '../walk/walk.ts';
+import { FileField } from './FileField.tsx';
+import { fileNameOf } from './file-name.ts';
+import { focusAfter } from './focus-after.ts';
+import { textOfFile } from './open-file.ts';
+import { saveFile } from './save-file.ts';
+import { dropWalk, freeWalkName, keptWalks, shelveWalk, walkNameProblem, walksAside } from './walk-kept.ts';
+import { WalkField } from './WalkField.tsx';
+
+const NO_ROOM =
+  'This browser has no room to keep this walk beside another, so nothing was changed. Save it to a file, or remove a walk.';
+
+export function WalkKept(props: {
+  readonly walk: Walk;
+  /** Goes on with another walk; false when the browser does not keep it. */
+  readonly open: (walk: Walk) => boolean;
+  readonly rename: (name: string) => void;
+}) {
+  const [others, setOthers] = createSignal<readonly string[]>([]);
+  const [aside, setAside] = createSignal<readonly string[]>([]);
+  const [problems, setProblems] = createSignal<readonly string[]>([]);
+  const [said, setSaid] = createSignal('');
+  let saying: HTMLParagraphElement | undefined;
+  const look = () => {
+    setOthers(Object.keys(keptWalks()));
+    setAside(walksAside());
+  };
+  onMount(look);
+
+  /** Leaves the open walk on the shelf and opens another; true when that one is kept. */
+  const change = (next: Walk, says: string, wrong: readonly string[] = []): boolean => {
+    if (!shelveWalk(props.walk)) return (setProblems([NO_ROOM]), false);
+    setProblems(wrong);
+    setSaid(says);
+    const isKept = props.open(next);
+    look();
+    return isKept;
+  };
+  const open = (name: string) => {
+    const read = decodeWalk(keptWalks()[name] ?? '');
+    if ('problem' in read)
+      return void setProblems([`${seenName(name)} cannot be opened; it stays where it is. ${read.problem}`]);
+    const isKept = change({ ...read.walk, name }, `${seenName(name)} is open.`, read.problems);
+    if (isKept && read.problems.length === 0) dropWalk(name); // one that was not read in full stays as it was
+    look();
+  };
+  const load = async (file: File | undefined) => {
+    if (!file) return;
+    const read = await textOfFile(file, BIGGEST, 'a walk’s file');
+    if ('problem' in read) return void setProblems([read.problem]);
+    const walk = decodeWalk(read.text);
+    if ('problem' in walk) return void setProblems([`${walk.problem} Nothing was changed.`]);
+    const taken = walk.walk.name === props.walk.name ? `${walk.walk.name} 2` : walk.walk.name;
+    const name = freeWalkName(taken);
+    change({ ...walk.walk, name }, `${name} is open.`, walk.problems);
+  };
+  return (
+    <section class="calculator walk-kept" aria-labelledby="walk-kept-title">
+      <h2 id="walk-kept-title">Keep it, hand it on</h2>
+      <div class="inputs">
+        <WalkField
+          id="walk-name"
+          label="Name of this walk"
+          isWide
+          value={props.walk.name}
+          take={(text) => {
+            const name = text.trim();
+            const wrong = name === props.walk.name ? undefined : walkNameProblem(name);
+            if (wrong === undefined) props.rename(name);
+            return wrong;
+          }}
+        />
+        <div class="field wide">
+          <FileField
+            id="walk-file"
+            label="Open a walk’s file"
+            accept=".json,application/json"
+            saidBy="walk-kept-says"
+            open={load}
+          />
+        </div>
+      </div>
+      <p class="actions">
+        <button
+          type="button"
+          onClick={() =>
+            saveFile(fileNameOf(props.walk.name, 'walk'), encodeWalk(props.walk), 'application/json')
+          }
+        >
+          Save to a file
+        </button>
+        <button
+          type="button"
+          onClick={(event) => {
+            const free = freeWalkName(FIRST_NAME);
+            const name = free === props.walk.name ? freeWalkName(`${FIRST_NAME} 2`) : free;
+            change(firstWalk(name), `${name} is open; ${seenName(props.walk.name)} is kept.`);
+            focusAfter(event, () => saying);
+          }}
+        >
+          Begin another
+        </button>
+      </p>
+      <div role="status" id="walk-kept-says">
+        <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
+        <p tabindex="-1" ref={saying}>
+          {said()}
+        </p>
+      </div>
+      <Show when={others().length > 0}>
+        <ul class="shelf">
+          <For each={others()}>
+            {(other) => (
+              <li>
+                <button
+                  type="button"
+                  onClick={(event) => {
+                    open(other);
+                    focusAfter(event, () => saying);
+                  }}
+                >
+                  Open {seenName(other)}
+                </button>{' '}
+                <button
+                  type="button"
+                  onClick={(event) => {
+                    dropWalk(other);
+                    look();
+                    setSaid(`${seenName(other)} is removed.`);
+                    focusAfter(event, () => saying);
+                  }}
+                >
+                  Remove {seenName(other)}
+                </button>
+              </li>
+            )}
+          </For>
+        </ul>
+      </Show>
+      <For each={aside()}>
+        {(text, i) => (
+          <p>
+            <a
+              download={`walk-set-aside-${i() + 1}.txt`}
+              href={URL.createObjectURL(new Blob([text], { type: 'text/plain' }))}
+            >
+              Save what was set aside{i() === 0 ? '' : `, ${i() + 1}`}
+            </a>
+          </p>
+        )}
+      </For>
+    </section>
+  );
+}

@@ -1,0 +1,73 @@
+// A walk on one sheet, for paper: rooms with their times, what is shown and forbidden, and the cautions that go with every walk.
+import { For, Show } from 'solid-js';
+import { stamp } from '../house/book.ts';
+import { useHouse } from '../house/store.ts';
+import { DEFERS, withEveryWalk } from '../walk/cautions.ts';
+import { clockOf, type RoomTime } from '../walk/time.ts';
+import { bans, type Walk } from '../walk/walk.ts';
+
+export function WalkCautions() {
+  return (
+    <>
+      <dl class="walk-cautions">
+        <For each={withEveryWalk}>
+          {([of, says]) => (
+            <div>
+              <dt>{of}</dt>
+              <dd>{says}</dd>
+            </div>
+          )}
+        </For>
+      </dl>
+      <p>{DEFERS}</p>
+    </>
+  );
+}
+
+export function WalkSheet(props: {
+  readonly walk: Walk;
+  readonly times: readonly RoomTime[];
+  readonly whole: readonly string[];
+  readonly today: string;
+}) {
+  const { name } = useHouse();
+  return (
+    <div class="walk-sheet">
+      <h2>{props.walk.name}</h2>
+      <p>{props.whole.join(' ')}</p>
+      <table>
+        <thead>
+          <tr>
+            <th>From</th>
+            <th>Room</th>
+            <th class="number">Minutes</th>
+            <th class="number">Words</th>
+            <th>Shown; forbidden</th>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={props.walk.rooms}>
+            {(room, i) => (
+              <tr>
+                <td>{clockOf(props.times[i()]?.from ?? 0)}</td>
+                <th scope="row">{room.name}</th>
+                <td class="number">{room.minutes}</td>
+                <td class="number">{props.times[i()]?.words}</td>
+                <td>
+                  {[room.shows, ...room.bans.map((ban) => bans[ban]), room.rule].filter(Boolean).join('; ')}
+                </td>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+      <h3>With every walk</h3>
+      <WalkCautions />
+      <Show when={props.today}>
+        <p class="foot-line">
+          {stamp(name())}, {props.today}.
+        </p>
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,169 @@
+// The time of a walk: its length, when it begins, where the party has to be by when, and how fast the guide speaks.
+import { createSignal, For, Show } from 'solid-js';
+import { isRefusal } from '../core/refusal.ts';
+import { PASSAGE } from '../walk/passage.ts';
+import { clockOf, minutesOf, ofLength, paceOf, wordsIn } from '../walk/time.ts';
+import { lengths, limits, type Walk } from '../walk/walk.ts';
+import { WalkField, wholeFrom } from './WalkField.tsx';
+
+const NO_CLOCK = 'It can be a time of day, as 10:30.';
+
+export function WalkTimes(props: {
+  readonly walk: Walk;
+  /** Takes the walk as it has become; `says` what was done. */
+  readonly take: (walk: Walk, says: string) => void;
+}) {
+  const [problem, setProblem] = createSignal<string>();
+  const share = (length: number, least = props.walk.least): string | undefined => {
+    const next = ofLength(props.walk, length, least);
+    if (isRefusal(next)) return next.refused;
+    props.take(next, `${length} minutes, shared by what is said in each room.`);
+    return undefined;
+  };
+  const dueRoom = () => props.walk.due?.room;
+  return (
+    <>
+      <div class="lengths" role="group" aria-label="Length of the walk">
+        <For each={lengths}>
+          {(length) => (
+            <button
+              type="button"
+              aria-pressed={props.walk.length === length}
+              onClick={() => setProblem(share(length))}
+            >
+              {length} min
+            </button>
+          )}
+        </For>
+      </div>
+      <p class="problem" role="alert">
+        {problem()}
+      </p>
+      <details>
+        <summary>
+          Begins at {props.walk.begins}, {props.walk.pace} words a minute
+        </summary>
+        <WalkField
+          id="walk-begins"
+          label="Begins at"
+          longest={8}
+          value={props.walk.begins}
+          take={(text) => {
+            const minutes = minutesOf(text);
+            if (minutes === undefined) return NO_CLOCK;
+            props.take({ ...props.walk, begins: clockOf(minutes) }, `It begins at ${clockOf(minutes)}.`);
+            return undefined;
+          }}
+        />
+        <WalkField
+          id="walk-length"
+          label="Whole length"
+          unit="minutes"
+          longest={6}
+          value={String(props.walk.length)}
+          take={(text) => {
+            const length = wholeFrom(text, limits.length, 'Whole length');
+            return typeof length === 'string' ? length : share(length);
+          }}
+        />
+        <WalkField
+          id="walk-least"
+          label="At least in each room"
+          unit="minutes"
+          longest={6}
+          value={String(props.walk.least)}
+          take={(text) => {
+            const least = wholeFrom(text, limits.least, 'At least in each room');
+            return typeof least === 'string' ? least : share(props.walk.length, least);
+          }}
+        />
+        <div class="field">
+          <label for="walk-due-room">The party has to be at</label>
+          <select
+            id="walk-due-room"
+            autocomplete="off"
+            onChange={(event) => {
+              const { due, ...rest } = props.walk;
+              const { value } = event.currentTarget;
+              const next =
+                value === '' ? rest : { ...rest, due: { room: Number(value), by: due?.by ?? '11:00' } };
+              props.take(next, '');
+            }}
+          >
+            <option value="" selected={dueRoom() === undefined}>
+              no room by a set time
+            </option>
+            <For each={props.walk.rooms}>
+              {(room, i) => (
+                <option value={i()} selected={dueRoom() === i()}>
+                  {room.name}
+                </option>
+              )}
+            </For>
+          </select>
+        </div>
+        <Show when={props.walk.due}>
+          {(due) => (
+            <WalkField
+              id="walk-due-by"
+              label="by"
+              longest={8}
+              value={due().by}
+              take={(text) => {
+                const minutes = minutesOf(text);
+                if (minutes === undefined) return NO_CLOCK;
+                props.take({ ...props.walk, due: { ...due(), by: clockOf(minutes) } }, '');
+                return undefined;
+              }}
+            />
+          )}
+        </Show>
+        <WalkField
+          id="walk-pace"
+          label="You say"
+          unit="words a minute"
+          longest={6}
+          value={String(props.walk.pace)}
+          take={(text) => {
+            const pace = wholeFrom(text, limits.pace, 'You say');
+            if (typeof pace === 'string') return pace;
+            props.take({ ...props.walk, pace }, `${pace} words a minute.`);
+            return undefined;
+          }}
+        />
+        <Aloud take={(pace) => props.take({ ...props.walk, pace }, `You say ${pace} words a minute.`)} />
+      </details>
+    </>
+  );
+}
+
+/** A passage to be read aloud once, from start to stop. */
+function Aloud(props: { readonly take: (pace: number) => void }) {
+  const [begun, setBegun] = createSignal<number>();
+  const [says, setSays] = createSignal('');
+  const press = () => {
+    const from = begun();
+    if (from === undefined) {
+      setSays('');
+      return void setBegun(performance.now());
+    }
+    setBegun(undefined);
+    const pace = paceOf(wordsIn(PASSAGE), (performance.now() - from) / 1000, limits.pace);
+    if (typeof pace !== 'number') return void setSays(pace.refused);
+    setSays(`You say ${pace} words a minute.`);
+    props.take(pace);
+  };
+  return (
+    <details>
+      <summary>Find your own pace: read aloud once</summary>
+      <p>Press, read this aloud as you would to a party, and press again at the last word.</p>
+      <blockquote>{PASSAGE}</blockquote>
+      <p class="actions">
+        <button type="button" onClick={press}>
+          {begun() === undefined ? 'Start reading' : 'Stop: I have read it'}
+        </button>
+      </p>
+      <p role="status">{says()}</p>
+    </details>
+  );
+}

@@ -1,0 +1,67 @@
+// The reader's walks in the browser: one open, and the others by name on a shelf. What cannot be read is set aside, and never written over.
+import { keepAside, keepText, keptAside, keptText, keyOf } from '../house/browser-store.ts';
+import { plainName } from '../house/name.ts';
+import { shown } from '../core/shown.ts';
+import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from '../house/shelf.ts';
+import { decodeWalk, encodeWalk, FIRST_NAME, type WalkRead } from '../walk/text.ts';
+import { firstWalk, type Walk } from '../walk/walk.ts';
+
+const OPEN = keyOf('walk');
+const SHELF = keyOf('walks');
+const ASIDE = keyOf('walk-kept-aside');
+const held = new Set<string>(); // keys whose text could neither be read in full nor set aside
+
+/** Every text of a walk that was set aside. */
+export const walksAside = (): readonly string[] => keptAside(ASIDE);
+
+/** Sets a text aside that could not be read in full; what stands under its key is then free to change. */
+function setAside(key: string, text: string): string {
+  const isAside = keepAside(ASIDE, text);
+  if (isAside) held.delete(key);
+  else held.add(key);
+  return isAside
+    ? 'What was kept is set aside and can be saved.'
+    : 'There is no room to set aside what was kept, so it stays, and what you change now lasts until the page is closed.';
+}
+
+/** The walk that was open, or the one to begin with; what was wrong with it. */
+export function keptWalk(): WalkRead {
+  const text = keptText(OPEN);
+  if (text === null) return { walk: firstWalk(FIRST_NAME), problems: [] };
+  const read = decodeWalk(text);
+  const { walk, problems } = 'problem' in read ? { walk: firstWalk(FIRST_NAME), problems: [read.problem] } : read; // prettier-ignore
+  return problems.length === 0 ? { walk, problems } : { walk, problems: [...problems, setAside(OPEN, text)] };
+}
+
+/** Keeps the open walk; false when the browser does not let it be kept. */
+export const keepWalk = (walk: Walk): boolean => !held.has(OPEN) && keepText(OPEN, encodeWalk(walk));
+
+/** The walks on the shelf. One that is damaged is set aside before it is written over. */
+export function keptWalks(): Shelf {
+  const text = keptText(SHELF);
+  const { shelf, isWhole } = readShelf(text);
+  if (!isWhole) setAside(SHELF, text!);
+  return shelf;
+}
+const keepWalks = (shelf: Shelf): boolean => !held.has(SHELF) && keepText(SHELF, JSON.stringify(shelf));
+
+/** A name for a walk that none on the shelf has. */
+export const freeWalkName = (wanted: string): string => freeName(wanted, keptWalks());
+
+/** Puts a walk on the shelf under its name, or one like it where another walk has it; false when it could not be kept. */
+export function shelveWalk(walk: Walk): boolean {
+  const shelf = keptWalks();
+  const name = Object.hasOwn(shelf, walk.name) && shelf[walk.name] !== encodeWalk(walk) ? freeName(walk.name, shelf) : walk.name; // prettier-ignore
+  return keepWalks(withHouse(shelf, name, encodeWalk({ ...walk, name })));
+}
+
+export const dropWalk = (name: string): boolean => keepWalks(withoutHouse(keptWalks(), name));
+
+/** What is wrong with a name for a walk, or nothing. */
+export function walkNameProblem(wanted: string): string | undefined {
+  if (plainName(wanted) !== wanted || wanted === '')
+    return `“${shown(wanted)}” is no name for a walk: it can have up to 80 characters on one line, at least one of them a letter or sign.`;
+  return Object.hasOwn(keptWalks(), wanted)
+    ? `You have a walk called “${shown(wanted)}” already; choose another name.`
+    : undefined;
+}

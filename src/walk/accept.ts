@@ -1,0 +1,50 @@
+// Stale sentences accepted: the new talk, and where its quantities and the other stale sentences then stand.
+import { quantitiesIn } from '../talk/quantities.ts';
+import { changed, moved, type Change } from './changes.ts';
+import { withoutHedge } from './hedges.ts';
+import type { HouseNow, Kept, StaleSentence } from './stale.ts';
+
+export interface Applied {
+  readonly text: string;
+  readonly kept: readonly Kept[];
+}
+
+/** A kept quantity after changes: moved, or with its new words and what they stand for. */
+function keptAfter(each: Kept, changes: readonly Change[], house: HouseNow): Kept {
+  const end = each.at + each.words.length;
+  const own = changes.find(({ at, stood }) => at <= each.at && at + stood.length >= end);
+  if (!own) return { ...each, at: moved(each.at, changes) };
+  const at = moved(own.at, changes);
+  const [read] = quantitiesIn(own.anew);
+  const { before, bare } = withoutHedge(own.anew);
+  const to = before.length + bare.length;
+  const from = read?.end === to ? read.start : before.length;
+  return {
+    ...each,
+    at: at + from,
+    words: own.anew.slice(from, to),
+    value: house(each.figure)?.value ?? each.value,
+  };
+}
+
+/** The talk with some stale sentences accepted, and where its quantities then stand; every other character is kept. */
+export function accept(
+  text: string,
+  kept: readonly Kept[],
+  accepted: readonly { readonly changes: readonly Change[] }[],
+  house: HouseNow,
+): Applied {
+  const changes = accepted.flatMap((each) => each.changes);
+  return { text: changed(text, changes), kept: kept.map((each) => keptAfter(each, changes, house)) };
+}
+
+/** Stale sentences that were not accepted yet, in the talk as it is once others were. */
+export function stillStale(waiting: readonly StaleSentence[], accepted: readonly StaleSentence[]): StaleSentence[] {
+  const changes = accepted.flatMap((each) => each.changes);
+  return waiting.filter((each) => !accepted.includes(each)).map((each) => ({
+    ...each,
+    at: moved(each.at, changes),
+    end: moved(each.end, changes),
+    changes: each.changes.map((change) => ({ ...change, at: moved(change.at, changes) })),
+  }));
+} // prettier-ignore

@@ -1,0 +1,38 @@
+// Whom a quantity is said to: the unit that is wanted, and how numbers are written.
+import { japaneseUnits } from './japanese.ts';
+import type { Said } from './phrase.ts';
+import { nameOf, type Conversion } from './said-units.ts';
+import { british } from './spoken.ts';
+import { britishMarks, europeanMarks } from './written.ts';
+
+export interface Audience {
+  /** A unit of the handbook that is wanted instead: US gal, UK gal, lb, °F, ° US proof, kg, L, hL, t, °C, % vol, … */
+  readonly unit?: string;
+  /** How numbers are to be written. Left out, as the guide writes them. */
+  readonly writing?: 'British' | 'American' | 'European' | 'Japanese';
+  /** The figure's own unit, where it is known. */
+  readonly figureUnit?: string;
+}
+const marksOf = {
+  British: britishMarks,
+  American: britishMarks,
+  European: europeanMarks,
+  Japanese: britishMarks,
+};
+
+/** How a number and its unit are said to an audience. */
+export function toAudience({ number, unit }: Said, to: Conversion | undefined, { writing }: Audience): Said {
+  const isWords = 'spoken' in number;
+  const gap = /^\s*/.exec(unit)![0] || ' ';
+  let name = to ? gap + nameOf(to.unit, unit, isWords) : unit;
+  let said = number;
+  if (to && (number.as === 'behind' || number.as === 'part' || number.as === 'clocked'))
+    said = { as: 'words', spoken: { ...british, style: 'halves' } };
+  if (writing && said.as === 'figures') said = { ...said, written: { ...said.written, marks: marksOf[writing] } };
+  if (writing === 'Japanese' && said.as === 'figures') said = { as: 'man' };
+  if (writing === 'Japanese' && /[^\x20-\x7e°]/.test(unit) && to) name = japaneseUnits[to.unit] ?? name;
+  if ((writing === 'American' || writing === 'British') && 'spoken' in said)
+    said = { ...said, spoken: { ...said.spoken, and: writing === 'British' } };
+  if (writing === 'American') name = name.replace(/litre/g, 'liter');
+  return { number: said, unit: name };
+} // prettier-ignore

@@ -1,0 +1,126 @@
+// What a guide does to a walk: pieces moved, split, joined; rooms put in, taken out and put in another order. Nothing that is said is lost.
+import type { Stage } from '../house/figures.ts';
+import { emptyRoom, type Piece, type Room, type Walk } from './walk.ts';
+
+/** A piece by the number of its room and its own number there. */
+export interface At {
+  readonly room: number;
+  readonly piece: number;
+}
+/** A walk as it has become, and where the piece is that was changed. */
+export interface Changed {
+  readonly walk: Walk;
+  readonly at: At;
+}
+
+/** The walk with one room as it has become. */
+export const withRoom = (walk: Walk, room: number, change: Partial<Room>): Walk => ({
+  ...walk,
+  rooms: walk.rooms.map((each, i) => (i === room ? { ...each, ...change } : each)),
+});
+
+export const pieceAt = (walk: Walk, { room, piece }: At): Piece | undefined =>
+  walk.rooms[room]?.pieces[piece];
+
+/** The walk with one piece as it has become. */
+export const withPiece = (walk: Walk, { room, piece }: At, change: Partial<Piece>): Walk =>
+  withRoom(walk, room, {
+    pieces: walk.rooms[room]!.pieces.map((each, i) => (i === piece ? { ...each, ...change } : each)),
+  });
+
+/** Moves a piece to the room before (-1) or after (1): to the end of the one before, to the beginning of the one after. Nothing where there is none. */
+export function moved(walk: Walk, { room, piece }: At, by: -1 | 1): Changed | undefined {
+  const [from, to] = [walk.rooms[room], walk.rooms[room + by]];
+  const moving = from?.pieces[piece];
+  if (!moving || !to) return undefined;
+  const left = withRoom(walk, room, { pieces: from.pieces.filter((_, i) => i !== piece) });
+  const pieces = by < 0 ? [...to.pieces, moving] : [moving, ...to.pieces];
+  return {
+    walk: withRoom(left, room + by, { pieces }),
+    at: { room: room + by, piece: by < 0 ? to.pieces.length : 0 },
+  };
+}
+
+const isWithin = (at: number, words: string, from: number, to: number) =>
+  at >= from && at + words.length <= to;
+
+/** A part of a piece, from one place of its text to another. */
+function partOf({ text, long, figures }: Piece, from: number, to: number): Piece {
+  const part = text.slice(from, to);
+  const begins = from + (part.length - part.trimStart().length);
+  const ends = begins + part.trim().length;
+  return {
+    text: part.trim(),
+    long,
+    figures: figures
+      .filter(({ at, words }) => isWithin(at, words, begins, ends))
+      .map((each) => ({ ...each, at: each.at - begins })),
+  };
+}
+
+/** Splits a piece at a place of its text; nothing where a part would have no words. */
+export function split(walk: Walk, at: At, place: number): Changed | undefined {
+  const piece = pieceAt(walk, at);
+  if (
+    !piece ||
+    place <= 0 ||
+    piece.text.slice(0, place).trim() === '' ||
+    piece.text.slice(place).trim() === ''
+  )
+    return undefined;
+  const parts = [partOf(piece, 0, place), partOf(piece, place, piece.text.length)];
+  const pieces = walk.rooms[at.room]!.pieces.flatMap((each, i) => (i === at.piece ? parts : [each]));
+  return { walk: withRoom(walk, at.room, { pieces }), at };
+}
+
+/** Joins a piece to the next of its room. Both were only for long walks, or the whole is told always. Nothing where there is none. */
+export function joined(walk: Walk, at: At): Changed | undefined {
+  const [one, next] = [pieceAt(walk, at), pieceAt(walk, { ...at, piece: at.piece + 1 })];
+  if (!one || !next) return undefined;
+  const gap = one.text.length + 1;
+  const whole: Piece = {
+    text: `${one.text} ${next.text}`,
+    long: one.long && next.long,
+    figures: [...one.figures, ...next.figures.map((each) => ({ ...each, at: each.at + gap }))],
+  };
+  const pieces = walk.rooms[at.room]!.pieces.flatMap((each, i) =>
+    i === at.piece ? [whole] : i === at.piece + 1 ? [] : [each],
+  );
+  return { walk: withRoom(walk, at.room, { pieces }), at };
+}
+
+/** Where the party has to be by when, once rooms have other numbers; given up when its room is gone. */
+function dueAt(walk: Walk, numberOf: (room: number) => number | undefined): Pick<Walk, 'due'> {
+  const room = walk.due && numberOf(walk.due.room);
+  return room === undefined ? {} : { due: { ...walk.due!, room } };
+}
+const withoutDue = ({ due: _, ...walk }: Walk): Walk => walk;
+
+/** Puts a room in at a place. */
+export function withNewRoom(walk: Walk, place: number, name: string, of: readonly Stage[] = []): Walk {
+  const rooms = [...walk.rooms.slice(0, place), emptyRoom(name, of), ...walk.rooms.slice(place)];
+  return { ...withoutDue(walk), rooms, ...dueAt(walk, (room) => (room >= place ? room + 1 : room)) };
+}
+
+/** Takes a room out; what is said there is said in the room before, or, of the first, in the one after. The last room stays. */
+export function withoutRoom(walk: Walk, room: number): Walk {
+  if (walk.rooms.length < 2 || !walk.rooms[room]) return walk;
+  const { pieces } = walk.rooms[room];
+  const heir = room === 0 ? 1 : room - 1;
+  const heirs = walk.rooms[heir]!.pieces;
+  const kept = withRoom(walk, heir, { pieces: room === 0 ? [...pieces, ...heirs] : [...heirs, ...pieces] });
+  return {
+    ...withoutDue(kept),
+    rooms: kept.rooms.filter((_, i) => i !== room),
+    ...dueAt(walk, (each) => (each === room ? undefined : each > room ? each - 1 : each)),
+  };
+}
+
+/** Puts a room, with all that is in it, before the one before it (-1) or behind the one after it (1). */
+export function withRoomMoved(walk: Walk, room: number, by: -1 | 1): Walk {
+  const to = room + by;
+  if (!walk.rooms[room] || !walk.rooms[to]) return walk;
+  const rooms = [...walk.rooms];
+  [rooms[room], rooms[to]] = [rooms[to]!, rooms[room]!];
+  return { ...withoutDue(walk), rooms, ...dueAt(walk, (each) => (each === room ? to : each === to ? room : each)) };
+} // prettier-ignore

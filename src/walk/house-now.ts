@@ -1,0 +1,19 @@
+// What a house has of the figures that a guide says, for judging whether a sentence still holds.
+import type { Line } from '../core/line/line.ts';
+import { talkFigures } from '../talk/figures.ts';
+import { heldAgainst, ofHouse, type HowKnown } from '../talk/own-house.ts';
+import type { HouseNow } from './stale.ts';
+import type { SaidHere } from './walk.ts';
+
+/** A house's figures as they are now; of one that it has twice, as hours over a weekend, the one that was said. */
+export const houseNow =
+  (line: Line, known: HowKnown, said: readonly SaidHere[]): HouseNow =>
+  (figure) => {
+    const own = ofHouse(figure, line);
+    if (own === undefined) return undefined;
+    const id = talkFigures[figure].inTable;
+    if (id !== undefined && known.standing(id) === 'unknown') return { value: own, isKnown: false };
+    const here = said.find((each) => each.figure === figure);
+    const held = here && heldAgainst({ figure, said: { as: 'rounded', value: here.value } }, line, known);
+    return { value: held?.house ?? own, isKnown: true };
+  };

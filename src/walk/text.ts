@@ -1,0 +1,231 @@
+// A walk as text, for the browser and for a file: written in version 1, and read strictly. What cannot be used is told of in a sentence.
+import { plainName } from '../house/name.ts';
+import { stages, type Stage } from '../house/figures.ts';
+import { shown, UNSEEN } from '../core/shown.ts';
+import { cardFigures } from '../house/card-figures.ts';
+import { isFigure } from './pieces.ts';
+import { minutesOf } from './time.ts';
+import { bans, firstWalk, limits, most, type Ban, type Piece, type Room, type SaidHere, type Walk } from './walk.ts'; // prettier-ignore
+
+const FORMAT = 'malt-spirit-walk';
+const VERSION = 1;
+export const BIGGEST = 1_000_000; // characters of a text that is read: the longest talk, escaped, with its figures
+export const FIRST_NAME = 'My walk';
+
+/** The text of a walk. */
+export const encodeWalk = (walk: Walk): string =>
+  JSON.stringify({ format: FORMAT, version: VERSION, ...walk });
+
+export interface WalkRead {
+  readonly walk: Walk;
+  /** What could not be used, a sentence for each. */
+  readonly problems: readonly string[];
+}
+
+type Data = Readonly<Record<string, unknown>>;
+const isData = (data: unknown): data is Data =>
+  typeof data === 'object' && data !== null && !Array.isArray(data);
+const own = (data: Data, key: string): unknown => (Object.hasOwn(data, key) ? data[key] : undefined);
+
+const TOLD = 20; // sentences about one text; of more only how many
+
+/** A reader that gathers what it could not use. */
+class Telling {
+  readonly problems: string[] = [];
+  tell(problem: string): void {
+    this.problems.push(problem);
+  }
+  /** A whole number between two, or what stands where none is given. */
+  whole(what: string, given: unknown, [low, high]: readonly [number, number], usual: number): number {
+    if (given === undefined) return usual;
+    if (Number.isInteger(given) && (given as number) >= low && (given as number) <= high)
+      return given === 0 ? 0 : (given as number);
+    this.tell(`${what}: “${shown(given)}” is no whole number from ${low} to ${high}; ${usual} stands.`);
+    return usual;
+  }
+  /** A text of one or more lines, bounded; what cannot be seen is left out. */
+  words(what: string, given: unknown, longest: number): string {
+    if (given === undefined) return '';
+    if (typeof given !== 'string') return (this.tell(`${what}: “${shown(given)}” is no text.`), '');
+    if (given.length > longest)
+      this.tell(`${what}: ${given.length} characters are given, and ${longest} are read.`);
+    return given.slice(0, longest).replace(/\p{Cs}$/u, '');
+  }
+  /** One line of words. */
+  line(what: string, given: unknown): string {
+    return this.words(what, given, most.words)
+      .replace(/[\s\u2028\u2029]+/g, ' ')
+      .replace(UNSEEN, '');
+  }
+  list(what: string, given: unknown, longest: number): readonly unknown[] {
+    if (given === undefined) return [];
+    if (!Array.isArray(given)) return (this.tell(`${what}: “${shown(given)}” is no list.`), []);
+    if (given.length > longest)
+      this.tell(`${what}: ${given.length} are given, and ${longest} are read; the rest is left out.`);
+    return given.slice(0, longest);
+  }
+  /** Those of a list that are known names, each once. */
+  known<T extends string>(what: string, given: unknown, names: readonly string[], longest = names.length): readonly T[] {
+    return [...new Set(this.list(what, given, longest))].filter((each): each is T => {
+      const isKnown = names.includes(each as string);
+      if (!isKnown) this.tell(`${what}: “${shown(each)}” is not known.`);
+      return isKnown;
+    });
+  }
+  /** Tells of what a record carries beside the keys that are read. */
+  only(what: string, data: Data, keys: readonly string[]): void {
+    for (const key of Object.keys(data).filter((each) => !keys.includes(each)).slice(0, TOLD))
+      this.tell(`${what}: “${shown(key)}” is nothing that is known of it.`);
+  }
+} // prettier-ignore
+
+function readSaid(telling: Telling, what: string, given: unknown, text: string): readonly SaidHere[] {
+  const figures = telling.list(`${what}, figures`, given, most.figures).flatMap((each): SaidHere[] => {
+    const said = isData(each) ? each : {};
+    const [at, words, figure, value] = ['at', 'words', 'figure', 'value'].map((key) => own(said, key));
+    const isSound =
+      typeof at === 'number' &&
+      Number.isInteger(at) &&
+      typeof words === 'string' &&
+      words !== '' &&
+      isFigure(figure) &&
+      typeof value === 'number' &&
+      Number.isFinite(value) &&
+      text.startsWith(words, at) &&
+      at >= 0;
+    if (isSound) return [{ at, words, figure, value }];
+    telling.tell(`${what}: “${shown(words ?? each)}” is no figure that stands there.`);
+    return [];
+  });
+  return figures
+    .toSorted((a, b) => a.at - b.at)
+    .filter(({ at }, i, all) => i === 0 || at >= all[i - 1]!.at + all[i - 1]!.words.length);
+}
+
+/** Counts what was read of pieces, so that a text can hold no more than a walk may. */
+interface Left {
+  pieces: number;
+  text: number;
+}
+
+function readPiece(telling: Telling, what: string, given: unknown, left: Left): readonly Piece[] {
+  if (!isData(given)) return (telling.tell(`${what}: “${shown(given)}” is no piece of a talk.`), []);
+  telling.only(what, given, ['text', 'long', 'figures']);
+  const text = telling.words(what, own(given, 'text'), left.text);
+  if (text.trim() === '') return (telling.tell(`${what} has no words, and is left out.`), []);
+  left.pieces--;
+  left.text -= text.length;
+  const long = own(given, 'long') ?? false;
+  if (typeof long !== 'boolean') telling.tell(`${what}: “${shown(long)}” does not say whether it is for long walks only; it is told in all.`);
+  return [{ text, long: long === true, figures: readSaid(telling, what, own(given, 'figures'), text) }];
+} // prettier-ignore
+
+function readRoom(telling: Telling, number: number, given: unknown, left: Left): readonly Room[] {
+  if (!isData(given)) return (telling.tell(`Room ${number}: “${shown(given)}” is no room.`), []);
+  const named = own(given, 'name');
+  const name = (typeof named === 'string' && plainName(named)) || `Room ${number}`;
+  if (name !== named)
+    telling.tell(`Room ${number}: “${shown(named)}” is no name for a room; it is called ${name}.`);
+  const what = (of: string) => `${name}, ${of}`;
+  telling.only(name, given, ['name', 'stages', 'minutes', 'shows', 'line', 'asks', 'figures', 'bans', 'rule', 'pieces']); // prettier-ignore
+  const figures = own(given, 'figures');
+  const minutes = telling.whole(what('minutes'), own(given, 'minutes'), limits.minutes, 10);
+  return [
+    {
+      name,
+      stages: telling.known<Stage>(what('stages'), own(given, 'stages'), stages),
+      minutes,
+      shows: telling.line(what('what is shown'), own(given, 'shows')),
+      line: telling.line(what('the line of its card'), own(given, 'line')),
+      asks: telling.list(what('questions'), own(given, 'asks'), most.asks).filter((each): each is string => {
+        const isName = typeof each === 'string' && /^[a-z0-9-]{1,200}$/.test(each);
+        if (!isName) telling.tell(`${what('questions')}: “${shown(each)}” is no question of the book.`);
+        return isName;
+      }),
+      ...(figures === undefined
+        ? {}
+        : {
+            figures: telling.known<NonNullable<Room['figures']>[number]>(
+              what('figures of its card'),
+              figures,
+              cardFigures.map(({ id }) => id),
+              most.cardFigures,
+            ),
+          }),
+      bans: telling.known<Ban>(what('what it forbids'), own(given, 'bans'), Object.keys(bans)),
+      rule: telling.line(what('its own rule'), own(given, 'rule')),
+      pieces: telling
+        .list(what('pieces'), own(given, 'pieces'), Math.max(0, left.pieces))
+        .flatMap((piece, i) => readPiece(telling, what(`piece ${i + 1}`), piece, left)),
+    },
+  ];
+}
+
+/** Where the party has to be by when, if it is a room of the walk and a time. */
+function readDue(telling: Telling, given: unknown, rooms: number): Pick<Walk, 'due'> {
+  if (given === undefined) return {};
+  const [room, by] = isData(given) ? [own(given, 'room'), own(given, 'by')] : [];
+  if (
+    Number.isInteger(room) &&
+    (room as number) >= 0 &&
+    (room as number) < rooms &&
+    typeof by === 'string' &&
+    minutesOf(by) !== undefined
+  )
+    return { due: { room: room as number, by: by.trim() } };
+  telling.tell('Where the party has to be by when cannot be read, and is left out.');
+  return {};
+}
+
+/**
+ * Reads a walk's text. What is none, or is of a version that this handbook does not know, gives only a sentence; of a walk,
+ * what cannot be used is left out and told of.
+ */
+export function decodeWalk(given: string): WalkRead | { readonly problem: string } {
+  if (given.length > BIGGEST)
+    return { problem: `That text has ${given.length} characters; a walk has at most ${BIGGEST}.` };
+  let data: unknown;
+  try {
+    data = JSON.parse(given);
+  } catch {
+    return { problem: 'That is no walk, or not all of one.' };
+  }
+  if (!isData(data) || own(data, 'format') !== FORMAT) return { problem: 'That is no walk.' };
+  const version = own(data, 'version');
+  if (version !== VERSION)
+    return {
+      problem:
+        typeof version === 'number' && version > VERSION
+          ? `That walk is of version ${shown(version)}; this handbook reads version ${VERSION}. Open it with a newer one.`
+          : `“${shown(version)}” is no version of a walk.`,
+    };
+  const telling = new Telling();
+  const first = firstWalk(FIRST_NAME);
+  telling.only('The walk', data, ['format', 'version', 'name', 'length', 'least', 'begins', 'due', 'pace', 'rooms']); // prettier-ignore
+  const named = own(data, 'name');
+  const name = (typeof named === 'string' && plainName(named)) || FIRST_NAME;
+  if (name !== named) telling.tell(`“${shown(named)}” is no name for a walk; it is called ${name}.`);
+  const begins = own(data, 'begins') ?? first.begins;
+  const isClock = typeof begins === 'string' && minutesOf(begins) !== undefined;
+  if (!isClock) telling.tell(`It begins at “${shown(begins)}”, which is no time of day; ${first.begins} stands.`);
+  const left: Left = { pieces: most.pieces, text: most.text };
+  const rooms = telling
+    .list('Rooms', own(data, 'rooms'), most.rooms)
+    .flatMap((room, i) => readRoom(telling, i + 1, room, left));
+  if (rooms.length === 0) telling.tell('It has no rooms, so the usual ones stand.');
+  const walk: Walk = {
+    name,
+    length: telling.whole('Length', own(data, 'length'), limits.length, first.length),
+    least: telling.whole('Least in a room', own(data, 'least'), limits.least, first.least),
+    begins: isClock ? begins.trim() : first.begins,
+    ...readDue(telling, own(data, 'due'), rooms.length),
+    pace: telling.whole('Words a minute', own(data, 'pace'), limits.pace, first.pace),
+    rooms: rooms.length > 0 ? rooms : first.rooms,
+  };
+  const { problems } = telling;
+  const more = problems.length - TOLD;
+  return {
+    walk,
+    problems: more > 0 ? [...problems.slice(0, TOLD), `And ${more} more like these.`] : problems,
+  };
+} // prettier-ignore

@@ -1,0 +1,143 @@
+// A guided walk: rooms in order, what is said in each, and how long it may take. Lists and limits of what a walk can be.
+import { cardFigures } from '../house/card-figures.ts';
+import { stages, type Stage } from '../house/figures.ts';
+import type { FigureId as CardFigureId } from '../core/figures/index.ts';
+import { talkFigures, type FigureId } from '../talk/figures.ts';
+
+/** A figure that the guide says in a piece, as the reader of talks matched it. */
+export interface SaidHere {
+  /** Its place in the piece, in UTF-16 units. */
+  readonly at: number;
+  readonly words: string;
+  readonly figure: FigureId;
+  /** What it was taken to say, in the figure's own unit; the middle of a range. */
+  readonly value: number;
+}
+/** Some of the guide's own words, all said in one room. */
+export interface Piece {
+  readonly text: string;
+  /** True when it stays out of a short walk. */
+  readonly long: boolean;
+  readonly figures: readonly SaidHere[];
+}
+
+/** What a room may forbid; usual in the trade, and decided by the site. */
+export const bans = {
+  phones: 'No phones or cameras',
+  flash: 'No flash',
+  leaning: 'No leaning in',
+  children: 'No children past the line',
+} as const;
+export type Ban = keyof typeof bans;
+
+export interface Room {
+  readonly name: string;
+  readonly stages: readonly Stage[];
+  /** Whole minutes, the way into the room with them. */
+  readonly minutes: number;
+  /** What is shown there. */
+  readonly shows: string;
+  /** The one line of its card. */
+  readonly line: string;
+  /** Questions on its card, by their names. */
+  readonly asks: readonly string[];
+  /** Figures on its card; nothing where the walk chooses. */
+  readonly figures?: readonly CardFigureId[];
+  readonly bans: readonly Ban[];
+  /** What else it forbids. */
+  readonly rule: string;
+  readonly pieces: readonly Piece[];
+}
+
+export interface Walk {
+  readonly name: string;
+  /** Minutes of the whole. */
+  readonly length: number;
+  /** The fewest minutes of a room. */
+  readonly least: number;
+  /** When it begins, as 10:30. */
+  readonly begins: string;
+  /** Where the party has to be by when, as the number of the room in order. */
+  readonly due?: { readonly room: number; readonly by: string };
+  /** Words that the guide says in a minute. */
+  readonly pace: number;
+  readonly rooms: readonly Room[];
+}
+
+export const lengths = [15, 30, 60, 90] as const;
+export const SHORT = 45; // minutes: a shorter walk leaves out what is only for long ones
+export const PACE = 130; // words a minute until it is set; common practice of speaking to a party
+export const limits = {
+  length: [5, 600],
+  least: [0, 60],
+  minutes: [0, 600],
+  pace: [50, 300],
+} as const satisfies Record<string, readonly [number, number]>;
+export const most = {
+  rooms: 20,
+  pieces: 500, // of all rooms together
+  figures: 200, // of a piece
+  text: 100_000, // characters of all pieces; the longest talk that is read
+  words: 300, // characters of a line or a rule
+  asks: 3, // questions on a card
+  cardFigures: 6,
+} as const;
+
+const usual: readonly (readonly [string, readonly Stage[], readonly Ban[]])[] = [
+  ['Malt barn', ['malting'], []],
+  ['Mill', ['milling'], ['phones']],
+  ['Mash house', ['mashing'], ['leaning']],
+  ['Tun room', ['fermenting'], ['leaning']],
+  ['Still house', ['distilling'], ['phones', 'flash', 'children']],
+  ['Filling store and warehouse', ['maturing'], ['phones', 'flash']],
+];
+
+/** A room that nothing is known of but its name, its stages and what it usually forbids. */
+export const emptyRoom = (name: string, of: readonly Stage[] = [], usualBans: readonly Ban[] = []): Room => ({
+  name,
+  stages: of,
+  minutes: 10,
+  shows: '',
+  line: '',
+  asks: [],
+  bans: usualBans,
+  rule: '',
+  pieces: [],
+});
+
+/** The walk that a guide begins with: the usual rooms, ten minutes in each. */
+export const firstWalk = (name: string): Walk => ({
+  name,
+  length: 60,
+  least: 2,
+  begins: '10:30',
+  pace: PACE,
+  rooms: usual.map((room) => emptyRoom(...room)),
+});
+
+/** True when a piece is told in a walk of this length. */
+export const isTold = ({ long }: Piece, length: number): boolean => !long || length >= SHORT;
+
+/** All that is said, in the order of the walk. */
+export const textOf = ({ rooms }: Walk): string =>
+  rooms.flatMap(({ pieces }) => pieces.map(({ text }) => text)).join('\n\n');
+
+const ids = new Set(cardFigures.map(({ id }) => id));
+
+/** The figures of a room's card: those that the guide ticked; else what is told there first, then the others of its stages. */
+export function figuresOfCard({ stages: of, figures, pieces }: Room): readonly CardFigureId[] {
+  if (figures) return figures;
+  const told = pieces.flatMap((piece) =>
+    piece.figures.flatMap(({ figure }) => talkFigures[figure].inTable ?? []),
+  );
+  const own = cardFigures.filter(({ stage }) => of.includes(stage)).map(({ id }) => id);
+  return [...new Set([...told.filter((id) => ids.has(id) && own.includes(id)), ...own])].slice(
+    0,
+    most.cardFigures,
+  );
+}
+
+/** The figures that a room's card may carry. */
+export const mayCarry = ({ stages: of }: Room) => cardFigures.filter(({ stage }) => of.includes(stage));
+
+export { stages, type Stage };

@@ -1,0 +1,243 @@
+// A guide cuts a talk into rooms, puts it right, and prints the still house’s card: on a phone, by keyboard alone, and with what is bad.
+import { readFileSync } from 'node:fs';
+import { expect, test, type Page } from '@playwright/test';
+import { encode } from '../../src/house/codec.ts';
+import { builtInHouse, builtInName } from '../../src/house/figures.ts';
+import { talk } from '../walk/harrowmere-talk.ts';
+import { open, ready, watch } from './pages.ts';
+import { pageCount } from './paper.ts';
+
+const rooms = (page: Page) => page.locator('.walk-list button');
+const room = (page: Page, name: string) => rooms(page).filter({ hasText: name });
+const pieces = (page: Page) => page.locator('.pieces .piece');
+const title = (page: Page) => page.locator('#walk-room-title');
+const said = (page: Page) => page.locator('.walk-rooms > .said');
+const button = (page: Page, name: string | RegExp) =>
+  page.getByRole('button', { name, exact: typeof name === 'string' });
+const kept = (page: Page) =>
+  page.evaluate(() => localStorage.getItem('malt-spirit-handbook/walk')) as Promise<string>;
+
+async function paste(page: Page): Promise<void> {
+  await page.locator('#walk-text').focus();
+  await page.keyboard.insertText(talk);
+  await expect(said(page)).toContainText('12 pieces, in 6 of 6 rooms');
+}
+/** What would be printed stands still for as long as it is looked at. */
+const holdPrint = (page: Page) => page.addInitScript(() => (window.print = () => {}));
+const printed = (page: Page) => page.evaluate(() => dispatchEvent(new Event('afterprint')));
+
+test('on a phone: a talk is cut into six rooms of an hour, corrected, and the still house’s card printed', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await holdPrint(page);
+  const wrong = watch(page);
+  await open(page, '/walk/');
+  await paste(page);
+  await expect(page.locator('#walk-text')).toBeHidden();
+  await expect(rooms(page)).toHaveCount(6);
+  const minutes = (await rooms(page).locator('small').allTextContents()).map((text) => parseInt(text, 10));
+  expect(minutes.reduce((sum, each) => sum + each, 0)).toBe(60);
+  expect(Math.min(...minutes)).toBeGreaterThanOrEqual(2);
+  await expect(rooms(page).first()).toContainText('10:30');
+
+  // A piece goes on to the next room and comes back.
+  await room(page, 'Tun room').click();
+  await pieces(page).last().click();
+  await button(page, 'Still house →').click();
+  await expect(said(page)).toContainText('Moved to the Still house.');
+  await room(page, 'Still house').click();
+  await expect(pieces(page)).toHaveCount(4);
+  await expect(pieces(page).first()).toContainText('After 72 hours');
+  await pieces(page).first().click();
+  await button(page, '← Tun room').click();
+  await expect(pieces(page)).toHaveCount(3);
+  // One is split behind its first sentence and joined again.
+  await pieces(page).first().click();
+  await page.locator('#walk-piece').evaluate((box: HTMLTextAreaElement) => {
+    const at = box.value.indexOf('Two of them');
+    box.setSelectionRange(at, at);
+  });
+  await button(page, 'Split at the cursor').click();
+  await expect(pieces(page)).toHaveCount(4);
+  await expect(pieces(page).nth(1)).toContainText(/^Two of them/);
+  await button(page, 'Join to the next').click();
+  await expect(pieces(page)).toHaveCount(3);
+  // One stays out of a short walk.
+  await page.locator('.piece-tools .tick').click();
+  await button(page, '30 min').click();
+  await expect(page.locator('.whole')).toContainText('One piece stays out of this short walk.');
+  await button(page, '60 min').click();
+  await expect(page.locator('.whole')).not.toContainText('short walk');
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+  expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThan(8 * 844);
+
+  // What the card carries beside its figures.
+  await page.locator('#walk-line').fill('All of it is made between these two pots.');
+  await page.locator('#walk-line').press('Tab');
+  await page.locator('.walk-room details', { hasText: 'What visitors ask' }).locator('summary').click();
+  await page.getByLabel('Why copper?').check();
+  await expect(page.locator('.walk-card')).toContainText('just over 845 litres'); // as the pocket card says it
+  await button(page, 'Print this card').click();
+  expect(await page.evaluate(() => document.documentElement.dataset['print'])).toBe('walk-cards');
+  await page.emulateMedia({ media: 'print' });
+  const [front, back] = [page.locator('.leaf').first(), page.locator('.leaf').last()];
+  for (const words of [
+    'Still house',
+    '5 of 6',
+    '70 % vol',
+    'between these two pots',
+    'No flash',
+    'Harrowmere',
+  ])
+    await expect(front).toContainText(words);
+  for (const words of ['Why copper?', 'sulphury', 'flames, sparks', 'Harrowmere'])
+    await expect(back).toContainText(words);
+  const { width, height } = (await front.locator('.front').boundingBox())!;
+  const MM = 96 / 25.4;
+  expect(width / MM).toBeCloseTo(105, 0); // A6: ISO 216
+  expect(height / MM).toBeCloseTo(148, 0);
+  const spills = await page.evaluate(() =>
+    [...document.querySelectorAll('.walk-side')].some((side) => side.scrollHeight > side.clientHeight + 1),
+  );
+  expect(spills).toBe(false);
+  expect(await pageCount(page, 'A4')).toBe(2);
+  await printed(page);
+  await page.emulateMedia({ media: 'screen' });
+  expect(wrong).toEqual([]);
+
+  // Its file is a walk that another guide can open.
+  const [file] = await Promise.all([page.waitForEvent('download'), button(page, 'Save to a file').click()]);
+  expect(file.suggestedFilename()).toBe('my-walk.walk.json');
+  expect(JSON.parse(readFileSync(await file.path(), 'utf8'))).toMatchObject({
+    format: 'malt-spirit-walk',
+    version: 1,
+  });
+  await page.evaluate(() => localStorage.clear());
+  await page.reload();
+  await ready(page);
+  await page.locator('#walk-file').setInputFiles(await file.path());
+  await room(page, 'Still house').click();
+  await expect(page.locator('.walk-card')).toContainText('between these two pots');
+});
+
+test('by keyboard alone: pieces go to other rooms, are split, joined and kept for long walks, and the focus stays', async ({
+  page,
+}) => {
+  await open(page, '/walk/');
+  await paste(page);
+  await expect(page.locator('.walk-talk summary')).toBeFocused();
+  const { keyboard } = page;
+  const to = async (wanted: ReturnType<Page['locator']>) => {
+    for (let i = 0; i < 60 && !(await wanted.evaluate((element) => element === document.activeElement)); i++)
+      await keyboard.press('Tab');
+    await expect(wanted).toBeFocused();
+  };
+  await to(room(page, 'Malt barn'));
+  await to(room(page, 'Mash house'));
+  await keyboard.press('Enter');
+  await expect(title(page)).toHaveText('Mash house');
+  await to(pieces(page).first());
+  await keyboard.press('ArrowDown');
+  await expect(pieces(page).nth(1)).toBeFocused();
+  await keyboard.press('ArrowRight');
+  await expect(pieces(page)).toHaveCount(1);
+  await expect(pieces(page).first()).toBeFocused();
+  await keyboard.press('s');
+  await expect(pieces(page)).toHaveCount(2);
+  await keyboard.press('j');
+  await expect(pieces(page)).toHaveCount(1);
+  await keyboard.press('l');
+  await expect(pieces(page).first()).toContainText('Only in long walks');
+  await keyboard.press('ArrowLeft');
+  await expect(pieces(page)).toHaveCount(0);
+  await expect(title(page)).toBeFocused();
+  await expect(page.locator('#announcer')).toContainText('Moved to the Mill.');
+  await page.reload();
+  await ready(page);
+  await room(page, 'Mill').click();
+  await expect(pieces(page)).toHaveCount(2);
+});
+
+test('what cannot be is refused in a sentence; a party that comes late is told; what is kept and cannot be read is set aside', async ({
+  page,
+}) => {
+  await open(page, '/walk/');
+  await button(page, 'Cut into rooms').click();
+  await expect(page.locator('.walk-talk')).toContainText('Paste your talk first.');
+  await page.locator('.walk-rooms summary', { hasText: 'Begins at' }).click();
+  for (const [id, bad] of [
+    ['walk-begins', 'noon'],
+    ['walk-length', '1e3'],
+    ['walk-least', '30'],
+    ['walk-pace', '-5'],
+    ['walk-minutes', '<b>'],
+    ['walk-name', ''],
+  ] as const) {
+    await page.locator(`#${id}`).fill(bad);
+    await page.locator(`#${id}`).press('Tab');
+    await expect(page.locator(`#${id}-problem`)).toBeVisible();
+  }
+  await page.locator('#walk-due-room').selectOption('Filling store and warehouse');
+  await page.locator('#walk-due-by').fill('11.05');
+  await page.locator('#walk-due-by').press('Tab');
+  // By hand: five rooms of ten minutes from 10:30.
+  await expect(page.locator('.late')).toContainText('by 11:05: it comes at 11:20, 15 minutes late');
+
+  const newer = (await kept(page)).replace('"version":1', '"version":2');
+  for (const [text, says] of [
+    [newer, 'version 2'],
+    ['{"format":', 'no walk'],
+    [(await kept(page)).replace('"least":2', '"least":"two"'), 'Least in a room'],
+  ] as const) {
+    await page.evaluate((text) => localStorage.setItem('malt-spirit-handbook/walk', text), text);
+    await page.reload();
+    await ready(page);
+    await expect(page.locator('.walk > [role=status]')).toContainText(says);
+    await expect(page.locator('.walk > [role=status]')).toContainText('set aside');
+    const aside = await page.evaluate(() =>
+      Object.entries(localStorage).flatMap(([key, text]) => (key.includes('walk-kept-aside') ? [text] : [])),
+    );
+    expect(aside).toContain(text);
+  }
+  await page.locator('#walk-file').setInputFiles({
+    name: 'x.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(newer),
+  });
+  await expect(page.locator('#walk-kept-says')).toContainText('version 2; this handbook reads version 1');
+  await expect(page.locator('#walk-kept-says')).toContainText('Nothing was changed.');
+});
+
+test('when the house changes, sentences that no longer hold are listed, and only what is taken is changed', async ({
+  page,
+}) => {
+  await open(page, '/walk/');
+  await paste(page);
+  const text = encode({ name: builtInName, house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse });
+  await page.evaluate((text) => localStorage.setItem('malt-spirit-handbook/house', text), text);
+  await page.reload();
+  await ready(page);
+  const stale = page.locator('.walk-stale');
+  const cut = stale.locator('li', { hasText: 'at 62 per cent he turns the handle' });
+  await expect(cut.locator('ins')).toContainText('at 60 per cent he turns the handle');
+  const count = async () => Number(/\d+/.exec(await stale.locator('h2').innerText())![0]);
+  const [waiting, before] = [await count(), await kept(page)];
+  await cut.getByRole('button', { name: 'Take the new sentence' }).click();
+  await expect.poll(count).toBe(waiting - 1);
+  await expect(stale.locator('h2')).toBeFocused();
+  await expect.poll(() => kept(page)).toContain('at 60 per cent he turns the handle');
+  const words = (walk: string) =>
+    (JSON.parse(walk) as { rooms: { pieces: { text: string }[] }[] }).rooms.flatMap(({ pieces }) =>
+      pieces.map(({ text }) => text),
+    );
+  expect(words(await kept(page))).toEqual(
+    words(before).map((each) => each.replace('at 62 per cent', 'at 60 per cent')),
+  );
+  // What is left stays as it was.
+  const after = await kept(page);
+  while (await stale.getByRole('button', { name: 'Leave it' }).first().isVisible())
+    await stale.getByRole('button', { name: 'Leave it' }).first().click();
+  await expect(stale).toHaveCount(0);
+  expect(await kept(page)).toBe(after);
+});

@@ -1,0 +1,78 @@
+// A walk put right by hand: nothing that is said is lost, and figures stay at their words.
+import { expect, test } from 'vitest';
+import { joined, moved, split, withNewRoom, withoutRoom, withRoomMoved } from '../../src/walk/change.ts';
+import { stillThere, withFigures, withTalk } from '../../src/walk/pieces.ts';
+import { figuresOfCard, firstWalk, textOf, type Walk } from '../../src/walk/walk.ts';
+
+const text = 'We keep 846 litres. It is strong.\n\nWe fill 25 casks. That is all.';
+const second = text.indexOf('We fill');
+const found = [
+  { at: text.indexOf('846'), words: '846 litres', figure: 'heartVolume', value: 846 },
+  { at: text.indexOf('25'), words: '25 casks', figure: 'casksPerWeek', value: 25 },
+] as const;
+const walk = withTalk(firstWalk('A walk'), text, [{ from: 0, to: second, room: 4 }, { from: second, to: text.length, room: 5 }], found); // prettier-ignore
+/** True when every figure's words stand where it says. */
+const holds = (of: Walk) =>
+  of.rooms.every(({ pieces }) =>
+    pieces.every((piece) => piece.figures.every(({ at, words }) => piece.text.startsWith(words, at))),
+  );
+const figures = (of: Walk) =>
+  of.rooms.flatMap(({ pieces }) => pieces.flatMap((piece) => piece.figures.map(({ words }) => words)));
+
+test('a piece goes to the room before or after, and no further', () => {
+  const back = moved(walk, { room: 5, piece: 0 }, -1)!;
+  expect(back.at).toEqual({ room: 4, piece: 1 });
+  expect(textOf(back.walk)).toBe(text);
+  const on = moved(walk, { room: 4, piece: 0 }, 1)!;
+  expect(on.walk.rooms[5]!.pieces.map((piece) => piece.text)).toEqual(text.split('\n\n'));
+  expect(moved(walk, { room: 5, piece: 0 }, 1)).toBeUndefined();
+  expect(moved(walk, { room: 0, piece: 0 }, 1)).toBeUndefined();
+});
+
+test('a piece that is split and joined is as it was, its figures at their words', () => {
+  const apart = split(walk, { room: 4, piece: 0 }, 'We keep 846 litres. '.length)!.walk;
+  expect(apart.rooms[4]!.pieces.map((piece) => piece.text)).toEqual(['We keep 846 litres.', 'It is strong.']);
+  expect(holds(apart)).toBe(true);
+  expect(joined(apart, { room: 4, piece: 0 })!.walk).toEqual(walk);
+  for (const place of [-5, 0, 900]) expect(split(walk, { room: 4, piece: 0 }, place)).toBeUndefined();
+  expect(joined(walk, { room: 4, piece: 0 })).toBeUndefined();
+  const within = split(walk, { room: 4, piece: 0 }, 'We keep 84'.length)!.walk; // through a figure: it is given up
+  expect(figures(within)).toEqual(['25 casks']);
+});
+
+test('a room taken out leaves what is said to its neighbour, and the time to be kept follows its room', () => {
+  const due = { ...walk, due: { room: 5, by: '11:00' } };
+  for (const room of [0, 3, 4]) {
+    const left = withoutRoom(due, room);
+    expect(textOf(left)).toBe(text);
+    expect(left.due).toEqual({ room: 4, by: '11:00' });
+    expect(holds(left)).toBe(true);
+  }
+  expect(withoutRoom(due, 5).due).toBeUndefined();
+  expect(textOf(withoutRoom(due, 5))).toBe(text);
+  const one = { ...walk, rooms: walk.rooms.slice(4, 5) };
+  expect(withoutRoom(one, 0)).toBe(one);
+  expect(withNewRoom(due, 1, 'Yard').due).toEqual({ room: 6, by: '11:00' });
+  expect(withNewRoom(due, 1, 'Yard').rooms[1]).toMatchObject({ name: 'Yard', pieces: [] });
+  expect(withRoomMoved(due, 5, -1).due).toEqual({ room: 4, by: '11:00' });
+  expect(withRoomMoved(due, 4, 1).due).toEqual({ room: 4, by: '11:00' });
+  expect(withRoomMoved(due, 5, 1)).toBe(due);
+});
+
+test('after an edit figures stay where their words still stand, and new ones are put in beside them', () => {
+  const [piece] = walk.rooms[4]!.pieces;
+  const after = 'Listen: we keep 846 litres, or 9,000 in a week.';
+  expect(stillThere(piece!.figures, piece!.text, after)).toEqual([{ ...found[0], at: after.indexOf('846') }]);
+  expect(stillThere(piece!.figures, piece!.text, 'We keep some.')).toEqual([]);
+  const other = [{ ...found[0], figure: 'lowWinesVolume' }, { ...found[1] }] as const;
+  expect(withFigures(walk, other)).toEqual(walk); // what the guide had already stays
+  const bare = withTalk(walk, text, [{ from: 0, to: text.length, room: 4 }], []);
+  expect(figures(withFigures(bare, found))).toEqual(['846 litres', '25 casks']);
+});
+
+test('a card carries what is told in its room first, and no more than six', () => {
+  const [still] = [walk.rooms[4]!];
+  expect(figuresOfCard(still)).toHaveLength(6);
+  expect(figuresOfCard(still)[0]).toBe('heartVolume');
+  expect(figuresOfCard({ ...still, figures: [] })).toEqual([]);
+});
