@@ -22,6 +22,7 @@ export default ofTwo(
       const strength = (percent: number) => said(percent, 'strength', 3);
       const volume = (litres: number) => said(litres * mashes, 'volume20');
       const share = (part: { alcohol: number }) => (100 * part.alcohol) / charge.alcohol;
+      const printed = (part: { alcohol: number }) => Number(share(part).toFixed(1)); // what is told adds up as it stands
       const pure = chance.pick([98.2, 98.5, 98.8, 99.1, 99.4]);
       const moreHeart = charge.alcohol * chance.pick([1.02, 1.05, 1.09]);
       const weakHeart = house.heartEnd - chance.pick([1.5, 2.4, 3.1, 4.2]);
@@ -116,7 +117,7 @@ export default ofTwo(
           cannot: [
             told(
               `Of the charge’s alcohol the foreshots took ${n(share(foreshots), 1)} %, the heart ${n(share(heart) + over, 1)} % and the feints ${n(share(feints), 1)} %.`,
-              `They are parts of one charge, and here they make ${n(share(foreshots) + share(heart) + share(feints) + over, 0)} %.`,
+              `They are parts of one charge, and here they make ${n(printed(foreshots) + printed(heart) + printed(feints) + over, 1)} %.`,
             ),
           ],
         },
