@@ -32,7 +32,7 @@ export function toAudience({ number, unit }: Said, to: Conversion | undefined, {
   if (writing === 'Japanese' && said.as === 'figures') said = { as: 'man' };
   if (writing === 'Japanese' && /[^\x20-\x7e°]/.test(unit) && to) name = japaneseUnits[to.unit] ?? name;
   if ((writing === 'American' || writing === 'British') && 'spoken' in said)
-    said = { ...said, spoken: { ...said.spoken, and: writing === 'British' } };
+    said = { ...said, spoken: { ...said.spoken, and: writing === 'British', ...(writing === 'American' ? { article: false } : {}) } };
   if (writing === 'American') name = name.replace(/litre/g, 'liter');
   return { number: said, unit: name };
 } // prettier-ignore

@@ -22,7 +22,7 @@ function byRounding(manner: Manner, house: number): Room {
   const allowed =
     meant.figureUnit === 'gravity'
       ? step / 2
-      : Math.min(step / 2, Math.max(part * Math.abs(house), leastOff(manner)));
+      : Math.min(step / 2, Math.max(part * Math.abs(house), leastOff(manner, house)));
   const tight = WRONG_SIDE * allowed;
   if (hedge?.side === 'over' || hedge?.side === 'least') return { above: allowed, below: tight };
   return { above: hedge?.side === 'under' || hedge?.side === 'most' ? tight : allowed, below: allowed };

@@ -20,7 +20,7 @@ export interface Said {
 /** "Two tonnes and a half", "an hour", "three quarters of an hour". */
 function withUnit(value: number, unit: string, spoken: typeof british, isBehind: boolean): string {
   const one = inNumber(unit.trim(), true);
-  const article = spoken.article ? (/^(?:hour|h\b)/i.test(one) ? 'an' : 'a') : 'one';
+  const article = spoken.article === true ? (/^(?:hour|h\b)/i.test(one) ? 'an' : 'a') : 'one';
   const whole = Math.floor(value);
   const part = tidied(value - whole);
   const name = { 0.25: 'a quarter', 0.5: 'half', 0.75: 'three quarters' }[part as 0.25];

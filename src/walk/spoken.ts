@@ -20,8 +20,8 @@ export interface Spoken {
   readonly scale: number;
   /** British "two hundred and fifty"; without it, American "two hundred fifty". */
   readonly and: boolean;
-  /** "A hundred", not "one hundred". */
-  readonly article: boolean;
+  /** "A hundred", not "one hundred"; of a speaker who said neither, only up to two hundred and of a round thousand or million. */
+  readonly article: boolean | 'short';
   /** "Nought point two five", not "point two five". */
   readonly nought: boolean;
   /** What stands for the mark: "point", or "comma" with those who write one. */
@@ -32,7 +32,7 @@ export const british: Spoken = {
   style: 'plain',
   scale: 1,
   and: true,
-  article: false,
+  article: 'short',
   nought: true,
   mark: 'point',
 };
@@ -123,7 +123,11 @@ function inStyle(value: number, spoken: Spoken): string | undefined {
 export function inWords(value: number, spoken: Spoken = british): string {
   if (value < 0) return `minus ${inWords(-value, spoken)}`;
   const words = inStyle(value, spoken) ?? plainly(value, spoken);
-  return spoken.article ? words.replace(/^one (?=hundred|thousand|million|billion)/, 'a ') : words;
+  const ends =
+    spoken.article === 'short'
+      ? /^one (?=hundred(?: and \S+)?$|(?:thousand|million)$)/
+      : /^one (?=hundred|thousand|million|billion)/;
+  return spoken.article ? words.replace(ends, 'a ') : words;
 }
 
 const normal = (words: string) =>
@@ -143,7 +147,7 @@ const styles = ['halves', 'scaled', 'after', 'hundreds', 'plain', 'pairs', 'unsa
 /** The style in which a number was said: the one that gives those very words again; plain British where none does. */
 export function spokenAs(words: string, value: number): Spoken {
   const said = normal(words);
-  const article = /^an?\b/i.test(words);
+  const article = /^an?\b/i.test(words) || (!/^one\b/i.test(words) && 'short');
   const nought = !/^point\b/i.test(words);
   const mark = /\bcomma\b/.test(said) ? 'comma' : 'point';
   const scale = named.find(([size, name]) => said.includes(name) && value >= size)?.[0] ?? 1;

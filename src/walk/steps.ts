@@ -49,10 +49,14 @@ export function looseness({ hedge, off }: Pick<Manner, 'hedge' | 'off'>): number
   return Math.max(usual, Math.min(Math.abs(off), WORST));
 }
 
+const FEW = 10; // things
 const HAIR = 0.05; // a degree or a hundredth is not said finer than to the tenth, however small the figure
 
-/** How far off a figure may always be said, in the unit as said. */
-export const leastOff = ({ dimension }: Manner): number => (toTheWhole.has(dimension) ? HAIR : 0);
+/** How far off a figure may always be said, in the unit as said: things that are counted to the whole, a few of them to the quarter. */
+export function leastOff({ dimension }: Manner, value: number): number {
+  if (counted.has(dimension)) return value < FEW ? 0.125 : 0.5;
+  return toTheWhole.has(dimension) ? HAIR : 0;
+}
 
 export interface Rounded {
   readonly value: number;
@@ -69,6 +73,7 @@ export const isCounted = (dimension: Dimension): boolean => counted.has(dimensio
 const measured = new Set<Dimension>(['mass', 'volume', 'time']);
 /** Whether a value can stand in words as it is: of days and tonnes a guide says halves and quarters, not 3.6; of millions tenths as well. */
 function isSayable(value: number, { number, dimension }: Manner): boolean {
+  if (counted.has(dimension) && value >= FEW && value % 1 !== 0) return false;
   if (!('spoken' in number)) return true;
   const { scale } = number.spoken;
   const many = value / (scale >= 1e5 ? scale : 1);
@@ -89,7 +94,7 @@ export function rounded(value: number, manner: Manner, step: number): Rounded {
     return { value: tidied(value), step, isFiner: to(step) !== tidied(value), isWhole: true };
   if (manner.meant.figureUnit === 'gravity') return { value: to(step), step, isFiner: false, isWhole: false };
   const steps = stepsFrom(step, value, manner);
-  const allowed = Math.max(looseness(manner) * Math.abs(value), leastOff(manner));
+  const allowed = Math.max(looseness(manner) * Math.abs(value), leastOff(manner, value));
   const isTrue = (each: number) => Math.abs(to(each) - value) <= allowed;
   const found = steps.find(isTrue) ?? steps.at(-1) ?? step;
   return { value: to(found), step: found, isFiner: found < step, isWhole: false };
