@@ -29,7 +29,9 @@ test('a saved house is in every island and sentence after hydration', async ({ p
   await expect(page.locator('[data-figure="house.originalGravity"]').first()).toHaveText('1.064');
   await open(page, '/');
   await expect(page.locator('[data-house-name]').first()).toHaveText('Sallowby');
-  await expect(page.locator('.foot [data-own-house]')).toContainText('as you have put or moved them, under the name Sallowby');
+  await expect(page.locator('.foot [data-own-house]')).toContainText(
+    'as you have put or moved them, under the name Sallowby',
+  );
 });
 
 test('a change survives a reload', async ({ page }) => {
