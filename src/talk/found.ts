@@ -3,6 +3,8 @@ import { andAHalf } from '../core/reading/halves.ts';
 import { tidy, type Said } from '../core/reading/numbers.ts';
 import { timeAt } from '../core/reading/times.ts';
 import type { Token } from '../core/reading/tokens.ts';
+import { aloneScale, isLonePart } from './alone.ts';
+import { idle, oneStill } from './idle.ts';
 import { unitAt, type Dimension } from './units.ts';
 
 /** A number with its unit while the text is being read. */
@@ -27,58 +29,8 @@ export interface Found {
 const money: Readonly<Record<string, string>> = { '£': '£', $: '$', '€': '€' };
 const yearBefore = new Set('in since from until till by of early late founded established est built opened around about circa spring summer autumn winter january february march april may june july august september october november december year to and between before after'.split(' ')); // prettier-ignore
 
-const oneIn =
-  /^\s+(?:in|out\s+of)\s+(?:every\s+)?(?:\d{1,2}\b|five|six|eight|ten|twelve|twenty|thirty|forty|fifty|a\s+hundred)/i;
-
-/** A part of a time of day, or a mark beside the text, as 12:34. */
-const stamped = (tokens: readonly Token[], i: number) =>
-  (tokens[i + 1]?.text === ':' &&
-    tokens[i + 1]!.joined &&
-    tokens[i + 2]?.text !== '1' && // 3.5:1 is a ratio
-    tokens[i + 2]?.joined &&
-    tokens[i + 2]!.kind === 'figure') ||
-  (tokens[i]!.joined &&
-    tokens[i - 1]?.text === ':' &&
-    tokens[i - 1]!.joined &&
-    tokens[i - 2]?.kind === 'figure');
-
-/** What makes a number at the head of a line the number of a heading. */
-const heading = /^[.)]\s+\S/;
-
-/** One that is counted: “only one”, “down to one.”, “one a day”. */
-const onlyOne =
-  /\b(?:only|just)\s+one\b|\b(?:to|have|at|of|flour|husk)\s+one\b(?!\s+[a-z])|\bone\s+(?:a|in\s+the)\s+day/i;
-
-/** Numbers that count nothing: "one of the best", "the 1st", "CO2", "that one". */
-function idle(
-  text: string,
-  tokens: readonly Token[],
-  { first, next, value }: Said,
-  dimension: Dimension,
-): boolean {
-  const [before, token, after] = [tokens[first - 1], tokens[first]!, tokens[next]];
-  if (token.kind === 'figure' && token.joined && before?.kind === 'word') return before.text !== 'x';
-  if (
-    dimension === 'bare' &&
-    heading.test(text.slice(token.end, token.end + 4)) &&
-    /(?:^|\n)\s*$/.test(text.slice(Math.max(0, token.start - 9), token.start))
-  )
-    return true;
-  if (token.kind === 'figure' && after?.joined && /^(?:st|nd|rd|th)$/.test(after.text)) return true;
-  if (token.kind === 'figure' && stamped(tokens, first)) return true;
-  if (tokens[first + 1]?.text === 'couple' && dimension === 'bare') return true;
-  if (token.text !== 'one' || next !== first + 1 || value !== 1) return false;
-  if (oneIn.test(text.slice(token.end, token.end + 24))) return false;
-  if (dimension === 'casks' || dimension === 'bottles' || dimension === 'mashes') return true;
-  if (dimension === 'bare' && onlyOne.test(text.slice(Math.max(0, token.start - 14), token.end + 9)))
-    return false;
-  return dimension === 'bare'
-    ? !(
-        /^(?:number|#)$/.test(before?.text ?? '') ||
-        (before?.text === '.' && tokens[first - 2]?.text === 'no')
-      )
-    : /^days?$/.test(after?.text ?? '');
-}
+/** “Two pairs”: so many stills twice. */
+const pairOf = /^\s+(?:identical\s+|big\s+)?pairs?\b(?!\s+of\s+(?!stills|pots))/i;
 
 function attach(text: string, tokens: readonly Token[], said: Said): Found | undefined {
   const first = tokens[said.first]!;
@@ -86,7 +38,8 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
   const of = /\s+of\s+(?:a\s+|an\s+)?/iy;
   of.lastIndex = numberEnd;
   const skipped = said.fraction || tokens[said.first + 1]?.text === 'couple' ? of.exec(text) : null;
-  const unit = unitAt(text, numberEnd + (skipped?.[0].length ?? 0));
+  const odd = /^[\s-]?(?:odd|some)\b/i.exec(text.slice(numberEnd, numberEnd + 6));
+  const unit = unitAt(text, numberEnd + ((skipped ?? odd)?.[0].length ?? 0));
   const found: Found = {
     start: first.start,
     end: unit?.end ?? numberEnd,
@@ -97,6 +50,14 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
     dimension: unit?.dimension ?? (said.fraction ? 'share' : 'bare'),
     year: false,
   };
+  const pairs = pairOf.exec(text.slice(numberEnd, numberEnd + 40));
+  if (pairs && Number.isInteger(found.value) && (found.dimension === 'bare' || found.dimension === 'stills'))
+    return { ...found, value: 2 * found.value, unit: '', dimension: 'stills', end: Math.max(numberEnd + pairs[0].length, found.dimension === 'stills' ? found.end : 0) };
+  const still = found.value === 1 && found.dimension === 'bare' && first.text === 'one' ? oneStill.exec(text.slice(numberEnd, numberEnd + 40)) : null;
+  if (still) return { ...found, dimension: 'stills', end: numberEnd + still[0].length };
+  if (/^[2-9]\.000$|^[1-9]\d{1,2}\.000$/.test(first.text) && said.next === said.first + 1 && found.value < 1000) found.value *= 1000; // “4.000 litres”, said where a dot parts the thousands
+  if (found.unit === 'kt') Object.assign(found, { value: tidy(1000 * found.value), unit: 't' });
+  if (found.unit === 'quintals') Object.assign(found, { value: tidy(100 * found.value), unit: 'kg' });
   if (found.unit === 'kL') Object.assign(found, { value: tidy(1000 * found.value), unit: 'L' });
   const fifties =
     found.dimension === 'bare' && found.value < 10 ? inFifties.exec(text.slice(numberEnd)) : null;
@@ -143,7 +104,7 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
     (first.kind === 'word' ? tokens[said.first]!.text !== 'a' && said.scale === 1 : /^\d{4}$/.test(first.text)) &&
     (yearBefore.has(before?.text ?? '') || before?.text === '('); // prettier-ignore
   return found;
-}
+} // prettier-ignore
 
 const SOON = 30; // '09 is of this century, '77 of the last
 
@@ -168,7 +129,7 @@ const parted = new Set<Dimension>(['casks', 'bottles']);
 const fullWeek = /(?<!\b(?:in|per|of|each)\s)$/i;
 /** One of a unit, and not so much for each: “takes an hour”, “it's a tonne”. */
 const wholeOne =
-  /\b(?:than|takes?|is|it['’]s|sit|say|so|be|do|nearly|exactly|about)\s+an?\s+(?:whole\s+)?(?:tonne|ton|hour|litre|liter|month|fortnight|week|gallon)\b(?!\s+(?:and|of\s+th))/i;
+  /(?:\b(?:than|takes?|is|it['’]s|sit|say|so|be|do|nearly|exactly|about|use|off|over)\s+|[.?!\n]\s*)an?\s+(?:whole\s+)?(?:tonne|ton|hour|litre|liter|month|fortnight|week|gallon)\b(?!\s+(?:and|of\s+th))/i;
 const halfSoon = /\sand\s+(?:an?\s+)?(?:half|quarter|three[\s-]quarters?)\b/i;
 const measured = new Set<Dimension>(['mass', 'volume', 'time', 'length']);
 
@@ -228,6 +189,36 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
       const said = { value: 1, first: i, next: i + 1, scale: 1, fraction: false };
       found.push({ ...unit, start: token.start, value: 1, said, year: false });
       taken = unit.end;
+    } else if (
+      aloneScale[token.text] !== undefined &&
+      tokens[i - 1]?.kind !== 'figure' &&
+      unitAt(text, token.end)
+    ) {
+      const unit = unitAt(text, token.end)!;
+      if (unit.unit === '' || unit.end === token.end) continue;
+      const value = aloneScale[token.text]!;
+      const said = { value, first: i, next: i + 1, scale: value, fraction: false };
+      found.push({ ...unit, start: token.start, value, said, year: false });
+      taken = unit.end;
+    } else if (isLonePart(text, tokens, i)) {
+      const start = token.text === 'half' ? token.start : tokens[i - 1]!.start;
+      const said = {
+        value: token.text === 'half' ? 0.5 : 0.333,
+        first: i,
+        next: i + 1,
+        scale: 1,
+        fraction: true,
+      };
+      found.push({
+        start,
+        end: token.end,
+        value: said.value,
+        said,
+        unit: '',
+        dimension: 'share',
+        year: false,
+      });
+      taken = token.end;
     } else if (token.text === 'half') {
       const unit = unitAt(text, token.end);
       if (

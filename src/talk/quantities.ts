@@ -4,6 +4,7 @@ import { numbersIn, tidy } from '../core/reading/numbers.ts';
 import { vague, vagueAfter } from '../core/reading/vague.ts';
 import { joinDays } from './times-a-week.ts';
 import { joinParts, joinRanges, joinShares } from './ranges.ts';
+import { spokenTokens } from './spoken.ts';
 import { carryUnits, settleUnits, shareUnits } from './shared-units.ts';
 import type { Token } from '../core/reading/tokens.ts';
 import type { Dimension } from './units.ts';
@@ -35,7 +36,7 @@ function saidVaguely(text: string, tokens: readonly Token[], { said, end }: Foun
 
 /** Every quantity of a text, in order. Takes any text. */
 export function quantitiesIn(text: string): Quantity[] {
-  const { tokens, numbers } = numbersIn(text);
+  const { tokens, numbers } = numbersIn(text, spokenTokens(text));
   const gathered = joinDays(text, joinParts(text, gather(text, tokens, numbers)));
   const found = joinShares(text, joinRanges(text, tokens, gathered));
   shareUnits(text, found);

@@ -14,6 +14,9 @@ function relation(text: string, tokens: readonly Token[], a: Found, b: Found): '
   const fits = sameUnit || a.dimension === 'bare';
   if (!fits || b.dimension === 'clock' || /\n\s*\S/.test(between)) return undefined;
   if (isYear(b) && (a.value < 1000 || !/^[-–—]$/.test(word)) && b.dimension === 'bare') return undefined;
+  if (between.includes('—') && /\s—\s/.test(between)) return undefined; // a thought between two, not a range
+  if (word === 'until' && between.includes(',')) return undefined;
+  if (word === '' && between.includes(',') && follows(a, b)) return 'range';
   if (/^(?:(?:right |all the way )?down to|falling to|dropping to|to|until|till|-|–|—)$/.test(word)) {
     if (word === '-' && a.said.first > 0 && before === '-') return undefined;
     if (b.value < a.value && word !== '-' && b.dimension !== 'time') return 'fall';
@@ -25,6 +28,14 @@ function relation(text: string, tokens: readonly Token[], a: Found, b: Found): '
   if (word === 'and' && before === 'between') return ascending ? 'range' : undefined;
   return undefined;
 }
+
+/** “Seven, eight hours”, “seventy-five, seventy-six thousand”: one number and the next, for a little more than one. */
+const follows = (a: Found, b: Found): boolean =>
+  a.dimension === 'bare' &&
+  Number.isInteger(a.value) &&
+  (b.dimension !== 'bare' || a.value >= 20) &&
+  !isYear(b) &&
+  Math.abs(liftedEnd(a, b) / b.said.scale - b.value / b.said.scale + 1) < 1e-9;
 
 const isYear = ({ value }: Found) => Number.isInteger(value) && value >= 1700 && value <= 2100;
 
@@ -51,7 +62,8 @@ export function joinRanges(text: string, tokens: readonly Token[], found: readon
   return joined;
 }
 
-const chance = /^\s*(?:casks?\s+|parts?\s+)?(?:in|from|out of)\s*(?:every\s+)?$/i;
+const chance =
+  /^\s*(?:casks?\s+|parts?\s+)?(?:in|from|out of|of(?=\s+(?:each|every)\s))\s*(?:every\s+|each\s+)?$/i;
 const counted = new Set<Dimension>(['bare', 'casks']);
 
 /** "One in thirty" is one share, not two numbers. */
@@ -106,9 +118,18 @@ export function joinParts(text: string, found: readonly Found[]): Found[] {
       Object.assign(last, { end: next.end, value: last.value + inUnit(next.value, next.unit, last.unit) });
     else if (last && /^[\s-]+$/.test(between!) && isBroken(text, last, next))
       Object.assign(last, { end: next.end, value: next.value < 10 ? 1000 * last.value + 100 * next.value : 1000 * last.value + next.value }); // prettier-ignore
+    else if (last && /^[\s-]+$/.test(between!) && isHalf(text, last, next))
+      Object.assign(last, { end: next.end, value: last.value + 0.5 });
+    else if (last && /^,\s+$/.test(between!) && isThousands(text, last, next))
+      Object.assign(last, {
+        end: next.end,
+        value: last.value + next.value,
+        unit: next.unit,
+        dimension: next.dimension,
+      });
     else if (last && isSaidApart(text, last, next, between!))
       Object.assign(last, { end: next.end, value: 100 * last.value + next.value });
-    else if (last && isUnsaid(next, last) && /^\s+$/.test(between!))
+    else if (last && isUnsaid(next, last) && (last.unit === 'h' ? andMore : /^\s+$/).test(between!))
       Object.assign(last, { end: next.end, value: last.value + next.value / inOne[last.unit]! });
     else joined.push(next);
   }
@@ -127,7 +148,7 @@ function clockOf(minutes: Found, hour: Found, between: string): number | undefin
 } // prettier-ignore
 
 /** How many of the next smaller unit are in one: “five hours forty”, “six foot four”, “two ton six hundred”. */
-const inOne: Readonly<Record<string, number>> = { h: 60, feet: 12, t: 1000 };
+const inOne: Readonly<Record<string, number>> = { h: 60, feet: 12, t: 1000, m: 100, '£': 100 };
 const isUnsaid = (part: Found, whole: Found): boolean =>
   part.dimension === 'bare' &&
   whole.low === undefined &&
@@ -157,6 +178,14 @@ const isBroken = (text: string, thousands: Found, rest: Found): boolean =>
   thousands.value >= 2 &&
   thousands.value < 40 && // “sixty-three five” is a strength
   ((rest.value >= 1 && rest.value < 10 && thousands.value >= 10) || (rest.value > 100 && rest.value < 1000));
+
+/** “Sixty-three five” is a strength and a half. */
+const isHalf = (text: string, whole: Found, rest: Found): boolean =>
+  isBareWhole(whole) && isBareWhole(rest) && inWords(text, whole) && inWords(text, rest) && rest.value === 5 && whole.value > 56 && whole.value < 76 && whole.value % 10 !== 0; // prettier-ignore
+
+/** “One thousand, two hundred and ninety-five litres”. */
+const isThousands = (text: string, thousands: Found, rest: Found): boolean =>
+  thousands.dimension === 'bare' && inWords(text, thousands) && /thousand$/i.test(text.slice(thousands.start, thousands.end)) && rest.value >= 100 && rest.value < 1000 && /hundred/i.test(text.slice(rest.start, rest.end)); // prettier-ignore
 
 /** “10 58” is a gravity that was heard in two. */
 const isSaidApart = (text: string, first: Found, rest: Found, between: string): boolean =>

@@ -91,8 +91,8 @@ function hundreds({ quantities }: Reading): ReadonlySet<number> {
 
 const grist = new Set<string>(['husk', 'grits', 'flour']);
 
-/** What is weighed of every candidate of every quantity. */
-export function weighedOf(reading: Reading, first: Chances, chances: Chances): Float64Array[][] {
+/** What is weighed of every candidate of each quantity, one candidate after another. */
+export function weighedOf(reading: Reading, first: Chances, chances: Chances): Float64Array[] {
   const { text, quantities, candidates } = reading;
   const fit = together(reading, chances);
   const told = tellings(reading, chances);
@@ -118,21 +118,20 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
     }
     return (stage: string) => (whole === 0 ? 0 : (shares[stage] ?? 0) / whole);
   });
-  const block = new Float64Array(weighed.length * candidates.reduce((sum, all) => sum + all.length, 0)); // one for all rows
-  let taken = 0;
   return candidates.map((all, i) => {
     const resaid =
       i > 0 && quantities[i]!.start - quantities[i - 1]!.end < 45 && again.test(text.slice(quantities[i - 1]!.end, quantities[i]!.start)); // prettier-ignore
-    return all.map((candidate, k) => {
-      const row = block.subarray(taken, (taken += weighed.length));
-      const put = (name: keyof typeof at, value: number) => (row[at[name]]! += value);
+    const rows = new Float64Array(weighed.length * all.length);
+    all.forEach((candidate, k) => {
+      const from = k * weighed.length;
+      const put = (name: keyof typeof at, value: number) => (rows[from + at[name]]! += value);
       put('first', Math.log(Math.max(LEAST, first[i]![k]!)));
       const { label, values } = candidate;
       if (!isFigure(label)) {
         put('none of none before', noneAt[i - 1] ?? 0.3);
         put('none of none behind', noneAt[i + 1] ?? 0.3);
         for (const j of [i - 1, i + 1]) put('reason near', spoken[j]?.find((each) => each.label === label)?.chance ?? 0);
-        return row;
+        return;
       }
       put('figure', 1);
       put('none in the talk', noneInAll);
@@ -165,25 +164,25 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
       for (const { label: other, chance } of spoken[i - 1] ?? []) {
         if (!isFigure(other)) put('none before', chance);
         else {
-          row[beforeAt + stepOf(place - order.get(other)!)]! += chance;
+          rows[from + beforeAt + stepOf(place - order.get(other)!)]! += chance;
           if (other === label && resaid) put('said again', chance * (most.same[0]! > 0 ? 1 : 0));
         }
       }
       for (const { label: other, chance } of spoken[i + 1] ?? []) {
         if (!isFigure(other)) put('none behind', chance);
-        else row[behindAt + stepOf(order.get(other)! - place)]! += chance;
+        else rows[from + behindAt + stepOf(order.get(other)! - place)]! += chance;
       }
-      return row;
     });
+    return rows;
   }); // prettier-ignore
 }
 
 /** The chances of every candidate, weighed. */
-export const weighedChances = (rows: readonly Float64Array[], weights: readonly number[]): number[] =>
+export const weighedChances = (rows: Float64Array, weights: readonly number[]): number[] =>
   chancesOf(
-    rows.map((row) => {
+    Array.from({ length: rows.length / weighed.length }, (_, k) => {
       let sum = 0;
-      for (let i = 0; i < row.length; i++) sum += row[i]! * weights[i]!;
+      for (let i = 0, at = k * weighed.length; i < weighed.length; i++, at++) sum += rows[at]! * weights[i]!;
       return sum;
     }),
   );

@@ -52,7 +52,8 @@ const priced =
 function isAmerican(text: string, found: readonly Found[]): boolean {
   const signs = found.filter(({ unit, value }, i) =>
     unit === '° proof'
-      ? value > 128 || found.slice(Math.max(0, i - 2), i + 3).some((other) => other.value * 2 === value)
+      ? (value > 128 && !/\bover\b/i.test(text.slice(found[i]!.start, found[i]!.end + 8))) ||
+        found.slice(Math.max(0, i - 2), i + 3).some((other) => other.value * 2 === value)
       : unit === 'gal' && value === 53,
   ).length;
   if (/\bpercent\b/i.test(text) && found.some(({ unit }) => unit === '° proof' || unit === 'proof gal') && found.some(({ unit }) => unit === 'gal') && !/\b(?:over|under) proof\b/i.test(text)) return true; // prettier-ignore
@@ -102,7 +103,12 @@ export function settleUnits(text: string, found: readonly Found[]): void {
       (isOfMoney || priced.test(text.slice(Math.max(0, each.start - 50), each.end + 25)))
     )
       Object.assign(each, { unit: '£', dimension: 'money' });
-    if (each.unit === '£' && american && /^\s+of\s+malt/.test(text.slice(each.end)))
+    if (
+      each.unit === '£' &&
+      american &&
+      /pounds?$/i.test(text.slice(each.start, each.end)) &&
+      (says('$') || /^\s+of\s+malt/.test(text.slice(each.end)))
+    )
       Object.assign(each, { unit: 'lb', dimension: 'mass' });
     if (each.unit === '°') each.unit = fahrenheit || (each.value > 120 && says('°F')) ? '°F' : '°C';
     if (each.unit === 'gal') each.unit = american ? 'US gal' : 'UK gal';

@@ -28,10 +28,11 @@ const described = "(?:(?!(?:of|in|and|or|the|a|an|at|to|for|with|is|are|from|per
 const counted = (dimension: Dimension, says: string) => spelling('', dimension, `${described}(?:${says})`);
 
 const litres = 'l|lit(?:re|er)s?|ltrs?';
-const perHour = '\\s*(?:/|\\b(?:an|per|every|each|in\\s+an|in\\s+one|at|to\\s+the)\\b)\\s*(?:h|hrs?|hours?)';
+const perHour =
+  '\\s*(?:/|\\b(?:an|per|every|each|in\\s+an|in\\s+one|in\\s+the|in|at|to\\s+the)\\b)\\s*(?:h|hrs?|hours?)';
 const rates: readonly Spelling[] = [
   spelling('t/h', 'milling', `(?:t|tonnes?|tons?)(?:\\s+of\\s+[a-z]+)?${perHour}`),
-  spelling('kg/h', 'milling', `(?:kgs?|kilos?)(?:\\s+of\\s+[a-z]+)?${perHour}`),
+  spelling('kg/h', 'milling', `(?:kgs?|kilos?|kilogram(?:me)?s?)(?:\\s+of\\s+[a-z]+)?${perHour}`),
   spelling('L/h', 'flow', `(?:${litres})(?:\\s+of\\s+[a-z]+)?${perHour}`),
   spelling('L/min', 'flow', `(?:${litres})\\s*(?:/|\\b(?:a|per)\\b)\\s*min(?:ute)?`),
   spelling(
@@ -47,6 +48,8 @@ const rates: readonly Spelling[] = [
 const spellings: readonly Spelling[] = [
   ...rates,
   spelling('L/kg', 'ratio', 'times\\s+(?:of\\s+)?(?:the\\s+)?malt'),
+  spelling('kt', 'mass', 'kt|kilotonnes?'),
+  spelling('quintals', 'mass', 'quintals?|quintali'),
   spelling('kL', 'volume', 'kilolit(?:re|er)s?|kl'),
   spelling('m³', 'volume', 'kubik|cubics?'),
   spelling('proof gal', 'alcohol', 'proof[\\s-]+gal(?:lon)?s?|gal(?:lon)?s?\\s+at\\s+proof'),
@@ -87,6 +90,17 @@ const proofs: Readonly<Record<string, readonly [toCore: (value: number) => numbe
   '° former UK proof': [proof('° former UK proof'), 175],
   '° US proof': [proof('° US proof'), 200],
 };
+const knownProofs = new Map(Object.keys(proofs).map((unit) => [unit, new Map<number, number>()])); // a proof is a root to be found
+function proofOf(value: number, unit: string): number {
+  const [toCore, most] = proofs[unit]!;
+  const known = knownProofs.get(unit)!;
+  let strength = known.get(value);
+  if (strength === undefined) {
+    strength = toCore(Math.min(Math.max(value, 0), most));
+    if (known.size < 2000) known.set(value, strength);
+  }
+  return strength;
+}
 const gravities = new Map(unitsRead('gravity').map(({ unit, toCore }) => [unit, toCore]));
 const BRITISH_PROOF = 0.571; // litres of pure alcohol in a litre at the former British proof; from memory
 const sizes = new Map([
@@ -100,8 +114,7 @@ const sizes = new Map([
 export function inUnit(value: number, unit: string, wanted: string): number {
   if (unit === wanted) return value;
   if (unit === '°F') return (value - 32) / 1.8;
-  const [toCore, most] = proofs[unit] ?? [];
-  if (toCore) return toCore(Math.min(Math.max(value, 0), most!));
+  if (Object.hasOwn(proofs, unit)) return proofOf(value, unit);
   const extract = wanted === 'gravity' ? gravities.get(unit) : undefined;
   if (extract && unit !== '') return extract(Math.min(Math.max(value, -20), unit === '° gravity' ? 200 : 32));
   if (wanted === 'gravity') return value >= 800 ? value / 1000 : value > 1.2 ? 1 + value / 1000 : value; // 1058, 58, 1.058

@@ -154,8 +154,7 @@ export const mayBegin = ({ kind, text: word }: Token) =>
   kind === 'figure' || (kind === 'word' && (others.has(word) || isNumberWord(word)));
 
 /** Every number of a text, in order, with the text's tokens. */
-export function numbersIn(whole: string): { tokens: readonly Token[]; numbers: readonly Said[] } {
-  const tokens = tokensOf(whole);
+export function numbersIn(whole: string, tokens: readonly Token[] = tokensOf(whole)): { tokens: readonly Token[]; numbers: readonly Said[] } {
   const numbers: Said[] = [];
   for (let i = 0; i < tokens.length;) {
     const found = mayBegin(tokens[i]!) ? numberAt(tokens, i) : undefined;
@@ -163,4 +162,4 @@ export function numbersIn(whole: string): { tokens: readonly Token[]; numbers: r
     i = found ? found.next : i + 1;
   }
   return { tokens, numbers };
-}
+} // prettier-ignore

@@ -5,11 +5,11 @@ import { brotliCompressSync } from 'node:zlib';
 import { modelAsText } from '../../../src/talk/model-text.ts';
 import { scripts } from '../judge.ts';
 import { recombinedTalks } from '../recombine.ts';
-import { learnReader } from './stacked.ts';
+import { readerWithout } from './stacked.ts';
 import { toLearn } from './talks.ts';
 
 const talks = [...scripts(), ...recombinedTalks()].map(toLearn);
-const text = modelAsText(learnReader(talks));
+const text = modelAsText(readerWithout(talks)());
 const file = `// What the reader has learnt from labelled talks; written by \`npm run learn-talk\`, not by hand. See model-text.ts for its form.
 export default ${JSON.stringify(text)};
 `;

@@ -3,6 +3,7 @@ import { weighedChances, weighedOf, type Chances } from '../../../src/talk/secon
 import type { Model } from '../../../src/talk/match.ts';
 import { shortlist } from '../../../src/talk/first-reading.ts';
 import { roundedWeight, type LearntFirst } from '../../../src/talk/model-text.ts';
+import { TUNED_ON } from '../tuned-on.ts';
 import { firstOf, learnFirst } from './first.ts';
 import { learnSecond } from './second.ts';
 import type { LearntTalk } from './talks.ts';
@@ -20,7 +21,13 @@ const rounded = (first: LearntFirst): LearntFirst => ({
   ),
 });
 
-const GROUPS = 4; // of authors: the first reading of a group is learnt from the others
+const GROUPS = 4; // of authors, each of which is left out as one
+
+/** The authors of talks in groups; those that are only learnt from are in none. */
+export function groupsOf(talks: readonly { readonly author: string }[]): readonly (readonly string[])[] {
+  const authors = [...new Set(talks.map(({ author }) => author))].filter((each) => each !== TUNED_ON).sort();
+  return Array.from({ length: GROUPS }, (_, group) => authors.filter((_, i) => i % GROUPS === group));
+}
 
 /** First readings learnt from all talks but those of some authors, each learnt once. */
 export function firstWithout(talks: readonly LearntTalk[]): (...authors: readonly string[]) => LearntFirst {
@@ -34,22 +41,25 @@ export function firstWithout(talks: readonly LearntTalk[]): (...authors: readonl
   };
 }
 
-/** The reader that is learnt from all talks but those of some authors, or from all. */
-export function learnReader(talks: readonly LearntTalk[], without: readonly string[] = [], first = firstWithout(talks)): Model & { readonly first: LearntFirst } {
-  const seen = talks.filter(({ author }) => !without.includes(author));
-  const authors = [...new Set(seen.map(({ author }) => author))].sort();
-  const groupOf = (author: string) => authors.filter((_, i) => i % GROUPS === authors.indexOf(author) % GROUPS);
-  const every = seen.map((talk) => firstOf(first(...without, ...groupOf(talk.author)), talk));
+/** A function that learns the reader from all talks but those of a group of authors, or from all. The first reading of each talk, from which the further ones are learnt, is by one that has not learnt from its author. */
+export function readerWithout(talks: readonly LearntTalk[], first = firstWithout(talks)): (group?: readonly string[]) => Model & { readonly first: LearntFirst } {
+  const groups = groupsOf(talks);
+  const groupOf = (author: string) => groups.find((group) => group.includes(author))!;
+  const told = talks.filter(({ author }) => author !== TUNED_ON);
+  const every = told.map((talk) => firstOf(first(...groupOf(talk.author)), talk));
   const short = every.map((all) => all.map(shortlist));
-  const readings = seen.map(({ text, quantities, examples }, i) => ({ text, quantities, candidates: examples.map(({ candidates }, k) => short[i]![k]!.map((place) => candidates[place]!)) }));
+  const readings = told.map(({ text, quantities, examples }, i) => ({ text, quantities, candidates: examples.map(({ candidates }, k) => short[i]![k]!.map((place) => candidates[place]!)) }));
   const alone: Chances[] = every.map((all, i) => all.map((each, k) => short[i]![k]!.map((place) => each[place]!)));
-  const rights = seen.map(({ examples }, i) => examples.map(({ right }, k) => short[i]![k]!.flatMap((place, at) => (right.includes(place) ? [at] : []))));
-  let now = alone;
-  const further = Array.from({ length: FURTHER }, () => {
-    const rows = readings.map((reading, i) => weighedOf(reading, alone[i]!, now[i]!));
-    const weights = learnSecond(seen.flatMap(({ examples }, i) => examples.map((_, k) => ({ rows: rows[i]![k]!, right: rights[i]![k]! }))));
-    now = rows.map((all) => all.map((each) => weighedChances(each, weights)));
-    return weights;
-  });
-  return { first: first(...without), further };
+  const rights = told.map(({ examples }, i) => examples.map(({ right }, k) => short[i]![k]!.flatMap((place, at) => (right.includes(place) ? [at] : []))));
+  const once = readings.map((reading, i) => weighedOf(reading, alone[i]!, alone[i]!));
+  return (group = []) => {
+    const seen = told.flatMap(({ author }, i) => (group.includes(author) ? [] : [i]));
+    let rows = new Map(seen.map((i) => [i, once[i]!]));
+    const further = Array.from({ length: FURTHER }, (_, reading) => {
+      const weights = learnSecond(seen.flatMap((i) => rights[i]!.map((right, k) => ({ rows: rows.get(i)![k]!, right }))));
+      if (reading + 1 < FURTHER) rows = new Map(seen.map((i) => [i, weighedOf(readings[i]!, alone[i]!, rows.get(i)!.map((each) => weighedChances(each, weights)))]));
+      return weights;
+    });
+    return { first: first(...group), further };
+  };
 } // prettier-ignore
