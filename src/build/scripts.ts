@@ -16,6 +16,7 @@ const files: Readonly<Record<string, readonly string[]>> = {
     'core/keep-together.ts',
   ],
   ledger: ['islands/Ledger.tsx'],
+  address: ['islands/copy-address.ts'],
   change: ['house/change-figure.ts', 'house/shelf-store.ts'],
   file: ['islands/open-file.ts', 'islands/save-file.ts', 'islands/file-name.ts', 'islands/today.ts'],
   chart: ['islands/Chart.tsx', 'calculators/define.ts'],
