@@ -1,4 +1,4 @@
-// In any browser, and whatever becomes of the page's other scripts: says when they did not come, mends links in pages opened from a file, and keeps what a hand does to an island before its script has come.
+// In any browser: says when the page's scripts did not come, mends links in pages opened from a file, and keeps early clicks.
 (function () {
   var root = document.documentElement;
   function say(reason) {
@@ -12,7 +12,6 @@
     });
     return;
   }
-  // By then each script of the page has run or failed; the page's own says that it ran.
   addEventListener('load', function () {
     var hydrates = !document.querySelector('astro-island') || customElements.get('astro-island');
     if (root.hasAttribute('data-script') && hydrates) return;
@@ -21,7 +20,6 @@
   addEventListener('astro:hydration-error', function () {
     say('lost');
   });
-  // What a hand does to an island before its script has come is kept, and done then.
   function waiting(event) {
     return event.target.closest && event.target.closest('astro-island[ssr]');
   }
