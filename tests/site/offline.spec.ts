@@ -22,6 +22,7 @@ async function kept(page: Page): Promise<void> {
 }
 
 test('after one visit every page works with no network', async ({ page, context }) => {
+  test.setTimeout(300_000); // all pages of the book, one after another
   await open(page, '/');
   await kept(page);
   await context.setOffline(true);
