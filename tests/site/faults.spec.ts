@@ -198,11 +198,11 @@ test('a page shown again by the Back button has what was changed and answered me
 test('what reads a talk does not come: the page says so, keeps the talk, and reads it when it comes', async ({
   page,
 }) => {
-  await page.route(/script-reading/, (route) => route.abort());
+  await page.route(/script-reading\.worker/, (route) => route.abort());
   await open(page, '/script/');
   await page.locator('#script-text').fill('We fill 9 casks a week.');
   await expect(page.locator('.script-reader .problem')).toContainText('What you typed is untouched');
-  await page.unroute(/script-reading/);
+  await page.unroute(/script-reading\.worker/);
   await page.reload();
   await expect(page.locator('.marked .mark')).toHaveText('9 casks');
   await expect(page.locator('.script-reader .problem')).toHaveCount(0);
@@ -251,7 +251,7 @@ for (const [what, script, address] of [
   ['the script of every page', /_astro\/book\./, '/distilling/'],
   ['what a calculator reckons', /_astro\/what-if\./, '/sums/what-if/'],
   ['the first question', /_astro\/moisture-on-dry-basis\./, '/practice/#topic=malting'],
-  ['a kind of question', /_astro\/earliest-day\./, '/sheets/'],
+  ['a kind of question', /_astro\/malt-for-a-year\./, '/sheets/'],
 ] as const)
   test(`${what} does not come to ${address}: the page says so, and what was saved is untouched`, async ({
     page,

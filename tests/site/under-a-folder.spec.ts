@@ -183,6 +183,17 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
       await expect(page.locator('.marked .mark')).toHaveCount(1);
     },
   ],
+  WalkDesk: [
+    'walk/',
+    async (page) => {
+      await page
+        .locator('#walk-text')
+        .fill(
+          'In the mash house each mash is 1,500 kilos of malt.\n\nIn the still house the heart ends at 62.',
+        );
+      await expect(page.locator('#walk-text')).toBeHidden();
+    },
+  ],
   Cards: [
     'cards/',
     async (page) => {
