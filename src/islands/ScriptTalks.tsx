@@ -1,11 +1,12 @@
 // The reader's talks by name: the open one is named, saved to a file or left for another; the others are opened or removed.
-import { createSignal, For, onMount, Show } from 'solid-js';
+import { createSignal, onMount, Show } from 'solid-js';
 import { seenName } from '../house/name.ts';
 import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
 import { focusAfter } from './focus-after.ts';
 import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
+import { Shelf } from './Shelf.tsx';
 import { decodeTalk, dropTalk, encodeTalk, FIRST_NAME, freeTalkName, keptTalks, shelveTalk, talkNameProblem, talkOfFile, type Talk } from './script-kept.ts'; // prettier-ignore
 
 const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened
@@ -120,36 +121,16 @@ export function ScriptTalks(props: {
         <p role="status" tabindex="-1" ref={saying}>
           {said()}
         </p>
-        <Show when={others().length > 0}>
-          <ul class="shelf">
-            <For each={others()}>
-              {(other) => (
-                <li>
-                  <button
-                    type="button"
-                    onClick={(event) => {
-                      open(other);
-                      focusAfter(event, () => saying);
-                    }}
-                  >
-                    Open {seenName(other)}
-                  </button>{' '}
-                  <button
-                    type="button"
-                    onClick={(event) => {
-                      dropTalk(other);
-                      setOthers(Object.keys(keptTalks()));
-                      setSaid(`${seenName(other)} is removed.`);
-                      focusAfter(event, () => saying);
-                    }}
-                  >
-                    Remove {seenName(other)}
-                  </button>
-                </li>
-              )}
-            </For>
-          </ul>
-        </Show>
+        <Shelf
+          names={others()}
+          open={open}
+          remove={(other) => {
+            dropTalk(other);
+            setOthers(Object.keys(keptTalks()));
+            setSaid(`${seenName(other)} is removed.`);
+          }}
+          saying={() => saying}
+        />
       </details>
     </div>
   );

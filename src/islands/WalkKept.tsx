@@ -1,5 +1,5 @@
 // The reader's walks by name: the open one is named, saved to a file or left for another; the others are opened or removed.
-import { createSignal, For, onMount, Show } from 'solid-js';
+import { createSignal, For, onMount } from 'solid-js';
 import { seenName } from '../house/name.ts';
 import { BIGGEST, decodeWalk, encodeWalk, FIRST_NAME } from '../walk/text.ts';
 import { firstWalk, type Walk } from '../walk/walk.ts';
@@ -10,6 +10,7 @@ import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
 import { dropWalk, freeWalkName, keptWalks, shelveWalk, walkNameProblem, walksAside } from './walk-kept.ts';
 import { WalkField } from './WalkField.tsx';
+import { Shelf } from './Shelf.tsx';
 
 const NO_ROOM =
   'This browser has no room to keep this walk beside another, so nothing was changed. Save it to a file, or remove a walk.';
@@ -111,36 +112,16 @@ export function WalkKept(props: {
           {said()}
         </p>
       </div>
-      <Show when={others().length > 0}>
-        <ul class="shelf">
-          <For each={others()}>
-            {(other) => (
-              <li>
-                <button
-                  type="button"
-                  onClick={(event) => {
-                    open(other);
-                    focusAfter(event, () => saying);
-                  }}
-                >
-                  Open {seenName(other)}
-                </button>{' '}
-                <button
-                  type="button"
-                  onClick={(event) => {
-                    dropWalk(other);
-                    look();
-                    setSaid(`${seenName(other)} is removed.`);
-                    focusAfter(event, () => saying);
-                  }}
-                >
-                  Remove {seenName(other)}
-                </button>
-              </li>
-            )}
-          </For>
-        </ul>
-      </Show>
+      <Shelf
+        names={others()}
+        open={open}
+        remove={(other) => {
+          dropWalk(other);
+          look();
+          setSaid(`${seenName(other)} is removed.`);
+        }}
+        saying={() => saying}
+      />
       <For each={aside()}>
         {(text, i) => (
           <p>
