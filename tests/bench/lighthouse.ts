@@ -1,8 +1,9 @@
 // Lighthouse's four marks of every page, with the settings of the run: `npm run lighthouse`, after a build; `-- desktop` for a desk's computer. It fetches Lighthouse, which is no part of the project.
-import { execFileSync } from 'node:child_process';
+import { execFile } from 'node:child_process';
 import { readdirSync } from 'node:fs';
 import { availableParallelism, cpus, loadavg } from 'node:os';
 import { dirname, join } from 'node:path';
+import { promisify } from 'node:util';
 import { findChromium } from '../chromium.ts';
 import { whileServed } from './served.ts';
 
@@ -25,8 +26,9 @@ interface Report {
   readonly environment: { readonly benchmarkIndex: number; readonly hostUserAgent: string };
 }
 
-function reportOf(address: string): Report {
-  const output = execFileSync(
+/** Waits for it without stopping this process, which serves the page. */
+async function reportOf(address: string): Promise<Report> {
+  const { stdout } = await promisify(execFile)(
     'npx',
     [
       '--yes',
@@ -40,10 +42,9 @@ function reportOf(address: string): Report {
     {
       env: { ...process.env, CHROME_PATH: findChromium() },
       maxBuffer: 100e6,
-      stdio: ['ignore', 'pipe', 'ignore'],
     },
   );
-  return JSON.parse(output.toString()) as Report;
+  return JSON.parse(stdout) as Report;
 }
 
 const dist = join(import.meta.dirname, '..', '..', 'dist');
@@ -57,7 +58,7 @@ await whileServed(async (site) => {
   let isFirst = true;
   const lowest: Record<string, number> = {};
   for (const page of pages) {
-    const { categories, audits, configSettings, lighthouseVersion, environment } = reportOf(site + page);
+    const { categories, audits, configSettings, lighthouseVersion, environment } = await reportOf(site + page);
     if (isFirst) {
       const { formFactor, throttlingMethod, throttling, screenEmulation } = configSettings;
       console.log(
