@@ -1,6 +1,8 @@
 // Takes an island over in the browser, once all that it shows has come: until then the text stands as it was built.
 import { createComponent, Suspense, type Component, type JSX } from 'solid-js';
 import { hydrate } from 'solid-js/web';
+import { turn } from '../house/idle.ts';
+import { builtInLine } from '../house/line-of.ts';
 
 type Props = Readonly<Record<string, unknown>>;
 interface Island extends Component<Props> {
@@ -16,6 +18,9 @@ function slotsOf(element: HTMLElement): Props {
   return Object.fromEntries(own.map((slot) => [slot.getAttribute('name') ?? 'children', slot]));
 }
 
+/** Each island is taken over in a task of its own, so that a hand never waits for all of them; and so is the line reckoned that nearly all of them show. */
+let before: Promise<void> = turn().then(() => void builtInLine());
+
 export default (element: HTMLElement) =>
   async (island: Island, props: Props): Promise<void> => {
     if (!element.hasAttribute('ssr')) return;
@@ -25,6 +30,7 @@ export default (element: HTMLElement) =>
       element.dispatchEvent(new CustomEvent('astro:hydration-error', { bubbles: true, composed: true }));
       throw error;
     }
+    await (before = before.then(turn));
     const all = { ...props, ...slotsOf(element) };
     const drawn = () => createComponent(island, all);
     // The built page was drawn inside one of these; both must agree.

@@ -5,6 +5,7 @@ import type { Parts } from '../house/parts/part.ts';
 import { answerBefore } from './answer-code.ts';
 import { chanceOf } from './chance.ts';
 import { draw, drawAgain, type Drawn, type Note } from './draw.ts';
+import { atOnce, type InSteps } from './in-steps.ts';
 import { notesText, readNotes, type Step } from './notes.ts';
 import { isNumberQuestion, type Question, type QuestionKind } from './question.ts';
 import { randomHouse } from './random-house.ts';
@@ -98,12 +99,16 @@ function* turns(sheet: Worksheet, kinds: readonly QuestionKind[]) {
 }
 
 /** Draws one version: its questions in the order drawn, no two alike, and none that was taken if that can be, and the notes by which they are drawn again. */
-function drawAll(
+function* drawAll(
   sheet: Worksheet,
   version: number,
   kinds: readonly QuestionKind[],
   taken: ReadonlySet<string> = new Set(),
-) {
+): InSteps<{
+  readonly questions: readonly Question[];
+  readonly faces: ReadonlySet<string>;
+  readonly steps: readonly Step[];
+}> {
   const house = houseOf(sheet, version);
   const questions: Question[] = [];
   const steps: Step[] = [];
@@ -124,6 +129,7 @@ function drawAll(
   for (const { kind, round, isFirst } of turns(sheet, kinds)) {
     if (questions.length === sheet.count || (isFirst && questions.length === before)) break;
     if (isFirst) before = questions.length;
+    yield kind.id;
     const drawn = oneOf(kind, round);
     steps.push(drawn ? { ...drawn.note, other: drawn.other } : 'passed over');
     if (!drawn) continue;
@@ -141,14 +147,16 @@ function drawAll(
 const APART_SINCE = 3;
 
 /** Draws the versions of a sheet up to one, or that one alone where it hangs on no other. */
-function drawUpTo(sheet: Worksheet, version: number, kinds: readonly QuestionKind[]) {
-  if (sheet.generator < APART_SINCE) return [drawAll(sheet, version, kinds)];
+function* drawUpTo(sheet: Worksheet, version: number, kinds: readonly QuestionKind[]) {
+  if (sheet.generator < APART_SINCE) return [yield* drawAll(sheet, version, kinds)];
   const taken = new Set<string>();
-  return Array.from({ length: version }, (_, i) => {
-    const drawn = drawAll(sheet, i + 1, kinds, taken);
+  const all = [];
+  for (let each = 1; each <= version; each++) {
+    const drawn = yield* drawAll(sheet, each, kinds, taken);
     drawn.faces.forEach((face) => taken.add(face));
-    return drawn;
-  });
+    all.push(drawn);
+  }
+  return all;
 }
 
 /** The question that a note tells of; where its numbers will no longer do, another of its kind. */
@@ -168,32 +176,33 @@ function again(
   return [before === undefined ? { question } : { question, before }];
 }
 
-function drawnAgain(
+function* drawnAgain(
   sheet: Worksheet,
   version: number,
   kinds: readonly QuestionKind[],
   steps: readonly Step[],
-) {
+): InSteps<readonly Asked[]> {
   const asked: Asked[] = [];
   const house = houseOf(sheet, version);
   let at = 0;
   for (const { kind, round } of turns(sheet, kinds)) {
     const step = steps[at++];
     if (step === undefined) break;
-    if (step !== 'passed over')
-      asked.push(...again(kind, seedFor(sheet, version, round, step.other), house, step, sheet.generator));
+    if (step === 'passed over') continue;
+    yield kind.id;
+    asked.push(...again(kind, seedFor(sheet, version, round, step.other), house, step, sheet.generator));
   }
   return asked;
 }
 
 /** A sheet with what each of its versions draws today, so that its link draws the same ever after. A sheet of the first generator stays as it is. */
-export function fixed(sheet: Worksheet, kinds: readonly QuestionKind[]): Worksheet {
+export function* fixing(sheet: Worksheet, kinds: readonly QuestionKind[]): InSteps<Worksheet> {
   if (sheet.notes || sheet.generator < 2) return sheet;
-  const versions = Array.from({ length: sheet.versions }, (_, i) => i + 1);
-  const drawn =
-    sheet.generator < APART_SINCE
-      ? versions.map((version) => drawAll(sheet, version, kinds))
-      : drawUpTo(sheet, sheet.versions, kinds);
+  const drawn = [];
+  if (sheet.generator >= APART_SINCE) drawn.push(...(yield* drawUpTo(sheet, sheet.versions, kinds)));
+  else
+    for (let version = 1; version <= sheet.versions; version++)
+      drawn.push(yield* drawAll(sheet, version, kinds));
   return { ...sheet, notes: drawn.map(({ steps }) => notesText(steps)) };
 }
 
@@ -202,16 +211,27 @@ export function fixed(sheet: Worksheet, kinds: readonly QuestionKind[]): Workshe
  * the ones it was fixed with, and only their answers are today's. Fewer than asked for when the choice of topics, forms and
  * levels does not hold as many.
  */
-export function askedOf(sheet: Worksheet, version: number, kinds: readonly QuestionKind[]): readonly Asked[] {
+export function* asking(
+  sheet: Worksheet,
+  version: number,
+  kinds: readonly QuestionKind[],
+): InSteps<readonly Asked[]> {
   const steps = sheet.notes && readNotes(sheet.notes[version - 1] ?? '', sheet.count);
   const asked: readonly Asked[] = steps
-    ? drawnAgain(sheet, version, kinds, steps)
-    : drawUpTo(sheet, version, kinds)
-        .at(-1)!
-        .questions.map((question) => ({ question }));
+    ? yield* drawnAgain(sheet, version, kinds, steps)
+    : (yield* drawUpTo(sheet, version, kinds)).at(-1)!.questions.map((question) => ({ question }));
   const place = ({ question }: Asked) => topics.indexOf(question.topic) * 10 + question.level;
   return [...asked].sort((a, b) => place(a) - place(b));
 }
+
+export const fixed = (sheet: Worksheet, kinds: readonly QuestionKind[]): Worksheet =>
+  atOnce(fixing(sheet, kinds));
+
+export const askedOf = (
+  sheet: Worksheet,
+  version: number,
+  kinds: readonly QuestionKind[],
+): readonly Asked[] => atOnce(asking(sheet, version, kinds));
 
 /** The questions alone. */
 export const questionsOf = (

@@ -2,23 +2,24 @@
 import { createEffect, createMemo, createSignal, For, on, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { GENERATOR } from '../exercises/draw.ts';
+import type { InSteps } from '../exercises/in-steps.ts';
 import { kindsOf } from '../exercises/kinds/later.ts';
 import { lineReady, partsOfLine } from '../exercises/own-line.ts';
 import { linkProblem, readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { newsOf } from '../exercises/sheet-news.ts';
 import { forms, formTitles, levels, levelTitles, topics, topicTitles } from '../exercises/topics.ts';
 import {
-  askedOf,
+  asking,
   fingerprint,
   firstKinds,
-  fixed,
+  fixing,
   MOST_QUESTIONS,
   MOST_VERSIONS,
   poolOf,
   type Asked,
   type Worksheet,
 } from '../exercises/worksheet.ts';
-import { afterFrame, whenIdle } from '../house/idle.ts';
+import { afterFrame, turn, whenIdle } from '../house/idle.ts';
 import { liveParts, useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
 import { NumberField } from './NumberField.tsx';
@@ -26,7 +27,7 @@ import { printPart } from './print-part.ts';
 import { ResultTable } from './ResultTable.tsx';
 import { SheetHandOn } from './SheetHandOn.tsx';
 import { Paper, type Part } from './SheetPaper.tsx';
-import { drawnOrLost } from './use-kinds.ts';
+import { drawnInSteps } from './use-kinds.ts';
 
 const start: Worksheet = {
   generator: GENERATOR,
@@ -71,32 +72,39 @@ export default function SheetDesk(props: { readonly list: string }) {
   };
   const [ready, setReady] = createSignal(false);
   const [drawn, setDrawn] = createSignal<{ readonly of: Worksheet; readonly asked: readonly Asked[] }>();
-  const [seen, setSeen] = createSignal(false); // a piece of work after it is drawn
+  const [laid, setLaid] = createSignal(0); // questions of it that are on the page: one more in each task
+  const seen = () => drawn() !== undefined && laid() >= drawn()!.asked.length;
   const pool = createMemo(() => poolOf(sheet(), kinds));
   const [whole, setWhole] = createSignal<Worksheet>(); // the sheet with what all its versions draw: a piece of work of its own
   let settings: Worksheet | undefined; // of which that was made
   /** Draws from a sheet, once its kinds of question are here. */
-  const drawing = async <T,>(of: Worksheet, work: () => T) => {
+  const drawing = async <T,>(of: Worksheet, work: InSteps<T>) => {
     await lineReady(of.house);
-    return drawnOrLost(work, firstKinds(of, kinds));
+    return drawnInSteps(work, firstKinds(of, kinds));
   };
   const settle = async (): Promise<Worksheet | undefined> => {
     const now = sheet();
     if (settings === now) return whole();
-    const made = await drawing(now, () => fixed(now, kinds));
+    const made = await drawing(now, fixing(now, kinds));
     if (made && sheet() === now) {
       settings = now;
       setWhole(made);
     }
     return made;
   };
+  const lay = async (asked: readonly Asked[]) => {
+    for (let each = 0; each <= asked.length && drawn()?.asked === asked; each++) {
+      setLaid(each);
+      await turn();
+    }
+  };
   /** The version shown, drawn anew when something else is chosen. */
   createEffect(
     on([sheet, shown, ready], async ([now, version, isReady]) => {
-      const asked = isReady && (await drawing(now, () => askedOf(now, version, kinds)));
+      const asked = isReady && (await drawing(now, asking(now, version, kinds)));
       if (!asked || sheet() !== now || shown() !== version) return;
       setDrawn({ of: now, asked });
-      afterFrame(() => setSeen(true));
+      await lay(asked);
     }),
   );
   const asked = () => drawn()?.asked ?? [];
@@ -125,9 +133,13 @@ export default function SheetDesk(props: { readonly list: string }) {
 
   const printOut = async (part: Part) => {
     const made = await settle();
-    const versions =
-      made && (await drawing(made, () => allVersions().map((version) => askedOf(made, version, kinds))));
-    if (!versions) return;
+    if (!made) return;
+    const versions: (readonly Asked[])[] = [];
+    for (const version of allVersions()) {
+      const asked = await drawing(made, asking(made, version, kinds));
+      if (!asked) return;
+      versions.push(asked);
+    }
     setPrinting({ part, versions });
     printPart('sheet');
     addEventListener('afterprint', () => setPrinting(undefined), { once: true });
@@ -323,10 +335,10 @@ export default function SheetDesk(props: { readonly list: string }) {
           </label>
         </form>
         <For each={drawn() ? newsOf(drawn()!.of, asked()) : []}>{(each) => <p class="remark">{each}</p>}</For>
-        <Show when={seen()}>
+        <Show when={laid() > 0}>
           <Paper
             part={withAnswers() ? 'answers' : 'questions'}
-            questions={questions()}
+            questions={questions().slice(0, laid())}
             news={[]}
             version={shown()}
             mark={mark()}

@@ -7,14 +7,14 @@ import { lineReady } from '../exercises/own-line.ts';
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { BY_AN_OLDER_EDITION, newsOf } from '../exercises/sheet-news.ts';
-import { askedOf, fingerprint, firstKinds, type Asked, type Worksheet } from '../exercises/worksheet.ts';
+import { asking, fingerprint, firstKinds, type Asked, type Worksheet } from '../exercises/worksheet.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { focusAfter } from './focus-after.ts';
 import { fetchMarker, markerHere } from './marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { NumberField } from './NumberField.tsx';
 import { QuestionView } from './QuestionView.tsx';
-import { drawnOrLost } from './use-kinds.ts';
+import { drawnInSteps } from './use-kinds.ts';
 
 /** Answers on their way, kept under the sheet's name and version. */
 interface Kept {
@@ -77,7 +77,7 @@ export default function TakeSheet(props: { readonly list: string }) {
   async function open(version: number): Promise<void> {
     const now = sheet()!;
     await lineReady(now.house);
-    const drawn = await drawnOrLost(() => askedOf(now, version, kinds), firstKinds(now, kinds));
+    const drawn = await drawnInSteps(asking(now, version, kinds), firstKinds(now, kinds));
     if (!drawn || sheet() !== now) return; // another link was opened meanwhile
     setAsked(drawn);
     setSaid('');

@@ -1,18 +1,28 @@
 // What an island draws from kinds of question that come one by one.
-import { fetchKinds, whenHere } from '../exercises/kinds/later.ts';
+import type { InSteps } from '../exercises/in-steps.ts';
+import { fetchKinds, stepByStep, whenHere } from '../exercises/kinds/later.ts';
 import type { QuestionKind } from '../exercises/question.ts';
 
-/** Does a piece of work that draws, with the kinds that it begins with fetched at once; when they do not come, nothing, and the page says that a part of it is missing. */
-export async function drawnOrLost<T>(
-  work: () => T,
-  begins: readonly Pick<QuestionKind, 'id'>[] = [],
-): Promise<T | undefined> {
+/** What a piece of work comes to that fetches; when something does not come, nothing, and the page says that a part of it is missing. */
+async function orLost<T>(work: () => Promise<T>): Promise<T | undefined> {
   try {
-    await fetchKinds(begins.map(({ id }) => id));
-    return await whenHere(work);
+    return await work();
   } catch (problem) {
     document.documentElement.dataset['script'] = 'lost';
     console.error(problem);
     return undefined;
   }
 }
+
+/** Does a piece of work that draws. */
+export const drawnOrLost = <T>(work: () => T): Promise<T | undefined> => orLost(() => whenHere(work));
+
+/** Does a longer piece of work in steps, with the kinds that it begins with fetched at once. */
+export const drawnInSteps = <T>(
+  work: InSteps<T>,
+  begins: readonly Pick<QuestionKind, 'id'>[],
+): Promise<T | undefined> =>
+  orLost(async () => {
+    await fetchKinds(begins.map(({ id }) => id));
+    return stepByStep(work);
+  });

@@ -1,6 +1,10 @@
 // Kinds of question that are listed at once and fetched one by one, when one of them is drawn: together they are more than a page should read in one go.
 import type { QuestionKind } from '../question.ts';
+import { turn } from '../../house/idle.ts';
+import type { InSteps } from '../in-steps.ts';
 import { readList } from './list.ts';
+
+const TASK = 8; // ms of work after which others have their turn
 
 /** Ways to the kinds, by file. */
 const ways = import.meta.glob<QuestionKind>(
@@ -50,6 +54,19 @@ export function ifHere<T>(work: () => T): { readonly done: T } | undefined {
   } catch (problem) {
     if (problem instanceof NotHere) return undefined;
     throw problem;
+  }
+}
+
+/** Does a piece of work in steps, each with its kind fetched first, and none of its tasks longer than a part of a frame. Fails when a kind does not come. */
+export async function stepByStep<T>(work: InSteps<T>): Promise<T> {
+  let begun = performance.now();
+  for (;;) {
+    const step = work.next();
+    if (step.done) return step.value;
+    await fetchKinds([step.value]);
+    if (performance.now() - begun < TASK) continue;
+    await turn();
+    begun = performance.now();
   }
 }
 
