@@ -1,17 +1,13 @@
-// How much work a control's move takes before it is seen, with the processor slowed four times: `npm run repaint`, after a build.
+// How much work a control's move takes, by the main thread's own time: `npm run repaint`, after a build.
 import { chromium, type Page } from '@playwright/test';
 import { findChromium } from '../chromium.ts';
-import { costs, watchMoves, type Cost } from './moves.ts';
 import { whileServed } from './served.ts';
 
-const SLOWED = 4;
-const FRAME = 1000 / 60; // ms
 const HELD = 33; // ms between the repeats of a key that is held
 const DRAGGED = 16; // ms between the moves of a pointer
-const RESTED = 300; // ms between presses of a key, each from rest
 const MOVES = 120; // of a gesture
 const STRIDE = 6; // px by which a pointer moves
-const MOST = 1.6; // a held move may take so many times the least that one takes on that page, with nothing that follows it
+const MOST = 2.2; // a held move may take so many times the least that one takes on that page, with nothing that follows it
 
 /** A control of each sort, with the keys that move it to and fro; and whether a pointer drags it. */
 interface Control {
@@ -59,12 +55,12 @@ const controls: readonly Control[] = [
 
 type Gesture = () => Promise<void>;
 
-const press =
-  (page: Page, keys: readonly string[], apart: number): Gesture =>
+const hold =
+  (page: Page, keys: readonly string[]): Gesture =>
   async () => {
     for (let i = 0; i < MOVES; i++) {
       await page.keyboard.press(keys[i % 2]!);
-      await page.waitForTimeout(apart);
+      await page.waitForTimeout(HELD);
     }
   };
 
@@ -84,43 +80,20 @@ const drag =
     await page.mouse.up();
   };
 
-const whole: (cost: Cost) => number = ([taken, frame]) => taken + frame;
-
-/** The cost in the middle and in 19 of 20 moves. */
-function middleAndMost(all: readonly Cost[], of: (cost: Cost) => number): readonly number[] {
-  const sorted = all.map(of).sort((a, b) => a - b);
-  return [0.5, 0.95].map((part) => sorted[Math.floor(part * (sorted.length - 1))]!);
-}
-function inWords(all: readonly Cost[], of: (cost: Cost) => number): string {
-  const [middle, most] = middleAndMost(all, of);
-  return `${middle!.toFixed(1)} and ${most!.toFixed(1)} ms (${(most! / FRAME).toFixed(2)} of a frame)`;
-}
-
-/** Measures gestures and prints each, as ratios to the `least` of its page and to an `empty` page too; returns the middle cost of each. */
-async function measure(
-  page: Page,
-  gestures: Readonly<Record<string, Gesture>>,
-  least: Readonly<Record<string, number>> = {},
-  empty: Readonly<Record<string, number>> = {},
-): Promise<Readonly<Record<string, number>>> {
-  const middles: Record<string, number> = {};
+/** The main thread's own time for one move, ms: what other programs do at the same time is not in it. */
+async function timeOf(page: Page, gesture: Gesture): Promise<number> {
   const inspector = await page.context().newCDPSession(page);
-  for (const [how, gesture] of Object.entries(gestures)) {
-    await gesture(); // the first moves bring the other islands and warm the code
-    await inspector.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
-    await costs(page);
-    await gesture();
-    const all = await costs(page);
-    await inspector.send('Emulation.setCPUThrottlingRate', { rate: 1 });
-    middles[how] = middleAndMost(all, whole)[0]!;
-    const times = (of: number | undefined) => (of === undefined ? '' : (middles[how]! / of).toFixed(2));
-    const ratio =
-      least[how] && `${times(least[how])} times its page, ${times(empty[how])} times an empty one: `;
-    console.log(
-      `  ${how.padEnd(8)} ${ratio ?? ''}${inWords(all, whole)}: taken in ${inWords(all, ([taken]) => taken)}, the frame ${inWords(all, ([, frame]) => frame)}`,
-    );
-  }
-  return middles;
+  await inspector.send('Performance.enable', { timeDomain: 'threadTicks' });
+  const busy = async () => {
+    const { metrics } = await inspector.send('Performance.getMetrics');
+    return 1000 * metrics.find(({ name }) => name === 'TaskDuration')!.value;
+  };
+  await gesture(); // the first moves bring the other islands and warm the code
+  const before = await busy();
+  await gesture();
+  const taken = (await busy()) - before;
+  await inspector.detach();
+  return taken / MOVES;
 }
 
 /**
@@ -162,54 +135,33 @@ async function ready(page: Page, address: string, { page: where, control, keys }
 await whileServed(async (address) => {
   const browser = await chromium.launch({ executablePath: findChromium(), args: ['--no-sandbox'] });
   console.log(
-    `Chromium ${browser.version()}, 390 × 844, processor slowed ${SLOWED} times; a frame is ${FRAME.toFixed(1)} ms.`,
+    `Chromium ${browser.version()}, 390 × 844: the main thread’s own time for one of ${MOVES} moves, by a key held (one in ${HELD} ms) and a pointer dragged (one in ${DRAGGED} ms).`,
   );
-  console.log(
-    `From a move’s first event to after its paint, in the middle and in 19 of 20 moves: a key held (one in ${HELD} ms), pressed from rest (one in ${RESTED} ms), a pointer dragged (one in ${DRAGGED} ms).`,
-  );
-  const open = async () => {
-    const page = await browser.newPage({ viewport: { width: 390, height: 844 }, serviceWorkers: 'block' });
-    await watchMoves(page);
-    return page;
-  };
-  const pressed = (page: Page, keys: readonly string[]) => ({
-    pressed: press(page, keys, RESTED),
-    held: press(page, keys, HELD),
-  });
-
+  const open = () => browser.newPage({ viewport: { width: 390, height: 844 }, serviceWorkers: 'block' });
   const leastOf = async (where: string, control?: string) => {
     const page = await open();
     await page.route(/\.js$/, (route) => route.abort());
     await page.goto(address + where, { waitUntil: 'load' });
     await page.evaluate(fillWithLeast, control);
-    const least = await measure(page, pressed(page, ['ArrowUp', 'ArrowDown']));
+    const least = await timeOf(page, hold(page, ['ArrowUp', 'ArrowDown']));
     await page.close();
     return least;
   };
-  console.log('an empty page');
   const empty = await leastOf('/no-such-page');
+  console.log(`an empty page: ${empty.toFixed(1)} ms`);
 
   for (const each of controls.filter(({ what }) => what.includes(process.argv[2] ?? ''))) {
-    console.log(each.what);
-    console.log(' its page with nothing that follows');
     const least = await leastOf(each.page, each.control);
     const page = await open();
     await ready(page, address, each);
-    console.log(' as it is');
-    const middles = await measure(
-      page,
-      {
-        ...pressed(page, each.keys),
-        ...(each.isDragged ? { dragged: drag(page, each.control) } : {}),
-      },
-      least,
-      empty,
-    );
-    if (middles['held']! > MOST * least['held']!) {
-      console.log(`  over: a held move may take ${MOST} times the least of its page`);
-      process.exitCode = 1;
-    }
+    const held = await timeOf(page, hold(page, each.keys));
+    const dragged = each.isDragged ? await timeOf(page, drag(page, each.control)) : undefined;
     await page.close();
+    const isOver = held > MOST * least;
+    if (isOver) process.exitCode = 1;
+    console.log(
+      `${each.what}: held ${held.toFixed(1)} ms, ${(held / least).toFixed(2)} times the least of its page (${least.toFixed(1)} ms), ${(held / empty).toFixed(2)} times an empty one${dragged === undefined ? '' : `; dragged ${dragged.toFixed(1)} ms`}${isOver ? ` — over ${MOST} times the least` : ''}`,
+    );
   }
   await browser.close();
 });
