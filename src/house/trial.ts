@@ -1,4 +1,5 @@
 // One change that a reader made or tried: what gave way, what else could, and what it moved.
+import { figureTable } from '../core/figures/index.ts';
 import { formatNumber } from '../core/format.ts';
 import { kinds, type KindName } from '../core/kinds.ts';
 import { waysOf, type GaveWay, type Giving } from '../core/line/change.ts';
@@ -30,6 +31,20 @@ export function inWords(figure: NumberName, value: number): string {
   const places = kind === 'gravity' ? 4 : Math.abs(value) >= 1000 ? 0 : 2;
   const digits = Math.min(places, (String(Number(value.toFixed(places))).split('.')[1] ?? '').length);
   return `${formatNumber(value, kind === 'gravity' ? Math.max(3, digits) : digits)} ${kinds[kind].unit}`.trim();
+}
+
+/** What gave way and now stands outside what is usual, and further from it than before, each as a sentence that asks about the figures that moved it. */
+export function unusual(gave: readonly GaveWay[]): readonly string[] {
+  return gave.flatMap(({ figure, from, to }) => {
+    const usual = figureTable[figure].usual?.range;
+    if (!usual || usual[0] === usual[1]) return [];
+    const beyond = (value: number) => Math.max(usual[0] - value, value - usual[1], 0);
+    if (beyond(to) <= beyond(from)) return [];
+    const { kind, label } = numberFigures[figure];
+    const [low, high] = usual.map((end) => formatNumber(end, kind === 'gravity' ? 3 : end % 1 === 0 ? 0 : 1));
+    const ends = `${low}–${high} ${kinds[kind].unit}`.trim();
+    return [`${label} now stands ${to < usual[0] ? 'below' : 'above'} the usual ${ends}: are the figures that you gave right?`]; // prettier-ignore
+  });
 }
 
 const LEAST_EFFICIENCY = 60; // % of the extract; a mash that takes out less is a slip, not a mash; common practice, no source

@@ -13,7 +13,7 @@ import { lineOf } from '../house/line-of.ts';
 import { movedBetween } from '../house/moved.ts';
 import { changeFigure, takeBack } from '../house/change-figure.ts';
 import { lastTrial } from '../house/store.ts';
-import { inWords, waysOut, type Trial } from '../house/trial.ts';
+import { inWords, waysOut, type Trial, unusual } from '../house/trial.ts';
 
 const FIRST = 4; // moved figures that are shown at once
 const cuts: readonly FigureName[] = ['foreshotsBy', 'foreshotsShare', 'foreshotsVolume', 'foreshotsMinutes', 'foreshotsFlow', 'foreshotsStrength', 'heartEnd', 'feintsEnd']; // prettier-ignore
@@ -122,7 +122,7 @@ export function WhatMoved(props: {
             </p>
           </Show>
           <Show when={last().problem === undefined}>
-            <For each={doubts()}>{(says) => <p class="remark">{says}</p>}</For>
+            <For each={[...unusual(last().gave), ...doubts()]}>{(says) => <p class="remark">{says}</p>}</For>
             <Show when={instead()}>{(what) => <p>No change in the alcohol: {what()}.</p>}</Show>
             <Show when={isCut() && hardlyMoved()}>
               <p>
