@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { workerOf } from './offline.ts';
+import { importsOf } from './scripts.ts';
 
 const ASSETS = '_astro';
 const POLICY = /<meta http-equiv="content-security-policy"[^>]*>/;
@@ -48,6 +49,19 @@ export function withoutInline(page: string): {
   };
 }
 
+/** A page that asks at once for all that its islands’ scripts import, so that no file waits for another to name it. */
+export function fetchedAhead(page: string, imports: ReadonlyMap<string, readonly string[]>): string {
+  const ahead = new Set<string>();
+  const add = (file: string): void => {
+    if (ahead.has(file)) return;
+    ahead.add(file);
+    imports.get(file)?.forEach(add);
+  };
+  for (const [, file] of page.matchAll(/ (?:component|renderer)-url="\/([^"]+)"/g)) add(file!);
+  const links = [...ahead].map((file) => `<link rel="modulepreload" href="/${file}" fetchpriority="low">`);
+  return page.replace('</body>', `${links.join('')}</body>`);
+}
+
 /** A page whose addresses are relative to where it stands, `depth` folders down; islands look from the folder of their script. */
 export function relative(page: string, depth: number): string {
   const up = '../'.repeat(depth) || './';
@@ -84,7 +98,10 @@ export const finish = (): AstroIntegration => ({
           await writeFile(join(root, name), content);
           if (!files.includes(name)) files.push(name);
         }
-        await writeFile(join(root, file), relative(policyFirst(finished.page), file.split('/').length - 1));
+        await writeFile(
+          join(root, file),
+          relative(fetchedAhead(policyFirst(finished.page), importsOf), file.split('/').length - 1),
+        );
       }
       for (const file of files.filter((each) => each.endsWith('.css'))) {
         await writeFile(join(root, file), relativeStyle(await readFile(join(root, file), 'utf8')));

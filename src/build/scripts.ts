@@ -23,8 +23,21 @@ const files: Readonly<Record<string, readonly string[]>> = {
   field: ['islands/NumberField.tsx', 'islands/ChoiceField.tsx'],
   calculator: ['islands/declared.tsx'],
   plain: ['core/reading/plain.ts'],
+  // What kinds of question draw with is here before the first of them: each is then one file more.
+  kinds: [
+    'islands/use-kinds.ts',
+    'exercises/sum.ts',
+    'exercises/choice.ts',
+    'exercises/of-two.ts',
+    'exercises/order.ts',
+    'exercises/kinds/line/quoted.ts',
+    'exercises/kinds/line/impossible.ts',
+  ],
   reading: ['core/reading/quantity.ts', 'core/reading/vague.ts'],
 };
+
+/** What each built script imports at once, by file: made as the scripts are written, for `finish.ts`. */
+export const importsOf = new Map<string, readonly string[]>();
 
 type Graph = (id: string) => { readonly importedIds: readonly string[] } | null;
 
@@ -65,6 +78,10 @@ export const scripts = (): Plugin => {
         }),
       },
     }),
+    generateBundle: (_, bundle) => {
+      for (const each of Object.values(bundle))
+        if (each.type === 'chunk') importsOf.set(each.fileName, each.imports);
+    },
     // All styles are in the page's own sheet, so a script that comes later brings none.
     load: (id) => (id === HELPER ? 'export const __vitePreload = (load) => load();' : null),
   };

@@ -30,10 +30,11 @@ export function changeFigure(
   const chosen = gives ?? (last?.isChosen ? last.gives : undefined);
   const way = wayOf(before);
   const isBuiltIn = liveName() === builtInName;
+  const isTrial = chosen !== undefined || isBuiltIn || (wasKnown && isMoved);
+  const entered = isTrial ? undefined : enter(before, figure, value, known, way);
+  // A figure that is put right leaves the others that were given as they are, where that can be; else one of them gives way.
   const changed: Entered =
-    wasKnown || chosen || isBuiltIn
-      ? propose(before, figure, value, chosen, way)
-      : enter(before, figure, value, known, way);
+    entered && !('problem' in entered && wasKnown) ? entered : propose(before, figure, value, chosen, way);
   const proposal = isBuiltIn ? changed : withYeast(changed, before, figure, known);
   const trial = { figure, value, before, known };
   if ('problem' in proposal) {
@@ -58,6 +59,16 @@ export function changeFigure(
     });
   });
   return undefined;
+}
+
+/** Keeps the house’s figures and what is known of them as they stand; what it returns puts them back so. */
+export function keepFigures(): () => void {
+  const [house, known] = [liveHouse(), knownOf(houseNow())];
+  return () =>
+    batch(() => {
+      putHouse(house);
+      changePart(knownPart, known);
+    });
 }
 
 /** Takes a figure over as it stands: it is the reader's own too. Says how it is known, if that is told. A choice is not put down. */

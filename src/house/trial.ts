@@ -40,10 +40,7 @@ export function unusual(gave: readonly GaveWay[]): readonly string[] {
     if (!usual || usual[0] === usual[1]) return [];
     const beyond = (value: number) => Math.max(usual[0] - value, value - usual[1], 0);
     if (beyond(to) <= beyond(from)) return [];
-    const { kind, label } = numberFigures[figure];
-    const [low, high] = usual.map((end) => formatNumber(end, kind === 'gravity' ? 3 : end % 1 === 0 ? 0 : 1));
-    const ends = `${low}–${high} ${kinds[kind].unit}`.trim();
-    return [`${label} now stands ${to < usual[0] ? 'below' : 'above'} the usual ${ends}: are the figures that you gave right?`]; // prettier-ignore
+    return [`${numberFigures[figure].label} is then outside what is usual: are your figures right?`];
   });
 }
 

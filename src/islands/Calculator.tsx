@@ -14,7 +14,6 @@ import {
   type Input,
   type NumberInput,
 } from '../calculators/define.ts';
-import { readSumLink, sumLink } from '../calculators/link.ts';
 import { propagate, type PlusMinus } from '../calculators/uncertainty.ts';
 import { asShown } from '../core/format.ts';
 import { keepTogether } from '../core/keep-together.ts';
@@ -27,7 +26,6 @@ import { useUnits } from '../house/units-store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';
 import { Chart } from './Chart.tsx';
-import { copyAddress } from './copy-address.ts';
 import { HowSure } from './HowSure.tsx';
 import { InputField } from './InputField.tsx';
 import { Results, shownResult } from './Results.tsx';
@@ -109,13 +107,20 @@ export function Calculator(props: CalculatorProps) {
   // On its own page it can be sent on with its figures, and begins with those of its address.
   const [said, setSaid] = createSignal<string>();
   const [leftOut, setLeftOut] = createSignal<readonly string[]>([]);
-  onMount(() => {
-    const link = props.alone ? readSumLink(props.of, location.hash, given()) : undefined;
+  const isSentOn = () => props.alone && Object.values(props.of.inputs).some((input) => !('house' in input) && !isRows(input));
+  onMount(async () => {
+    if (!isSentOn() || location.hash === '') return;
+    const { readSumLink } = await import('../calculators/link.ts');
+    const link = readSumLink(props.of, location.hash, given());
     if (!link) return;
     setOwn(link.own);
     setLeftOut(link.problems);
   });
   const copyLink = async () => {
+    const [{ sumLink }, { copyAddress }] = await Promise.all([
+      import('../calculators/link.ts'),
+      import('./copy-address.ts'),
+    ]);
     const { origin, pathname } = location;
     const address = origin + pathname + sumLink(props.of, given());
     setSaid(
@@ -251,7 +256,7 @@ export function Calculator(props: CalculatorProps) {
         )}
       </Show>
       <For each={leftOut()}>{(problem) => <p class="problem">Of the link, left out: {problem}</p>}</For>
-      <Show when={props.alone && sumLink(props.of, given()) !== ''}>
+      <Show when={isSentOn()}>
         <p class="actions screen-only">
           <button type="button" onClick={() => void copyLink()}>
             Copy a link with these figures

@@ -11,7 +11,7 @@ import { NumberField } from './NumberField.tsx';
 
 export function CountedField(props: { readonly of: FigureId }) {
   const { line } = useHouse();
-  const { counted, isEstimate } = useKnown();
+  const { counted, hangsOn } = useKnown();
   const { kind, limits } = figureTable[props.of];
   const computed = createMemo(() => numberAt(line(), pathsOf(props.of)[0]!)!);
   const beside = () => {
@@ -29,7 +29,7 @@ export function CountedField(props: { readonly of: FigureId }) {
         value={counted(props.of)}
         take={(value) => count(props.of, value)}
         clear={() => count(props.of, undefined)}
-        meaning={`${isEstimate(props.of) ? 'Our estimate' : 'Computed'}: ${textOfFigure(props.of, computed())}${beside()}`}
+        meaning={`${hangsOn(props.of).length > 0 ? 'Our estimate' : 'Computed'}: ${textOfFigure(props.of, computed())}${beside()}`}
       />
     </div>
   );

@@ -18,7 +18,7 @@ import {
 } from '../house/figures.ts';
 import { followsFrom } from '../house/follows.ts';
 import { useKnown } from '../house/known-store.ts';
-import { changeFigure, giveAsItStands, putBack } from '../house/change-figure.ts';
+import { changeFigure, giveAsItStands, keepFigures, putBack } from '../house/change-figure.ts';
 import { useHouse } from '../house/store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { ChoiceField } from './ChoiceField.tsx';
@@ -107,6 +107,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
                     value={house()[figure]}
                     among={house()}
                     take={(value) => changeFigure(figure, value)}
+                    keep={keepFigures}
                     notKnown={mark()}
                     takeOver={props.full && mark() ? () => giveAsItStands(figure) : undefined}
                     reset={isChanged() ? () => putBack(figure) : undefined}

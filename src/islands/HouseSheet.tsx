@@ -42,12 +42,14 @@ export default function HouseSheet() {
   /** What is said of a computed figure: how it lies to what was counted, or that it is an estimate. */
   const beside = (id: FigureId): string => {
     const own = counted(id);
-    if (own !== undefined) return computedBeside(id, own, computed(id));
+    if (own !== undefined)
+      return (
+        computedBeside(id, own, computed(id)) + (hangsOn(id).length > 0 ? `; ${standings.estimate}` : '')
+      );
     return standing(id) === 'estimate' ? standings.estimate : '';
   };
   /** On paper there is room for what is not known. */
-  const why = (id: FigureId) =>
-    counted(id) === undefined ? hangsOn(id).map((figure) => numberFigures[figure].label.toLowerCase()).join(', ') : ''; // prettier-ignore
+  const why = (id: FigureId) => hangsOn(id).map((figure) => numberFigures[figure].label.toLowerCase()).join(', '); // prettier-ignore
   const save = () => {
     const file = `${name()
       .toLowerCase()
@@ -164,6 +166,9 @@ export default function HouseSheet() {
       <p class="foot">
         {name()}
         {mounted() && `, ${inWords(today())}`}. {progress(figures(), standing, name())}
+        <Show when={figures().some((id) => standing(id) === 'unknown')}>
+          <span class="why">Figures that are not known are left out.</span>
+        </Show>
       </p>
       <p class="actions">
         <button type="button" onClick={() => print()}>

@@ -1,6 +1,7 @@
 // One input of a calculator, as its declaration says: a number, a choice or a short table.
 import { Match, Show, Switch } from 'solid-js';
 import { isChoice, isNumber, isRows, type AnyGiven, type Input } from '../calculators/define.ts';
+import { keepFigures } from '../house/change-figure.ts';
 import type { NumberName } from '../house/figures.ts';
 import { useKnown } from '../house/known-store.ts';
 import { ChoiceField } from './ChoiceField.tsx';
@@ -69,6 +70,7 @@ export function InputField(props: InputFieldProps) {
               value={props.value as number}
               among={props.among}
               take={props.take}
+              keep={'house' in props.of ? keepFigures : undefined}
               onState={props.onState}
               ofHouse={'house' in props.of}
               notKnown={mark(props.of)}

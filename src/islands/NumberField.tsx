@@ -22,6 +22,8 @@ export interface NumberFieldProps {
   readonly among?: unknown;
   /** Takes a number in range; returns the sentence to show when it cannot be used. */
   readonly take: (value: number) => string | undefined;
+  /** Keeps what stands now, and returns how to put it back so; left out, the number alone is put back. */
+  readonly keep?: (() => () => void) | undefined;
   /** Told whenever the text becomes wrong or right again. */
   readonly onState?: (wrong: boolean) => void;
   /** Takes what stands behind ± in the text; without it the field says that this is not used. */
@@ -84,6 +86,12 @@ export function NumberField(props: NumberFieldProps) {
   const [note, setNote] = createSignal<string>();
   let field: HTMLInputElement | undefined;
   const early = typedEarly(props.id);
+  let putBack: (() => void) | undefined; // to how it stood before the text that is being typed
+  let stood: number | undefined;
+  const hold = () => {
+    const value = (stood = props.value);
+    putBack = props.keep?.() ?? (() => void (value === undefined ? props.clear?.() : props.take(value)));
+  };
   let isWaiting = false; // for the reader, which is to read the text
 
   const read = (next: string) =>
@@ -131,6 +139,11 @@ export function NumberField(props: NumberFieldProps) {
     isWaiting = !said;
     if (!said) return void fetchReader().then(() => text() === next && tryAgain(next));
     setProblem(problemOf(next, said));
+    // On its way to 2000 a 20 was taken: what is refused gives back the number before it.
+    if (problem() !== undefined && putBack && props.value !== stood) {
+      putBack();
+      setProblem(problemOf(next, said));
+    }
     props.onState?.(problem() !== undefined);
   };
   const clear = (take: () => void) => {
@@ -140,6 +153,10 @@ export function NumberField(props: NumberFieldProps) {
     props.onState?.(false);
   };
   const settle = () => problem() === undefined && !isWaiting && setText(typed(props.value));
+  const leave = () => {
+    putBack = undefined;
+    settle();
+  };
   /** Tries a text that the reader had to come for. */
   const tryAgain = (next: string) => {
     if (!read(next)) return; // it did not come, and the page says so
@@ -151,6 +168,7 @@ export function NumberField(props: NumberFieldProps) {
     const next = typed(Math.min(props.range[1], Math.max(props.range[0], Number(value.toFixed(6)))));
     if (field) field.value = next;
     tryText(next);
+    hold();
   };
   const onKeyDown = (event: KeyboardEvent) => {
     const steps = { ArrowUp: 1, ArrowDown: -1, PageUp: 10, PageDown: -10 }[event.key];
@@ -230,10 +248,13 @@ export function NumberField(props: NumberFieldProps) {
                   ? `${props.id}-meaning`
                   : undefined
           }
-          onFocus={() => void fetchReader()}
+          onFocus={() => {
+            hold();
+            void fetchReader();
+          }}
           onPointerEnter={() => void fetchReader()}
           onInput={(event) => tryText(event.currentTarget.value)}
-          onBlur={settle}
+          onBlur={leave}
           onKeyDown={onKeyDown}
         />
         <Show when={!props.plain} fallback={<span class="unit">{unit().unit}</span>}>

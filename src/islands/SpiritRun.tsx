@@ -4,7 +4,7 @@ import type { RunPoint } from '../core/distilling/run.ts';
 import { formatNumber as n } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import { numberFigures } from '../house/figures.ts';
-import { changeFigure } from '../house/change-figure.ts';
+import { changeFigure, keepFigures } from '../house/change-figure.ts';
 import { useHouse } from '../house/store.ts';
 import { strengthAt } from '../core/distilling/strength-at.ts';
 import { useHouseAtHand } from './at-hand.ts';
@@ -104,6 +104,7 @@ export default function SpiritRun() {
           value={house().originalGravity}
           among={house()}
           take={(value) => changeFigure('originalGravity', value)}
+          keep={keepFigures}
           meaning={ofGravity[house().holds]}
           ofHouse
         />

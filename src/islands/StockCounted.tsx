@@ -25,6 +25,12 @@ const title = (size: number) =>
     .slice(2)
     .replace(/^./, (first) => first.toUpperCase());
 
+/** The register with a number beside its groups, or without it. */
+function withBeside(register: Stock, name: BesideName, value: number | undefined): Stock {
+  const { [name]: _, ...rest } = register;
+  return (value === undefined ? rest : { ...rest, [name]: value }) as Stock;
+}
+
 export interface StockCountedProps {
   readonly register: Stock;
   readonly line: Line;
@@ -39,10 +45,9 @@ export function StockCounted(props: StockCountedProps) {
   const guessed = () => (isEstimate('casksPerYear') || isEstimate('casksInStore') ? ', an estimate' : '');
   const take = (name: BesideName, text: string) => {
     const { [name]: _, ...others } = wrong();
-    const { [name]: __, ...rest } = props.register;
     if (text.trim() === '') {
       setWrong(others);
-      return void props.change(rest as Stock);
+      return void props.change(withBeside(props.register, name, undefined));
     }
     const { label, kind } = besideGroups[name];
     const read = readQuantity(text, { kind, label });
@@ -50,7 +55,7 @@ export function StockCounted(props: StockCountedProps) {
     const says =
       besideProblem(name, value) ??
       notYet(name, value, props.day) ??
-      props.change({ ...props.register, [name]: value as number });
+      props.change(withBeside(props.register, name, value as number));
     setWrong(says === undefined ? others : { ...others, [name]: says });
   };
   const meets = createMemo(() => {
@@ -85,6 +90,10 @@ export function StockCounted(props: StockCountedProps) {
               problem={wrong()[name]}
               meaning={meanings[name]}
               take={(text) => take(name, text)}
+              keep={() => {
+                const stood = props.register[name];
+                return () => void props.change(withBeside(props.register, name, stood));
+              }}
             />
           )}
         </For>

@@ -14,10 +14,13 @@ export interface StockFieldProps {
   /** The list of what is usually given. */
   readonly list?: string | undefined;
   readonly take: (text: string) => void;
+  /** Keeps what stands now, and returns how to put it back so. */
+  readonly keep?: () => () => void;
 }
 
 export function StockField(props: StockFieldProps) {
   let field: HTMLInputElement | undefined;
+  let putBack: (() => void) | undefined;
   const [draft, setDraft] = createSignal<string>(); // as it is being typed, until it is taken and left
   useAnnouncement(
     props.id,
@@ -45,7 +48,9 @@ export function StockField(props: StockFieldProps) {
         onInput={(event) => {
           setDraft(event.currentTarget.value);
           props.take(event.currentTarget.value);
+          if (props.problem) putBack?.(); // what was taken on the way to it
         }}
+        onFocus={() => (putBack = props.keep?.())}
         onBlur={() => !props.problem && setDraft(undefined)}
       />
       <Show when={props.problem}>

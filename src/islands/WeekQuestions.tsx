@@ -68,6 +68,11 @@ export function WhatRuns(props: WeekQuestionsProps) {
           take={(value) => void setHour(Number(value))}
         />
       </div>
+      <Show when={props.week.number < props.line.house.mashesPerWeek}>
+        <p class="remark">
+          This is the week of {props.week.number} mashes that fits, not of {props.line.house.mashesPerWeek}.
+        </p>
+      </Show>
       <ul class="now">
         <For each={now().working}>
           {({ name, says }) => (

@@ -94,7 +94,7 @@ test('what was counted stands beside what is computed, and does not move it', as
   }
   await type(page, 'counted-casksInStore', '2,000');
   const times = Number(estimate.replaceAll(',', '')) / 2000;
-  await expect(meaning).toHaveText(`Computed: ${estimate}: ${times.toFixed(1)} times as many`);
+  await expect(meaning).toHaveText(`Our estimate: ${estimate}: ${times.toFixed(1)} times as many`); // counting it makes the years no better known
   const row = page.locator('.house-sheet .counted tr', { hasText: 'Casks in store' });
   await expect(row).toContainText('2,000');
   await expect(row).toContainText(estimate);
@@ -102,6 +102,41 @@ test('what was counted stands beside what is computed, and does not move it', as
   await expect(meaning).toHaveText(`Our estimate: ${estimate}`);
   await expect.poll(() => stored(page)).not.toContain('casksInStore');
 });
+
+test('a number that is refused gives back the one before it, and what was only on the way to it is nobody’s', async ({
+  page,
+}) => {
+  await nameIt(page);
+  await type(page, 'house-mashesPerWeek', '18');
+  await page.locator('#house-mashesPerWeek').click();
+  await page.locator('#house-mashesPerWeek').press('ControlOrMeta+a');
+  await page.keyboard.type('2000'); // by way of a 2 and a 20
+  await expect(page.locator('#house-mashesPerWeek-problem')).toContainText('“2000” was given');
+  await expect.poll(() => stored(page)).toContain('"mashesPerWeek":18');
+  await page.locator('#house-bottlingStrength').click();
+  await page.locator('#house-bottlingStrength').press('ControlOrMeta+a');
+  await page.keyboard.type('400'); // by way of a 4 and a 40; nobody has given it
+  await expect(page.locator('#house-bottlingStrength-problem')).toContainText('“400” was given');
+  await expect(progress(page)).toContainText('You have given 1 of 43 figures');
+  await type(page, 'counted-casksInStore', '55,000');
+  await page.locator('#counted-casksInStore').click();
+  await page.locator('#counted-casksInStore').press('ControlOrMeta+a');
+  await page.keyboard.type('5 or more');
+  await expect(page.locator('#counted-casksInStore-problem')).toBeVisible();
+  await expect.poll(() => stored(page)).toContain('55000');
+});
+
+test('malt, wort and gravity that were given stay given when one of them is put right', async ({ page }) => {
+  await nameIt(page);
+  for (const [figure, text] of [['maltPerMash', '6.5 t'], ['wortVolume', '32,000'], ['originalGravity', '1.062']] as const)
+    await type(page, `house-${figure}`, text);
+  await expect.poll(() => value(page, 'maltPerMash')).toBe('6500');
+  await type(page, 'house-originalGravity', '1.061');
+  await expect.poll(() => value(page, 'originalGravity')).toBe('1.061');
+  expect([await value(page, 'wortVolume'), await value(page, 'maltPerMash')]).toEqual(['32000', '6500']);
+  await expect(page.getByRole('group', { name: 'What stays as it is' }).getByRole('button')).toHaveCount(3);
+  await expect(page.locator('.house-sheet .given tr', { hasText: 'follows from the rest' })).toHaveCount(0);
+}); // prettier-ignore
 
 test('the book marks what is not known, and cards leave it out', async ({ page }) => {
   await nameIt(page);
