@@ -29,7 +29,7 @@ const clamp = (value: number, low: number, high: number) => Math.min(high, Math.
 /** The inner walls of both floors, by how many mash tuns and stills there are. */
 export const wallsOf = (tuns: number, stills: number): readonly [readonly number[], readonly number[]] => {
   const mash = clamp(48 + 12 * tuns, 60, 84);
-  return [[LEFT + 46, LEFT + 86, LEFT + 86 + mash], [LEFT + clamp(96 + 14 * stills, 124, 166)]];
+  return [[LEFT + 49, LEFT + 94, LEFT + 94 + mash], [LEFT + clamp(64 + 24 * stills, 116, 166)]];
 };
 
 const BEHIND = 0.2; // of a vessel's height by which each rank stands above the one before it
@@ -61,23 +61,34 @@ export function inRanks(
 
 const BELLY = 0.0225; // of the height of the tiers: radius of a cask, for each cube root of a litre; three tiers of butts are a little too high
 const TIERS = 3;
+const APART = 2.1; // of a radius, from the middle of one cask to that of the next
+
+interface Lying {
+  readonly x: number;
+  readonly y: number;
+  readonly r: number;
+}
 
 /** Casks lying end on in three tiers, the largest lowest, in the shares of a mix; all alike where it is not known. */
-export function inTiers(mix: CaskMix, { left, right, floor, height }: Place): readonly { readonly x: number; readonly y: number; readonly r: number }[] {
+export function inTiers(mix: CaskMix, { left, right, floor, height }: Place): readonly Lying[] {
   const sizes = [...(mix.size > 0 ? mix : new Map([[200, 100]]))].sort(([a], [b]) => b - a);
   const radius = (size: number) => BELLY * height * Math.cbrt(size);
-  const mean = sizes.reduce((sum, [size, share]) => sum + (2.1 * radius(size) * share) / 100, 0);
-  const room = (TIERS * (right - left)) / mean;
-  const row = sizes.flatMap(([size, share]) => Array.from({ length: Math.max(1, Math.round((room * share) / 100)) }, () => radius(size)));
-  const casks = [];
-  let [x, y, highest] = [left, floor, 0];
-  for (const r of row) {
-    if (x + 2 * r > right) [x, y, highest] = [left, y - 2 * highest - height * 0.03, 0];
-    if (y - 2 * r < floor - height) break;
-    casks.push({ x: x + r, y: y - r, r });
-    [x, highest] = [x + 2.1 * r, Math.max(highest, r)];
-  }
-  return casks;
+  const mean = sizes.reduce((sum, [size, share]) => sum + (APART * radius(size) * share) / 100, 0);
+  const lay = (room: number): readonly [casks: readonly Lying[], isAll: boolean] => {
+    const row = sizes.flatMap(([size, share]) => Array.from({ length: Math.max(1, Math.round((room * share) / 100)) }, () => radius(size)));
+    const casks: Lying[] = [];
+    let [x, y, highest] = [left, floor, 0];
+    for (const r of row) {
+      if (x + 2 * r > right) [x, y, highest] = [left, y - 2 * highest - height * 0.03, 0];
+      if (y - 2 * r < floor - height) break;
+      casks.push({ x: x + r, y: y - r, r });
+      [x, highest] = [x + APART * r, Math.max(highest, r)];
+    }
+    return [casks, casks.length === row.length];
+  };
+  const whole = (TIERS * (right - left)) / mean;
+  const tries = Array.from({ length: 40 }, (_, i) => lay(whole * (1 - i / 40)));
+  return (tries.find(([, isAll]) => isAll) ?? tries.at(-1)!)[0];
 } // prettier-ignore
 
 /** A text broken into lines of at most so many characters, where there are spaces. */

@@ -40,20 +40,27 @@ function whetherTheyAgree(
     const [own, computed] = [known.counted(id)!, numberAt(line, pathsOf(id)[0]!)!];
     return withinReading(id, own, computed) ? [] : [`${words.toLowerCase()}, computed ${computedBeside(id, own, computed)}`];
   });
+  const has = (way: Standing) => figures.some(({ standing }) => standing === way);
   const open = counted.length - judged.length;
   return [
     ...(broken.length > 0 ? [`Those of the ${list(broken)} do not agree with each other.`] : []),
     ...(apart.length > 0 ? [`What was counted does not all agree: ${apart.join('; ')}.`] : []),
     ...(judged.length > 0 && apart.length === 0 ? [judged.length === 1 ? 'What was counted agrees with the rest.' : `All ${judged.length} that were counted agree with the rest.`] : []),
     ...(open > 0 ? [`${open} that ${open === 1 ? 'was' : 'were'} counted cannot be held against the rest, as not all of that is known.`] : []),
-    ...(broken.length === 0 && counted.length === 0 && figures.length > 0 ? ['What is computed follows from what is given; nothing was counted to hold against it.'] : []),
+    ...(broken.length + counted.length === 0 && has('computed') ? ['What is computed follows from what is given; nothing was counted to hold against it.'] : []),
+    ...(has('estimate') ? ['An estimate hangs on what the house has not given.'] : []),
   ];
 } // prettier-ignore
 
-/** The foot, sentence by sentence. */
+/** The foot, sentence by sentence; `hangs` says whether a computed figure hangs on what is not known. */
 export const footOf = (
   figures: readonly PortraitFigure[],
   line: Line,
   known: HowKnown,
   hangs: (id: FigureId) => boolean,
-): readonly string[] => [howMany(figures, known.isBuiltIn), ...whetherTheyAgree(figures, line, known, hangs)];
+  hasSigns: boolean,
+): readonly string[] => [
+  howMany(figures, known.isBuiltIn),
+  ...whetherTheyAgree(figures, line, known, hangs),
+  ...(hasSigns ? ['Where the house has named no vessel, one stands as a sign.'] : []),
+];

@@ -1,6 +1,6 @@
 // The vessels on the house's portrait: as many as its plant has, of what and how large. Where none is named one stands as a sign, and no number is told.
 import { formatCount } from '../core/format.ts';
-import { condensers, schemes, type Plant, type Stills } from '../core/plant/plant.ts';
+import { schemes, type Plant, type Stills } from '../core/plant/plant.ts';
 import { namedSizes } from '../core/stock/sizes.ts';
 import type { RoomName } from './portrait.ts';
 
@@ -17,6 +17,8 @@ export interface Vessels {
   /** What is said of them; empty where the house has named none. */
   readonly says: string;
   readonly drawn: readonly Drawn[];
+  /** True where one stands for vessels that the house has not named. */
+  readonly isSign?: boolean;
 }
 
 const MOST = 48; // vessels of a kind that are drawn; the words tell how many there are
@@ -24,7 +26,9 @@ const some = (number: number, drawn: Drawn) => Array.from({ length: Math.min(MOS
 const sum = (groups: readonly { readonly number: number }[]) =>
   groups.reduce((all, { number }) => all + number, 0);
 const isGiven = (group: { readonly usual?: readonly string[] }, key: string) => !group.usual?.includes(key);
-const sign = (shape: Shape): Vessels => ({ says: '', drawn: [{ shape, size: 1 }] });
+const cooledBy = { 'shell-and-tube': 'shell-and-tube condensers', 'worm-tub': 'worm tubs' } as const;
+const one = (shape: Shape): Vessels => ({ says: '', drawn: [{ shape, size: 1 }] });
+const sign = (shape: Shape): Vessels => ({ ...one(shape), isSign: true });
 
 function tunRoom({ washbacks }: Plant): Vessels {
   if (washbacks.length === 0) return sign('tub');
@@ -44,26 +48,32 @@ function tunRoom({ washbacks }: Plant): Vessels {
 } // prettier-ignore
 
 function stillHouse({ washStills, intermediateStills, spiritStills, scheme }: Plant): Vessels {
-  const between = scheme === 'twice' ? [] : intermediateStills;
-  const all = [...washStills, ...between, ...spiritStills];
+  const kinds = [
+    { stills: washStills, name: 'wash still', shape: 'wash-still', sign: 1 },
+    { stills: scheme === 'twice' ? undefined : intermediateStills, name: 'intermediate still', shape: 'wash-still', sign: 0.85 },
+    { stills: spiritStills, name: 'spirit still', shape: 'spirit-still', sign: 0.85 },
+  ] as const;
+  const all = kinds.flatMap(({ stills }) => stills ?? []);
   const largest = Math.max(...all.map(({ charge }) => charge));
-  const draw = (stills: readonly Stills[], shape: Shape) =>
-    stills.length === 0 && (shape !== 'wash-still' || all.length === 0)
-      ? [{ shape, size: shape === 'wash-still' ? 1 : 0.85 }]
-      : stills.flatMap((each) =>
-          some(each.number, {
-            shape,
-            size: isGiven(each, 'charge') ? Math.cbrt(each.charge / largest) : 0.9,
-            condenser: isGiven(each, 'condenser') ? each.condenser : undefined,
-          }),
-        );
-  const counts = ([[washStills, 'wash still'], [between, 'intermediate still'], [spiritStills, 'spirit still']] as const)
-    .flatMap(([stills, one]) => (stills.length > 0 ? [formatCount(sum(stills), one)] : []));
-  const cooled = [...new Set(all.filter((each) => isGiven(each, 'condenser')).map(({ condenser }) => condensers[condenser].toLowerCase()))];
-  const how = all.length > 0 && scheme !== 'twice' ? [schemes[scheme].toLowerCase()] : [];
+  const cooled = all.flatMap((each) => (isGiven(each, 'condenser') ? [cooledBy[each.condenser]] : []));
   return {
-    says: [...counts, ...how, ...cooled].join(', '),
-    drawn: [...draw(washStills, 'wash-still'), ...draw(between, 'wash-still').slice(between.length === 0 ? 1 : 0), ...draw(spiritStills, 'spirit-still')],
+    says: [
+      ...kinds.flatMap(({ stills, name }) => (stills?.length ? [formatCount(sum(stills), name)] : [])),
+      ...(all.length > 0 && scheme !== 'twice' ? [schemes[scheme].toLowerCase()] : []),
+      ...new Set(cooled),
+    ].join(', '),
+    drawn: kinds.flatMap(({ stills, shape, sign }): readonly Drawn[] =>
+      stills?.length === 0
+        ? [{ shape, size: sign }]
+        : (stills ?? []).flatMap((each) =>
+            some(each.number, {
+              shape,
+              size: isGiven(each, 'charge') ? Math.cbrt(each.charge / largest) : sign,
+              condenser: isGiven(each, 'condenser') ? each.condenser : undefined,
+            }),
+          ),
+    ),
+    isSign: kinds.some(({ stills }) => stills?.length === 0),
   };
 } // prettier-ignore
 
@@ -72,9 +82,9 @@ export function vesselsIn(room: Exclude<RoomName, 'store'>, plant: Plant): Vesse
   const tuns = sum(plant.mashTuns);
   switch (room) {
     case 'malt':
-      return sign('sacks');
+      return one('sacks');
     case 'mill':
-      return sign('mill');
+      return one('mill');
     case 'mash':
       return tuns === 0
         ? sign('mash-tun')

@@ -11,11 +11,14 @@ export const LONGEST_WORDS = 100; // characters of the house's own line under it
 
 /** A line of own words: on one line, bounded, and nothing in it that cannot be seen. */
 export const ownWords = (text: string): string =>
-  [...text.replace(/\s+/g, ' ').replace(UNSEEN, '').trim()].slice(0, LONGEST_WORDS).join('').trim();
+  [...text.replace(/\s+/g, ' ').replace(UNSEEN, '').replace(/ +/g, ' ').trim()]
+    .slice(0, LONGEST_WORDS)
+    .join('')
+    .trim();
 
 /** The figures of each room, by the words under which they hang on the wall. */
 export const rooms = {
-  malt: { title: 'The malt', figures: { barley: 'Barley for a mash', predictedYield: 'A tonne could give' } },
+  malt: { title: 'The malt', figures: { barley: 'Barley for a mash', maltPerYear: 'Malt a year' } },
   mill: { title: 'The mill', figures: { maltPerMash: 'Malt a mash', millingTime: 'Milled in' } },
   mash: {
     title: 'The mash house',

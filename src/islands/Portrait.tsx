@@ -1,5 +1,5 @@
 // The house's portrait, to hang in the visitor room: what is left out, a line of own words, the paper; printed, or saved as a drawing.
-import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { isServer } from 'solid-js/web';
 import { isGiven, figureTable, type FigureId } from '../core/figures/index.ts';
 import { standings } from '../core/figures/standing.ts';
@@ -18,6 +18,7 @@ import { useAnnouncement } from './announce.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { fileNameOf } from './file-name.ts';
 import { drawingFile } from './portrait-file.ts';
+import { printOn } from './portrait-paper.ts';
 import { PortraitSheet, type Room } from './PortraitSheet.tsx';
 import { saveFile } from './save-file.ts';
 import { inWords, today } from './today.ts';
@@ -63,6 +64,7 @@ export default function Portrait() {
   const [isKept, setKept] = createSignal(true);
   const [saved, setSaved] = createSignal<string>();
   onMount(() => setWishes(kept()));
+  createEffect(() => printOn(wishes().paper));
   const wish = (change: Partial<Wishes>) => {
     setWishes({ ...wishes(), ...change });
     setKept(keepText(KEY, JSON.stringify(wishes())));
@@ -93,7 +95,15 @@ export default function Portrait() {
   );
   const figures = () => drawn().flatMap((room) => room.figures);
   const hangs = (id: FigureId) => isOpen() || hangsOn(id).length > 0;
-  const foot = createMemo(() => footOf(figures(), line(), known, hangs));
+  const foot = createMemo(() =>
+    footOf(
+      figures(),
+      line(),
+      known,
+      hangs,
+      drawn().some(({ vessels }) => vessels.isSign),
+    ),
+  );
   const dated = () => `${stamp(name())}${mounted() ? `, ${inWords(today())}` : ''}`;
   useAnnouncement(
     'portrait',

@@ -18,6 +18,7 @@ import { cask } from './portrait-shapes/cask.ts';
 import { coolingOf } from './portrait-shapes/cooling.ts';
 import { ACROSS, engravings, UP } from './portrait-shapes/engravings.ts';
 import {
+  duskOf,
   groundOf,
   roofOf,
   slatesOf,
@@ -80,13 +81,13 @@ export function PortraitSheet(props: PortraitProps & { readonly ref: (svg: SVGSV
       <g fill="#000" stroke="none" text-anchor="middle">
         <text
           x={middle}
-          y="22.5"
-          font-size={fitted(props.name, 10, 230, 0.86)}
+          y={props.words ? 22.5 : 25.5}
+          font-size={fitted(props.name, 11, 230, 0.86)}
           letter-spacing="0.14em"
         >
           {props.name.toUpperCase()}
         </text>
-        <text x={middle} y="29" font-size={fitted(props.words, 4.2, 235)} font-style="italic">
+        <text x={middle} y="29" font-size={fitted(props.words, 4.2, 235)}>
           {props.words}
         </text>
       </g>
@@ -98,13 +99,14 @@ export function PortraitSheet(props: PortraitProps & { readonly ref: (svg: SVGSV
       <For each={[0, 1] as const}>
         {(floor) => (
           <>
-            <path fill={WHITE} d={ventAt(floor === 0 ? 125 : 62, halls[floor]!) + (floor === 0 ? '' : ventAt(92, halls[floor]!))} />
+            <path fill={WHITE} d={ventAt(floor === 0 ? 88 : 65, halls[floor]!)} />
             <path fill={WHITE} d={roofOf(halls[floor]!)} />
             <path stroke-width={FINE} d={slatesOf(halls[floor]!)} />
             <path d={endWallsOf(halls[floor]!)} />
+            <path stroke-width="0.06" d={duskOf(halls[floor]!)} />
+            <path stroke-width="0.15" fill={WHITE} d={bounds(floor).slice(1).map((to, i) => windowsOf(halls[floor]!, bounds(floor)[i]! + 2, to - 2)).join('')} />
+            <path fill={WHITE} d={walls()[floor].map((x) => `M${x - 0.700} ${floors[floor].ceiling} V${floors[floor].floor} h1.400 V${floors[floor].ceiling}Z`).join(' ')} />
             <path stroke-width={FINE} d={stonesOf(halls[floor]!, walls()[floor])} />
-            <path stroke-width="0.12" d={bounds(floor).slice(1).map((to, i) => windowsOf(halls[floor]!, bounds(floor)[i]! + 2, to - 2)).join('')} />
-            <path d={walls()[floor].map((x) => `M${x - 0.700} ${floors[floor].ceiling} V${floors[floor].floor} M${x + 0.700} ${floors[floor].ceiling} V${floors[floor].floor}`).join(' ')} />
             <path stroke-width="0.2" d={groundOf(halls[floor]!)} />
             <Index each={onFloor(floor)}>
               {(room, i) => (
@@ -129,7 +131,7 @@ export function PortraitSheet(props: PortraitProps & { readonly ref: (svg: SVGSV
             </text>
           )}
         </Index>
-        <text x={middle} y="200.200" font-size="2.300" font-style="italic">
+        <text x={middle} y="200.200" font-size="2.300">
           {props.stamp}
         </text>
       </g>
@@ -184,9 +186,9 @@ function Shapes() {
         }}
       </For>
       <g id="portrait-cask">
-        <path fill={WHITE} stroke-width="0.09" d={cask.body} />
-        <path stroke-width="0.05" d={cask.lines} />
-        <path stroke-width="0.03" d={cask.hatch} />
+        <path fill={WHITE} stroke-width="0.06" d={cask.body} />
+        <path stroke-width="0.035" d={cask.lines} />
+        <path stroke-width="0.022" d={cask.hatch} />
       </g>
     </defs>
   );
@@ -215,6 +217,8 @@ function OneRoom(props: { readonly room: Room; readonly mix: CaskMix; readonly l
   const isStore = () => props.room.name === 'store';
   const place = () => ({ left: props.left + 2, right: props.right - (isStills() ? 21 : isStore() ? 16 : 2), floor: props.floor, height: props.height - 3 });
   const standing = createMemo(() => inRanks(props.room.vessels.drawn.map(({ size }) => size), place(), [widthOf(props.room.vessels.drawn[0]?.shape), UP]));
+  const casks = createMemo(() => (isStore() ? inTiers(props.mix, { ...place(), floor: props.floor - 0.900 }) : []));
+  const rails = () => [...new Set(casks().map(({ y, r }) => (y + r).toFixed(2)))].map((y) => `M${props.left + 1.500} ${y} H${place().right} v0.700 H${props.left + 1.500}Z`).join(' ');
   const across = () => (props.right - props.left - 8) / columns();
   const columns = () => (props.room.figures.length > 3 ? 2 : 1);
   const centre = () => (props.left + props.right) / 2;
@@ -227,8 +231,8 @@ function OneRoom(props: { readonly room: Room; readonly mix: CaskMix; readonly l
         <Vessel of={{ shape: 'safe' }} x={props.right - 11} y={props.floor} scale={0.135} />
       </Show>
       <Show when={isStore()}>
-        <path d={`M${props.left + 1.500} ${props.floor - 0.600} H${place().right}`} />
-        <Index each={inTiers(props.mix, { ...place(), floor: props.floor - 0.600 })}>
+        <path fill={WHITE} d={rails()} />
+        <Index each={casks()}>
           {(at) => <use href="#portrait-cask" transform={`translate(${at().x.toFixed(2)} ${at().y.toFixed(2)}) scale(${at().r.toFixed(3)})`} />}
         </Index>
         <For each={[11, 5]}>{(from) => <Vessel of={{ shape: 'bottle' }} x={props.right - from} y={props.floor} scale={0.11} />}</For>
@@ -237,7 +241,7 @@ function OneRoom(props: { readonly room: Room; readonly mix: CaskMix; readonly l
         <text text-anchor="middle" x={centre()} y={props.floor + 6.200} font-size="3.300" letter-spacing="0.600">
           {props.room.title.toUpperCase()}
         </text>
-        <text text-anchor="middle" x={centre()} y={props.floor + 10.200} font-size={fitted(props.room.vessels.says, 3, props.right - props.left - 4)} font-style="italic">
+        <text text-anchor="middle" x={centre()} y={props.floor + 10.200} font-size={fitted(props.room.vessels.says, 3, props.right - props.left - 4)}>
           {props.room.vessels.says}
         </text>
         <Index each={props.room.figures}>

@@ -45,14 +45,21 @@ export function stonesOf({ left, right, ceiling, floor }: Hall, inner: readonly 
   return strokes;
 }
 
-/** The windows of the wall behind, between two walls: arched, dark towards the top, none where the room is narrow. */
+/** The wall behind, in the half dark: level strokes, closer under the ceiling. */
+export function duskOf({ left, right, ceiling, floor }: Hall): string {
+  let strokes = '';
+  for (let y = ceiling + 0.5, gap = 0.42; y < floor - 0.4; y += gap, gap *= 1.017)
+    strokes += `M${left} ${n(y)} H${right} `;
+  return strokes;
+}
+
+/** The windows of the wall behind, between two walls: arched, with panes. */
 export function windowsOf({ ceiling }: Hall, from: number, to: number): string {
   const many = Math.max(1, Math.floor((to - from) / 24));
   let strokes = '';
   for (let i = 0; i < many; i++) {
     const [x, y] = [from + ((to - from) * (i + 0.5)) / many, ceiling + 6];
     strokes += `M${n(x - 3)} ${y + 11} V${y} a3 3 0 0 1 6 0 V${y + 11}Z M${n(x - 4)} ${y + 11} h8 M${n(x)} ${y - 3} V${y + 11} M${n(x - 3)} ${y + 3.5} h6 M${n(x - 3)} ${y + 7.2} h6 `;
-    for (let k = 0; k < 6; k++) strokes += `M${n(x - 2.7)} ${n(y + 3 - k * 0.9)} L${n(x + 2.7)} ${n(y + 1.6 - k * 0.9 + (k > 3 ? 1 : 0))} `;
   }
   return strokes;
 } // prettier-ignore

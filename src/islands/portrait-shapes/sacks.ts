@@ -16,9 +16,12 @@ function folds(x: number, y: number): string {
 }
 
 export const sacks: Engraving = {
-  beside: sack(65, 110),
+  beside: sack(65, 126),
   body: `${sack(35, 158)} ${sack(95, 158)}`,
-  lines: tie(35, 158) + tie(95, 158) + tie(65, 110) + 'M18 118 h0',
-  hatch: folds(35, 158) + folds(95, 158) + 'M61 56 q-9 14 -11 26 M66 56 q1 12 0 22 M70 56 q10 14 10 24',
+  lines: tie(35, 158) + tie(95, 158) + tie(65, 126),
+  hatch:
+    folds(35, 158) +
+    folds(95, 158) +
+    'M61 72 q-9 12 -11 24 M66 72 q1 12 -1 22 M70 72 q10 12 10 26 M74 78 q8 8 9 20',
   shade: '',
 };

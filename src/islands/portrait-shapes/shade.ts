@@ -9,14 +9,16 @@ export function upright(left: number, right: number, top: number, bottom: number
   return at.map((angle) => `M${n(middle + half * Math.sin((angle * Math.PI) / 180))} ${top} V${bottom}`).join(' ');
 } // prettier-ignore
 
-const REACH = [0.46, 0.2, 0.36, 0.24]; // of the width: how far each stroke comes in from the dark side, in turn
+const REACH = [0.5, 0.24, 0.4, 0.3]; // of the width: how far each stroke comes in from the dark side, in turn
 
 /** Level strokes round a bowl, from the right, long and short in turn; a few short ones on the left. */
-export function level(left: number, right: number, top: number, bottom: number, gap = 2.6): string {
+export function level(left: number, right: number, top: number, bottom: number, gap = 2): string {
   let strokes = '';
   for (let y = top, i = 0; y <= bottom; y += gap, i++) {
     const long = (right - left) * REACH[i % 4]!;
     strokes += `M${n(right - long)} ${n(y)} q${n(long / 2)} 2.5 ${n(long)} -1 `;
+    if (i % 3 === 0)
+      strokes += `M${n(right - 0.22 * (right - left))} ${n(y - gap)} l${n(0.22 * (right - left))} ${3 * gap} `;
     if (i % 2 === 0) strokes += `M${left} ${n(y)} q${n(long / 8)} 2 ${n(long / 4)} 2 `;
   }
   return strokes;
