@@ -7,13 +7,13 @@ import { stamp } from '../house/book.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { liveHanging, useKnown } from '../house/known-store.ts';
 import { builtInLine } from '../house/line-of.ts';
+import { readPart } from '../house/parts/part.ts';
 import { plantPart } from '../house/parts/plant.ts';
-import { stock } from '../house/parts/stock.ts';
 import { usePart } from '../house/part-store.ts';
 import { figuresIn, LONGEST_WORDS, ownWords, roomNames, rooms, type HowKnown } from '../house/portrait.ts';
 import { footOf } from '../house/portrait-says.ts';
 import { caskMix, namesOfCasks, vesselsIn } from '../house/portrait-vessels.ts';
-import { useHouse } from '../house/store.ts';
+import { liveParts, useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { fileNameOf } from './file-name.ts';
@@ -54,11 +54,17 @@ function kept(): Wishes {
 
 if (!isServer) builtInLine(); // while the script comes, and not while the portrait takes over from the built page
 
-export default function Portrait() {
+/** Casks that are alike. */
+interface Casks {
+  readonly casks: number;
+  readonly size: number;
+}
+
+/** The portrait; `register` is of the built-in house, whose casks lie in store until the reader has put in others. */
+export default function Portrait(props: { readonly register: readonly Casks[] }) {
   let sheet: SVGSVGElement | undefined;
   const { line, name, mounted } = useHouse();
   const { value: plant } = usePart(plantPart);
-  const { value: register } = usePart(stock);
   const { standing, counted, isBuiltIn, unknown, hangsOn } = useKnown();
   const [wishes, setWishes] = createSignal(none);
   const [isKept, setKept] = createSignal(true);
@@ -82,8 +88,21 @@ export default function Portrait() {
     standing: (id) =>
       isOpen() && !isGiven(figureTable[id]) && counted(id) === undefined ? 'estimate' : standing(id),
   };
+  /** The reader's own register; what reads it comes only where there is one, and without it casks are of no told size. */
+  const [own, setOwn] = createSignal<readonly Casks[]>([]);
+  const given = () => (mounted() ? liveParts().stock : undefined);
+  createEffect(() => {
+    const data = given();
+    setOwn([]);
+    if (data === undefined) return;
+    void import('../house/parts/stock.ts').then(
+      ({ stock }) => data === given() && setOwn(readPart(stock, data).value.groups),
+      () => undefined,
+    );
+  });
+  const register = () => (given() === undefined && isBuiltIn() ? props.register : own());
   const mix = createMemo(() =>
-    caskMix(register().groups, isBuiltIn() || standing('barrels') !== 'unknown' ? line().house : undefined),
+    caskMix(register(), isBuiltIn() || standing('barrels') !== 'unknown' ? line().house : undefined),
   );
   const drawn = createMemo((): readonly Room[] =>
     roomNames.map((room) => ({
