@@ -56,6 +56,7 @@ export const doors: readonly Door[] = [
           { href: '/house/stock/', text: 'Casks in store' },
           { href: '/house/malts/', text: 'Malts and bottles' },
           { href: '/house/facts/', text: 'Fact sheet' },
+          { href: '/house/portrait/', text: 'The house’s portrait' },
           { href: '/house/changes/', text: 'What changed' },
           { href: '/house/hand-on/', text: 'Hand your house on' },
         ],

@@ -266,6 +266,18 @@ const uses: readonly {
     shows: '#fact-water-problem',
   },
   {
+    what: 'the house’s portrait: words of one’s own, a figure left out, and saved',
+    address: '/house/portrait/',
+    part: '.portrait',
+    use: async (page) => {
+      await page.locator('#portrait-words').fill('Since 1890');
+      await page.locator('.portrait summary').click();
+      await page.locator('.portrait').getByLabel('Milled in').uncheck();
+      await button(page, 'Save as a drawing (SVG)').click();
+    },
+    shows: '.portrait [role=status] p',
+  },
+  {
     what: 'what changed: put down without a name, all rows open, and a link that is none',
     address: '/house/changes/',
     part: '.changes-desk',

@@ -75,6 +75,14 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
     'house/facts/',
     (page) => change(page, '#fact-water', 'Our water is from the town main', '.fact-sheet', /town main/),
   ],
+  Portrait: [
+    'house/portrait/',
+    async (page) => {
+      await page.locator('#portrait-words').fill('Since 1890');
+      await page.locator('#portrait-words').press('Tab');
+      await expect(page.locator('.portrait-sheet')).toContainText('Since 1890');
+    },
+  ],
   ChangesDesk: [
     'house/changes/',
     async (page) => {
