@@ -134,7 +134,7 @@ test('malt, wort and gravity that were given stay given when one of them is put 
   await type(page, 'house-originalGravity', '1.061');
   await expect.poll(() => value(page, 'originalGravity')).toBe('1.061');
   expect([await value(page, 'wortVolume'), await value(page, 'maltPerMash')]).toEqual(['32000', '6500']);
-  await expect(page.getByRole('group', { name: 'What stays as it is' }).getByRole('button')).toHaveCount(3);
+  await expect(page.getByRole('group', { name: 'What stays as it is' }).getByRole('button')).toHaveCount(2); // or the malt, or the volume
   await expect(page.locator('.house-sheet .given tr', { hasText: 'follows from the rest' })).toHaveCount(0);
 }); // prettier-ignore
 
