@@ -24,6 +24,11 @@ const tools: Readonly<Record<string, string>> = {
   '/script/': 'main textarea',
   '/cross-check/': '#quoted-add',
   '/walk/': '#walk-cut',
+  '/guide-file/': '.guide-rooms li',
+  '/guide-file/figures/': '.guide-why dd',
+  '/guide-file/asked/': '.guide-asked dd',
+  '/guide-file/tell/': '#telling-said',
+  '/guide-file/sums/': '#guide-sum',
   '/search/': '#search-words',
 };
 
