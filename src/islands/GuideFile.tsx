@@ -4,7 +4,6 @@ import { unwrap } from 'solid-js/store';
 import { stamp } from '../house/book.ts';
 import type { Stage } from '../house/figures.ts';
 import { useHouse } from '../house/store.ts';
-import { DEFERS } from '../walk/cautions.ts';
 import { inMinutes } from '../walk/time.ts';
 import { AskedPart } from './GuideFileAsked.tsx';
 import { BlankPart } from './GuideFileBlank.tsx';
@@ -22,6 +21,9 @@ const contents = [
   'Tell the figures',
   'Ten sums to redo',
 ];
+
+const FIRST =
+  'The site’s own rules, its licence and the law of the country come before all that stands here; nobody goes round alone until those who are trained for it say so.';
 
 export default function GuideFile(props: {
   readonly questions: readonly WalkQuestion[];
@@ -64,7 +66,7 @@ export default function GuideFile(props: {
             <ol>
               <For each={contents}>{(part) => <li>{part}</li>}</For>
             </ol>
-            <p>{DEFERS}</p>
+            <p>{FIRST}</p>
             <p>
               {today()} · {stamp(name())}
             </p>
@@ -77,11 +79,11 @@ export default function GuideFile(props: {
           </section>
           <section>
             <h2>2. {contents[1]}</h2>
-            <FiguresPart walk={walk()} />
+            <FiguresPart walk={walk()} under="h3" />
           </section>
           <section>
             <h2>3. {contents[2]}</h2>
-            <AskedPart walk={walk()} questions={props.questions} />
+            <AskedPart walk={walk()} questions={props.questions} under="h3" />
           </section>
           <section>
             <h2>4. {contents[3]}</h2>

@@ -1,6 +1,7 @@
 // What visitors ask in each room, with the answers of this house.
 import { createMemo, For, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
+import { Dynamic } from 'solid-js/web';
 import { withVessels } from '../house/facts-beside.ts';
 import { facts, factSays, type FactId } from '../house/facts.ts';
 import { useKnown } from '../house/known-store.ts';
@@ -18,6 +19,8 @@ import type { WalkQuestion } from './WalkDesk.tsx';
 export function AskedPart(props: {
   readonly walk: Walk;
   readonly questions: readonly WalkQuestion[];
+  /** The heading of a room, one level below what stands above it. */
+  readonly under: 'h2' | 'h3';
   readonly root?: string;
 }) {
   const questions = unwrap(props.questions);
@@ -39,7 +42,7 @@ export function AskedPart(props: {
         {(asked, i) => (
           <Show when={asked.length > 0}>
             <section class="guide-room">
-              <h3>{props.walk.rooms[i()]!.name}</h3>
+              <Dynamic component={props.under}>{props.walk.rooms[i()]!.name}</Dynamic>
               <dl class="guide-asked">
                 <For each={asked}>
                   {({ question, say }) => (
@@ -71,7 +74,7 @@ export default function GuideFileAsked(props: { readonly questions: readonly Wal
   const { walk } = useGuideWalk();
   return (
     <div class="guide-file">
-      <AskedPart walk={walk()} questions={props.questions} root="../../" />
+      <AskedPart walk={walk()} questions={props.questions} under="h2" root="../../" />
     </div>
   );
 }

@@ -1,5 +1,6 @@
 // Why each figure of the walk is what it is: by room, as it is said, and where it comes from.
 import { createMemo, For, Show } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
 import { headOf } from '../core/figures/index.ts';
 import { useHouse } from '../house/store.ts';
 import { figuresByRoom } from '../walk/guide-file.ts';
@@ -7,7 +8,8 @@ import type { Walk } from '../walk/walk.ts';
 import { useGuideWalk } from './guide-file-walk.ts';
 import { useWhy } from './guide-file-why.ts';
 
-export function FiguresPart(props: { readonly walk: Walk }) {
+/** `under`: the heading of a room, one level below what stands above it. */
+export function FiguresPart(props: { readonly walk: Walk; readonly under: 'h2' | 'h3' }) {
   const why = useWhy();
   const rooms = createMemo(() =>
     figuresByRoom(props.walk).map((ids, i) => ({
@@ -19,7 +21,7 @@ export function FiguresPart(props: { readonly walk: Walk }) {
     <For each={rooms().filter(({ figures }) => figures.length > 0)}>
       {({ name, figures }) => (
         <section class="guide-room">
-          <h3>{name}</h3>
+          <Dynamic component={props.under}>{name}</Dynamic>
           <dl class="guide-why">
             <For each={figures}>
               {({ label, says, mark, lines }) => (
@@ -66,7 +68,7 @@ export default function GuideFileFigures() {
   const { walk } = useGuideWalk();
   return (
     <div class="guide-file">
-      <FiguresPart walk={walk()} />
+      <FiguresPart walk={walk()} under="h2" />
       <NotOwnYet walk={walk()} root="../../" />
       <p class="meaning">
         The numbers of a sum are rounded as they stand, so its result may differ a little from the figure

@@ -20,7 +20,7 @@ export function WorkedPart() {
           )}
         </For>
       </ol>
-      <h3>The working</h3>
+      <h3 class="worked-title">The working</h3>
       <ol class="guide-worked">
         <For each={sums()}>
           {({ question }) => (
