@@ -44,8 +44,9 @@ export const doors: readonly Door[] = [
           { href: '/house/', text: 'Your house', says: 'put in its figures' },
           { href: '/script/', text: 'Check a talk', says: 'paste what you say' },
           { href: '/cross-check/', text: 'Check a few figures', says: 'do they agree?' },
-          { href: '/walk/', text: 'A walk, room by room', says: 'what is said where, and how long' },
+          { href: '/walk/', text: 'A walk, room by room', says: 'said where, how long' },
           { href: '/cards/', text: 'Pocket cards', says: 'for rooms without phones' },
+          { href: '/guide-file/', text: 'A new guide’s file', says: 'to learn and to print' },
         ],
       },
       {

@@ -201,6 +201,29 @@ const uses: readonly {
     shows: '.handed-on .problem',
   },
   {
+    what: 'a figure told to what cannot be read, then wrong, in the practice of telling',
+    address: '/guide-file/tell/',
+    part: '.telling',
+    use: async (page) => {
+      await page.locator('#telling-said').fill('plenty');
+      await button(page, 'Check').click();
+      await expect(page.locator('#telling-problem')).toBeVisible();
+      await page.locator('#telling-said').fill('90 tonnes');
+      await button(page, 'Check').click();
+    },
+    shows: '.telling .mark-of',
+  },
+  {
+    what: 'one of the ten sums, answered wrong, with its working',
+    address: '/guide-file/sums/',
+    part: '.redoing',
+    use: async (page) => {
+      await page.locator('#guide-sum').fill('12');
+      await button(page, 'Check').click();
+    },
+    shows: '.redoing .mark-of .steps',
+  },
+  {
     what: 'stills and vessels, distilled three times, with a still too many and a wrong charge',
     address: '/house/plant/',
     part: '.plant',

@@ -24,6 +24,11 @@ const tools: Readonly<Record<string, string>> = {
   '/script/': 'main textarea',
   '/cross-check/': '#quoted-add',
   '/walk/': '#walk-cut',
+  '/guide-file/': '.guide-rooms',
+  '/guide-file/figures/': '.guide-file',
+  '/guide-file/asked/': '.guide-file',
+  '/guide-file/tell/': '#telling-said',
+  '/guide-file/sums/': '#guide-sum',
   '/search/': '#search-words',
 };
 

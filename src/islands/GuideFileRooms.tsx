@@ -1,0 +1,44 @@
+// The walk of a guide's file: each room with its minutes, what is said in short, what is forbidden and the caution.
+import { For, Show } from 'solid-js';
+import type { Stage } from '../house/figures.ts';
+import { saidInShort } from '../walk/guide-file.ts';
+import { clockOf, inMinutes, timesOf } from '../walk/time.ts';
+import { bans, type Walk } from '../walk/walk.ts';
+
+export function RoomsPart(props: { readonly walk: Walk; readonly safety: Readonly<Record<Stage, string>> }) {
+  const times = () => timesOf(props.walk);
+  return (
+    <ol class="guide-rooms">
+      <For each={props.walk.rooms}>
+        {(room, i) => {
+          const short = () => saidInShort(room, props.walk.length);
+          const forbids = () => [...room.bans.map((ban) => bans[ban]), ...(room.rule ? [room.rule] : [])];
+          const says = () => [...(room.line ? [room.line] : []), ...short().says];
+          return (
+            <li>
+              <h3>{room.name}</h3>
+              <p class="when">
+                {clockOf(times()[i()]!.from)} to {clockOf(times()[i()]!.to)}, {inMinutes(room.minutes)}
+              </p>
+              <Show when={room.shows}>
+                <p>Show: {room.shows}</p>
+              </Show>
+              <Show when={says().length > 0} fallback={<p class="meaning">Nothing is written for it yet.</p>}>
+                <p>
+                  Say: {says().join(' ')}
+                  {short().more > 0 ? ` And ${short().more} more in the talk.` : ''}
+                </p>
+              </Show>
+              <Show when={forbids().length > 0}>
+                <p class="forbids">{forbids().join(' · ')}</p>
+              </Show>
+              <For each={[...new Set(room.stages.map((stage) => props.safety[stage]))]}>
+                {(line) => <p class="safety">{line}</p>}
+              </For>
+            </li>
+          );
+        }}
+      </For>
+    </ol>
+  );
+}

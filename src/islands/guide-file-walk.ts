@@ -1,0 +1,40 @@
+// The walk that a guide's file is made of, as this browser keeps it; and whether it is being printed.
+import { createSignal, onCleanup, onMount } from 'solid-js';
+import { FIRST_NAME } from '../walk/text.ts';
+import { firstWalk, type Walk } from '../walk/walk.ts';
+import { inWords, today as now } from './today.ts';
+import { keptWalk } from './walk-kept.ts';
+
+/** The walk, with what could not be read of it, and today; until the island is mounted the usual rooms. */
+export function useGuideWalk() {
+  const [walk, setWalk] = createSignal<Walk>(firstWalk(FIRST_NAME));
+  const [problems, setProblems] = createSignal<readonly string[]>([]);
+  const [today, setToday] = createSignal('');
+  onMount(() => {
+    const read = keptWalk();
+    setWalk(read.walk);
+    setProblems(read.problems);
+    setToday(inWords(now()));
+  });
+  return { walk, problems, today };
+}
+
+/** True while the page is laid out for paper: what is only printed is made then. */
+export function useOnPaper(): () => boolean {
+  const [isOnPaper, setOnPaper] = createSignal(false);
+  onMount(() => {
+    const paper = matchMedia('print');
+    const look = () => setOnPaper(paper.matches);
+    const begin = () => setOnPaper(true);
+    look();
+    paper.addEventListener('change', look);
+    addEventListener('beforeprint', begin);
+    addEventListener('afterprint', look);
+    onCleanup(() => {
+      paper.removeEventListener('change', look);
+      removeEventListener('beforeprint', begin);
+      removeEventListener('afterprint', look);
+    });
+  });
+  return isOnPaper;
+}
