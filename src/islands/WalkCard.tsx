@@ -13,6 +13,8 @@ import { usePart } from '../house/part-store.ts';
 import { figureValue, secondOf } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
 import { useUnits } from '../house/units-store.ts';
+import { answerFor, inTheirs, unitFor, writtenFor } from '../walk/audience-cards.ts';
+import type { SaidIn } from '../walk/audience-kinds.ts';
 import { answerText } from '../house/visitor-questions.ts';
 import { clockOf, inMinutes, type RoomTime } from '../walk/time.ts';
 import { bans, figuresOfCard, type Room } from '../walk/walk.ts';
@@ -28,10 +30,12 @@ export interface CardOf {
   readonly questions: readonly WalkQuestion[];
   readonly safety: readonly string[];
   readonly today: string;
+  /** The units of those who come; nothing for the reader's own. */
+  readonly saidIn?: SaidIn | undefined;
 }
 
-/** What a card says of a figure of the house, in the reader's units, and how the house knows it. */
-export function useSaid() {
+/** What a card says of a figure of the house, in the units of those who come or else in the reader's, and how the house knows it. */
+export function useSaid(saidIn: () => SaidIn | undefined) {
   const { line } = useHouse();
   const { standing, counted, isBuiltIn, doubtAt, unknown } = useKnown();
   const unitOf = useUnits();
@@ -42,11 +46,12 @@ export function useSaid() {
       const figure = byId.get(id);
       if (!figure || (!isBuiltIn() && standing(id) === 'unknown')) return undefined;
       const { kind } = figureTable[id];
-      const [unit, own] = [unitOf(kind), counted(id)];
+      const theirs = saidIn();
+      const [unit, own] = [theirs ? unitFor(kind, theirs) : unitOf(kind), counted(id)];
       const isOwnUnit = unit.unit === unitsOf(kind)[0]?.unit;
       return {
         label: figure.label,
-        says: isOwnUnit ? saidOnCard(figure, line(), own) : formatIn(own ?? figureValue(line(), figure.path), kind, unit),
+        says: isOwnUnit ? (theirs ? writtenFor(saidOnCard(figure, line(), own), theirs) : saidOnCard(figure, line(), own)) : theirs ? inTheirs(own ?? figureValue(line(), figure.path), unit) : formatIn(own ?? figureValue(line(), figure.path), kind, unit),
         mark: own !== undefined ? 'as counted' : standing(id) === 'estimate' ? standings.estimate : undefined,
       };
     },
@@ -55,13 +60,15 @@ export function useSaid() {
         const doubt = doubtAt(path);
         return secondOf(line(), path) + (doubt === undefined ? '' : ` (${doubt})`);
       };
-      return answerText(say, line(), told, (fact: FactId) => factSays(facts(), fact), unknown());
+      const theirs = saidIn();
+      const answer = theirs ? answerFor(say, line(), theirs, told) : say;
+      return answerText(answer, line(), told, (fact: FactId) => factSays(facts(), fact), unknown());
     },
   };
 } // prettier-ignore
 
 export function CardFront(props: CardOf) {
-  const { figure } = useSaid();
+  const { figure } = useSaid(() => props.saidIn);
   const { name } = useHouse();
   const figures = () => figuresOfCard(props.room).flatMap((id) => figure(id) ?? []);
   const forbids = () => [...props.room.bans.map((ban) => bans[ban]), ...(props.room.rule ? [props.room.rule] : [])]; // prettier-ignore
@@ -104,7 +111,7 @@ export function CardFront(props: CardOf) {
 }
 
 export function CardBack(props: CardOf) {
-  const { answer } = useSaid();
+  const { answer } = useSaid(() => props.saidIn);
   const { name } = useHouse();
   const asked = () => props.questions.filter(({ id }) => props.room.asks.includes(id));
   return (
@@ -132,7 +139,7 @@ export function CardBack(props: CardOf) {
 
 /** The figures that are left off a card, as the house has not given them yet. */
 export function LeftOff(props: { readonly room: Room }) {
-  const { figure } = useSaid();
+  const { figure } = useSaid(() => undefined);
   const { name } = useHouse();
   const left = () =>
     figuresOfCard(props.room)
