@@ -55,7 +55,7 @@ export function WalkAudienceOpen(props: AudienceProps) {
     const count = taken().length;
     const says = `${count === 1 ? 'One sentence is' : `${count} sentences are`} new in this copy; your own walk is kept under “${props.walk.name}”.`;
     setProblem(props.copy({ ...next, name }, says));
-    setLeft(new Set());
+    setLeft(new Set<string>());
     focusAfter(event, () => document.getElementById('walk-audience-title'));
   };
   return (
@@ -67,7 +67,7 @@ export function WalkAudienceOpen(props: AudienceProps) {
           autocomplete="off"
           onChange={({ currentTarget: { value } }) => {
             const coming = (value || undefined) as Coming | undefined;
-            setLeft(new Set());
+            setLeft(new Set<string>());
             props.choose(withComing(props.walk, coming), `${coming ? comers[coming] : 'Anybody'} may come.`);
           }}
         >
@@ -90,7 +90,7 @@ export function WalkAudienceOpen(props: AudienceProps) {
           autocomplete="off"
           onChange={({ currentTarget: { value } }) => {
             const saidIn = (value || undefined) as SaidIn | undefined;
-            setLeft(new Set());
+            setLeft(new Set<string>());
             props.choose(
               withSaidIn(props.walk, saidIn),
               saidIn
@@ -131,8 +131,8 @@ export function WalkAudienceOpen(props: AudienceProps) {
           }
         >
           <p>
-            Nothing is changed until you take it, and then only in a copy. What has no unit of theirs stays as
-            it is.
+            Nothing is changed until you take it, and then only in a copy. What has no unit of theirs, or is not
+            sure to be a figure of the house, stays as it is.
           </p>
           <ol class="stale">
             <For each={isAll() ? told() : told().slice(0, SHOWN)}>

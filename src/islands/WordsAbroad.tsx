@@ -104,10 +104,7 @@ export default function WordsAbroad(props: { readonly words: readonly TradeWord[
             <tr>
               <th scope="col">English</th>
               <th scope="col">
-                {name()}{' '}
-                <Show when={languages[language()][1] !== name()}>
-                  <span lang={tagOf(language())}>({languages[language()][1]})</span>
-                </Show>
+                {name()}, <span lang={tagOf(language())}>{languages[language()][1]}</span>
               </th>
             </tr>
           </thead>

@@ -80,11 +80,11 @@ export interface SuggestedHere {
 
 /** The suggestions for those who come, each in the first room of its stage; those that are said there already are left out. */
 export function suggestedFor(walk: Walk, all: readonly Suggestion[], line: Line, unknown: readonly NumberName[]): SuggestedHere[] {
-  return all.flatMap((suggestion) => {
+  return all.flatMap((suggestion): SuggestedHere[] => {
     const room = walk.rooms.findIndex(({ stages }) => stages.includes(suggestion.stage));
     if (suggestion.coming !== walk.coming || room < 0 || isUnknown(suggestion, unknown)) return [];
     const piece = pieceOf(suggestion, line);
     const isThere = walk.rooms.some(({ pieces }) => pieces.some(({ text }) => text.includes(piece.text)));
     return isThere ? [] : [{ suggestion, room, piece }];
-  });
+  }).sort((a, b) => a.room - b.room);
 } // prettier-ignore
