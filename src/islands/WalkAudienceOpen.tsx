@@ -125,14 +125,14 @@ export function WalkAudienceOpen(props: AudienceProps) {
           fallback={
             <p>
               {figures()
-                ? 'Every figure of the talk is in these units already.'
+                ? 'No sentence is left that would be said otherwise.'
                 : 'No figure is found in the talk yet: paste it above.'}
             </p>
           }
         >
           <p>
-            Nothing is changed until you take it, and then only in a copy. What has no unit of theirs, or is not
-            sure to be a figure of the house, stays as it is.
+            Nothing is changed until you take it, and then only in a copy. What has no unit of theirs, or is
+            not sure to be a figure of the house, stays as it is.
           </p>
           <ol class="stale">
             <For each={isAll() ? told() : told().slice(0, SHOWN)}>

@@ -8,7 +8,7 @@ import { inWords, today as now } from './today.ts';
 import { useSaid } from './WalkCard.tsx';
 
 export function WalkAudienceSheet(props: { readonly walk: Walk; readonly words: WalkAbroad['words'] }) {
-  const { figure } = useSaid(() => props.walk.saidIn);
+  const { figure } = useSaid(() => props.walk.saidIn ?? 'metric');
   const { name } = useHouse();
   const [today, setToday] = createSignal('');
   onMount(() => setToday(inWords(now())));
@@ -20,7 +20,7 @@ export function WalkAudienceSheet(props: { readonly walk: Walk; readonly words: 
         <thead>
           <tr>
             <th>Figure</th>
-            <th>As it is said</th>
+            <th>In figures</th>
             <th class="space">In the other language</th>
           </tr>
         </thead>

@@ -10,7 +10,7 @@ import { factSays, type FactId } from '../house/facts.ts';
 import { useKnown } from '../house/known-store.ts';
 import { factsPart } from '../house/parts/facts.ts';
 import { usePart } from '../house/part-store.ts';
-import { figureValue, secondOf } from '../house/prose.ts';
+import { figureValue, secondOf, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
 import { useUnits } from '../house/units-store.ts';
 import { answerFor, inTheirs, unitFor, writtenFor } from '../walk/audience-cards.ts';
@@ -34,7 +34,7 @@ export interface CardOf {
   readonly saidIn?: SaidIn | undefined;
 }
 
-/** What a card says of a figure of the house, in the units of those who come or else in the reader's, and how the house knows it. */
+/** What a card says of a figure of the house, in figures and in the units of those who come or else as it is said in the reader's, and how the house knows it. */
 export function useSaid(saidIn: () => SaidIn | undefined) {
   const { line } = useHouse();
   const { standing, counted, isBuiltIn, doubtAt, unknown } = useKnown();
@@ -48,10 +48,15 @@ export function useSaid(saidIn: () => SaidIn | undefined) {
       const { kind } = figureTable[id];
       const theirs = saidIn();
       const [unit, own] = [theirs ? unitFor(kind, theirs) : unitOf(kind), counted(id)];
+      const value = own ?? figureValue(line(), figure.path);
       const isOwnUnit = unit.unit === unitsOf(kind)[0]?.unit;
       return {
         label: figure.label,
-        says: isOwnUnit ? (theirs ? writtenFor(saidOnCard(figure, line(), own), theirs) : saidOnCard(figure, line(), own)) : theirs ? inTheirs(own ?? figureValue(line(), figure.path), unit) : formatIn(own ?? figureValue(line(), figure.path), kind, unit),
+        says: theirs
+          ? writtenFor(isOwnUnit ? textOfFigure(id, value) + secondOf(line(), figure.path) : inTheirs(value, unit), theirs)
+          : isOwnUnit
+            ? saidOnCard(figure, line(), own)
+            : formatIn(value, kind, unit),
         mark: own !== undefined ? 'as counted' : standing(id) === 'estimate' ? standings.estimate : undefined,
       };
     },

@@ -80,7 +80,7 @@ test('children: a piece that is not for them stays out, one for them is added, a
   expect(await words()).toBeGreaterThan(before - piece);
   await button(page, 'Print a sheet for another language').click();
   await page.emulateMedia({ media: 'print' });
-  await expect(page.locator('.walk-abroad')).toContainText('7,500');
+  await expect(page.locator('.walk-abroad')).toContainText('7,500\u00a0L');
   await expect(page.locator('.words-to-write > div')).toHaveCount(51);
   await expect(page.locator('.walk-sheet')).toBeHidden();
   expect(await page.locator('.walk-abroad').evaluate((sheet) => getComputedStyle(sheet).display)).toBe('block');

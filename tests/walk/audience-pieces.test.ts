@@ -6,7 +6,7 @@ import { parse } from 'yaml';
 import { sources } from '../../src/core/sources.ts';
 import { builtInHouse, stages } from '../../src/house/figures.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
-import { line as lineOf } from '../../src/core/line/line.ts';
+import { line as lineOf, type Line } from '../../src/core/line/line.ts';
 import { comers } from '../../src/walk/audience-kinds.ts';
 import { pieceOf, suggestedFor, type Suggestion } from '../../src/walk/audience-pieces.ts';
 import { firstWalk } from '../../src/walk/walk.ts';
@@ -62,7 +62,7 @@ test('pounds and gallons are those of the handbooks, and grains are counted by t
 });
 
 test('their figures follow the house, and are kept where they stand', () => {
-  const other = lineOf({ ...builtInHouse, heartEnd: 60, maltPerMash: 3000 });
+  const other = lineOf({ ...builtInHouse, heartEnd: 60, maltPerMash: 3000 } as typeof builtInHouse) as Line;
   const yieldPiece = all.find(({ id }) => id === 'trade-yield')!;
   expect(pieceOf(yieldPiece, builtInLine()).text).toContain('go off it at 62\u202f%\u00a0vol'); // content/houses/harrowmere.json
   expect(pieceOf(yieldPiece, other).text).toContain('go off it at 60\u202f%\u00a0vol');
