@@ -5,7 +5,7 @@ import { z } from 'astro/zod';
 import { parse as parseYaml } from 'yaml';
 import { sources, type SourceId } from './core/sources.ts';
 import { stages } from './house/figures.ts';
-import { comers, type Coming } from './walk/audience-kinds.ts';
+import { comings } from './walk/audience-kinds.ts';
 
 const sourceId = z.enum(Object.keys(sources) as [SourceId, ...SourceId[]]);
 
@@ -91,7 +91,7 @@ const askedForeign = defineCollection({
 const walkPieces = defineCollection({
   loader: file('./content/walk-pieces.yaml'),
   schema: z.object({
-    coming: z.enum(Object.keys(comers) as [Coming, ...Coming[]]),
+    coming: z.enum(comings),
     stage: z.enum(stages),
     says: z.string(),
     rests: z.union([sourceId, z.enum(['common practice', 'memory', 'derived'])]),

@@ -1,11 +1,13 @@
-// Who is coming, and in whose units the walk is said: told in a line, and chosen in a part that is fetched when it is opened.
-import { createSignal, Show, type Component } from 'solid-js';
+// Who is coming, and in whose units the walk is said: chosen in a part that is fetched when it is opened, or when somebody is chosen.
+import { createEffect, createMemo, createSignal, Show, type Component } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
-import { comers, leftOutFor, sayings } from '../walk/audience-kinds.ts';
 import type { Piece, Walk } from '../walk/walk.ts';
+import type { useSaid } from './WalkCard.tsx';
 
 export interface AudienceProps {
   readonly walk: Walk;
+  /** What a card says of a figure. */
+  readonly said: typeof useSaid;
   /** Takes the walk for others, or said otherwise; `says` what was done. */
   readonly choose: (walk: Walk, says: string) => void;
   /** Puts a piece at the end of a room. */
@@ -15,44 +17,35 @@ export interface AudienceProps {
 }
 
 export function WalkAudience(props: AudienceProps) {
-  const [Open, setOpen] = createSignal<Component<AudienceProps>>();
-  const [isOpen, setIsOpen] = createSignal(false);
+  const [Part, setPart] = createSignal<Component<AudienceProps>>();
+  const [isOpen, setOpen] = createSignal(false);
   const [hasFailed, setFailed] = createSignal(false);
-  const toggle = () => {
-    setIsOpen(!isOpen());
-    if (Open()) return;
-    import('./WalkAudienceOpen.tsx')
-      .then(({ WalkAudienceOpen }) => {
-        setFailed(false);
-        setOpen(() => WalkAudienceOpen);
-      })
-      .catch(() => setFailed(true));
+  const open = () => {
+    setOpen(true);
+    setFailed(false);
+    import('./WalkAudienceOpen.tsx').then(
+      (come) => setPart(() => come.WalkAudienceOpen),
+      () => setFailed(true),
+    );
   };
-  const whom = () => (props.walk.coming ? comers[props.walk.coming] : 'Anybody');
-  const how = () => (props.walk.saidIn ? sayings[props.walk.saidIn] : 'as you say them');
+  const isChosen = createMemo(() => (props.walk.coming ?? props.walk.saidIn) !== undefined);
+  createEffect(() => isChosen() && open());
   return (
     <section class="calculator walk-audience" aria-labelledby="walk-audience-title">
-      <h2 id="walk-audience-title">Who is coming</h2>
-      <p>
-        {whom()}. Figures: {how()}.{' '}
-        {leftOutFor(
-          props.walk.rooms.flatMap(({ pieces }) => pieces),
-          props.walk.coming,
-        )}
-      </p>
+      <h2 id="walk-audience-title" tabindex="-1">
+        Who is coming
+      </h2>
       <p class="actions">
-        <button type="button" aria-expanded={isOpen()} onClick={toggle}>
+        <button type="button" aria-expanded={isOpen()} onClick={() => (isOpen() ? setOpen(false) : open())}>
           {isOpen() ? 'Close' : 'Children, a chemist, US visitors …'}
         </button>
       </p>
       <div role="status">
-        <Show when={hasFailed() && isOpen()}>
-          <p class="problem">
-            This part could not be fetched. The walk is as good without it; try again with a network.
-          </p>
+        <Show when={hasFailed()}>
+          <p class="problem">This part could not be fetched; the walk is as good without it.</p>
         </Show>
       </div>
-      <Show when={isOpen() && Open()}>{(part) => <Dynamic component={part()} {...props} />}</Show>
+      <Show when={isOpen() && Part()}>{(part) => <Dynamic component={part()} {...props} />}</Show>
     </section>
   );
 }

@@ -3,7 +3,8 @@ import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { useKnown } from '../house/known-store.ts';
 import { plainName } from '../house/name.ts';
 import { useHouse } from '../house/store.ts';
-import { comers, sayings, type Coming, type SaidIn } from '../walk/audience-kinds.ts';
+import type { Coming, SaidIn } from '../walk/audience-kinds.ts';
+import { comers, leftOutFor, sayings } from '../walk/audience-names.ts';
 import { suggestedFor, type WalkAbroad } from '../walk/audience-pieces.ts';
 import { toldWalk, withTold, type ToldHere } from '../walk/audience-talk.ts';
 import type { Walk } from '../walk/walk.ts';
@@ -60,6 +61,14 @@ export function WalkAudienceOpen(props: AudienceProps) {
   };
   return (
     <div class="audience">
+      <p>
+        {props.walk.coming ? comers[props.walk.coming] : 'Anybody'}. Figures:{' '}
+        {props.walk.saidIn ? sayings[props.walk.saidIn] : 'as you say them'}.{' '}
+        {leftOutFor(
+          props.walk.rooms.flatMap(({ pieces }) => pieces),
+          props.walk.coming,
+        )}
+      </p>
       <div class="field">
         <label for="walk-coming">Who is coming</label>
         <select
@@ -223,7 +232,7 @@ export function WalkAudienceOpen(props: AudienceProps) {
         The figures by room and the words of the trade, with room to write. Words in six languages:{' '}
         <a href="../words/">Trade words abroad</a>.
       </p>
-      <WalkAudienceSheet walk={props.walk} words={abroad()?.words ?? []} />
+      <WalkAudienceSheet walk={props.walk} said={props.said} words={abroad()?.words ?? []} />
     </div>
   );
 }

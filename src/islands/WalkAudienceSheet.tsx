@@ -2,13 +2,18 @@
 import { For, onMount, createSignal, Show } from 'solid-js';
 import { stamp } from '../house/book.ts';
 import { useHouse } from '../house/store.ts';
+import * as cards from '../walk/audience-cards.ts';
 import type { WalkAbroad } from '../walk/audience-pieces.ts';
 import { figuresOfCard, type Walk } from '../walk/walk.ts';
 import { inWords, today as now } from './today.ts';
-import { useSaid } from './WalkCard.tsx';
+import type { useSaid } from './WalkCard.tsx';
 
-export function WalkAudienceSheet(props: { readonly walk: Walk; readonly words: WalkAbroad['words'] }) {
-  const { figure } = useSaid(() => props.walk.saidIn ?? 'metric');
+export function WalkAudienceSheet(props: {
+  readonly walk: Walk;
+  readonly said: typeof useSaid;
+  readonly words: WalkAbroad['words'];
+}) {
+  const { figure } = props.said(() => ({ saidIn: props.walk.saidIn ?? 'metric', cards }));
   const { name } = useHouse();
   const [today, setToday] = createSignal('');
   onMount(() => setToday(inWords(now())));

@@ -13,7 +13,6 @@ import { usePart } from '../house/part-store.ts';
 import { figureValue, secondOf, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
 import { useUnits } from '../house/units-store.ts';
-import { answerFor, inTheirs, unitFor, writtenFor } from '../walk/audience-cards.ts';
 import type { SaidIn } from '../walk/audience-kinds.ts';
 import { answerText } from '../house/visitor-questions.ts';
 import { clockOf, inMinutes, type RoomTime } from '../walk/time.ts';
@@ -21,6 +20,12 @@ import { bans, figuresOfCard, type Room } from '../walk/walk.ts';
 import type { WalkQuestion } from './WalkDesk.tsx';
 
 const byId = new Map(cardFigures.map((figure) => [figure.id, figure]));
+
+/** The units of those who come, and what puts figures in them: fetched once somebody has chosen them. */
+export interface Theirs {
+  readonly saidIn: SaidIn;
+  readonly cards: typeof import('../walk/audience-cards.ts');
+}
 
 export interface CardOf {
   readonly room: Room;
@@ -31,11 +36,11 @@ export interface CardOf {
   readonly safety: readonly string[];
   readonly today: string;
   /** The units of those who come; nothing for the reader's own. */
-  readonly saidIn?: SaidIn | undefined;
+  readonly theirs?: Theirs | undefined;
 }
 
 /** What a card says of a figure of the house, in figures and in the units of those who come or else as it is said in the reader's, and how the house knows it. */
-export function useSaid(saidIn: () => SaidIn | undefined) {
+export function useSaid(audience: () => Theirs | undefined) {
   const { line } = useHouse();
   const { standing, counted, isBuiltIn, doubtAt, unknown } = useKnown();
   const unitOf = useUnits();
@@ -46,14 +51,19 @@ export function useSaid(saidIn: () => SaidIn | undefined) {
       const figure = byId.get(id);
       if (!figure || (!isBuiltIn() && standing(id) === 'unknown')) return undefined;
       const { kind } = figureTable[id];
-      const theirs = saidIn();
-      const [unit, own] = [theirs ? unitFor(kind, theirs) : unitOf(kind), counted(id)];
+      const theirs = audience();
+      const [unit, own] = [theirs ? theirs.cards.unitFor(kind, theirs.saidIn) : unitOf(kind), counted(id)];
       const value = own ?? figureValue(line(), figure.path);
       const isOwnUnit = unit.unit === unitsOf(kind)[0]?.unit;
       return {
         label: figure.label,
         says: theirs
-          ? writtenFor(isOwnUnit ? textOfFigure(id, value) + secondOf(line(), figure.path) : inTheirs(value, unit), theirs)
+          ? theirs.cards.writtenFor(
+              isOwnUnit
+                ? textOfFigure(id, value) + secondOf(line(), figure.path)
+                : theirs.cards.inTheirs(value, unit),
+              theirs.saidIn,
+            )
           : isOwnUnit
             ? saidOnCard(figure, line(), own)
             : formatIn(value, kind, unit),
@@ -65,15 +75,15 @@ export function useSaid(saidIn: () => SaidIn | undefined) {
         const doubt = doubtAt(path);
         return secondOf(line(), path) + (doubt === undefined ? '' : ` (${doubt})`);
       };
-      const theirs = saidIn();
-      const answer = theirs ? answerFor(say, line(), theirs, told) : say;
+      const theirs = audience();
+      const answer = theirs ? theirs.cards.answerFor(say, line(), theirs.saidIn, told) : say;
       return answerText(answer, line(), told, (fact: FactId) => factSays(facts(), fact), unknown());
     },
   };
 } // prettier-ignore
 
 export function CardFront(props: CardOf) {
-  const { figure } = useSaid(() => props.saidIn);
+  const { figure } = useSaid(() => props.theirs);
   const { name } = useHouse();
   const figures = () => figuresOfCard(props.room).flatMap((id) => figure(id) ?? []);
   const forbids = () => [...props.room.bans.map((ban) => bans[ban]), ...(props.room.rule ? [props.room.rule] : [])]; // prettier-ignore
@@ -116,7 +126,7 @@ export function CardFront(props: CardOf) {
 }
 
 export function CardBack(props: CardOf) {
-  const { answer } = useSaid(() => props.saidIn);
+  const { answer } = useSaid(() => props.theirs);
   const { name } = useHouse();
   const asked = () => props.questions.filter(({ id }) => props.room.asks.includes(id));
   return (

@@ -1,5 +1,5 @@
 // A walk, room by room: the talk cut into rooms by a worker, put right by hand, timed, kept, and printed as cards.
-import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import type { Stage } from '../house/figures.ts';
 import { partGiven } from '../house/parts/built-in.ts';
@@ -18,7 +18,15 @@ import { printPart } from './print-part.ts';
 import { talkReader } from './script-reading.ts';
 import type { TalkRead } from './script-reading.worker.ts';
 import { inWords, today as now } from './today.ts';
-import { CardBack, CardFront, CardsOnPaper, LeftOff, type CardOf } from './WalkCard.tsx';
+import {
+  CardBack,
+  CardFront,
+  CardsOnPaper,
+  LeftOff,
+  useSaid,
+  type CardOf,
+  type Theirs,
+} from './WalkCard.tsx';
 import { freeWalkName, keepWalk, keptWalk, NO_ROOM, shelveWalk } from './walk-kept.ts';
 import { WalkAudience } from './WalkAudience.tsx';
 import { WalkKept } from './WalkKept.tsx';
@@ -123,6 +131,19 @@ export default function WalkDesk(props: {
   const { name: houseName } = useHouse();
   const parts = () => (isReady() ? partsShown(houseName()) : {});
   const safetyOf = (stages: readonly Stage[]) => [...new Set(stages.map((stage) => props.safety[stage]))];
+  const [cards, setCards] = createSignal<Theirs['cards']>();
+  createEffect(() => {
+    if (walk().saidIn && !cards())
+      import('../walk/audience-cards.ts').then(
+        (come) => setCards(() => come),
+        () =>
+          setProblems([...problems(), 'The cards could not be put in those units: they are in your own.']),
+      );
+  });
+  const theirs = (): Theirs | undefined => {
+    const [{ saidIn }, come] = [walk(), cards()];
+    return saidIn && come && { saidIn, cards: come };
+  };
   const card = (i: number): CardOf => ({
     room: rooms()[i]!,
     number: i,
@@ -131,7 +152,7 @@ export default function WalkDesk(props: {
     questions,
     safety: safetyOf(rooms()[i]!.stages),
     today: today(),
-    saidIn: walk().saidIn,
+    theirs: theirs(),
   });
   const printCards = (numbers: readonly number[]) => {
     setPrinted(numbers.map(card));
@@ -294,6 +315,7 @@ export default function WalkDesk(props: {
       </section>
       <WalkAudience
         walk={walk()}
+        said={useSaid}
         choose={(next, says) => take(next, says)}
         add={(to, piece) => {
           const { name, pieces } = rooms()[to]!;

@@ -1,7 +1,8 @@
 // Who is coming decides what is told and how long it takes; it is part of the text of a walk, and what is bad in it is told of.
 import { expect, test } from 'vitest';
 import { joined, split } from '../../src/walk/change.ts';
-import { isFor, leftOutFor, marks, type Mark } from '../../src/walk/audience-kinds.ts';
+import { isFor, marks, type Mark } from '../../src/walk/audience-kinds.ts';
+import { leftOutFor } from '../../src/walk/audience-names.ts';
 import { decodeWalk, encodeWalk } from '../../src/walk/text.ts';
 import { ofLength, timesOf, wordsTold } from '../../src/walk/time.ts';
 import { firstWalk, type Piece, type Walk } from '../../src/walk/walk.ts';

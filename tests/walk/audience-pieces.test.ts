@@ -7,7 +7,7 @@ import { sources } from '../../src/core/sources.ts';
 import { builtInHouse, stages } from '../../src/house/figures.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { line as lineOf, type Line } from '../../src/core/line/line.ts';
-import { comers } from '../../src/walk/audience-kinds.ts';
+import { comings } from '../../src/walk/audience-kinds.ts';
 import { pieceOf, suggestedFor, type Suggestion } from '../../src/walk/audience-pieces.ts';
 import { firstWalk } from '../../src/walk/walk.ts';
 
@@ -17,7 +17,7 @@ const reference = (name: string) => JSON.parse(readFileSync(join(root, 'tests', 
 const says = (id: string) => all.find((each) => each.id === id)!.says;
 
 test('there is one for each kind of visitor and each stage, with what it rests on', () => {
-  for (const coming of Object.keys(comers))
+  for (const coming of comings)
     for (const stage of stages)
       expect(all.filter((each) => each.coming === coming && each.stage === stage).length, `${coming}, ${stage}`).toBeGreaterThan(0); // prettier-ignore
   for (const { id, rests } of all)
