@@ -46,7 +46,7 @@ export const doors: readonly Door[] = [
           { href: '/cross-check/', text: 'Check a few figures', says: 'do they agree?' },
           { href: '/walk/', text: 'A walk, room by room', says: 'what is said where, and how long' },
           { href: '/cards/', text: 'Pocket cards', says: 'for rooms without phones' },
-          { href: '/words/', text: 'Trade words abroad', says: 'in six languages' },
+          { href: '/words/', text: 'Trade words abroad' },
         ],
       },
       {

@@ -4,7 +4,7 @@ import { stages, type Stage } from '../house/figures.ts';
 import { shown, UNSEEN } from '../core/shown.ts';
 import { cardFigures } from '../house/card-figures.ts';
 import { isFigure } from './pieces.ts';
-import { comings, marks, saidIns, type Mark } from './audience-kinds.ts';
+import { comings, marks, saidIns, type Coming, type Mark, type SaidIn } from './audience-kinds.ts';
 import { minutesOf } from './time.ts';
 import { bans, firstWalk, limits, most, type Ban, type Piece, type Room, type SaidHere, type Walk } from './walk.ts'; // prettier-ignore
 
@@ -73,12 +73,9 @@ class Telling {
       return isKnown;
     });
   }
-  /** A name of a list, or nothing where none is given; what is none is told of. */
-  oneOf<T extends string>(names: readonly T[], given: unknown, problem: (given: string) => string): T | undefined {
-    if (given === undefined) return undefined;
-    if (names.includes(given as T)) return given as T;
-    this.tell(problem(shown(given)));
-    return undefined;
+  /** One of known names, or nothing. */
+  one<T extends string>(what: string, given: unknown, names: readonly string[]): T | undefined {
+    return given === undefined ? undefined : this.known<T>(what, [given], names, 1)[0];
   }
   /** Tells of what a record carries beside the keys that are read. */
   only(what: string, data: Data, keys: readonly string[]): void {
@@ -125,7 +122,7 @@ function readPiece(telling: Telling, what: string, given: unknown, left: Left): 
   left.text -= text.length;
   const long = own(given, 'long') ?? false;
   if (typeof long !== 'boolean') telling.tell(`${what}: “${shown(long)}” does not say whether it is for long walks only; it is told in all.`);
-  const whom = telling.oneOf(Object.keys(marks) as Mark[], own(given, 'whom'), (each) => `${what}: “${each}” is nobody whom it could be for; it is told to all.`);
+  const whom = telling.one<Mark>(`${what}, told to`, own(given, 'whom'), Object.keys(marks));
   return [{ text, long: long === true, ...(whom ? { whom } : {}), figures: readSaid(telling, what, own(given, 'figures'), text) }];
 } // prettier-ignore
 
@@ -222,8 +219,8 @@ export function decodeWalk(given: string): WalkRead | { readonly problem: string
     .list('Rooms', own(data, 'rooms'), most.rooms)
     .flatMap((room, i) => readRoom(telling, i + 1, room, left));
   if (rooms.length === 0) telling.tell('It has no rooms, so the usual ones stand.');
-  const coming = telling.oneOf(comings, own(data, 'coming'), (each) => `“${each}” is no kind of visitor; the walk is told as it stands.`);
-  const saidIn = telling.oneOf(saidIns, own(data, 'saidIn'), (each) => `“${each}” is no set of units to say it in; it is said as you say it.`);
+  const coming = telling.one<Coming>('Who is coming', own(data, 'coming'), comings);
+  const saidIn = telling.one<SaidIn>('Units and numbers', own(data, 'saidIn'), saidIns);
   const walk: Walk = {
     name,
     length: telling.whole('Length', own(data, 'length'), limits.length, first.length),

@@ -81,7 +81,7 @@ test('what is no visitor, no units or no mark is told in a sentence, and the res
     expect(read).toEqual(walk);
     expect(problems).toHaveLength(3);
     expect(problems.join(' ')).toMatch(
-      /it is told to all.*no kind of visitor; the walk is told as it stands.*no set of units/s,
+      /piece 1, told to: .* is not known.*Who is coming: .* is not known.*Units and numbers: .* is not known/s,
     );
   }
 });
