@@ -1,6 +1,5 @@
 // Who is coming, and in whose units the walk is said: chosen in a part that is fetched when it is opened, or when somebody is chosen.
-import { createEffect, createMemo, createSignal, Show, type Component } from 'solid-js';
-import { Dynamic } from 'solid-js/web';
+import { createComponent, createEffect, createMemo, createSignal, Show, type Component } from 'solid-js';
 import type { Piece, Walk } from '../walk/walk.ts';
 import type { useSaid } from './WalkCard.tsx';
 
@@ -45,7 +44,7 @@ export function WalkAudience(props: AudienceProps) {
           <p class="problem">This part could not be fetched; the walk is as good without it.</p>
         </Show>
       </div>
-      <Show when={isOpen() && Part()}>{(part) => <Dynamic component={part()} {...props} />}</Show>
+      <Show when={isOpen() && Part()}>{(part) => createComponent(part(), props)}</Show>
     </section>
   );
 }
