@@ -8,21 +8,6 @@ import { figuresOfCard, type Walk } from '../walk/walk.ts';
 import { inWords, today as now } from './today.ts';
 import type { useSaid } from './WalkCard.tsx';
 
-/** How it lies on paper; it comes with the sheet, as the page’s own styles are full. */
-const STYLES = `
-.walk-abroad { display: none; }
-@media print { html[data-print='walk-abroad'] .walk.walk > .walk-audience { border: 0; display: block; padding: 0; }
-.walk-audience > :not(.audience), .audience > :not(.walk-abroad) { display: none; }
-html[data-print='walk-abroad'] .walk-abroad { display: block; }
-.walk-abroad :is(td, th) { font-size: 10pt; }
-.walk-abroad tbody th { font-weight: 700; }
-.walk-abroad tr { break-inside: avoid; }
-.walk-abroad table { width: 100%; }
-.walk-abroad .space { width: 40%; }
-.words-to-write { columns: 2; column-gap: 8mm; }
-.words-to-write > div { border-block-end: 0.2mm solid #555; break-inside: avoid; font-size: 10pt; padding-block: 1.5mm 0.5mm; }
-}`;
-
 export function WalkAudienceSheet(props: {
   readonly walk: Walk;
   readonly said: typeof useSaid;
@@ -34,7 +19,6 @@ export function WalkAudienceSheet(props: {
   onMount(() => setToday(inWords(now())));
   return (
     <div class="walk-abroad">
-      <style>{STYLES}</style>
       <h2>{props.walk.name}: for another language</h2>
       <p>Language: ______________________________ Written by: ______________________________</p>
       <table>
