@@ -2,8 +2,10 @@
 import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
+import { parse as parseYaml } from 'yaml';
 import { sources, type SourceId } from './core/sources.ts';
 import { stages } from './house/figures.ts';
+import { comings } from './walk/audience-kinds.ts';
 
 const sourceId = z.enum(Object.keys(sources) as [SourceId, ...SourceId[]]);
 
@@ -85,4 +87,38 @@ const askedForeign = defineCollection({
   schema: z.object({ asked: z.array(z.string()).min(1) }),
 });
 
-export const collections = { chapters, cautions, glossary, searchWords, asked, askedWords, askedForeign };
+/** Pieces that a guide may add to a walk for those who come. */
+const walkPieces = defineCollection({
+  loader: file('./content/walk-pieces.yaml'),
+  schema: z.object({
+    coming: z.enum(comings),
+    stage: z.enum(stages),
+    says: z.string(),
+    rests: z.union([sourceId, z.enum(['common practice', 'memory', 'derived'])]),
+  }),
+});
+
+/** The trade's words in other languages; `tradeWord` reads a line strictly. */
+const wordsAbroad = defineCollection({
+  loader: file('./content/words-abroad.yaml', {
+    parser: (text) =>
+      Object.entries(parseYaml(text) as Record<string, object>).map(([id, word], place) => ({
+        id,
+        place,
+        word,
+      })),
+  }),
+  schema: z.object({ place: z.number(), word: z.record(z.string(), z.unknown()) }),
+});
+
+export const collections = {
+  walkPieces,
+  wordsAbroad,
+  chapters,
+  cautions,
+  glossary,
+  searchWords,
+  asked,
+  askedWords,
+  askedForeign,
+};

@@ -10,15 +10,22 @@ import { factSays, type FactId } from '../house/facts.ts';
 import { useKnown } from '../house/known-store.ts';
 import { factsPart } from '../house/parts/facts.ts';
 import { usePart } from '../house/part-store.ts';
-import { figureValue, secondOf } from '../house/prose.ts';
+import { figureValue, secondOf, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
 import { useUnits } from '../house/units-store.ts';
+import type { SaidIn } from '../walk/audience-kinds.ts';
 import { answerText } from '../house/visitor-questions.ts';
 import { clockOf, inMinutes, type RoomTime } from '../walk/time.ts';
 import { bans, figuresOfCard, type Room } from '../walk/walk.ts';
 import type { WalkQuestion } from './WalkDesk.tsx';
 
 const byId = new Map(cardFigures.map((figure) => [figure.id, figure]));
+
+/** The units of those who come, and what puts figures in them: fetched once somebody has chosen them. */
+export interface Theirs {
+  readonly saidIn: SaidIn;
+  readonly cards: typeof import('../walk/audience-cards.ts');
+}
 
 export interface CardOf {
   readonly room: Room;
@@ -28,10 +35,12 @@ export interface CardOf {
   readonly questions: readonly WalkQuestion[];
   readonly safety: readonly string[];
   readonly today: string;
+  /** The units of those who come; nothing for the reader's own. */
+  readonly theirs?: Theirs | undefined;
 }
 
-/** What a card says of a figure of the house, in the reader's units, and how the house knows it. */
-export function useSaid() {
+/** What a card says of a figure of the house, in figures and in the units of those who come or else as it is said in the reader's, and how the house knows it. */
+export function useSaid(audience: () => Theirs | undefined) {
   const { line } = useHouse();
   const { standing, counted, isBuiltIn, doubtAt, unknown } = useKnown();
   const unitOf = useUnits();
@@ -42,11 +51,22 @@ export function useSaid() {
       const figure = byId.get(id);
       if (!figure || (!isBuiltIn() && standing(id) === 'unknown')) return undefined;
       const { kind } = figureTable[id];
-      const [unit, own] = [unitOf(kind), counted(id)];
+      const theirs = audience();
+      const [unit, own] = [theirs ? theirs.cards.unitFor(kind, theirs.saidIn) : unitOf(kind), counted(id)];
+      const value = own ?? figureValue(line(), figure.path);
       const isOwnUnit = unit.unit === unitsOf(kind)[0]?.unit;
       return {
         label: figure.label,
-        says: isOwnUnit ? saidOnCard(figure, line(), own) : formatIn(own ?? figureValue(line(), figure.path), kind, unit),
+        says: theirs
+          ? theirs.cards.writtenFor(
+              isOwnUnit
+                ? textOfFigure(id, value) + secondOf(line(), figure.path)
+                : theirs.cards.inTheirs(value, unit),
+              theirs.saidIn,
+            )
+          : isOwnUnit
+            ? saidOnCard(figure, line(), own)
+            : formatIn(value, kind, unit),
         mark: own !== undefined ? 'as counted' : standing(id) === 'estimate' ? standings.estimate : undefined,
       };
     },
@@ -55,13 +75,15 @@ export function useSaid() {
         const doubt = doubtAt(path);
         return secondOf(line(), path) + (doubt === undefined ? '' : ` (${doubt})`);
       };
-      return answerText(say, line(), told, (fact: FactId) => factSays(facts(), fact), unknown());
+      const theirs = audience();
+      const answer = theirs ? theirs.cards.answerFor(say, line(), theirs.saidIn, told) : say;
+      return answerText(answer, line(), told, (fact: FactId) => factSays(facts(), fact), unknown());
     },
   };
 } // prettier-ignore
 
 export function CardFront(props: CardOf) {
-  const { figure } = useSaid();
+  const { figure } = useSaid(() => props.theirs);
   const { name } = useHouse();
   const figures = () => figuresOfCard(props.room).flatMap((id) => figure(id) ?? []);
   const forbids = () => [...props.room.bans.map((ban) => bans[ban]), ...(props.room.rule ? [props.room.rule] : [])]; // prettier-ignore
@@ -104,7 +126,7 @@ export function CardFront(props: CardOf) {
 }
 
 export function CardBack(props: CardOf) {
-  const { answer } = useSaid();
+  const { answer } = useSaid(() => props.theirs);
   const { name } = useHouse();
   const asked = () => props.questions.filter(({ id }) => props.room.asks.includes(id));
   return (
@@ -132,7 +154,7 @@ export function CardBack(props: CardOf) {
 
 /** The figures that are left off a card, as the house has not given them yet. */
 export function LeftOff(props: { readonly room: Room }) {
-  const { figure } = useSaid();
+  const { figure } = useSaid(() => undefined);
   const { name } = useHouse();
   const left = () =>
     figuresOfCard(props.room)

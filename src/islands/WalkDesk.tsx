@@ -1,24 +1,34 @@
 // A walk, room by room: the talk cut into rooms by a worker, put right by hand, timed, kept, and printed as cards.
-import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import type { Stage } from '../house/figures.ts';
 import { partGiven } from '../house/parts/built-in.ts';
 import { standsInStage } from '../house/stands.ts';
 import { liveParts, useHouse } from '../house/store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
-import { joined, moved, split, withNewRoom, withoutRoom, withPiece, withRoom, withRoomMoved, type Changed } from '../walk/change.ts'; // prettier-ignore
+import { joined, moved, split, withNewRoom, withOnlyPiece, withoutRoom, withPiece, withRoom, withRoomMoved, type Changed } from '../walk/change.ts'; // prettier-ignore
 import { stillThere, withFigures, withTalk, type Found } from '../walk/pieces.ts';
+import { marks } from '../walk/audience-kinds.ts';
 import { clockOf, lateFor, ofLength, ofWhole, timesOf, troubleOf } from '../walk/time.ts';
 import { FIRST_NAME } from '../walk/text.ts';
-import { firstWalk, isTold, textOf, type Walk } from '../walk/walk.ts';
+import { firstWalk, isTooLong, textOf, type Walk } from '../walk/walk.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { printPart } from './print-part.ts';
 import { talkReader } from './script-reading.ts';
 import type { TalkRead } from './script-reading.worker.ts';
 import { inWords, today as now } from './today.ts';
-import { CardBack, CardFront, CardsOnPaper, LeftOff, type CardOf } from './WalkCard.tsx';
-import { keepWalk, keptWalk } from './walk-kept.ts';
+import {
+  CardBack,
+  CardFront,
+  CardsOnPaper,
+  LeftOff,
+  useSaid,
+  type CardOf,
+  type Theirs,
+} from './WalkCard.tsx';
+import { freeWalkName, keepWalk, keptWalk, NO_ROOM, shelveWalk } from './walk-kept.ts';
+import { WalkAudience } from './WalkAudience.tsx';
 import { WalkKept } from './WalkKept.tsx';
 import { WalkRoom } from './WalkRoom.tsx';
 import { WalkCautions, WalkSheet } from './WalkSheet.tsx';
@@ -117,10 +127,23 @@ export default function WalkDesk(props: {
   const whole = createMemo(() => ofWhole(walk()));
   const late = createMemo(() => lateFor(walk()));
   const words = () => times().reduce((sum, time) => sum + time.words, 0);
-  const left = () => rooms().reduce((sum, { pieces }) => sum + pieces.filter((piece) => !isTold(piece, walk().length)).length, 0); // prettier-ignore
+  const left = () => rooms().reduce((sum, { pieces }) => sum + pieces.filter((piece) => isTooLong(piece, walk())).length, 0); // prettier-ignore
   const { name: houseName } = useHouse();
   const parts = () => (isReady() ? partsShown(houseName()) : {});
   const safetyOf = (stages: readonly Stage[]) => [...new Set(stages.map((stage) => props.safety[stage]))];
+  const [cards, setCards] = createSignal<Theirs['cards']>();
+  createEffect(() => {
+    if (walk().saidIn && !cards())
+      import('../walk/audience-cards.ts').then(
+        (come) => setCards(() => come),
+        () =>
+          setProblems([...problems(), 'The cards could not be put in those units: they are in your own.']),
+      );
+  });
+  const theirs = (): Theirs | undefined => {
+    const [{ saidIn }, come] = [walk(), cards()];
+    return saidIn && come && { saidIn, cards: come };
+  };
   const card = (i: number): CardOf => ({
     room: rooms()[i]!,
     number: i,
@@ -129,6 +152,7 @@ export default function WalkDesk(props: {
     questions,
     safety: safetyOf(rooms()[i]!.stages),
     today: today(),
+    theirs: theirs(),
   });
   const printCards = (numbers: readonly number[]) => {
     setPrinted(numbers.map(card));
@@ -258,6 +282,14 @@ export default function WalkDesk(props: {
                 withPiece(walk(), { room: open(), piece }, { long }),
                 long ? 'Only in long walks now.' : 'In every walk now.',
               ),
+            whom: (piece, mark) => {
+              const at = { room: open(), piece };
+              const { whom: _, ...rest } = room().pieces[piece]!;
+              take(
+                withOnlyPiece(walk(), at, mark ? { ...rest, whom: mark } : rest),
+                mark ? `${marks[mark]} now.` : 'Told to all now.',
+              );
+            },
           }}
           does={{
             change: (change) => {
@@ -281,6 +313,21 @@ export default function WalkDesk(props: {
           }}
         />
       </section>
+      <WalkAudience
+        walk={walk()}
+        said={useSaid}
+        choose={(next, says) => take(next, says)}
+        add={(to, piece) => {
+          const { name, pieces } = rooms()[to]!;
+          take(withRoom(walk(), to, { pieces: [...pieces, piece] }), `Added to the ${name}.`, true);
+          setOpen(to);
+        }}
+        copy={(next, says) => {
+          if (!shelveWalk(walk())) return NO_ROOM;
+          take({ ...next, name: freeWalkName(next.name) }, says);
+          return undefined;
+        }}
+      />
       <section class="calculator walk-show" aria-labelledby="walk-show-title">
         <h2 id="walk-show-title">The card of the room</h2>
         <div class="walk-card">

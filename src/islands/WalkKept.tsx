@@ -1,5 +1,5 @@
 // The reader's walks by name: the open one is named, saved to a file or left for another; the others are opened or removed.
-import { createSignal, For, onMount } from 'solid-js';
+import { createEffect, createSignal, For, on, onMount } from 'solid-js';
 import { seenName } from '../house/name.ts';
 import { BIGGEST, decodeWalk, encodeWalk, FIRST_NAME } from '../walk/text.ts';
 import { firstWalk, type Walk } from '../walk/walk.ts';
@@ -8,12 +8,17 @@ import { fileNameOf } from './file-name.ts';
 import { focusAfter } from './focus-after.ts';
 import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
-import { dropWalk, freeWalkName, keptWalks, shelveWalk, walkNameProblem, walksAside } from './walk-kept.ts';
+import {
+  dropWalk,
+  freeWalkName,
+  keptWalks,
+  NO_ROOM,
+  shelveWalk,
+  walkNameProblem,
+  walksAside,
+} from './walk-kept.ts';
 import { WalkField } from './WalkField.tsx';
 import { Shelf } from './Shelf.tsx';
-
-const NO_ROOM =
-  'This browser has no room to keep this walk beside another, so nothing was changed. Save it to a file, or remove a walk.';
 
 export function WalkKept(props: {
   readonly walk: Walk;
@@ -31,6 +36,7 @@ export function WalkKept(props: {
     setAside(walksAside());
   };
   onMount(look);
+  createEffect(on(() => props.walk.name, look, { defer: true })); // a copy may have been opened elsewhere
 
   /** Leaves the open walk on the shelf and opens another; true when that one is kept. */
   const change = (next: Walk, says: string, wrong: readonly string[] = []): boolean => {

@@ -1,5 +1,6 @@
 // What is said in a room, piece by piece: each is changed, split, joined and moved by buttons, or by keys on its first words.
-import { createSignal, Index, onCleanup, onMount, Show } from 'solid-js';
+import { createSignal, For, Index, onCleanup, onMount, Show } from 'solid-js';
+import { marks, type Mark } from '../walk/audience-kinds.ts';
 import type { Piece } from '../walk/walk.ts';
 
 const QUIET = 600; // ms without typing until a piece is taken as it stands
@@ -10,6 +11,8 @@ export interface PieceDoes {
   readonly split: (piece: number, place: number) => void;
   readonly join: (piece: number) => void;
   readonly long: (piece: number, long: boolean) => void;
+  /** For whom a piece is; nothing for all. */
+  readonly whom: (piece: number, mark: Mark | undefined) => void;
 }
 
 /** The end of the sentence that is nearest to the middle of a text; the space nearest to it where there is none. */
@@ -64,7 +67,7 @@ export function WalkPieces(props: {
       <ol class="pieces" ref={list}>
         <Index each={props.pieces}>
           {(piece, i) => (
-            <li data-long={piece().long ? '' : undefined}>
+            <li data-long={piece().long ? '' : undefined} data-some={piece().whom ? '' : undefined}>
               <button
                 type="button"
                 class="piece"
@@ -76,6 +79,7 @@ export function WalkPieces(props: {
                 <Show when={piece().long}>
                   <small>Only in long walks. </small>
                 </Show>
+                <Show when={piece().whom}>{(mark) => <small>{marks[mark()]}. </small>}</Show>
                 <span>{piece().text}</span>
               </button>
               <Show when={open() === i}>
@@ -180,6 +184,27 @@ function PieceTools(props: {
         />
         <span>Only in long walks</span>
       </label>
+      <div class="field wide">
+        <label for="walk-whom">Told to</label>
+        <select
+          id="walk-whom"
+          autocomplete="off"
+          onChange={({ currentTarget: { value } }) =>
+            props.does.whom(props.number, (value || undefined) as Mark | undefined)
+          }
+        >
+          <option value="" selected={!props.piece.whom}>
+            all
+          </option>
+          <For each={Object.entries(marks)}>
+            {([id, name]) => (
+              <option value={id} selected={props.piece.whom === id}>
+                {name}
+              </option>
+            )}
+          </For>
+        </select>
+      </div>
     </div>
   );
 }

@@ -9,6 +9,8 @@ import { firstWalk, type Walk } from '../walk/walk.ts';
 const OPEN = keyOf('walk');
 const SHELF = keyOf('walks');
 const ASIDE = keyOf('walk-kept-aside');
+export const NO_ROOM =
+  'This browser has no room to keep this walk beside another, so nothing was changed. Save it to a file, or remove a walk.';
 const held = new Set<string>(); // keys whose text could neither be read in full nor set aside
 
 /** Every text of a walk that was set aside. */

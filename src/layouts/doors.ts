@@ -88,6 +88,7 @@ export const doors: readonly Door[] = [
         links: [
           { href: '/sums/', text: 'Every calculator' },
           { href: '/glossary/', text: 'Glossary' },
+          { href: '/words/', text: 'Trade words abroad' },
           { href: '/strength-and-volume/', text: 'Strength and volume' },
           { href: '/heat-and-water/', text: 'Heat and water' },
           { href: '/ingredients/', text: 'Ingredients' },

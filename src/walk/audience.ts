@@ -24,11 +24,15 @@ const marksOf = {
 export function toAudience({ number, unit }: Said, to: Conversion | undefined, { writing }: Audience): Said {
   const isWords = 'spoken' in number;
   const gap = /^\s*/.exec(unit)![0] || ' ';
-  let name = to ? gap + nameOf(to.unit, unit, isWords) : unit;
+  const stop = /[a-z]{4}\.$/i.test(unit) ? '.' : ''; // behind a unit that is written out it ends the sentence
+  let name = to ? gap + nameOf(to.unit, unit, isWords) + stop : unit;
   let said = number;
   if (to && (number.as === 'behind' || number.as === 'part' || number.as === 'clocked'))
     said = { as: 'words', spoken: { ...british, style: 'halves' } };
-  if (writing && said.as === 'figures') said = { ...said, written: { ...said.written, marks: marksOf[writing] } };
+  if (writing && said.as === 'figures') {
+    const { group } = said.written.marks; // a gravity of 1058 stays without
+    said = { ...said, written: { ...said.written, marks: { ...marksOf[writing], ...(group === '' ? { group } : {}) } } };
+  }
   if (writing === 'Japanese' && said.as === 'figures') said = { as: 'man' };
   if (writing === 'Japanese' && /[^\x20-\x7e°]/.test(unit) && to) name = japaneseUnits[to.unit] ?? name;
   if ((writing === 'American' || writing === 'British') && 'spoken' in said)

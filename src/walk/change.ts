@@ -28,6 +28,10 @@ export const withPiece = (walk: Walk, { room, piece }: At, change: Partial<Piece
     pieces: walk.rooms[room]!.pieces.map((each, i) => (i === piece ? { ...each, ...change } : each)),
   });
 
+/** The walk with a piece in the place of another, whole. */
+export const withOnlyPiece = (walk: Walk, { room, piece }: At, next: Piece): Walk =>
+  withRoom(walk, room, { pieces: walk.rooms[room]!.pieces.map((each, i) => (i === piece ? next : each)) });
+
 /** Moves a piece to the room before (-1) or after (1): to the end of the one before, to the beginning of the one after. Nothing where there is none. */
 export function moved(walk: Walk, { room, piece }: At, by: -1 | 1): Changed | undefined {
   const [from, to] = [walk.rooms[room], walk.rooms[room + by]];
@@ -45,13 +49,13 @@ const isWithin = (at: number, words: string, from: number, to: number) =>
   at >= from && at + words.length <= to;
 
 /** A part of a piece, from one place of its text to another. */
-function partOf({ text, long, figures }: Piece, from: number, to: number): Piece {
+function partOf({ text, figures, ...rest }: Piece, from: number, to: number): Piece {
   const part = text.slice(from, to);
   const begins = from + (part.length - part.trimStart().length);
   const ends = begins + part.trim().length;
   return {
+    ...rest,
     text: part.trim(),
-    long,
     figures: figures
       .filter(({ at, words }) => isWithin(at, words, begins, ends))
       .map((each) => ({ ...each, at: each.at - begins })),
@@ -73,7 +77,7 @@ export function split(walk: Walk, at: At, place: number): Changed | undefined {
   return { walk: withRoom(walk, at.room, { pieces }), at };
 }
 
-/** Joins a piece to the next of its room. Both were only for long walks, or the whole is told always. Nothing where there is none. */
+/** Joins a piece to the next of its room. Both were only for long walks, or only for some, or the whole is told always. Nothing where there is none. */
 export function joined(walk: Walk, at: At): Changed | undefined {
   const [one, next] = [pieceAt(walk, at), pieceAt(walk, { ...at, piece: at.piece + 1 })];
   if (!one || !next) return undefined;
@@ -81,6 +85,7 @@ export function joined(walk: Walk, at: At): Changed | undefined {
   const whole: Piece = {
     text: `${one.text} ${next.text}`,
     long: one.long && next.long,
+    ...(one.whom !== undefined && one.whom === next.whom ? { whom: one.whom } : {}),
     figures: [...one.figures, ...next.figures.map((each) => ({ ...each, at: each.at + gap }))],
   };
   const pieces = walk.rooms[at.room]!.pieces.flatMap((each, i) =>

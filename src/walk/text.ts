@@ -4,6 +4,7 @@ import { stages, type Stage } from '../house/figures.ts';
 import { shown, UNSEEN } from '../core/shown.ts';
 import { cardFigures } from '../house/card-figures.ts';
 import { isFigure } from './pieces.ts';
+import { comings, marks, saidIns, type Coming, type Mark, type SaidIn } from './audience-kinds.ts';
 import { minutesOf } from './time.ts';
 import { bans, firstWalk, limits, most, type Ban, type Piece, type Room, type SaidHere, type Walk } from './walk.ts'; // prettier-ignore
 
@@ -72,6 +73,10 @@ class Telling {
       return isKnown;
     });
   }
+  /** One of known names, or nothing. */
+  one<T extends string>(what: string, given: unknown, names: readonly string[]): T | undefined {
+    return given === undefined ? undefined : this.known<T>(what, [given], names, 1)[0];
+  }
   /** Tells of what a record carries beside the keys that are read. */
   only(what: string, data: Data, keys: readonly string[]): void {
     for (const key of Object.keys(data).filter((each) => !keys.includes(each)).slice(0, TOLD))
@@ -110,14 +115,15 @@ interface Left {
 
 function readPiece(telling: Telling, what: string, given: unknown, left: Left): readonly Piece[] {
   if (!isData(given)) return (telling.tell(`${what}: “${shown(given)}” is no piece of a talk.`), []);
-  telling.only(what, given, ['text', 'long', 'figures']);
+  telling.only(what, given, ['text', 'long', 'whom', 'figures']);
   const text = telling.words(what, own(given, 'text'), left.text);
   if (text.trim() === '') return (telling.tell(`${what} has no words, and is left out.`), []);
   left.pieces--;
   left.text -= text.length;
   const long = own(given, 'long') ?? false;
   if (typeof long !== 'boolean') telling.tell(`${what}: “${shown(long)}” does not say whether it is for long walks only; it is told in all.`);
-  return [{ text, long: long === true, figures: readSaid(telling, what, own(given, 'figures'), text) }];
+  const whom = telling.one<Mark>(`${what}, told to`, own(given, 'whom'), Object.keys(marks));
+  return [{ text, long: long === true, ...(whom ? { whom } : {}), figures: readSaid(telling, what, own(given, 'figures'), text) }];
 } // prettier-ignore
 
 function readRoom(telling: Telling, number: number, given: unknown, left: Left): readonly Room[] {
@@ -201,7 +207,7 @@ export function decodeWalk(given: string): WalkRead | { readonly problem: string
     };
   const telling = new Telling();
   const first = firstWalk(FIRST_NAME);
-  telling.only('The walk', data, ['format', 'version', 'name', 'length', 'least', 'begins', 'due', 'pace', 'rooms']); // prettier-ignore
+  telling.only('The walk', data, ['format', 'version', 'name', 'length', 'least', 'begins', 'due', 'coming', 'saidIn', 'pace', 'rooms']); // prettier-ignore
   const named = own(data, 'name');
   const name = (typeof named === 'string' && plainName(named)) || FIRST_NAME;
   if (name !== named) telling.tell(`“${shown(named)}” is no name for a walk; it is called ${name}.`);
@@ -213,12 +219,16 @@ export function decodeWalk(given: string): WalkRead | { readonly problem: string
     .list('Rooms', own(data, 'rooms'), most.rooms)
     .flatMap((room, i) => readRoom(telling, i + 1, room, left));
   if (rooms.length === 0) telling.tell('It has no rooms, so the usual ones stand.');
+  const coming = telling.one<Coming>('Who is coming', own(data, 'coming'), comings);
+  const saidIn = telling.one<SaidIn>('Units and numbers', own(data, 'saidIn'), saidIns);
   const walk: Walk = {
     name,
     length: telling.whole('Length', own(data, 'length'), limits.length, first.length),
     least: telling.whole('Least in a room', own(data, 'least'), limits.least, first.least),
     begins: isClock ? begins.trim() : first.begins,
     ...readDue(telling, own(data, 'due'), rooms.length),
+    ...(coming ? { coming } : {}),
+    ...(saidIn ? { saidIn } : {}),
     pace: telling.whole('Words a minute', own(data, 'pace'), limits.pace, first.pace),
     rooms: rooms.length > 0 ? rooms : first.rooms,
   };

@@ -1,14 +1,14 @@
 // How long a walk takes: words against minutes, minutes shared among the rooms, and times of day.
 import { formatNumber } from '../core/format.ts';
 import { refuse, type Refusal } from '../core/refusal.ts';
-import { isTold, type Room, type Walk } from './walk.ts';
+import { isTold, type Room, type Told, type Walk } from './walk.ts';
 
 /** How many words a text has, a figure counting as one. */
 export const wordsIn = (text: string): number => text.match(/[\p{L}\p{N}][^\s—–]*/gu)?.length ?? 0;
 
-/** The words that are told in a room, in a walk of this length. */
-export const wordsTold = ({ pieces }: Room, length: number): number =>
-  pieces.reduce((sum, piece) => sum + (isTold(piece, length) ? wordsIn(piece.text) : 0), 0);
+/** The words that are told in a room, in a walk of this length, to those who come. */
+export const wordsTold = ({ pieces }: Room, of: Told): number =>
+  pieces.reduce((sum, piece) => sum + (isTold(piece, of) ? wordsIn(piece.text) : 0), 0);
 
 /** Whole minutes shared by weights, with a least for each; all alike where nothing weighs. Refuses what is too short for that. */
 export function shared(
@@ -44,7 +44,7 @@ export function shared(
 export function ofLength(walk: Walk, length: number, least = walk.least): Walk | Refusal {
   const minutes = shared(
     length,
-    walk.rooms.map((room) => wordsTold(room, length)),
+    walk.rooms.map((room) => wordsTold(room, { ...walk, length })),
     least,
   );
   if ('refused' in minutes) return minutes;
@@ -76,10 +76,11 @@ export interface RoomTime {
 }
 
 /** When the party is in each room, and how much is said there. */
-export function timesOf({ rooms, length, pace, begins }: Walk): readonly RoomTime[] {
+export function timesOf(walk: Walk): readonly RoomTime[] {
+  const { rooms, pace, begins } = walk;
   let from = minutesOf(begins) ?? 0;
   return rooms.map((room) => {
-    const words = wordsTold(room, length);
+    const words = wordsTold(room, walk);
     const time = { words, spoken: words / pace, from, to: from + room.minutes };
     from = time.to;
     return time;

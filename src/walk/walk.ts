@@ -3,6 +3,7 @@ import { cardFigures } from '../house/card-figures.ts';
 import { stages, type Stage } from '../house/figures.ts';
 import type { FigureId as CardFigureId } from '../core/figures/index.ts';
 import { talkFigures, type FigureId } from '../talk/figures.ts';
+import { isFor, type Coming, type Mark, type SaidIn } from './audience-kinds.ts';
 
 /** A figure that the guide says in a piece, as the reader of talks matched it. */
 export interface SaidHere {
@@ -18,6 +19,8 @@ export interface Piece {
   readonly text: string;
   /** True when it stays out of a short walk. */
   readonly long: boolean;
+  /** For whom it is; nothing where it is for all. */
+  readonly whom?: Mark;
   readonly figures: readonly SaidHere[];
 }
 
@@ -59,6 +62,10 @@ export interface Walk {
   readonly begins: string;
   /** Where the party has to be by when, as the number of the room in order. */
   readonly due?: { readonly room: number; readonly by: string };
+  /** Who is coming; nothing for the walk as it stands. */
+  readonly coming?: Coming;
+  /** The units and the way of writing in which it is said; nothing as the guide says it. */
+  readonly saidIn?: SaidIn;
   /** Words that the guide says in a minute. */
   readonly pace: number;
   readonly rooms: readonly Room[];
@@ -115,8 +122,15 @@ export const firstWalk = (name: string): Walk => ({
   rooms: usual.map((room) => emptyRoom(...room)),
 });
 
-/** True when a piece is told in a walk of this length. */
-export const isTold = ({ long }: Piece, length: number): boolean => !long || length >= SHORT;
+/** How long a walk is, and for whom. */
+export type Told = Pick<Walk, 'length' | 'coming'>;
+
+/** True for a piece that a walk is too short for. */
+export const isTooLong = ({ long }: Piece, { length }: Told): boolean => long && length < SHORT;
+
+/** True when a piece is told in a walk of this length, to those who come. */
+export const isTold = (piece: Piece, of: Told): boolean =>
+  !isTooLong(piece, of) && isFor(piece.whom, of.coming);
 
 /** All that is said, in the order of the walk. */
 export const textOf = ({ rooms }: Walk): string =>

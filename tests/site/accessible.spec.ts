@@ -161,6 +161,31 @@ const uses: readonly {
     shows: '.walk .late',
   },
   {
+    what: 'a walk told to US visitors, with its sentences, a piece for some, and pieces to add',
+    address: '/walk/',
+    part: '.walk',
+    use: async (page) => {
+      await page.locator('#walk-text').fill(walkTalk);
+      await page.locator('.pieces .piece').first().click();
+      await page.locator('#walk-whom').selectOption('chemist');
+      await page.getByRole('button', { name: /^Children, a chemist/ }).click();
+      await page.locator('#walk-coming').selectOption('us');
+      await page.locator('.audience .stale .tick').first().click();
+      await page.locator('.audience summary').click();
+    },
+    shows: '.audience .sentences button',
+  },
+  {
+    what: 'the trade’s words in Japanese, with gaps and one left off',
+    address: '/words/',
+    part: '.words-desk',
+    use: async (page) => {
+      await page.locator('#words-language').selectOption('ja');
+      await page.locator('.words .tick').first().click();
+    },
+    shows: '.words [lang=ja]',
+  },
+  {
     what: 'a house without a name',
     address: '/house/',
     part: '.house-name',

@@ -1,0 +1,58 @@
+// A walk told to those who come: every sentence that is said otherwise, and the walk with those that are accepted.
+import { accept } from './accept.ts';
+import type { SaidIn } from './audience-kinds.ts';
+import { toldTo } from './audiences.ts';
+import type { At } from './change.ts';
+import { pieceAt, withPiece } from './change.ts';
+import { changed, type Change } from './changes.ts';
+import { sentencesOf, type Sentence } from './sentences.ts';
+import type { Kept } from './stale.ts';
+import type { Walk } from './walk.ts';
+
+/** A sentence of a piece, as it stood and as it is told. */
+export interface ToldSentence extends Sentence {
+  readonly stood: string;
+  readonly anew: string;
+  readonly changes: readonly Change[];
+}
+export interface ToldHere extends ToldSentence {
+  /** The piece that it stands in. */
+  readonly of: At;
+}
+
+/** The sentences of a text that are said otherwise to an audience. */
+export function toldSentences(text: string, kept: readonly Kept[], name: SaidIn): ToldSentence[] {
+  const all = toldTo(text, kept, name);
+  return sentencesOf(text).flatMap((sentence) => {
+    const changes = all.filter(({ at }) => at >= sentence.at && at < sentence.end);
+    if (changes.length === 0) return [];
+    const stood = text.slice(sentence.at, sentence.end);
+    return [{ ...sentence, stood, anew: changed(stood, changes, sentence.at), changes }];
+  });
+}
+
+const sure = (walk: Walk, at: At): readonly Kept[] =>
+  pieceAt(walk, at)!.figures.map((each) => ({ ...each, chance: 1 }));
+
+/** Every sentence of a walk that is said otherwise to an audience, in order. */
+export const toldWalk = (walk: Walk, name: SaidIn): ToldHere[] =>
+  walk.rooms.flatMap(({ pieces }, room) =>
+    pieces.flatMap(({ text }, piece) => {
+      const of = { room, piece };
+      return toldSentences(text, sure(walk, of), name).map((told) => ({ ...told, of }));
+    }),
+  );
+
+/** The walk with sentences accepted; its figures stand for the same values as before. */
+export function withTold(walk: Walk, accepted: readonly ToldHere[]): Walk {
+  const places = new Map(accepted.map(({ of }) => [`${of.room} ${of.piece}`, of]));
+  return [...places.values()].reduce((now, of) => {
+    const { text } = pieceAt(now, of)!;
+    const here = accepted.filter((each) => each.of.room === of.room && each.of.piece === of.piece);
+    const after = accept(text, sure(now, of), here, () => undefined);
+    const figures = after.kept
+      .filter(({ at, words }) => words !== '' && after.text.startsWith(words, at))
+      .map(({ chance: _, ...each }) => each);
+    return withPiece(now, of, { text: after.text, figures });
+  }, walk);
+}
