@@ -24,6 +24,7 @@ const tools: Readonly<Record<string, string>> = {
   '/script/': 'main textarea',
   '/cross-check/': '#quoted-add',
   '/walk/': '#walk-cut',
+  '/shift/': '#shift-begin',
   '/search/': '#search-words',
 };
 
