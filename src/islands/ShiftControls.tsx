@@ -46,7 +46,7 @@ export function ShiftControls(props: {
     </button>
   ); // prettier-ignore
   const Mark = (own: { readonly name: string; readonly of: 'steam' | 'water'; readonly up: string; readonly down: string }) => (
-    <div class="mark-of" role="group" aria-label={`${own.name}, ${props.state[own.of]} of 10`}>
+    <div class="turned" role="group" aria-label={`${own.name}, ${props.state[own.of]} of 10`}>
       <span>{own.name}</span>
       <Key of={own.down} label={`${own.name} down`}>−</Key>
       <output>{props.state[own.of]}</output>
@@ -55,7 +55,7 @@ export function ShiftControls(props: {
   ); // prettier-ignore
   return (
     <div class="shift-controls">
-      <div class="marks">
+      <div class="turns">
         <Mark name="Steam" of="steam" up="e" down="d" />
         <Mark name="Water" of="water" up="r" down="f" />
       </div>

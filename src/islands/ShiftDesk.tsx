@@ -21,6 +21,7 @@ import { keepShift, keptShift } from './shift-kept.ts';
 import { paces, shiftRun } from './shift-run.ts';
 import { signsOf } from './shift-words.ts';
 
+const EDGE = 4; // px left over the still when it is brought into sight
 const NOT_KEPT = 'This browser does not let the handbook keep your shift; it lasts until the page is closed.';
 
 export default function ShiftDesk() {
@@ -66,8 +67,12 @@ export default function ShiftDesk() {
   const open = (next: Shift) => {
     setTold('');
     run.open(next);
-    if (!run.problem()) focusOn('shift-go');
-    desk?.scrollIntoView({ block: 'start' });
+    if (run.problem()) return;
+    // The focus first, then all of the still into sight.
+    queueMicrotask(() => {
+      document.getElementById(state()?.isDone ? 'shift-end-title' : 'shift-go')?.focus({ preventScroll: true });
+      if (desk) scrollTo({ top: desk.getBoundingClientRect().top + scrollY - EDGE });
+    });
   };
   const begin = (number: number) => {
     const still = plant.value().spiritStills[0];

@@ -4,6 +4,7 @@ import { latentHeat, warmth } from './heat.ts';
 
 const WATER = 10; // °C of the cooling water as it comes; as the week has it; common practice
 const LEAVES = 50; // °C at which it leaves in a usual run; the same
+const LOOKS = 8; // until the two parts agree, to a hundredth of a degree
 const COOLED = 20; // °C of the spirit at the safe in a usual run; common practice
 
 export interface Condenser {
@@ -40,9 +41,9 @@ export function condense(
   const heat = flow * latentHeat(y);
   const liquid = flow * warmth({ ethanol: y, water: 1 - y });
   let [safe, goesBy] = [comes, 0];
-  // The water reaches the condensing part a little warmed by the liquid: two looks are enough, as that is little.
+  // The water reaches the condensing part a little warmed by the liquid, which hangs on the surface left to cool it.
   let first = comes;
-  for (let look = 0; look < 2; look++) {
+  for (let look = 0; look < LOOKS; look++) {
     const most = takes * (boils - first) * (1 - Math.exp(-passes / takes));
     goesBy = Math.max(0, 1 - most / heat);
     const used = goesBy > 0 ? passes : -takes * Math.log(1 - heat / (takes * (boils - first)));

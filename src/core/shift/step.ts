@@ -91,9 +91,12 @@ export function stepShift(rig: Rig, state: ShiftState): ShiftState {
 
   // The head takes heat from the vapour until it is as warm, and then what it loses to the room.
   const toRoom = rig.losses.head * (state.head - ROOM) * STEP;
-  const heldBack = Math.min(made * latent * STEP, rig.copper.head * Math.max(0, boils - state.head) + toRoom);
-  const head = state.head + (heldBack - toRoom) / rig.copper.head;
-  const over = made * STEP - heldBack / latent;
+  const [brought, wanted] = [
+    made * latent * STEP,
+    rig.copper.head * Math.max(0, boils - state.head) + toRoom,
+  ];
+  const head = state.head + (Math.min(brought, wanted) - toRoom) / rig.copper.head;
+  const over = Math.max(0, brought - wanted) / latent;
   const flow = over / STEP;
 
   const away = boiledOff(rig, pot, over);
