@@ -5,18 +5,11 @@ import { paces, type ShiftRun } from './shift-run.ts';
 import { STEP } from '../core/shift/rig.ts';
 
 const names: Readonly<Record<number, string>> = { 300: '5 min', 60: '1 min', 10: '10 s', 1: 'real' };
-const says: Readonly<Record<number, string>> = {
-  300: 'a second is five minutes',
-  60: 'a second is a minute',
-  10: 'a second is ten seconds',
-  1: 'real time',
-};
-
 /** Steps that the clock goes on by at one press: what the pace makes of a second, or one step. */
 export const stepsOf = (pace: number): number => Math.max(1, Math.round(pace / STEP));
 
 export function ShiftClock(props: { readonly run: ShiftRun; readonly toggle: () => void }) {
-  const { state, isRunning, pace, setPace, goOn } = props.run; // signals: they do not change
+  const { state, isRunning, pace, setPace, pause, goOn } = props.run; // signals: they do not change
   return (
     <div class="shift-clock">
       <div class="clock-row">
@@ -30,8 +23,10 @@ export function ShiftClock(props: { readonly run: ShiftRun; readonly toggle: () 
         <button
           type="button"
           aria-keyshortcuts="g"
-          disabled={isRunning()}
-          onClick={() => goOn(stepsOf(pace()))}
+          onClick={() => {
+            pause();
+            goOn(stepsOf(pace()));
+          }}
         >
           One step <kbd aria-hidden="true">g</kbd>
         </button>
@@ -43,10 +38,11 @@ export function ShiftClock(props: { readonly run: ShiftRun; readonly toggle: () 
               type="button"
               aria-pressed={pace() === each}
               aria-keyshortcuts={String(i() + 1)}
-              aria-label={says[each]!}
               onClick={() => setPace(each)}
             >
-              {names[each]} <kbd aria-hidden="true">{i() + 1}</kbd>
+              {names[each]}
+              <span class="visually-hidden">{each === 1 ? ' time' : ' a second'}</span>{' '}
+              <kbd aria-hidden="true">{i() + 1}</kbd>
             </button>
           )}
         </For>

@@ -27,7 +27,7 @@ export function actionOfKey(key: string, state: ShiftState): Action | undefined 
     case 'z':
       return { do: 'haze' };
     case 'n':
-      return { do: 'refuse' };
+      return state.isAsked ? { do: 'refuse' } : undefined;
     case 'o':
       return { do: 'discharge' };
     default:
@@ -41,7 +41,7 @@ export function ShiftControls(props: {
   readonly read: () => void;
 }) {
   const Key = (own: { readonly of: string; readonly children: JSX.Element; readonly label?: string; readonly class?: string; readonly disabled?: boolean }) => (
-    <button type="button" class={own.class ?? ''} aria-keyshortcuts={own.of} aria-label={own.label} disabled={own.disabled ?? false} onClick={() => { const action = actionOfKey(own.of, props.state); if (action) props.does(action); }}>
+    <button type="button" class={own.class ?? ''} aria-keyshortcuts={own.of} aria-label={own.label} aria-disabled={own.disabled ? 'true' : undefined} onClick={() => { const action = actionOfKey(own.of, props.state); if (action) props.does(action); }}>
       {own.children} <kbd aria-hidden="true">{own.of}</kbd>
     </button>
   ); // prettier-ignore

@@ -88,7 +88,7 @@ export default function ShiftDesk() {
   const read = () => {
     run.pause();
     const found = sampleOf(rig()!, state()!);
-    if (isRefusal(found)) does({ do: 'read', read: 0, corrected: 0 });
+    if (isRefusal(found)) run.say(found.refused);
     else setSample(found);
   };
   const leave = () => {
@@ -103,7 +103,10 @@ export default function ShiftDesk() {
     const place = '1234'.indexOf(key);
     const action = actionOfKey(key, state()!);
     if (key === 'p') toggle();
-    else if (key === 'g') !isRunning() && run.goOn(stepsOf(pace()));
+    else if (key === 'g') {
+      run.pause();
+      run.goOn(stepsOf(pace()));
+    }
     else if (key === 'h') read();
     else if (place >= 0 && key !== '') setPace(paces[place]!);
     else if (action) does(action);

@@ -3,10 +3,14 @@ import { createMemo, createSignal, Index } from 'solid-js';
 import { formatNumber as n } from '../core/format.ts';
 import { UNSEEN } from '../core/shown.ts';
 import { whys } from '../core/shift/score.ts';
-import type { ShiftState } from '../core/shift/state.ts';
+import type { Action } from '../core/shift/act.ts';
+import type { ShiftState, Wrong } from '../core/shift/state.ts';
 import type { Shift } from '../shift/shift.ts';
 import { LONGEST_NOTE } from '../shift/text.ts';
 import { clockAt, happenings, wordsOf } from './shift-words.ts';
+
+/** What an action counts as when it is refused. */
+const refusals: Readonly<Partial<Record<Action['do'], Wrong>>> = { steam: 'open-steam', manhole: 'manhole', air: 'air-hot', charging: 'charging-hot', discharge: 'vacuum' }; // prettier-ignore
 
 export function ShiftLog(props: {
   readonly shift: Shift;
@@ -21,7 +25,8 @@ export function ShiftLog(props: {
       const made = action.do === 'read' ? readings[reading] : undefined;
       if (made?.step === step) reading++;
       const at = made ? `, sample at ${n(made.temperature, 1)} °C` : '';
-      return { step, text: `${wordsOf(action)}${at}.` };
+      const isRefused = wrong.some((each) => each.step === step && each.id === refusals[action.do]);
+      return { step, text: `${wordsOf(action)}${at}${isRefused ? ': refused' : ''}.` };
     });
     return [
       ...done,

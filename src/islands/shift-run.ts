@@ -26,7 +26,7 @@ export function shiftRun(keep: (shift: Shift) => void) {
   const [isReplaying, setReplaying] = createSignal(false);
   const [pace, setPace] = createSignal<number>(60);
   const [doesStop, setStop] = createSignal(true);
-  const [said, setSaid] = createSignal('');
+  const [said, setSaid] = createSignal('', { equals: false }); // said again when it is the same again
   const [problem, setProblem] = createSignal('');
   let [owed, last] = [0, 0];
   let timer: ReturnType<typeof setInterval> | undefined;
@@ -151,6 +151,6 @@ export function shiftRun(keep: (shift: Shift) => void) {
       setState(undefined);
     });
   };
-  return { shift, rig, state, isRunning, isReplaying, pace, setPace, doesStop, setStop, said, problem, run, pause, goOn, does, open, close }; // prettier-ignore
+  return { shift, rig, state, isRunning, isReplaying, pace, setPace, doesStop, setStop, said, say: setSaid, problem, run, pause, goOn, does, open, close }; // prettier-ignore
 }
 export type ShiftRun = ReturnType<typeof shiftRun>;

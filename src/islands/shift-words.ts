@@ -74,6 +74,6 @@ export function wordsOf(action: Action): string {
     case 'note':
       return action.text;
     default:
-      return `${valve[action.do]} ${action.open ? 'open' : 'shut'}, or tried`;
+      return `${valve[action.do]} ${action.open ? 'open' : 'shut'}`;
   }
 }

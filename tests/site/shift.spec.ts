@@ -57,6 +57,7 @@ const says = (page: Page, words: RegExp) => async () => words.test(await sign(pa
 
 /** Runs a whole charge as the page asks for, and hands in what it made. */
 async function runCharge(page: Page, hand: Hand): Promise<void> {
+  test.slow(); // some hundred presses
   for (const valve of ['charging', 'air', 'manhole'] as const) await hand.press(page, valve);
   await hand.water(page, 5);
   await hand.steam(page, 8);

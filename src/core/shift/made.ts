@@ -1,7 +1,7 @@
 // What a shift has made, and what goes into the next charge.
 import { amountsOf, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import { litres20, type Portion, type Quantity, type Spirit } from '../quantity.ts';
-import { within } from '../range.ts';
+import { VERY_MUCH, within } from '../range.ts';
 import { makeUp } from '../distilling/season.ts';
 import { atSafe } from './rig.ts';
 import type { ShiftState } from './state.ts';
@@ -58,7 +58,7 @@ export function nextCharge(
   limit: Quantity<'strength'> | undefined,
   holds: number,
 ): NextCharge {
-  within('What the still holds, L,', holds, 20, 200_000);
+  within('What the still holds, L,', holds, Number.MIN_VALUE, VERY_MUCH);
   const all = [lowWines, ...back].map(amountsOf).reduce(plus);
   const { charge, added } = makeUp(all, limit);
   const whole = portionOf(charge);

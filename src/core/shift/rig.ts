@@ -4,8 +4,8 @@ import { heatOfRun } from '../distilling/run-heat.ts';
 import { runStill } from '../distilling/run.ts';
 import { stillCurve, strengthOfVapour, type StillCurve } from '../distilling/still.ts';
 import { celsius, kilopascals, litres20, moleFraction, strength, type Portion, type Quantity, type Spirit } from '../quantity.ts'; // prettier-ignore
-import { within } from '../range.ts';
-import type { Refusal } from '../refusal.ts';
+import { formatNumber } from '../format.ts';
+import { refuse, type Refusal } from '../refusal.ts';
 import { amountsOf, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import { vapourOver } from '../vapour/equilibrium.ts';
 import { condenserFor, type Condenser } from './condenser.ts';
@@ -79,12 +79,15 @@ export const atSafe = (y: number) => strengthOfVapour(moleFraction(y));
 /**
  * Makes a still ready: its steam is sized so that at half the valve the run takes the house's hours, less one for charging and emptying,
  * and its condenser so that the spirit then comes at 20 °C. Charge 20–200,000 L, hours 2–48.
- * Refuses a charge that the house's cuts do not fit.
+ * Refuses other charges and hours, and a charge that the house's cuts do not fit.
  */
 export function rigFor(setup: ShiftSetup, events: ShiftEvents): Rig | Refusal {
   const { reflux, pressure, cuts } = setup;
-  within('The charge, L,', setup.charge.volume, 20, 200_000);
-  within('The hours of a run', setup.hours, 2, 48);
+  const { volume } = setup.charge;
+  if (!(volume >= 20 && volume <= 200_000))
+    return refuse(`A charge of ${formatNumber(volume, 0)} L is none that a shift can be run with: 20 to 200,000 L are.`); // prettier-ignore
+  if (!(setup.hours >= 2 && setup.hours <= 48))
+    return refuse(`A still of ${formatNumber(setup.hours, 1)} h to a charge is none that a shift can be run with: 2 to 48 h are.`); // prettier-ignore
   const setting = { reflux, pressure };
   const charge = amountsOf(setup.charge);
   const parts = cutAmounts(charge, setting, cuts);

@@ -3,7 +3,8 @@ import { expect, test } from 'vitest';
 import { act } from '../../../src/core/shift/act.ts';
 import { madeOf } from '../../../src/core/shift/made.ts';
 import { replay } from '../../../src/core/shift/replay.ts';
-import { STEP } from '../../../src/core/shift/rig.ts';
+import { rigFor, STEP } from '../../../src/core/shift/rig.ts';
+import { kilopascals, litres20, share, strength } from '../../../src/core/quantity.ts';
 import { beginShift, has, lastOf, type ShiftState } from '../../../src/core/shift/state.ts';
 import { litresOver, stepShift, unaccounted } from '../../../src/core/shift/step.ts';
 import { portionOf } from '../../../src/core/spirit/amounts.ts';
@@ -11,7 +12,7 @@ import densities from '../../reference/density-published.json' with { type: 'jso
 import measured from '../../reference/vle-ethanol-water-101325.json' with { type: 'json' };
 import thermal from '../../reference/thermal.json' with { type: 'json' };
 import { apart } from '../draw.ts';
-import { calm, play, rigged } from './stillman.ts';
+import { calm, play, rigged, setup } from './stillman.ts';
 
 const [ETHANOL, WATER] = [46.069, 18.0153]; // kg/kmol; IUPAC
 const rig = rigged();
@@ -186,4 +187,31 @@ test('a shift that nobody touches stays as it is', () => {
   const state = leave(rig, beginShift(rig), 60);
   expect(litresOver(state)).toBe(0);
   expect(state.happened).toEqual([]);
+});
+
+test.each<[string, Parameters<typeof rigged>[1]]>([
+  ['a small still of strong low wines, up a hill', { charge: { volume: litres20(60), strength: strength(45) }, pressure: kilopascals(70), hours: 3 }], // prettier-ignore
+  ['a large still with all the reflux of one more stage', { charge: { volume: litres20(25_000), strength: strength(24) }, reflux: share(1), hours: 14, cuts: { foreshots: { strength: strength(84) }, heart: strength(72), feints: strength(5) } }], // prettier-ignore
+  ['foreshots by litres, a late cut', { cuts: { foreshots: { volume: litres20(60) }, heart: strength(45), feints: strength(0.5) } }], // prettier-ignore
+])('%s runs to its end and makes what its house makes', (_, changes) => {
+  const own = rigged(calm, changes);
+  const { state } = play(own);
+  expect(state.wrong).toEqual([]);
+  expect(state.isDone).toBe(true);
+  const made = madeOf(state, STEP);
+  expect(apart(made.heart.volume, own.goal.heart.volume)).toBeLessThan(0.02);
+  expect(Math.abs(made.heart.strength - own.goal.heart.strength)).toBeLessThan(0.1);
+  const miss = unaccounted(own, state);
+  expect(Math.abs(miss.ethanol) / own.charge.ethanol).toBeLessThan(1e-9);
+  expect(Math.abs(miss.water) / own.charge.water).toBeLessThan(1e-9);
+});
+
+test('a charge or a still that is none for a shift is refused in a sentence', () => {
+  for (const changes of [
+    { charge: { volume: litres20(5), strength: strength(26) } },
+    { hours: 1 },
+    { charge: { volume: litres20(3000), strength: strength(3) } },
+  ])
+    // prettier-ignore
+    expect(rigFor({ ...setup, ...changes }, calm)).toHaveProperty('refused');
 });
