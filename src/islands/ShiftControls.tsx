@@ -1,6 +1,6 @@
 // What a stillman turns: steam, water, spout and valves; and what he asks of the safe. Each has a key.
 import { For, type JSX } from 'solid-js';
-import { valves, type Action, type Valve } from '../core/shift/act.ts';
+import { isMark, valves, type Action, type Valve } from '../core/shift/act.ts';
 import type { ShiftState } from '../core/shift/state.ts';
 
 const keyOfValve: Readonly<Record<Valve, string>> = { charging: 'c', air: 'a', manhole: 'm' };
@@ -10,7 +10,7 @@ const isOpen = (state: ShiftState, valve: Valve) =>
 
 /** What a key asks of the still as it stands, or nothing. */
 export function actionOfKey(key: string, state: ShiftState): Action | undefined {
-  const mark = (what: 'steam' | 'water', by: number): Action => ({ do: what, to: Math.min(10, Math.max(0, state[what] + by)) }); // prettier-ignore
+  const mark = (what: 'steam' | 'water', by: number): Action | undefined => isMark(state[what] + by) ? { do: what, to: state[what] + by } : undefined; // prettier-ignore
   const valve = valves.find((each) => keyOfValve[each] === key);
   if (valve) return { do: valve, open: !isOpen(state, valve) };
   switch (key) {
@@ -41,8 +41,8 @@ export function ShiftControls(props: {
   readonly read: () => void;
 }) {
   const Key = (own: { readonly of: string; readonly children: JSX.Element; readonly label?: string; readonly class?: string; readonly disabled?: boolean }) => (
-    <button type="button" class={own.class ?? ''} aria-keyshortcuts={own.of} aria-label={own.label} aria-disabled={own.disabled ? 'true' : undefined} onClick={() => { const action = actionOfKey(own.of, props.state); if (action) props.does(action); }}>
-      {own.children} <kbd aria-hidden="true">{own.of}</kbd>
+    <button type="button" class={own.class ?? ''} aria-keyshortcuts={own.of} aria-disabled={own.disabled ? 'true' : undefined} onClick={() => { const action = actionOfKey(own.of, props.state); if (action) props.does(action); }}>
+      <span aria-hidden={own.label ? 'true' : undefined}>{own.children}</span> {own.label && <span class="visually-hidden">{own.label}</span>} <kbd aria-hidden="true">{own.of}</kbd>
     </button>
   ); // prettier-ignore
   const Mark = (own: { readonly name: string; readonly of: 'steam' | 'water'; readonly up: string; readonly down: string }) => (

@@ -35,7 +35,7 @@ export default function ShiftDesk() {
   let desk: HTMLElement | undefined;
   const run = shiftRun((shift) => setKept(keepShift(shift)));
   const { shift, rig, state, isRunning, pace, setPace } = run;
-  const focusOn = (id: string) => queueMicrotask(() => document.getElementById(id)?.focus());
+  const focusOn = (id: string) => queueMicrotask(() => document.getElementById(id)?.focus({ preventScroll: id === 'shift-go' }));
 
   /** What the address and this browser hold of shifts. */
   const look = () => {

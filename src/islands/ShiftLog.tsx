@@ -21,7 +21,13 @@ export function ShiftLog(props: {
   const lines = createMemo(() => {
     const { happened, wrong, readings } = props.state;
     let reading = 0;
-    const done = props.shift.log.map(({ step, action }) => {
+    // Of a valve turned several marks at one time only where it came to.
+    const log = props.shift.log.filter(({ step, action }, i, all) => {
+      const next = all[i + 1];
+      const isMark = action.do === 'steam' || action.do === 'water';
+      return !(isMark && next?.step === step && next.action.do === action.do);
+    });
+    const done = log.map(({ step, action }) => {
       const made = action.do === 'read' ? readings[reading] : undefined;
       if (made?.step === step) reading++;
       const at = made ? `, sample at ${n(made.temperature, 1)} °C` : '';
