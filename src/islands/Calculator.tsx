@@ -107,7 +107,8 @@ export function Calculator(props: CalculatorProps) {
   // On its own page it can be sent on with its figures, and begins with those of its address.
   const [said, setSaid] = createSignal<string>();
   const [leftOut, setLeftOut] = createSignal<readonly string[]>([]);
-  const isSentOn = () => props.alone && Object.values(props.of.inputs).some((input) => !('house' in input) && !isRows(input));
+  const isSentOn = () =>
+    props.alone && Object.values(props.of.inputs).some((input) => !('house' in input) && !isRows(input));
   onMount(async () => {
     if (!isSentOn() || location.hash === '') return;
     const { readSumLink } = await import('../calculators/link.ts');

@@ -40,7 +40,7 @@ export interface CardOf {
 }
 
 /** What a card says of a figure of the house, in figures and in the units of those who come or else as it is said in the reader's, and how the house knows it. */
-export function useSaid(audience: () => Theirs | undefined) {
+export function useSaid(audience: () => Theirs | undefined = () => undefined) {
   const { line } = useHouse();
   const { standing, counted, isBuiltIn, doubtAt, unknown } = useKnown();
   const unitOf = useUnits();

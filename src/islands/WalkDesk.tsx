@@ -2,9 +2,6 @@
 import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import type { Stage } from '../house/figures.ts';
-import { partGiven } from '../house/parts/built-in.ts';
-import { standsInStage } from '../house/stands.ts';
-import { liveParts, useHouse } from '../house/store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
 import { joined, moved, split, withNewRoom, withOnlyPiece, withoutRoom, withPiece, withRoom, withRoomMoved, type Changed } from '../walk/change.ts'; // prettier-ignore
 import { stillThere, withFigures, withTalk, type Found } from '../walk/pieces.ts';
@@ -128,8 +125,6 @@ export default function WalkDesk(props: {
   const late = createMemo(() => lateFor(walk()));
   const words = () => times().reduce((sum, time) => sum + time.words, 0);
   const left = () => rooms().reduce((sum, { pieces }) => sum + pieces.filter((piece) => isTooLong(piece, walk())).length, 0); // prettier-ignore
-  const { name: houseName } = useHouse();
-  const parts = () => (isReady() ? partsShown(houseName()) : {});
   const safetyOf = (stages: readonly Stage[]) => [...new Set(stages.map((stage) => props.safety[stage]))];
   const [cards, setCards] = createSignal<Theirs['cards']>();
   createEffect(() => {
@@ -260,7 +255,6 @@ export default function WalkDesk(props: {
           after={rooms()[open() + 1]?.name}
           trouble={troubleOf(room(), times()[open()]!, walk())}
           questions={questions}
-          standing={standsInStage(parts(), room().stages)}
           safety={safetyOf(room().stages)}
           pieces={{
             write: (piece, text) => {
@@ -383,10 +377,4 @@ export default function WalkDesk(props: {
       <WalkSheet walk={walk()} times={times()} whole={whole()} today={today()} />
     </div>
   );
-
-  /** The parts of the house of the page that tell what stands where. */
-  function partsShown(name: string) {
-    const parts = liveParts();
-    return { plant: partGiven('plant', name, parts), stock: partGiven('stock', name, parts) };
-  }
 }

@@ -1,8 +1,7 @@
 // One room of a walk: what is said there, shown, asked and forbidden, what stands in it, and what its card carries.
-import { For, Show } from 'solid-js';
+import { createSignal, For, lazy, Show, Suspense } from 'solid-js';
 import { stages, type Stage } from '../house/figures.ts';
 import { plainName } from '../house/name.ts';
-import type { Standing } from '../house/stands.ts';
 import { bans, figuresOfCard, limits, mayCarry, most, type Ban, type Room } from '../walk/walk.ts';
 import { WalkField, wholeFrom } from './WalkField.tsx';
 import { WalkPieces, type PieceDoes } from './WalkPieces.tsx';
@@ -19,6 +18,8 @@ export interface RoomDoes {
   readonly add: () => void;
 }
 
+const WalkStanding = lazy(() => import('./WalkStanding.tsx'));
+
 export function WalkRoom(props: {
   readonly room: Room;
   readonly number: number;
@@ -28,11 +29,11 @@ export function WalkRoom(props: {
   /** What is wrong with its time, or nothing. */
   readonly trouble: string | undefined;
   readonly questions: readonly WalkQuestion[];
-  readonly standing: readonly Standing[];
   readonly safety: readonly string[];
   readonly pieces: PieceDoes;
   readonly does: RoomDoes;
 }) {
+  const [opened, setOpened] = createSignal(false);
   const asked = () => props.questions.filter(({ stage }) => props.room.stages.includes(stage));
   const words = (text: string) => text.replace(/\s+/g, ' ').trim().slice(0, most.words);
   return (
@@ -153,21 +154,14 @@ export function WalkRoom(props: {
           </For>
         </details>
       </Show>
-      <Show when={props.standing.length > 0}>
-        <details>
-          <summary>What stands here ({props.standing.length})</summary>
-          <dl class="standing">
-            <For each={props.standing}>
-              {([what, says]) => (
-                <div>
-                  <dt>{what}</dt>
-                  <dd>{says}</dd>
-                </div>
-              )}
-            </For>
-          </dl>
-        </details>
-      </Show>
+      <details onToggle={({ currentTarget }) => currentTarget.open && setOpened(true)}>
+        <summary>What stands here</summary>
+        <Show when={opened()}>
+          <Suspense>
+            <WalkStanding stages={props.room.stages} />
+          </Suspense>
+        </Show>
+      </details>
       <details>
         <summary>Name, work and place of the room</summary>
         <WalkField

@@ -29,6 +29,7 @@ export const doors: readonly Door[] = [
         links: [
           { href: '/safety/', text: 'Safety', says: 'read this first' },
           { href: '/practice/', text: 'Practice', says: 'questions, marked at once' },
+          { href: '/shift/', text: 'A shift at the still', says: 'one charge, by the clock' },
           { href: '/using/', text: 'How to use the book' },
         ],
       },

@@ -184,6 +184,19 @@ const uses: readonly {
       await page.locator('.words .tick').first().click();
     },
     shows: '.words [lang=ja]',
+    what: 'a shift at the still that has begun, with a number that cannot be before it, steam refused and the log open',
+    address: '/shift/',
+    part: '.shift',
+    use: async (page) => {
+      await page.locator('#shift-seed').fill('none');
+      await page.locator('#shift-begin').click();
+      await page.locator('#shift-seed-problem').waitFor();
+      await page.locator('#shift-seed').fill('11');
+      await page.locator('#shift-begin').click();
+      await page.locator('[aria-keyshortcuts="e"]').click();
+      await page.locator('.shift-log summary').click();
+    },
+    shows: '.shift-log li:nth-child(2)',
   },
   {
     what: 'a house without a name',

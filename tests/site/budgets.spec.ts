@@ -29,6 +29,7 @@ const tools: Readonly<Record<string, string>> = {
   '/guide-file/asked/': '.guide-file',
   '/guide-file/tell/': '#telling-said',
   '/guide-file/sums/': '#guide-sum',
+  '/shift/': '#shift-begin',
   '/search/': '#search-words',
 };
 

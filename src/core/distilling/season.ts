@@ -29,7 +29,7 @@ export interface Season {
 }
 
 /** The charge that low wines and the receiver make, let down to the strength allowed; and the water for it. */
-function makeUp({ ethanol, water }: Amounts, limit: Quantity<'strength'> | undefined) {
+export function makeUp({ ethanol, water }: Amounts, limit: Quantity<'strength'> | undefined) {
   if (limit === undefined) return { charge: { ethanol, water }, added: 0 };
   const wanted = amountsOf({ volume: litres20(1), strength: limit });
   const needed = Math.max(water, (ethanol * wanted.water) / wanted.ethanol);
