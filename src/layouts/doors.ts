@@ -29,6 +29,8 @@ export const doors: readonly Door[] = [
         links: [
           { href: '/safety/', text: 'Safety', says: 'read this first' },
           { href: '/practice/', text: 'Practice', says: 'questions, marked at once' },
+          { href: '/plant/', text: 'Plant and faults' },
+          { href: '/nose/', text: 'The nose' },
           { href: '/using/', text: 'How to use the book' },
         ],
       },
@@ -46,6 +48,7 @@ export const doors: readonly Door[] = [
           { href: '/cross-check/', text: 'Check a few figures', says: 'do they agree?' },
           { href: '/walk/', text: 'A walk, room by room', says: 'what is said where, and how long' },
           { href: '/cards/', text: 'Pocket cards', says: 'for rooms without phones' },
+          { href: '/visitors/', text: 'Twenty-five questions' },
         ],
       },
       {
@@ -90,6 +93,7 @@ export const doors: readonly Door[] = [
           { href: '/heat-and-water/', text: 'Heat and water' },
           { href: '/ingredients/', text: 'Ingredients' },
           { href: '/law/', text: 'Law and labels' },
+          { href: '/running/', text: 'Running a house' },
         ],
       },
       {

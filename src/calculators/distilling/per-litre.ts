@@ -8,8 +8,8 @@ const KWH = 3.6; // MJ; definition of the kilowatt hour
 export default defineCalculator({
   id: 'per-litre',
   stage: 'distilling',
-  title: 'The meters, for a litre of pure alcohol',
-  purpose: 'Heat, power, water and carbon dioxide for each litre made.',
+  title: 'What the meters say',
+  purpose: 'Energy, water and gas for a litre of alcohol.',
   sources: ['derived'],
   readings: ['alcohol', 'fuel', 'power', 'water'],
   inputs: {

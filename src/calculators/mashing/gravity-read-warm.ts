@@ -1,16 +1,15 @@
 // A gravity read in warm wort, brought to 20 °C.
 import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
-import { celsius, massPercent } from '../../core/quantity.ts';
-import { WATER_DENSITY, densityOfSpirit } from '../../core/spirit/density.ts';
+import { quantity } from '../../core/quantity.ts';
 import { platoFromGravity } from '../../core/wort/extract.ts';
-import { gravityAt20, WARMEST_READING } from '../../core/wort/warm-reading.ts';
+import { gravityAt20, WARMEST_READING, waterAt } from '../../core/wort/warm-reading.ts';
 import { defineCalculator } from '../define.ts';
 
 export default defineCalculator({
   id: 'gravity-read-warm',
   stage: 'mashing',
   title: 'A gravity read warm',
-  purpose: 'From a reading in wort that is not at 20 °C to its gravity there.',
+  purpose: 'From a warm reading to the gravity at 20 °C.',
   sources: ['oiml-r22', 'oiml-r44', 'sugar-tables'],
   readings: ['reading', 'temperature'],
   inputs: {
@@ -39,7 +38,7 @@ export default defineCalculator({
   },
   steps: ({ reading, temperature }, { gravity }) => [
     'Gravity at 20 °C = reading × water’s density at 20 °C ÷ (1 + 0.000025 × (t − 20)) ÷ water’s density at t; the middle part is the glass, which swells too',
-    `${w(reading)} × ${n(WATER_DENSITY, 2)} ÷ ${n(1 + 25e-6 * (temperature - 20), 5)} ÷ ${n(densityOfSpirit(massPercent(0), celsius(temperature)), 2)} = ${n(gravity, 4)}`,
+    `${w(reading)} × ${n(waterAt(quantity('temperature', 20)), 2)} ÷ ${n(1 + 25e-6 * (temperature - 20), 5)} ÷ ${n(waterAt(temperature), 2)} = ${n(gravity, 4)}`,
   ],
   remark: ({ temperature }) =>
     temperature > 30

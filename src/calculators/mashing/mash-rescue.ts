@@ -10,7 +10,7 @@ export default defineCalculator({
   id: 'mash-rescue',
   stage: 'mashing',
   title: 'A mash that stands wrong',
-  purpose: 'The hot or cold litres that bring it to where it should stand.',
+  purpose: 'The hot or cold litres that put it right.',
   sources: ['slaking-table', 'derived'],
   cautions: ['hot-liquor'],
   readings: ['stands'],

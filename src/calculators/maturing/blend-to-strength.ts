@@ -1,15 +1,16 @@
 // Two spirits to one strength, and the way back from an overshoot.
 import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
+import { celsius } from '../../core/quantity.ts';
 import { isRefusal } from '../../core/refusal.ts';
 import { blendTo } from '../../core/spirit/blend-to.ts';
-import { massPercentFromStrength } from '../../core/spirit/strength.ts';
+import { densityFromStrength } from '../../core/spirit/strength.ts';
 import { defineCalculator } from '../define.ts';
 
 export default defineCalculator({
   id: 'blend-to-strength',
   stage: 'maturing',
   title: 'Blend to a strength',
-  purpose: 'How much of a second spirit, or water; also after too much water.',
+  purpose: 'How much to add, also after too much water.',
   sources: ['oiml-r22'],
   cautions: ['ethanol-vapour'],
   inputs: {
@@ -31,11 +32,14 @@ export default defineCalculator({
     return { add: found.second, volume: makes, alcohol, contraction };
   },
   steps: ({ volume, strength, wanted, second }, result) => {
-    const [a, b, c] = [strength, second, wanted].map(massPercentFromStrength);
+    const [vat, added, aim] = [strength, second, wanted].map((each) =>
+      densityFromStrength(each, celsius(20)),
+    );
     return [
-      `By mass the vat has ${n(a!, 3)} % alcohol, what is added ${n(b!, 3)}, and ${n(c!, 3)} is wanted`,
-      'Kilograms to add = kilograms in the vat × (wanted − vat) ÷ (added − wanted), all by mass; a table gives litres for kilograms',
-      `${n(result.add, 1)} L to ${w(volume)} L makes ${n(result.volume, 1)} L; volumes alone would say ${w(volume + result.add)}`,
+      `A litre weighs ${n(vat! / 1000, 5)} kg in the vat, ${n(added! / 1000, 5)} of what is added, ${n(aim! / 1000, 5)} as wanted; alcohol adds, and mass adds`,
+      'To add = volume × (wanted × weight in the vat ÷ weight wanted − strength in the vat) ÷ (strength added − wanted × weight added ÷ weight wanted)',
+      `${w(volume)} × (${w(wanted)} × ${n(vat! / 1000, 5)} ÷ ${n(aim! / 1000, 5)} − ${w(strength)}) ÷ (${w(second)} − ${w(wanted)} × ${n(added! / 1000, 5)} ÷ ${n(aim! / 1000, 5)}) = ${n(result.add, 1)} L`,
+      `Makes ${n(result.volume, 1)} L; volumes alone would say ${n(volume + result.add, 1)}`,
     ];
   },
   remark: ({ strength, wanted, second }) =>

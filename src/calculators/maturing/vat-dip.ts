@@ -9,7 +9,7 @@ export default defineCalculator({
   id: 'vat-dip',
   stage: 'maturing',
   title: 'Dip of a vat',
-  purpose: 'From millimetres to litres at 20 °C, and to pure alcohol.',
+  purpose: 'Millimetres to litres, and to pure alcohol.',
   sources: ['oiml-r22', 'nbs-1913', 'derived'],
   cautions: ['ethanol-vapour'],
   readings: ['dip', 'temperature', 'strength'],
