@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { calculators } from '../../src/calculators/index.ts';
+import { worked } from '../../src/calculators/worked.ts';
 import { massPercentFromStrength, strengthFromMassPercent } from '../../src/core/spirit/strength.ts';
 import { litres20, massPercent, strength } from '../../src/core/quantity.ts';
 import { reduce } from '../../src/core/spirit/mixing.ts';
@@ -18,6 +19,12 @@ const bodyOf = (page: string) => {
 
 /** Each thing of the trade, the page that tells of it, and what stands there. Made by hand. */
 const items: readonly (readonly [thing: string, page: string, ...says: readonly RegExp[]])[] = [
+  // Law and care, which have tests of their own
+  ['the approval in the place of the licence', 'law/licence-and-duty', /Since 1 February 2025 .*Finance \(No\. 2\) Act 2023/, /Notice 39/],
+  ['the strength of the composite', 'law/index', /not of its first drop.*gauge the composite/],
+  ['months, and an age under four years', 'law/index', /months may be stated/, /Under four years old, the age must stand/],
+  ['30,000 ppm for fifteen minutes', 'safety/limits', /30,000 ppm, 3 % \| advised limit over fifteen minutes/],
+  ['methanol, and why not at home', 'distilling/check', /\*\*Methanol\*\*/, /None of this is leave to distil at home/],
   // Grain and malting
   ['intake and rejection', 'plant/index', /## At the gate/, /Turned away/, /Damper than the contract/, /why a load was refused/],
   ['insects', 'plant/index', /\*\*Insects\.\*\*.*15 °C.*sieve a sample.*licensed people/],
@@ -83,10 +90,13 @@ const items: readonly (readonly [thing: string, page: string, ...says: readonly 
   ['seasons', 'running/meters', /## The year/, /\*\*silent season\*\*/],
 ]; // prettier-ignore
 
-test.each(items)('%s is told at %s', (_, page, ...says) => {
-  const body = bodyOf(page);
-  for (const words of says) expect(body).toMatch(words);
-});
+test.each(items.map(([thing, page, ...says]) => [thing, page, says] as const))(
+  '%s is told at %s',
+  (_, page, says) => {
+    const body = bodyOf(page);
+    for (const words of says) expect(body).toMatch(words);
+  },
+);
 
 test('what stands on these pages names what it rests on', () => {
   for (const id of ['plant', 'nose', 'running'])
@@ -166,6 +176,18 @@ test('the words that a starter hears are in the glossary', () => {
   ); // prettier-ignore
   const page = readFileSync(join(import.meta.dirname, '..', '..', 'src', 'pages', 'glossary.astro'), 'utf8');
   expect(page).toMatch(/aria-label="A to Z"/);
+});
+
+test('how many sums somebody else has worked is counted', () => {
+  const { all, published } = worked([
+    { ...calculators[0]!, outputs: { a: { kind: 'mass', label: 'A' }, b: { kind: 'mass', label: 'B' } },
+      examples: [{ given: {}, gives: { a: 1 }, within: 1, source: 'oiml-r22', note: '' }, { given: {}, gives: { a: 2, b: 3 }, within: 1, source: 'memory', note: '' }] },
+    { ...calculators[0]!, outputs: { a: { kind: 'mass', label: 'A' } },
+      examples: [{ given: {}, gives: { a: 1 }, within: 1, source: 'derived', note: '' }] },
+  ]); // prettier-ignore
+  expect(all).toEqual({ calculators: 2, results: 3 });
+  expect(published).toEqual({ calculators: 1, results: 1 });
+  expect(worked(calculators).published.calculators).toBeGreaterThanOrEqual(16);
 });
 
 test('the sums that these pages send to are there', () => {

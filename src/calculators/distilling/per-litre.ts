@@ -1,6 +1,6 @@
 // What the meters of a house say for each litre of pure alcohol.
 import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
-import { kilograms, quantity } from '../../core/quantity.ts';
+import { kilograms, litres, quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 
 const KWH = 3.6; // MJ; definition of the kilowatt hour
@@ -32,15 +32,15 @@ export default defineCalculator({
     },
   },
   outputs: {
-    energy: { kind: 'energyPerAlcohol', label: 'Energy, fuel and electricity' },
-    fuelOnly: { kind: 'energyPerAlcohol', label: 'Of it fuel' },
-    water: { kind: 'perAlcohol', label: 'Water' },
+    energy: { kind: 'energy', label: 'Energy, for a litre', digits: 2 },
+    fuelOnly: { kind: 'energy', label: 'Of it fuel', digits: 2 },
+    water: { kind: 'volume', label: 'Water, for a litre', digits: 1 },
     carbonDioxide: { kind: 'mass', label: 'Carbon dioxide of the fuel, for a litre', digits: 2 },
   },
   compute: ({ alcohol, fuel, power, water, factor }) => ({
-    energy: quantity('energyPerAlcohol', (fuel + power) / alcohol),
-    fuelOnly: quantity('energyPerAlcohol', fuel / alcohol),
-    water: quantity('perAlcohol', water / alcohol),
+    energy: quantity('energy', (fuel + power) / alcohol),
+    fuelOnly: quantity('energy', fuel / alcohol),
+    water: litres(water / alcohol),
     carbonDioxide: kilograms(((fuel / KWH) * factor) / alcohol),
   }),
   steps: ({ alcohol, fuel, power, water, factor }, result) => [
