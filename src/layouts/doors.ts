@@ -48,7 +48,6 @@ export const doors: readonly Door[] = [
           { href: '/cross-check/', text: 'Check a few figures', says: 'do they agree?' },
           { href: '/walk/', text: 'A walk, room by room', says: 'what is said where, and how long' },
           { href: '/cards/', text: 'Pocket cards', says: 'for rooms without phones' },
-          { href: '/visitors/', text: 'Twenty-five questions' },
         ],
       },
       {
@@ -76,6 +75,7 @@ export const doors: readonly Door[] = [
           { href: '/practice/', text: 'Practice', says: 'try the questions' },
           { href: '/house/', text: 'A house for an exercise', says: 'keep several' },
           { href: '/sums/', text: 'Calculators', says: 'for the board' },
+          { href: '/visitors/', text: 'Twenty-five questions', says: 'for a new guide' },
         ],
       },
     ],

@@ -7,7 +7,7 @@ export default defineCalculator({
   id: 'germination-count',
   stage: 'malting',
   title: 'Germination, and how sure',
-  purpose: 'A count of corns that grew as a percentage, with its exact limits.',
+  purpose: 'A count of corns that grew, with its limits.',
   sources: ['clopper-pearson-1934', 'montana-barley'],
   readings: ['counted', 'grown'],
   inputs: {
