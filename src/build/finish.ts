@@ -49,8 +49,9 @@ export function withoutInline(page: string): {
   };
 }
 
-/** A page that asks at once for all that its islands’ scripts import, so that no file waits for another to name it. */
+/** A tool’s page that asks at once for all that its islands’ scripts import, so that no file waits for another to name it. A page to read is read before they come. */
 export function fetchedAhead(page: string, imports: ReadonlyMap<string, readonly string[]>): string {
+  if (!page.includes('<body data-tool')) return page;
   const ahead = new Set<string>();
   const add = (file: string): void => {
     if (ahead.has(file)) return;

@@ -12,8 +12,8 @@ const imports = new Map([
 const asked = (page: string) =>
   [...page.matchAll(/rel="modulepreload" href="([^"]+)"/g)].map(([, file]) => file);
 
-test('a page asks ahead for all that its islands import, each file once, and for nothing else', () => {
-  const page = fetchedAhead(`<body>${island('Desk')}${island('Desk')}</body>`, imports);
+test('a tool asks ahead for all that its islands import, each file once, and for nothing else', () => {
+  const page = fetchedAhead(`<body data-tool>${island('Desk')}${island('Desk')}</body>`, imports);
   expect(asked(page)).toEqual([
     '/_astro/Desk.js',
     '/_astro/field.js',
@@ -22,11 +22,12 @@ test('a page asks ahead for all that its islands import, each file once, and for
   ]);
 });
 
-test('a page without islands stays as it is', () => {
-  expect(fetchedAhead('<body>text</body>', imports)).toBe('<body>text</body>');
+test('a tool without islands, and a page to read with them, stay as they are', () => {
+  for (const page of ['<body data-tool>text</body>', `<body>${island('Desk')}</body>`])
+    expect(fetchedAhead(page, imports)).toBe(page);
 });
 
 test('what a page asks for ahead is found from the folder that it stands in', () => {
-  const page = relative(fetchedAhead(`<body>${island('other')}</body>`, imports), 2);
+  const page = relative(fetchedAhead(`<body data-tool>${island('other')}</body>`, imports), 2);
   expect(asked(page)[0]).toBe('../../_astro/other.js');
 });

@@ -7,7 +7,7 @@ export default defineCalculator({
   id: 'blend-two-spirits',
   stage: 'distilling',
   title: 'Two spirits together',
-  purpose: 'Low wines with feints, or any two spirits: how much, and how strong.',
+  purpose: 'Any two spirits: how much, and how strong.',
   sources: ['oiml-r22'],
   inputs: {
     volume: {

@@ -4,6 +4,7 @@ import chargeStrength from './charge-strength.ts';
 import congenersInTheRun from './congeners-in-the-run.ts';
 import fitStills from './fit-stills.ts';
 import hydrometerInTheSafe from './hydrometer-in-the-safe.ts';
+import perLitre from './per-litre.ts';
 import season from './season.ts';
 import spentLiquors from './spent-liquors.ts';
 import spiritRunEnergy from './spirit-run-energy.ts';
@@ -23,4 +24,5 @@ export const distilling = [
   season,
   congenersInTheRun,
   spentLiquors,
+  perLitre,
 ];

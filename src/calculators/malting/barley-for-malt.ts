@@ -8,7 +8,7 @@ export default defineCalculator({
   id: 'barley-for-malt',
   stage: 'malting',
   title: 'Barley behind the malt',
-  purpose: 'Works back from malt to barley by the dry matter, so that moisture does not hide the loss.',
+  purpose: 'Works back from malt to barley by the dry matter.',
   sources: ['common-practice', 'derived'],
   inputs: {
     malt: { label: 'Malt', house: 'maltPerMash' },

@@ -7,7 +7,7 @@ export default defineCalculator({
   id: 'germination-count',
   stage: 'malting',
   title: 'Germination, and how sure',
-  purpose: 'Turns a count of corns that grew into a percentage, with exact limits for the lot itself.',
+  purpose: 'A count of corns that grew, with its limits.',
   sources: ['clopper-pearson-1934', 'montana-barley'],
   readings: ['counted', 'grown'],
   inputs: {

@@ -9,7 +9,7 @@ export default defineCalculator({
   id: 'germination-plan',
   stage: 'malting',
   title: 'How many corns to count',
-  purpose: 'Finds how many dishes to count before the 95 % limits can show that a lot is good enough.',
+  purpose: 'How many dishes show that a lot is good enough.',
   sources: ['clopper-pearson-1934', 'derived'],
   inputs: {
     expected: { kind: 'percent', label: 'Germination expected', range: [50, 99.9], step: 0.1, value: 98 },

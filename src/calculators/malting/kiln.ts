@@ -51,7 +51,7 @@ export default defineCalculator({
   id: 'kiln',
   stage: 'malting',
   title: 'Air, heat and hours in the kiln',
-  purpose: 'Finds the water to drive off, the air to carry it, the heat to warm that air, and the hours.',
+  purpose: 'Water to drive off, and the air, heat and hours.',
   sources: ['ashrae-2017', 'britannica-beer', 'memory', 'common-practice'],
   cautions: ['dust', 'confined-space'],
   inputs: {

@@ -13,7 +13,7 @@ export default defineCalculator({
   id: 'steep-fit',
   stage: 'malting',
   title: 'A lot’s own steeping curve',
-  purpose: 'Finds a lot’s two constants from three to six weighings of a sample in a net, drained each time.',
+  purpose: 'Finds a lot’s two constants from three to six weighings of a drained sample.',
   sources: ['peleg-1988', 'derived'],
   cautions: ['carbon-dioxide', 'confined-space'],
   readings: ['weighings'],

@@ -2,7 +2,9 @@
 import conversion from './conversion.ts';
 import draff from './draff.ts';
 import extractInWort from './extract-in-wort.ts';
+import gravityReadWarm from './gravity-read-warm.ts';
 import mashEfficiency from './mash-efficiency.ts';
+import mashRescue from './mash-rescue.ts';
 import returnedWorts from './returned-worts.ts';
 import strikeWater from './strike-water.ts';
 import successiveWaters from './successive-waters.ts';
@@ -10,8 +12,10 @@ import successiveWaters from './successive-waters.ts';
 export const mashing = [
   conversion,
   strikeWater,
+  mashRescue,
   successiveWaters,
   returnedWorts,
+  gravityReadWarm,
   extractInWort,
   mashEfficiency,
   draff,

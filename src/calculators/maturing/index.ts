@@ -1,5 +1,6 @@
 // The calculators of maturing.
 import belowForty from './below-forty.ts';
+import blendToStrength from './blend-to-strength.ts';
 import calibrateLoss from './calibrate-loss.ts';
 import caskInTheStore from './cask-in-the-store.ts';
 import caskThroughYears from './cask-through-years.ts';
@@ -11,16 +12,19 @@ import reduceToStrength from './reduce-to-strength.ts';
 import regaugeByDip from './regauge-by-dip.ts';
 import regaugeByWeight from './regauge-by-weight.ts';
 import surfaceToVolume from './surface-to-volume.ts';
+import vatDip from './vat-dip.ts';
 import vatting from './vatting.ts';
 import warehouse from './warehouse.ts';
 
 export const maturing = [
   reduceToStrength,
+  blendToStrength,
   fillCasks,
   caskThroughYears,
   caskInTheStore,
   calibrateLoss,
   belowForty,
+  vatDip,
   regaugeByDip,
   regaugeByWeight,
   surfaceToVolume,
