@@ -20,19 +20,12 @@ const files: Readonly<Record<string, readonly string[]>> = {
   change: ['house/change-figure.ts', 'house/shelf-store.ts'],
   file: ['islands/open-file.ts', 'islands/save-file.ts', 'islands/file-name.ts', 'islands/today.ts'],
   chart: ['islands/Chart.tsx', 'calculators/define.ts'],
+  units: ['house/units-store.ts'],
   field: ['islands/NumberField.tsx', 'islands/ChoiceField.tsx'],
   calculator: ['islands/declared.tsx'],
   plain: ['core/reading/plain.ts'],
   // What kinds of question draw with is here before the first of them: each is then one file more.
-  kinds: [
-    'islands/use-kinds.ts',
-    'exercises/sum.ts',
-    'exercises/choice.ts',
-    'exercises/of-two.ts',
-    'exercises/order.ts',
-    'exercises/kinds/line/quoted.ts',
-    'exercises/kinds/line/impossible.ts',
-  ],
+  kinds: ['exercises/draw.ts', 'exercises/sum.ts', 'exercises/choice.ts', 'exercises/of-two.ts'],
   reading: ['core/reading/quantity.ts', 'core/reading/vague.ts'],
 };
 

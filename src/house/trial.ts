@@ -33,16 +33,19 @@ export function inWords(figure: NumberName, value: number): string {
   return `${formatNumber(value, kind === 'gravity' ? Math.max(3, digits) : digits)} ${kinds[kind].unit}`.trim();
 }
 
-/** What gave way and now stands outside what is usual, and further from it than before, each as a sentence that asks about the figures that moved it. */
-export function unusual(gave: readonly GaveWay[]): readonly string[] {
-  return gave.flatMap(({ figure, from, to }) => {
-    const usual = figureTable[figure].usual?.range;
-    if (!usual || usual[0] === usual[1]) return [];
-    const beyond = (value: number) => Math.max(usual[0] - value, value - usual[1], 0);
-    if (beyond(to) <= beyond(from)) return [];
-    return [`${numberFigures[figure].label} is then outside what is usual: are your figures right?`];
-  });
+/** True for a value outside what is usual for a figure, where that is a range. */
+export function isUnusual(figure: NumberName, value: number): boolean {
+  const [low, high] = figureTable[figure].usual?.range ?? [0, 0];
+  return low < high && (value < low || value > high);
 }
+
+/** What gave way out of what is usual, each as a sentence that asks about the figures that moved it. */
+export const unusual = (gave: readonly GaveWay[]): readonly string[] =>
+  gave
+    .filter(({ figure, from, to }) => isUnusual(figure, to) && !isUnusual(figure, from))
+    .map(
+      ({ figure }) => `${numberFigures[figure].label} is then outside what is usual: are your figures right?`,
+    );
 
 const LEAST_EFFICIENCY = 60; // % of the extract; a mash that takes out less is a slip, not a mash; common practice, no source
 

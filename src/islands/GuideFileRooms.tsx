@@ -11,7 +11,7 @@ export function RoomsPart(props: { readonly walk: Walk; readonly safety: Readonl
     <ol class="guide-rooms">
       <For each={props.walk.rooms}>
         {(room, i) => {
-          const short = () => saidInShort(room, props.walk.length);
+          const short = () => saidInShort(room, props.walk);
           const forbids = () => [...room.bans.map((ban) => bans[ban]), ...(room.rule ? [room.rule] : [])];
           const says = () => [...(room.line ? [room.line] : []), ...short().says];
           return (

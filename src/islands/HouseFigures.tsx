@@ -25,6 +25,7 @@ import { ChoiceField } from './ChoiceField.tsx';
 import { CountedField } from './CountedField.tsx';
 import { NumberField } from './NumberField.tsx';
 import { Troubles } from './Troubles.tsx';
+import { isUnusual } from '../house/trial.ts';
 import { WhatMoved } from './WhatMoved.tsx';
 
 export interface HouseFiguresProps {
@@ -83,15 +84,6 @@ export default function HouseFigures(props: HouseFiguresProps) {
         <For each={numbers}>
           {(figure) => {
             const { label, kind, range, step, meaning } = numberFigures[figure];
-            const isUnusual = () => {
-              const known = figureTable[figure].usual;
-              const value: number = house()[figure];
-              return (
-                known !== undefined &&
-                known.range[0] < known.range[1] &&
-                (value < known.range[0] || value > known.range[1])
-              );
-            };
             const mark = () => notKnown(figure, props.full);
             const isChanged = () =>
               house()[figure] !== builtInHouse[figure] || (props.full && figure in known().given);
@@ -119,7 +111,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
                     uses={props.uses?.[figure]}
                   />
                   <WhatMoved of={figure} />
-                  <Show when={isUnusual()}>
+                  <Show when={isUnusual(figure, house()[figure])}>
                     <p class="unusual">Outside the usual range, but right if your house does so.</p>
                   </Show>
                   <For each={warned().filter((caution) => caution.figure === figure)}>

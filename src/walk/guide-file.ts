@@ -2,14 +2,14 @@
 import type { FigureId } from '../core/figures/index.ts';
 import type { Stage } from '../house/figures.ts';
 import { sentencesOf } from './sentences.ts';
-import { figuresOfCard, isTold, type Room, type Walk } from './walk.ts';
+import { figuresOfCard, isTold, type Room, type Told, type Walk } from './walk.ts';
 
 const MOST_SAID = 6; // sentences of a room: more is the talk itself
 
-/** What is said in a room, in short: the first sentence of each of its pieces in a walk of this length; `more` counts those left out. */
-export function saidInShort({ pieces }: Room, length: number): { readonly says: readonly string[]; readonly more: number } {
+/** What is said in a room, in short: the first sentence of each of its pieces in a walk of this length, to those who come; `more` counts those left out. */
+export function saidInShort({ pieces }: Room, of: Told): { readonly says: readonly string[]; readonly more: number } {
   const firsts = pieces
-    .filter((piece) => isTold(piece, length))
+    .filter((piece) => isTold(piece, of))
     .flatMap(({ text }) => sentencesOf(text).slice(0, 1).map(({ at, end }) => text.slice(at, end)));
   return { says: firsts.slice(0, MOST_SAID), more: Math.max(0, firsts.length - MOST_SAID) };
 } // prettier-ignore

@@ -58,7 +58,9 @@ await whileServed(async (site) => {
   let isFirst = true;
   const lowest: Record<string, number> = {};
   for (const page of pages) {
-    const { categories, audits, configSettings, lighthouseVersion, environment } = await reportOf(site + page);
+    const { categories, audits, configSettings, lighthouseVersion, environment } = await reportOf(
+      site + page,
+    );
     if (isFirst) {
       const { formFactor, throttlingMethod, throttling, screenEmulation } = configSettings;
       console.log(

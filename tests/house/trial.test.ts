@@ -9,7 +9,7 @@ test('an extract that a gravity moved beyond the usual is asked about', () => {
   expect(unusual([{ figure: 'solubleExtract', from: 78, to: 70 }])).toHaveLength(1);
 });
 
-test('nothing is asked while it stands in the usual, comes nearer to it, or has no usual', () => {
+test('nothing is asked while it stands in the usual, did not before, or has no usual', () => {
   expect(unusual([{ figure: 'solubleExtract', from: 78, to: 78.9 }])).toEqual([]);
   expect(unusual([{ figure: 'solubleExtract', from: 84, to: 81 }])).toEqual([]);
   expect(unusual([{ figure: 'maltPerMash', from: 1000, to: 90_000 }])).toEqual([]);

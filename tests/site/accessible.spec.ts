@@ -184,6 +184,8 @@ const uses: readonly {
       await page.locator('.words .tick').first().click();
     },
     shows: '.words [lang=ja]',
+  },
+  {
     what: 'a shift at the still that has begun, with a number that cannot be before it, steam refused and the log open',
     address: '/shift/',
     part: '.shift',

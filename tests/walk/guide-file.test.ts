@@ -17,12 +17,12 @@ describe('what is told where', () => {
       ...emptyRoom('Mill'),
       pieces: [piece('It is red. It is old.'), piece('Mind the belt!', true)],
     };
-    expect(saidInShort(room, 60)).toEqual({ says: ['It is red.', 'Mind the belt!'], more: 0 });
-    expect(saidInShort(room, 30)).toEqual({ says: ['It is red.'], more: 0 });
+    expect(saidInShort(room, { length: 60 })).toEqual({ says: ['It is red.', 'Mind the belt!'], more: 0 });
+    expect(saidInShort(room, { length: 30 })).toEqual({ says: ['It is red.'], more: 0 });
     const eight = { ...room, pieces: Array.from({ length: 8 }, (_, i) => piece(`This is number ${i}.`)) };
-    expect(saidInShort(eight, 60).says).toHaveLength(6);
-    expect(saidInShort(eight, 60).more).toBe(2);
-    expect(saidInShort(emptyRoom('Mill'), 60)).toEqual({ says: [], more: 0 });
+    expect(saidInShort(eight, { length: 60 }).says).toHaveLength(6);
+    expect(saidInShort(eight, { length: 60 }).more).toBe(2);
+    expect(saidInShort(emptyRoom('Mill'), { length: 60 })).toEqual({ says: [], more: 0 });
   });
 
   test('a figure or a question that two rooms have stands in one', () => {
