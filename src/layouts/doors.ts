@@ -29,7 +29,7 @@ export const doors: readonly Door[] = [
         links: [
           { href: '/safety/', text: 'Safety', says: 'read this first' },
           { href: '/practice/', text: 'Practice', says: 'questions, marked at once' },
-          { href: '/shift/', text: 'A shift at the still', says: 'one charge, by the clock' },
+          { href: '/shift/', text: 'A shift at the still' },
           { href: '/plant/', text: 'Plant and faults' },
           { href: '/nose/', text: 'The nose' },
           { href: '/using/', text: 'How to use the book' },
@@ -49,7 +49,7 @@ export const doors: readonly Door[] = [
           { href: '/cross-check/', text: 'Check a few figures', says: 'do they agree?' },
           { href: '/walk/', text: 'A walk, room by room', says: 'said where, how long' },
           { href: '/cards/', text: 'Pocket cards', says: 'for rooms without phones' },
-          { href: '/guide-file/', text: 'A new guide’s file', says: 'to learn and to print' },
+          { href: '/guide-file/', text: 'A new guide’s file' },
         ],
       },
       {
@@ -78,7 +78,7 @@ export const doors: readonly Door[] = [
           { href: '/practice/', text: 'Practice', says: 'try the questions' },
           { href: '/house/', text: 'A house for an exercise', says: 'keep several' },
           { href: '/sums/', text: 'Calculators', says: 'for the board' },
-          { href: '/visitors/', text: 'Twenty-five questions', says: 'for a new guide' },
+          { href: '/visitors/', text: 'Twenty-five questions' },
         ],
       },
     ],
