@@ -9,6 +9,7 @@ import hydrometerInTheSafe from './hydrometer-in-the-safe.ts';
 import latentHeatOfLowWines from './latent-heat-of-low-wines.ts';
 import lowWinesVolume from './low-wines-volume.ts';
 import orderOfASpiritRun from './order-of-a-spirit-run.ts';
+import perLitre from './per-litre.ts';
 import potAleAWeek from './pot-ale-a-week.ts';
 import pureAlcohol from './pure-alcohol.ts';
 import refluxByProportion from './reflux-by-proportion.ts';
@@ -44,4 +45,5 @@ export const distilling: readonly QuestionKind[] = [
   washRun,
   whatIf,
   refluxByProportion,
+  perLitre,
 ];

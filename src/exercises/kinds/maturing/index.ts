@@ -4,6 +4,7 @@ import airOrLeak from './air-or-leak.ts';
 import alcoholLostByRegauge from './alcohol-lost-by-regauge.ts';
 import angelsShareOfAStore from './angels-share-of-a-store.ts';
 import belowForty from './below-forty.ts';
+import blendToStrength from './blend-to-strength.ts';
 import bottlesFromACask from './bottles-from-a-cask.ts';
 import calibrateLoss from './calibrate-loss.ts';
 import caskInTheStore from './cask-in-the-store.ts';
@@ -21,6 +22,7 @@ import regaugeByWeight from './regauge-by-weight.ts';
 import regaugeThatCannotBe from './regauge-that-cannot-be.ts';
 import surfaceToVolume from './surface-to-volume.ts';
 import takenFromTheWood from './taken-from-the-wood.ts';
+import vatDip from './vat-dip.ts';
 import vatting from './vatting.ts';
 import volumeThroughYears from './volume-through-years.ts';
 import warehouse from './warehouse.ts';
@@ -52,4 +54,6 @@ export const maturing: readonly QuestionKind[] = [
   maturingToBottle,
   lifting,
   duty,
+  blendToStrength,
+  vatDip,
 ];
