@@ -49,7 +49,6 @@ export const doors: readonly Door[] = [
           { href: '/cross-check/', text: 'Check a few figures', says: 'do they agree?' },
           { href: '/walk/', text: 'A walk, room by room', says: 'said where, how long' },
           { href: '/cards/', text: 'Pocket cards', says: 'for rooms without phones' },
-          { href: '/guide-file/', text: 'A new guide’s file' },
         ],
       },
       {
@@ -78,6 +77,7 @@ export const doors: readonly Door[] = [
           { href: '/practice/', text: 'Practice', says: 'try the questions' },
           { href: '/house/', text: 'A house for an exercise', says: 'keep several' },
           { href: '/sums/', text: 'Calculators', says: 'for the board' },
+          { href: '/guide-file/', text: 'A new guide’s file' },
           { href: '/visitors/', text: 'Twenty-five questions' },
         ],
       },
