@@ -230,6 +230,51 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
     },
   ],
   SheetDesk: ['sheets/', (page) => page.locator('.preview .questions > li').nth(9).innerText()],
+  GuideFile: [
+    'guide-file/',
+    async (page) => {
+      await page.emulateMedia({ media: 'print' });
+      await expect(page.locator('.guide-paper')).toContainText('Harrowmere');
+    },
+  ],
+  GuideFileFigures: [
+    'guide-file/figures/',
+    (page) => expect(page.locator('.guide-why').first()).toContainText('kg'),
+  ],
+  GuideFileAsked: [
+    'guide-file/asked/',
+    (page) => expect(page.locator('.guide-asked').first()).toContainText('?'),
+  ],
+  GuideFileTell: [
+    'guide-file/tell/',
+    async (page) => {
+      await page.locator('#telling-said').fill('1809 kg');
+      await page.locator('#telling-said').press('Enter');
+      await expect(page.locator('.telling .mark-of')).toContainText('Right');
+    },
+  ],
+  GuideFileSums: [
+    'guide-file/sums/',
+    async (page) => {
+      await page.locator('#guide-sum').fill('1');
+      await page.locator('#guide-sum').press('Enter');
+      await expect(page.locator('.mark-of').first()).toBeVisible();
+    },
+  ],
+  ShiftDesk: [
+    'shift/',
+    async (page) => {
+      await page.locator('#shift-begin').click();
+      await expect(page.locator('.shift-log')).toBeVisible();
+    },
+  ],
+  WordsAbroad: [
+    'words/',
+    async (page) => {
+      await page.locator('#words-language').selectOption('ja');
+      await expect(page.locator('.words [lang=ja]').first()).toBeVisible();
+    },
+  ],
   TakeSheet: [
     'sheet/#sheet=1.3.0.0.2.a.1.built-in',
     async (page) => {
