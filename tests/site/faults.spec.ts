@@ -251,7 +251,7 @@ for (const [what, script, address] of [
   ['the script of every page', /_astro\/book\./, '/distilling/'],
   ['what a calculator reckons', /_astro\/what-if\./, '/sums/what-if/'],
   ['the first question', /_astro\/moisture-on-dry-basis\./, '/practice/#topic=malting'],
-  ['a kind of question', /_astro\/malt-for-a-year\./, '/sheets/'],
+  ['a kind of question', /_astro\/alcohol-of-a-hectare\./, '/sheets/'],
 ] as const)
   test(`${what} does not come to ${address}: the page says so, and what was saved is untouched`, async ({
     page,
