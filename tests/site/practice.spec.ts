@@ -164,6 +164,7 @@ test('practice goes to a file and comes back, and a damaged one is refused', asy
   const question = await asked(page, 'law', 0);
   await answer(page, 'practice-answer', question, keyOf(question));
   await page.getByRole('button', { name: 'Mark my answer' }).click();
+  await expect(marks(page).first()).toBeVisible(); // its marker comes with the first answer
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save to a file' }).click(),
