@@ -20,6 +20,8 @@ import { usePart } from '../house/part-store.ts';
 import { figureText, figureValue, secondOf, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
+import { NotKept } from './NotKept.tsx';
+import { Tick } from './Tick.tsx';
 import { inWords, today as now } from './today.ts';
 import { answerText, hasFigures, notSaid, type VisitorQuestion } from '../house/visitor-questions.ts';
 
@@ -130,15 +132,9 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
                 </button>
                 <For each={cardFigures.filter((figure) => figure.stage === stage)}>
                   {({ path, label }) => (
-                    <label class="tick">
-                      <input
-                        type="checkbox"
-                        autocomplete="off"
-                        checked={!left().has(path)}
-                        onChange={() => leave(toggled(left(), path))}
-                      />
-                      <span>{label}</span>
-                    </label>
+                    <Tick checked={!left().has(path)} take={() => leave(toggled(left(), path))}>
+                      {label}
+                    </Tick>
                   )}
                 </For>
               </fieldset>
@@ -153,15 +149,9 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
                 <legend>{title}</legend>
                 <For each={all.filter((question) => question.chapter === chapter)}>
                   {({ id, question }) => (
-                    <label class="tick">
-                      <input
-                        type="checkbox"
-                        autocomplete="off"
-                        checked={asked().has(id)}
-                        onChange={() => ask(toggled(asked(), id))}
-                      />
-                      <span>{question}</span>
-                    </label>
+                    <Tick checked={asked().has(id)} take={() => ask(toggled(asked(), id))}>
+                      {question}
+                    </Tick>
                   )}
                 </For>
               </fieldset>
@@ -169,11 +159,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
           </For>
         </details>
         <div role="status">
-          <Show when={!isKept()}>
-            <p class="problem">
-              This browser does not let the handbook keep what you tick; it lasts until the page is closed.
-            </p>
-          </Show>
+          <NotKept isKept={isKept()} what="what you tick" />
         </div>
         <p class="actions">
           <button type="button" onClick={() => print()}>

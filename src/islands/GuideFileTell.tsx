@@ -17,10 +17,10 @@ import { BlankPart } from './GuideFileBlank.tsx';
 import { NotOwnYet } from './GuideFileFigures.tsx';
 import { useGuideWalk, useOnPaper } from './guide-file-walk.ts';
 import { useWhy } from './guide-file-why.ts';
+import { NotKept } from './NotKept.tsx';
 
 const KEPT = keyOf('guide-file');
 const verdicts: Readonly<Record<Verdict, string>> = { right: 'Right', near: 'Near', wrong: 'Not right' };
-const NOT_KEPT = 'This browser does not let the handbook keep what you have told; it lasts until the page is closed.'; // prettier-ignore
 const LOST = 'A part of this page’s script did not come. Load the page again; what you have told is kept.';
 
 let coming: Promise<typeof heard | undefined> | undefined;
@@ -243,9 +243,7 @@ export default function GuideFileTell() {
           )}
         </Show>
         <div role="status">
-          <Show when={!isKept()}>
-            <p class="problem">{NOT_KEPT}</p>
-          </Show>
+          <NotKept isKept={isKept()} what="what you have told" />
         </div>
       </section>
       <p class="meaning">{RULE}</p>

@@ -17,10 +17,12 @@ import { liveParts, useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { fileNameOf } from './file-name.ts';
+import { NotKept } from './NotKept.tsx';
 import { drawingFile } from './portrait-file.ts';
 import { printOn } from './portrait-paper.ts';
 import { PortraitSheet, type Room } from './PortraitSheet.tsx';
 import { saveFile } from './save-file.ts';
+import { Tick } from './Tick.tsx';
 import { inWords, today } from './today.ts';
 import { WalkField } from './WalkField.tsx';
 
@@ -171,18 +173,15 @@ export default function Portrait(props: { readonly register: readonly Casks[] })
                 <legend>{rooms[room].title}</legend>
                 <For each={Object.entries(rooms[room].figures)}>
                   {([id, label]) => (
-                    <label class="tick">
-                      <input
-                        type="checkbox"
-                        autocomplete="off"
-                        checked={!left().has(id)}
-                        onChange={(event) => {
-                          const others = wishes().left.filter((each) => each !== id);
-                          wish({ left: event.currentTarget.checked ? others : [...others, id] });
-                        }}
-                      />
-                      <span>{label}</span>
-                    </label>
+                    <Tick
+                      checked={!left().has(id)}
+                      take={(isTicked) => {
+                        const others = wishes().left.filter((each) => each !== id);
+                        wish({ left: isTicked ? others : [...others, id] });
+                      }}
+                    >
+                      {label}
+                    </Tick>
                   )}
                 </For>
               </fieldset>
@@ -199,11 +198,7 @@ export default function Portrait(props: { readonly register: readonly Casks[] })
         </p>
         <div role="status">
           <Show when={saved()}>{(says) => <p>{says()}</p>}</Show>
-          <Show when={!isKept()}>
-            <p class="problem">
-              This browser does not let the handbook keep your choices; they last until the page is closed.
-            </p>
-          </Show>
+          <NotKept isKept={isKept()} what="your choices" />
         </div>
       </section>
       <section class="portrait-says" aria-labelledby="portrait-says">

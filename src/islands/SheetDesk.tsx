@@ -27,6 +27,7 @@ import { printPart } from './print-part.ts';
 import { ResultTable } from './ResultTable.tsx';
 import { SheetHandOn } from './SheetHandOn.tsx';
 import { Paper, type Part } from './SheetPaper.tsx';
+import { Tick } from './Tick.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 
 const start: Worksheet = {
@@ -324,15 +325,9 @@ export default function SheetDesk(props: { readonly list: string }) {
               </For>
             </select>
           </div>
-          <label class="tick">
-            <input
-              type="checkbox"
-              autocomplete="off"
-              checked={withAnswers()}
-              onChange={(event) => setWithAnswers(event.currentTarget.checked)}
-            />
-            <span>Show the answers</span>
-          </label>
+          <Tick checked={withAnswers()} take={setWithAnswers}>
+            Show the answers
+          </Tick>
         </form>
         <For each={drawn() ? newsOf(drawn()!.of, asked()) : []}>{(each) => <p class="remark">{each}</p>}</For>
         <Show when={laid() > 0}>
@@ -384,18 +379,9 @@ function Ticks<T extends string | number>(props: {
       <For each={props.list}>
         {(each) => (
           <div class="one-of">
-            <label class="tick">
-              <input
-                type="checkbox"
-                autocomplete="off"
-                checked={props.chosen.includes(each)}
-                onChange={(event) => {
-                  props.take(each);
-                  event.currentTarget.checked = props.chosen.includes(each);
-                }}
-              />
-              <span>{typeof each === 'number' ? `${each}: ${props.titles[each]}` : props.titles[each]}</span>
-            </label>
+            <Tick checked={props.chosen.includes(each)} take={() => props.take(each)}>
+              {typeof each === 'number' ? `${each}: ${props.titles[each]}` : props.titles[each]}
+            </Tick>
             <Show when={props.only}>
               <button
                 type="button"

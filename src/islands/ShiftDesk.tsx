@@ -9,6 +9,7 @@ import { useHouse } from '../house/store.ts';
 import { seedOfLink } from '../shift/link.ts';
 import { firstShift, houseOfShift, nextOf, type ChargeDone, type Shift } from '../shift/shift.ts';
 import { useAnnouncement } from './announce.ts';
+import { NotKept } from './NotKept.tsx';
 import { ShiftBegin } from './ShiftBegin.tsx';
 import { ShiftClock, stepsOf } from './ShiftClock.tsx';
 import { actionOfKey, ShiftControls } from './ShiftControls.tsx';
@@ -22,7 +23,6 @@ import { paces, shiftRun } from './shift-run.ts';
 import { signsOf } from './shift-words.ts';
 
 const EDGE = 4; // px left over the still when it is brought into sight
-const NOT_KEPT = 'This browser does not let the handbook keep your shift; it lasts until the page is closed.';
 
 export default function ShiftDesk() {
   const { mounted, name, line } = useHouse();
@@ -128,9 +128,7 @@ export default function ShiftDesk() {
         <Show when={told() || run.problem()}>
           <p class="problem">{[told(), run.problem()].filter(Boolean).join(' ')}</p>
         </Show>
-        <Show when={!isKept()}>
-          <p class="problem">{NOT_KEPT}</p>
-        </Show>
+        <NotKept isKept={isKept()} what="your shift" />
       </div>
       <Show when={!shift() || run.problem()}>
         <ShiftBegin seed={seed()} house={name()} kept={kept()} isReady={mounted()} begin={begin} goOn={open} />

@@ -8,8 +8,10 @@ import { comers, leftOutFor, sayings } from '../walk/audience-names.ts';
 import { suggestedFor, type WalkAbroad } from '../walk/audience-pieces.ts';
 import { toldWalk, withTold, type ToldHere } from '../walk/audience-talk.ts';
 import type { Walk } from '../walk/walk.ts';
+import { ChoiceField } from './ChoiceField.tsx';
 import { focusAfter } from './focus-after.ts';
 import { printPart } from './print-part.ts';
+import { Tick } from './Tick.tsx';
 import type { AudienceProps } from './WalkAudience.tsx';
 import { WalkAudienceSheet } from './WalkAudienceSheet.tsx';
 
@@ -69,57 +71,33 @@ export function WalkAudienceOpen(props: AudienceProps) {
           props.walk.coming,
         )}
       </p>
-      <div class="field">
-        <label for="walk-coming">Who is coming</label>
-        <select
-          id="walk-coming"
-          autocomplete="off"
-          onChange={({ currentTarget: { value } }) => {
-            const coming = (value || undefined) as Coming | undefined;
-            setLeft(new Set<string>());
-            props.choose(withComing(props.walk, coming), `${coming ? comers[coming] : 'Anybody'} may come.`);
-          }}
-        >
-          <option value="" selected={!props.walk.coming}>
-            anybody: as it stands
-          </option>
-          <For each={Object.entries(comers)}>
-            {([id, name]) => (
-              <option value={id} selected={props.walk.coming === id}>
-                {name}
-              </option>
-            )}
-          </For>
-        </select>
-      </div>
-      <div class="field">
-        <label for="walk-said-in">Units and numbers</label>
-        <select
-          id="walk-said-in"
-          autocomplete="off"
-          onChange={({ currentTarget: { value } }) => {
-            const saidIn = (value || undefined) as SaidIn | undefined;
-            setLeft(new Set<string>());
-            props.choose(
-              withSaidIn(props.walk, saidIn),
-              saidIn
-                ? `The cards are in these units: ${sayings[saidIn]}.`
-                : 'The cards are in your own units.',
-            );
-          }}
-        >
-          <option value="" selected={!props.walk.saidIn}>
-            as you say them
-          </option>
-          <For each={Object.entries(sayings)}>
-            {([id, name]) => (
-              <option value={id} selected={props.walk.saidIn === id}>
-                {name}
-              </option>
-            )}
-          </For>
-        </select>
-      </div>
+      <ChoiceField
+        id="walk-coming"
+        label="Who is coming"
+        options={{ '': 'anybody: as it stands', ...comers }}
+        value={props.walk.coming ?? ''}
+        take={(value) => {
+          const coming = (value || undefined) as Coming | undefined;
+          setLeft(new Set<string>());
+          props.choose(withComing(props.walk, coming), `${coming ? comers[coming] : 'Anybody'} may come.`);
+          return undefined;
+        }}
+      />
+      <ChoiceField
+        id="walk-said-in"
+        label="Units and numbers"
+        options={{ '': 'as you say them', ...sayings }}
+        value={props.walk.saidIn ?? ''}
+        take={(value) => {
+          const saidIn = (value || undefined) as SaidIn | undefined;
+          setLeft(new Set<string>());
+          props.choose(
+            withSaidIn(props.walk, saidIn),
+            saidIn ? `The cards are in these units: ${sayings[saidIn]}.` : 'The cards are in your own units.',
+          );
+          return undefined;
+        }}
+      />
       <div role="status">
         <Show when={problem()}>
           <p class="problem">{problem()}</p>
@@ -153,19 +131,16 @@ export function WalkAudienceOpen(props: AudienceProps) {
                   <p>
                     <ins>{each.anew.trim()}</ins>
                   </p>
-                  <label class="tick">
-                    <input
-                      type="checkbox"
-                      autocomplete="off"
-                      checked={!left().has(keyOf(each))}
-                      onChange={() => {
-                        const next = new Set(left());
-                        if (!next.delete(keyOf(each))) next.add(keyOf(each));
-                        setLeft(next);
-                      }}
-                    />
-                    <span>Take it</span>
-                  </label>
+                  <Tick
+                    checked={!left().has(keyOf(each))}
+                    take={() => {
+                      const next = new Set(left());
+                      if (!next.delete(keyOf(each))) next.add(keyOf(each));
+                      setLeft(next);
+                    }}
+                  >
+                    Take it
+                  </Tick>
                 </li>
               )}
             </For>

@@ -11,6 +11,7 @@ import { FIRST_NAME } from '../walk/text.ts';
 import { firstWalk, isTooLong, textOf, type Walk } from '../walk/walk.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
+import { NotKept } from './NotKept.tsx';
 import { printPart } from './print-part.ts';
 import { talkReader } from './script-reading.ts';
 import type { TalkRead } from './script-reading.worker.ts';
@@ -38,7 +39,6 @@ export interface WalkQuestion extends Pick<VisitorQuestion, 'id' | 'question' | 
 }
 
 const REREAD = 1500; // ms after an edit until the figures in it are looked for anew
-const NOT_KEPT = 'This browser does not let the handbook keep your walk; it lasts until the page is closed.';
 
 /** The figures that a reading found, each as it stands in the text. */
 const foundIn = ({ text, script, taken }: TalkRead): readonly Found[] =>
@@ -186,9 +186,7 @@ export default function WalkDesk(props: {
       />
       <div role="status">
         <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
-        <Show when={!isKept()}>
-          <p class="problem">{NOT_KEPT}</p>
-        </Show>
+        <NotKept isKept={isKept()} what="your walk" />
       </div>
       <WalkStale
         walk={walk()}

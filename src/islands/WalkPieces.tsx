@@ -1,7 +1,9 @@
 // What is said in a room, piece by piece: each is changed, split, joined and moved by buttons, or by keys on its first words.
-import { createSignal, For, Index, onCleanup, onMount, Show } from 'solid-js';
+import { createSignal, Index, onCleanup, onMount, Show } from 'solid-js';
 import { marks, type Mark } from '../walk/audience-kinds.ts';
 import type { Piece } from '../walk/walk.ts';
+import { ChoiceField } from './ChoiceField.tsx';
+import { Tick } from './Tick.tsx';
 
 const QUIET = 600; // ms without typing until a piece is taken as it stands
 
@@ -175,36 +177,16 @@ function PieceTools(props: {
           </button>
         </Show>
       </p>
-      <label class="tick">
-        <input
-          type="checkbox"
-          autocomplete="off"
-          checked={props.piece.long}
-          onChange={(event) => props.does.long(props.number, event.currentTarget.checked)}
-        />
-        <span>Only in long walks</span>
-      </label>
-      <div class="field wide">
-        <label for="walk-whom">Told to</label>
-        <select
-          id="walk-whom"
-          autocomplete="off"
-          onChange={({ currentTarget: { value } }) =>
-            props.does.whom(props.number, (value || undefined) as Mark | undefined)
-          }
-        >
-          <option value="" selected={!props.piece.whom}>
-            all
-          </option>
-          <For each={Object.entries(marks)}>
-            {([id, name]) => (
-              <option value={id} selected={props.piece.whom === id}>
-                {name}
-              </option>
-            )}
-          </For>
-        </select>
-      </div>
+      <Tick checked={props.piece.long} take={(isTicked) => props.does.long(props.number, isTicked)}>
+        Only in long walks
+      </Tick>
+      <ChoiceField
+        id="walk-whom"
+        label="Told to"
+        options={{ '': 'all', ...marks }}
+        value={props.piece.whom ?? ''}
+        take={(value) => void props.does.whom(props.number, (value || undefined) as Mark | undefined)}
+      />
     </div>
   );
 }

@@ -3,6 +3,7 @@ import { createSignal, For, lazy, Show, Suspense } from 'solid-js';
 import { stages, type Stage } from '../house/figures.ts';
 import { plainName } from '../house/name.ts';
 import { bans, figuresOfCard, limits, mayCarry, most, type Ban, type Room } from '../walk/walk.ts';
+import { Tick } from './Tick.tsx';
 import { WalkField, wholeFrom } from './WalkField.tsx';
 import { WalkPieces, type PieceDoes } from './WalkPieces.tsx';
 import type { WalkQuestion } from './WalkDesk.tsx';
@@ -88,15 +89,12 @@ export function WalkRoom(props: {
         </summary>
         <For each={Object.keys(bans) as Ban[]}>
           {(ban) => (
-            <label class="tick">
-              <input
-                type="checkbox"
-                autocomplete="off"
-                checked={props.room.bans.includes(ban)}
-                onChange={() => props.does.change({ bans: toggled(props.room.bans, ban) })}
-              />
-              <span>{bans[ban]}</span>
-            </label>
+            <Tick
+              checked={props.room.bans.includes(ban)}
+              take={() => props.does.change({ bans: toggled(props.room.bans, ban) })}
+            >
+              {bans[ban]}
+            </Tick>
           )}
         </For>
         <WalkField
@@ -116,16 +114,13 @@ export function WalkRoom(props: {
           </summary>
           <For each={asked()}>
             {({ id, question }) => (
-              <label class="tick">
-                <input
-                  type="checkbox"
-                  autocomplete="off"
-                  checked={props.room.asks.includes(id)}
-                  disabled={!props.room.asks.includes(id) && props.room.asks.length >= most.asks}
-                  onChange={() => props.does.change({ asks: toggled(props.room.asks, id) })}
-                />
-                <span>{question}</span>
-              </label>
+              <Tick
+                checked={props.room.asks.includes(id)}
+                disabled={!props.room.asks.includes(id) && props.room.asks.length >= most.asks}
+                take={() => props.does.change({ asks: toggled(props.room.asks, id) })}
+              >
+                {question}
+              </Tick>
             )}
           </For>
         </details>
@@ -139,16 +134,13 @@ export function WalkRoom(props: {
             {({ id, label }) => {
               const chosen = () => figuresOfCard(props.room);
               return (
-                <label class="tick">
-                  <input
-                    type="checkbox"
-                    autocomplete="off"
-                    checked={chosen().includes(id)}
-                    disabled={!chosen().includes(id) && chosen().length >= most.cardFigures}
-                    onChange={() => props.does.change({ figures: toggled(chosen(), id) })}
-                  />
-                  <span>{label}</span>
-                </label>
+                <Tick
+                  checked={chosen().includes(id)}
+                  disabled={!chosen().includes(id) && chosen().length >= most.cardFigures}
+                  take={() => props.does.change({ figures: toggled(chosen(), id) })}
+                >
+                  {label}
+                </Tick>
               );
             }}
           </For>
@@ -180,15 +172,12 @@ export function WalkRoom(props: {
           <legend>What is done there</legend>
           <For each={stages}>
             {(stage) => (
-              <label class="tick">
-                <input
-                  type="checkbox"
-                  autocomplete="off"
-                  checked={props.room.stages.includes(stage)}
-                  onChange={() => props.does.change({ stages: toggled(props.room.stages, stage) })}
-                />
-                <span>{title(stage)}</span>
-              </label>
+              <Tick
+                checked={props.room.stages.includes(stage)}
+                take={() => props.does.change({ stages: toggled(props.room.stages, stage) })}
+              >
+                {title(stage)}
+              </Tick>
             )}
           </For>
         </fieldset>

@@ -5,7 +5,9 @@ import { book } from '../house/book.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { languageIds, languages, tagOf, wordSources, type Language, type TradeWord, type WordAbroad } from '../walk/audience-words.ts'; // prettier-ignore
 import { useAnnouncement } from './announce.ts';
+import { NotKept } from './NotKept.tsx';
 import { printPart } from './print-part.ts';
+import { Tick } from './Tick.tsx';
 
 const ON_A_CARD = 13; // all words then go on the four cards of one sheet
 const [LANGUAGE, OFF] = [keyOf('words-language'), keyOf('words-off')];
@@ -93,11 +95,7 @@ export default function WordsAbroad(props: { readonly words: readonly TradeWord[
           </button>
         </p>
         <div role="status">
-          <Show when={!isKept()}>
-            <p class="problem">
-              This browser does not let the handbook keep what you tick; it lasts until the page is closed.
-            </p>
-          </Show>
+          <NotKept isKept={isKept()} what="what you tick" />
         </div>
         <table class="words">
           <thead>
@@ -113,20 +111,12 @@ export default function WordsAbroad(props: { readonly words: readonly TradeWord[
               {({ english, means, abroad }) => (
                 <tr>
                   <th scope="row">
-                    <label class="tick">
-                      <input
-                        type="checkbox"
-                        autocomplete="off"
-                        checked={!off().has(english)}
-                        onChange={() => tick(english)}
-                      />
-                      <span>
-                        {english}
-                        <Show when={means}>
-                          <small> {means}</small>
-                        </Show>
-                      </span>
-                    </label>
+                    <Tick checked={!off().has(english)} take={() => tick(english)}>
+                      {english}
+                      <Show when={means}>
+                        <small> {means}</small>
+                      </Show>
+                    </Tick>
                   </th>
                   <td>
                     <Show when={abroad[language()]} fallback={<ToWrite />}>
