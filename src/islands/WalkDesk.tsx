@@ -1,35 +1,25 @@
 // A walk, room by room: the talk cut into rooms by a worker, put right by hand, timed, kept, and printed as cards.
-import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import type { Stage } from '../house/figures.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
 import { joined, moved, split, withNewRoom, withOnlyPiece, withoutRoom, withPiece, withRoom, withRoomMoved, type Changed } from '../walk/change.ts'; // prettier-ignore
-import { stillThere, withFigures, withTalk, type Found } from '../walk/pieces.ts';
+import { stillThere } from '../walk/pieces.ts';
 import { marks } from '../walk/audience-kinds.ts';
-import { clockOf, lateFor, ofLength, ofWhole, timesOf, troubleOf } from '../walk/time.ts';
+import { clockOf, lateFor, ofWhole, timesOf, troubleOf } from '../walk/time.ts';
 import { FIRST_NAME } from '../walk/text.ts';
 import { firstWalk, isTooLong, textOf, type Walk } from '../walk/walk.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { NotKept } from './NotKept.tsx';
-import { printPart } from './print-part.ts';
-import { talkReader } from './script-reading.ts';
-import type { TalkRead } from './script-reading.worker.ts';
 import { inWords, today as now } from './today.ts';
-import {
-  CardBack,
-  CardFront,
-  CardsOnPaper,
-  LeftOff,
-  useSaid,
-  type CardOf,
-  type Theirs,
-} from './WalkCard.tsx';
+import { useSaid } from './WalkCard.tsx';
+import { useWalkReading } from './walk-reading.ts';
 import { freeWalkName, keepWalk, keptWalk, NO_ROOM, shelveWalk } from './walk-kept.ts';
 import { WalkAudience } from './WalkAudience.tsx';
 import { WalkKept } from './WalkKept.tsx';
 import { WalkRoom } from './WalkRoom.tsx';
-import { WalkCautions, WalkSheet } from './WalkSheet.tsx';
+import { WalkShow } from './WalkShow.tsx';
 import { WalkStale } from './WalkStale.tsx';
 import { WalkTalk } from './WalkTalk.tsx';
 import { WalkTimes } from './WalkTimes.tsx';
@@ -37,17 +27,6 @@ import { WalkTimes } from './WalkTimes.tsx';
 export interface WalkQuestion extends Pick<VisitorQuestion, 'id' | 'question' | 'say'> {
   readonly stage: Stage;
 }
-
-const REREAD = 1500; // ms after an edit until the figures in it are looked for anew
-
-/** The figures that a reading found, each as it stands in the text. */
-const foundIn = ({ text, script, taken }: TalkRead): readonly Found[] =>
-  script.quantities.flatMap(({ start, end }) => {
-    const { figure, said } = taken[start] ?? {};
-    if (!figure || !said) return [];
-    const value = said.as === 'range' ? (said.low + said.high) / 2 : said.value;
-    return [{ at: start, words: text.slice(start, end), figure, value }];
-  });
 
 export default function WalkDesk(props: {
   readonly questions: readonly WalkQuestion[];
@@ -61,15 +40,9 @@ export default function WalkDesk(props: {
   const [said, setSaid] = createSignal('');
   const [problems, setProblems] = createSignal<readonly string[]>([]);
   const [isKept, setKept] = createSignal(true);
-  const [isCutting, setCutting] = createSignal(false);
-  const [hasFailed, setFailed] = createSignal(false);
-  const [cuts, setCuts] = createSignal(0);
   const [today, setToday] = createSignal('');
-  const [printed, setPrinted] = createSignal<readonly CardOf[]>([]);
-  const [isBack, setBack] = createSignal(false);
   const [isReady, setReady] = createSignal(false);
   let desk: HTMLDivElement | undefined;
-  let timer: ReturnType<typeof setTimeout> | undefined;
 
   onMount(() => {
     const { walk, problems } = keptWalk();
@@ -89,34 +62,14 @@ export default function WalkDesk(props: {
     setKept(kept);
     return kept;
   };
-  const reader = talkReader(
-    () => [],
-    (read) => {
-      setFailed(false);
-      if (!read.cuts) {
-        if (textOf(walk()) === read.text) take(withFigures(walk(), foundIn(read)), said());
-        return;
-      }
-      setCutting(false);
-      const cut = withTalk(walk(), read.text, read.cuts, foundIn(read));
-      const timed = ofLength(cut, cut.length);
-      setCuts(cuts() + 1);
+  const talk = useWalkReading(
+    walk,
+    (next, says) => {
       setOpen(0);
-      const told = new Set(read.cuts.map(({ room }) => room)).size;
-      take('refused' in timed ? cut : timed, `The talk is cut into ${read.cuts.length} pieces, in ${told} of ${cut.rooms.length} rooms.`, true); // prettier-ignore
+      take(next, says, true);
     },
-    () => {
-      setCutting(false);
-      setFailed(true);
-    },
+    (next) => take(next, said()),
   );
-  const reread = () => {
-    clearTimeout(timer);
-    timer = setTimeout(
-      () => !isCutting() && reader.ask({ text: textOf(walk()), corrections: [], asksAll: false }),
-      REREAD,
-    );
-  };
 
   const rooms = () => walk().rooms;
   const room = () => rooms()[open()] ?? rooms()[0]!;
@@ -126,39 +79,6 @@ export default function WalkDesk(props: {
   const words = () => times().reduce((sum, time) => sum + time.words, 0);
   const left = () => rooms().reduce((sum, { pieces }) => sum + pieces.filter((piece) => isTooLong(piece, walk())).length, 0); // prettier-ignore
   const safetyOf = (stages: readonly Stage[]) => [...new Set(stages.map((stage) => props.safety[stage]))];
-  const [cards, setCards] = createSignal<Theirs['cards']>();
-  createEffect(() => {
-    if (walk().saidIn && !cards())
-      import('../walk/audience-cards.ts').then(
-        (come) => setCards(() => come),
-        () =>
-          setProblems([...problems(), 'The cards could not be put in those units: they are in your own.']),
-      );
-  });
-  const theirs = (): Theirs | undefined => {
-    const [{ saidIn }, come] = [walk(), cards()];
-    return saidIn && come && { saidIn, cards: come };
-  };
-  const card = (i: number): CardOf => ({
-    room: rooms()[i]!,
-    number: i,
-    of: rooms().length,
-    time: times()[i]!,
-    questions,
-    safety: safetyOf(rooms()[i]!.stages),
-    today: today(),
-    theirs: theirs(),
-  });
-  const printCards = (numbers: readonly number[]) => {
-    setPrinted(numbers.map(card));
-    addEventListener('afterprint', () => setPrinted([]), { once: true });
-    queueMicrotask(() => printPart('walk-cards'));
-  };
-  const show = (i: number) => {
-    setOpen(i);
-    setBack(false);
-  };
-
   useAnnouncement(
     'walk',
     () => [said(), whole(), late()],
@@ -172,17 +92,11 @@ export default function WalkDesk(props: {
       <WalkTalk
         words={words()}
         text={() => textOf(walk())}
-        isCutting={isCutting()}
-        hasFailed={hasFailed()}
-        cuts={cuts()}
-        wake={() => reader.wake()}
-        cut={({ text, corrections }) => {
-          clearTimeout(timer);
-          setFailed(false);
-          setCutting(true);
-          const of = rooms().map(({ name, stages }) => ({ name, stages }));
-          reader.ask({ text, corrections, asksAll: false, rooms: of });
-        }}
+        isCutting={talk.isCutting()}
+        hasFailed={talk.hasFailed()}
+        cuts={talk.cuts()}
+        wake={talk.wake}
+        cut={talk.cut}
       />
       <div role="status">
         <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
@@ -214,7 +128,7 @@ export default function WalkDesk(props: {
                   <button
                     type="button"
                     aria-current={open() === i() ? 'true' : undefined}
-                    onClick={() => show(i())}
+                    onClick={() => setOpen(i())}
                   >
                     <span class="at">{clockOf(time().from)}</span> <b>{each.name}</b>{' '}
                     <small>
@@ -260,7 +174,7 @@ export default function WalkDesk(props: {
               const old = room().pieces[piece]!;
               const figures = stillThere(old.figures, old.text, text);
               take(withPiece(walk(), at, { text, figures }), said());
-              reread();
+              talk.lookAgain();
             },
             move: (piece, by) => {
               const to = rooms()[open() + by]?.name;
@@ -320,59 +234,25 @@ export default function WalkDesk(props: {
           return undefined;
         }}
       />
-      <section class="calculator walk-show" aria-labelledby="walk-show-title">
-        <h2 id="walk-show-title">The card of the room</h2>
-        <div class="walk-card">
-          <Show when={isBack()} fallback={<CardFront {...card(open())} />}>
-            <CardBack {...card(open())} />
-          </Show>
-        </div>
-        <LeftOff room={room()} />
-        <p class="actions">
-          <button type="button" aria-pressed={isBack()} onClick={() => setBack(!isBack())}>
-            Turn it over
-          </button>
-          <button type="button" disabled={open() === 0} onClick={() => show(open() - 1)}>
-            Room before
-          </button>
-          <button type="button" disabled={open() === rooms().length - 1} onClick={() => show(open() + 1)}>
-            Next room
-          </button>
-        </p>
-        <p class="actions">
-          <button type="button" onClick={() => printCards([open()])}>
-            Print this card
-          </button>
-          <button type="button" onClick={() => printCards(rooms().map((_, i) => i))}>
-            Print all cards
-          </button>
-          <button type="button" onClick={() => print()}>
-            Print the walk
-          </button>
-        </p>
-        <p class="meaning">
-          Four cards to a leaf of A4: print both sides, turned on the long edge, and cut in four.
-        </p>
-        <details>
-          <summary>With every walk: seven cautions</summary>
-          <WalkCautions />
-        </details>
-      </section>
+      <WalkShow
+        walk={walk()}
+        open={open()}
+        times={times()}
+        whole={whole()}
+        questions={questions}
+        safetyOf={safetyOf}
+        today={today()}
+        show={setOpen}
+      />
       <WalkKept
         walk={walk()}
         open={(next) => {
-          clearTimeout(timer);
-          reader.forget();
-          setCutting(false);
-          show(0);
+          talk.drop();
+          setOpen(0);
           return take(next, '');
         }}
         rename={(name) => take({ ...walk(), name }, '')}
       />
-      <div class="walk-cards">
-        <CardsOnPaper cards={printed()} />
-      </div>
-      <WalkSheet walk={walk()} times={times()} whole={whole()} today={today()} />
     </div>
   );
 }

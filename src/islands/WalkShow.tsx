@@ -1,0 +1,104 @@
+// What a guide takes along: the card of the open room, both sides, and on paper the cards and the walk.
+import { createEffect, createSignal, on, Show } from 'solid-js';
+import type { Stage } from '../house/figures.ts';
+import type { RoomTime } from '../walk/time.ts';
+import type { Walk } from '../walk/walk.ts';
+import { printPart } from './print-part.ts';
+import { CardBack, CardFront, CardsOnPaper, LeftOff, type CardOf, type Theirs } from './WalkCard.tsx';
+import type { WalkQuestion } from './WalkDesk.tsx';
+import { WalkCautions, WalkSheet } from './WalkSheet.tsx';
+
+export function WalkShow(props: {
+  readonly walk: Walk;
+  /** The number of the open room. */
+  readonly open: number;
+  readonly times: readonly RoomTime[];
+  /** What is said of the whole. */
+  readonly whole: readonly string[];
+  readonly questions: readonly WalkQuestion[];
+  readonly safetyOf: (stages: readonly Stage[]) => readonly string[];
+  readonly today: string;
+  readonly show: (room: number) => void;
+}) {
+  const [isBack, setBack] = createSignal(false);
+  const [printed, setPrinted] = createSignal<readonly CardOf[]>([]);
+  const [cards, setCards] = createSignal<Theirs['cards']>();
+  const [hasFailed, setFailed] = createSignal(false);
+  createEffect(on(() => props.open, () => setBack(false))); // prettier-ignore
+  createEffect(() => {
+    if (props.walk.saidIn && !cards())
+      import('../walk/audience-cards.ts').then((come) => setCards(() => come), () => setFailed(true)); // prettier-ignore
+  });
+  const theirs = (): Theirs | undefined => {
+    const [{ saidIn }, come] = [props.walk, cards()];
+    return saidIn && come && { saidIn, cards: come };
+  };
+  const last = () => props.walk.rooms.length - 1;
+  const open = () => Math.min(props.open, last()); // a room may have just been taken out
+  const card = (i: number): CardOf => ({
+    room: props.walk.rooms[i]!,
+    number: i,
+    of: last() + 1,
+    time: props.times[i]!,
+    questions: props.questions,
+    safety: props.safetyOf(props.walk.rooms[i]!.stages),
+    today: props.today,
+    theirs: theirs(),
+  });
+  const printCards = (numbers: readonly number[]) => {
+    setPrinted(numbers.map(card));
+    addEventListener('afterprint', () => setPrinted([]), { once: true });
+    queueMicrotask(() => printPart('walk-cards'));
+  };
+  return (
+    <>
+      <section class="calculator walk-show" aria-labelledby="walk-show-title">
+        <h2 id="walk-show-title">The card of the room</h2>
+        <div role="status">
+          <Show when={hasFailed()}>
+            <p class="problem">The cards could not be put in those units: they are in your own.</p>
+          </Show>
+        </div>
+        <div class="walk-card">
+          <Show when={isBack()} fallback={<CardFront {...card(open())} />}>
+            <CardBack {...card(open())} />
+          </Show>
+        </div>
+        <LeftOff room={props.walk.rooms[open()]!} />
+        <p class="actions">
+          <button type="button" aria-pressed={isBack()} onClick={() => setBack(!isBack())}>
+            Turn it over
+          </button>
+          <button type="button" disabled={open() === 0} onClick={() => props.show(open() - 1)}>
+            Room before
+          </button>
+          <button type="button" disabled={open() === last()} onClick={() => props.show(open() + 1)}>
+            Next room
+          </button>
+        </p>
+        <p class="actions">
+          <button type="button" onClick={() => printCards([open()])}>
+            Print this card
+          </button>
+          <button type="button" onClick={() => printCards(props.walk.rooms.map((_, i) => i))}>
+            Print all cards
+          </button>
+          <button type="button" onClick={() => print()}>
+            Print the walk
+          </button>
+        </p>
+        <p class="meaning">
+          Four cards to a leaf of A4: print both sides, turned on the long edge, and cut in four.
+        </p>
+        <details>
+          <summary>With every walk: seven cautions</summary>
+          <WalkCautions />
+        </details>
+      </section>
+      <div class="walk-cards">
+        <CardsOnPaper cards={printed()} />
+      </div>
+      <WalkSheet walk={props.walk} times={props.times} whole={props.whole} today={props.today} />
+    </>
+  );
+}
