@@ -59,7 +59,7 @@ export default function HouseSheet() {
   };
   return (
     <section ref={sheet} class="house-sheet" aria-labelledby="house-sheet-title">
-      <h2 id="house-sheet-title">Every figure of {name()}</h2>
+      <h1 id="house-sheet-title">Every figure of {name()}</h1>
       <div class="table" tabindex="0" role="group" aria-label="What the house gives">
         <table class="given">
           <thead>
@@ -76,7 +76,7 @@ export default function HouseSheet() {
               <tbody>
                 <tr>
                   <th scope="rowgroup" colspan="3" class="stage">
-                    <a href={`./${stage}/`}>{titleOf(stage)}</a>
+                    <a href={`../${stage}/`}>{titleOf(stage)}</a>
                   </th>
                 </tr>
                 <For each={ofStage(figures(), stage) as readonly NumberName[]}>
@@ -84,7 +84,7 @@ export default function HouseSheet() {
                     <tr classList={{ 'not-known': standing(id) === 'unknown' }}>
                       <th scope="row">
                         <Show when={standing(id) === 'unknown'} fallback={numberFigures[id].label}>
-                          <a href={`./${stage}/#house-${id}`}>{numberFigures[id].label}</a>
+                          <a href={`../${stage}/#house-${id}`}>{numberFigures[id].label}</a>
                         </Show>
                       </th>
                       <td class="number">{textOfFigure(id, house()[id])}</td>

@@ -91,7 +91,7 @@ const uses: readonly {
     shows: '#house-heartEnd-problem',
   },
   {
-    what: 'a house of which a part is known: its ten figures, a count that cannot be, and its sheet',
+    what: 'a house of which a part is known: its ten figures, and a count that cannot be',
     address: '/house/',
     part: 'main',
     use: async (page) => {
@@ -100,9 +100,22 @@ const uses: readonly {
       await page.locator('#house-maltPerMash').fill('6500');
       await page.locator('#counted-heartStrength').fill('lots');
       await page.locator('#counted-casksInStore').fill('55,000');
-      await page.locator('.house-sheet .beside').first().waitFor();
     },
     shows: '.take-over',
+  },
+  {
+    what: 'every figure of a house, of which some are not known',
+    address: '/house/figures/',
+    part: 'main',
+    use: async (page) => {
+      await page.evaluate(
+        ([key, text]) => localStorage.setItem(key!, text!),
+        ['malt-spirit-handbook/house', encode({ name: 'Thornwath', house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse })],
+      ); // prettier-ignore
+      await page.reload();
+      await ready(page);
+    },
+    shows: '.house-sheet .beside',
   },
   {
     what: 'the counted figures of a stage, of a house of which little is known',

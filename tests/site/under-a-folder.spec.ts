@@ -62,7 +62,17 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
       await expect(page.locator('.progress')).toContainText('You have given 0 of');
     },
   ],
-  HouseSheet: ['house/', (page) => change(page, '#house-heartEnd', '60.5', '.house-sheet', /60\.5/)],
+  HouseSheet: [
+    'house/figures/',
+    async (page) => {
+      const there = page.url();
+      await open(page, new URL('../', there).href);
+      await page.locator('#house-heartEnd').fill('60.5');
+      await expect.poll(() => page.evaluate(() => Object.values(localStorage).join())).toContain('60.5');
+      await open(page, there);
+      await expect(page.locator('.house-sheet')).toContainText('60.5');
+    },
+  ],
   HandOn: [
     'house/hand-on/',
     async (page) => {
