@@ -10,6 +10,7 @@ import { stock, type Stock } from '../house/parts/stock.ts';
 import { useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
 import { Chart } from './Chart.tsx';
+import { InTurn } from './InTurn.tsx';
 import { FromOneCask } from './FromOneCask.tsx';
 import { StockCounted } from './StockCounted.tsx';
 import { StockDump } from './StockDump.tsx';
@@ -161,7 +162,13 @@ export default function StockDesk() {
             </dl>
           </div>
           <div class="by-age">
-            <Show when={totals()}>{(now) => <Chart of={byAge(now())} />}</Show>
+            <Show when={totals()}>
+              {(now) => (
+                <InTurn>
+                  <Chart of={byAge(now())} />
+                </InTurn>
+              )}
+            </Show>
           </div>
           <Show when={register().groups.some((each) => each.regauged !== undefined)}>
             <p class="remark">

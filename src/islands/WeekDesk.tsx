@@ -22,6 +22,7 @@ import { useAnnouncement } from './announce.ts';
 import { useWeek } from './ask-week.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { ChoiceField } from './ChoiceField.tsx';
+import { InTurn } from './InTurn.tsx';
 import { NumberField } from './NumberField.tsx';
 import { useOwnPlant } from './own-plant.ts';
 import { saveFile } from './save-file.ts';
@@ -206,44 +207,50 @@ function Laid(props: LaidProps) {
   return (
     <>
       {props.children}
-      <WeekStrips week={props.week} curves={curves()} day={props.day} />
-      <Show when={refusal()}>{(why) => <p class="problem">{why()}</p>}</Show>
-      <p class="meaning">
-        The spirit receiver is emptied for filling {emptyings(props.week).map(dayAndTime).join(', ')}. Levels and heat are spread
-        evenly over each run. Steam is for mashing water and stills; raising it, pumps and rooms are not in it.
-      </p>
-      <details class="working">
-        <summary>{props.day === undefined ? 'The week in words' : `${dayNames[props.day]} in words`}</summary>
-        <div class="table" tabindex="0" role="region" aria-label="What begins when">
-          <table class="series">
-            <thead>
-              <tr>
-                <th scope="col">When</th>
-                <th scope="col">Vessel</th>
-                <th scope="col">What begins</th>
-              </tr>
-            </thead>
-            <tbody>
-              <For each={rows()}>
-                {([when, vessel, what]) => (
-                  <tr>
-                    <td>{when}</td>
-                    <td>{vessel}</td>
-                    <td>{what}</td>
-                  </tr>
-                )}
-              </For>
-            </tbody>
-          </table>
-        </div>
-      </details>
-      <p class="actions">
-        <button type="button" onClick={save}>
-          Save the timetable as CSV
-        </button>
-      </p>
-      <WhatRuns {...ask()} />
-      <Warmer {...ask()} />
+      <InTurn>
+        <WeekStrips week={props.week} curves={curves()} day={props.day} />
+      </InTurn>
+      <InTurn>
+        <Show when={refusal()}>{(why) => <p class="problem">{why()}</p>}</Show>
+        <p class="meaning">
+          The spirit receiver is emptied for filling {emptyings(props.week).map(dayAndTime).join(', ')}. Levels and heat are spread
+          evenly over each run. Steam is for mashing water and stills; raising it, pumps and rooms are not in it.
+        </p>
+        <details class="working">
+          <summary>{props.day === undefined ? 'The week in words' : `${dayNames[props.day]} in words`}</summary>
+          <div class="table" tabindex="0" role="region" aria-label="What begins when">
+            <table class="series">
+              <thead>
+                <tr>
+                  <th scope="col">When</th>
+                  <th scope="col">Vessel</th>
+                  <th scope="col">What begins</th>
+                </tr>
+              </thead>
+              <tbody>
+                <For each={rows()}>
+                  {([when, vessel, what]) => (
+                    <tr>
+                      <td>{when}</td>
+                      <td>{vessel}</td>
+                      <td>{what}</td>
+                    </tr>
+                  )}
+                </For>
+              </tbody>
+            </table>
+          </div>
+        </details>
+        <p class="actions">
+          <button type="button" onClick={save}>
+            Save the timetable as CSV
+          </button>
+        </p>
+      </InTurn>
+      <InTurn>
+        <WhatRuns {...ask()} />
+        <Warmer {...ask()} />
+      </InTurn>
     </>
   );
 } // prettier-ignore

@@ -1,0 +1,10 @@
+// A part of an island that is drawn in a task of its own, after what stands before it: a slow phone answers in between.
+import { createSignal, onMount, Show, type JSX } from 'solid-js';
+import { turn } from '../house/idle.ts';
+
+/** For what is drawn only in the browser: a built page has nothing in its place. */
+export function InTurn(props: { readonly children: JSX.Element }) {
+  const [isDue, setDue] = createSignal(false);
+  onMount(() => void turn().then(() => setDue(true)));
+  return <Show when={isDue()}>{props.children}</Show>;
+}
