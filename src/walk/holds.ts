@@ -8,6 +8,9 @@ const EXACT = 0.01; // part by which a figure that was said to the letter may di
 
 export type Missed = 'too high' | 'too low';
 
+/** “Just under 1,150” may be any figure down to the next one that would be said; without such a hedge it is the nearest. */
+const isSided = (hedge: Manner['hedge']) => hedge?.side === 'under' || hedge?.side === 'over';
+
 interface Room {
   readonly above: number;
   readonly below: number;
@@ -22,7 +25,7 @@ function byRounding(manner: Manner, house: number): Room {
   const allowed =
     meant.figureUnit === 'gravity'
       ? step / 2
-      : Math.min(step / 2, Math.max(part * Math.abs(house), leastOff(manner, house)));
+      : Math.min(isSided(hedge) ? step : step / 2, Math.max(part * Math.abs(house), leastOff(manner, house)));
   const tight = WRONG_SIDE * allowed;
   if (hedge?.side === 'over' || hedge?.side === 'least') return { above: allowed, below: tight };
   return { above: hedge?.side === 'under' || hedge?.side === 'most' ? tight : allowed, below: allowed };

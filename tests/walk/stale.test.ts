@@ -1,5 +1,7 @@
 // The sentences that no longer hold once a house has changed, and what is left of a talk once they are accepted.
 import { expect, test } from 'vitest';
+import { missed } from '../../src/walk/holds.ts';
+import { mannerOf } from '../../src/walk/manner.ts';
 import { talkFigures, type FigureId } from '../../src/talk/figures.ts';
 import { quantitiesIn } from '../../src/talk/quantities.ts';
 import { valuesFor } from '../../src/talk/values.ts';
@@ -63,6 +65,12 @@ test('each stale sentence comes whole, in the guide’s manner, its second telli
 
 test('just under is stale once the house lies well above', () => {
   expect(staleIn(talk, kept, houseOf({ maltPerMash: 5600 })).sentences[0]!.anew).toContain('just over five and a half thousand kilos'); // prettier-ignore
+});
+
+test('just under holds down to the next figure that would be said', () => {
+  const manner = mannerOf('just under 1,150', 1145)!;
+  expect([1149, 1144.6, 1141].map((now) => missed(manner, now))).toEqual([undefined, undefined, undefined]);
+  expect([missed(manner, 1139), missed(manner, 1156)]).toEqual(['too high', 'too low']);
 });
 
 test('what the house does not know is told, and nothing proposed for it', () => {
