@@ -42,6 +42,8 @@ export const kinds = {
   volumeFlow: { unit: 'L/h', digits: 0, meaning: 'volume of liquid in an hour' },
   length: { unit: 'mm', digits: 2, meaning: 'length' },
   opening: { unit: 'mm', digits: 3, meaning: 'opening of a sieve, or size of what just passes it' },
+  millilitres: { unit: 'mL', digits: 1, meaning: 'volume in a laboratory glass' },
+  molarity: { unit: 'mol/L', digits: 2, meaning: 'moles in a litre' },
   grams: { unit: 'g', digits: 1, meaning: 'mass of a sample' },
   ppm: { unit: 'ppm', digits: 1, meaning: 'parts in a million' },
   cells: { unit: 'million/mL', digits: 1, meaning: 'yeast cells in a millilitre' },

@@ -133,6 +133,7 @@ export const sources = {
   'carbon-trust': { short: 'Carbon Trust', title: 'Carbon Trust, conversion factors, of 2008', where: 'carbontrust.co.uk: natural gas 0.185 kg of carbon dioxide to a kWh, with its example', standing: 'published' },
   'fao-56': { short: 'FAO paper 56, by an atmospheric centre', title: 'Allen, Pereira, Raes and Smith, FAO Irrigation and Drainage Paper 56, 1998, chapter 3, example 3', where: 'as the National Center for Atmospheric Research repeats it: 1.705 kPa at 15 °C', standing: 'published' },
   'cask-gauging': { short: 'old gauging table', title: 'Table of the capacities of casks whose bung diameter and length are 1, in two American handbooks for builders and mechanics', where: 'chestofbooks.com: second variety, head 0.75 of the bung, .0023959 imperial gallons', standing: 'published' },
+  'caustic-stock': { short: 'laboratory page on caustic', title: 'A laboratory’s page, “Molarity of 50 % (w/w) sodium hydroxide”', where: 'labveda.com: 1.515 g/mL, 757.5 g in a litre', standing: 'published' },
   'common-practice': { short: 'common practice, no source', title: 'A fact of the trade for which no publication is cited', standing: 'common practice' },
   memory: { short: 'from memory', title: 'A value recalled from textbooks or the trade, not looked up', standing: 'memory' },
   derived: { short: 'computed', title: 'Arithmetic on figures given in the handbook', standing: 'computed' },

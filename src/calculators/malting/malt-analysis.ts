@@ -118,7 +118,7 @@ export default defineCalculator({
         thousandCorns: 40,
         constant: 84.5,
         moisture: 5,
-        fermentability: 87,
+        fermentability: 90,
         measured: 77.5,
       },
       gives: { protein: 6.25 },
