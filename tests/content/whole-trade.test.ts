@@ -77,6 +77,17 @@ const items: readonly (readonly [thing: string, page: string, ...says: readonly 
   ['label tolerance', 'plant/maturing', /0\.3 % vol either way/, /<Sum of="label-tolerance"/],
   ['fill by mass', 'plant/maturing', /### Fill by mass/, /0\.656/, /<Sum of="fill-by-mass"/],
   ['blend to a target and after an overshoot', 'plant/maturing', /after an overshoot/, /<Sum of="blend-to-strength"/],
+  // Drawings of our own
+  ['a drawing of the germination box and the kiln', 'plant/index', /<BoxAndKiln \/>/],
+  ['a drawing of rollers, husk, grits and flour', 'milling/explain', /<MillPasses \/>/],
+  ['a drawing of the window of the mash', 'mashing/explain', /<MashWindow \/>/],
+  ['a drawing of gas in a room and its limits', 'safety/limits', /<GasInRoom \/>/],
+  ['a drawing of vapour over liquid, in stages', 'distilling/explain', /<VapourCurve \/>/],
+  ['a drawing of arms, worm tub and shell and tubes', 'plant/distilling', /<ArmsAndCondensers \/>/],
+  ['a drawing of the spirit safe', 'distilling/explain', /<SpiritSafeFlow \/>/],
+  ['a drawing of a hydrometer and its rim', 'strength-and-volume/reading', /<Hydrometer \/>/],
+  ['a drawing of a dip rod in a cask', 'running/counting', /<DipRod \/>/],
+  ['a drawing of a store and what leaves a cask', 'maturing/explain', /<StoreSection \/>/],
   // The nose
   ['a nosing session to print', 'nose/session', /20–23 % vol/, /## To fill in/, /______/],
   // Running a house

@@ -37,6 +37,8 @@ test('gravity changed in fermenting changes the heart in distilling and the bott
   const after = changed(keptVolume.house);
   expect(after.heart.volume).toBeGreaterThan(builtInLine().heart.volume + 30);
 
+  await open(page, '/distilling/');
+  const placedWash = (await page.locator('[data-moves="wash.strength"]').getAttribute('transform'))!;
   await open(page, '/fermenting/');
   await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(builtInLine(), 'wash.alcohol'));
   await open(page, '/sums/strength-from-gravities/');
@@ -48,6 +50,14 @@ test('gravity changed in fermenting changes the heart in distilling and the bott
 
   await follow(page, 'distilling');
   await expect(figure(page, 'heart.volume')).toHaveText(figureText(after, 'heart.volume'));
+  // The dot of the wash on the curve of vapour has gone to the right and up: stronger, and so is its vapour.
+  const dot = page.locator('[data-moves="wash.strength"]');
+  await expect(dot).not.toHaveAttribute('transform', placedWash);
+  const [was, now] = [placedWash, (await dot.getAttribute('transform'))!].map((at) =>
+    at.match(/[\d.]+/g)!.map(Number),
+  );
+  expect(now![0]!).toBeGreaterThan(was![0]!);
+  expect(now![1]!).toBeLessThan(was![1]!);
   await open(page, '/distilling/work/');
   await expect(page.locator('.run-figures .heart-volume td').last()).toHaveText(
     formatNumber(after.heart.volume, 0),
