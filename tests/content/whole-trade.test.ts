@@ -80,9 +80,9 @@ const items: readonly (readonly [thing: string, page: string, ...says: readonly 
   // Drawings of our own
   ['a drawing of the germination box and the kiln', 'plant/index', /<BoxAndKiln \/>/],
   ['a drawing of rollers, husk, grits and flour', 'milling/explain', /<MillPasses \/>/],
-  ['a drawing of the window of the mash', 'mashing/explain', /<MashWindow \/>/],
+  ['a drawing of the window of the mash', 'plant/mashing', /<MashWindow \/>/],
   ['a drawing of gas in a room and its limits', 'safety/limits', /<GasInRoom \/>/],
-  ['a drawing of vapour over liquid, in stages', 'distilling/explain', /<VapourCurve \/>/],
+  ['a drawing of vapour over liquid, in stages', 'plant/distilling', /<VapourCurve \/>/],
   ['a drawing of arms, worm tub and shell and tubes', 'plant/distilling', /<ArmsAndCondensers \/>/],
   ['a drawing of the spirit safe', 'distilling/explain', /<SpiritSafeFlow \/>/],
   ['a drawing of a hydrometer and its rim', 'strength-and-volume/reading', /<Hydrometer \/>/],
