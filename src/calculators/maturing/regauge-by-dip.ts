@@ -155,7 +155,7 @@ export default defineCalculator({
       gives: { full: 445.9, found: 222.95 },
       within: 1e-3,
       source: 'cask-gauging',
-      note: 'bung 32, head 24 and length 40 in, second variety: 0.0023959 × 32² × 40 = 98.136 gallons, of 277.274 cubic inches then; half full at half the depth',
+      note: 'bung 32, head 24 and length 40 in, second variety: 0.0023959 × 32² × 40 = 98.136 gallons, of 277.274 cubic inches then (from memory); half full at half the depth',
     },
   ],
 });

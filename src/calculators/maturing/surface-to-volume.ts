@@ -103,7 +103,7 @@ export default defineCalculator({
       gives: { bung: 812.8, long: 1016 },
       within: 5e-4,
       source: 'cask-gauging',
-      note: 'a cask of 98.136 gallons of 277.274 cubic inches has a bung of 32 in and is 40 long, by the table’s 0.0023959 × 32² × 40',
+      note: 'a cask of 98.136 gallons of 277.274 cubic inches (from memory) has a bung of 32 in and is 40 long, by the table’s 0.0023959 × 32² × 40',
     },
   ],
 });
