@@ -71,7 +71,7 @@ export default defineCalculator({
     ];
   },
   remark: (_, { found }) =>
-    `Water first and cold, then the stock into it, slowly: it heats as it mixes. Goggles, gauntlets, apron, and the vent open, for the gas of a washback is eaten by caustic and a shut vessel folds. ${found > 0 ? 'Part of what a titration finds may be soda that caustic and gas have become; two indicators tell them apart.' : ''}`.trim(),
+    `Water first and cold, then the stock into it, slowly: it heats as it mixes. Goggles, gauntlets, apron, and the vent open, for the gas of a washback is eaten by caustic and a shut vessel folds. ${found > 0 ? 'Part of what a titration finds may be washing soda, which caustic becomes with carbon dioxide and which cleans less; two indicators tell them apart.' : ''}`.trim(),
   examples: [
     {
       given: { volume: 500, wanted: 1.5, stock: 50, density: 1515, sample: 10, acid: 2.6, acidStrength: 1 },

@@ -1,4 +1,4 @@
-// How much water a vat may still take and carry its label.
+// How far a reading lies from the edge of what its label allows.
 import labelTolerance from '../../../calculators/maturing/label-tolerance.ts';
 import { exercise } from '../../exercise.ts';
 
