@@ -18,7 +18,7 @@ const below = ['core', 'house', 'calculators', 'exercises', 'talk', 'asking', 'h
 
 const layers: Readonly<Record<string, Layer>> = {
   core: { files: /^core\//, imports: ['core'], packages: /^psychrolib$/ },
-  store: { files: /^(house\/(.*store|change-figure|other-tabs|live-prose)|(exercises|handing)\/[^/]*store)\.ts$/, imports: [...below, 'store'], packages: /^solid-js/ },
+  store: { files: /^(house\/(.*store|change-figure|other-tabs|live-prose|live-drawings)|(exercises|handing)\/[^/]*store)\.ts$/, imports: [...below, 'store'], packages: /^solid-js/ },
   house: { files: /^house\//, imports: ['core', 'house', 'content'], packages: /^fflate$/ },
   handing: { files: /^handing\//, imports: ['core', 'house', 'handing'], packages: none },
   calculators: { files: /^calculators\//, imports: ['core', 'calculators'], types: ['house'], packages: none },

@@ -26,13 +26,13 @@ const answerOf = (id: string) => questions.find(({ question }) => question.kind 
 /** What Harrowmere gives, written here once more, so that a slip in reading it is seen. */
 const gives = { malt: 1500, maltMoisture: 4.5, barleyMoisture: 12, loss: 10, extract: 77.5, fermentable: 87, wort: 7500, original: 1.058, final: 0.998, mashes: 6, filling: 63.5, years: 10, airLoss: 2, indrink: 2, bottling: 46, filter: 0.5, bottle: 70, cask: 0.75 * 200 + 0.2 * 250 + 0.05 * 500 }; // prettier-ignore
 
-// NBS Circular C440, table 114 (from memory): the extract of a wort of 1.058, between its rows.
+// NBS Circular C440, table 114 (by two traders’ copies): the extract of a wort of 1.058, between its rows.
 const sugar = rows('sucrose').rows as { P: number; SG2020_vac: number }[];
 const above = sugar.findIndex(({ SG2020_vac }) => SG2020_vac >= gives.original);
 const [low, high] = [sugar[above - 1]!, sugar[above]!];
 const plato = low.P + ((gives.original - low.SG2020_vac) / (high.SG2020_vac - low.SG2020_vac)) * (high.P - low.P); // prettier-ignore
 
-// HMRC Notice 226, section 30.3 (from memory): the factor for the degrees fallen.
+// HMRC Notice 226, section 30.3 (by two traders’ copies): the factor for the degrees fallen.
 const fallen = Math.round(1000 * (gives.original - gives.final));
 const band = (rows('hmrc-og-pg-factor').rows as { lo: number; hi: number; f: number }[]).find(
   ({ lo, hi }) => fallen >= lo && fallen <= hi,

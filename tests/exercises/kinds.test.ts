@@ -90,6 +90,7 @@ test('there are sixty kinds and more, in every topic, form and level', () => {
 
 /** Calculators whose whole sum no paper can follow, and the kind of question that takes a step of each by itself. */
 const byHand: Readonly<Record<string, string>> = {
+  caustic: 'caustic',
   'germination-count': 'germination-count',
   'germination-plan': 'corns-to-count',
   'what-if': 'what-if',

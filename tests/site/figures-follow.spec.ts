@@ -37,6 +37,8 @@ test('gravity changed in fermenting changes the heart in distilling and the bott
   const after = changed(keptVolume.house);
   expect(after.heart.volume).toBeGreaterThan(builtInLine().heart.volume + 30);
 
+  await open(page, '/plant/distilling/');
+  const placedWash = (await page.locator('[data-moves="wash.strength"]').getAttribute('transform'))!;
   await open(page, '/fermenting/');
   await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(builtInLine(), 'wash.alcohol'));
   await open(page, '/sums/strength-from-gravities/');
@@ -56,6 +58,16 @@ test('gravity changed in fermenting changes the heart in distilling and the bott
   await follow(page, 'maturing');
   await expect(figure(page, 'bottling.bottles')).toHaveText(figureText(after, 'bottling.bottles'));
   await expect(station(page, 'bottles')).toHaveText(nowLitres(after.bottling.alcohol));
+
+  await open(page, '/plant/distilling/');
+  // The dot of the wash on the curve of vapour has gone to the right and up: stronger, and so is its vapour.
+  const dot = page.locator('[data-moves="wash.strength"]');
+  await expect(dot).not.toHaveAttribute('transform', placedWash);
+  const [was, now] = [placedWash, (await dot.getAttribute('transform'))!].map((at) =>
+    at.match(/[\d.]+/g)!.map(Number),
+  );
+  expect(now![0]!).toBeGreaterThan(was![0]!);
+  expect(now![1]!).toBeLessThan(was![1]!);
 });
 
 test('a sentence follows each of five changes on one page, and not only the first two', async ({ page }) => {

@@ -59,5 +59,12 @@ export default defineCalculator({
       source: 'derived',
       note: 'a million litres at 6.66 kWh are 6.66 GWh, or 1,198,800 kg of gas at 0.18: the check question of the chapter on heat',
     },
+    {
+      given: { alcohol: 1, fuel: 3600, power: 0, water: 0, factor: 0.185 },
+      gives: { carbonDioxide: 185 },
+      within: 1e-9,
+      source: 'carbon-trust',
+      note: '1,000 kWh of natural gas × 0.185 = 185 kg; the factor is that of 2008',
+    },
   ],
 });

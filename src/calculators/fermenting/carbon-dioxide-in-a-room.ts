@@ -137,5 +137,21 @@ export default defineCalculator({
       source: 'derived',
       note: 'by hand: a twentieth of 700.56 m³ an hour, a tenth of it into the room; with 99 times as much fresh air of 420 ppm it is 0.01 × 1,000,000 + 0.99 × 420, one change of air an hour, and ln(9,995.8 ÷ 5,415.8) h to 5,000 ppm',
     },
+    {
+      given: {
+        gas: 0.4805,
+        half: 60,
+        steepness: 0.668,
+        temperature: 20,
+        escapes: 100,
+        room: 36,
+        freshAir: 14.4,
+        watched: 4,
+      },
+      gives: { flow: 0.044, steady: 3420 },
+      within: 0.02,
+      source: 'oxford-s4-03',
+      note: '0.044 m³ of gas an hour in a cellar of 36 m³ with 0.4 changes of air settle at 0.003 of it, there nitrogen; with the 420 ppm of fresh air 3,420, and 0.044 ÷ 14.4 is 0.00306 before rounding',
+    },
   ],
 });

@@ -80,5 +80,12 @@ export default defineCalculator({
       source: 'derived',
       note: '0.754 kg with a litre of pure alcohol are 413 L at 20 °C and one atmosphere, three figures',
     },
+    {
+      given: { gas: 10, temperature: 20, half: 16, steepness: 0.2 },
+      gives: { volume: 5.4 },
+      within: 0.015,
+      source: 'york-dry-ice',
+      note: '10 kg of dry ice give about 5.4 m³ of gas; it names no temperature, and 20 °C is taken',
+    },
   ],
 });

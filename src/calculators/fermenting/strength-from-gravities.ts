@@ -59,7 +59,7 @@ export default defineCalculator({
       gives: { excise: 5.07 },
       within: 1e-6,
       source: 'excise-226',
-      note: '39 degrees at 0.130, from memory of the notice',
+      note: '39 degrees at 0.130: 1057 to 1018, a trader’s sum by the notice',
     },
     {
       given: { original: 1.05914, final: 1.01129, volume: 1000 },
@@ -67,6 +67,13 @@ export default defineCalculator({
       within: 0.001,
       source: 'balling',
       note: 'a recalled case: 14.556 °P leaves 5 °P real and 5 % alcohol by mass, which is 5 × 1.01129 × 998.2 ÷ 789.24',
+    },
+    {
+      given: { original: 1.0571, final: 1, volume: 1000 },
+      gives: { excise: 7.5 },
+      within: 0.005,
+      source: 'excise-226',
+      note: 'the notice’s own column of strengths: a fall of 57.1 degrees is 7.5 % vol, to one decimal',
     },
   ],
 });

@@ -161,5 +161,23 @@ export default defineCalculator({
       source: 'common-practice',
       note: 'the other rule of the trade, 1.3 t of barley a tonne of malt, is met if 7.3 % is thrown out',
     },
+    {
+      given: {
+        known: 'barley',
+        malt: 1000,
+        barley: 1000,
+        land: 1,
+        screenings: 0,
+        barleyMoisture: 25,
+        maltMoisture: 14,
+        loss: 0,
+        harvest: 6,
+        spiritYield: 410,
+      },
+      gives: { maltMade: 872 },
+      within: 6e-4,
+      source: 'irri-moisture',
+      note: '1,000 kg of paddy at 25 % are 872 kg at 14 %, printed whole: the same sum where nothing but water is lost',
+    },
   ],
 });

@@ -47,5 +47,12 @@ export default defineCalculator({
       source: 'common-practice',
       note: 'a tonne of barley at 12 % gives 830 kg of malt at 5 %; the loss of 10.4 % is what that implies',
     },
+    {
+      given: { malt: 9444, barleyMoisture: 15, maltMoisture: 10, loss: 0 },
+      gives: { barley: 10_000 },
+      within: 1e-4,
+      source: 'ndsu-shrink',
+      note: '100 lb of seed at 15 % leave 94.44 lb at 10 %, here a hundredfold in kilograms: the same sum where nothing but water is lost',
+    },
   ],
 });

@@ -67,5 +67,12 @@ export default defineCalculator({
       source: 'derived',
       note: 'a worked sum: 1.96 × √(0.98 × 0.02 ÷ 400), one standard error being 0.70',
     },
+    {
+      given: { counted: 25, grown: 5 },
+      gives: { share: 20, low: 6.8, high: 40.7 },
+      within: 0.005,
+      source: 'conover-1999',
+      note: '5 of 25 seedlings: 0.068 and 0.407, by tables and by formula, to three decimals',
+    },
   ],
 });

@@ -112,5 +112,19 @@ export default defineCalculator({
       source: 'memory',
       note: 'distilling malt is usually at 76 to 79 % and about 410 L a tonne; the middle of both, within two hundredths',
     },
+    {
+      given: {
+        nitrogen: 1,
+        thousandCorns: 40,
+        constant: 84.5,
+        moisture: 5,
+        fermentability: 90,
+        measured: 77.5,
+      },
+      gives: { protein: 6.25 },
+      within: 1e-9,
+      source: 'crude-protein',
+      note: 'crude protein is defined as nitrogen × 6.25; for the protein of wheat and most cereals it prints 5.8',
+    },
   ],
 });

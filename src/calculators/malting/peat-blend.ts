@@ -61,5 +61,12 @@ export default defineCalculator({
       source: 'derived',
       note: 'by hand: 23 of 50; 690 × 52 + 810 × 2 = 37,500 = 1,500 × 25',
     },
+    {
+      given: { malt: 100, plain: 10.8, peated: 12.25, wanted: 11 },
+      gives: { peatedMass: 13.8, plainMass: 86.2 },
+      within: 0.001,
+      source: 'montana-pearson',
+      note: 'two feeds of 12.25 and 10.8 % protein for one of 11 %: 13.8 and 86.2 parts in a hundred, to one decimal',
+    },
   ],
 });

@@ -43,5 +43,12 @@ export default defineCalculator({
       source: 'sugar-tables',
       note: '10 °P has gravity 1.03998 in the table; 1,000 L then weighs 1,038.1 kg',
     },
+    {
+      given: { volume: 3785.412, gravity: 1.02091, malt: 1000, extract: 75 },
+      gives: { plato: 5.3, mass: 3853.72, extract: 204.12 },
+      within: 0.005,
+      source: 'c440-chen',
+      note: 'a thousand US gallons of 5.3 °Brix: 8,496 lb with 450 lb of sugar, and 8.496 ÷ 8.322 is the gravity; weighed in air, a thousandth less, and to four figures',
+    },
   ],
 });

@@ -8,6 +8,7 @@ import mashRescue from './mash-rescue.ts';
 import returnedWorts from './returned-worts.ts';
 import strikeWater from './strike-water.ts';
 import successiveWaters from './successive-waters.ts';
+import wortCooler from './wort-cooler.ts';
 
 export const mashing = [
   conversion,
@@ -19,4 +20,5 @@ export const mashing = [
   extractInWort,
   mashEfficiency,
   draff,
+  wortCooler,
 ];

@@ -98,5 +98,21 @@ export default defineCalculator({
       source: 'sugar-tables',
       note: 'table rows 10, 4 and 2 °P: 1,038.12, 304.15 and 503.00 kg of wort hold 103.81, 12.17 and 10.06 kg',
     },
+    {
+      given: {
+        malt: 1000,
+        extract: 75,
+        volume: 5000,
+        gravity: 1.05,
+        givenVolume: 3785.412,
+        givenGravity: 1.01562,
+        passedVolume: 3785.412,
+        passedGravity: 1.00781,
+      },
+      gives: { borrowed: 153.31, passedOn: 76.2 },
+      within: 0.01,
+      source: 'c440-chen',
+      note: 'a thousand US gallons of 4 and of 2 °Brix hold 338 and 168 lb of sugar; gravities by the pounds printed, 8.452 and 8.387 ÷ 8.322, which fixes the weaker to 1 %',
+    },
   ],
 });

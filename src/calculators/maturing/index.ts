@@ -6,8 +6,11 @@ import caskInTheStore from './cask-in-the-store.ts';
 import caskThroughYears from './cask-through-years.ts';
 import casksAndBottles from './casks-and-bottles.ts';
 import duty from './duty.ts';
+import fillByMass from './fill-by-mass.ts';
 import fillCasks from './fill-casks.ts';
+import labelTolerance from './label-tolerance.ts';
 import lifting from './lifting.ts';
+import obscuration from './obscuration.ts';
 import reduceToStrength from './reduce-to-strength.ts';
 import regaugeByDip from './regauge-by-dip.ts';
 import regaugeByWeight from './regauge-by-weight.ts';
@@ -33,4 +36,7 @@ export const maturing = [
   duty,
   warehouse,
   lifting,
+  labelTolerance,
+  obscuration,
+  fillByMass,
 ];

@@ -107,5 +107,12 @@ export default defineCalculator({
       source: 'derived',
       note: '100 L × 0.90115 kg/L + 20 kg, three times',
     },
+    {
+      given: { cask: 'other', size: 100, wood: 20, strength: 67.746, temperature: 10, casks: 1 },
+      gives: { spirit: 89.927 },
+      within: 1e-4,
+      source: 'nbs-1913',
+      note: '60 % by mass weighs 899.27 kg/m³ at 10 °C; it is 60 × 891.13 ÷ 789.24 % vol, by its density at 20 °C',
+    },
   ],
 });

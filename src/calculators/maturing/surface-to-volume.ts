@@ -98,5 +98,12 @@ export default defineCalculator({
       source: 'derived',
       note: 'the cube root of 4, for any shape',
     },
+    {
+      given: { size: 445.9, beside: 200, length: 1.25, head: 0.75 },
+      gives: { bung: 812.8, long: 1016 },
+      within: 5e-4,
+      source: 'cask-gauging',
+      note: 'a cask of 98.136 gallons of 277.274 cubic inches (from memory) has a bung of 32 in and is 40 long, by the table’s 0.0023959 × 32² × 40',
+    },
   ],
 });

@@ -74,5 +74,12 @@ export default defineCalculator({
       source: 'derived',
       note: '9 t at 3.5 t/h and half an hour of standing, to six figures; the bin by hand',
     },
+    {
+      given: { malt: 1000, rate: 2.5, stops: 0, bulk: 750, bin: 124 },
+      gives: { held: 93_000 },
+      within: 1e-9,
+      source: 'storage-capacity',
+      note: 'a silo of 124 m³ holds 124 × 0.75 = 93 t of wheat',
+    },
   ],
 });

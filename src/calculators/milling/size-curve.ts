@@ -109,5 +109,23 @@ export default defineCalculator({
       source: 'derived',
       note: '18 of the 38 points from 0.547 to 1.01 mm, by hand with logarithms to four figures',
     },
+    {
+      given: {
+        sieves: [
+          { opening: 2, mass: 40 },
+          { opening: 0.85, mass: 60 },
+          { opening: 0.425, mass: 89 },
+          { opening: 0.25, mass: 140 },
+          { opening: 0.18, mass: 122 },
+          { opening: 0.15, mass: 210 },
+          { opening: 0.075, mass: 56 },
+        ],
+        pan: 12,
+      },
+      gives: { coarse: 5.5, fine: 1.7, total: 729 },
+      within: 0.035,
+      source: 'das-geotechnical',
+      note: 'a soil: 94.5 % finer than 2 mm and 1.7 % than 0.075 mm of 729 g, both to one decimal, which is 3 % of so small a part',
+    },
   ],
 });

@@ -71,7 +71,7 @@ export function fermentabilityFromGravities({ original, final }: Gravities): Qua
   return percent((REAL_OF_APPARENT * (original - final)) / (original - 1));
 }
 
-/** Upper end of each band of degrees fallen, and % vol per degree. HMRC Notice 226 section 30.3, from memory. */
+/** Upper end of each band of degrees fallen, and % vol per degree. HMRC Notice 226 section 30.3, by two traders’ copies. */
 const EXCISE_BANDS = [
   [6.9, 0.125],
   [10.4, 0.126],

@@ -7,6 +7,7 @@ import carbonDioxideAtItsHeight from './carbon-dioxide-at-its-height.ts';
 import carbonDioxideByMass from './carbon-dioxide-by-mass.ts';
 import carbonDioxideFromAWash from './carbon-dioxide-from-a-wash.ts';
 import carbonDioxideInARoom from './carbon-dioxide-in-a-room.ts';
+import caustic from './caustic.ts';
 import extractUsed from './extract-used.ts';
 import fermentationCurve from './fermentation-curve.ts';
 import halfTheFall from './half-the-fall.ts';
@@ -21,6 +22,7 @@ import washbackHeat from './washback-heat.ts';
 import washbacksNeeded from './washbacks-needed.ts';
 import yeastCells from './yeast-cells.ts';
 import yeastDose from './yeast-dose.ts';
+import yeastPitch from './yeast-pitch.ts';
 
 export const fermenting: readonly QuestionKind[] = [
   alcoholInTheWashback,
@@ -44,4 +46,6 @@ export const fermenting: readonly QuestionKind[] = [
   washbacksNeeded,
   yeastCells,
   yeastDose,
+  caustic,
+  yeastPitch,
 ];

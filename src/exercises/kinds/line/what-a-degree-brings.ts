@@ -2,7 +2,7 @@
 import { formatNumber as n } from '../../../core/format.ts';
 import { sum } from '../../sum.ts';
 
-const FACTOR = 0.132; // % vol a degree, for falls of 57.2 to 67.9 degrees; HMRC Notice 226, from memory
+const FACTOR = 0.132; // % vol a degree, for falls of 57.2 to 67.9 degrees; HMRC Notice 226, by two traders’ copies
 
 export default sum({
   id: 'what-a-degree-brings',

@@ -18,6 +18,7 @@ import returnedWorts from './returned-worts.ts';
 import strikeWater from './strike-water.ts';
 import successiveWaters from './successive-waters.ts';
 import washing from './washing.ts';
+import wortCooler from './wort-cooler.ts';
 import wortMass from './wort-mass.ts';
 
 export const mashing: readonly QuestionKind[] = [
@@ -40,4 +41,5 @@ export const mashing: readonly QuestionKind[] = [
   mashingOrder,
   mashRescue,
   gravityReadWarm,
+  wortCooler,
 ];

@@ -12,11 +12,14 @@ import caskThroughYears from './cask-through-years.ts';
 import casksAndBottles from './casks-and-bottles.ts';
 import casksForAlcohol from './casks-for-alcohol.ts';
 import duty from './duty.ts';
+import fillByMass from './fill-by-mass.ts';
 import fillCasks from './fill-casks.ts';
+import labelTolerance from './label-tolerance.ts';
 import lifting from './lifting.ts';
 import litresByDip from './litres-by-dip.ts';
 import lossInAWarmerStore from './loss-in-a-warmer-store.ts';
 import maturingToBottle from './maturing-to-bottle.ts';
+import obscuration from './obscuration.ts';
 import regaugeByDip from './regauge-by-dip.ts';
 import regaugeByWeight from './regauge-by-weight.ts';
 import regaugeThatCannotBe from './regauge-that-cannot-be.ts';
@@ -56,4 +59,7 @@ export const maturing: readonly QuestionKind[] = [
   duty,
   blendToStrength,
   vatDip,
+  labelTolerance,
+  obscuration,
+  fillByMass,
 ];
