@@ -14,7 +14,18 @@ interface Layer {
   readonly packages: RegExp;
 }
 const none = /^$/;
-const below = ['core', 'house', 'calculators', 'exercises', 'talk', 'asking', 'handing', 'walk', 'shift'];
+const below = [
+  'core',
+  'house',
+  'calculators',
+  'exercises',
+  'talk',
+  'asking',
+  'handing',
+  'walk',
+  'shift',
+  'predict',
+];
 
 const layers: Readonly<Record<string, Layer>> = {
   core: { files: /^core\//, imports: ['core'], packages: /^psychrolib$/ },
@@ -26,6 +37,7 @@ const layers: Readonly<Record<string, Layer>> = {
   talk: { files: /^talk\//, imports: ['core', 'calculators', 'talk'], types: ['house'], packages: none },
   asking: { files: /^asking\//, imports: ['core', 'house', 'asking'], packages: none },
   walk: { files: /^walk\//, imports: ['core', 'house', 'talk', 'walk'], packages: none },
+  predict: { files: /^predict\//, imports: ['core', 'house', 'predict'], packages: none },
   shift: { files: /^shift\//, imports: ['core', 'house', 'shift'], packages: none },
   islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^(solid-js|fflate|minisearch|uqr)/ },
   components: { files: /^components\//, imports: [...below, 'store', 'islands', 'components', 'content'], packages: /^astro/ },
@@ -97,7 +109,7 @@ test('imports point downwards only', () => {
 
 test('imports of code that plain Node runs name their file with its ending', () => {
   const plain = files.filter((file) =>
-    /^(core|house|calculators|exercises|talk|asking|handing|walk|shift)\//.test(file),
+    /^(core|house|calculators|exercises|talk|asking|handing|walk|shift|predict)\//.test(file),
   );
   const vague = plain.flatMap((file) =>
     importsOf(code.get(file)!)
