@@ -38,6 +38,7 @@ const layers: Readonly<Record<string, Layer>> = {
   asking: { files: /^asking\//, imports: ['core', 'house', 'asking'], packages: none },
   walk: { files: /^walk\//, imports: ['core', 'house', 'talk', 'walk'], packages: none },
   predict: { files: /^predict\//, imports: ['core', 'house', 'predict'], packages: none },
+  path: { files: /^path\//, imports: ['core', 'house', 'exercises', 'path'], packages: none },
   shift: { files: /^shift\//, imports: ['core', 'house', 'shift'], packages: none },
   islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^(solid-js|fflate|minisearch|uqr)/ },
   components: { files: /^components\//, imports: [...below, 'store', 'islands', 'components', 'content'], packages: /^astro/ },
@@ -109,7 +110,7 @@ test('imports point downwards only', () => {
 
 test('imports of code that plain Node runs name their file with its ending', () => {
   const plain = files.filter((file) =>
-    /^(core|house|calculators|exercises|talk|asking|handing|walk|shift|predict)\//.test(file),
+    /^(core|house|calculators|exercises|talk|asking|handing|walk|shift|predict|path)\//.test(file),
   );
   const vague = plain.flatMap((file) =>
     importsOf(code.get(file)!)
