@@ -25,6 +25,7 @@ const below = [
   'walk',
   'shift',
   'predict',
+  'path',
 ];
 
 const layers: Readonly<Record<string, Layer>> = {

@@ -472,6 +472,7 @@ const uses: readonly {
     use: async (page) => {
       await page.locator('#practice-answer').fill('1');
       await page.locator('#practice-answer').press('Enter');
+      await button(page, 'Show the answer').click();
     },
     shows: '.mark-of .steps li',
   },

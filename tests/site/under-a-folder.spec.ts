@@ -226,6 +226,7 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
     async (page) => {
       await page.locator('#practice-answer').fill('1');
       await page.locator('#practice-answer').press('Enter');
+      await button(page, 'Show the answer').click();
       await expect(page.locator('.mark-of .steps li').first()).toBeVisible();
     },
   ],
