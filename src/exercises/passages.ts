@@ -1,5 +1,5 @@
 // Where in the book the answer to a kind of question is explained.
-import { type Topic } from './topics.ts';
+import type { Topic } from './topics.ts';
 
 /** Passages, each with the kinds that belong to it. */
 const passages: Readonly<Record<string, readonly string[]>> = {
@@ -37,6 +37,7 @@ const passages: Readonly<Record<string, readonly string[]>> = {
   '/maturing/#what-the-air-takes': ['cask-through-years', 'angels-share-of-a-store', 'volume-through-years', 'alcohol-lost-by-regauge', 'calibrate-loss', 'impossible-in-the-cask', 'air-or-leak'],
   '/maturing/#weaker-or-stronger': ['below-forty', 'year-of-a-strength', 'cask-in-the-store', 'loss-in-a-warmer-store'],
   '/maturing/work/#how-it-is-run-year-by-year': ['maturing-to-bottle', 'casks-and-bottles', 'fill-casks', 'bottles-from-a-cask', 'casks-for-alcohol', 'vatting', 'impossible-at-bottling'],
+  '/strength-and-volume/': ['pure-alcohol'],
   '/maturing/safe/': ['lifting', 'cask-on-the-ramp'],
   '/milling/safe/': ['dust-cloud', 'dust-for-a-cloud', 'dust-class', 'blowing-the-dust', 'the-hot-bearing', 'one-more-sack'],
   '/mashing/safe/': ['hot-liquor-ahead', 'collapsed-in-a-tun', 'no-permit-yet', 'entering-a-confined-space'],
@@ -62,5 +63,5 @@ export const allPassages: Readonly<Record<string, readonly string[]>> = passages
 const byKind = new Map(Object.entries(passages).flatMap(([at, kinds]) => kinds.map((kind) => [kind, at])));
 
 /** The passage of a kind of question, or its topic's chapter; undefined for what goes along the whole line. */
-export const passageOf = (kind: string, topic: Topic): string | undefined =>
-  byKind.get(kind) ?? ofTopic[topic];
+export const passageOf = (kind: string, topic?: Topic): string | undefined =>
+  byKind.get(kind) ?? (topic && ofTopic[topic]);

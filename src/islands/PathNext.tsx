@@ -1,7 +1,7 @@
 // What comes next, because of what, and the one place to go on.
 import { Match, Switch } from 'solid-js';
 import { passageOf } from '../exercises/passages.ts';
-import { stages, type Stage } from '../house/figures.ts';
+import type { Stage } from '../house/figures.ts';
 import type { Next } from '../path/next.ts';
 import type { Step } from '../path/stages.ts';
 import { inWords } from './today.ts';
@@ -38,9 +38,6 @@ export function stepLink(step: Step, { root, kinds, guesses }: Place) {
   return { href: step.at === undefined ? undefined : addressIn(root, step.at), says: `Do: ${step.says}` };
 }
 
-const ofKind = (kind: string): string =>
-  passageOf(kind, stages.find((stage) => kind.includes(stage)) ?? 'safety')!;
-
 export function PathNext(props: { readonly next: Next; readonly place: Place }) {
   const of = <B extends Next['because']>(because: B) =>
     props.next.because === because ? (props.next as Extract<Next, { because: B }>) : undefined;
@@ -54,8 +51,8 @@ export function PathNext(props: { readonly next: Next; readonly place: Place }) 
             <>
               <p>
                 Next, because you missed it last time: <b>{named(next().kinds)}</b>. Read{' '}
-                <a href={addressIn(props.place.root, ofKind(next().kinds[0]!))}>the passage</a> again, then
-                try once more.
+                <a href={addressIn(props.place.root, passageOf(next().kinds[0]!)!)}>the passage</a> again,
+                then try once more.
               </p>
               <a class="go" href={practiceAt(props.place.root, next().kinds)}>
                 Practise what you missed

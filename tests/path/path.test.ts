@@ -118,6 +118,7 @@ test('all that the path and the passages name is there', () => {
   expect(path.map(({ stage }) => stage)).toEqual(stages);
   const drawn = kinds.filter(({ until }) => until === undefined).map(({ id }) => id);
   for (const kind of path.flatMap(kindsOfStage)) expect(drawn).toContain(kind);
+  expect(Object.values(allPassages).flat()).toEqual(expect.arrayContaining(path.flatMap(kindsOfStage)));
   expect(kinds.map(({ id }) => id)).toEqual(expect.arrayContaining(Object.values(allPassages).flat()));
   const addresses = [
     ...Object.keys(allPassages),
