@@ -1,6 +1,8 @@
 // What the path's steps are called, for pages whose islands should not carry every question and guess.
 import { kinds } from '../exercises/kinds/index.ts';
-import { kindsOfStage, path, type PathStage } from '../path/stages.ts';
+import { passageOf } from '../exercises/passages.ts';
+import { path } from '../path/stages.ts';
+import { kindsOfStage, type PathStage } from '../path/steps.ts';
 import { predicts } from '../predict/index.ts';
 
 /** Titles of the kinds and guesses of a stage, or of all. An unknown name stops the build. */
@@ -20,6 +22,7 @@ export function namesOfPath(only?: PathStage) {
     );
   const worked = steps.flatMap((step) => (step.do === 'work' ? [step.kind] : []));
   return {
+    passages: Object.fromEntries(stages.flatMap(kindsOfStage).map((kind) => [kind, passageOf(kind)!])),
     kinds: named([...new Set([...stages.flatMap(kindsOfStage), ...worked])], kinds),
     guesses: named(
       steps.flatMap((step) => (step.do === 'guess' ? [step.id] : [])),

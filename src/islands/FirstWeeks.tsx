@@ -1,7 +1,7 @@
 // The first weeks at a glance: what comes next, each stage with what is reached, and the picture of it all.
 import { For } from 'solid-js';
 import { signedId } from '../path/next.ts';
-import { kindsOfStage, path } from '../path/stages.ts';
+import { kindsOfStage, type PathStage } from '../path/steps.ts';
 import { rise, standingOfStage } from '../path/standing-of.ts';
 import { isKept } from './path-kept.ts';
 import { NotKept } from './NotKept.tsx';
@@ -9,12 +9,13 @@ import { PathNext, titleOf, type Names } from './PathNext.tsx';
 import { PathRise } from './PathRise.tsx';
 import { usePath } from './use-path.ts';
 
-const all = [...new Set(path.flatMap(kindsOfStage))];
-
-export default function FirstWeeks(props: Names) {
-  const { done, next, troubles } = usePath();
-  const place = { root: '../', kinds: props.kinds, guesses: props.guesses }; // an island never changes its props
-  const saysOf = (stage: (typeof path)[number]) => {
+export default function FirstWeeks(props: Names & { readonly stages: readonly PathStage[] }) {
+  const path = props.stages; // an island never changes its props
+  const all = [...new Set(path.flatMap(kindsOfStage))];
+  const { done, next, troubles } = usePath(path);
+  const { kinds, guesses, passages } = props;
+  const place = { root: '../', kinds, guesses, passages };
+  const saysOf = (stage: PathStage) => {
     const { kinds, once, reached, day } = standingOfStage(kindsOfStage(stage), done().log);
     if (day !== undefined && done().ticked.includes(signedId(stage))) return 'signed';
     if (day !== undefined) return 'reached, to be signed';

@@ -1,9 +1,8 @@
 // One stage of the first weeks: its lessons step by step, the worked example, the standard, and the sheet to sign.
 import { For, Show } from 'solid-js';
 import { changeName } from '../exercises/progress-store.ts';
-import type { Stage } from '../house/figures.ts';
 import { isDone, signedId } from '../path/next.ts';
-import { idOfStep, kindsOfStage, path, type Step } from '../path/stages.ts';
+import { idOfStep, kindsOfStage, type PathStage, type Step } from '../path/steps.ts';
 import { standingOfStage } from '../path/standing-of.ts';
 import { isKept, tick, ticks } from './path-kept.ts';
 import { NotKept } from './NotKept.tsx';
@@ -15,10 +14,10 @@ import { today, inWords } from './today.ts';
 import { usePath } from './use-path.ts';
 import { WorkedOpen } from './WorkedOpen.tsx';
 
-export default function FirstWeeksStage(props: Names & { readonly stage: Stage }) {
-  const stage = path.find((each) => each.stage === props.stage)!; // an island never changes its props
+export default function FirstWeeksStage(props: Names & { readonly stage: PathStage }) {
+  const { stage, guesses, passages } = props; // an island never changes its props
   const { mounted, done, next, name } = usePath([stage]);
-  const place = { root: '../../', kinds: props.kinds, guesses: props.guesses };
+  const place = { root: '../../', kinds: props.kinds, guesses, passages };
   const kinds = kindsOfStage(stage);
   const standing = () => standingOfStage(kinds, done().log);
   const worked = stage.lessons.flatMap(({ steps }) =>

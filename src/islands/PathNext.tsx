@@ -1,15 +1,16 @@
 // What comes next, because of what, and the one place to go on.
 import { Match, Switch } from 'solid-js';
-import { passageOf } from '../exercises/passages.ts';
 import type { Stage } from '../house/figures.ts';
 import type { Next } from '../path/next.ts';
-import type { Step } from '../path/stages.ts';
+import type { Step } from '../path/steps.ts';
 import { inWords } from './today.ts';
 
 /** Names that a page carries for its island. */
 export interface Names {
   readonly kinds: Readonly<Record<string, string>>;
   readonly guesses: Readonly<Record<string, string>>;
+  /** Where each kind is explained. */
+  readonly passages: Readonly<Record<string, string>>;
 }
 export interface Place extends Names {
   /** The way from the page to the book's root. */
@@ -51,8 +52,8 @@ export function PathNext(props: { readonly next: Next; readonly place: Place }) 
             <>
               <p>
                 Next, because you missed it last time: <b>{named(next().kinds)}</b>. Read{' '}
-                <a href={addressIn(props.place.root, passageOf(next().kinds[0]!)!)}>the passage</a> again,
-                then try once more.
+                <a href={addressIn(props.place.root, props.place.passages[next().kinds[0]!]!)}>the passage</a>{' '}
+                again, then try once more.
               </p>
               <a class="go" href={practiceAt(props.place.root, next().kinds)}>
                 Practise what you missed

@@ -42,8 +42,8 @@ export function PathRise(props: { readonly days: readonly RiseDay[]; readonly of
           </For>
         </svg>
         <figcaption>
-          Each bar is a day on which you practised. Light: right once, {last().once} of {props.of}. Dark:
-          reached, {last().reached}.
+          A bar for each day on which you practised. Its whole height: right once, {last().once} of {props.of}
+          . Its lower part: reached, {last().reached}.
         </figcaption>
       </figure>
     </Show>

@@ -1,7 +1,7 @@
 // The sheet that a trainer signs: the standard, when each part of it was reached, and what the sheet does not prove.
 import { For } from 'solid-js';
 import { book } from '../house/book.ts';
-import type { PathStage } from '../path/stages.ts';
+import type { PathStage } from '../path/steps.ts';
 import type { StageStanding } from '../path/standing-of.ts';
 import { titleOf } from './PathNext.tsx';
 import { inWords } from './today.ts';

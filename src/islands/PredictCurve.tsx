@@ -50,7 +50,7 @@ export function PredictCurve(props: {
             y2={HIGH}
           />
           <line
-            class="found"
+            class="is-place"
             x1={x(props.outcome.answer as number)}
             x2={x(props.outcome.answer as number)}
             y1={0}

@@ -17,10 +17,17 @@ function kept(): Ticks {
 let isHeld = false; // what stands there could neither be read nor set aside
 const [ticks, setTicks] = createSignal<Ticks>(kept());
 const [isKept, setKept] = createSignal(true);
-if (!isServer)
-  addEventListener('storage', ({ key }) => {
-    if (key === KEY) setTicks(kept());
-  });
+const [times, setTimes] = createSignal(0);
+/** Changes whenever what is kept may have been changed elsewhere: in another tab, or before this page came back out of memory. */
+export const readAgain = times;
+if (!isServer) {
+  const again = () => {
+    setTicks(kept());
+    setTimes(times() + 1);
+  };
+  addEventListener('storage', again);
+  addEventListener('pageshow', ({ persisted }) => persisted && again());
+}
 
 export { ticks, isKept };
 

@@ -2,15 +2,15 @@
 import { createMemo } from 'solid-js';
 import { useProgress } from '../exercises/progress-store.ts';
 import { nextOf, type Done } from '../path/next.ts';
-import { path, type PathStage } from '../path/stages.ts';
+import type { PathStage } from '../path/steps.ts';
 import { keptGuesses } from './guesses-kept.ts';
-import { ticks } from './path-kept.ts';
+import { readAgain, ticks } from './path-kept.ts';
 import { today } from './today.ts';
 
-export function usePath(stages: readonly PathStage[] = path) {
+export function usePath(stages: readonly PathStage[]) {
   const whole = useProgress();
   const done = createMemo<Done>(() =>
-    whole.mounted()
+    whole.mounted() && readAgain() >= 0
       ? { log: whole.progress().log, ticked: Object.keys(ticks()), guessed: Object.keys(keptGuesses()) }
       : { log: [], ticked: [], guessed: [] },
   );

@@ -1,6 +1,6 @@
 // What comes next for a reader, and because of what.
 import type { Practised } from '../exercises/progress.ts';
-import { idOfStep, kindsOfStage, type Lesson, type PathStage, type Step } from './stages.ts';
+import { idOfStep, kindsOfStage, type Lesson, type PathStage, type Step } from './steps.ts';
 import { standingOfStage, type KindStanding } from './standing-of.ts';
 
 /** What of the path was done, beside answers: what was read and done, and what was guessed. */

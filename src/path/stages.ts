@@ -1,30 +1,5 @@
-// The first weeks, stage by stage: the lessons of each, in order, and what is to be right before it is signed off.
-import type { Stage } from '../house/figures.ts';
-
-/** A thing to do in a lesson. */
-export type Step =
-  /** A passage of the book. */
-  | { readonly do: 'read'; readonly at: string; readonly title: string }
-  /** A question to guess at, by its name. */
-  | { readonly do: 'guess'; readonly id: string; readonly at: string }
-  /** One kind of question worked through: whole, with a step left out, and alone. */
-  | { readonly do: 'work'; readonly kind: string }
-  /** Kinds of question to practise. */
-  | { readonly do: 'practise'; readonly kinds: readonly string[] }
-  /** Something outside the book, with a person who may do it. */
-  | { readonly do: 'task'; readonly id: string; readonly says: string; readonly at?: string };
-
-export interface Lesson {
-  readonly title: string;
-  readonly steps: readonly Step[];
-}
-
-export interface PathStage {
-  readonly stage: Stage;
-  /** What the reader can do when it is signed. */
-  readonly goal: string;
-  readonly lessons: readonly Lesson[];
-}
+// The first weeks, stage by stage: the lessons of each, in order, and so what is to be right before it is signed off.
+import type { PathStage, Step } from './steps.ts';
 
 const read = (at: string, title: string): Step => ({ do: 'read', at, title });
 const guess = (at: string, ...ids: readonly string[]): readonly Step[] =>
@@ -37,9 +12,6 @@ const task = (id: string, says: string, at?: string): Step => ({
   says,
   ...(at === undefined ? {} : { at }),
 });
-
-/** Days that must lie between two right answers before a kind counts as reached. */
-export const DAYS_APART = 1;
 
 export const path: readonly PathStage[] = [
   {
@@ -256,17 +228,3 @@ export const path: readonly PathStage[] = [
     ],
   },
 ];
-
-/** The kinds that a stage asks for, each once, in the order of its lessons. */
-export const kindsOfStage = ({ lessons }: PathStage): readonly string[] => [
-  ...new Set(
-    lessons.flatMap(({ steps }) => steps.flatMap((step) => (step.do === 'practise' ? step.kinds : []))),
-  ),
-];
-
-/** What a step is called in what is kept: it never changes. */
-export const idOfStep = (step: Step): string => {
-  if (step.do === 'read') return `read:${step.at}`;
-  if (step.do === 'guess' || step.do === 'task') return `${step.do}:${step.id}`;
-  return step.do === 'work' ? `work:${step.kind}` : `practise:${step.kinds.join(',')}`;
-};

@@ -1,6 +1,8 @@
 // How far a reader has come towards a stage's standard, by the answers that were kept.
 import { dayNumber, type Practised } from '../exercises/progress.ts';
-import { DAYS_APART } from './stages.ts';
+
+/** Days that must lie between two right answers before a kind counts as reached. */
+export const DAYS_APART = 1;
 
 export interface KindStanding {
   readonly kind: string;
