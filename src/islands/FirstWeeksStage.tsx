@@ -1,5 +1,5 @@
 // One stage of the first weeks: its lessons step by step, the worked example, the standard, and the sheet to sign.
-import { For, Show } from 'solid-js';
+import { For, onMount, Show } from 'solid-js';
 import { changeName } from '../exercises/progress-store.ts';
 import { isDone, signedId } from '../path/next.ts';
 import { idOfStep, kindsOfStage, type PathStage, type Step } from '../path/steps.ts';
@@ -19,6 +19,12 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
   const { mounted, done, next, name } = usePath([stage]);
   const place = { root: '../../', kinds: props.kinds, guesses, passages };
   const kinds = kindsOfStage(stage);
+  const lessons: HTMLDetailsElement[] = [];
+  /** Once, when the page comes alive: the lesson that is next stands open. A hand that opens others is let be. */
+  onMount(() => {
+    const now = stage.lessons.findIndex(({ steps }) => steps.some((step) => !isDone(step, done())));
+    if (now > 0) lessons.forEach((each, i) => (each.open = i === now));
+  });
   const standing = () => standingOfStage(kinds, done().log);
   const worked = stage.lessons.flatMap(({ steps }) =>
     steps.flatMap((step) => (step.do === 'work' ? [step] : [])),
@@ -44,7 +50,7 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
         <h2 id="lessons">Lessons</h2>
         <For each={stage.lessons}>
           {(lesson, i) => (
-            <details open={i() === 0}>
+            <details open={i() === 0} ref={(each) => (lessons[i()] = each)}>
               <summary>
                 {i() + 1}. {lesson.title}
                 <Show when={lesson.steps.every((step) => isDone(step, done()))}>: done</Show>

@@ -10,12 +10,12 @@ import { densityFromStrength, strengthFromDensity } from '../core/spirit/strengt
 import { heatToBoilOff } from '../core/vapour/latent-heat.ts';
 import { given, lineAs, type Amount, type Predict } from './define.ts';
 
-/** The heart ended two per cent lower than the house ends it. */
+/** The heart ended four per cent lower than the house ends it. */
 const laterHeart = {
   label: 'Heart ends at',
   kind: 'strength',
   from: ({ heartEnd }: House) => heartEnd,
-  to: ({ heartEnd }: House) => heartEnd - 2,
+  to: ({ heartEnd }: House) => heartEnd - 4,
 } as const satisfies Amount & Record<string, unknown>;
 
 const moleFractionOf = (strengthOfIt: number) => {
@@ -40,7 +40,7 @@ export const distilling: readonly Predict[] = [
     stage: 'distilling',
     way: 'direction',
     title: 'A longer heart, and its alcohol',
-    asks: 'The heart is ended 2 % vol lower, round after round. Once the round is in balance again, does the heart hold more pure alcohol, less, or the same (within a hundredth)?',
+    asks: 'The heart is ended 4 % vol lower, round after round. Once the round is in balance again, does the heart hold more pure alcohol, less, or the same (within a hundredth)?',
     moves: laterHeart,
     gives: {
       label: 'Pure alcohol in the heart',
@@ -56,7 +56,7 @@ export const distilling: readonly Predict[] = [
     stage: 'distilling',
     way: 'direction',
     title: 'A longer heart, and its litres',
-    asks: 'The heart is ended 2 % vol lower. Are there more litres of it, fewer, or the same (within a hundredth)?',
+    asks: 'The heart is ended 4 % vol lower. Are there more litres of it, fewer, or the same (within a hundredth)?',
     words: ['more', 'fewer'],
     moves: laterHeart,
     gives: {
@@ -73,7 +73,7 @@ export const distilling: readonly Predict[] = [
     stage: 'distilling',
     way: 'direction',
     title: 'A longer heart, and what goes round',
-    asks: 'The heart is ended 2 % vol lower. Is there more pure alcohol in the feints that go back, less, or the same?',
+    asks: 'The heart is ended 4 % vol lower. Is there more pure alcohol in the feints that go back, less, or the same?',
     moves: laterHeart,
     gives: {
       label: 'Pure alcohol in the feints',
