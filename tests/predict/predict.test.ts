@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import type { House } from '../../src/core/line/house.ts';
 import { sources } from '../../src/core/sources.ts';
-import { GENERATOR } from '../../src/exercises/worksheet.ts';
+import { GENERATOR } from '../../src/exercises/draw.ts';
 import { randomHouse } from '../../src/exercises/random-house.ts';
 import { builtInHouse, stages } from '../../src/house/figures.ts';
 import { predicts } from '../../src/predict/index.ts';
