@@ -14,7 +14,19 @@ interface Layer {
   readonly packages: RegExp;
 }
 const none = /^$/;
-const below = ['core', 'house', 'calculators', 'exercises', 'talk', 'asking', 'handing', 'walk', 'shift'];
+const below = [
+  'core',
+  'house',
+  'calculators',
+  'exercises',
+  'talk',
+  'asking',
+  'handing',
+  'walk',
+  'shift',
+  'predict',
+  'path',
+];
 
 const layers: Readonly<Record<string, Layer>> = {
   core: { files: /^core\//, imports: ['core'], packages: /^psychrolib$/ },
@@ -26,6 +38,8 @@ const layers: Readonly<Record<string, Layer>> = {
   talk: { files: /^talk\//, imports: ['core', 'calculators', 'talk'], types: ['house'], packages: none },
   asking: { files: /^asking\//, imports: ['core', 'house', 'asking'], packages: none },
   walk: { files: /^walk\//, imports: ['core', 'house', 'talk', 'walk'], packages: none },
+  predict: { files: /^predict\//, imports: ['core', 'house', 'predict'], packages: none },
+  path: { files: /^path\//, imports: ['core', 'house', 'exercises', 'path'], packages: none },
   shift: { files: /^shift\//, imports: ['core', 'house', 'shift'], packages: none },
   islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^(solid-js|fflate|minisearch|uqr)/ },
   components: { files: /^components\//, imports: [...below, 'store', 'islands', 'components', 'content'], packages: /^astro/ },
@@ -97,7 +111,7 @@ test('imports point downwards only', () => {
 
 test('imports of code that plain Node runs name their file with its ending', () => {
   const plain = files.filter((file) =>
-    /^(core|house|calculators|exercises|talk|asking|handing|walk|shift)\//.test(file),
+    /^(core|house|calculators|exercises|talk|asking|handing|walk|shift|predict|path)\//.test(file),
   );
   const vague = plain.flatMap((file) =>
     importsOf(code.get(file)!)

@@ -3,6 +3,8 @@ import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { shown } from '../core/shown.ts';
 import { fetchKinds, ifHere, kindsOf } from '../exercises/kinds/later.ts';
 import type { Mark } from '../exercises/verdict.ts';
+import { hintOf } from '../exercises/hint.ts';
+import { passageOf } from '../exercises/passages.ts';
 import { kindNext, practicePool, questionNext } from '../exercises/practise.ts';
 import {
   answered,
@@ -48,14 +50,22 @@ export default function Practice(props: { readonly list: string }) {
   const [question, setQuestion] = createSignal<Question>();
   const [answer, setAnswer] = createSignal('');
   const [marked, setMarked] = createSignal<Mark>();
+  const [isFinal, setFinal] = createSignal(false);
+  /** Kinds that the address names, as one lesson of the first weeks asks for. */
+  const [named, setNamed] = createSignal<readonly string[]>([]);
   const [said, setSaid] = createSignal('');
   let nextButton: HTMLButtonElement | undefined;
 
   const [coming, setComing] = createSignal(true);
   const kinds = kindsOf(props.list);
-  const pool = createMemo(() => practicePool(kinds, topic(), level(), mounted() ? practiceSeed() : ''));
-  const isDone = () =>
-    marked() !== undefined && marked()!.verdict !== 'unanswered' && marked()!.verdict !== 'unreadable';
+  const pool = createMemo(() => {
+    const whole = practicePool(kinds, topic(), level(), mounted() ? practiceSeed() : '');
+    const own = whole.filter(({ id }) => named().includes(id));
+    return own.length > 0 ? own : whole;
+  });
+  const isNamed = () => named().length > 0;
+  const isDone = () => isFinal();
+  const isSecondTry = () => marked()?.verdict === 'wrong' && !isFinal();
 
   let asked: readonly Question[] = []; // since the page was opened
   const sitting = () => ({
@@ -75,6 +85,7 @@ export default function Practice(props: { readonly list: string }) {
     const own = ++turn;
     setAnswer('');
     setMarked(undefined);
+    setFinal(false);
     const atOnce = ifHere(() => questionNext(pool(), sitting()));
     setComing(!atOnce);
     ask(atOnce?.done);
@@ -105,9 +116,17 @@ export default function Practice(props: { readonly list: string }) {
     const mark = await fetchMarker();
     if (!mark || question() !== asked || isDone()) return;
     const result = mark(asked, given);
+    const isFirst = !isSecondTry();
     setMarked(result);
-    answered(asked.kind, result.verdict, today());
-    if (isDone()) queueMicrotask(() => nextButton?.focus());
+    if (result.verdict === 'unanswered' || result.verdict === 'unreadable') return;
+    if (isFirst) answered(asked.kind, result.verdict, today()); // the first answer counts
+    if (isFirst && result.verdict === 'wrong') return void queueMicrotask(() => answerField()?.focus());
+    finish();
+  }
+  /** Shows the answer and its working. */
+  function finish(): void {
+    setFinal(true);
+    queueMicrotask(() => nextButton?.focus());
   }
   function choose(chosen: string): Promise<void> {
     setTopic(topics.find((each) => each === chosen) ?? 'all');
@@ -125,7 +144,11 @@ export default function Practice(props: { readonly list: string }) {
     );
     void next();
   };
-  const fromAddress = () => choose(new URLSearchParams(location.hash.slice(1)).get('topic') ?? 'all');
+  const fromAddress = () => {
+    const asks = new URLSearchParams(location.hash.slice(1));
+    setNamed((asks.get('kinds') ?? '').split(',').filter((id) => kinds.some((kind) => kind.id === id)));
+    return choose(asks.get('topic') ?? 'all');
+  };
   onMount(() => {
     afterFrame(() => void liveLine()); // of which most questions speak
     afterFrame(() => void fromAddress()); // the page comes alive first
@@ -137,7 +160,18 @@ export default function Practice(props: { readonly list: string }) {
   return (
     <>
       <section class="calculator practice screen-only" aria-labelledby="practice-title">
-        <h2 id="practice-title">{topic() === 'all' ? 'Mixed practice' : topicTitles[topic() as Topic]}</h2>
+        <h2 id="practice-title">
+          {isNamed()
+            ? 'Practice for your first weeks'
+            : topic() === 'all'
+              ? 'Mixed practice'
+              : topicTitles[topic() as Topic]}
+        </h2>
+        <Show when={isNamed()}>
+          <p>
+            Only what your lesson asks for. <a href="../first-weeks/">Back to your first weeks</a>
+          </p>
+        </Show>
         <form class="choose" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
           <div class="field">
             <label for="practice-topic">Practise</label>
@@ -146,6 +180,7 @@ export default function Practice(props: { readonly list: string }) {
               autocomplete="off"
               value={topic()}
               onChange={(event) => {
+                setNamed([]);
                 void choose(event.currentTarget.value).then(say);
               }}
             >
@@ -215,10 +250,21 @@ export default function Practice(props: { readonly list: string }) {
                   when={isDone()}
                   fallback={
                     <>
-                      <button type="submit">Mark my answer</button>{' '}
-                      <button type="button" onClick={goOn}>
-                        Another question
-                      </button>
+                      <button type="submit">
+                        {isSecondTry() ? 'Mark my second answer' : 'Mark my answer'}
+                      </button>{' '}
+                      <Show
+                        when={isSecondTry()}
+                        fallback={
+                          <button type="button" onClick={goOn}>
+                            Another question
+                          </button>
+                        }
+                      >
+                        <button type="button" onClick={finish}>
+                          Show the answer
+                        </button>
+                      </Show>
                     </>
                   }
                 >
@@ -230,6 +276,19 @@ export default function Practice(props: { readonly list: string }) {
               <div id="practice-mark" aria-live="polite">
                 <Show when={marked()}>
                   {(result) => <MarkView question={asked()} mark={result()} done={isDone()} />}
+                </Show>
+                <Show when={isSecondTry()}>
+                  <p class="hint">
+                    <Show when={hintOf(asked())}>{(hint) => <>Hint: {hint()}. </>}</Show>
+                    Try once more; the first answer is the one that is kept.
+                  </p>
+                </Show>
+                <Show when={(isSecondTry() || isDone()) && passageOf(asked().kind, asked().topic)}>
+                  {(at) => (
+                    <p>
+                      <a href={`..${at()}`}>Where the book explains it</a>
+                    </p>
+                  )}
                 </Show>
               </div>
             </form>

@@ -27,6 +27,7 @@ export const doors: readonly Door[] = [
       { links: stages.map((stage) => ({ href: `/${stage}/`, text: titleOf(stage) })) },
       {
         links: [
+          { href: '/first-weeks/', text: 'Your first weeks', says: 'from day one to signed off' },
           { href: '/safety/', text: 'Safety', says: 'read this first' },
           { href: '/practice/', text: 'Practice', says: 'questions, marked at once' },
           { href: '/shift/', text: 'A shift at the still' },

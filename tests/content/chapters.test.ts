@@ -57,6 +57,7 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
         'cards',
         'script',
         'practice',
+        'first-weeks',
         'sheets',
         'search',
         'sums',

@@ -469,6 +469,26 @@ const uses: readonly {
     shows: '.answer .breath',
   },
   {
+    what: 'a place on a curve, guessed and seen',
+    address: '/milling/#guess-half-passes',
+    part: '#guess-half-passes',
+    use: async (page) => {
+      await page.locator('#guess-half-passes-place').press('PageUp');
+      await button(page, 'That is my guess').click();
+    },
+    shows: '.predict-seen polyline',
+  },
+  {
+    what: 'a stage of the first weeks, with its worked example begun and a lesson read',
+    address: '/first-weeks/mashing/',
+    part: 'main',
+    use: async (page) => {
+      await page.locator('.path-steps .tick').first().click();
+      await button(page, 'Begin the worked example').click();
+    },
+    shows: '.path-worked .steps li',
+  },
+  {
     what: 'practice, with an answer that cannot be read',
     address: '/practice/#topic=fermenting',
     part: 'main',
@@ -485,6 +505,7 @@ const uses: readonly {
     use: async (page) => {
       await page.locator('#practice-answer').fill('1');
       await page.locator('#practice-answer').press('Enter');
+      await button(page, 'Show the answer').click();
     },
     shows: '.mark-of .steps li',
   },

@@ -192,6 +192,9 @@ test('practice: a question wrong, the next one, another stage', async ({ page })
   await page.keyboard.press('Control+a');
   await page.keyboard.type('1');
   await page.keyboard.press('Enter');
+  await expect(focused(page)).toHaveId('practice-answer'); // a second try
+  await expect(focused(page)).toHaveAccessibleDescription(/Try once more/);
+  await page.keyboard.press('Enter');
   await expect(focused(page)).toHaveText('Next question');
   await page.keyboard.press('Enter');
   await expect(page.locator('.mark-of')).toHaveCount(0);

@@ -128,6 +128,16 @@ test('an answer is marked, a mistake is named, and the full working follows', as
   await page.locator('#practice-answer').fill(String(slip.value));
   await page.locator('#practice-answer').press('Enter');
   await expect(marks(page)).toContainText(slip.say.slice(0, 40));
+  await expect(marks(page)).not.toContainText('The answer'); // a second try comes first, with a hint
+  await expect(page.locator('.hint')).toContainText('Try once more');
+  await expect(page.getByRole('link', { name: 'Where the book explains it' })).toHaveAttribute(
+    'href',
+    /^\.\.\/fermenting\//,
+  );
+  await page.locator('#practice-answer').fill(keyOf(question));
+  await page.locator('#practice-answer').press('Enter');
+  await expect(marks(page)).toContainText('Right');
+  await expect(page.locator('.record-so-far tr', { hasText: 'Fermenting' })).toContainText('0 of 1'); // the first answer counts
   await expect(marks(page).locator('.steps li')).toHaveCount(question.working.length);
   await expect(page.getByRole('button', { name: 'Next question' })).toBeFocused();
   expect(wrong).toEqual([]);

@@ -236,7 +236,24 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
     async (page) => {
       await page.locator('#practice-answer').fill('1');
       await page.locator('#practice-answer').press('Enter');
+      await button(page, 'Show the answer').click();
       await expect(page.locator('.mark-of .steps li').first()).toBeVisible();
+    },
+  ],
+  FirstWeeks: [
+    'first-weeks/',
+    async (page) => {
+      await page.getByRole('link', { name: 'Go on where you were' }).click();
+      await page.locator('#guess-steep-water-number').fill('600');
+      await button(page, 'That is my guess').click();
+      await expect(page.locator('.predict-seen')).toContainText('Near enough');
+    },
+  ],
+  FirstWeeksStage: [
+    'first-weeks/malting/',
+    async (page) => {
+      await button(page, 'Begin the worked example').click();
+      await expect(page.locator('.path-worked .steps li').first()).toBeVisible();
     },
   ],
   SheetDesk: ['sheets/', (page) => page.locator('.preview .questions > li').nth(9).innerText()],

@@ -47,6 +47,12 @@ export async function fetchKinds(ids: readonly string[]): Promise<void> {
   );
 }
 
+/** A kind by its id, fetched. Fails when it does not come. */
+export async function fetchedKind(id: string): Promise<QuestionKind> {
+  await fetchKinds([id]);
+  return here.get(id)!;
+}
+
 /** What a piece of work that draws comes to, when all that it draws is here; undefined when something is to be fetched first. */
 export function ifHere<T>(work: () => T): { readonly done: T } | undefined {
   try {

@@ -1,0 +1,52 @@
+// The first weeks at a glance: what comes next, each stage with what is reached, and the picture of it all.
+import { For } from 'solid-js';
+import { signedId } from '../path/next.ts';
+import { kindsOfStage, type PathStage } from '../path/steps.ts';
+import { rise, standingOfStage } from '../path/standing-of.ts';
+import { isKept } from './path-kept.ts';
+import { NotKept } from './NotKept.tsx';
+import { PathNext, titleOf, type Names } from './PathNext.tsx';
+import { PathRise } from './PathRise.tsx';
+import { usePath } from './use-path.ts';
+
+export default function FirstWeeks(props: Names & { readonly stages: readonly PathStage[] }) {
+  const path = props.stages; // an island never changes its props
+  const all = [...new Set(path.flatMap(kindsOfStage))];
+  const { done, next, troubles } = usePath(path);
+  const { kinds, guesses, passages } = props;
+  const place = { root: '../', kinds, guesses, passages };
+  const saysOf = (stage: PathStage) => {
+    const { kinds, once, reached, day } = standingOfStage(kindsOfStage(stage), done().log);
+    if (day !== undefined && done().ticked.includes(signedId(stage))) return 'signed';
+    if (day !== undefined) return 'reached, to be signed';
+    return once === 0 ? 'not begun' : `${reached} of ${kinds.length} reached, ${once} right once`;
+  };
+  return (
+    <section class="path" aria-labelledby="path-next-title">
+      <h2 id="path-next-title">Where you are</h2>
+      <PathNext next={next()} place={place} />
+      <NotKept isKept={isKept() && troubles().length === 0} what="all of your way" />
+      <ol class="path-stages">
+        <For each={path}>
+          {(stage) => {
+            const standing = () => standingOfStage(kindsOfStage(stage), done().log);
+            return (
+              <li>
+                <a href={`${stage.stage}/`}>{titleOf(stage.stage)}</a>
+                <meter
+                  min="0"
+                  max={2 * kindsOfStage(stage).length}
+                  value={standing().once + standing().reached}
+                  aria-label={`${titleOf(stage.stage)}: how much is mastered`}
+                />
+                <span>{saysOf(stage)}</span>
+              </li>
+            );
+          }}
+        </For>
+      </ol>
+      <h2>What you master</h2>
+      <PathRise days={rise(all, done().log)} of={all.length} />
+    </section>
+  );
+}

@@ -1,0 +1,169 @@
+// One stage of the first weeks: its lessons step by step, the worked example, the standard, and the sheet to sign.
+import { For, onMount, Show } from 'solid-js';
+import { changeName } from '../exercises/progress-store.ts';
+import { isDone, signedId } from '../path/next.ts';
+import { idOfStep, kindsOfStage, type PathStage, type Step } from '../path/steps.ts';
+import { standingOfStage } from '../path/standing-of.ts';
+import { isKept, tick, ticks } from './path-kept.ts';
+import { NotKept } from './NotKept.tsx';
+import { PathNext, practiceAt, stepLink, titleOf, type Names } from './PathNext.tsx';
+import { PathSignOff } from './PathSignOff.tsx';
+import { printPart } from './print-part.ts';
+import { Tick } from './Tick.tsx';
+import { today, inWords } from './today.ts';
+import { usePath } from './use-path.ts';
+import { WorkedOpen } from './WorkedOpen.tsx';
+
+export default function FirstWeeksStage(props: Names & { readonly stage: PathStage }) {
+  const { stage, guesses, passages } = props; // an island never changes its props
+  const { mounted, done, next, name } = usePath([stage]);
+  const place = { root: '../../', kinds: props.kinds, guesses, passages };
+  const kinds = kindsOfStage(stage);
+  const lessons: HTMLDetailsElement[] = [];
+  /** Once, when the page comes alive: the lesson that is next stands open. A hand that opens others is let be. */
+  onMount(() => {
+    const now = stage.lessons.findIndex(({ steps }) => steps.some((step) => !isDone(step, done())));
+    if (now > 0) lessons.forEach((each, i) => (each.open = i === now));
+  });
+  const standing = () => standingOfStage(kinds, done().log);
+  const worked = stage.lessons.flatMap(({ steps }) =>
+    steps.flatMap((step) => (step.do === 'work' ? [step] : [])),
+  )[0]!;
+  const signed = () => (mounted() ? ticks()[signedId(stage)] : undefined);
+  /** Reading, worked examples and tasks are marked by hand; guesses and answers mark themselves. */
+  const isByHand = (step: Step) => step.do === 'read' || step.do === 'task';
+  return (
+    <div class="path">
+      <div class="screen-only">
+        <Show
+          when={!signed()}
+          fallback={
+            <p class="path-next">
+              You have marked this stage as signed on {inWords(signed()!)}.{' '}
+              <a href="../">To the whole of your first weeks</a>
+            </p>
+          }
+        >
+          <PathNext next={next()} place={place} />
+        </Show>
+        <NotKept isKept={isKept()} what="what you mark here" />
+        <h2 id="lessons">Lessons</h2>
+        <For each={stage.lessons}>
+          {(lesson, i) => (
+            <details open={i() === 0} ref={(each) => (lessons[i()] = each)}>
+              <summary>
+                {i() + 1}. {lesson.title}
+                <Show when={lesson.steps.every((step) => isDone(step, done()))}>: done</Show>
+              </summary>
+              <ol class="path-steps">
+                <For each={lesson.steps}>
+                  {(step) => {
+                    const link = stepLink(step, place);
+                    const says = () =>
+                      link.href === undefined ? link.says : <a href={link.href}>{link.says}</a>;
+                    return (
+                      <li data-done={isDone(step, done()) ? '' : undefined}>
+                        <Show
+                          when={isByHand(step)}
+                          fallback={
+                            <span>
+                              {says()}
+                              <Show when={isDone(step, done())}>: done</Show>
+                            </span>
+                          }
+                        >
+                          <Tick
+                            checked={isDone(step, done())}
+                            take={(isTicked) => tick(idOfStep(step), isTicked ? today() : undefined)}
+                          >
+                            {says()}
+                          </Tick>
+                        </Show>
+                      </li>
+                    );
+                  }}
+                </For>
+              </ol>
+            </details>
+          )}
+        </For>
+        <WorkedOpen
+          kind={worked.kind}
+          title={props.kinds[worked.kind]!}
+          onDone={() => tick(idOfStep(worked), today())}
+        />
+        <h2 id="standard">The standard</h2>
+        <p>Each of these right twice, at least a day apart, with no miss between. The first answer counts.</p>
+        <ul class="path-standard">
+          <For each={standing().kinds}>
+            {(each) => (
+              <li data-done={each.reached ? '' : undefined}>
+                <a href={practiceAt(place.root, [each.kind])}>{props.kinds[each.kind]}</a>
+                <span>
+                  {each.reached
+                    ? `reached, ${inWords(each.reached)}`
+                    : each.missed
+                      ? 'missed last time'
+                      : each.once
+                        ? `right once; counts from ${inWords(each.from!)}`
+                        : 'not yet right'}
+                </span>
+              </li>
+            )}
+          </For>
+        </ul>
+        <p>
+          <a href={practiceAt(place.root, kinds)}>
+            Practise all of {titleOf(stage.stage).toLowerCase()}’s standard
+          </a>
+        </p>
+        <h2 id="sign">Sign-off</h2>
+        <p>
+          {standing().day
+            ? `The standard was reached on ${inWords(standing().day!)}. Print the sheet; your trainer asks, watches and signs.`
+            : `${standing().reached} of ${kinds.length} are reached. The sheet can be printed before that, and says so.`}{' '}
+          It shows answers in this book and nothing more: it does not show that anyone can do the work safely,
+          and allows nobody to work alone. The site’s own authorisation and local rules come first.
+        </p>
+        <div class="field">
+          <label for="path-name">Name on the sheet</label>
+          <input
+            id="path-name"
+            class="words"
+            type="text"
+            maxlength="60"
+            autocomplete="off"
+            value={name()}
+            onInput={(event) => changeName(event.currentTarget.value)}
+          />
+        </div>
+        <p class="actions">
+          <button type="button" onClick={() => printPart('sign-off')}>
+            Print the sheet to sign
+          </button>
+        </p>
+        <Show when={standing().day}>
+          <Tick
+            checked={signed() !== undefined}
+            take={(isTicked) => tick(signedId(stage), isTicked ? today() : undefined)}
+          >
+            My trainer has signed it
+          </Tick>
+        </Show>
+      </div>
+      <PathSignOff
+        stage={stage}
+        standing={standing()}
+        names={props.kinds}
+        name={name()}
+        tasks={stage.lessons.flatMap(({ steps }) =>
+          steps.flatMap((step) =>
+            step.do === 'task'
+              ? [{ says: step.says, day: mounted() ? ticks()[idOfStep(step)] : undefined }]
+              : [],
+          ),
+        )}
+      />
+    </div>
+  );
+}

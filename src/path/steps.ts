@@ -1,0 +1,41 @@
+// What a lesson is made of: its steps, each with an id by which what was done is kept.
+import type { Stage } from '../house/figures.ts';
+
+/** A thing to do in a lesson. */
+export type Step =
+  /** A passage of the book. */
+  | { readonly do: 'read'; readonly at: string; readonly title: string }
+  /** A question to guess at, by its name. */
+  | { readonly do: 'guess'; readonly id: string; readonly at: string }
+  /** One kind of question worked through: whole, with a step left out, and alone. */
+  | { readonly do: 'work'; readonly kind: string }
+  /** Kinds of question to practise. */
+  | { readonly do: 'practise'; readonly kinds: readonly string[] }
+  /** Something outside the book, with a person who may do it. */
+  | { readonly do: 'task'; readonly id: string; readonly says: string; readonly at?: string };
+
+export interface Lesson {
+  readonly title: string;
+  readonly steps: readonly Step[];
+}
+
+export interface PathStage {
+  readonly stage: Stage;
+  /** What the reader can do when it is signed. */
+  readonly goal: string;
+  readonly lessons: readonly Lesson[];
+}
+
+/** The kinds that a stage asks for, each once, in the order of its lessons. */
+export const kindsOfStage = ({ lessons }: PathStage): readonly string[] => [
+  ...new Set(
+    lessons.flatMap(({ steps }) => steps.flatMap((step) => (step.do === 'practise' ? step.kinds : []))),
+  ),
+];
+
+/** What a step is called in what is kept: it never changes. */
+export const idOfStep = (step: Step): string => {
+  if (step.do === 'read') return `read:${step.at}`;
+  if (step.do === 'guess' || step.do === 'task') return `${step.do}:${step.id}`;
+  return step.do === 'work' ? `work:${step.kind}` : `practise:${step.kinds.join(',')}`;
+};

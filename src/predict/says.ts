@@ -1,0 +1,41 @@
+// What comes of a move, in words.
+import { format } from '../core/format.ts';
+import { kinds } from '../core/kinds.ts';
+import type { Amount, Predict } from './define.ts';
+import { directions, type Guess, type Outcome, type Way } from './judge.ts';
+
+/** An amount as the reader sees it. */
+export const textOf = ({ kind, digits }: Amount, value: number): string =>
+  kind === 'temperatureDifference'
+    ? format(value, kind, digits).replace('K', 'degrees')
+    : format(value, kind, digits);
+
+/** The unit in which a number is guessed. */
+export const unitOfGuess = ({ kind }: Amount): string =>
+  kind === 'temperatureDifference' ? 'degrees Celsius' : kinds[kind].unit;
+
+/** How a direction is said of what is watched. */
+export function wordOf(predict: Predict, way: Way): string {
+  if (way === 'same') return 'the same';
+  const [more, less] = (predict.way === 'direction' && predict.words) || ['more', 'less'];
+  return way === 'more' ? more : less;
+}
+
+/** The directions to choose from, each with its word. */
+export const choicesOf = (predict: Predict) => directions.map((way) => [way, wordOf(predict, way)] as const);
+
+/** A guess, or the answer, in words. */
+export function guessText(predict: Predict, guess: Guess): string {
+  if (typeof guess !== 'number') return wordOf(predict, guess);
+  return textOf(predict.way === 'place' ? predict.moves : predict.gives, guess);
+}
+
+/** What came of the move: “Pure alcohol in the heart: 592.5 L before, 592.5 L after.” */
+export function outcomeText(predict: Predict, { before, after, answer }: Outcome): string {
+  const { moves, gives } = predict;
+  if (predict.way === 'direction')
+    return `${gives.label}: ${textOf(gives, before)} before, ${textOf(gives, after)} after.`;
+  return predict.way === 'number'
+    ? `${gives.label}: ${textOf(gives, after)}.`
+    : `${moves.label}: ${textOf(moves, answer as number)}.`;
+}
