@@ -1,10 +1,11 @@
-// What a shift says: signs and what is usual, what happened, what was done, and the time.
-import type { Action } from '../core/shift/act.ts';
+// What a shift at the still says: signs and what is usual, what happened, what was done, and the time.
+import type { Action } from '../core/shift/still/act.ts';
 import { formatNumber as n } from '../core/format.ts';
-import { STEP, type Rig } from '../core/shift/rig.ts';
-import type { Happening, ShiftState } from '../core/shift/state.ts';
-import { BLOCKED, boilsAt, potFraction } from '../core/shift/step.ts';
-import { atSafe } from '../core/shift/rig.ts';
+import { STEP, type Rig } from '../core/shift/still/rig.ts';
+import type { Happening, ShiftState } from '../core/shift/still/state.ts';
+import { BLOCKED, boilsAt, potFraction } from '../core/shift/still/step.ts';
+import { atSafe } from '../core/shift/still/rig.ts';
+import type { Sign } from './shift-post.ts';
 
 /** The run's time at a step: 1:05:30. */
 export function clockAt(step: number): string {
@@ -32,11 +33,6 @@ export const happenings: Readonly<Record<Happening, string>> = {
 export const stops: readonly Happening[] = ['boils', 'first-drops', 'froth', 'warm', 'blocked', 'cleared', 'asks', 'weak', 'cooling']; // prettier-ignore
 
 const SITE = 'The site’s own procedure and those licensed for the work come first.';
-
-export interface Sign {
-  readonly title: string;
-  readonly usual: string;
-}
 
 /** What wants something of the stillman now, the most urgent first; each with what is usual, and whose word holds. */
 export function signsOf(rig: Rig, state: ShiftState): readonly Sign[] {

@@ -1,9 +1,10 @@
 // What a stillman does, and what comes of it: each action changes the shift, or is refused with the reason.
-import { minus, plus } from '../spirit/amounts.ts';
+import { minus, plus } from '../../spirit/amounts.ts';
+import { goneWrong, isMark, type Acted as Any, type Course, type Note, type Read } from '../course.ts';
 import { atSafe, type Rig } from './rig.ts';
 import { isHazy, sampleOf } from './samples.ts';
-import type { Spout, ShiftState, Wrong } from './state.ts';
-import { litresOver } from './step.ts';
+import { beginShift, type Spout, type ShiftState } from './state.ts';
+import { litresOver, stepShift } from './step.ts';
 
 export const valves = ['charging', 'air', 'manhole'] as const;
 export type Valve = (typeof valves)[number];
@@ -12,33 +13,14 @@ export type Action =
   | { readonly do: 'steam' | 'water'; readonly to: number }
   | { readonly do: 'spout'; readonly to: Spout }
   | { readonly do: Valve; readonly open: boolean }
-  | { readonly do: 'read'; readonly read: number; readonly corrected: number }
+  | Read
   | { readonly do: 'haze' | 'refuse' | 'discharge' }
-  | { readonly do: 'note'; readonly text: string };
-
-/** An action at a step of the run: a shift is its set-up, its events and these. */
-export interface Logged {
-  readonly step: number;
-  readonly action: Action;
-}
-
-export interface Acted {
-  readonly state: ShiftState;
-  /** What came of it, a sentence; for a note nothing. */
-  readonly says: string;
-}
+  | Note;
+type Acted = Any<ShiftState>;
 
 const COLD = 40; // °C below which a still may count as cold; from memory, and the site's own procedure says what holds
 const key = { charging: 'isChargingOpen', air: 'isAirOpen', manhole: 'isManholeOpen' } as const;
 const names = { charging: 'charging valve', air: 'air valve', manhole: 'manhole' } as const;
-
-/** Whether a shift can take an action's numbers at all. */
-export const isMark = (n: number): boolean => Number.isInteger(n) && n >= 0 && n <= 10;
-
-const goneWrong = (state: ShiftState, id: Wrong, says: string): Acted => ({
-  state: { ...state, wrong: [...state.wrong, { step: state.step, id }] },
-  says,
-});
 
 function turnValve(state: ShiftState, valve: Valve, open: boolean): Acted {
   const isHot = state.steam > 0 || state.pressure > 0;
@@ -113,3 +95,6 @@ export function act(rig: Rig, state: ShiftState, action: Action): Acted {
       return turnValve(state, action.do, action.open);
   }
 }
+
+/** The rules of a shift at the still; a day at most. */
+export const stillCourse: Course<Rig, ShiftState, Action> = { begin: beginShift, act, step: stepShift, longest: 24 * 720 }; // prettier-ignore

@@ -1,10 +1,11 @@
 // One step of a shift's clock: five seconds of the run.
-import { POT_RANGE } from '../distilling/still.ts';
-import { minus, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
+import { POT_RANGE } from '../../distilling/still.ts';
+import { minus, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
 import { condense, waterComes } from './condenser.ts';
 import { latentHeat, warmth } from './heat.ts';
 import { atSafe, ROOM, STEP, type Rig } from './rig.ts';
-import { has, lastOf, type At, type Happening, type ShiftState, type Wrong } from './state.ts';
+import { has, lastOf, type At } from '../course.ts';
+import type { Happening, ShiftState, Wrong } from './state.ts';
 
 const RELIEF = 15; // kPa over the air's at which the relief valve lifts; from memory
 export const BLOCKED = 3; // kPa over the air's that no open line shows; from memory

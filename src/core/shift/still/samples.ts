@@ -1,9 +1,9 @@
 // What is done with a sample from the safe: a hydrometer read in it, and water put to it to see whether it hazes.
-import { bracketedRoot } from '../numerics/root.ts';
-import { celsius, strength, type Quantity } from '../quantity.ts';
-import { refuse, type Refusal } from '../refusal.ts';
-import { densityAtMark } from '../spirit/hydrometer.ts';
-import { densityFromStrength, strengthFromDensity } from '../spirit/strength.ts';
+import { bracketedRoot } from '../../numerics/root.ts';
+import { celsius, strength, type Quantity } from '../../quantity.ts';
+import { refuse, type Refusal } from '../../refusal.ts';
+import { densityAtMark } from '../../spirit/hydrometer.ts';
+import { densityFromStrength, strengthFromDensity } from '../../spirit/strength.ts';
 import { atSafe, type Rig } from './rig.ts';
 import type { ShiftState } from './state.ts';
 import { litresOver } from './step.ts';

@@ -1,7 +1,7 @@
 // The condenser of a shift: heat given is heat taken, and the surface agrees with logarithmic mean differences.
 import { expect, test } from 'vitest';
-import { condense, condenserFor, waterComes, waterFlow } from '../../../src/core/shift/condenser.ts';
-import { always, apart, between } from '../draw.ts';
+import { condense, condenserFor, waterComes, waterFlow } from '../../../../src/core/shift/still/condenser.ts';
+import { always, apart, between } from '../../draw.ts';
 import fc from 'fast-check';
 
 const [FLOW, Y, BOILS] = [0.004, 0.45, 87] as const; // kmol/s, mole fraction, °C

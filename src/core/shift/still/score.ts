@@ -1,13 +1,12 @@
 // Points for a shift by a rule that is stated, and why each was lost.
-import { formatNumber } from '../format.ts';
+import { formatNumber } from '../../format.ts';
+import { isReadRight, scored, share, type Score, type ScoreRow, type Why } from '../points.ts';
 import { madeOf } from './made.ts';
 import { STEP, type Rig } from './rig.ts';
 import type { ShiftState, Wrong } from './state.ts';
 
 /** What may be had for each part; together a hundred. */
 export const points = { strength: 20, foreshots: 20, heart: 20, end: 10, kept: 10, readings: 10, care: 10 } as const; // prettier-ignore
-const DANGER = 20; // points for each danger, out of all
-const FAULT = 5; // points of care for each fault that is no danger
 /** How near counts in full, and how far for nothing; no source: a trainer's rule. */
 const near = {
   strength: [0.3, 1.5], // % vol of the heart
@@ -17,7 +16,7 @@ const near = {
   kept: [0.001, 0.01], // of the charge's alcohol
 } as const;
 const LEAST_FORESHOTS = 0.005; // of the charge's litres: of fewer, the miss is told by this
-const RIGHT = { read: 0.3, corrected: 0.3 }; // % vol to which a reading is right
+const RIGHT = 0.3; // % vol to which a reading, and what is made of it, is right
 const READINGS = 2; // right readings for the whole
 
 /** Why each counts. The last part of a danger is what to do another time. */
@@ -33,54 +32,34 @@ export const whys = {
   vacuum: ['danger', 'The discharge was tried with the air valve shut: the still would have collapsed. Air first.'],
   bare: ['danger', 'So much was boiled off that the coil would lie bare. End the run where the feints end.'],
   'hazy-heart': ['fault', 'The heart began while a sample still turned hazy with water.'],
-} as const satisfies Record<Wrong, readonly ['fault' | 'danger', string]>; // prettier-ignore
+} as const satisfies Record<Wrong, Why>; // prettier-ignore
 
-export interface ScoreRow {
-  readonly id: keyof typeof points | 'danger';
-  readonly points: number;
-  readonly of: number;
-  readonly why: string;
-}
-export interface Score {
-  readonly total: number;
-  readonly rows: readonly ScoreRow[];
-  /** Each thing that went wrong, when, and why it counts. */
-  readonly wrong: readonly { readonly step: number; readonly isDanger: boolean; readonly why: string }[];
-}
-
-/** All of `of` within the first miss, nothing from the second on, evenly between. */
-export function share(of: number, miss: number, [full, none]: readonly [number, number]): number {
-  return of * Math.min(1, Math.max(0, (none - Math.abs(miss)) / (none - full)));
-}
+type Part = keyof typeof points;
 
 const n = (value: number, digits = 1) => formatNumber(value, digits);
 
 /** The points of a shift against what the house would make of the same charge. */
-export function scoreOf(rig: Rig, state: ShiftState): Score {
+export function scoreOf(rig: Rig, state: ShiftState): Score<Part> {
   const made = madeOf(state, STEP);
   const { goal, setup } = rig;
   const hasHeart = made.heart.volume > 0;
   const least = Math.max(goal.foreshots.volume, LEAST_FORESHOTS * setup.charge.volume);
   const foreshots = (made.foreshots.volume - goal.foreshots.volume) / least;
   const lost = made.lost.alcohol / (goal.heart.alcohol + goal.foreshots.alcohol + goal.feints.alcohol + goal.residue.alcohol); // prettier-ignore
-  const isRight = ({ read, stood, corrected, was }: ShiftState['readings'][number]) =>
-    Math.abs(read - stood) <= RIGHT.read && Math.abs(corrected - was) <= RIGHT.corrected;
-  const right = state.readings.filter(isRight).length;
-  const wrong = state.wrong.map(({ step, id }) => ({ step, isDanger: whys[id][0] === 'danger', why: whys[id][1] })); // prettier-ignore
-  const dangers = wrong.filter(({ isDanger }) => isDanger).length;
-  const faults = wrong.length - dangers + (state.isAsked ? 1 : 0);
+  const right = state.readings.filter((each) => isReadRight(each, RIGHT)).length;
   const count = <K extends keyof typeof near>(id: K, miss: number, is = hasHeart) => is ? share(points[id], miss, near[id]) : 0; // prettier-ignore
 
-  const rows: ScoreRow[] = [
+  const rows: ScoreRow<Part>[] = [
     { id: 'strength', points: count('strength', made.heart.strength - goal.heart.strength), of: points.strength, why: hasHeart ? `Heart at ${n(made.heart.strength)} % vol; the house’s cuts give ${n(goal.heart.strength)}.` : 'No heart was taken.' },
     { id: 'foreshots', points: count('foreshots', foreshots), of: points.foreshots, why: `Foreshots ${n(made.foreshots.volume, 0)} L; the house takes ${n(goal.foreshots.volume, 0)} L.` },
     { id: 'heart', points: count('heart', made.ended - setup.cuts.heart, made.ended > 0), of: points.heart, why: made.ended > 0 ? `The heart ended at ${n(made.ended)} % vol; the house ends it at ${n(setup.cuts.heart)}.` : 'The spout was never turned back from the heart.' },
     { id: 'end', points: count('end', made.stopped - setup.cuts.feints, state.isDone && state.boiled > 0), of: points.end, why: state.boiled > 0 ? `The run ended at ${n(made.stopped)} % vol; the house ends it at ${n(setup.cuts.feints)}.` : 'Nothing was distilled.' },
     { id: 'kept', points: count('kept', lost, state.boiled > 0), of: points.kept, why: `${n(made.lost.alcohol)} L of pure alcohol got away.` },
-    { id: 'readings', points: points.readings * Math.min(1, right / READINGS), of: points.readings, why: `${right} of ${state.readings.length} readings right to ${RIGHT.corrected} % vol; ${READINGS} are asked for.` },
-    { id: 'care', points: Math.max(0, (state.boiled > 0 ? points.care : 0) - FAULT * faults), of: points.care, why: state.isAsked ? 'Somebody who asked for the manhole got no answer.' : `${faults === 0 ? 'No fault' : faults === 1 ? 'One fault' : `${faults} faults`} beside dangers.` },
-    { id: 'danger', points: dangers === 0 ? 0 : -DANGER * dangers, of: 0, why: dangers === 0 ? 'No danger.' : `${dangers === 1 ? 'One danger' : `${dangers} dangers`}, ${DANGER} points each.` },
+    { id: 'readings', points: points.readings * Math.min(1, right / READINGS), of: points.readings, why: `${right} of ${state.readings.length} readings right to ${RIGHT} % vol; ${READINGS} are asked for.` },
   ]; // prettier-ignore
-  const total = Math.max(0, Math.round(rows.reduce((sum, row) => sum + row.points, 0)));
-  return { total, rows, wrong };
+  return scored(rows, state.wrong, whys, {
+    of: points.care,
+    isEarned: state.boiled > 0,
+    unanswered: state.isAsked ? 'Somebody who asked for the manhole got no answer.' : undefined,
+  });
 }

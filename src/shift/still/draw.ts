@@ -1,22 +1,13 @@
 // What a seed draws for a shift: which events come, when, and how hard. The same seed and round draw the same everywhere.
-import { uniformRandom } from '../core/numerics/random.ts';
-import type { ShiftEvents } from '../core/shift/rig.ts';
-
-export const SEEDS = [1, 999_999] as const; // whole numbers that a shift may be drawn from
-export const ROUNDS = 12; // charges, one after the other, until the round settles
-
-/** True for a number that a shift can be drawn from. */
-export const isSeed = (n: unknown): n is number => Number.isInteger(n) && (n as number) >= SEEDS[0] && (n as number) <= SEEDS[1]; // prettier-ignore
-
-const round = (value: number, digits: number) => Number(value.toFixed(digits));
+import type { ShiftEvents } from '../../core/shift/still/rig.ts';
+import { drawing, round } from '../seed.ts';
 
 /**
  * The events of one charge. A charge is always lively when it begins to boil, and of the other three events at least one comes;
  * where none is drawn, it is the request. How often and how hard has no source: it is an exercise.
  */
 export function drawEvents(seed: number, charge: number): ShiftEvents {
-  const random = uniformRandom(seed * 64 + charge);
-  const between = (low: number, high: number) => low + (high - low) * random();
+  const { random, between } = drawing(seed, charge);
   // Everything is drawn whether it is used or not, so that one event does not move the others.
   const lively = { stands: round(between(0.6, 0.9), 2), minutes: Math.round(between(12, 25)) };
   const warm = { at: round(between(0.15, 0.4), 3), rise: round(between(8, 12), 1) };

@@ -1,8 +1,8 @@
 // What a shift has made, and what goes into the next charge.
-import { amountsOf, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
-import { litres20, type Portion, type Quantity, type Spirit } from '../quantity.ts';
-import { VERY_MUCH, within } from '../range.ts';
-import { makeUp } from '../distilling/season.ts';
+import { amountsOf, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
+import { litres20, type Portion, type Quantity, type Spirit } from '../../quantity.ts';
+import { VERY_MUCH, within } from '../../range.ts';
+import { makeUp } from '../../distilling/season.ts';
 import { atSafe } from './rig.ts';
 import type { ShiftState } from './state.ts';
 

@@ -1,13 +1,13 @@
 // A spirit still made ready for a shift: its charge, its heat, its condenser, and what the house would make of the charge.
-import { cutAmounts, portions, type Cuts, type Parts } from '../distilling/cuts.ts';
-import { heatOfRun } from '../distilling/run-heat.ts';
-import { runStill } from '../distilling/run.ts';
-import { stillCurve, strengthOfVapour, type StillCurve } from '../distilling/still.ts';
-import { celsius, kilopascals, litres20, moleFraction, strength, type Portion, type Quantity, type Spirit } from '../quantity.ts'; // prettier-ignore
-import { formatNumber } from '../format.ts';
-import { refuse, type Refusal } from '../refusal.ts';
-import { amountsOf, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
-import { vapourOver } from '../vapour/equilibrium.ts';
+import { cutAmounts, portions, type Cuts, type Parts } from '../../distilling/cuts.ts';
+import { heatOfRun } from '../../distilling/run-heat.ts';
+import { runStill } from '../../distilling/run.ts';
+import { stillCurve, strengthOfVapour, type StillCurve } from '../../distilling/still.ts';
+import { celsius, kilopascals, litres20, moleFraction, strength, type Portion, type Quantity, type Spirit } from '../../quantity.ts'; // prettier-ignore
+import { formatNumber } from '../../format.ts';
+import { refuse, type Refusal } from '../../refusal.ts';
+import { amountsOf, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
+import { vapourOver } from '../../vapour/equilibrium.ts';
 import { condenserFor, type Condenser } from './condenser.ts';
 import { latentHeat } from './heat.ts';
 

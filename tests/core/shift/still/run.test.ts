@@ -1,17 +1,18 @@
 // A whole run at the still against reckonings that share no code with it, and against itself: balance and replay.
 import { expect, test } from 'vitest';
-import { act } from '../../../src/core/shift/act.ts';
-import { madeOf } from '../../../src/core/shift/made.ts';
-import { replay } from '../../../src/core/shift/replay.ts';
-import { rigFor, STEP } from '../../../src/core/shift/rig.ts';
-import { kilopascals, litres20, share, strength } from '../../../src/core/quantity.ts';
-import { beginShift, has, lastOf, type ShiftState } from '../../../src/core/shift/state.ts';
-import { litresOver, stepShift, unaccounted } from '../../../src/core/shift/step.ts';
-import { portionOf } from '../../../src/core/spirit/amounts.ts';
-import densities from '../../reference/density-published.json' with { type: 'json' };
-import measured from '../../reference/vle-ethanol-water-101325.json' with { type: 'json' };
-import thermal from '../../reference/thermal.json' with { type: 'json' };
-import { apart } from '../draw.ts';
+import { act, stillCourse } from '../../../../src/core/shift/still/act.ts';
+import { madeOf } from '../../../../src/core/shift/still/made.ts';
+import { replay } from '../../../../src/core/shift/course.ts';
+import { rigFor, STEP } from '../../../../src/core/shift/still/rig.ts';
+import { kilopascals, litres20, share, strength } from '../../../../src/core/quantity.ts';
+import { has, lastOf } from '../../../../src/core/shift/course.ts';
+import { beginShift, type ShiftState } from '../../../../src/core/shift/still/state.ts';
+import { litresOver, stepShift, unaccounted } from '../../../../src/core/shift/still/step.ts';
+import { portionOf } from '../../../../src/core/spirit/amounts.ts';
+import densities from '../../../reference/density-published.json' with { type: 'json' };
+import measured from '../../../reference/vle-ethanol-water-101325.json' with { type: 'json' };
+import thermal from '../../../reference/thermal.json' with { type: 'json' };
+import { apart } from '../../draw.ts';
 import { calm, play, rigged, setup } from './stillman.ts';
 
 const [ETHANOL, WATER] = [46.069, 18.0153]; // kg/kmol; IUPAC
@@ -103,8 +104,8 @@ test('no ethanol and no water is gained or lost, to 1e-9 of the charge, at any s
 });
 
 test('the log replays to the same shift, also from the middle of it', () => {
-  expect(replay(rig, played.log, 20_000)).toEqual(played.state);
-  const halfway = replay(rig, played.log, 3000);
+  expect(replay(stillCourse, rig, played.log, 20_000)).toEqual(played.state);
+  const halfway = replay(stillCourse, rig, played.log, 3000);
   expect(halfway.step).toBe(3000);
   const again = { ...played.states[2999]!, readings: halfway.readings, turns: halfway.turns };
   expect(apart(halfway.pot.ethanol, again.pot.ethanol)).toBeLessThan(1e-9);

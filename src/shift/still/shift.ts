@@ -1,11 +1,12 @@
 // A reader's shift: its seed, the still and house it is of, what each charge made, and the log of the one that runs.
-import { nextCharge } from '../core/shift/made.ts';
-import type { Logged } from '../core/shift/act.ts';
-import type { ShiftSetup } from '../core/shift/rig.ts';
-import { foreshotsEnd } from '../core/distilling/foreshots.ts';
-import type { Line } from '../core/line/line.ts';
-import { litres20, type Quantity, type Spirit } from '../core/quantity.ts';
-import type { Cuts } from '../core/distilling/cuts.ts';
+import { nextCharge } from '../../core/shift/still/made.ts';
+import type { Action } from '../../core/shift/still/act.ts';
+import type { ShiftSetup } from '../../core/shift/still/rig.ts';
+import { foreshotsEnd } from '../../core/distilling/foreshots.ts';
+import type { Line } from '../../core/line/line.ts';
+import { litres20, type Quantity, type Spirit } from '../../core/quantity.ts';
+import type { Cuts } from '../../core/distilling/cuts.ts';
+import { withNext, type Kept } from '../kept.ts';
 
 /** The house of a shift: what stays from charge to charge. */
 export interface ShiftHouse {
@@ -31,16 +32,10 @@ export interface ChargeDone {
   readonly score: number;
 }
 
-export interface Shift {
-  readonly seed: number;
-  readonly house: ShiftHouse;
+export interface Shift extends Kept<ShiftHouse, ChargeDone, Action> {
   readonly charge: Spirit;
   /** What found no room in the still and waits in the receiver. */
   readonly waits: Spirit;
-  readonly done: readonly ChargeDone[];
-  readonly log: readonly Logged[];
-  /** Step to which the charge has run. */
-  readonly step: number;
 }
 
 /** A still's charge and hours, where the house's plant tells of it. */
@@ -81,7 +76,7 @@ export function firstShift(seed: number, house: ShiftHouse): Shift {
 export function nextOf(shift: Shift, made: ChargeDone): Shift {
   const { lowWines, limit, holds } = shift.house;
   const { charge, waits } = nextCharge(lowWines, [made.back, shift.waits], limit, holds);
-  return { ...shift, charge, waits, done: [...shift.done, made], log: [], step: 0 };
+  return { ...withNext(shift, made), charge, waits };
 }
 
 /** What a rig is made from. */

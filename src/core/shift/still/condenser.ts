@@ -1,5 +1,5 @@
 // A condenser: vapour to liquid, liquid to nearly the water's temperature, or what goes by when there is too much of it.
-import { HEAT_CAPACITY } from '../vapour/latent-heat.ts';
+import { HEAT_CAPACITY } from '../../vapour/latent-heat.ts';
 import { latentHeat, warmth } from './heat.ts';
 
 const WATER = 10; // °C of the cooling water as it comes; as the week has it; common practice

@@ -1,11 +1,12 @@
 // Points and refusals by cases made by hand: what is given for what, and what is never done.
 import { expect, test } from 'vitest';
-import { act, type Action } from '../../../src/core/shift/act.ts';
-import { nextCharge } from '../../../src/core/shift/made.ts';
-import { points, scoreOf, share } from '../../../src/core/shift/score.ts';
-import { beginShift, type ShiftState } from '../../../src/core/shift/state.ts';
-import { litres20, strength } from '../../../src/core/quantity.ts';
-import { amountsOf, plus, portionOf } from '../../../src/core/spirit/amounts.ts';
+import { act, type Action } from '../../../../src/core/shift/still/act.ts';
+import { nextCharge } from '../../../../src/core/shift/still/made.ts';
+import { share } from '../../../../src/core/shift/points.ts';
+import { points, scoreOf } from '../../../../src/core/shift/still/score.ts';
+import { beginShift, type ShiftState } from '../../../../src/core/shift/still/state.ts';
+import { litres20, strength } from '../../../../src/core/quantity.ts';
+import { amountsOf, plus, portionOf } from '../../../../src/core/spirit/amounts.ts';
 import { play, rigged } from './stillman.ts';
 
 const rig = rigged();

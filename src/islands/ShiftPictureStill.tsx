@@ -1,14 +1,14 @@
 // The still as it stands: its level, how hot it is, froth, what runs, and where the spout points. The table beside it says the same.
 import { createMemo, Show } from 'solid-js';
-import type { Rig } from '../core/shift/rig.ts';
-import type { ShiftState } from '../core/shift/state.ts';
-import { boiling, boilsAt, potFraction } from '../core/shift/step.ts';
+import type { Rig } from '../core/shift/still/rig.ts';
+import type { ShiftState } from '../core/shift/still/state.ts';
+import { boiling, boilsAt, potFraction } from '../core/shift/still/step.ts';
 
 const POT =
   'M40 176 H148 Q166 132 122 110 Q108 102 106 64 L214 44 V30 L104 46 Q84 24 82 64 Q80 102 66 110 Q22 132 40 176 Z';
 const [TOP, FOOT] = [116, 176]; // of the charge when the still is full, and of the still
 
-export function ShiftPicture(props: { readonly rig: Rig; readonly state: ShiftState }) {
+export function ShiftPictureStill(props: { readonly rig: Rig; readonly state: ShiftState }) {
   const filled = () => {
     const { pot } = props.state;
     const { charge } = props.rig;

@@ -1,5 +1,6 @@
 // A shift as it stands at one step, and what may go wrong in it.
-import type { Amounts } from '../spirit/amounts.ts';
+import type { Amounts } from '../../spirit/amounts.ts';
+import type { Moment } from '../course.ts';
 import { NOTHING, type Rig } from './rig.ts';
 
 /** What happens and wants to be told, in the order in which it may. */
@@ -10,11 +11,6 @@ export type Happening =
 export type Wrong =
   | 'open-steam' | 'carried-over' | 'vapour' | 'left-warm' | 'relief' | 'manhole' | 'air-hot' | 'charging-hot' | 'vacuum' | 'bare' | 'hazy-heart'; // prettier-ignore
 
-export interface At<T> {
-  readonly step: number;
-  readonly id: T;
-}
-
 /** Where the spout was turned: strength at the safe, % vol, and litres come over by then. */
 export interface Turn {
   readonly step: number;
@@ -24,18 +20,7 @@ export interface Turn {
 }
 export type Spout = 'feints' | 'spirit';
 
-/** A hydrometer read: the mark read, the strength at 20 °C made of it, and what both truly were, % vol; °C of the sample. */
-export interface Reading {
-  readonly step: number;
-  readonly read: number;
-  readonly corrected: number;
-  readonly stood: number;
-  readonly was: number;
-  readonly temperature: number;
-}
-
-export interface ShiftState {
-  readonly step: number;
+export interface ShiftState extends Moment<Happening, Wrong> {
   readonly pot: Amounts;
   readonly foreshots: Amounts;
   readonly heart: Amounts;
@@ -56,7 +41,6 @@ export interface ShiftState {
   readonly isChargingOpen: boolean;
   readonly isAirOpen: boolean;
   readonly isManholeOpen: boolean;
-  readonly isDone: boolean;
   /** Vapour that goes over, kmol/s, and its mole fraction. */
   readonly flow: number;
   readonly vapour: number;
@@ -70,10 +54,7 @@ export interface ShiftState {
   /** Steps for which the steam has been off, and for which the safe has been warm. */
   readonly off: number;
   readonly warmFor: number;
-  readonly happened: readonly At<Happening>[];
-  readonly wrong: readonly At<Wrong>[];
   readonly turns: readonly Turn[];
-  readonly readings: readonly Reading[];
 }
 
 /** The charge is in; charging valve, air valve and manhole still stand open, steam and water are off, the spout is on the feints. */
@@ -112,8 +93,3 @@ export function beginShift({ charge, filled }: Rig): ShiftState {
     readings: [],
   };
 }
-
-/** Whether something has happened already. */
-export const has = <T>(list: readonly At<T>[], id: T): boolean => list.some((each) => each.id === id);
-/** When something last happened, or −1. */
-export const lastOf = <T>(list: readonly At<T>[], id: T): number => list.findLast((each) => each.id === id)?.step ?? -1; // prettier-ignore

@@ -1,11 +1,19 @@
 // A stillman who does by rule what the page asks for: for tests that need a whole run and its log.
-import { act, type Action, type Logged } from '../../../src/core/shift/act.ts';
-import { isHazy, sampleOf } from '../../../src/core/shift/samples.ts';
-import { atSafe, rigFor, type Rig, type ShiftEvents, type ShiftSetup } from '../../../src/core/shift/rig.ts';
-import { beginShift, has, lastOf, type ShiftState } from '../../../src/core/shift/state.ts';
-import { litresOver, stepShift } from '../../../src/core/shift/step.ts';
-import { kilopascals, litres20, share, strength } from '../../../src/core/quantity.ts';
-import { answer } from '../draw.ts';
+import type { Logged } from '../../../../src/core/shift/course.ts';
+import { act, type Action } from '../../../../src/core/shift/still/act.ts';
+import { isHazy, sampleOf } from '../../../../src/core/shift/still/samples.ts';
+import {
+  atSafe,
+  rigFor,
+  type Rig,
+  type ShiftEvents,
+  type ShiftSetup,
+} from '../../../../src/core/shift/still/rig.ts';
+import { has, lastOf } from '../../../../src/core/shift/course.ts';
+import { beginShift, type ShiftState } from '../../../../src/core/shift/still/state.ts';
+import { litresOver, stepShift } from '../../../../src/core/shift/still/step.ts';
+import { kilopascals, litres20, share, strength } from '../../../../src/core/quantity.ts';
+import { answer } from '../../draw.ts';
 
 export const calm: ShiftEvents = {
   lively: { stands: 0.75, minutes: 20 },
@@ -25,7 +33,7 @@ export const rigged = (events = calm, changes: Partial<ShiftSetup> = {}): Rig =>
 
 export interface Played {
   readonly state: ShiftState;
-  readonly log: readonly Logged[];
+  readonly log: readonly Logged<Action>[];
   /** Every state of the run, one a step. */
   readonly states: readonly ShiftState[];
 }
@@ -33,7 +41,7 @@ export interface Played {
 /** Runs a charge well: eases the steam at the boil, reads twice, turns the spout at the house's cuts, answers each event. */
 export function play(rig: Rig, steam = { warming: 8, fresh: 3, running: 5 }): Played {
   let state = beginShift(rig);
-  const log: Logged[] = [];
+  const log: Logged<Action>[] = [];
   const states: ShiftState[] = [];
   const does = (action: Action) => {
     log.push({ step: state.step, action });

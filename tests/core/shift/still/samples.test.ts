@@ -1,9 +1,9 @@
 // The hydrometer in a sample that is not at 20 °C: against printed densities, by straight lines between table rows.
 import { expect, test } from 'vitest';
-import { celsius, strength } from '../../../src/core/quantity.ts';
-import { corrected, standsAt } from '../../../src/core/shift/samples.ts';
-import densities from '../../reference/density-published.json' with { type: 'json' };
-import { always, between } from '../draw.ts';
+import { celsius, strength } from '../../../../src/core/quantity.ts';
+import { corrected, standsAt } from '../../../../src/core/shift/still/samples.ts';
+import densities from '../../../reference/density-published.json' with { type: 'json' };
+import { always, between } from '../../draw.ts';
 import fc from 'fast-check';
 
 const at20 = densities
