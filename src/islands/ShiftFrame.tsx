@@ -81,12 +81,15 @@ export function ShiftFrame<R, S extends Moment, A extends Note | Read | { readon
     run.does(action);
     if (state()?.isDone) focusOn('shift-end-title');
   };
-  const read = () => {
+  const read = (): void => {
     if (!post.hydrometer) return;
     run.pause();
     const found = post.hydrometer.jar(rig()!, state()!);
-    if (isRefusal(found)) run.say(found.refused);
-    else setSample(found);
+    if (isRefusal(found)) return void run.say(found.refused);
+    const { fetch } = post.hydrometer;
+    const before = state()!.wrong.length;
+    if (fetch) run.does(fetch);
+    if (state()!.wrong.length === before) setSample(found);
   };
   const stepOn = () => {
     run.pause();

@@ -97,7 +97,12 @@ export interface Post<
   /** What a key asks for as things stand, or nothing. */
   readonly keyed: (key: string, rig: R, state: S) => A | undefined;
   /** The hydrometer, where this shift has one. */
-  readonly hydrometer?: { readonly stem: Stem; readonly jar: (rig: R, state: S) => Jar | Refusal };
+  readonly hydrometer?: {
+    readonly stem: Stem;
+    readonly jar: (rig: R, state: S) => Jar | Refusal;
+    /** What fetching a sample is, where one has to go in for it: it may be wrong. */
+    readonly fetch?: A;
+  };
   readonly Picture: (props: { readonly rig: R; readonly state: S }) => JSX.Element;
   readonly names: Readonly<Record<string, string>>;
   readonly end: (rig: R, state: S, shift: K) => EndTold<D>;

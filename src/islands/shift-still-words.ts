@@ -5,6 +5,7 @@ import { STEP, type Rig } from '../core/shift/still/rig.ts';
 import type { Happening, ShiftState } from '../core/shift/still/state.ts';
 import { BLOCKED, boilsAt, potFraction } from '../core/shift/still/step.ts';
 import { atSafe } from '../core/shift/still/rig.ts';
+import { SITE } from './shift-hours.ts';
 import type { Sign } from './shift-post.ts';
 
 /** The run's time at a step: 1:05:30. */
@@ -31,8 +32,6 @@ export const happenings: Readonly<Record<Happening, string>> = {
 
 /** At which of these the clock stops. */
 export const stops: readonly Happening[] = ['boils', 'first-drops', 'froth', 'warm', 'blocked', 'cleared', 'asks', 'weak', 'cooling']; // prettier-ignore
-
-const SITE = 'The site’s own procedure and those licensed for the work come first.';
 
 /** What wants something of the stillman now, the most urgent first; each with what is usual, and whose word holds. */
 export function signsOf(rig: Rig, state: ShiftState): readonly Sign[] {
