@@ -84,3 +84,87 @@ test('a washback, from the first wort to its charger', async ({ page }) => {
   await expect(page.locator('#shift-go-on')).toContainText('shift 5, round 2');
   expect(wrong).toEqual([]);
 });
+
+test('a mash, from the first water to the draff', async ({ page }) => {
+  test.slow();
+  const wrong = watch(page);
+  await begin(page, '/shift/mash-tun/', 3); // grist at 17 °C; a bed that pulls
+  const liquor = async (to: number) => {
+    const now = Number(await page.locator('.turned output').first().innerText());
+    await press(page, (to > now ? 'e' : 'd').repeat(Math.round(Math.abs(to - now) * 2)));
+    await expect(page.locator('.turned output').first()).toHaveText(to.toFixed(1));
+  };
+  const until = async (pattern: RegExp, keys = '', most = 60) => {
+    for (let i = 0; i < most && !pattern.test(await says(page)); i++) await press(page, `g${keys}`);
+    expect(await says(page)).toMatch(pattern);
+  };
+  await press(page, 'r');
+  await expect(page.locator('.shift-sign')).toContainText('the run-off stays shut');
+  await liquor(68); // 64.5 °C wanted, grist at 17: 68.2 by the book's sum of the first water
+  await press(page, 'y');
+  await until(/The mash is in/);
+  await expect(page.locator('.gauges')).toContainText('64.4 °C');
+  await until(/keeps its own colour/, 'z');
+  await press(page, 'rrrr');
+  await until(/run-off is clear/);
+  await press(page, 't');
+  await until(/pulls down/);
+  await press(page, 'ff');
+  await press(page, 'ggg');
+  await read(page);
+  await press(page, 'r');
+  await until(/sunk/);
+  await liquor(75);
+  await press(page, 'y');
+  await until(/has drained/);
+  await read(page);
+  await press(page, 'w');
+  await liquor(85);
+  await press(page, 'y');
+  await until(/water is in/);
+  await until(/has drained/);
+  await press(page, 'ffffo');
+  await expect(page.locator('#shift-end-title')).toBeFocused();
+  await expect(page.locator('.points')).toContainText('2 of 2 readings right');
+  await expect(page.locator('.points')).toContainText('The bed never set');
+  expect(await total(page)).toBeGreaterThanOrEqual(85);
+  // The weak wort is in the next first water.
+  await page.locator('#shift-next').click();
+  await expect(page.locator('.gauges')).toContainText(/\d weak/);
+  expect(wrong).toEqual([]);
+});
+
+test('two casks, year by year, until both are bottled', async ({ page }) => {
+  const wrong = watch(page);
+  await begin(page, '/shift/casks/', 1); // the second cask leaks; somebody asks for a flame
+  await press(page, '1');
+  let [hasLeaked, hasAsked] = [false, false];
+  for (let i = 0; i < 40 && !/have the age/.test(await says(page)); i++) {
+    await press(page, 'g');
+    const told = await says(page);
+    if (/naked flame/.test(told)) {
+      hasAsked = true;
+      await press(page, 'n');
+    }
+    if (!/year is over/.test(told)) continue;
+    await press(page, 'l');
+    await press(page, 'i');
+    if (/damp to the hand/.test(await says(page))) {
+      hasLeaked = true;
+      await press(page, 'j');
+      await expect(page.locator('.shift-sign')).toContainText('tight');
+    }
+  }
+  expect(hasLeaked && hasAsked).toBe(true);
+  await press(page, 'r');
+  await expect(page.locator('.shift-sign')).toContainText(/L at [\d.]+ % vol\. As expected/);
+  await press(page, 'd');
+  await expect(page.locator('.shift-sign')).toContainText('It noses');
+  await press(page, 'tbv');
+  await expect(page.locator('#shift-end-title')).toBeFocused();
+  await expect(page.locator('.points')).toContainText('2 of 2 casks regauged');
+  expect(await total(page)).toBeGreaterThanOrEqual(85);
+  await page.locator('#shift-next').click();
+  await expect(page.locator('.shift-sign')).toContainText('round 2');
+  expect(wrong).toEqual([]);
+});
