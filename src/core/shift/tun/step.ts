@@ -12,11 +12,12 @@ const SWELLS_FROM = 58; // °C below which starch hardly swells; patindol-2012 h
 const UNSWOLLEN = 0.3; // of its pace below that; no source
 const ENZYME_RANGE = [40, 80] as const; // °C between which the loss of alpha-amylase is known
 const COOLS = 1; // K that a mash loses in an hour; memory
-const TIGHTENS = 10; // min in which a run-off of twice what the bed stands pulls it shut; no source
+const TIGHTENS = 10; // min in which a pull of twice what the bed stands draws it shut; no source
 const LOOSENS = 40; // min in which a bed left alone opens again; no source
 const CLEARS = 0.05; // of the first run-off, until it runs clear; no source
 export const CLOUDY = 0.25; // of its first cloud, below which the run-off counts as clear; no source
 const PULLS = 0.5; // by how much the bed pulls by itself; no source
+const DRAINED = 0.005; // of the first water, with less of which over the bed it is told as drained; no source
 const WATER_COMES = 12; // min for each later water; no source
 const COUNTS_AGAIN = 30 / STEP; // steps after which the same fault counts anew; no source
 
@@ -112,7 +113,7 @@ export function step(rig: Rig, state: TunState): TunState {
   // The bed.
   const before = state.ran / rig.firstRun;
   const pulls = events.pulls !== undefined && before >= events.pulls.at && !has(state.happened, 'pulls');
-  const pressed = flow / rig.usual - events.stands;
+  const pressed = open / rig.usual - events.stands; // by the pull asked for, not by what still runs
   let tight = state.isSet ? 1 : Math.max(0, state.tight + (pressed > 0 ? (pressed / events.stands / TIGHTENS) * STEP : -STEP / LOOSENS)); // prettier-ignore
   if (pulls) [tight] = [tight + PULLS, happens('pulls')];
   if (tight >= 1) tight = 1;
@@ -128,7 +129,7 @@ export function step(rig: Rig, state: TunState): TunState {
   once(runs > 0 && cloud <= CLOUDY, 'clear-run');
   const left = water - (isBack ? 0 : off.water);
   const told = state.waters > 1 ? 'drained' : 'sunk';
-  if (isIn && comes === 0 && left < 0.02 * rig.waters[0] && lastOf(state.happened, told) <= lastOf(state.happened, 'water-in')) happens(told); // prettier-ignore
+  if (isIn && comes === 0 && left < DRAINED * rig.waters[0] && lastOf(state.happened, told) <= lastOf(state.happened, 'water-in')) happens(told); // prettier-ignore
   const asks = events.asks !== undefined && minuteOf({ step: now }) >= events.asks.at && !has(state.happened, 'asks'); // prettier-ignore
   if (asks) happens('asks');
 
