@@ -5,6 +5,9 @@ import type { Control } from './shift-post.ts';
 type Turn = Extract<Control, { turn: string }>;
 type Press = Extract<Control, { key: string }>;
 
+/** True where a figure that is turned is too long to stand beside its name on a phone. */
+const isLong = (row: readonly Control[]) => row.some((each) => 'turn' in each && each.shows.length > 2);
+
 export function ShiftControls(props: {
   readonly rows: readonly (readonly Control[])[];
   readonly press: (key: string) => void;
@@ -46,7 +49,11 @@ export function ShiftControls(props: {
       <Index each={props.rows}>
         {(row) => (
           <div
-            class={'turn' in row()[0]! ? 'turns' : `keys ${row().length > 3 ? 'five' : 'three'}`}
+            class={
+              'turn' in row()[0]!
+                ? `turns${isLong(row()) ? ' long' : ''}`
+                : `keys ${row().length > 3 ? 'five' : 'three'}`
+            }
             style={row().length === 4 ? { 'grid-template-columns': 'repeat(4, 1fr)' } : {}}
           >
             <Index each={row()}>

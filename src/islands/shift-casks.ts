@@ -79,7 +79,7 @@ const regauged = ({ casks }: CasksState, i: Which) => {
 function gauges(rig: Rig, state: CasksState): readonly (readonly [string, string])[] {
   const { setup, events, wanted } = rig;
   const store = (i: Which) =>
-    `${n(setup.stores[i].temperature, 0)} °C, ${n(setup.stores[i].humidity, 0)} % damp`;
+    `${n(setup.stores[i].temperature, 0)} °C, ${n(setup.stores[i].humidity, 0)} % humid`;
   return [
     ['Filled with', `${n(setup.filling.volume, 0)} L, ${n(setup.filling.strength, 1)} %`],
     ['Wanted age', yearsAt(events.age)],

@@ -138,7 +138,7 @@ function gauges(rig: Rig, state: WashbackState): readonly (readonly [string, str
     ['Switcher', state.isSwitching ? 'turns' : 'stands'],
     ['Yeast', state.pitched < 0 ? 'not in' : `in for ${hoursAt(hourOf(state) - state.pitched)} h`],
     ['Last read', last ? `${n(last.corrected, 4)}` : '–'],
-    ['at', last ? `${hoursAt(last.step * STEP)} h` : '–'],
+    ['Read at', last ? `${hoursAt(last.step * STEP)} h` : '–'],
     [
       'Gas at door',
       state.meteredAt < 0 ? 'not read' : `${n(state.metered, 0)} ppm, ${hoursAt(state.meteredAt * STEP)} h`,
