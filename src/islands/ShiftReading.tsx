@@ -19,6 +19,7 @@ export function ShiftReading(props: {
   let at20: HTMLInputElement | undefined;
   onMount(() => read?.focus());
   const stem = () => props.stem;
+  const isLong = () => stem().kind === 'gravity'; // its printed figures need more of the stem
   /** What is read, in marks. */
   const stands = () => props.jar.stands / stem().mark;
   const named = (mark: number) => n(mark * stem().mark, stem().kind === 'gravity' ? stem().digits - 1 : 0);
@@ -81,9 +82,9 @@ export function ShiftReading(props: {
         <For each={marks()}>
           {({ mark, y }) => (
             <>
-              <path class="wall" d={`M36 ${y} h${mark % stem().printed === 0 ? 22 : 12}`} />
+              <path class="wall" d={`M36 ${y} h${mark % stem().printed === 0 ? (isLong() ? 16 : 22) : 12}`} />
               <Show when={mark % stem().printed === 0}>
-                <text x="61" y={y + 5}>
+                <text x={isLong() ? 54 : 61} y={y + 5} style={isLong() ? { 'font-size': '11px' } : {}}>
                   {named(mark)}
                 </text>
               </Show>
