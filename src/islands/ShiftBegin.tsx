@@ -1,16 +1,17 @@
 // Where a shift begins: its number, so that a trainer sets the same for all, or the shift that was kept.
 import { createSignal, Show } from 'solid-js';
 import { wasGiven } from '../core/format.ts';
-import { isSeed, ROUNDS, SEEDS } from '../shift/draw.ts';
-import type { Shift } from '../shift/shift.ts';
+import type { Kept } from '../shift/kept.ts';
+import { isSeed, ROUNDS, SEEDS } from '../shift/seed.ts';
 
-export function ShiftBegin(props: {
+export function ShiftBegin<K extends Kept<unknown, unknown, unknown>>(props: {
   readonly seed: number;
-  readonly house: string;
-  readonly kept: Shift | undefined;
+  /** Where it begins: “Harrowmere’s still”. */
+  readonly place: string;
+  readonly kept: K | undefined;
   readonly isReady: boolean;
   readonly begin: (seed: number) => void;
-  readonly goOn: (shift: Shift) => void;
+  readonly goOn: (shift: K) => void;
 }) {
   const [problem, setProblem] = createSignal('');
   let input: HTMLInputElement | undefined;
@@ -54,7 +55,7 @@ export function ShiftBegin(props: {
       </div>
       <p class="actions">
         <button type="submit" id="shift-begin" disabled={!props.isReady}>
-          Begin at {props.house}’s still
+          Begin at {props.place}
         </button>
         <Show when={props.kept}>
           {(kept) => (

@@ -1,60 +1,24 @@
-// The end of a shift: what was made against the house's own run, points and why, the rounds so far, and the next charge.
-import { For, Show } from 'solid-js';
+// The end of a round: what was made against what the house makes, points and why, the rounds so far, and the next.
+import { createMemo, For, Show } from 'solid-js';
 import { formatNumber as n } from '../core/format.ts';
-import { backOf, madeOf } from '../core/shift/made.ts';
-import { houseBegins, STEP, type Rig } from '../core/shift/rig.ts';
-import { points, scoreOf } from '../core/shift/score.ts';
-import type { ShiftState } from '../core/shift/state.ts';
-import { ROUNDS } from '../shift/draw.ts';
+import type { Moment } from '../core/shift/course.ts';
 import { linkOfShift, resultLine } from '../shift/link.ts';
-import type { ChargeDone, Shift } from '../shift/shift.ts';
+import type { Kept } from '../shift/kept.ts';
+import { ROUNDS } from '../shift/seed.ts';
+import type { Post } from './shift-post.ts';
 import { inWords, today } from './today.ts';
-import { clockAt } from './shift-words.ts';
 
-const names: Readonly<Record<keyof typeof points | 'danger', string>> = {
-  strength: 'Strength of the heart',
-  foreshots: 'Foreshots',
-  heart: 'End of the heart',
-  end: 'End of the run',
-  kept: 'Spirit kept',
-  readings: 'Readings',
-  care: 'Care',
-  danger: 'Danger',
-};
-
-export function ShiftEnd(props: {
-  readonly rig: Rig;
-  readonly state: ShiftState;
-  readonly shift: Shift;
-  readonly next: (made: ChargeDone) => void;
+export function ShiftEnd<R, S extends Moment, A extends { readonly do: string }, D, K extends Kept<{ readonly name: string }, D, A>>(props: {
+  readonly post: Post<R, S, A, D, K>;
+  readonly rig: R;
+  readonly state: S;
+  readonly shift: K;
+  readonly next: (made: D) => void;
 }) {
-  const made = () => madeOf(props.state, STEP);
-  const score = () => scoreOf(props.rig, props.state);
-  const goal = () => props.rig.goal;
-  const spirit = ({ volume, strength }: ChargeDone['heart']) => ({ volume, strength });
-  const done = (): ChargeDone => {
-    const { heart } = made();
-    return {
-      charge: props.shift.charge,
-      heart: spirit(heart),
-      back: spirit(backOf(props.state)),
-      score: score().total,
-    };
-  };
-  const rows = () => [...props.shift.done, done()];
-  const alcohol = ({ volume, strength }: ChargeDone['heart']) => (volume * strength) / 100;
-  const line = () => resultLine(props.shift, score().total, today());
-  const compared = (): readonly (readonly [string, string, string])[] => [
-    ['Heart, L of pure alcohol', n(made().heart.alcohol, 1), n(goal().heart.alcohol, 1)],
-    ['Heart, L', n(made().heart.volume, 0), n(goal().heart.volume, 0)],
-    ['Heart, % vol', n(made().heart.strength, 1), n(goal().heart.strength, 1)],
-    ['Heart began at, % vol', made().began > 0 ? n(made().began, 1) : '–', n(houseBegins(props.rig), 1)],
-    ['Heart ended at, % vol', made().ended > 0 ? n(made().ended, 1) : '–', n(props.rig.setup.cuts.heart, 1)],
-    ['Foreshots, L', n(made().foreshots.volume, 0), n(goal().foreshots.volume, 0)],
-    ['Feints, L', n(made().feints.volume, 0), n(goal().feints.volume, 0)],
-    ['Minutes', n(made().minutes, 0), n((props.rig.usualSteps * STEP) / 60, 0)],
-  ];
-  const settled = () => Math.abs(alcohol(rows().at(-1)!.heart) / props.shift.house.settles - 1) <= 0.01;
+  const told = createMemo(() => props.post.end(props.rig, props.state, props.shift));
+  const score = () => told().score;
+  const line = () => resultLine(props.shift, props.post.words, score().total, today());
+  const isLast = () => props.shift.done.length + 1 >= ROUNDS;
   return (
     <div class="shift-end">
       <h2 tabindex="-1" id="shift-end-title">
@@ -64,13 +28,13 @@ export function ShiftEnd(props: {
         <table>
           <thead>
             <tr>
-              <th scope="col">Charge {props.shift.done.length + 1}</th>
+              <th scope="col">{told().made}</th>
               <th scope="col" class="number">made</th>
               <th scope="col" class="number">the house</th>
             </tr>
           </thead>
           <tbody>
-            <For each={compared()}>
+            <For each={told().compared}>
               {([name, own, house]) => (
                 <tr>
                   <th scope="row">{name}</th>
@@ -88,7 +52,7 @@ export function ShiftEnd(props: {
           {(row) => (
             <div>
               <dt>
-                {names[row.id]} <b>{row.of > 0 ? `${n(row.points, 0)} of ${row.of}` : n(row.points, 0)}</b>
+                {props.post.names[row.id]} <b>{row.of > 0 ? `${n(row.points, 0)} of ${row.of}` : n(row.points, 0)}</b>
               </dt>
               <dd>{row.why}</dd>
             </div>
@@ -101,7 +65,7 @@ export function ShiftEnd(props: {
           <For each={score().wrong}>
             {({ step, isDanger, why }) => (
               <li>
-                {clockAt(step)} {isDanger ? <strong>Danger. </strong> : ''}
+                {props.post.clock(step)} {isDanger ? <strong>Danger. </strong> : ''}
                 {why}
               </li>
             )}
@@ -109,31 +73,26 @@ export function ShiftEnd(props: {
         </ul>
       </Show>
       <h3>Round by round</h3>
-      <p>
-        Foreshots and feints go into the next charge. By its own cuts the house settles at{' '}
-        {n(props.shift.house.settles, 1)} L of pure alcohol in the heart.{' '}
-        {settled() ? 'This round is within 1 % of that.' : 'This round is not there yet.'}
-      </p>
+      <p>{told().rounds}</p>
       <div class="table" tabindex="0" role="group" aria-label="Round by round">
         <table>
           <thead>
             <tr>
-              <th scope="col">Round</th>
-              <th scope="col" class="number">charge, L</th>
-              <th scope="col" class="number">% vol</th>
-              <th scope="col" class="number">heart, L pure</th>
-              <th scope="col" class="number">points</th>
+              <For each={told().heads}>
+                {(head, i) => (
+                  <th scope="col" class={i() > 0 ? 'number' : ''}>
+                    {head}
+                  </th>
+                )}
+              </For>
             </tr>
           </thead>
           <tbody>
-            <For each={rows()}>
-              {(row, i) => (
+            <For each={told().rows}>
+              {([first, ...others]) => (
                 <tr>
-                  <th scope="row">{i() + 1}</th>
-                  <td class="number">{n(row.charge.volume, 0)}</td>
-                  <td class="number">{n(row.charge.strength, 1)}</td>
-                  <td class="number">{n(alcohol(row.heart), 1)}</td>
-                  <td class="number">{row.score}</td>
+                  <th scope="row">{first}</th>
+                  <For each={others}>{(cell) => <td class="number">{cell}</td>}</For>
                 </tr>
               )}
             </For>
@@ -141,14 +100,14 @@ export function ShiftEnd(props: {
         </table>
       </div>
       <p class="actions">
-        <button type="button" id="shift-next" disabled={rows().length >= ROUNDS} onClick={() => props.next(done())}>
+        <button type="button" id="shift-next" disabled={isLast()} onClick={() => props.next(told().done)}>
           Next round
         </button>
         <button type="button" onClick={() => print()}>
           Print with the log
         </button>
       </p>
-      <Show when={rows().length >= ROUNDS}>
+      <Show when={isLast()}>
         <p>Twelve rounds are done.</p>
       </Show>
       <h3>For the record</h3>
@@ -156,10 +115,10 @@ export function ShiftEnd(props: {
         <output class="result-line">{line()}</output>
       </p>
       <p class="meaning">
-        {inWords(today())}, {props.shift.house.name}. The line says which shift was run, on a still of which figures, and its points.
+        {inWords(today())}, {props.shift.house.name}. The line says which shift was run, by which figures, and its points.
         It can be typed by anybody, so it proves nothing alone; the printed log shows what was done when. It is
-        practice and no leave to run a still.{' '}
-        <a href={linkOfShift(props.shift.seed)}>Link to this shift</a>: it sets the same events for everybody; with the same house, the same still.
+        practice and no leave to do the work.{' '}
+        <a href={linkOfShift(props.shift.seed)}>Link to this shift</a>: it sets the same events for everybody; with the same house, the same plant.
       </p>
     </div>
   );

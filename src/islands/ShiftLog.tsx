@@ -1,43 +1,39 @@
-// The log of a charge: what was done, what happened and what was read, each with its time; and a line of one's own.
+// The log of a round: what was done, what happened and what was read, each with its time; and a line of one's own.
 import { createMemo, createSignal, Index } from 'solid-js';
 import { formatNumber as n } from '../core/format.ts';
 import { UNSEEN } from '../core/shown.ts';
-import { whys } from '../core/shift/score.ts';
-import type { Action } from '../core/shift/act.ts';
-import type { ShiftState, Wrong } from '../core/shift/state.ts';
-import type { Shift } from '../shift/shift.ts';
+import type { Moment, Note, Read } from '../core/shift/course.ts';
 import { LONGEST_NOTE } from '../shift/text.ts';
-import { clockAt, happenings, wordsOf } from './shift-words.ts';
+import type { Kept } from '../shift/kept.ts';
+import type { Post } from './shift-post.ts';
 
-/** What an action counts as when it is refused. */
-const refusals: Readonly<Partial<Record<Action['do'], Wrong>>> = { steam: 'open-steam', manhole: 'manhole', air: 'air-hot', charging: 'charging-hot', discharge: 'vacuum' }; // prettier-ignore
-
-export function ShiftLog(props: {
-  readonly shift: Shift;
-  readonly state: ShiftState;
+export function ShiftLog<R, S extends Moment, A extends Note | Read | { readonly do: string }, D, K extends Kept<{ readonly name: string }, D, A>>(props: {
+  readonly post: Post<R, S, A, D, K>;
+  readonly shift: K;
+  readonly state: S;
   readonly write: (text: string) => void;
 }) {
   const [note, setNote] = createSignal('');
   const lines = createMemo(() => {
+    const { post } = props;
     const { happened, wrong, readings } = props.state;
     let reading = 0;
-    // Of a valve turned several marks at one time only where it came to.
+    // Of what was turned several marks at one time only where it came to.
     const log = props.shift.log.filter(({ step, action }, i, all) => {
       const next = all[i + 1];
-      const isMark = action.do === 'steam' || action.do === 'water';
-      return !(isMark && next?.step === step && next.action.do === action.do);
+      return !(post.turned.includes(action.do) && next?.step === step && next.action.do === action.do);
     });
     const done = log.map(({ step, action }) => {
       const made = action.do === 'read' ? readings[reading] : undefined;
       if (made?.step === step) reading++;
       const at = made ? `, sample at ${n(made.temperature, 1)} °C` : '';
-      const isRefused = wrong.some((each) => each.step === step && each.id === refusals[action.do]);
-      return { step, text: `${wordsOf(action)}${at}${isRefused ? ': refused' : ''}.` };
+      const isRefused = wrong.some((each) => each.step === step && each.id === post.refused[action.do]);
+      return { step, text: `${post.wordsOf(action)}${at}${isRefused ? ': refused' : ''}.` };
     });
     return [
       ...done,
-      ...happened.map(({ step, id }) => ({ step, text: happenings[id] })),
-      ...wrong.map(({ step, id }) => ({ step, text: whys[id][1] })),
+      ...happened.map(({ step, id }) => ({ step, text: post.happenings[id as keyof typeof post.happenings] })),
+      ...wrong.map(({ step, id }) => ({ step, text: post.whys[id as keyof typeof post.whys][1] })),
     ].toSorted((a, b) => a.step - b.step);
   });
   const write = () => {
@@ -72,7 +68,7 @@ export function ShiftLog(props: {
         <Index each={lines()}>
           {(line) => (
             <li>
-              <time>{clockAt(line().step)}</time> {line().text}
+              <time>{props.post.clock(line().step)}</time> {line().text}
             </li>
           )}
         </Index>

@@ -1,18 +1,16 @@
 // A hydrometer in its jar: the stem is drawn with the meniscus, the reader types what it shows and what that is at 20 °C.
 import { createSignal, For, onMount, Show } from 'solid-js';
 import { formatNumber as n, rangeProblem } from '../core/format.ts';
-import { celsius, strength } from '../core/quantity.ts';
 import { readAtOnce } from '../core/reading/at-once.ts';
-import { corrected, type Sample } from '../core/shift/samples.ts';
+import type { Jar, Stem } from './shift-post.ts';
 
-const MARK = 13; // drawing units of one mark of 0.2 % vol
+const MARK = 13; // drawing units of one mark
 const SURFACE = 100; // where the level surface is drawn
-const SPAN = 1.5; // % vol drawn above and below it
-
-const LIMITS = [0, 100] as const;
+const MARKS = 7.5; // marks drawn above and below it
 
 export function ShiftReading(props: {
-  readonly sample: Sample;
+  readonly jar: Jar;
+  readonly stem: Stem;
   readonly write: (read: number, corrected: number) => void;
   readonly leave: () => void;
 }) {
@@ -20,32 +18,39 @@ export function ShiftReading(props: {
   let read: HTMLInputElement | undefined;
   let at20: HTMLInputElement | undefined;
   onMount(() => read?.focus());
-  const stands = () => props.sample.stands;
-  /** Marks of 0.2 from the least to the greatest that is drawn, and where each stands: stronger marks are higher on the stem. */
+  const stem = () => props.stem;
+  const isLong = () => stem().kind === 'gravity'; // its printed figures need more of the stem
+  /** What is read, in marks. */
+  const stands = () => props.jar.stands / stem().mark;
+  const named = (mark: number) => n(mark * stem().mark, stem().kind === 'gravity' ? stem().digits - 1 : 0);
+  /** The marks that are drawn, and where each stands on the stem: spirit’s stronger marks are higher, wort’s denser ones lower. */
   const marks = () => {
-    const least = Math.ceil((stands() - SPAN) / 0.2);
-    return Array.from({ length: Math.floor((2 * SPAN) / 0.2) + 1 }, (_, i) => least + i)
-      .filter((mark) => mark >= 0 && mark <= 500)
-      .map((mark) => ({ mark, y: SURFACE - (mark * 0.2 - stands()) * (MARK / 0.2) }));
+    const up = stem().isDenserMore ? -1 : 1;
+    const [low, high] = stem().limits.map((limit) => limit / stem().mark);
+    return Array.from({ length: 2 * MARKS + 1 }, (_, i) => Math.ceil(stands() - MARKS) + i)
+      .filter((mark) => mark >= low! - 1e-9 && mark <= high! + 1e-9)
+      .map((mark) => ({ mark, y: SURFACE - up * (mark - stands()) * MARK }));
   };
   const inWords = () => {
-    const tenths = Math.round(stands() * 10);
-    const [whole, over] = [Math.floor(tenths / 10), tenths % 10];
-    const half = over % 2 === 1 ? ' and a half' : '';
-    return `Seen under the meniscus, the surface is ${Math.floor(over / 2)}${half} marks of 0.2 above ${whole} % vol. The sample is at ${n(props.sample.temperature, 1)} °C.`;
+    const halves = Math.round(stands() * 2);
+    const below = Math.floor(halves / 2 / stem().printed) * stem().printed;
+    const over = halves - 2 * below;
+    return `Seen under the meniscus, the surface is ${Math.floor(over / 2)}${over % 2 === 1 ? ' and a half' : ''} marks of ${stem().mark} above ${named(below)}${stem().unit}. The sample is at ${n(props.jar.temperature, 1)} °C.`;
   };
-  /** The table that goes with the glass: whole readings round this one, at the sample’s temperature. */
+  /** The table that goes with the glass: readings round this one, at the sample’s temperature. */
   const rows = () => {
-    const first = Math.min(97, Math.max(0, Math.floor(stands()) - 1));
+    const { row, limits: [low, high] } = stem();
+    const last = Math.floor(high / row + 1e-9) - 3;
+    const first = Math.min(last, Math.max(Math.ceil(low / row - 1e-9), Math.floor(props.jar.stands / row + 1e-9) - 1));
     return [0, 1, 2, 3].map((i) => {
-      const shown = first + i;
-      return { shown, at20: corrected(strength(shown), celsius(props.sample.temperature)) };
+      const shown = (first + i) * row;
+      return { shown: n(shown, stem().kind === 'gravity' ? stem().digits - 1 : 0), at20: props.jar.at20(shown) };
     });
   };
   const figure = (input: HTMLInputElement | undefined, label: string) => {
     const text = input?.value ?? '';
-    const value = readAtOnce(text.replace(',', '.'), { kind: 'strength' })?.value;
-    return value !== undefined && value >= LIMITS[0] && value <= LIMITS[1] ? value : rangeProblem(label, text, 'strength', LIMITS); // prettier-ignore
+    const value = readAtOnce(text.replace(',', '.'), { kind: stem().kind })?.value;
+    return value !== undefined && value >= stem().limits[0] && value <= stem().limits[1] ? value : rangeProblem(label, text, stem().kind, stem().limits); // prettier-ignore
   };
   const write = () => {
     const shown = figure(read, 'What the glass shows');
@@ -77,10 +82,10 @@ export function ShiftReading(props: {
         <For each={marks()}>
           {({ mark, y }) => (
             <>
-              <path class="wall" d={`M36 ${y} h${mark % 5 === 0 ? 22 : 12}`} />
-              <Show when={mark % 5 === 0}>
-                <text x="61" y={y + 5}>
-                  {mark / 5}
+              <path class="wall" d={`M36 ${y} h${mark % stem().printed === 0 ? (isLong() ? 16 : 22) : 12}`} />
+              <Show when={mark % stem().printed === 0}>
+                <text x={isLong() ? 54 : 61} y={y + 5} style={isLong() ? { 'font-size': '11px' } : {}}>
+                  {named(mark)}
                 </text>
               </Show>
             </>
@@ -90,7 +95,7 @@ export function ShiftReading(props: {
       </svg>
       <div>
         <p>
-          Sample at <b>{n(props.sample.temperature, 1)} °C</b>. Read under the meniscus; each mark is 0.2.
+          Sample at <b>{n(props.jar.temperature, 1)} °C</b>. Read under the meniscus; each mark is {stem().mark}.
         </p>
         <table>
           <thead>
@@ -104,7 +109,7 @@ export function ShiftReading(props: {
               {({ shown, at20 }) => (
                 <tr>
                   <th scope="row">{shown}</th>
-                  <td class="number">{n(at20, 1)}</td>
+                  <td class="number">{n(at20, stem().digits)}</td>
                 </tr>
               )}
             </For>

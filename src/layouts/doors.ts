@@ -30,7 +30,7 @@ export const doors: readonly Door[] = [
           { href: '/first-weeks/', text: 'Your first weeks', says: 'from day one to signed off' },
           { href: '/safety/', text: 'Safety', says: 'read this first' },
           { href: '/practice/', text: 'Practice', says: 'questions, marked at once' },
-          { href: '/shift/', text: 'A shift at the still' },
+          { href: '/shift/', text: 'A shift', says: 'tun, washback, still, casks' },
           { href: '/plant/', text: 'Plant and faults' },
           { href: '/nose/', text: 'The nose' },
           { href: '/using/', text: 'How to use the book' },

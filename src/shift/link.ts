@@ -1,7 +1,6 @@
 // A shift in an address: #shift= and its number, so that a trainer sets the same for all; and the line to hand in.
 import { shown } from '../core/shown.ts';
-import { isSeed, SEEDS } from './draw.ts';
-import type { Shift, ShiftHouse } from './shift.ts';
+import { isSeed, SEEDS } from './seed.ts';
 
 const MARK = '#shift=';
 
@@ -17,12 +16,16 @@ export function seedOfLink(hash: string): number | { readonly problem: string } 
 }
 
 /** A code of the figures that a shift hangs on, so that two can see that theirs are alike: FNV-1a, 32 bits, from memory. */
-export function codeOfHouse({ name: _, settles: __, ...figures }: ShiftHouse): string {
+export function codeOfHouse<H extends { readonly name: string; readonly settles?: number }>({ name: _, settles: __, ...figures }: H): string {
   let code = 0x811c9dc5;
   for (const sign of JSON.stringify(figures)) code = Math.imul(code ^ sign.codePointAt(0)!, 0x01000193);
   return (code >>> 0).toString(36).toUpperCase().padStart(7, '0');
-}
+} // prettier-ignore
 
-/** The line of a result for a record: which shift, of which still, which charge, points, day. */
-export const resultLine = ({ seed, house, done }: Shift, score: number, day: string): string =>
-  `Shift ${seed}, still ${codeOfHouse(house)}, charge ${done.length + 1}: ${score} of 100, ${day}`;
+/** The line of a result for a record: which shift, of which plant, which round, points, day. `at` and `round` are the kind's words, as “still” and “charge”. */
+export const resultLine = (
+  { seed, house, done }: { readonly seed: number; readonly house: { readonly name: string }; readonly done: readonly unknown[] },
+  { at, round }: { readonly at: string; readonly round: string },
+  score: number,
+  day: string,
+): string => `Shift ${seed}, ${at} ${codeOfHouse(house)}, ${round} ${done.length + 1}: ${score} of 100, ${day}`; // prettier-ignore

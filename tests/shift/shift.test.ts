@@ -1,18 +1,20 @@
 // A shift as it is drawn, written down and linked: the same number for everybody, and a strict door.
 import { expect, test } from 'vitest';
 import { line } from '../../src/core/line/line.ts';
-import { rigFor, type ShiftEvents } from '../../src/core/shift/rig.ts';
+import { rigFor, type ShiftEvents } from '../../src/core/shift/still/rig.ts';
 import { cutAmounts } from '../../src/core/distilling/cuts.ts';
 import { amountsOf, portionOf, plus } from '../../src/core/spirit/amounts.ts';
-import { scoreOf } from '../../src/core/shift/score.ts';
-import { backOf } from '../../src/core/shift/made.ts';
+import { scoreOf } from '../../src/core/shift/still/score.ts';
+import { backOf } from '../../src/core/shift/still/made.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { drawEvents, isSeed, ROUNDS } from '../../src/shift/draw.ts';
+import { drawEvents } from '../../src/shift/still/draw.ts';
+import { isSeed, ROUNDS } from '../../src/shift/seed.ts';
 import { codeOfHouse, linkOfShift, resultLine, seedOfLink } from '../../src/shift/link.ts';
-import { firstShift, houseOfShift, nextOf, setupOf, type Shift } from '../../src/shift/shift.ts';
-import { BIGGEST, decodeShift, encodeShift, MOST_ACTIONS } from '../../src/shift/text.ts';
+import { firstShift, houseOfShift, nextOf, setupOf, type Shift } from '../../src/shift/still/shift.ts';
+import { decodeShift, encodeShift } from '../../src/shift/still/text.ts';
+import { BIGGEST, MOST_ACTIONS } from '../../src/shift/text.ts';
 import { answer, apart } from '../core/draw.ts';
-import { play } from '../core/shift/stillman.ts';
+import { play } from '../core/shift/still/stillman.ts';
 import { injections, nested, notNumbers, prototypeKeys } from '../hostile-texts.ts';
 
 const house = houseOfShift('Harrowmere', answer(line(builtInHouse)), { charge: 3700, hours: 8 });
@@ -126,7 +128,7 @@ test('a link carries a number of a shift, and no other text is one', () => {
 });
 
 test('the line of a result says shift, still, charge, points and day; the same figures have the same code', () => {
-  expect(resultLine(whole, 88, '2026-05-14')).toBe(`Shift 7, still ${codeOfHouse(house)}, charge 2: 88 of 100, 2026-05-14`); // prettier-ignore
+  expect(resultLine(whole, { at: 'still', round: 'charge' }, 88, '2026-05-14')).toBe(`Shift 7, still ${codeOfHouse(house)}, charge 2: 88 of 100, 2026-05-14`); // prettier-ignore
   expect(codeOfHouse({ ...house, name: 'Sallowby' })).toBe(codeOfHouse(house));
   expect(codeOfHouse({ ...house, hours: 9 })).not.toBe(codeOfHouse(house));
   expect(codeOfHouse(house)).toMatch(/^[0-9A-Z]{7}$/);

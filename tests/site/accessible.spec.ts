@@ -29,6 +29,14 @@ async function handIn(page: Page): Promise<string> {
 }
 
 /** Every island in use: the page, the part of it that is looked at, what the reader does, and what must then be there. */
+/** Begins a shift, lets its clock go on, does what its first free button does, and opens the log. */
+const beginShift = async (page: Page) => {
+  await page.locator('#shift-begin').click();
+  await page.locator('.shift-log').waitFor();
+  for (const key of 'eyg') await page.keyboard.press(key);
+  for (let i = 0; i < 3; i++) await page.keyboard.press('g');
+  await page.locator('.shift-log summary').click();
+};
 const uses: readonly {
   readonly what: string;
   readonly address: string;
@@ -212,6 +220,27 @@ const uses: readonly {
       await page.locator('.shift-log summary').click();
     },
     shows: '.shift-log li:nth-child(2)',
+  },
+  {
+    what: 'a washback that is filling, with the log open',
+    address: '/shift/washback/',
+    part: '.shift',
+    use: beginShift,
+    shows: '.shift-log li',
+  },
+  {
+    what: 'a mash that has begun, with the log open',
+    address: '/shift/mash-tun/',
+    part: '.shift',
+    use: beginShift,
+    shows: '.shift-log li',
+  },
+  {
+    what: 'two casks after some months, with the log open',
+    address: '/shift/casks/',
+    part: '.shift',
+    use: beginShift,
+    shows: '.shift-log li',
   },
   {
     what: 'a house without a name',

@@ -30,6 +30,9 @@ const tools: Readonly<Record<string, string>> = {
   '/guide-file/tell/': '#telling-said',
   '/guide-file/sums/': '#guide-sum',
   '/shift/': '#shift-begin',
+  '/shift/mash-tun/': '#shift-begin',
+  '/shift/washback/': '#shift-begin',
+  '/shift/casks/': '#shift-begin',
   '/search/': '#search-words',
 };
 

@@ -1,6 +1,6 @@
 // A charge of the spirit still, played whole: by keyboard, by touch and by mouse; what is kept, set by a link and refused.
 import { expect, test, type Page } from '@playwright/test';
-import { decodeShift } from '../../src/shift/text.ts';
+import { decodeShift } from '../../src/shift/still/text.ts';
 import { injections } from '../hostile-texts.ts';
 import { open, ready, watch } from './pages.ts';
 

@@ -36,6 +36,10 @@ const calculate = (id: string) => async (page: Page) => {
 };
 
 /** Each island: a page that has it, and a use of it that ends with what it shows. */
+const beginShift = async (page: Page) => {
+  await page.locator('#shift-begin').click();
+  await expect(page.locator('.shift-log')).toBeVisible();
+};
 const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) => Promise<unknown>]>> = {
   MaltingCalculator: ['sums/predicted-spirit-yield/', calculate('predicted-spirit-yield')],
   MillingCalculator: ['sums/grist-split/', calculate('grist-split')],
@@ -288,13 +292,10 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
       await expect(page.locator('.mark-of').first()).toBeVisible();
     },
   ],
-  ShiftDesk: [
-    'shift/',
-    async (page) => {
-      await page.locator('#shift-begin').click();
-      await expect(page.locator('.shift-log')).toBeVisible();
-    },
-  ],
+  ShiftDesk: ['shift/', beginShift],
+  ShiftTun: ['shift/mash-tun/', beginShift],
+  ShiftWashback: ['shift/washback/', beginShift],
+  ShiftCasks: ['shift/casks/', beginShift],
   WordsAbroad: [
     'words/',
     async (page) => {

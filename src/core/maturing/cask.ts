@@ -117,6 +117,21 @@ export function caskAfter(plan: CaskPlan): Portion {
   return portionOf(left);
 }
 
+/** A cask followed by hand: what was filled, kilomoles, and what is left of an amount after a part of a year, 0–1, in the steps of `ageCask`. */
+export function followCask(plan: CaskPlan): {
+  readonly filled: Amounts;
+  readonly after: (left: Amounts, part: number) => Amounts;
+} {
+  const { filled, leaving, steps } = courseOf(plan);
+  const after = (left: Amounts, part: number) => {
+    const many = Math.max(1, Math.round(within('The part of a year', part, 0, 1) * steps));
+    let now = left;
+    for (let i = 0; i < many; i++) now = stepOn(now, leaving, part / many);
+    return now;
+  };
+  return { filled, after };
+}
+
 /** How a cask begins, and what leaves it in a year, kilomoles, with the steps that a year is followed in. */
 function courseOf({ volume, strength, cask, store, years: span }: CaskPlan) {
   within('The filling, L,', volume, Number.MIN_VALUE, cask.size);

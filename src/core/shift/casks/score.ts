@@ -1,0 +1,64 @@
+// Points for two casks by a rule that is stated, and why each was lost.
+import { formatNumber } from '../../format.ts';
+import { portionOf } from '../../spirit/amounts.ts';
+import { scored, share, type Score, type ScoreRow, type Why } from '../points.ts';
+import { which, type CasksState, type Which, type Wrong } from './course.ts';
+import { MONTHS, type Rig } from './rig.ts';
+
+/** What may be had for each part; together a hundred. */
+export const points = { firstBottles: 20, secondBottles: 20, firstAge: 10, secondAge: 10, regauge: 10, leak: 10, work: 10, care: 10 } as const; // prettier-ignore
+/** How near counts in full, and how far for nothing; no source: a trainer's rule. */
+const near = {
+  bottles: [0, 0.1], // of the bottles wanted that are missing
+  leak: [3, 20], // L that leaked
+  work: [2, 6], // looks in a year, of both casks together
+} as const;
+const FRESH = 12; // months before the bottling in which a regauge counts
+
+export const whys = {
+  flame: ['danger', 'A flame was let near a cask. Say no: vapour at the bung burns.'],
+  young: ['fault', 'A cask was bottled younger than is wanted. Its youngest drop gives the age.'],
+  weak: ['fault', 'A cask was emptied that was weaker than the bottle. Regauge before you empty.'],
+  dripping: ['fault', 'A cask leaked for more than two years before it was mended. Look at the casks each year.'],
+} as const satisfies Record<Wrong, Why>; // prettier-ignore
+
+type Part = keyof typeof points;
+const n = (value: number, digits = 1) => formatNumber(value, digits);
+const yearsOf = (months: number) => `${Math.floor(months / MONTHS)} years${months % MONTHS > 0 ? ` ${months % MONTHS} months` : ''}`; // prettier-ignore
+
+/** The points of two casks against what is wanted of them. */
+export function scoreOf(rig: Rig, state: CasksState): Score<Part> {
+  const { wanted, events, setup } = rig;
+  const bottles = (i: Which): ScoreRow<Part> => {
+    const id = i === 0 ? 'firstBottles' : 'secondBottles';
+    const cask = state.casks[i];
+    const is = cask.bottledAt >= 0;
+    return { id, points: is ? share(points[id], Math.max(0, 1 - cask.bottles / wanted[i]), near.bottles) : 0, of: points[id], why: is ? `${n(cask.bottles, 0)} bottles at ${n(setup.strength)} % vol; ${n(wanted[i], 0)} are wanted.` : 'It was not bottled.' };
+  };
+  const age = (i: Which): ScoreRow<Part> => {
+    const id = i === 0 ? 'firstAge' : 'secondAge';
+    const at = state.casks[i].bottledAt;
+    return { id, points: at >= events.age ? points[id] : 0, of: points[id], why: at >= 0 ? `Bottled at ${yearsOf(at)}; ${yearsOf(events.age)} are wanted.` : 'It was not bottled.' };
+  };
+  const fresh = which.filter((i) => {
+    const { regauged, bottledAt } = state.casks[i];
+    return regauged.month >= 0 && bottledAt >= 0 && bottledAt - regauged.month <= FRESH;
+  }).length;
+  const leaked = portionOf(state.casks[events.leak.cask].leaked).volume;
+  const perYear = state.step > 0 ? (MONTHS * state.looks) / state.step : 0;
+  const isBegun = state.casks.some(({ bottledAt }) => bottledAt >= 0);
+  const rows: ScoreRow<Part>[] = [
+    bottles(0),
+    bottles(1),
+    age(0),
+    age(1),
+    { id: 'regauge', points: (points.regauge * fresh) / which.length, of: points.regauge, why: `${fresh} of 2 casks regauged in the year before they were bottled.` },
+    { id: 'leak', points: isBegun ? share(points.leak, leaked, near.leak) : 0, of: points.leak, why: leaked > 0 ? `${n(leaked)} L leaked from the ${setup.stores[events.leak.cask].name}.` : 'Nothing leaked.' },
+    { id: 'work', points: isBegun ? share(points.work, perYear, near.work) : 0, of: points.work, why: `${n(perYear)} looks a year at both casks; two are enough.` },
+  ];
+  return scored(rows, state.wrong, whys, {
+    of: points.care,
+    isEarned: isBegun,
+    unanswered: state.isAsked ? 'Somebody who asked for a flame got no answer.' : undefined,
+  });
+} // prettier-ignore

@@ -1,0 +1,65 @@
+// Points for a shift by a rule that is stated, and why each was lost.
+import { formatNumber } from '../../format.ts';
+import { isReadRight, scored, share, type Score, type ScoreRow, type Why } from '../points.ts';
+import { madeOf } from './made.ts';
+import { STEP, type Rig } from './rig.ts';
+import type { ShiftState, Wrong } from './state.ts';
+
+/** What may be had for each part; together a hundred. */
+export const points = { strength: 20, foreshots: 20, heart: 20, end: 10, kept: 10, readings: 10, care: 10 } as const; // prettier-ignore
+/** How near counts in full, and how far for nothing; no source: a trainer's rule. */
+const near = {
+  strength: [0.3, 1.5], // % vol of the heart
+  foreshots: [0.1, 0.5], // of the house's litres
+  heart: [0.5, 3], // % vol at the cut
+  end: [0.5, 2], // % vol at the safe
+  kept: [0.001, 0.01], // of the charge's alcohol
+} as const;
+const LEAST_FORESHOTS = 0.005; // of the charge's litres: of fewer, the miss is told by this
+const RIGHT = 0.3; // % vol to which a reading, and what is made of it, is right
+const READINGS = 2; // right readings for the whole
+
+/** Why each counts. The last part of a danger is what to do another time. */
+export const whys = {
+  'open-steam': ['fault', 'Steam was asked for with the still open. Shut charging valve, air valve and manhole first.'],
+  'carried-over': ['danger', 'The charge frothed over the neck, and boiling liquid went through the condenser. Take steam off as soon as froth rises in the sight glass, and bring a charge up slowly.'],
+  vapour: ['danger', 'Vapour came to the safe, where a spark can light it. Put on water before the boil, and cut the steam when the condenser runs warm.'],
+  'left-warm': ['fault', 'Spirit ran warm for ten minutes. More water or less steam cools it.'],
+  relief: ['danger', 'The relief valve lifted: steam was left on against a blocked line. Steam off, keep all shut, and call those whose work it is.'],
+  manhole: ['danger', 'The manhole was tried on a hot still.'],
+  'air-hot': ['danger', 'The air valve was tried on a still under steam.'],
+  'charging-hot': ['fault', 'The charging valve was tried on a hot still.'],
+  vacuum: ['danger', 'The discharge was tried with the air valve shut: the still would have collapsed. Air first.'],
+  bare: ['danger', 'So much was boiled off that the coil would lie bare. End the run where the feints end.'],
+  'hazy-heart': ['fault', 'The heart began while a sample still turned hazy with water.'],
+} as const satisfies Record<Wrong, Why>; // prettier-ignore
+
+type Part = keyof typeof points;
+
+const n = (value: number, digits = 1) => formatNumber(value, digits);
+
+/** The points of a shift against what the house would make of the same charge. */
+export function scoreOf(rig: Rig, state: ShiftState): Score<Part> {
+  const made = madeOf(state, STEP);
+  const { goal, setup } = rig;
+  const hasHeart = made.heart.volume > 0;
+  const least = Math.max(goal.foreshots.volume, LEAST_FORESHOTS * setup.charge.volume);
+  const foreshots = (made.foreshots.volume - goal.foreshots.volume) / least;
+  const lost = made.lost.alcohol / (goal.heart.alcohol + goal.foreshots.alcohol + goal.feints.alcohol + goal.residue.alcohol); // prettier-ignore
+  const right = state.readings.filter((each) => isReadRight(each, RIGHT)).length;
+  const count = <K extends keyof typeof near>(id: K, miss: number, is = hasHeart) => is ? share(points[id], miss, near[id]) : 0; // prettier-ignore
+
+  const rows: ScoreRow<Part>[] = [
+    { id: 'strength', points: count('strength', made.heart.strength - goal.heart.strength), of: points.strength, why: hasHeart ? `Heart at ${n(made.heart.strength)} % vol; the house’s cuts give ${n(goal.heart.strength)}.` : 'No heart was taken.' },
+    { id: 'foreshots', points: count('foreshots', foreshots), of: points.foreshots, why: `Foreshots ${n(made.foreshots.volume, 0)} L; the house takes ${n(goal.foreshots.volume, 0)} L.` },
+    { id: 'heart', points: count('heart', made.ended - setup.cuts.heart, made.ended > 0), of: points.heart, why: made.ended > 0 ? `The heart ended at ${n(made.ended)} % vol; the house ends it at ${n(setup.cuts.heart)}.` : 'The spout was never turned back from the heart.' },
+    { id: 'end', points: count('end', made.stopped - setup.cuts.feints, state.isDone && state.boiled > 0), of: points.end, why: state.boiled > 0 ? `The run ended at ${n(made.stopped)} % vol; the house ends it at ${n(setup.cuts.feints)}.` : 'Nothing was distilled.' },
+    { id: 'kept', points: count('kept', lost, state.boiled > 0), of: points.kept, why: `${n(made.lost.alcohol)} L of pure alcohol got away.` },
+    { id: 'readings', points: points.readings * Math.min(1, right / READINGS), of: points.readings, why: `${right} of ${state.readings.length} readings right to ${RIGHT} % vol; ${READINGS} are asked for.` },
+  ]; // prettier-ignore
+  return scored(rows, state.wrong, whys, {
+    of: points.care,
+    isEarned: state.boiled > 0,
+    unanswered: state.isAsked ? 'Somebody who asked for the manhole got no answer.' : undefined,
+  });
+}

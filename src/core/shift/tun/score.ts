@@ -1,0 +1,61 @@
+// Points for a shift at a mash tun by a rule that is stated, and why each was lost.
+import { formatNumber } from '../../format.ts';
+import { isReadRight, scored, share, type Score, type ScoreRow, type Why } from '../points.ts';
+import { wortOf } from './act.ts';
+import type { Rig } from './rig.ts';
+import type { TunState, Wrong } from './state.ts';
+
+/** What may be had for each part; together a hundred. */
+export const points = { mash: 15, iodine: 5, bed: 10, gravity: 20, volume: 10, extract: 15, waters: 5, readings: 10, care: 10 } as const; // prettier-ignore
+/** How near counts in full, and how far for nothing; no source: a trainer's rule. */
+const near = {
+  mash: [0.4, 2.5], // K from the house's mash
+  gravity: [0.0007, 0.004], // of the wort from what the house collects
+  volume: [0.01, 0.08], // of the litres
+  extract: [0.01, 0.08], // of the house's extract that is missing
+  waters: [2, 8], // K of a later water, the worse of the two
+} as const;
+const SET = 5; // points for each time that the bed sets
+const READINGS = 2; // right readings for the whole
+const RIGHT = 0.0011; // gravity to which a reading is right: a mark of the stem
+
+export const whys = {
+  blue: ['fault', 'Wort went to the washback while the iodine still turned blue: starch goes along, which yeast cannot use. Test before the run-off.'],
+  cloudy: ['fault', 'Cloudy wort went to the washback. Let it go back over the bed until it runs clear.'],
+  'set-bed': ['fault', 'The bed set: it was drawn faster than it stands. Open the run-off by small steps and watch how it pulls.'],
+  'let-in': ['danger', 'Somebody was let to the open tun. Say no: only locked off, empty, cool, and by the site’s procedure.'],
+  'wet-draff': ['fault', 'The draff went out wet, with wort that could have been drained.'],
+  forced: ['fault', 'A set bed was drawn harder. Shut the run-off and lift the bed from below.'],
+} as const satisfies Record<Wrong, Why>; // prettier-ignore
+
+type Part = keyof typeof points;
+const n = (value: number, digits = 1) => formatNumber(value, digits);
+
+/** The points of a shift against what the house would collect from the same grist and waters. */
+export function scoreOf(rig: Rig, state: TunState): Score<Part> {
+  const { goal, setup } = rig;
+  const made = wortOf(state.wort);
+  const is = made.volume > 0;
+  const mean = state.stood > 0 ? state.warmth / state.stood : 0;
+  const [, second, last] = state.temperatures;
+  const off = Math.max(second === undefined ? Infinity : Math.abs(second - setup.second), last === undefined ? Infinity : Math.abs(last - setup.last)); // prettier-ignore
+  const sets = state.happened.filter(({ id }) => id === 'set').length;
+  const right = state.readings.filter((each) => isReadRight(each, RIGHT)).length;
+  const count = (id: keyof typeof near, miss: number, has = is) =>
+    has ? share(points[id], miss, near[id]) : 0;
+  const rows: ScoreRow<Part>[] = [
+    { id: 'mash', points: count('mash', mean - setup.mash, mean > 0), of: points.mash, why: mean > 0 ? `The mash stood at ${n(mean)} °C; the house mashes at ${n(setup.mash)}.` : 'Nothing was mashed.' },
+    { id: 'iodine', points: state.isTested ? points.iodine : 0, of: points.iodine, why: state.isTested ? 'The iodine was clear before anything was collected.' : 'No clear iodine test before the wort was collected.' },
+    { id: 'bed', points: is ? Math.max(0, points.bed - SET * sets) : 0, of: points.bed, why: sets === 0 ? 'The bed never set.' : `The bed set ${sets === 1 ? 'once' : `${sets} times`}.` },
+    { id: 'gravity', points: count('gravity', made.gravity - goal.gravity), of: points.gravity, why: is ? `Wort at ${n(made.gravity, 4)}; the house collects ${n(goal.gravity, 4)}.` : 'No wort was collected.' },
+    { id: 'volume', points: count('volume', made.volume / goal.volume - 1), of: points.volume, why: `${n(made.volume, 0)} L; the house collects ${n(goal.volume, 0)}.` },
+    { id: 'extract', points: count('extract', Math.max(0, 1 - state.wort.extract / goal.wort.extract)), of: points.extract, why: `${n(state.wort.extract, 0)} kg of extract; the house collects ${n(goal.wort.extract, 0)}.` },
+    { id: 'waters', points: Number.isFinite(off) ? share(points.waters, off, near.waters) : 0, of: points.waters, why: Number.isFinite(off) ? `Later waters at ${n(second!)} and ${n(last!)} °C; the house gives them at ${n(setup.second)} and ${n(setup.last)}.` : 'Not all the waters were given.' },
+    { id: 'readings', points: points.readings * Math.min(1, right / READINGS), of: points.readings, why: `${right} of ${state.readings.length} readings right to 0.001; ${READINGS} are asked for.` },
+  ]; // prettier-ignore
+  return scored(rows, state.wrong, whys, {
+    of: points.care,
+    isEarned: is,
+    unanswered: state.isAsked ? 'Somebody who asked to reach in got no answer.' : undefined,
+  });
+}

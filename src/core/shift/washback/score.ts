@@ -1,0 +1,76 @@
+// Points for a shift at a washback by a rule that is stated, and why each was lost.
+import { formatNumber } from '../../format.ts';
+import { isReadRight, scored, share, type Score, type ScoreRow, type Why } from '../points.ts';
+import { chargerFree, houseEnds, type Rig } from './rig.ts';
+import type { WashbackState, Wrong } from './state.ts';
+import { hourOf, washOf } from './step.ts';
+
+/** What may be had for each part; together a hundred. */
+export const points = { pitch: 15, dose: 10, peak: 15, alcohol: 20, hours: 10, finished: 10, readings: 10, care: 10 } as const; // prettier-ignore
+/** How near counts in full, and how far for nothing; no source: a trainer's rule. */
+const near = {
+  pitch: [1.5, 4], // K from the house's set temperature
+  dose: [0.05, 0.5], // of the house's dose
+  peak: [0, 2], // K over the warmest that is allowed
+  alcohol: [0.01, 0.06], // of the house's alcohol that is missing
+  hours: [3, 15], // h from when the house hands over, or from when the charger has room
+} as const;
+const WARMEST = 34; // °C that a peak may come to; common practice
+const READINGS = 3; // right readings for the whole
+const RIGHT = 0.0011; // gravity to which a reading is right: a mark of the stem
+const ALIKE = { gravity: 0.0011, apart: 3, before: 6 } as const; // two readings alike, so many h apart, the last so many h before: no source
+
+export const whys = {
+  'dry-pitch': ['fault', 'The yeast went in before a third of the wort was there. Wait until it covers the floor well, so that it mixes.'],
+  'hot-pitch': ['fault', 'The yeast went into wort over 30 °C, and half of it suffered. Set the cooler lower.'],
+  unpitched: ['fault', 'The wort stood five hours without yeast, and other things began to grow in it.'],
+  'frothed-over': ['fault', 'The washback frothed over, and wash ran off with it. Start the switcher as the froth rises, and antifoam if that is not enough.'],
+  'too-much': ['fault', 'A third dose of antifoam: it goes on into the still.'],
+  unmeasured: ['fault', 'The door was opened without a reading of the gas. Read the meter first, each time.'],
+  'went-in': ['danger', 'The room was entered with the gas over the limit. Stay out, keep others out, report it, and wait until the meter is down.'],
+  climbed: ['danger', 'Somebody was let to the open washback. Say no: only emptied, aired, tested, with a permit and somebody watching.'],
+  'too-hot': ['fault', 'The wash passed 35 °C, where yeast suffers. Set it cooler, or cool sooner.'],
+  early: ['fault', 'The wash still worked when it was handed over: its gas goes on in the charger, and its sugar is lost to the still.'],
+} as const satisfies Record<Wrong, Why>; // prettier-ignore
+
+type Part = keyof typeof points;
+const n = (value: number, digits = 1) => formatNumber(value, digits);
+
+/** Whether the last two readings show that the gravity stands. */
+function isSeenToStand({ readings, handedAt }: WashbackState): boolean {
+  const [one, two] = readings.slice(-2);
+  if (!one || !two) return false;
+  return (
+    Math.abs(one.corrected - two.corrected) <= ALIKE.gravity &&
+    hourOf(two) - hourOf(one) >= ALIKE.apart - 1e-9 &&
+    handedAt - hourOf(two) <= ALIKE.before
+  );
+}
+
+/** The points of a shift against what the house makes of the same wort. */
+export function scoreOf(rig: Rig, state: WashbackState): Score<Part> {
+  const wash = washOf(rig, state);
+  const isHanded = state.handedAt >= 0;
+  const missing = Math.max(0, 1 - wash.alcohol / rig.goal.alcohol);
+  const allowed = Math.max(WARMEST, rig.peak);
+  const due = Math.max(houseEnds(rig), chargerFree(rig));
+  const right = state.readings.filter((each) => isReadRight(each, RIGHT)).length;
+  const stands = isSeenToStand(state);
+  const isIn = state.pitched >= 0;
+  const count = (id: keyof typeof near, miss: number, is: boolean) =>
+    is ? share(points[id], miss, near[id]) : 0;
+  const rows: ScoreRow<Part>[] = [
+    { id: 'pitch', points: count('pitch', state.pitchedAt - rig.setup.set, isIn), of: points.pitch, why: isIn ? `Pitched at ${n(state.pitchedAt)} °C, ${n(state.pitched)} h from the first wort; the house sets its wort at ${n(rig.setup.set)}.` : 'No yeast went in.' },
+    { id: 'dose', points: count('dose', state.pitchedWith - 1, isIn), of: points.dose, why: `${n(state.pitchedWith * rig.setup.yeast, 0)} kg of yeast; the house gives ${n(rig.setup.yeast, 0)}.` },
+    { id: 'peak', points: count('peak', Math.max(0, state.warmest - allowed), isIn), of: points.peak, why: `Warmest ${n(state.warmest)} °C; not over ${n(allowed)} is asked for.` },
+    { id: 'alcohol', points: count('alcohol', missing, isHanded), of: points.alcohol, why: `${n(wash.alcohol, 0)} L of pure alcohol; the house makes ${n(rig.goal.alcohol, 0)}.` },
+    { id: 'hours', points: count('hours', state.handedAt - due, isHanded), of: points.hours, why: isHanded ? `Handed over at ${n(state.handedAt)} h; due at ${n(due)}.` : 'It was not handed over.' },
+    { id: 'finished', points: stands ? points.finished : 0, of: points.finished, why: stands ? 'Two readings alike, three hours apart, before it was called finished.' : 'The last two readings do not show that the gravity stood: alike to a mark, three hours apart, the last within six hours.' },
+    { id: 'readings', points: points.readings * Math.min(1, right / READINGS), of: points.readings, why: `${right} of ${state.readings.length} readings right to 0.001; ${READINGS} are asked for.` },
+  ]; // prettier-ignore
+  return scored(rows, state.wrong, whys, {
+    of: points.care,
+    isEarned: isIn,
+    unanswered: state.isAsked ? 'Somebody who asked to be let in got no answer.' : undefined,
+  });
+}

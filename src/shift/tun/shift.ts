@@ -1,0 +1,67 @@
+// A reader's shift at a mash tun: the house it is of, what each mash made, and the weak wort that goes on to the next.
+import type { Action } from '../../core/shift/tun/act.ts';
+import { NO_LIQUID, type TunSetup } from '../../core/shift/tun/rig.ts';
+import type { Line } from '../../core/line/line.ts';
+import type { Liquid } from '../../core/mashing/waters.ts';
+import { celsius, kilograms, litres20, litresPerKilogram, percent, share } from '../../core/quantity.ts';
+import type { Kept } from '../kept.ts';
+
+const HELD = 0.7; // kg of water that a kg of grist keeps, drained; as in the calculator of several waters
+const WASHING = 0.85; // part of that which a later water reaches; the same, an assumption
+
+/** The figures of a house that its mash hangs on. */
+export interface TunHouse {
+  readonly name: string;
+  readonly malt: number;
+  readonly moisture: number;
+  readonly extract: number;
+  readonly ratio: number;
+  readonly mash: number;
+  readonly second: number;
+  readonly last: number;
+  readonly collects: number;
+}
+/** What one mash made: wort, L and gravity; weak wort, kg of water and extract; points. */
+export interface TunDone {
+  readonly volume: number;
+  readonly gravity: number;
+  readonly water: number;
+  readonly extract: number;
+  readonly score: number;
+}
+export type TunShift = Kept<TunHouse, TunDone, Action>;
+
+export const houseOfTun = (name: string, { house }: Line): TunHouse => ({
+  name,
+  malt: house.maltPerMash,
+  moisture: house.maltMoisture,
+  extract: house.solubleExtract,
+  ratio: house.liquorRatio,
+  mash: house.mashTemperature,
+  second: house.secondWater,
+  last: house.lastWater,
+  collects: house.wortVolume,
+});
+
+/** The weak wort that the next mash takes in its first water. */
+export function weakOf({ done }: Pick<TunShift, 'done'>): Liquid {
+  const last = done.at(-1);
+  return last ? { water: kilograms(last.water), extract: kilograms(last.extract) } : NO_LIQUID;
+}
+
+/** What a rig is made from. */
+export const setupOf = ({ house, done }: Pick<TunShift, 'house' | 'done'>): TunSetup => ({
+  bed: {
+    malt: kilograms(house.malt),
+    moisture: percent(house.moisture),
+    extract: percent(house.extract),
+    held: litresPerKilogram(HELD),
+    washing: share(WASHING),
+  },
+  ratio: litresPerKilogram(house.ratio),
+  mash: celsius(house.mash),
+  second: celsius(house.second),
+  last: celsius(house.last),
+  collects: litres20(house.collects),
+  weak: weakOf({ done }),
+});

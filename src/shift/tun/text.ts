@@ -1,0 +1,54 @@
+// A shift at a mash tun as text, version 1: its house, its actions and its rounds.
+import { isMark } from '../../core/shift/course.ts';
+import { isLiquor, runsTo, tunCourse, type Action } from '../../core/shift/tun/act.ts';
+import { decodeKept, encodeKept, numbers, own, readCommon, readName, record, Unread, type Data, type Form } from '../text.ts'; // prettier-ignore
+import type { TunDone, TunHouse, TunShift } from './shift.ts';
+
+const figures = { malt: [10, 100_000], moisture: [0, 8], extract: [50, 90], ratio: [1, 10], mash: [50, 75], second: [50, 100], last: [50, 100], collects: [20, 500_000] } as const; // prettier-ignore
+const made = { volume: [0, 600_000], gravity: [0.99, 1.15], water: [0, 500_000], extract: [0, 100_000], score: [0, 100] } as const; // prettier-ignore
+const plain = [
+  'mash-in',
+  'water',
+  'warm',
+  'cool',
+  'iodine',
+  'underlet',
+  'let-in',
+  'refuse',
+  'empty',
+] as const;
+
+function readHouse(given: unknown): TunHouse {
+  const { name, ...rest } = record('The house', given, ['name', ...Object.keys(figures)]);
+  return { name: readName(name), ...numbers('The house', rest, figures) };
+}
+
+function readAction(data: Data): Action | undefined {
+  const [what, to] = ['do', 'to'].map((key) => own(data, key));
+  if (what === 'liquor' && typeof to === 'number' && isLiquor(to)) return { do: what, to };
+  if (what === 'valve' && typeof to === 'number' && isMark(to)) return { do: what, to };
+  const goes = runsTo.find((each) => each === to);
+  if (what === 'run' && goes) return { do: what, to: goes };
+  const one = plain.find((each) => each === what);
+  return one ? { do: one } : readCommon(data, [0.98, 1.12]);
+}
+
+function readDone(given: unknown): TunDone {
+  const done = numbers('A mash', given, made);
+  if (!Number.isInteger(done.score)) throw new Unread('Points are whole.');
+  return done;
+}
+
+const form: Form<TunShift> = {
+  format: 'malt-spirit-tun-shift',
+  version: 1,
+  longest: tunCourse.longest,
+  actionKeys: ['do', 'to', 'read', 'corrected', 'text'],
+  house: readHouse,
+  action: readAction,
+  done: readDone,
+};
+
+export const encodeTun = (shift: TunShift): string => encodeKept(form, shift);
+/** Reads a shift's text: the shift, or the sentence why it cannot be read. */
+export const decodeTun = (text: string): TunShift | { readonly problem: string } => decodeKept(form, text);

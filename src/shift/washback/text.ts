@@ -1,0 +1,45 @@
+// A shift at a washback as text, version 1: its house, its actions and its rounds.
+import { isMark } from '../../core/shift/course.ts';
+import { isCooler, washbackCourse, type Action } from '../../core/shift/washback/act.ts';
+import { decodeKept, encodeKept, number, numbers, own, readCommon, readName, readSpirit, record, type Data, type Form } from '../text.ts'; // prettier-ignore
+import type { WashbackHouse, WashbackShift } from './shift.ts';
+
+const figures = { volume: [50, 200_000], gravity: [1.01, 1.12], final: [0.98, 1.1], hours: [24, 150], set: [5, 35], yeast: [0.01, 5000] } as const; // prettier-ignore
+const plain = ['pitch', 'antifoam', 'meter', 'report', 'go-in', 'let-in', 'refuse', 'hand-over'] as const;
+
+function readHouse(given: unknown): WashbackHouse {
+  const { name, ...rest } = record('The house', given, ['name', ...Object.keys(figures)]);
+  return { name: readName(name), ...numbers('The house', rest, figures) };
+}
+
+function readAction(data: Data): Action | undefined {
+  const [what, to, on] = ['do', 'to', 'on'].map((key) => own(data, key));
+  if (what === 'set' && typeof to === 'number' && isCooler(to)) return { do: what, to };
+  if ((what === 'dose' || what === 'cooling') && typeof to === 'number' && isMark(to))
+    return { do: what, to };
+  if (what === 'switcher' && typeof on === 'boolean') return { do: what, on };
+  const one = plain.find((each) => each === what);
+  return one ? { do: one } : readCommon(data, [0.98, 1.12]);
+}
+
+const form: Form<WashbackShift> = {
+  format: 'malt-spirit-washback-shift',
+  version: 1,
+  longest: washbackCourse.longest,
+  actionKeys: ['do', 'to', 'on', 'read', 'corrected', 'text'],
+  house: readHouse,
+  action: readAction,
+  done: (given) => {
+    const data = record('A washback', given, ['wash', 'gravity', 'warmest', 'score']);
+    return {
+      wash: readSpirit('A wash', own(data, 'wash'), 0),
+      gravity: number('A gravity', own(data, 'gravity'), 0.98, 1.12),
+      warmest: number('The warmest', own(data, 'warmest'), 0, 60),
+      score: number('Points', own(data, 'score'), 0, 100, true),
+    };
+  },
+};
+
+export const encodeWashback = (shift: WashbackShift): string => encodeKept(form, shift);
+/** Reads a shift's text: the shift, or the sentence why it cannot be read. */
+export const decodeWashback = (text: string): WashbackShift | { readonly problem: string } => decodeKept(form, text); // prettier-ignore
