@@ -45,11 +45,12 @@ function unitsToConvert(prompt: string, asked: string): number {
   return percentages + seen.size - things.size;
 }
 
-/** The operations of the sums in a working, each behind its = left out. */
+/** The operations of the sums in a working: of a line with = those before its last. */
 const operationsIn = (working: readonly string[]) =>
-  working
-    .filter((line) => line.includes('='))
-    .reduce((all, line) => all + (line.slice(0, line.lastIndexOf('=')).match(/(?<=[\s\u00a0])[+−×÷/·](?=[\s\u00a0])|[√^]/g)?.length ?? 0), 0); // prettier-ignore
+  working.reduce((all, line) => {
+    const sum = line.includes('=') ? line.slice(0, line.lastIndexOf('=')) : line;
+    return all + (sum.match(/(?<=[\s\u00a0])[+−×÷/·](?=[\s\u00a0])|[√^]/g)?.length ?? 0);
+  }, 0);
 
 /** How hard a question is, in points with no unit; from 0 up. */
 export function hardnessOf(question: Question): Hardness {

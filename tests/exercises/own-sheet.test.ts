@@ -94,7 +94,7 @@ test('the measure counts what it says', () => {
     of: 'mass' as const,
     answer: 100,
     slips: [{ family: 'order' as const, value: 110, say: '' }, { family: 'order' as const, value: 200, say: '' }],
-    working: ['malt + more', '4550 + 250 × 0.88 = 4770', '1 = 1'],
+    working: ['4550 + 250 × 0.88 = 4770', 'that is 1 = 1 − 0'],
   }; // prettier-ignore
   // Steps + and ×; one mistake near; 4.55 has two more figures, 250 one, 12 one; t beside kg, and one per cent.
   expect(hardnessOf(question)).toEqual({

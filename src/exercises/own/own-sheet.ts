@@ -67,8 +67,23 @@ interface Choice {
 const answerFace = (question: Question) =>
   isNumberQuestion(question) ? question.answer.toPrecision(6) : faceOf(question);
 
+/** What was drawn for a sheet so far, so that a change of order draws nothing anew; another for each house, and for other questions of one's own. */
+export type Drawings = Map<string, readonly Choice[]>;
+
 /** Draws of a question that differ in what they ask and in the answer, those of middling hardness first. */
-function* choicesFor(sheet: OwnSheet, item: Item, kind: QuestionKind): InSteps<readonly Choice[]> {
+function* choicesFor(
+  sheet: OwnSheet,
+  item: Item,
+  kind: QuestionKind,
+  met: Drawings,
+): InSteps<readonly Choice[]> {
+  const name = `${kind.id}/${seedFor(sheet, item, 0)}/${sheet.generator}`;
+  const known = met.get(name) ?? (yield* choicesAnew(sheet, item, kind));
+  met.set(name, known);
+  return known;
+}
+
+function* choicesAnew(sheet: OwnSheet, item: Item, kind: QuestionKind): InSteps<readonly Choice[]> {
   const found: Choice[] = [];
   const met = new Set<string>();
   for (let other = 0; other < POOL; other++) {
@@ -104,6 +119,7 @@ export interface Evenness {
 export function* settling(
   sheet: OwnSheet,
   kinds: ReadonlyMap<string, QuestionKind>,
+  drawings: Drawings = new Map(),
 ): InSteps<{ readonly sheet: OwnSheet; readonly evenness: Evenness }> {
   const versions = Array.from({ length: sheet.versions }, (_, i) => i);
   const points = versions.map(() => 0);
@@ -129,7 +145,7 @@ export function* settling(
       });
       continue;
     }
-    const choices = kind ? yield* choicesFor(sheet, item, kind) : [];
+    const choices = kind ? yield* choicesFor(sheet, item, kind, drawings) : [];
     if (choices.length === 0) {
       missing.push(place);
       steps.forEach((each) => each.push('passed over'));

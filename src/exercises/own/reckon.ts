@@ -117,7 +117,7 @@ export function reckoner(
       }
       case 'call': {
         const inner = of.of.map(made);
-        const run = RUN[of.name];
+        const run: (...of: readonly number[]) => number = RUN[of.name];
         return (numbers) => run(...inner.map((each) => each(numbers)));
       }
       default: {
