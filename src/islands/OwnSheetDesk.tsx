@@ -1,6 +1,7 @@
 // A trainer's own sheet, question by question: chosen, ordered, marked, kept by name, sent as a link or a file, printed.
 import { createEffect, createMemo, createSignal, For, on, onMount, Show } from 'solid-js';
 import { GENERATOR } from '../exercises/draw.ts';
+import { kindsOf } from '../exercises/kinds/later.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import type { OwnQuestion } from '../exercises/own/own-question.ts';
 import { askingOwn, freshKey, houseOfOwn, noteOf, OWN_LIMITS, settling, type Drawings, type Evenness, type Item, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts'; // prettier-ignore
@@ -16,7 +17,7 @@ import { focusAfter } from './focus-after.ts';
 import { textOfFile } from './open-file.ts';
 import { isTooLong, ownLink, readOwnLink } from './own-address.ts';
 import { keepDraft, keepSheet, keptBank, keptDraft, keptSheets } from './own-kept.ts';
-import { kindsById } from './own-kinds.ts';
+import { kindsById, type KindsById } from './own-kinds.ts';
 import { OwnPaper } from './OwnPaper.tsx';
 import { OwnResults } from './OwnResults.tsx';
 import { OwnSheetEven } from './OwnSheetEven.tsx';
@@ -68,11 +69,28 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
   let drawings: Drawings = new Map();
 
   /** Those that the sheet carries count before those of the bank: a sheet asks what it was made with. */
-  const own = createMemo(() => [
-    ...sheet().own,
-    ...bank().filter(({ id }) => !sheet().own.some((each) => each.id === id)),
-  ]);
-  const kinds = createMemo(() => kindsById(props.list, own()));
+  const own = createMemo(
+    () =>
+      [...sheet().own, ...bank().filter(({ id }) => !sheet().own.some((each) => each.id === id))].sort(
+        (a, b) => (a.id < b.id ? -1 : 1),
+      ),
+    undefined,
+    { equals: (a, b) => a.length === b.length && a.every((each, i) => each === b[i]) }, // or every change would draw the list of kinds anew
+  );
+  const [kinds, setKinds] = createSignal<KindsById>(
+    new Map(kindsOf(props.list).map((kind) => [kind.id, kind])),
+  );
+  createEffect(
+    on(own, (now) => {
+      kindsById(props.list, now).then(
+        (made) => own() === now && setKinds(made),
+        () =>
+          setSaid(
+            'A part of the book did not come, and questions of your own cannot be drawn; load the page again.',
+          ),
+      );
+    }),
+  );
   const choosable = createMemo(() =>
     [...kinds().values()].filter(({ since, until }) => since <= GENERATOR && until === undefined),
   );
@@ -92,8 +110,9 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
 
   /** Draws every version anew when something else is chosen; a sheet that was opened keeps its draws. */
   createEffect(
-    on([sheet, ready], async ([now, isReady]) => {
+    on([sheet, ready, kinds], async ([now, isReady]) => {
       if (!isReady) return;
+      if (now.own.some(({ id }) => !kinds().has(id))) return; // they are on their way
       if (now.items.length === 0) return void setSettled(undefined);
       await lineReady(now.house);
       const begins = now.items.flatMap(({ kind }) => (kind.startsWith('own-') || !kinds().has(kind) ? [] : [{ id: kind }])); // prettier-ignore
@@ -124,8 +143,8 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
     keepDraft(read);
     setSaid(`${read.title || 'A sheet without a title'} is open, from ${from}.`);
   };
-  onMount(() => {
-    const read = readOwnLink(location.hash);
+  onMount(async () => {
+    const read = await readOwnLink(location.hash);
     if (typeof read === 'string') setProblem(read);
     const kept = keptBank();
     setBank(kept.all);
@@ -178,7 +197,7 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
   const share = async () => {
     const made = whole();
     if (!made) return;
-    const link = ownLink(made);
+    const link = await ownLink(made);
     if (isTooLong(link)) return void setSaid('This sheet is too long for a link: save it to a file, which the trainee opens.'); // prettier-ignore
     const address = `${location.origin}${location.pathname.replace(/sheets\/own\/$/, 'sheet/own/')}${link}`;
     setSaid(await copyAddress(address, `The link to sheet ${mark()} is copied, ${address.length} characters. It draws the same ever after; add &version=3 for one version.`)); // prettier-ignore

@@ -42,6 +42,8 @@ export function OwnSheetFind(props: {
     const drawn = await drawnOrLost(() => draw(kind, `preview/${tries}`, props.house));
     setPreview({ id: kind.id, question: drawn?.question });
   };
+  const showText = (kind: QuestionKind) => (preview()?.id === kind.id ? 'Show another' : 'Show one');
+  const addText = () => (props.swapping === undefined ? 'Add' : `Put it in place of ${props.swapping}`);
   return (
     <section class="calculator sheet-desk own-find" aria-labelledby="own-find-title">
       <h2 id="own-find-title">
@@ -96,15 +98,19 @@ export function OwnSheetFind(props: {
                 </span>
               </p>
               <p class="actions">
-                <button type="button" aria-label={`Show one: ${kind.title}`} onClick={() => void show(kind)}>
-                  {preview()?.id === kind.id ? 'Show another' : 'Show one'}
+                <button
+                  type="button"
+                  aria-label={`${showText(kind)}: ${kind.title}`}
+                  onClick={() => void show(kind)}
+                >
+                  {showText(kind)}
                 </button>
                 <button
                   type="button"
-                  aria-label={`${props.swapping === undefined ? 'Add' : 'Put here'}: ${kind.title}`}
+                  aria-label={`${addText()}: ${kind.title}`}
                   onClick={() => props.add(kind)}
                 >
-                  {props.swapping === undefined ? 'Add' : `Put it in place of ${props.swapping}`}
+                  {addText()}
                 </button>
               </p>
               <Show when={preview()?.id === kind.id && preview()}>

@@ -1,12 +1,12 @@
 // One version of a sheet as it is printed: the questions, the answers with working, or the marking key.
 import { For, Show } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
+import { letter } from '../exercises/letters.ts';
 import { isChoiceQuestion, isNumberQuestion, isOrderQuestion, type Question } from '../exercises/question.ts';
 import { book } from '../house/book.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { allowedBy, answerInWords, askFor, unitAsked } from '../exercises/wording.ts';
 import { Chart } from './Chart.tsx';
-import { Lettered } from './Lettered.tsx';
 import { Working } from './Working.tsx';
 
 export type Part = 'questions' | 'answers' | 'key';
@@ -87,6 +87,20 @@ function Questions(props: { readonly part: Part; readonly questions: readonly Qu
         )}
       </For>
     </ol>
+  );
+}
+
+function Lettered(props: { readonly of: readonly string[] }) {
+  return (
+    <ul class="lettered">
+      <For each={props.of}>
+        {(text, i) => (
+          <li>
+            <b>{letter(i())}</b> {keepTogether(text)}
+          </li>
+        )}
+      </For>
+    </ul>
   );
 }
 

@@ -14,7 +14,7 @@ import { fetchMarker, markerHere } from './marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { NumberField } from './NumberField.tsx';
 import { textOfFile } from './open-file.ts';
-import { ownLink, readOwnLink } from './own-address.ts';
+import { readOwnLink } from './own-address.ts';
 import { readTaken, freshTaken, timeText, type Taken } from './own-taken.ts';
 import { kindsById } from './own-kinds.ts';
 import { QuestionView } from './QuestionView.tsx';
@@ -40,7 +40,9 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
   const key = () => keyOf(`own-taken/${mark()}/${version() ?? 1}`);
   const open = async (of: OwnSheet, at: number) => {
     await lineReady(of.house);
-    const drawn = await drawnInSteps(askingOwn(of, at, kindsById(props.list, of.own)), []);
+    const kinds = await kindsById(props.list, of.own).catch(() => undefined);
+    const drawn = kinds && (await drawnInSteps(askingOwn(of, at, kinds), []));
+    if (!kinds) setProblem('A part of the book did not come; load the page again.');
     if (!drawn || sheet() !== of) return;
     setAsked(drawn);
     setVersion(at);
@@ -56,15 +58,15 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
     setSheet(of);
     if (at !== undefined || of.versions === 1) void open(of, at ?? 1);
   };
-  const read = () => {
-    const found = readOwnLink(location.hash);
+  const read = async () => {
+    const found = await readOwnLink(location.hash);
     if (typeof found === 'string') setProblem(found);
     else if (found) take(found.sheet, found.version);
     setReady(true);
   };
   onMount(() => {
-    read();
-    addEventListener('hashchange', read);
+    void read();
+    addEventListener('hashchange', () => void read());
   });
   const change = (part: Partial<Taken>) => {
     setWork({ ...work(), ...part });
@@ -149,7 +151,8 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
                 type="button"
                 disabled={isWrong()}
                 onClick={(event) => {
-                  history.replaceState(null, '', `${ownLink(now())}&version=${chosen()}`); // a reload opens the same version
+                  if (location.hash !== '')
+                    history.replaceState(null, '', `${location.hash.split('&')[0]}&version=${chosen()}`); // a reload opens the same version
                   void open(now(), chosen()).then(() => focusAfter(event, () => heading));
                 }}
               >

@@ -1,4 +1,9 @@
-// Questions of a trainer's own that tests draw: one with a formula, one with choices.
+// Questions of a trainer's own that tests draw, one with a formula and one with choices, and a sheet of both.
+import { GENERATOR } from '../../src/exercises/draw.ts';
+import { atOnce } from '../../src/exercises/in-steps.ts';
+import { kindOf } from '../../src/exercises/own/own-kind.ts';
+import { settling } from '../../src/exercises/own/own-sheet.ts';
+import { ownSheetText } from '../../src/exercises/own/own-text.ts';
 import type { OwnChoices, OwnNumber } from '../../src/exercises/own/own-question.ts';
 
 export const alcoholOfMash: OwnNumber = {
@@ -34,3 +39,14 @@ export const whichValve: OwnChoices = {
     { text: 'The discharge valve', why: 'The still would draw a vacuum.', isRight: false },
   ],
 };
+
+/** The file of a sheet of one version that asks both. */
+export function ownSheetFile(): string {
+  const own = [alcoholOfMash, whichValve];
+  const sheet = {
+    generator: GENERATOR, title: 'Two of our own', minutes: 20, passMark: 50, shows: 'at the end', seed: 'two', versions: 1, house: 'built-in', own,
+    items: own.map(({ id }, i) => ({ kind: id, key: i + 1, marks: 2 })),
+  } as const; // prettier-ignore
+  const kinds = new Map(own.map((each) => [each.id, kindOf(each)]));
+  return ownSheetText(atOnce(settling(sheet, kinds)).sheet);
+}

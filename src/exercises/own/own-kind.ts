@@ -29,7 +29,7 @@ export function shownValue({ kind, unit }: Value, number: number): string {
   return `${formatNumber(number, digits)}\u00a0${unit.replaceAll(' ', '\u00a0')}`;
 }
 
-const whose = (place: number) => (place === 0 ? 'The formula' : `The formula of mistake ${place}`);
+const whose = (place: number) => (place === 0 ? 'Answer' : `Mistake ${place}`);
 
 /** The formulas of a number question, the answer's first; a sentence for the first that cannot be used. */
 function formulasOf(question: OwnNumber): readonly Formula[] | Refusal {
