@@ -1,5 +1,5 @@
 // A trainer's own sheet, question by question: chosen, ordered, marked, kept by name, sent as a link or a file, printed.
-import { createEffect, createMemo, createSignal, For, on, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, lazy, on, onMount, Show } from 'solid-js';
 import { GENERATOR } from '../exercises/draw.ts';
 import { kindsOf } from '../exercises/kinds/later.ts';
 import { lineReady } from '../exercises/own-line.ts';
@@ -18,9 +18,6 @@ import { textOfFile } from './open-file.ts';
 import { isTooLong, ownLink, readOwnLink } from './own-address.ts';
 import { keepDraft, keepSheet, keptBank, keptDraft, keptSheets } from './own-kept.ts';
 import { kindsById, type KindsById } from './own-kinds.ts';
-import { OwnPaper } from './OwnPaper.tsx';
-import { OwnResults } from './OwnResults.tsx';
-import { OwnSheetEven } from './OwnSheetEven.tsx';
 import { OwnSheetFind } from './OwnSheetFind.tsx';
 import { OwnSheetItems } from './OwnSheetItems.tsx';
 import { OwnSheetRules } from './OwnSheetRules.tsx';
@@ -29,6 +26,13 @@ import { saveFile } from './save-file.ts';
 import { Shelf } from './Shelf.tsx';
 import type { Part } from './SheetPaper.tsx';
 import { drawnInSteps } from './use-kinds.ts';
+
+// What only a sheet with questions needs comes with the first of them.
+const OwnPaper = lazy(() => import('./OwnPaper.tsx').then((part) => ({ default: part.OwnPaper })));
+const OwnResults = lazy(() => import('./OwnResults.tsx').then((part) => ({ default: part.OwnResults })));
+const OwnSheetEven = lazy(() =>
+  import('./OwnSheetEven.tsx').then((part) => ({ default: part.OwnSheetEven })),
+);
 
 const fresh = (): OwnSheet => ({
   generator: GENERATOR,
@@ -220,6 +224,8 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
   const printOut = async (part: Part) => {
     const made = whole();
     if (!made) return;
+    if (!(await OwnPaper.preload().catch(() => undefined)))
+      return void setSaid('A part of the book did not come; load the page again, and print then.');
     const versions: (readonly OwnAsked[])[] = [];
     for (let version = 1; version <= made.versions; version++) {
       const drawn = await drawnInSteps(askingOwn(made, version, kinds()), []);

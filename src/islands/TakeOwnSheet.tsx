@@ -1,5 +1,5 @@
 // A trainer's own sheet taken on the screen, from its link or file: marked at once, at the end or never shown, as its trainer chose.
-import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, lazy, onMount, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import { askingOwn, marksIn, ownScore, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts';
@@ -11,16 +11,19 @@ import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts'
 import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
 import { fetchMarker, markerHere } from './marker.ts';
-import { MarkView } from './MarkView.tsx';
 import { NumberField } from './NumberField.tsx';
 import { textOfFile } from './open-file.ts';
 import { readOwnLink } from './own-address.ts';
 import { readTaken, freshTaken, timeText, type Taken } from './own-taken.ts';
 import { kindsById } from './own-kinds.ts';
-import { QuestionView } from './QuestionView.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 
 const MINUTE = 60_000; // ms
+// What shows questions comes once a sheet is open.
+const MarkView = lazy(() => import('./MarkView.tsx').then((part) => ({ default: part.MarkView })));
+const QuestionView = lazy(() =>
+  import('./QuestionView.tsx').then((part) => ({ default: part.QuestionView })),
+);
 
 export default function TakeOwnSheet(props: { readonly list: string }) {
   const [sheet, setSheet] = createSignal<OwnSheet>();
@@ -40,7 +43,7 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
   const key = () => keyOf(`own-taken/${mark()}/${version() ?? 1}`);
   const open = async (of: OwnSheet, at: number) => {
     await lineReady(of.house);
-    const kinds = await kindsById(props.list, of.own).catch(() => undefined);
+    const [kinds] = await Promise.all([kindsById(props.list, of.own), QuestionView.preload(), MarkView.preload()]).catch(() => [undefined]); // prettier-ignore
     const drawn = kinds && (await drawnInSteps(askingOwn(of, at, kinds), []));
     if (!kinds) setProblem('A part of the book did not come; load the page again.');
     if (!drawn || sheet() !== of) return;
