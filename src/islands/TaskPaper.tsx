@@ -11,8 +11,8 @@ export function TaskPaper(
   props: TasksOfStage & { readonly record: ObservedRecord; readonly houseName: string },
 ) {
   const rows = () => [
-    ...props.tasks.map(({ id, does }) => ({ id, text: does, what: 'Task' })),
-    ...props.orals.map(({ id, asks }) => ({ id, text: asks, what: 'Question' })),
+    ...props.tasks.map(({ id, does, see }) => ({ id, text: does, what: 'Task', see: see.join(' ') })),
+    ...props.orals.map(({ id, asks }) => ({ id, text: asks, what: 'Question', see: '' })),
   ];
   const seen = (id: string) => props.record.seen[id];
   return (
@@ -41,10 +41,13 @@ export function TaskPaper(
         </thead>
         <tbody>
           <For each={rows()}>
-            {({ id, text, what }) => (
+            {({ id, text, what, see }) => (
               <tr>
                 <th scope="row">
-                  {what}: {text}
+                  <b>
+                    {what}: {text}
+                  </b>{' '}
+                  {see}
                 </th>
                 <td>{seen(id)?.outcome ?? 'not seen'}</td>
                 <td>{seen(id) ? inWords(seen(id)!.day) : ''}</td>
