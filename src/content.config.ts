@@ -111,7 +111,20 @@ const wordsAbroad = defineCollection({
   schema: z.object({ place: z.number(), word: z.record(z.string(), z.unknown()) }),
 });
 
+/** Practical tasks and oral questions, a file a stage. */
+const tasks = defineCollection({
+  loader: glob({ pattern: '*.yaml', base: './content/tasks' }),
+  schema: z.object({
+    cautions: z.array(z.string()).min(2),
+    tasks: z
+      .array(z.object({ id: z.string(), does: z.string(), see: z.array(z.string()).min(2), rests: sourceId }))
+      .min(3),
+    oral: z.array(z.object({ id: z.string(), asks: z.string(), model: z.string(), rests: sourceId })).min(3),
+  }),
+});
+
 export const collections = {
+  tasks,
   walkPieces,
   wordsAbroad,
   chapters,

@@ -72,7 +72,8 @@ export function houseOf(
   return house === 'random' ? randomHouse(`${seed}/${version}`, generator) : house.house;
 }
 
-const faceOf = (question: Question) =>
+/** What a reader sees of a question: two with one face ask the same. */
+export const faceOf = (question: Question): string =>
   JSON.stringify([
     question.prompt,
     'options' in question ? question.answer : '',
@@ -160,7 +161,7 @@ function* drawUpTo(sheet: Worksheet, version: number, kinds: readonly QuestionKi
 }
 
 /** The question that a note tells of; where its numbers will no longer do, another of its kind. */
-function again(
+export function again(
   kind: QuestionKind,
   seed: string,
   house: House,

@@ -41,7 +41,11 @@ export function MarkView(props: {
           The answer: <b class="number">{answerInWords(props.question)}</b>
         </p>
         <Working question={props.question} />
-        <p class="sources">Source: {props.question.sources.map((id) => sources[id].short).join('; ')}.</p>
+        <p class="sources">
+          {props.question.sources.length === 0
+            ? 'A question of your trainer’s own, which the book has not checked.'
+            : `Source: ${props.question.sources.map((id) => sources[id].short).join('; ')}.`}
+        </p>
       </Show>
     </div>
   );

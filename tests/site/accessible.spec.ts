@@ -5,6 +5,7 @@ import { builtInHouse } from '../../src/house/figures.ts';
 import { fileText } from '../../src/handing/envelope.ts';
 import { makeKey, signed } from '../../src/handing/signing.ts';
 import { linkOf } from '../../src/house/link.ts';
+import { ownSheetFile } from '../exercises/own-examples.ts';
 import { scriptOf } from '../talk/scripts.ts';
 import { talk as walkTalk } from '../walk/harrowmere-talk.ts';
 import { addresses, broken, contradiction, open, pageWith, quote, ready } from './pages.ts';
@@ -549,6 +550,41 @@ const uses: readonly {
       await page.locator('#result-codes').fill(`${code}\nnonsense`);
     },
     shows: '.results-in tbody tr',
+  },
+  {
+    what: 'a sheet of one’s own, with a question found, added and kept',
+    address: '/sheets/own/',
+    part: 'main',
+    use: async (page) => {
+      for (const name of [/^Show one/, /^Add/, /^Keep this draw/])
+        await page.getByRole('button', { name }).first().click();
+      await page.locator('#own-codes').fill('nonsense');
+    },
+    shows: '.own-even tbody tr',
+  },
+  {
+    what: 'a sheet of a trainer’s own, taken and marked',
+    address: '/sheet/own/',
+    part: 'main',
+    use: async (page) => {
+      await page.locator('#take-own-file').setInputFiles({ name: 'sheet.own.json', mimeType: 'application/json', buffer: Buffer.from(ownSheetFile()) }); // prettier-ignore
+      await button(page, 'Hand in').click();
+    },
+    shows: '.mark-of',
+  },
+  {
+    what: 'a question of one’s own that is not sound',
+    address: '/sheets/questions/',
+    part: 'main',
+    use: (page) => button(page, 'Try every draw').click(),
+    shows: '.own-finding .problem',
+  },
+  {
+    what: 'a record of tasks, with evidence',
+    address: '/tasks/distilling/',
+    part: 'main',
+    use: (page) => button(page, 'Alone').first().click(),
+    shows: '.observed-list input',
   },
   {
     what: 'a sheet taken and marked',

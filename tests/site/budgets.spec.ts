@@ -20,6 +20,9 @@ const desks = ['/house/hand-on/', '/house/stock/', '/house/week/'];
 const tools: Readonly<Record<string, string>> = {
   '/practice/': '.question .prompt',
   '/sheet/': '.taking',
+  '/sheet/own/': '.taking',
+  '/sheets/own/': '.own-found li:first-child',
+  '/sheets/questions/': '#own-q-title',
   '/sheets/': '.preview .questions li:nth-child(10)',
   '/script/': 'main textarea',
   '/cross-check/': '#quoted-add',

@@ -5,6 +5,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
+import { ownSheetFile } from '../exercises/own-examples.ts';
 import { serve, type Served } from '../serve.ts';
 import { open, pageWith, watch } from './pages.ts';
 
@@ -261,6 +262,35 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
     },
   ],
   SheetDesk: ['sheets/', (page) => page.locator('.preview .questions > li').nth(9).innerText()],
+  OwnSheetDesk: [
+    'sheets/own/',
+    async (page) => {
+      await button(page, /^Add/).first().click();
+      await expect(page.locator('.own-even tbody tr').first()).toBeVisible();
+    },
+  ],
+  OwnQuestionDesk: [
+    'sheets/questions/',
+    async (page) => {
+      await button(page, 'Try every draw').click();
+      await expect(page.locator('.own-finding')).toContainText('title');
+    },
+  ],
+  TakeOwnSheet: [
+    'sheet/own/',
+    async (page) => {
+      await page.locator('#take-own-file').setInputFiles({ name: 'sheet.own.json', mimeType: 'application/json', buffer: Buffer.from(ownSheetFile()) }); // prettier-ignore
+      await button(page, 'Hand in').click();
+      await expect(page.locator('.code output')).toContainText('-1-');
+    },
+  ],
+  TaskRecord: [
+    'tasks/malting/',
+    async (page) => {
+      await button(page, 'Alone').first().click();
+      await expect(page.locator('.observed-record [role=status]').first()).toContainText('1 of 4 alone');
+    },
+  ],
   GuideFile: [
     'guide-file/',
     async (page) => {

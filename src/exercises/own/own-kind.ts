@@ -1,0 +1,188 @@
+// A question of one's own as a kind of question: it draws and is marked as the book's kinds are.
+import { format, formatNumber } from '../../core/format.ts';
+import { kinds } from '../../core/kinds.ts';
+import { isRefusal, refuse, type Refusal } from '../../core/refusal.ts';
+import { decimalsOf } from '../exercise.ts';
+import { toleranceOf, wholeOf, type Question, type QuestionKind } from '../question.ts';
+import { inWords, dimensionOf, isSame } from './dimension.ts';
+import { impossible, passedOver } from './fit.ts';
+import { formulaText, namesIn, readFormula, type Formula } from './formula.ts';
+import { numbersOf, type OwnNumber, type OwnQuestion, type Value } from './own-question.ts';
+import { measured, reckoner, unitIn } from './reckon.ts';
+
+type Numbers = ReadonlyMap<string, number>;
+/** A question of one's own whose formulas have been read: the question for any numbers, and the grid that they come from. */
+export interface Ready {
+  readonly grid: readonly (readonly number[])[];
+  /** The question for one number of each value. */
+  readonly with: (numbers: readonly number[]) => Question;
+}
+
+const HOLE = /\{([^{}]*)\}/g;
+/** The names in the braces of a text. */
+export const holesIn = (text: string): readonly string[] => [...text.matchAll(HOLE)].map(([, name]) => name!);
+
+/** A number of a value as a prompt says it. */
+export function shownValue({ kind, unit }: Value, number: number): string {
+  const digits = Math.max(kind === 'gravity' && unit === '' ? 3 : 0, decimalsOf(number));
+  if (unit === kinds[kind].unit) return format(number, kind, digits);
+  return `${formatNumber(number, digits)}\u00a0${unit.replaceAll(' ', '\u00a0')}`;
+}
+
+const whose = (place: number) => (place === 0 ? 'Answer' : `Mistake ${place}`);
+
+/** The formulas of a number question, the answer's first; a sentence for the first that cannot be used. */
+function formulasOf(question: OwnNumber): readonly Formula[] | Refusal {
+  const read: Formula[] = [];
+  for (const [place, text] of [question.formula, ...question.slips.map(({ formula }) => formula)].entries()) {
+    const formula = readFormula(text);
+    if (isRefusal(formula)) return refuse(`${whose(place)}: ${formula.refused}`);
+    const found = measured(formula, question.values);
+    if (isRefusal(found)) return refuse(`${whose(place)}: ${found.refused}`);
+    const wanted = dimensionOf(kinds[question.of].unit);
+    // A mistake may well come to something else than what is asked for.
+    if (place === 0 && (isRefusal(wanted) || !isSame(found, wanted)))
+      return refuse(
+        `The formula gives ${inWords(found)}, and the answer is asked for in ${kinds[question.of].unit || 'a plain number'}${isRefusal(wanted) ? '' : `, ${inWords(wanted)}`}. Where a number has a unit, say so behind it, as in 0.789[kg/L].`,
+      );
+    read.push(formula);
+  }
+  return read;
+}
+
+/** The formula, the formula with its numbers, and what it comes to. */
+function workingOf(
+  question: OwnNumber,
+  formula: Formula,
+  numbers: Numbers,
+  answer: number,
+): readonly string[] {
+  const number = (value: number) => formatNumber(value, decimalsOf(value));
+  const byName = new Map(question.values.map((value) => [value.name, value]));
+  const told = (name: string, unit: string | undefined) => {
+    const { kind, unit: own } = byName.get(name)!;
+    const given = numbers.get(name)!;
+    if (unit === undefined || unit === own) return number(given);
+    const other = unitIn(kind, unit)!.fromCore(unitIn(kind, own)!.toCore(given));
+    return number(Number(other.toPrecision(6)));
+  };
+  const sum = formulaText(
+    formula,
+    ({ name, unit }) => told(name, unit),
+    ({ value }) => number(value),
+  );
+  return [formulaText(formula), `${sum} = ${format(answer, question.of, question.digits)}`];
+}
+
+/** Makes a question of one's own ready to draw; a sentence where something in it cannot be read. */
+export function ready(question: OwnQuestion): Ready | Refusal {
+  const { values } = question;
+  const grid = values.map(({ takes }) => numbersOf(takes));
+  const empty = values.find((_, i) => grid[i]!.length === 0);
+  if (empty)
+    return refuse(
+      `${empty.name} has no number to take: its range ends before it begins, or has too many steps.`,
+    );
+  const texts = [question.wording, ...(question.asks === 'choice' ? question.options.flatMap(({ text, why }) => [text, why]) : [])]; // prettier-ignore
+  const unknown = texts.flatMap(holesIn).find((name) => !values.some((each) => each.name === name));
+  if (unknown !== undefined) return refuse(`{${unknown}} stands in the text, and no value is called so.`);
+  const filled = (text: string, numbers: Numbers) =>
+    text.replace(HOLE, (_, name: string) =>
+      shownValue(
+        values.find((each) => each.name === name)!,
+        numbers.get(name)!,
+      ),
+    );
+  const about = {
+    kind: question.id,
+    title: question.title,
+    topic: question.topic,
+    level: question.level,
+    sources: [],
+  } as const;
+  const rests = question.rests === '' ? [] : [`It rests on: ${question.rests}.`];
+  const named = (numbers: readonly number[]): Numbers =>
+    new Map(values.map(({ name }, i) => [name, numbers[i]!]));
+
+  if (question.asks === 'choice') {
+    const right = question.options.findIndex(({ isRight }) => isRight);
+    if (question.options.filter(({ isRight }) => isRight).length !== 1)
+      return refuse('Mark one option as right, and one only.');
+    return {
+      grid,
+      with: (given) => {
+        const numbers = named(given);
+        const options = question.options.map(({ text, why }) => ({
+          text: filled(text, numbers),
+          why: filled(why, numbers),
+        }));
+        return {
+          ...about,
+          form: 'judgement',
+          prompt: filled(question.wording, numbers),
+          options,
+          answer: right,
+          working: [`${options[right]!.text} ${options[right]!.why}`.trim(), ...rests],
+        };
+      },
+    };
+  }
+  const formulas = formulasOf(question);
+  if (isRefusal(formulas)) return formulas;
+  const untold = namesIn(formulas[0]!).find((name) => !holesIn(question.wording).includes(name));
+  if (untold !== undefined)
+    return refuse(
+      `The sum needs ${untold}, and the wording does not give it: write {${untold}} where its number stands.`,
+    );
+  const [answerOf, ...slipsOf] = formulas.map((each) => reckoner(each, values));
+  const { of, digits, whole } = question;
+  return {
+    grid,
+    with: (given) => {
+      const numbers = named(given);
+      const exact = answerOf!(numbers);
+      return {
+        ...about,
+        form: 'calculation',
+        prompt: filled(question.wording, numbers),
+        answer: wholeOf(exact, whole),
+        of,
+        digits,
+        tolerance: toleranceOf(exact, question.within / 100, of, digits),
+        ...(whole ? { whole } : {}),
+        slips: slipsOf.map((slip, i) => ({
+          family: 'otherFigure',
+          value: slip(numbers),
+          say: question.slips[i]!.say,
+        })),
+        working: [...workingOf(question, formulas[0]!, numbers, wholeOf(exact, whole)), ...rests],
+      };
+    },
+  };
+}
+
+/** The generator from which questions of one's own are drawn. */
+const SINCE = 4;
+
+/** A question of one's own as a kind; it draws nothing when it cannot be read. Options are shown in an order drawn by chance. */
+export function kindOf(question: OwnQuestion): QuestionKind {
+  const made = ready(question);
+  const { id, title, topic, level } = question;
+  return {
+    id,
+    title,
+    topic,
+    level,
+    form: question.asks === 'choice' ? 'judgement' : 'calculation',
+    since: SINCE,
+    draw: (chance) => {
+      if (isRefusal(made)) return undefined;
+      const drawn = made.with(made.grid.map((numbers) => chance.pick(numbers)));
+      if ((impossible(drawn) ?? passedOver(drawn)) !== undefined) return undefined;
+      if (!('options' in drawn)) return drawn;
+      const right = drawn.options[drawn.answer]!;
+      const options = chance.shuffle(drawn.options);
+      return { ...drawn, options, answer: options.indexOf(right) };
+    },
+  };
+}

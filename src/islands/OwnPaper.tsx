@@ -1,0 +1,125 @@
+// One version of a trainer's own sheet on paper: title, time and total at its head, marks at each question; answers, or a marking key.
+import { For, Show } from 'solid-js';
+import { keepTogether } from '../core/keep-together.ts';
+import { marksIn, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts';
+import { isChoiceQuestion, isNumberQuestion, isOrderQuestion } from '../exercises/question.ts';
+import { allowedBy, answerInWords, askFor, unitAsked } from '../exercises/wording.ts';
+import { book } from '../house/book.ts';
+import { Chart } from './Chart.tsx';
+import { Lettered } from './Lettered.tsx';
+import type { Part } from './SheetPaper.tsx';
+import { Working } from './Working.tsx';
+
+export const partNames: Readonly<Record<Part, string>> = {
+  questions: 'Questions',
+  answers: 'Answers with working',
+  key: 'Marking key',
+};
+const marksText = (marks: number) => `${marks} ${marks === 1 ? 'mark' : 'marks'}`;
+
+export function OwnPaper(props: {
+  readonly part: Part;
+  readonly sheet: OwnSheet;
+  readonly asked: readonly OwnAsked[];
+  readonly news: readonly string[];
+  readonly version: number;
+  readonly mark: string;
+}) {
+  const total = () => marksIn({ items: props.asked.map(({ item }) => item) });
+  const rules = () =>
+    [
+      `${marksText(total())} in all`,
+      ...(props.sheet.minutes > 0 ? [`${props.sheet.minutes} minutes`] : []),
+      ...(props.sheet.passMark > 0 ? [`${props.sheet.passMark}\u202f% to pass`] : []),
+    ].join(', ');
+  return (
+    <article class="sheet-paper own-paper" data-part={props.part}>
+      <header>
+        <h3>{props.sheet.title || 'A sheet'}</h3>
+        <p>
+          {partNames[props.part]}, version {props.version} of sheet {props.mark}. {rules()}.
+        </p>
+        <Show when={props.part === 'questions'}>
+          <p class="who">
+            <span>Name</span> <span>Date</span> <span>Marks</span>
+          </p>
+        </Show>
+      </header>
+      <For each={props.news}>{(each) => <p class="remark">{each}</p>}</For>
+      <Show when={props.part === 'key'} fallback={<Asked {...props} />}>
+        <Key asked={props.asked} />
+      </Show>
+      <p class="small">
+        Sheet {props.mark}, version {props.version}, by book {book}. Harrowmere and other houses named are
+        invented.
+      </p>
+    </article>
+  );
+}
+
+function Asked(props: { readonly part: Part; readonly asked: readonly OwnAsked[] }) {
+  return (
+    <ol class="questions">
+      <For each={props.asked}>
+        {({ question, item }) => (
+          <li>
+            <p class="own-marks">{marksText(item.marks)}</p>
+            <p class="prompt">{keepTogether(question.prompt)}</p>
+            <Show when={isNumberQuestion(question) && question.curve}>
+              {(curve) => <Chart of={curve()} opened={curve()} />}
+            </Show>
+            <Show when={isChoiceQuestion(question) && question.options}>
+              {(options) => <Lettered of={options().map(({ text }) => text)} />}
+            </Show>
+            <Show when={isOrderQuestion(question) && question.items}>
+              {(items) => <Lettered of={items()} />}
+            </Show>
+            <Show
+              when={props.part === 'answers'}
+              fallback={
+                <p class="answer-line">
+                  <span>{askFor(question)}</span> <span class="rule" />{' '}
+                  {isNumberQuestion(question) ? unitAsked(question.of) : ''}
+                </p>
+              }
+            >
+              <p>
+                Answer: <b class="number">{answerInWords(question)}</b>
+              </p>
+              <Working question={question} />
+            </Show>
+          </li>
+        )}
+      </For>
+    </ol>
+  );
+}
+
+function Key(props: { readonly asked: readonly OwnAsked[] }) {
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">No.</th>
+          <th scope="col">Question</th>
+          <th scope="col">Answer</th>
+          <th scope="col">Counts as right</th>
+          <th scope="col">Marks</th>
+        </tr>
+      </thead>
+      <tbody>
+        <For each={props.asked}>
+          {({ question, item }, i) => (
+            <tr>
+              <td class="number">{i() + 1}</td>
+              <th scope="row">{question.title}</th>
+              <td>{answerInWords(question)}</td>
+              <td>{allowedBy(question)}</td>
+              <td class="number">{item.marks}</td>
+            </tr>
+          )}
+        </For>
+      </tbody>
+    </table>
+  );
+}

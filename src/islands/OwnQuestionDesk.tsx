@@ -1,0 +1,222 @@
+// Questions of a trainer's own: written in a form, every draw tried, kept in a bank, shared as a file.
+import { createSignal, For, onMount, Show } from 'solid-js';
+import { formatNumber } from '../core/format.ts';
+import { keepTogether } from '../core/keep-together.ts';
+import { shown } from '../core/shown.ts';
+import { draw } from '../exercises/draw.ts';
+import { bankText, LONGEST_BANK, readBank, withQuestions } from '../exercises/own/bank-file.ts';
+import { draftOf, freshDraft, questionOf, type Draft } from '../exercises/own/draft.ts';
+import { kindOf } from '../exercises/own/own-kind.ts';
+import type { OwnQuestion } from '../exercises/own/own-question.ts';
+import { proved, type Proof } from '../exercises/own/proof.ts';
+import { isChoiceQuestion, isNumberQuestion, type Question } from '../exercises/question.ts';
+import { topicTitles } from '../exercises/topics.ts';
+import { allowedBy, answerInWords } from '../exercises/wording.ts';
+import { builtInHouse } from '../house/figures.ts';
+import { FileField } from './FileField.tsx';
+import { focusAfter } from './focus-after.ts';
+import { Lettered } from './Lettered.tsx';
+import { textOfFile } from './open-file.ts';
+import { keepBank, keptBank } from './own-kept.ts';
+import { OwnQuestionForm } from './OwnQuestionForm.tsx';
+import { saveFile } from './save-file.ts';
+import { Working } from './Working.tsx';
+
+const NOT_KEPT = 'This browser does not keep your questions: save them to a file.';
+const freshId = (place = 0) => `own-${Date.now().toString(36)}${place.toString(36)}`;
+
+export default function OwnQuestionDesk() {
+  const [draft, setDraft] = createSignal<Draft>(freshDraft);
+  const [editing, setEditing] = createSignal<string>();
+  const [bank, setBank] = createSignal<readonly OwnQuestion[]>([]);
+  const [tried, setTried] = createSignal<{
+    readonly of: Draft;
+    readonly proof: Proof;
+    readonly question?: OwnQuestion;
+  }>();
+  const [example, setExample] = createSignal<Question>();
+  const [said, setSaid] = createSignal('');
+  let draws = 0;
+  let finding: HTMLDivElement | undefined;
+  let saying: HTMLParagraphElement | undefined;
+  let form: HTMLHeadingElement | undefined;
+
+  onMount(() => {
+    const kept = keptBank();
+    setBank(kept.all);
+    if (kept.problem) setSaid(kept.problem);
+    addEventListener('storage', () => setBank(keptBank().all));
+  });
+  const take = (next: readonly OwnQuestion[], sentence: string) => {
+    setBank(next);
+    setSaid(keepBank(next) ? sentence : NOT_KEPT);
+  };
+  const another = (of: OwnQuestion) =>
+    setExample(draw(kindOf(of), `example/${++draws}`, builtInHouse)?.question);
+  const tryAll = () => {
+    const of = draft();
+    const question = questionOf(of, editing() ?? 'own-draft');
+    const proof = typeof question === 'string' ? { isSound: false, tried: 0, leftOut: 0, says: [question] } : proved(question); // prettier-ignore
+    setTried({ of, proof, ...(typeof question === 'string' ? {} : { question }) });
+    setExample(undefined);
+    if (proof.isSound) another(question as OwnQuestion);
+    return proof.isSound;
+  };
+  const isTried = () => tried()?.of === draft();
+  const keep = (event: Event) => {
+    if (!tryAll()) return void focusAfter(event, () => finding);
+    const question = { ...tried()!.question!, id: freshId() };
+    const others = keptBank().all.filter(({ id }) => id !== editing());
+    take([...others, question], `“${question.title}” is in your bank. You find it under “my own questions” on the page of your own sheet.`); // prettier-ignore
+    setEditing(undefined);
+    setDraft(freshDraft);
+    setTried(undefined);
+    setExample(undefined);
+    focusAfter(event, () => saying);
+  };
+  const edit = (question: OwnQuestion, event: Event) => {
+    setEditing(question.id);
+    setDraft(draftOf(question));
+    setTried(undefined);
+    setExample(undefined);
+    setSaid(`“${question.title}” stands in the form. Sheets that ask it already go on asking it as it was.`);
+    focusAfter(event, () => form);
+  };
+  const open = async (file: File | undefined) => {
+    if (!file) return;
+    const text = await textOfFile(file, LONGEST_BANK, 'a file of questions');
+    const read = 'problem' in text ? text.problem : readBank(text.text);
+    if (typeof read === 'string') return void setSaid(read);
+    const unsound = read.filter((each) => !proved(each).isSound);
+    const fit = read.filter((each) => !unsound.includes(each));
+    const before = keptBank().all;
+    const next = withQuestions(before, fit, freshId);
+    take(
+      next,
+      `${next.length - before.length} of ${read.length} questions of ${shown(file.name)} are new and in your bank.${unsound.length > 0 ? ` Not taken, as they are not sound: ${unsound.map(({ title }) => `“${title}”`).join(', ')}.` : ''}`,
+    );
+  };
+
+  return (
+    <>
+      <section class="calculator sheet-desk" aria-labelledby="own-q-head">
+        <h2 id="own-q-head" tabindex="-1" ref={form}>
+          {editing() === undefined ? 'Write a question' : 'Change a question'}
+        </h2>
+        <OwnQuestionForm draft={draft()} change={(part) => setDraft({ ...draft(), ...part })} />
+        <p class="actions">
+          <button type="button" onClick={() => void tryAll()}>
+            Try every draw
+          </button>
+          <button type="button" onClick={keep}>
+            Keep it in my bank
+          </button>
+        </p>
+        <div class="own-finding" role="status" tabindex="-1" ref={finding}>
+          <Show when={isTried() && tried()}>
+            {(now) => (
+              <>
+                <p class={now().proof.isSound ? 'verdict' : 'problem'}>
+                  {now().proof.isSound
+                    ? `Sound: ${now().proof.tried === 1 ? 'its one draw was' : `all ${formatNumber(now().proof.tried, 0)} draws were`} tried.`
+                    : 'Not sound yet.'}
+                </p>
+                <For each={now().proof.says}>{(each) => <p>{each}</p>}</For>
+              </>
+            )}
+          </Show>
+        </div>
+        <Show when={isTried() && example()}>
+          {(question) => (
+            <div class="own-preview">
+              <p class="prompt">{keepTogether(question().prompt)}</p>
+              <Show when={isChoiceQuestion(question()) && question()}>
+                {(choice) => (
+                  <Lettered
+                    of={(choice() as Extract<Question, { options: unknown }>).options.map(({ text }) => text)}
+                  />
+                )}
+              </Show>
+              <p>
+                Answer: <b class="number">{answerInWords(question())}</b>{' '}
+                <span class="about">
+                  {isNumberQuestion(question()) ? `counts as right: ${allowedBy(question())}` : ''}
+                </span>
+              </p>
+              <Working question={question()} />
+              <p class="actions">
+                <button type="button" onClick={() => another(tried()!.question!)}>
+                  Another draw
+                </button>
+              </p>
+            </div>
+          )}
+        </Show>
+        <p role="status" tabindex="-1" ref={saying}>
+          {said()}
+        </p>
+      </section>
+      <section aria-labelledby="own-bank-title">
+        <h2 id="own-bank-title">Your bank</h2>
+        <Show when={bank().length > 0} fallback={<p>No question of your own is kept in this browser yet.</p>}>
+          <ul class="own-found">
+            <For each={bank()}>
+              {(question) => (
+                <li>
+                  <p>
+                    <b>{question.title}</b>{' '}
+                    <span class="about">
+                      {topicTitles[question.topic]}, level {question.level}
+                      {question.rests === '' ? ', no source given' : `, rests on ${question.rests}`}
+                    </span>
+                  </p>
+                  <p class="actions">
+                    <button
+                      type="button"
+                      aria-label={`Change: ${question.title}`}
+                      onClick={(event) => edit(question, event)}
+                    >
+                      Change
+                    </button>
+                    <button
+                      type="button"
+                      aria-label={`Remove: ${question.title}`}
+                      onClick={(event) => {
+                        take(
+                          keptBank().all.filter(({ id }) => id !== question.id),
+                          `“${question.title}” is removed.`,
+                        );
+                        focusAfter(event, () => saying);
+                      }}
+                    >
+                      Remove
+                    </button>
+                  </p>
+                </li>
+              )}
+            </For>
+          </ul>
+          <p class="actions">
+            <button
+              type="button"
+              onClick={() => {
+                saveFile('questions.own.json', bankText(bank()), 'application/json');
+                setSaid('The bank is saved as questions.own.json.');
+              }}
+            >
+              Save the bank to a file
+            </button>
+          </p>
+        </Show>
+        <div class="field">
+          <FileField
+            id="own-bank-file"
+            label="Take in questions from a file"
+            accept=".json,application/json"
+            open={open}
+          />
+        </div>
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,132 @@
+// Results of a trainer's own sheet that came back as codes: marks by question, pass or not yet; saved as CSV.
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { formatNumber } from '../core/format.ts';
+import { csvOf } from '../exercises/csv.ts';
+import { families } from '../exercises/families.ts';
+import { eachOnce, missesOf, readResult, type Result } from '../exercises/result.ts';
+import { ownScore, type OwnSheet } from '../exercises/own/own-sheet.ts';
+import { pointsOf } from '../exercises/verdict.ts';
+import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { saveFile } from './save-file.ts';
+
+const KEY = keyOf('result-codes'); // the codes of all sheets stand in one list
+const LONGEST = 200_000; // characters of codes that are read
+
+export function OwnResults(props: { readonly sheet: OwnSheet; readonly mark: string }) {
+  const [text, setText] = createSignal('');
+  const [isKept, setKept] = createSignal(true);
+  onMount(() => {
+    setText(keptText(KEY) ?? '');
+    addEventListener('storage', ({ key, newValue }) => key === KEY && setText(newValue ?? ''));
+  });
+  const readings = createMemo(() => text().slice(0, LONGEST).split(/\s+/).filter(Boolean).map(readResult));
+  const whole = () => readings().filter((each) => typeof each !== 'string');
+  const mine = createMemo(() =>
+    eachOnce(
+      whole().filter(({ sheet, marks }) => sheet === props.mark && marks.length === props.sheet.items.length),
+    ),
+  );
+  const others = () => whole().length - whole().filter(({ sheet }) => sheet === props.mark).length;
+  const damaged = () => readings().filter((each) => typeof each === 'string');
+  const scored = (result: Result) =>
+    ownScore(props.sheet, props.sheet.items.map(({ marks }) => marks), result.marks.map(({ verdict }) => pointsOf(verdict))); // prettier-ignore
+  const outcome = (result: Result) => {
+    const { isPass } = scored(result);
+    return isPass === undefined ? '' : isPass ? 'pass' : 'not yet';
+  };
+  const misses = (result: Result) => missesOf(result.marks).map(([family]) => families[family]).join('; '); // prettier-ignore
+  const save = () =>
+    saveFile(
+      'results.csv',
+      csvOf([
+        ['Name', 'Sheet', 'Title', 'Version', 'Marks', 'Of', 'Outcome', 'Misses'],
+        ...mine().results.map((result) => {
+          const { got, of } = scored(result);
+          return [
+            result.name,
+            result.sheet,
+            props.sheet.title,
+            result.version,
+            got,
+            of,
+            outcome(result),
+            misses(result),
+          ];
+        }),
+      ]),
+      'text/csv;charset=utf-8',
+    );
+  return (
+    <section class="screen-only results-in" aria-labelledby="own-results-title">
+      <h2 id="own-results-title">Results that came back</h2>
+      <p>
+        Paste the codes that trainees hand in, one below another. A code says what the trainee’s own machine
+        marked. It guards against slips of the pen, not against a forger: where it counts, be in the room.
+      </p>
+      <div class="field codes">
+        <label for="own-codes">Result codes</label>
+        <textarea
+          id="own-codes"
+          rows="4"
+          autocomplete="off"
+          spellcheck={false}
+          aria-describedby="own-codes-said"
+          value={text()}
+          onInput={(event) => {
+            setText(event.currentTarget.value);
+            setKept(keepText(KEY, text()));
+          }}
+        />
+      </div>
+      <div id="own-codes-said" role="status">
+        <Show when={!isKept()}>
+          <p class="problem">
+            This browser does not keep the codes; save the table before you close the page.
+          </p>
+        </Show>
+        <Show when={others() > 0}>
+          <p>
+            {others() === 1 ? '1 code is' : `${others()} codes are`} of other sheets, and not listed here.
+          </p>
+        </Show>
+        <For each={mine().notes}>{(note) => <p>{note}</p>}</For>
+        <For each={damaged().slice(0, 5)}>{(problem) => <p class="problem">{problem}</p>}</For>
+      </div>
+      <Show when={mine().results.length > 0}>
+        <div class="table" tabindex="0" role="group" aria-label="Results">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Name</th>
+                <th scope="col">Version</th>
+                <th scope="col">Marks</th>
+                <th scope="col">Outcome</th>
+                <th scope="col">Misses</th>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={mine().results}>
+                {(result) => (
+                  <tr>
+                    <th scope="row">{result.name || 'no name'}</th>
+                    <td class="number">{result.version}</td>
+                    <td class="number">
+                      {formatNumber(scored(result).got, 1)} of {scored(result).of}
+                    </td>
+                    <td>{outcome(result)}</td>
+                    <td>{misses(result)}</td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </div>
+        <p class="actions">
+          <button type="button" onClick={save}>
+            Save the table as CSV
+          </button>
+        </p>
+      </Show>
+    </section>
+  );
+}

@@ -1,0 +1,58 @@
+// How even the versions of a trainer's own sheet are: the hardness of each, the spread, and where numbers repeat.
+import { For, Show } from 'solid-js';
+import { formatNumber } from '../core/format.ts';
+import { MEASURE } from '../exercises/hardness.ts';
+import { SPREAD, type Evenness } from '../exercises/own/own-sheet.ts';
+
+const percent = (part: number) => `${formatNumber(100 * part, 1)}\u202f%`;
+const questions = (places: readonly number[]) =>
+  places.length === 1
+    ? `Question ${places[0]! + 1}`
+    : `Questions ${places.map((place) => place + 1).join(', ').replace(/, (\d+)$/, ' and $1')}`; // prettier-ignore
+
+export function OwnSheetEven(props: { readonly of: Evenness }) {
+  return (
+    <section class="own-even" aria-labelledby="own-even-title">
+      <h2 id="own-even-title">How even the versions are</h2>
+      <p role="status">
+        {props.of.spread <= SPREAD
+          ? `The hardest version lies ${percent(props.of.spread)} of the mean above the easiest, within the stated ${percent(SPREAD)}.`
+          : `The hardest version lies ${percent(props.of.spread)} of the mean above the easiest, more than the stated ${percent(SPREAD)}: give a question other numbers, or swap it.`}
+      </p>
+      <Show when={props.of.repeated.length > 0}>
+        <p class="remark">
+          {questions(props.of.repeated)} {props.of.repeated.length === 1 ? 'has' : 'have'} fewer different
+          draws than there are versions, so some trainees get the same.
+        </p>
+      </Show>
+      <Show when={props.of.missing.length > 0}>
+        <p class="problem">
+          {questions(props.of.missing)} cannot be drawn for this house and{' '}
+          {props.of.missing.length === 1 ? 'is' : 'are'} left out: swap{' '}
+          {props.of.missing.length === 1 ? 'it' : 'them'}.
+        </p>
+      </Show>
+      <div class="table" tabindex="0" role="group" aria-label="Hardness of each version">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Version</th>
+              <th scope="col">Points of hardness</th>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={props.of.points}>
+              {(points, i) => (
+                <tr>
+                  <th scope="row">{i() + 1}</th>
+                  <td class="number">{formatNumber(points, 1)}</td>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+      </div>
+      <p class="small">{MEASURE}</p>
+    </section>
+  );
+}

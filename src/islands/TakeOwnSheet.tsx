@@ -1,0 +1,274 @@
+// A trainer's own sheet taken on the screen, from its link or file: marked at once, at the end or never shown, as its trainer chose.
+import { createEffect, createMemo, createSignal, For, lazy, onMount, Show } from 'solid-js';
+import { formatNumber } from '../core/format.ts';
+import { lineReady } from '../exercises/own-line.ts';
+import { askingOwn, marksIn, ownScore, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts';
+import { LONGEST_TEXT, ownMark, readOwnSheet } from '../exercises/own/own-text.ts';
+import { resultCode } from '../exercises/result.ts';
+import { newsOf } from '../exercises/sheet-news.ts';
+import { pointsOf, type Mark } from '../exercises/verdict.ts';
+import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { FileField } from './FileField.tsx';
+import { focusAfter } from './focus-after.ts';
+import { fetchMarker, markerHere } from './marker.ts';
+import { NumberField } from './NumberField.tsx';
+import { textOfFile } from './open-file.ts';
+import { readOwnLink } from './own-address.ts';
+import { readTaken, freshTaken, timeText, type Taken } from './own-taken.ts';
+import { kindsById } from './own-kinds.ts';
+import { drawnInSteps } from './use-kinds.ts';
+
+const MINUTE = 60_000; // ms
+// What shows questions comes once a sheet is open.
+const MarkView = lazy(() => import('./MarkView.tsx').then((part) => ({ default: part.MarkView })));
+const QuestionView = lazy(() =>
+  import('./QuestionView.tsx').then((part) => ({ default: part.QuestionView })),
+);
+
+export default function TakeOwnSheet(props: { readonly list: string }) {
+  const [sheet, setSheet] = createSignal<OwnSheet>();
+  const [version, setVersion] = createSignal<number>();
+  const [chosen, setChosen] = createSignal(1);
+  const [isWrong, setWrong] = createSignal(false);
+  const [asked, setAsked] = createSignal<readonly OwnAsked[]>([]);
+  const [work, setWork] = createSignal<Taken>(freshTaken(0));
+  const [problem, setProblem] = createSignal<string>();
+  const [said, setSaid] = createSignal('');
+  const [ready, setReady] = createSignal(false);
+  let heading: HTMLHeadingElement | undefined;
+  let result: HTMLDivElement | undefined;
+  let isHeld = false; // true while answers that cannot be read could not be set aside: nothing is written over them
+
+  const mark = createMemo(() => (sheet() ? ownMark(sheet()!) : ''));
+  const key = () => keyOf(`own-taken/${mark()}/${version() ?? 1}`);
+  const open = async (of: OwnSheet, at: number) => {
+    await lineReady(of.house);
+    const [kinds] = await Promise.all([kindsById(props.list, of.own), QuestionView.preload(), MarkView.preload()]).catch(() => [undefined]); // prettier-ignore
+    const drawn = kinds && (await drawnInSteps(askingOwn(of, at, kinds), []));
+    if (!kinds) setProblem('A part of the book did not come; load the page again.');
+    if (!drawn || sheet() !== of) return;
+    setAsked(drawn);
+    setVersion(at);
+    const text = keptText(key());
+    const kept = text === null ? freshTaken(drawn.length, Date.now()) : readTaken(text, drawn.length);
+    isHeld = kept === undefined && !keepAside(`${key()}-kept-aside`, text!);
+    if (kept === undefined) setSaid('Answers to this sheet were kept in this browser and cannot be read; they are set aside in it. Please start again.'); // prettier-ignore
+    setWork(kept ?? freshTaken(drawn.length, Date.now()));
+  };
+  const take = (of: OwnSheet, at?: number) => {
+    setProblem(undefined);
+    setVersion(undefined);
+    setSheet(of);
+    if (at !== undefined || of.versions === 1) void open(of, at ?? 1);
+  };
+  const read = async () => {
+    const found = await readOwnLink(location.hash);
+    if (typeof found === 'string') setProblem(found);
+    else if (found) take(found.sheet, found.version);
+    setReady(true);
+  };
+  onMount(() => {
+    void read();
+    addEventListener('hashchange', () => void read());
+  });
+  const change = (part: Partial<Taken>) => {
+    setWork({ ...work(), ...part });
+    if (isHeld || !keepText(key(), JSON.stringify(work())))
+      setSaid('This browser does not keep your answers; hand in before you close the page.');
+  };
+  createEffect(() => (work().handedIn > 0 || work().done.includes(true)) && void fetchMarker());
+  const markOf = (place: number): Mark | undefined =>
+    markerHere()?.(asked()[place]!.question, work().answers[place] ?? '');
+  const isHandedIn = () => work().handedIn > 0 && markerHere() !== undefined;
+  const marks = () => asked().flatMap((_, i) => markOf(i) ?? []);
+  const score = createMemo(
+    () =>
+    ownScore(sheet() ?? { passMark: 0 }, asked().map(({ item }) => item.marks), marks().map(({ verdict }) => pointsOf(verdict))), // prettier-ignore
+  );
+  const code = () => resultCode({ sheet: mark(), version: version()!, name: work().name, marks: marks() });
+  const isShown = (place: number) =>
+    sheet()!.shows === 'never'
+      ? false
+      : isHandedIn() || (sheet()!.shows === 'at once' && work().done[place]!);
+  const isDone = (place: number) => work().handedIn > 0 || work().done[place]!;
+  const minutesTaken = () => Math.max(1, Math.round((work().handedIn - work().begun) / MINUTE));
+  const isLate = () =>
+    sheet()!.minutes > 0 && work().handedIn > work().begun + (sheet()!.minutes + 0.5) * MINUTE;
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(code());
+      setSaid('The code is copied. Send it to your trainer, or read it out.');
+    } catch {
+      setSaid('Copy the code by hand, and send it to your trainer.');
+    }
+  };
+
+  return (
+    <section class="taking" aria-label="The sheet">
+      <Show when={problem()}>
+        <p class="problem" role="alert">
+          {problem()}
+        </p>
+      </Show>
+      <Show when={ready() && !sheet()}>
+        <div class="calculator">
+          <p>This page opens a sheet from the link, or the file, that your trainer gave you.</p>
+          <div class="field">
+            <FileField
+              id="take-own-file"
+              label="A sheet from a file"
+              accept=".json,application/json"
+              open={async (file) => {
+                if (!file) return;
+                const text = await textOfFile(file, LONGEST_TEXT, 'a sheet');
+                const found = 'problem' in text ? text.problem : readOwnSheet(text.text);
+                if (typeof found === 'string') setProblem(found);
+                else if (found.notes === undefined)
+                  setProblem('This sheet was not drawn before it was saved.');
+                else take(found);
+              }}
+            />
+          </div>
+        </div>
+      </Show>
+      <Show when={sheet() && version() === undefined && sheet()}>
+        {(now) => (
+          <form class="calculator" onSubmit={(event) => event.preventDefault()}>
+            <h2>{now().title || 'A sheet'}: which version is yours?</h2>
+            <p>
+              {now().items.length} questions, {marksIn(now())} marks
+              {now().minutes > 0 ? `, ${now().minutes} minutes from when you begin` : ''}.
+            </p>
+            <NumberField
+              id="take-version"
+              label={`Your version, 1 to ${now().versions}`}
+              kind="count"
+              range={[1, now().versions]}
+              step={1}
+              value={chosen()}
+              take={(value) => void setChosen(Math.round(value))}
+              onState={setWrong}
+            />
+            <p class="actions">
+              <button
+                type="button"
+                disabled={isWrong()}
+                onClick={(event) => {
+                  if (location.hash !== '')
+                    history.replaceState(null, '', `${location.hash.split('&')[0]}&version=${chosen()}`); // a reload opens the same version
+                  void open(now(), chosen()).then(() => focusAfter(event, () => heading));
+                }}
+              >
+                Begin
+              </button>
+            </p>
+          </form>
+        )}
+      </Show>
+      <Show when={version() !== undefined}>
+        <form class="calculator asking" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+          <h2 tabindex="-1" ref={heading}>
+            {sheet()!.title || 'A sheet'}, version {version()}
+          </h2>
+          <p class="own-time">
+            Begun at {timeText(work().begun)}.{' '}
+            {sheet()!.minutes > 0
+              ? `${sheet()!.minutes} minutes allowed: until ${timeText(work().begun + sheet()!.minutes * MINUTE)}.`
+              : 'No time is set.'}{' '}
+            {sheet()!.shows === 'never' ? 'You hand in a code; what was right, your trainer tells you.' : ''}
+          </p>
+          <Show when={isHandedIn() && sheet()!.shows !== 'never'}>
+            <For each={newsOf(sheet()!, asked())}>{(each) => <p class="remark">{each}</p>}</For>
+          </Show>
+          <Show when={isHandedIn()}>
+            <div
+              class="handed-in"
+              role="status"
+              tabindex="-1"
+              ref={(box) => {
+                result = box;
+                queueMicrotask(() => result?.focus());
+              }}
+            >
+              <p class="verdict">
+                <Show when={sheet()!.shows !== 'never'} fallback={<b>Handed in.</b>}>
+                  <b>
+                    {formatNumber(score().got, score().got % 1 === 0 ? 0 : 1)} of {score().of} marks
+                    {score().isPass === undefined ? '' : score().isPass ? ': a pass' : ': not yet a pass'}.
+                  </b>
+                </Show>{' '}
+                {minutesTaken()} {minutesTaken() === 1 ? 'minute' : 'minutes'} after the beginning
+                {isLate() ? ', which is after the time allowed' : ''}. Your result code:
+              </p>
+              <p class="code">
+                <output>{code()}</output>
+              </p>
+              <p class="actions">
+                <button type="button" onClick={() => void copy()}>
+                  Copy the code
+                </button>
+              </p>
+            </div>
+          </Show>
+          <div class="field">
+            <label for="take-name">Your name</label>
+            <input
+              id="take-name"
+              class="words"
+              type="text"
+              maxlength="60"
+              autocomplete="off"
+              value={work().name}
+              onInput={(event) => change({ name: event.currentTarget.value })}
+            />
+          </div>
+          <ol class="questions">
+            <For each={asked()}>
+              {({ question, item }, i) => (
+                <li>
+                  <p class="about">
+                    {item.marks} {item.marks === 1 ? 'mark' : 'marks'}
+                  </p>
+                  <QuestionView
+                    question={question}
+                    id={`answer-${i() + 1}`}
+                    answer={work().answers[i()] ?? ''}
+                    done={isDone(i())}
+                    onAnswer={(text) =>
+                      change({ answers: work().answers.map((each, j) => (j === i() ? text : each)) })
+                    }
+                  />
+                  <Show when={sheet()!.shows === 'at once' && !isDone(i())}>
+                    <p class="actions">
+                      <button
+                        type="button"
+                        disabled={(work().answers[i()] ?? '').trim() === ''}
+                        onClick={() => change({ done: work().done.map((each, j) => each || j === i()) })}
+                      >
+                        Mark question {i() + 1}
+                      </button>
+                    </p>
+                  </Show>
+                  <Show when={isShown(i()) && markOf(i())}>
+                    {(mark) => <MarkView question={question} mark={mark()} done />}
+                  </Show>
+                </li>
+              )}
+            </For>
+          </ol>
+          <Show when={work().handedIn === 0}>
+            <p role="status">
+              {work().answers.filter((answer) => answer.trim() !== '').length} of {asked().length} answered.
+            </p>
+            <p class="actions">
+              <button type="button" onClick={() => change({ handedIn: Date.now() })}>
+                Hand in
+              </button>
+            </p>
+          </Show>
+          <p role="status">{said()}</p>
+        </form>
+      </Show>
+    </section>
+  );
+}

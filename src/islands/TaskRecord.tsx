@@ -1,0 +1,223 @@
+// Tasks seen and questions asked of one person, filled in on a phone, into one record to print and to save.
+import { createSignal, For, onMount, Show } from 'solid-js';
+import { keepTogether } from '../core/keep-together.ts';
+import { shown } from '../core/shown.ts';
+import { sources } from '../core/sources.ts';
+import { freshRecord, LONGEST_LINE, LONGEST_RECORD, particularNames, particulars, readRecord, recordText, summed, type ObservedRecord, type Particular } from '../exercises/observed/record.ts'; // prettier-ignore
+import { modelAnswer, outcomes, type Oral, type Outcome, type Task } from '../exercises/observed/task.ts';
+import { oneLine } from '../exercises/own/own-question.ts';
+import { book } from '../house/book.ts';
+import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { useHouse } from '../house/store.ts';
+import { FileField } from './FileField.tsx';
+import { fileNameOf } from './file-name.ts';
+import { textOfFile } from './open-file.ts';
+import { printPart } from './print-part.ts';
+import { saveFile } from './save-file.ts';
+import { TaskPaper } from './TaskPaper.tsx';
+import { today } from './today.ts';
+
+export interface TasksOfStage {
+  readonly stage: string;
+  readonly title: string;
+  readonly tasks: readonly Task[];
+  readonly orals: readonly Oral[];
+}
+
+export default function TaskRecord(props: TasksOfStage) {
+  const key = () => keyOf(`observed/${props.stage}`);
+  const { line, name } = useHouse();
+  const [record, setRecord] = createSignal<ObservedRecord>(freshRecord(props.stage));
+  const [said, setSaid] = createSignal('');
+  const [isPrinting, setPrinting] = createSignal(false);
+  let isHeld = false; // true while a record that cannot be read could not be set aside: nothing is written over it
+
+  onMount(() => {
+    const text = keptText(key());
+    if (text === null) return;
+    const read = readRecord(text, props.stage);
+    if (typeof read !== 'string') return void setRecord(read);
+    isHeld = !keepAside(`${key()}-kept-aside`, text);
+    setSaid('A record was kept in this browser and cannot be read; it is set aside in it, word for word.');
+  });
+  const change = (next: ObservedRecord) => {
+    setRecord(next);
+    if (isHeld || !keepText(key(), recordText(next, book)))
+      setSaid('This browser does not keep the record: save it to a file before you close the page.');
+  };
+  const press = (id: string, outcome: Outcome) => {
+    const { [id]: was, ...others } = record().seen;
+    const seen = was?.outcome === outcome ? others : { ...others, [id]: { outcome, day: today(), note: was?.note ?? '' } }; // prettier-ignore
+    change({ ...record(), seen });
+  };
+  const note = (id: string, text: string) => {
+    const was = record().seen[id];
+    if (was) change({ ...record(), seen: { ...record().seen, [id]: { ...was, note: oneLine(text) } } });
+  };
+  const print = () => {
+    setPrinting(true);
+    printPart('record');
+    addEventListener('afterprint', () => setPrinting(false), { once: true });
+  };
+  const save = () => {
+    const file = fileNameOf(`${record().about.trainee || 'record'} ${props.stage}`, 'observed');
+    saveFile(file, recordText(record(), book), 'application/json');
+    setSaid(`The record is saved as ${file}.`);
+  };
+  const open = async (file: File | undefined) => {
+    if (!file) return;
+    const text = await textOfFile(file, LONGEST_RECORD, 'a record');
+    const read = 'problem' in text ? text.problem : readRecord(text.text, props.stage);
+    if (typeof read === 'string') return void setSaid(read);
+    change(read);
+    setSaid(`The record from ${shown(file.name)} is open.`);
+  };
+  const sum = (ids: readonly string[]) => {
+    const of = summed(ids, record());
+    return `${of.alone} of ${ids.length} alone, ${of.prompted} prompted, ${of['not yet']} not yet, ${of['not seen']} not seen`;
+  };
+  const Doing = (doing: { readonly id: string; readonly what: string }) => {
+    const seen = () => record().seen[doing.id];
+    return (
+      <>
+        <div class="observed-doing" role="group" aria-label={doing.what}>
+          <For each={outcomes}>
+            {(outcome) => (
+              <button
+                type="button"
+                aria-pressed={seen()?.outcome === outcome}
+                onClick={() => press(doing.id, outcome)}
+              >
+                {outcome[0]!.toUpperCase() + outcome.slice(1)}
+              </button>
+            )}
+          </For>
+        </div>
+        <Show when={seen()}>
+          {(now) => (
+            <div class="field own-line">
+              <label for={`note-${doing.id}`}>Evidence, {now().day}</label>
+              <input
+                id={`note-${doing.id}`}
+                class="words"
+                type="text"
+                maxlength={LONGEST_LINE}
+                autocomplete="off"
+                value={now().note}
+                onChange={(event) => note(doing.id, event.currentTarget.value)}
+              />
+            </div>
+          )}
+        </Show>
+      </>
+    );
+  };
+
+  return (
+    <>
+      <section class="screen-only observed" aria-labelledby="observed-tasks">
+        <h2 id="observed-tasks">Tasks to see</h2>
+        <ol class="observed-list">
+          <For each={props.tasks}>
+            {(task) => (
+              <li>
+                <h3>{task.does}</h3>
+                <ul>
+                  <For each={task.see}>{(each) => <li>{keepTogether(each)}</li>}</For>
+                </ul>
+                <p class="about">{sources[task.rests].short}</p>
+                <Doing id={task.id} what={task.does} />
+              </li>
+            )}
+          </For>
+        </ol>
+        <h2>Questions to ask</h2>
+        <ol class="observed-list">
+          <For each={props.orals}>
+            {(oral) => (
+              <li>
+                <h3>{oral.asks}</h3>
+                <p>{keepTogether(modelAnswer(oral.model, line()))}</p>
+                <p class="about">
+                  {sources[oral.rests].short}
+                  {/\{/.test(oral.model) ? `, figures of ${name()}` : ''}
+                </p>
+                <Doing id={oral.id} what={oral.asks} />
+              </li>
+            )}
+          </For>
+        </ol>
+      </section>
+      <section class="screen-only calculator sheet-desk observed-record" aria-labelledby="observed-record">
+        <h2 id="observed-record">The record</h2>
+        <p role="status">
+          Tasks: {sum(props.tasks.map(({ id }) => id))}. Questions: {sum(props.orals.map(({ id }) => id))}.
+        </p>
+        <For each={particularNames}>
+          {(each) => (
+            <Particulars
+              name={each}
+              value={record().about[each]}
+              take={(text) => change({ ...record(), about: { ...record().about, [each]: oneLine(text) } })}
+            />
+          )}
+        </For>
+        <p class="actions">
+          <button type="button" onClick={print}>
+            Print the record to sign
+          </button>
+          <button type="button" onClick={save}>
+            Save it to a file
+          </button>
+          <button
+            type="button"
+            onClick={() => {
+              change(freshRecord(props.stage));
+              setSaid(
+                'A new record is begun. The one before is gone from this browser, unless you saved it.',
+              );
+            }}
+          >
+            Begin a new record
+          </button>
+        </p>
+        <div class="field">
+          <FileField
+            id="observed-file"
+            label="Open a record from a file"
+            accept=".json,application/json"
+            saidBy="observed-said"
+            open={open}
+          />
+        </div>
+        <p id="observed-said" role="status">
+          {said()}
+        </p>
+      </section>
+      <Show when={isPrinting()}>
+        <TaskPaper {...props} record={record()} houseName={name()} />
+      </Show>
+    </>
+  );
+}
+
+function Particulars(props: {
+  readonly name: Particular;
+  readonly value: string;
+  readonly take: (text: string) => void;
+}) {
+  return (
+    <div class="field own-line">
+      <label for={`observed-${props.name}`}>{particulars[props.name]}</label>
+      <input
+        id={`observed-${props.name}`}
+        class="words"
+        type="text"
+        maxlength={LONGEST_LINE}
+        autocomplete="off"
+        value={props.value}
+        onChange={(event) => props.take(event.currentTarget.value)}
+      />
+    </div>
+  );
+}

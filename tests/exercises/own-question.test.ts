@@ -1,0 +1,93 @@
+// A question of one's own: read strictly, proved by trying every draw, drawn and marked like the book's.
+import { expect, test } from 'vitest';
+import { builtInHouse } from '../../src/house/figures.ts';
+import { draw, drawAgain } from '../../src/exercises/draw.ts';
+import { mark } from '../../src/exercises/mark.ts';
+import { isNumberQuestion } from '../../src/exercises/question.ts';
+import { kindOf } from '../../src/exercises/own/own-kind.ts';
+import {
+  numbersOf,
+  readOwnQuestion,
+  type OwnChoices,
+  type OwnNumber,
+} from '../../src/exercises/own/own-question.ts';
+import { proved } from '../../src/exercises/own/proof.ts';
+import { alcoholOfMash, whichValve } from './own-examples.ts';
+import { hostileTexts } from './own-hostile.ts';
+
+const withIt = (part: Partial<OwnNumber>): OwnNumber => ({ ...alcoholOfMash, ...part });
+
+test('a sound question is proved by every draw, and its answer is that of a hand sum', () => {
+  const proof = proved(alcoholOfMash);
+  expect(proof).toEqual({ isSound: true, tried: 5 * 3, leftOut: 0, says: [] }); // 4,000 to 6,000 kg by 500; three yields
+  const drawn = draw(kindOf(alcoholOfMash), 'a', builtInHouse)!;
+  const question = drawn.question;
+  if (!isNumberQuestion(question)) throw new Error();
+  const [malt, yields] = [...question.prompt.matchAll(/([\d,]+)\u00a0/g)].map(([, n]) => Number(n!.replace(',', '')));
+  const byHand = (malt! * yields!) / 1000;
+  expect(question.answer).toBeCloseTo(byHand, 9);
+  expect(mark(question, String(byHand)).verdict).toBe('right');
+  expect(mark(question, `${byHand / 100} hL pure alcohol`).verdict).toBe('right'); // marked like the book's: in other units
+  expect(mark(question, String(malt! * yields!))).toMatchObject({ verdict: 'wrong', say: 'The kilograms were not made tonnes.' });
+  expect(question.working[0]).toBe('malt / 1000 × yield');
+  expect(drawAgain(kindOf(alcoholOfMash), 'a', builtInHouse, drawn.note)?.question).toEqual(question);
+}); // prettier-ignore
+
+test('what is amiss is told in a sentence', () => {
+  const cases: readonly (readonly [Partial<OwnNumber>, RegExp])[] = [
+    [{ formula: 'malt + yield' }, /a mass and/],
+    [{ formula: 'malt' }, /gives a mass, and the answer is asked for in L pure alcohol/],
+    [{ formula: 'malt / (yield − yield) × yield^2' }, /divides by nought/],
+    [{ formula: '−malt / 1000 × yield' }, /which cannot be/],
+    [{ wording: 'A mash of {malt}?' }, /does not give it/],
+    [{ wording: 'A mash of {mash} at {yield}?' }, /no value is called so/],
+    [{ slips: [{ formula: 'malt / 1000 × yield × 1.005', say: 'Near.' }] }, /too near the answer/],
+    [{ slips: ['2', '2.001'].map((by) => ({ formula: `malt / 1000 × yield × ${by}`, say: 'Far.' })) }, /too near to be told apart/],
+    [{ slips: [{ formula: 'malt / (malt − malt)', say: 'None.' }] }, /mistake 1 has no answer/],
+    [{ values: [{ ...alcoholOfMash.values[0]!, takes: { from: -5, to: 5, step: 5 } }, alcoholOfMash.values[1]!] }, /malt cannot be −5/],
+    [{ values: [{ ...alcoholOfMash.values[0]!, takes: { from: 5, to: 1, step: 1 } }, alcoholOfMash.values[1]!] }, /no number to take/],
+    [{ values: [{ ...alcoholOfMash.values[0]!, takes: { from: 1, to: 90_000, step: 1 } }, alcoholOfMash.values[1]!] }, /20,000 are tried/],
+  ];
+  for (const [part, says] of cases) {
+    const proof = proved(withIt(part));
+    expect(proof.says.join(' '), JSON.stringify(part)).toMatch(says);
+    expect(proof.isSound, JSON.stringify(part)).toBe(false);
+  }
+}); // prettier-ignore
+
+test('draws that meet by chance are counted, left out, and never drawn', () => {
+  // With 5,000 kg the second mistake gives the answer itself.
+  const question = withIt({ slips: [{ formula: '5 × yield', say: 'Always five tonnes.' }] });
+  const proof = proved({ ...question, formula: 'malt[t] × yield' });
+  expect(proof).toMatchObject({ isSound: true, tried: 15, leftOut: 3 });
+  const kind = kindOf(question);
+  for (let seed = 0; seed < 40; seed++) expect(draw(kind, String(seed), builtInHouse)!.question.prompt).not.toContain('5,000');
+}); // prettier-ignore
+
+test('choices: one right, none alike', () => {
+  const withOptions = (options: OwnChoices['options']) => proved({ ...whichValve, options }).isSound;
+  const [right, wrong] = whichValve.options as [OwnChoices['options'][0], OwnChoices['options'][0]];
+  expect(withOptions(whichValve.options)).toBe(true);
+  expect(withOptions([right, { ...right, text: 'Other' }])).toBe(false);
+  expect(withOptions([wrong, { ...wrong, text: 'Other' }])).toBe(false);
+  expect(withOptions([right, { ...wrong, text: right.text }])).toBe(false);
+  const question = draw(kindOf(whichValve), 'b', builtInHouse)!.question;
+  expect('options' in question && question.options[question.answer]!.text).toBe(right.text);
+});
+
+test('what a file holds is read strictly, and nothing in it does harm', () => {
+  expect(readOwnQuestion(JSON.parse(JSON.stringify(alcoholOfMash)))).toEqual(alcoholOfMash);
+  expect(readOwnQuestion(JSON.parse(JSON.stringify(whichValve)))).toEqual(whichValve);
+  for (const given of [null, 3, 'x', [], {}, { ...alcoholOfMash, id: 'malt' }, { ...alcoholOfMash, of: '__proto__' }, { ...alcoholOfMash, values: [{ ...alcoholOfMash.values[0], unit: 'ell' }] }, { ...alcoholOfMash, digits: NaN }, { ...alcoholOfMash, wording: 'a\u202eb' }, { ...alcoholOfMash, values: [1] }])
+    expect(typeof readOwnQuestion(given), JSON.stringify(given)).toBe('string');
+  for (const text of hostileTexts) {
+    const read = readOwnQuestion({ ...alcoholOfMash, wording: text, formula: text });
+    if (typeof read !== 'string') expect(proved(read).isSound, text).toBe(false);
+  }
+}); // prettier-ignore
+
+test('a range has its ends, without what binary numbers leave over', () => {
+  expect(numbersOf({ from: 0.1, to: 0.7, step: 0.1 })).toEqual([0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7]);
+  expect(numbersOf({ from: 0, to: 1, step: 0.3 })).toEqual([0, 0.3, 0.6, 0.9]);
+  expect(numbersOf({ list: [3, 1, 3] })).toEqual([3, 1]);
+});
