@@ -1,5 +1,6 @@
 // The form of a question of one's own: wording, values, and the formula with its known mistakes, or choices.
 import { For, Index, Show } from 'solid-js';
+import { kindMeanings } from '../core/kind-meanings.ts';
 import { kinds, type KindName } from '../core/kinds.ts';
 import { unitsRead } from '../core/units.ts';
 import { offered, type Draft } from '../exercises/own/draft.ts';
@@ -89,7 +90,7 @@ export function OwnQuestionForm(props: {
                 >
                   <For each={offered}>
                     {(kind) => (
-                      <optgroup label={kinds[kind].meaning}>
+                      <optgroup label={kindMeanings[kind]}>
                         <For each={unitsRead(kind)}>
                           {({ unit }) => (
                             <option value={`${kind}|${unit}`}>{unit || 'a plain number'}</option>
@@ -158,7 +159,7 @@ export function OwnQuestionForm(props: {
                 {(kind) => (
                   <option
                     value={kind}
-                  >{`${kinds[kind].unit || 'a plain number'}: ${kinds[kind].meaning}`}</option>
+                  >{`${kinds[kind].unit || 'a plain number'}: ${kindMeanings[kind]}`}</option>
                 )}
               </For>
             </select>
