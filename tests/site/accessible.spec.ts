@@ -513,7 +513,7 @@ const uses: readonly {
     address: '/first-weeks/mashing/',
     part: 'main',
     use: async (page) => {
-      await page.locator('.path-steps .tick').first().click();
+      await page.locator('.path-steps .tick input').first().check();
       await button(page, 'Begin the worked example').click();
     },
     shows: '.path-worked .steps li',
