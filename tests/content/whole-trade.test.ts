@@ -26,7 +26,7 @@ const items: readonly (readonly [thing: string, page: string, ...says: readonly 
   ['30,000 ppm for fifteen minutes', 'safety/limits', /30,000 ppm, 3 % \| advised limit over fifteen minutes/],
   ['methanol, and why not at home', 'distilling/check', /\*\*Methanol\*\*/, /None of this is leave to distil at home/],
   // Grain and malting
-  ['intake and rejection', 'plant/index', /## At the gate/, /Turned away/, /Damper than the contract/, /why a load was refused/],
+  ['intake and rejection', 'plant/index', /## At the gate/, /Priced down, or refused/, /Damper than the contract/, /why a load was refused/],
   ['insects', 'plant/index', /\*\*Insects\.\*\*.*15 °C.*sieve a sample.*licensed people/],
   ['mycotoxins', 'plant/index', /\*\*Mycotoxins\*\*.*1,000 µg of deoxynivalenol.*200 of two others/],
   ['floor, box and drum', 'plant/index', /Malting floor/, /Germination box/, /Germination drum/],
