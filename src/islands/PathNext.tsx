@@ -19,7 +19,7 @@ export interface Place extends Names {
 
 export const practiceAt = (root: string, kinds: readonly string[]) =>
   `${root}practice/#kinds=${kinds.join(',')}`;
-export const addressIn = (root: string, at: string) => root + at.slice(1);
+export const addressIn = (root: string, at: string) => root + at;
 export const titleOf = (stage: Stage) => stage[0]!.toUpperCase() + stage.slice(1);
 
 /** Where a step is done, and what it is called. */

@@ -286,7 +286,7 @@ export default function Practice(props: { readonly list: string }) {
                 <Show when={(isSecondTry() || isDone()) && passageOf(asked().kind, asked().topic)}>
                   {(at) => (
                     <p>
-                      <a href={`..${at()}`}>Where the book explains it</a>
+                      <a href={`../${at()}`}>Where the book explains it</a>
                     </p>
                   )}
                 </Show>

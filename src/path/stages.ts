@@ -21,18 +21,18 @@ export const path: readonly PathStage[] = [
       {
         title: 'Water wakes the grain, heat stops it',
         steps: [
-          ...guess('/malting/', 'steep-water', 'kiln-water'),
-          read('/malting/#what-malting-is-for', 'What malting is for'),
-          read('/malting/#what-happens-inside-and-why', 'What happens inside, to the kiln'),
-          ...guess('/malting/work/', 'kiln-on-a-damp-day'),
+          ...guess('malting/', 'steep-water', 'kiln-water'),
+          read('malting/#what-malting-is-for', 'What malting is for'),
+          read('malting/#what-happens-inside-and-why', 'What happens inside, to the kiln'),
+          ...guess('malting/work/', 'kiln-on-a-damp-day'),
           practise('malting-order', 'moisture-on-dry-basis'),
         ],
       },
       {
         title: 'Less malt than barley',
         steps: [
-          ...guess('/malting/', 'loss-in-malting'),
-          read('/malting/#why-malt-weighs-less-than-its-barley', 'Why malt weighs less than its barley'),
+          ...guess('malting/', 'loss-in-malting'),
+          read('malting/#why-malt-weighs-less-than-its-barley', 'Why malt weighs less than its barley'),
           work('barley-for-malt'),
           practise('barley-for-malt', 'kiln'),
         ],
@@ -40,10 +40,10 @@ export const path: readonly PathStage[] = [
       {
         title: 'What the malt could give, and what can hurt you',
         steps: [
-          ...guess('/malting/', 'moister-malt'),
-          read('/malting/#what-the-malt-could-give', 'What the malt could give'),
+          ...guess('malting/', 'moister-malt'),
+          read('malting/#what-the-malt-could-give', 'What the malt could give'),
           practise('predicted-spirit-yield'),
-          read('/malting/safe/', 'Malting: stay safe'),
+          read('malting/safe/', 'Malting: stay safe'),
           practise('collapsed-in-a-tun'),
           task('malting-analysis', 'Ask for the analysis of the malt in the bin. Find its moisture, extract and fermentability, and reckon its spirit yield.'), // prettier-ignore
         ],
@@ -57,29 +57,29 @@ export const path: readonly PathStage[] = [
       {
         title: 'Husk, grits and flour',
         steps: [
-          read('/milling/#what-milling-is-for', 'What milling is for'),
-          read('/milling/#small-pieces-have-more-surface', 'Small pieces and large ones'),
-          ...guess('/milling/work/', 'husk-for-grits'),
+          read('milling/#what-milling-is-for', 'What milling is for'),
+          read('milling/#small-pieces-have-more-surface', 'Small pieces and large ones'),
+          ...guess('milling/work/', 'husk-for-grits'),
           practise('grist-split', 'milling-order'),
         ],
       },
       {
         title: 'The sieve test',
         steps: [
-          ...guess('/milling/', 'what-sticks', 'flour-that-sticks'),
-          read('/milling/#the-sieve-test', 'The sieve test'),
+          ...guess('milling/', 'what-sticks', 'flour-that-sticks'),
+          read('milling/#the-sieve-test', 'The sieve test'),
           work('sieve-test'),
           practise('sieve-test'),
-          ...guess('/milling/', 'half-passes'),
+          ...guess('milling/', 'half-passes'),
         ],
       },
       {
         title: 'The mill by the clock, and its dust',
         steps: [
-          ...guess('/milling/work/', 'faster-mill', 'dust-in-a-room'),
-          read('/milling/work/#how-it-is-run-step-by-step', 'How it is run, step by step'),
+          ...guess('milling/work/', 'faster-mill', 'dust-in-a-room'),
+          read('milling/work/#how-it-is-run-step-by-step', 'How it is run, step by step'),
           practise('mill-and-bin'),
-          read('/milling/safe/', 'Milling: stay safe'),
+          read('milling/safe/', 'Milling: stay safe'),
           practise('dust-for-a-cloud', 'blowing-the-dust'),
           task('milling-sieve', 'With the miller: take a sample by the site’s procedure, sieve it, and write down the three parts.'), // prettier-ignore
         ],
@@ -93,30 +93,30 @@ export const path: readonly PathStage[] = [
       {
         title: 'Why the heat is a compromise',
         steps: [
-          ...guess('/mashing/work/', 'hot-mash'),
-          read('/mashing/#starch-swells-and-enzymes-cut-it', 'Starch, enzymes and heat'),
+          ...guess('mashing/work/', 'hot-mash'),
+          read('mashing/#starch-swells-and-enzymes-cut-it', 'Starch, enzymes and heat'),
           practise('mashing-order', 'conversion-curve'),
         ],
       },
       {
         title: 'The first water and the next',
         steps: [
-          ...guess('/mashing/', 'colder-grist'),
-          read('/mashing/#how-hot-the-water-must-be', 'How hot the water must be'),
-          ...guess('/mashing/work/', 'thicker-mash'),
+          ...guess('mashing/', 'colder-grist'),
+          read('mashing/#how-hot-the-water-must-be', 'How hot the water must be'),
+          ...guess('mashing/work/', 'thicker-mash'),
           work('strike-water'),
           practise('strike-water'),
-          ...guess('/mashing/work/', 'three-small-waters'),
-          read('/mashing/#why-several-waters', 'Why several waters'),
+          ...guess('mashing/work/', 'three-small-waters'),
+          read('mashing/#why-several-waters', 'Why several waters'),
         ],
       },
       {
         title: 'What the wort holds, and what can hurt you',
         steps: [
-          ...guess('/mashing/check/', 'a-degree-misread', 'wetter-draff'),
-          read('/mashing/#how-much-extract-the-wort-holds', 'Extract, efficiency and draff'),
+          ...guess('mashing/check/', 'a-degree-misread', 'wetter-draff'),
+          read('mashing/#how-much-extract-the-wort-holds', 'Extract, efficiency and draff'),
           practise('extract-in-wort', 'draff'),
-          read('/mashing/safe/', 'Mashing: stay safe'),
+          read('mashing/safe/', 'Mashing: stay safe'),
           practise('hot-liquor-ahead'),
           task('mashing-watch', 'Stand by for one mash. Write down each temperature and volume, and reckon the efficiency afterwards.'), // prettier-ignore
         ],
@@ -130,19 +130,19 @@ export const path: readonly PathStage[] = [
       {
         title: 'Sugar into alcohol, gas and warmth',
         steps: [
-          ...guess('/fermenting/', 'rise-of-a-washback'),
-          read('/fermenting/#sugar-into-alcohol', 'Sugar into alcohol'),
-          ...guess('/fermenting/check/', 'extract-below-one'),
+          ...guess('fermenting/', 'rise-of-a-washback'),
+          read('fermenting/#sugar-into-alcohol', 'Sugar into alcohol'),
+          ...guess('fermenting/check/', 'extract-below-one'),
           practise('order-of-a-fermentation', 'alcohol-in-the-washback'),
         ],
       },
       {
         title: 'How warm, how fast, how long',
         steps: [
-          ...guess('/fermenting/check/', 'half-the-fall'),
-          read('/fermenting/#why-it-grows-warm', 'Why it grows warm, and how fast it goes'),
+          ...guess('fermenting/check/', 'half-the-fall'),
+          read('fermenting/#why-it-grows-warm', 'Why it grows warm, and how fast it goes'),
           practise('half-the-fall'),
-          ...guess('/fermenting/work/', 'another-day', 'longer-needs-more'),
+          ...guess('fermenting/work/', 'another-day', 'longer-needs-more'),
           work('washbacks-needed'),
           practise('washbacks-needed'),
         ],
@@ -150,8 +150,8 @@ export const path: readonly PathStage[] = [
       {
         title: 'The gas',
         steps: [
-          ...guess('/fermenting/work/', 'gas-of-a-washback', 'fan-at-half'),
-          read('/fermenting/safe/', 'Fermenting: stay safe'),
+          ...guess('fermenting/work/', 'gas-of-a-washback', 'fan-at-half'),
+          read('fermenting/safe/', 'Fermenting: stay safe'),
           practise('carbon-dioxide-by-mass', 'the-silent-alarm', 'over-the-hatch'),
           task('fermenting-alarm', 'With the person in charge: see where the carbon dioxide meters are, what they show now, and which way is out.'), // prettier-ignore
         ],
@@ -165,17 +165,17 @@ export const path: readonly PathStage[] = [
       {
         title: 'Vapour stronger than liquid',
         steps: [
-          ...guess('/distilling/', 'first-drops'),
-          read('/distilling/#vapour-is-stronger-than-liquid', 'Why the strength rises, and falls'),
-          ...guess('/distilling/check/', 'part-that-comes-over'),
+          ...guess('distilling/', 'first-drops'),
+          read('distilling/#vapour-is-stronger-than-liquid', 'Why the strength rises, and falls'),
+          ...guess('distilling/check/', 'part-that-comes-over'),
           practise('pure-alcohol', 'hydrometer-in-the-safe'),
         ],
       },
       {
         title: 'The cuts and the round',
         steps: [
-          ...guess('/distilling/check/', 'later-heart-alcohol', 'later-heart-litres'),
-          read('/distilling/#three-parts-of-one-run', 'Three parts of one run, and the round'),
+          ...guess('distilling/check/', 'later-heart-alcohol', 'later-heart-litres'),
+          read('distilling/#three-parts-of-one-run', 'Three parts of one run, and the round'),
           practise('order-of-a-spirit-run', 'spirit-run-cut'),
           work('charge-strength'),
           practise('charge-strength'),
@@ -184,10 +184,10 @@ export const path: readonly PathStage[] = [
       {
         title: 'A shift, and what can hurt you',
         steps: [
-          ...guess('/distilling/check/', 'warm-safe', 'wash-still-stopped-early'),
-          read('/distilling/safe/', 'Distilling: stay safe'),
+          ...guess('distilling/check/', 'warm-safe', 'wash-still-stopped-early'),
+          read('distilling/safe/', 'Distilling: stay safe'),
           practise('a-spark-at-the-receiver', 'closed-while-it-cools'),
-          task('distilling-shift', 'Run a shift at the still in this book, to its end.', '/shift/'),
+          task('distilling-shift', 'Run a shift at the still in this book, to its end.', 'shift/'),
           task('distilling-watch', 'Beside the stillman, hands off: name each reading before it is written down.'), // prettier-ignore
         ],
       },
@@ -200,9 +200,9 @@ export const path: readonly PathStage[] = [
       {
         title: 'Fifty and fifty is not a hundred',
         steps: [
-          ...guess('/maturing/', 'fifty-and-fifty'),
-          read('/maturing/#fifty-and-fifty-is-not-a-hundred', 'Fifty and fifty is not a hundred'),
-          ...guess('/maturing/work/', 'water-for-filling'),
+          ...guess('maturing/', 'fifty-and-fifty'),
+          read('maturing/#fifty-and-fifty-is-not-a-hundred', 'Fifty and fifty is not a hundred'),
+          ...guess('maturing/work/', 'water-for-filling'),
           work('reduce-to-strength'),
           practise('reduce-to-strength', 'maturing-to-bottle'),
         ],
@@ -210,17 +210,17 @@ export const path: readonly PathStage[] = [
       {
         title: 'What wood gives and air takes',
         steps: [
-          ...guess('/maturing/work/', 'after-twenty-years', 'drier-store', 'drier-store-litres'),
-          read('/maturing/#what-the-wood-gives-and-takes', 'Wood, air, weaker or stronger'),
+          ...guess('maturing/work/', 'after-twenty-years', 'drier-store', 'drier-store-litres'),
+          read('maturing/#what-the-wood-gives-and-takes', 'Wood, air, weaker or stronger'),
           practise('cask-through-years', 'year-of-a-strength'),
         ],
       },
       {
         title: 'From cask to bottle, and what can hurt you',
         steps: [
-          ...guess('/maturing/check/', 'weaker-bottles'),
+          ...guess('maturing/check/', 'weaker-bottles'),
           practise('casks-and-bottles'),
-          read('/maturing/safe/', 'Maturing: stay safe'),
+          read('maturing/safe/', 'Maturing: stay safe'),
           practise('lifting', 'cask-on-the-ramp'),
           task('maturing-regauge', 'With the warehouseman: see a cask sounded, dipped or weighed, and reckon what it should hold.'), // prettier-ignore
         ],
