@@ -1,5 +1,6 @@
 // One stage of the first weeks: its lessons step by step, the worked example, the standard, and the sheet to sign.
 import { For, onMount, Show } from 'solid-js';
+import { formatCount } from '../core/format.ts';
 import { changeName } from '../exercises/progress-store.ts';
 import { isDone, signedId } from '../path/next.ts';
 import { idOfStep, kindsOfStage, type PathStage, type Step } from '../path/steps.ts';
@@ -30,6 +31,7 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
     steps.flatMap((step) => (step.do === 'work' ? [step] : [])),
   )[0]!;
   const signed = () => (mounted() ? ticks()[signedId(stage)] : undefined);
+  const open = () => stage.lessons.flatMap(({ steps }) => steps.filter((step) => !isDone(step, done())));
   /** Reading, worked examples and tasks are marked by hand; guesses and answers mark themselves. */
   const isByHand = (step: Step) => step.do === 'read' || step.do === 'task';
   return (
@@ -142,6 +144,15 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
             Print the sheet to sign
           </button>
         </p>
+        <Show when={open().length > 0}>
+          <p class="remark">
+            {formatCount(open().length, 'step')} of the lessons {open().length === 1 ? 'is' : 'are'} still
+            open
+            {open().some((step) => step.do === 'read' && step.at.endsWith('/safe/')) &&
+              ', staying safe among them'}
+            .
+          </p>
+        </Show>
         <Show when={standing().day}>
           <Tick
             checked={signed() !== undefined}

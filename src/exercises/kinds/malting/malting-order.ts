@@ -15,7 +15,7 @@ export default order({
     'The last wetting brings the grain to the moisture wanted.',
     'The damp grain grows for four to five days.',
     'The kiln takes off the first water, with its gentlest air.',
-    'At about 12 % moisture the skin of the corn falls dry.',
+    'At about 25 % moisture the skin of the corn falls dry.',
     'The curing, with the hottest air, brings the malt to about 5 %.',
     'The rootlets are taken off, and the malt goes into store.',
   ],
