@@ -50,11 +50,11 @@ function givenDigits(value: number, kind: KindName): number {
   return Math.min(3, (String(Number(value.toFixed(3))).split('.')[1] ?? '').length);
 }
 
-/** A value of a figure as a table prints it: as many decimals as it needs if the house gives it, whole things if they are counted. */
+/** A value of a figure as a table prints it: as many decimals as it needs if the house gives it, whole things if they are counted and not told as a mean with decimals. */
 export function textOfFigure(id: FigureId, value: number): string {
   const { kind, digits } = figureTable[id];
   if (isNumberName(id)) return format(value, kind, givenDigits(value, kind));
-  return format(wholeOf(pathsOf(id)[0]!, value), kind, digits);
+  return format(digits ? value : wholeOf(pathsOf(id)[0]!, value), kind, digits);
 }
 
 /** What a sentence says behind a figure of which a house has two: hours in the washback over a weekend. */

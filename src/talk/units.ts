@@ -40,7 +40,7 @@ const rates: readonly Spelling[] = [
     'ratio',
     `(?:${litres})(?:\\s+of\\s+[a-z]+)?\\s*(?:/|\\b(?:a|per|to|on|for)\\b(?:\\s+(?:the|a|each|every|one))?)\\s*(?:kgs?|kilos?|kilogram(?:me)?s?)`,
   ),
-  spelling('L/kg', 'ratio', ':\\s*1|to\\s+(?:one|1)'),
+  spelling('L/kg', 'ratio', ':\\s*1|to\\s+(?:one|1)(?![.,]\\d|\\s+(?:hundred|thousand|million|point)\\b)'), // not “1,300 to 1,600”
   spelling('L/kg', 'ratio', '(?:for|to)\\s+(?:every|each|the|a|one)\\s+(?:kg|kilo)'),
 ];
 

@@ -6,7 +6,7 @@ import type { At } from './change.ts';
 import { pieceAt, withPiece } from './change.ts';
 import { changed, type Change } from './changes.ts';
 import { sentencesOf, type Sentence } from './sentences.ts';
-import type { Kept } from './stale.ts';
+import type { HouseNow, Kept } from './stale.ts';
 import type { Walk } from './walk.ts';
 
 /** A sentence of a piece, as it stood and as it is told. */
@@ -20,26 +20,26 @@ export interface ToldHere extends ToldSentence {
   readonly of: At;
 }
 
-/** The sentences of a text that are said otherwise to an audience. */
-export function toldSentences(text: string, kept: readonly Kept[], name: SaidIn): ToldSentence[] {
-  const all = toldTo(text, kept, name);
+/** The sentences of a text that are said otherwise to an audience; with a house, each new one is true of it. */
+export function toldSentences(text: string, kept: readonly Kept[], name: SaidIn, house?: HouseNow): ToldSentence[] {
+  const all = toldTo(text, kept, name, house);
   return sentencesOf(text).flatMap((sentence) => {
     const changes = all.filter(({ at }) => at >= sentence.at && at < sentence.end);
     if (changes.length === 0) return [];
     const stood = text.slice(sentence.at, sentence.end);
     return [{ ...sentence, stood, anew: changed(stood, changes, sentence.at), changes }];
   });
-}
+} // prettier-ignore
 
 const sure = (walk: Walk, at: At): readonly Kept[] =>
   pieceAt(walk, at)!.figures.map((each) => ({ ...each, chance: 1 }));
 
-/** Every sentence of a walk that is said otherwise to an audience, in order. */
-export const toldWalk = (walk: Walk, name: SaidIn): ToldHere[] =>
+/** Every sentence of a walk that is said otherwise to an audience, in order; with a house, each new one is true of it. */
+export const toldWalk = (walk: Walk, name: SaidIn, house?: HouseNow): ToldHere[] =>
   walk.rooms.flatMap(({ pieces }, room) =>
     pieces.flatMap(({ text }, piece) => {
       const of = { room, piece };
-      return toldSentences(text, sure(walk, of), name).map((told) => ({ ...told, of }));
+      return toldSentences(text, sure(walk, of), name, house).map((told) => ({ ...told, of }));
     }),
   );
 

@@ -12,6 +12,8 @@ export interface Audience {
   readonly writing?: 'British' | 'American' | 'European' | 'Japanese';
   /** The figure's own unit, where it is known. */
   readonly figureUnit?: string;
+  /** True where no hedge can be put before it, as behind an article. */
+  readonly isBound?: boolean;
 }
 const marksOf = {
   British: britishMarks,
@@ -23,7 +25,7 @@ const marksOf = {
 /** How a number and its unit are said to an audience. */
 export function toAudience({ number, unit }: Said, to: Conversion | undefined, { writing }: Audience): Said {
   const isWords = 'spoken' in number;
-  const gap = /^\s*/.exec(unit)![0] || ' ';
+  const gap = unit.startsWith('-') ? '' : /^\s*/.exec(unit)![0] || ' ';
   const stop = /[a-z]{4}\.$/i.test(unit) ? '.' : ''; // behind a unit that is written out it ends the sentence
   let name = to ? gap + nameOf(to.unit, unit, isWords) + stop : unit;
   let said = number;
@@ -36,7 +38,7 @@ export function toAudience({ number, unit }: Said, to: Conversion | undefined, {
   if (writing === 'Japanese' && said.as === 'figures') said = { as: 'man' };
   if (writing === 'Japanese' && /[^\x20-\x7e°]/.test(unit) && to) name = japaneseUnits[to.unit] ?? name;
   if ((writing === 'American' || writing === 'British') && 'spoken' in said)
-    said = { ...said, spoken: { ...said.spoken, and: writing === 'British', ...(writing === 'American' ? { article: false } : {}) } };
+    said = { ...said, spoken: { ...said.spoken, and: writing === 'British', ...(writing === 'American' && said.as === 'words' ? { article: false } : {}) } };
   if (writing === 'American') name = name.replace(/litre/g, 'liter');
   return { number: said, unit: name };
 } // prettier-ignore

@@ -6,6 +6,7 @@ export type Verdict = 'right' | 'near' | 'wrong';
 
 /** Common practice of speech, no source: how far off a figure is said and still right, and near. */
 const [RIGHT, NEAR] = [0.03, 0.1]; // parts of the figure
+const BESIDE = 0.05; // part of the figure within which “just over” and “just under” are right, where they say its side
 const FIGURES = 2; // significant figures to which a figure may always be rounded
 const degrees: Partial<Readonly<Record<KindName, readonly [right: number, near: number]>>> = {
   strength: [0.5, 2], // % vol: a tenth of 63.5 would be another spirit
@@ -15,9 +16,12 @@ const [GRAVITY_RIGHT, GRAVITY_NEAR] = [0.0005, 0.003]; // half a degree of gravi
 const HAIR = 1e-9;
 const SIDE = 0.005; // part of a figure by which it may lie on the wrong side of “just under”
 
+/** Whether a kind is judged by its degrees, not by a part of the figure. */
+const hasDegrees = (kind: KindName): boolean => kind === 'gravity' || kind in degrees;
+
 /** The rule, as the page says it. */
 export const RULE =
-  'Right is the figure to two figures, or within 3 %; within 10 % is near. A strength or a temperature is right within half a degree and near within two; a gravity is right to the degree and near within three. With “just under” or “just over” on the wrong side it is near.';
+  'Right is the figure to two figures, or within 3 %; within 10 % is near. A strength or a temperature is right within half a degree and near within two; a gravity is right to the degree and near within three. With “just under” or “just over” on its side it is right within 5 %, and on the wrong side near.';
 
 /** True when a number is a figure rounded to two figures, up or down where it lies between. */
 function isRounded(said: number, value: number): boolean {
@@ -30,10 +34,9 @@ function isRounded(said: number, value: number): boolean {
 function ofNumber(said: number, value: number, kind: KindName): Verdict {
   const off = Math.abs(said - value);
   if (kind === 'gravity') return off <= GRAVITY_RIGHT + HAIR ? 'right' : off <= GRAVITY_NEAR + HAIR ? 'near' : 'wrong';
-  const [right, near] = degrees[kind] ?? [Infinity, Infinity];
-  const isWithin = (part: number, most: number) => off <= Math.min(part * Math.abs(value), most) + HAIR;
-  if (isRounded(said, value) || isWithin(RIGHT, right)) return 'right';
-  return isWithin(NEAR, near) ? 'near' : 'wrong';
+  const [right, near] = degrees[kind] ?? [RIGHT * Math.abs(value), NEAR * Math.abs(value)];
+  if (isRounded(said, value) || off <= right + HAIR) return 'right';
+  return off <= near + HAIR ? 'near' : 'wrong';
 } // prettier-ignore
 
 export interface Said {
@@ -59,6 +62,8 @@ export function judge({ numbers, isRange, side }: Said, value: number, kind: Kin
     numbers.map((said, i) => {
       const above = (value - said) / Math.abs(value || 1);
       const isOther = side === 'under' || side === 'most' ? above > SIDE : side === 'over' || side === 'least' ? above < -SIDE : false;
+      const isBeside = (side === 'under' && above < 0) || (side === 'over' && above > 0);
+      if (isBeside && Math.abs(above) <= BESIDE && verdicts[i] === 'near' && !hasDegrees(kind)) return 'right';
       return isOther && verdicts[i] === 'right' ? 'near' : verdicts[i]!;
     }),
   );

@@ -12,8 +12,13 @@ import { britishMarks, decimalsOf, writtenAt, type Written } from './written.ts'
 export type NumberSaid =
   | { readonly as: 'figures'; readonly written: Written }
   | { readonly as: 'words'; readonly spoken: Spoken }
-  /** A tonne and a half; half a million litres, three quarters of an hour. */
-  | { readonly as: 'behind' | 'part'; readonly spoken: Spoken; readonly tail: string }
+  /** A tonne and a half; half a million litres, three quarters of an hour; `isBare` in “the first half hour”. */
+  | {
+      readonly as: 'behind' | 'part';
+      readonly spoken: Spoken;
+      readonly tail: string;
+      readonly isBare?: boolean;
+    }
   | { readonly as: 'dozen' | 'couple'; readonly spoken: Spoken; readonly pair: string }
   | { readonly as: 'kanji' | 'man' }
   | Clocked
@@ -77,8 +82,9 @@ function partIn(text: string): Phrase | undefined {
   const unit = unitIn(text, at);
   if (unit === bare && scale === 1) return undefined;
   const spoken = { ...british, style: 'scaled', scale, article: true } as const;
+  const isBare = scale === 1 && /^(?:half|quarter)\s+$/i.test(found[0]);
   return {
-    number: { as: 'part', spoken, tail: '' },
+    number: { as: 'part', spoken, tail: '', ...(isBare ? { isBare } : {}) },
     value: partOf(found[1]!) * scale,
     unit: text.slice(at),
     of: unit,

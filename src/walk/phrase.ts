@@ -18,19 +18,21 @@ export interface Said {
 }
 
 /** "Two tonnes and a half", "an hour", "three quarters of an hour". */
-function withUnit(value: number, unit: string, spoken: typeof british, isBehind: boolean): string {
+function withUnit(value: number, unit: string, spoken: typeof british, isBehind: boolean, isBare = false): string {
   const one = inNumber(unit.trim(), true);
   const article = spoken.article === true ? (/^(?:hour|h\b)/i.test(one) ? 'an' : 'a') : 'one';
   const whole = Math.floor(value);
   const part = tidied(value - whole);
   const name = { 0.25: 'a quarter', 0.5: 'half', 0.75: 'three quarters' }[part as 0.25];
+  if (isBare && value === 0.5) return `half ${one}`;
+  if (isBare && value === 1) return one; // the first half hour, the first hour
   if (whole === 0 && name) return `${name}${part === 0.5 ? '' : ' of'} ${article} ${one}`;
   if (whole > 0 && isBehind && (part === 0 || name)) {
     const head = whole === 1 ? `${article} ${one}` : inWords(whole, spoken) + inNumber(unit, false, true);
     return part === 0 ? head : `${head} and ${part === 0.5 ? 'a half' : name}`;
   }
   return inWords(value, { ...spoken, style: 'halves' }) + inNumber(unit, isOne(value), true);
-}
+} // prettier-ignore
 
 /** A number of figures with as many decimals as it had, or as its step needs. */
 function figures(
@@ -76,7 +78,7 @@ export function phrase(round: Rounded, said: Said, manner: Manner): string {
       return withUnit(value, unit, number.spoken, true) + number.tail;
     case 'part': {
       const { scale } = number.spoken;
-      if (scale === 1) return withUnit(value, unit, number.spoken, false) + number.tail;
+      if (scale === 1) return withUnit(value, unit, number.spoken, false, number.isBare) + number.tail;
       const part = { 0.25: 'a quarter of', 0.5: 'half', 0.75: 'three quarters of' }[tidied(value / scale) as 0.25];
       return (part ? `${part} a ${scale === 1e6 ? 'million' : 'thousand'}` : inWords(value, number.spoken)) + unit;
     }

@@ -1,6 +1,7 @@
 // The unit of a quantity as said: what it is in the figure's own unit and back, and how it is written for one or for many.
 import { unitsRead } from '../core/units.ts';
 import { inUnit, unitAt, type Dimension } from '../talk/units.ts';
+import { US_PROOF } from './us-proof.ts';
 
 /** A way from a value as said to the figure's own unit, and back. */
 export interface Conversion {
@@ -26,6 +27,7 @@ function straight(unit: string, figureUnit: string): Conversion {
 }
 
 function ofKind(kind: 'strength' | 'gravity', unit: string, figureUnit: string): readonly Conversion[] {
+  if (kind === 'strength' && unit === '° US proof') return [linear(unit, figureUnit, 1 / US_PROOF)];
   const found = unitsRead(kind).find((each) => each.unit === unit && unit !== '');
   return found ? [{ unit, figureUnit, toFigure: found.toCore, fromFigure: found.fromCore }] : [];
 }
@@ -138,9 +140,10 @@ export const unitsSaid: Readonly<Record<string, readonly [short: string, one: st
 };
 const isWritten = (said: string) => /[a-z]{4}/i.test(said);
 
-/** A unit that was asked for, in the manner of the one that stood there: short where it was short. */
+/** A unit that was asked for, in the manner of the one that stood there: short where it was short, joined where it was joined as in “1,500-litre”. */
 export function nameOf(unit: string, stood: string, inWords: boolean): string {
-  const [short, , many] = unitsSaid[unit] ?? [unit, unit, unit];
+  const [short, one, many] = unitsSaid[unit] ?? [unit, unit, unit];
+  if (stood.startsWith('-')) return `-${one}`;
   return inWords || isWritten(stood) ? many : short;
 }
 

@@ -1,6 +1,7 @@
 // A quantity said anew in the manner of the words that stood there, for a value that has changed, or in another unit.
 import { refuse, type Refusal } from '../core/refusal.ts';
 import { toAudience, type Audience } from './audience.ts';
+import { converted } from './converted.ts';
 import { counterpart } from './hedges.ts';
 import { widened } from './japanese.ts';
 import { mannerOf, type Manner } from './manner.ts';
@@ -8,7 +9,7 @@ import { tidied } from './neat.ts';
 import { phrase } from './phrase.ts';
 import { shareSaid } from './said-forms.ts';
 import { asked, type Conversion } from './said-units.ts';
-import { niceStep, rounded, stepsFrom, type Rounded } from './steps.ts';
+import { niceStep, rounded, stepsFrom, TRIFLE, type Rounded } from './steps.ts';
 
 export type { Audience } from './audience.ts';
 
@@ -22,8 +23,6 @@ export interface Anew {
   /** What is different in the manner, in a few words: a finer step, a hedge that was turned or dropped. Empty where nothing is. */
   readonly changes: readonly string[];
 }
-
-const TRIFLE = 0.0015; // part of a value below which it lies neither under nor over what is said
 
 /** The hedge for a rounded value: turned where it lies on the other side, dropped where it says nothing true. */
 function hedgeFor({ hedge }: Manner, value: number, round: Rounded): { before: string; change?: string } {
@@ -57,6 +56,10 @@ function roundedFor(value: number, manner: Manner, step: number): Rounded {
   return number.as === 'share' ? { ...round, value: shareSaid(value, number).value } : round;
 }
 
+/** True for a plain number: forty-odd and a gravity have ways of their own. */
+const mayBeConverted = ({ hedge, meant }: Manner): boolean =>
+  !hedge?.between && meant.figureUnit !== 'gravity';
+
 const capital = (words: string) => words.replace(/^[a-zà-þ]/, (first) => first.toUpperCase());
 
 /** What was said as a range moved, or stretched, with the value in it. */
@@ -78,9 +81,11 @@ function rangeAnew(manner: Manner, now: number, was: number, audience: Audience,
   const shift = round(ends[0] - low, found); // the same for both ends, so that the range stays as wide as it was
   const [newLow, newHigh] = isNear && !to ? [tidied(low + shift), tidied(end!.value + shift)] : [round(ends[0], found), round(ends[1], found)];
   const at = (value: number): Rounded => ({ value, step: found, isFiner: found < first, isWhole: true });
-  const second = toAudience({ number: end!.number, unit: manner.unit }, to, audience);
+  const isInFull = to !== undefined && end!.lifted !== 1; // “five to six thousand” of another unit: thirteen hundred is no part of it
+  const last = isInFull && 'spoken' in end!.number ? { ...end!.number, spoken: { ...end!.number.spoken, style: 'plain' as const } } : end!.number;
+  const second = toAudience({ number: last, unit: manner.unit }, to, audience);
   const lead = toAudience({ number: manner.number, unit: end!.unitOfFirst }, undefined, audience);
-  const left = phrase(at(tidied(newLow / end!.lifted)), lead, manner);
+  const left = phrase(at(tidied(newLow / (isInFull ? 1 : end!.lifted))), lead, manner);
   const words = end!.lead + left + end!.between + phrase(at(newHigh), second, manner);
   return {
     words: `${manner.hedge?.before ?? ''}${words}${manner.hedge?.after ?? ''}`,
@@ -101,7 +106,8 @@ export function sayAnew(words: string, was: number, now: number, audience: Audie
   if (!Number.isFinite(now)) return refuse(`“${words}”: what it is now is not known.`);
   const { meant } = manner;
   const to = audience.unit === undefined || audience.unit === meant.unit ? undefined : asked(audience.unit, meant.figureUnit);
-  if (audience.unit !== undefined && audience.unit !== meant.unit && !to)
+  const isShare = manner.number.as === 'share' || manner.number.as === 'often'; // a part has no unit to be said in
+  if (audience.unit !== undefined && audience.unit !== meant.unit && (!to || isShare))
     return refuse(`“${words}” cannot be said in ${audience.unit}.`);
   const finish = (anew: Anew): Anew => {
     const shown = manner.isCapital ? capital(anew.words) : anew.words;
@@ -112,11 +118,21 @@ export function sayAnew(words: string, was: number, now: number, audience: Audie
   const value = tidied(into.fromFigure(now));
   const said = toAudience({ number: manner.number, unit: manner.unit }, to, audience);
   const first = to ? niceStep(manner.step * slopeOf(meant, to, manner.value)) : manner.step;
+  const whole = (round: Rounded, before: string) => {
+    const body = phrase(round, said, manner);
+    const inner = /\ba\s+good\s+$/i.test(before) ? body.replace(/^(?:an?|one)\s+/, '') : body;
+    return before + inner + (manner.hedge?.after ?? '');
+  };
+  if (to && mayBeConverted(manner)) {
+    const round = (choice: { value: number; step: number }) => ({ ...choice, isFiner: choice.step < first, isWhole: false });
+    const isBound = audience.isBound === true || manner.unit.startsWith('-');
+    const choice = converted({ manner, value, now, was, to, step: first, isBound, says: (each) => whole(round(each), each.before) });
+    const changes = [...(choice.step < first ? ['rounded more finely'] : []), ...(choice.change ? [choice.change] : [])];
+    return finish({ words: whole(round(choice), choice.before), value: into.toFigure(choice.value), step: choice.step, changes });
+  }
   const isSame = !to && Math.abs(now - was) <= 1e-9 * Math.abs(was);
   const round = isSame ? { value: manner.value, step: first, isFiner: false, isWhole: manner.isExact } : roundedFor(value, manner, first);
   const { before, change } = isSame ? { before: manner.hedge?.before ?? '', change: undefined } : hedgeFor(manner, value, round);
-  const body = phrase(round, said, manner);
-  const inner = /\ba\s+good\s+$/i.test(before) ? body.replace(/^(?:an?|one)\s+/, '') : body;
   const changes = [...(round.isFiner && !round.isWhole ? ['rounded more finely'] : []), ...(change ? [change] : [])];
-  return finish({ words: before + inner + (manner.hedge?.after ?? ''), value: into.toFigure(round.value), step: round.step, changes });
+  return finish({ words: whole(round, before), value: into.toFigure(round.value), step: round.step, changes });
 } // prettier-ignore

@@ -10,6 +10,9 @@ const BOUND = 0.07; // the same for "at least" and "up to"
 /** Part of a figure by which a guide's own looseness is followed; common practice of speech, no source. */
 export const WORST = 0.1;
 
+/** Part of a value below which it lies neither under nor over what is said. */
+export const TRIFLE = 0.0015;
+
 /** Whether a guide who says it so says halves and quarters of one, or of a thousand. */
 function partsOf({ number }: Manner): { halves: boolean; quarters: boolean } {
   if (number.as === 'figures') return { halves: number.written.glyph !== undefined, quarters: number.written.glyph !== undefined };

@@ -19,13 +19,13 @@ const ten: readonly (readonly [said: string, words: string, figure: FigureId, va
   ['The mash stands at 64 °C.', '64 °C', 'mashTemperature', 64, 'The mash stands at 147 °F.', 32 + 1.8 * 64],
   ['The first water is at 68.4 degrees.', '68.4 degrees.', 'firstWaterTemperature', 68.4, 'The first water is at 155.1 degrees Fahrenheit.', 32 + 1.8 * 68.4],
   ['It is set at 19 degrees, no more.', '19 degrees', 'setTemperature', 19, 'It is set at 66 degrees Fahrenheit, no more.', 32 + 1.8 * 19],
-  ['It gets thirty kilos of yeast.', 'thirty kilos', 'yeastMass', 30, 'It gets sixty-five pounds of yeast.', 30 / units.pound_kg],
+  ['It gets thirty kilos of yeast.', 'thirty kilos', 'yeastMass', 30, 'It gets sixty-six pounds of yeast.', 30 / units.pound_kg],
   ['We keep 846 litres of it.', '846 litres', 'heartVolume', 846, 'We keep 223.5 US gallons of it.', 846 / units.us_gallon_L],
-  ['Each one holds ten thousand litres.', 'ten thousand litres', 'washbackCapacity', 10_000, 'Each one holds two thousand six hundred US gallons.', 10_000 / units.us_gallon_L],
+  ['Each one holds ten thousand litres.', 'ten thousand litres', 'washbackCapacity', 10_000, 'Each one holds just over two thousand six hundred US gallons.', 10_000 / units.us_gallon_L],
   ['A cask takes 190 litres.', '190 litres', 'caskSize', 190, 'A cask takes 50 US gallons.', 190 / units.us_gallon_L],
   ['We bottle at 46 % vol.', '46 % vol', 'bottlingStrength', 46, 'We bottle at 92 US proof.', 2 * 46],
 ]; // prettier-ignore
-const inWords: Readonly<Record<string, number>> = { 'sixty-five': 65, 'two thousand six hundred': 2600 };
+const inWords: Readonly<Record<string, number>> = { 'sixty-six': 66, 'two thousand six hundred': 2600 };
 
 test.each(ten)('US visitors: %s', (said, words, figure, value, told, exact) => {
   const [sentence, ...others] = toldSentences(said, [kept(said, words, figure, value)], 'American');

@@ -19,8 +19,8 @@ const kept = [
 ];
 
 test.each<[AudienceName, string]>([
-  ['American', 'We mash 12,080 lb at about 148 degrees Fahrenheit, twenty-six thousand pounds a day. 7,240 US gallons, 16.7 US proof strong; an 8-hour run. Cut at one hundred twenty-four US proof.'],
-  ['imperial', 'We mash 12,080 lb at about 148 degrees Fahrenheit, twenty-six thousand pounds a day. 6,030 imperial gallons, 8.4 % strong; an 8-hour run. Cut at sixty-two per cent.'],
+  ['American', 'We mash 12,080 lb at about 148 degrees Fahrenheit, just over twenty-six thousand pounds a day. 7,240 US gallons, 16.8 US proof strong; an 8-hour run. Cut at one hundred twenty-four US proof.'],
+  ['imperial', 'We mash 12,080 lb at about 148 degrees Fahrenheit, just over twenty-six thousand pounds a day. 6,030 imperial gallons, 8.4 % strong; an 8-hour run. Cut at sixty-two per cent.'],
   ['European', 'We mash 5.480 kg at about 64 degrees, twelve tonnes a day. Just under 27.500 litres, 8,4 % strong; an 8-hour run. Cut at sixty-two per cent.'],
   ['Japanese', 'We mash 5480 kg at about 64 degrees, twelve tonnes a day. Just under 2万7500 litres, 8.4 % strong; an 8-hour run. Cut at sixty-two per cent.'],
 ])('%s', (name, told) => {

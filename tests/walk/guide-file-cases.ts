@@ -36,8 +36,10 @@ export const sayings: readonly (readonly [KindName, number, string, Verdict | 'u
   ['strength', 63.5, '62', 'near'],
   ['strength', 63.5, '61', 'wrong'], // 3.9 % off, and another spirit
   ['strength', 8.0, 'about eight per cent', 'right'],
-  ['strength', 8.0, 'eight and a half', 'near'],
-  ['strength', 8.0, 'nine per cent', 'wrong'],
+  ['strength', 8.0, 'eight and a half', 'right'], // half a degree off
+  ['strength', 8.28, 'eight per cent', 'right'], // 0.28 off, though that is 3.4 %
+  ['strength', 8.0, 'nine per cent', 'near'],
+  ['strength', 8.0, 'ten and a half', 'wrong'], // 2.5 off
   ['temperature', 68.4, 'sixty-eight degrees', 'right'],
   ['temperature', 68.4, 'seventy', 'near'],
   ['temperature', 68.4, '75', 'wrong'],
@@ -57,6 +59,9 @@ export const sayings: readonly (readonly [KindName, number, string, Verdict | 'u
   ['count', 25, 'ten to forty', 'near'],
   ['count', 400_911, 'four hundred thousand', 'right'],
   ['hours', 60, 'two and a half days', 'right'],
+  ['hours', 62, 'a bit over two and a half days', 'right'], // 60 h: 3.2 % below, and said so
+  ['hours', 62, 'two and a half days', 'near'], // the same, and not said so
+  ['hours', 62, 'a bit over two days', 'wrong'], // 48 h
   ['years', 10, 'ten years', 'right'],
   ['years', 10, 'twelve', 'wrong'],
   ['percent', 2, 'two per cent', 'right'],
