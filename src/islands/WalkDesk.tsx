@@ -232,6 +232,7 @@ export default function WalkDesk(props: {
           room={room()}
           number={open()}
           of={rooms().length}
+          isOther={other() !== undefined}
           before={rooms()[open() - 1]?.name}
           after={rooms()[open() + 1]?.name}
           trouble={troubleOf(room(), times()[open()]!, walk())}

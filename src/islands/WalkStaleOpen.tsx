@@ -84,6 +84,8 @@ export function WalkStaleOpen(props: StaleProps) {
     props.put(at, { text: after.text, figures });
   };
   const waiting = () => found().filter(({ left }) => !isLeft(props.walk, left));
+  /** True when nothing but estimates speaks against them. */
+  const isInDoubt = () => waiting().length > 0 && waiting().every(({ sentence }) => sentence.isDoubtful);
   const left = () => found().filter(({ left }) => isLeft(props.walk, left));
   const roomOf = ({ at }: Found) => props.walk.rooms[at.room]?.name;
   const toTitle = (event: Event) => focusAfter(event, () => section?.querySelector('h2'));
@@ -91,7 +93,7 @@ export function WalkStaleOpen(props: StaleProps) {
     <Show when={found().length > 0 || told().length > 0}>
       <section class="calculator walk-stale" aria-labelledby="walk-stale-title" ref={section}>
         <h2 id="walk-stale-title" tabindex="-1">
-          Sentences that no longer hold ({waiting().length})
+          Sentences that {isInDoubt() ? 'may not' : 'no longer'} hold ({waiting().length})
         </h2>
         <Show when={waiting().length > 0}>
           <p>They were said of other figures than {name()} has now. Nothing is changed until you take it.</p>
