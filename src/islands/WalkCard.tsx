@@ -37,6 +37,8 @@ export interface CardOf {
   readonly today: string;
   /** The units of those who come; nothing for the reader's own. */
   readonly theirs?: Theirs | undefined;
+  /** The house that it was written for, where another stands here: no figure of that one is then on it. */
+  readonly whose?: string | undefined;
 }
 
 /** What a card says of a figure of the house, in figures and in the units of those who come or else as it is said in the reader's, and how the house knows it. */
@@ -85,7 +87,7 @@ export function useSaid(audience: () => Theirs | undefined = () => undefined) {
 export function CardFront(props: CardOf) {
   const { figure } = useSaid(() => props.theirs);
   const { name } = useHouse();
-  const figures = () => figuresOfCard(props.room).flatMap((id) => figure(id) ?? []);
+  const figures = () => (props.whose === undefined ? figuresOfCard(props.room).flatMap((id) => figure(id) ?? []) : []); // prettier-ignore
   const forbids = () => [...props.room.bans.map((ban) => bans[ban]), ...(props.room.rule ? [props.room.rule] : [])]; // prettier-ignore
   return (
     <div class="walk-side front">
@@ -119,7 +121,7 @@ export function CardFront(props: CardOf) {
         <p class="forbids">{forbids().join(' · ')}</p>
       </Show>
       <p class="card-foot">
-        {stamp(name())}, {props.today}.
+        {stamp(props.whose ?? name())}, {props.today}.
       </p>
     </div>
   );
@@ -138,7 +140,7 @@ export function CardBack(props: CardOf) {
             {(question) => (
               <div>
                 <dt>{question.question}</dt>
-                <dd>{answer(question)}</dd>
+                <dd>{props.whose === undefined ? answer(question) : ''}</dd>
               </div>
             )}
           </For>
@@ -146,7 +148,7 @@ export function CardBack(props: CardOf) {
       </Show>
       <For each={props.safety}>{(line) => <p class="safety">{line}</p>}</For>
       <p class="card-foot">
-        {stamp(name())}, {props.today}.
+        {stamp(props.whose ?? name())}, {props.today}.
       </p>
     </div>
   );

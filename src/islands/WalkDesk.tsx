@@ -1,23 +1,27 @@
 // A walk, room by room: the talk cut into rooms by a worker, put right by hand, timed, kept, and printed as cards.
-import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { batch, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import type { Stage } from '../house/figures.ts';
+import { useHouse } from '../house/store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
-import { joined, moved, split, withNewRoom, withOnlyPiece, withoutRoom, withPiece, withRoom, withRoomMoved, type Changed } from '../walk/change.ts'; // prettier-ignore
+import { joined, moved, movedWithin, split, withNewRoom, withOnlyPiece, withoutRoom, withPiece, withRoom, withRoomMoved, type Changed } from '../walk/change.ts'; // prettier-ignore
 import { stillThere } from '../walk/pieces.ts';
 import { marks } from '../walk/audience-kinds.ts';
 import { clockOf, lateFor, ofWhole, timesOf, troubleOf } from '../walk/time.ts';
 import { FIRST_NAME } from '../walk/text.ts';
+import { roomOpen, withTyping } from '../walk/two-tabs.ts';
 import { firstWalk, isTooLong, textOf, type Walk } from '../walk/walk.ts';
+import { forHouse, notOfHere, otherHouse, withHouseOf } from '../walk/whose.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { NotKept } from './NotKept.tsx';
 import { inWords, today as now } from './today.ts';
 import { useSaid } from './WalkCard.tsx';
 import { useWalkReading } from './walk-reading.ts';
-import { freeWalkName, keepWalk, keptWalk, NO_ROOM, shelveWalk } from './walk-kept.ts';
+import { freeWalkName, keepWalk, keptWalk, NO_ROOM, onOtherTab, shelveWalk } from './walk-kept.ts';
 import { WalkAudience } from './WalkAudience.tsx';
 import { WalkKept } from './WalkKept.tsx';
+import type { PieceDoes } from './WalkPieces.tsx';
 import { WalkRoom } from './WalkRoom.tsx';
 import { WalkShow } from './WalkShow.tsx';
 import { WalkStale } from './WalkStale.tsx';
@@ -28,6 +32,8 @@ export interface WalkQuestion extends Pick<VisitorQuestion, 'id' | 'question' | 
   readonly stage: Stage;
 }
 
+const BACK = 'Put it back as it was';
+
 export default function WalkDesk(props: {
   readonly questions: readonly WalkQuestion[];
   /** One line of caution for each stage. */
@@ -36,12 +42,15 @@ export default function WalkDesk(props: {
   const questions = unwrap(props.questions);
   const [walk, setWalk] = createSignal<Walk>(firstWalk(FIRST_NAME));
   const [open, setOpen] = createSignal(0);
-  const [before, setBefore] = createSignal<Walk>();
+  const [before, setBefore] = createSignal<{ readonly walk: Walk; readonly label: string }>();
   const [said, setSaid] = createSignal('');
   const [problems, setProblems] = createSignal<readonly string[]>([]);
   const [isKept, setKept] = createSignal(true);
   const [today, setToday] = createSignal('');
   const [isReady, setReady] = createSignal(false);
+  const house = useHouse();
+  /** The words of a piece that are being typed and not yet taken. */
+  const typing: PieceDoes['typing'] = {};
   let desk: HTMLDivElement | undefined;
 
   onMount(() => {
@@ -52,23 +61,59 @@ export default function WalkDesk(props: {
     setReady(true);
   });
 
-  /** Takes the walk as it has become and keeps it. What cannot easily be done again has a way back. */
-  const take = (next: Walk, says = '', hasWayBack = false) => {
-    setBefore(hasWayBack ? walk() : undefined);
-    setSaid(says);
-    setWalk(next);
-    if (open() >= next.rooms.length) setOpen(next.rooms.length - 1);
+  /** Keeps the walk as it has become; false when the browser does not let it. */
+  const put = (next: Walk) => {
+    batch(() => {
+      setWalk(next);
+      if (open() >= next.rooms.length) setOpen(next.rooms.length - 1);
+    });
     const kept = keepWalk(next);
     setKept(kept);
     return kept;
   };
+  /** Takes the walk as it has become and keeps it, as one of the house that stands here where it has none. What cannot easily be done again has a way back, by this button. */
+  const take = (next: Walk, says = '', wayBack?: string) => {
+    setBefore(wayBack === undefined ? undefined : { walk: walk(), label: wayBack });
+    setSaid(says);
+    return put(house.mounted() ? withHouseOf(next, house.name()) : next);
+  };
+  /** The house that the walk was written for, where another stands here: nothing is held against that one. */
+  const other = createMemo(() => (isReady() && house.mounted() ? otherHouse(walk(), house.name()) : undefined)); // prettier-ignore
+  onMount(() =>
+    onCleanup(
+      onOtherTab(
+        (theirs) => {
+          const [mine, now] = [walk(), typing.now];
+          delete typing.now;
+          const at = now && { room: open(), ...now };
+          const isSame = theirs.name === mine.name;
+          if (at && !isSame) shelveWalk(withTyping(mine, mine, at)); // another walk is open there
+          const next = at && isSame ? withTyping(theirs, mine, at) : theirs;
+          batch(() => {
+            setOpen(roomOpen(theirs, mine, open()));
+            setWalk(next);
+            setBefore(undefined);
+            setSaid('This walk was changed in another tab, and stands here as it does there.');
+            setProblems([]);
+          });
+          if (next === theirs) return;
+          put(next);
+          talk.lookAgain();
+        },
+        (problems) => setProblems(problems),
+      ),
+    ),
+  );
   const talk = useWalkReading(
     walk,
     (next, says) => {
       setOpen(0);
-      take(next, says, true);
+      take(forHouse(next, house.name()), says, BACK);
     },
-    (next) => take(next, said()),
+    (next) => {
+      setBefore(undefined);
+      put(next);
+    },
   );
 
   const rooms = () => walk().rooms;
@@ -85,7 +130,7 @@ export default function WalkDesk(props: {
     () => [said(), ...whole(), late() ?? ''].join(' ').trim(),
     () => desk,
   );
-  const done = (changed: Changed | undefined, says: string) => changed && take(changed.walk, says);
+  const done = (changed: Changed | undefined, says: string, wayBack?: string) => changed && take(changed.walk, says, wayBack); // prettier-ignore
 
   return (
     <div class="walk" ref={desk}>
@@ -101,15 +146,39 @@ export default function WalkDesk(props: {
       <div role="status">
         <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
         <NotKept isKept={isKept()} what="your walk" />
+        <Show when={other()}>
+          {(name) => (
+            <div class="remark walk-other">
+              <p>
+                {notOfHere(name(), house.name())} <a href="../house/">Open its house file</a> too, or hold it
+                against {house.name()}.
+              </p>
+              <p class="actions">
+                <button
+                  type="button"
+                  onClick={(event) => {
+                    take(forHouse(walk(), house.name()), `It is held against ${house.name()} now.`, BACK);
+                    focusAfter(event, () => document.getElementById('walk-rooms-title'));
+                  }}
+                >
+                  Hold it against {house.name()}
+                </button>
+              </p>
+            </div>
+          )}
+        </Show>
       </div>
       <WalkStale
         walk={walk()}
-        isReady={isReady()}
+        isReady={isReady() && other() === undefined}
+        leave={take}
         put={(at, piece) => take(withPiece(walk(), at, piece), 'The new sentence is in its place.')}
       />
       <section class="calculator walk-rooms" aria-labelledby="walk-rooms-title">
-        <h2 id="walk-rooms-title">Room by room</h2>
-        <WalkTimes walk={walk()} take={(next, says) => take(next, says)} />
+        <h2 id="walk-rooms-title" tabindex="-1">
+          Room by room
+        </h2>
+        <WalkTimes walk={walk()} take={take} />
         <div class="whole">
           <For each={whole()}>{(sentence) => <p>{sentence}</p>}</For>
           <Show when={left() > 0}>
@@ -149,11 +218,11 @@ export default function WalkDesk(props: {
                 <button
                   type="button"
                   onClick={(event) => {
-                    take(old(), 'It is as it was.');
+                    take(old().walk, 'It is as it was.');
                     focusAfter(event, () => document.getElementById('walk-room-title'));
                   }}
                 >
-                  Put it back as it was
+                  {old().label}
                 </button>
               )}
             </Show>
@@ -163,12 +232,14 @@ export default function WalkDesk(props: {
           room={room()}
           number={open()}
           of={rooms().length}
+          isOther={other() !== undefined}
           before={rooms()[open() - 1]?.name}
           after={rooms()[open() + 1]?.name}
           trouble={troubleOf(room(), times()[open()]!, walk())}
           questions={questions}
           safety={safetyOf(room().stages)}
           pieces={{
+            typing,
             write: (piece, text) => {
               const at = { room: open(), piece };
               const old = room().pieces[piece]!;
@@ -178,8 +249,14 @@ export default function WalkDesk(props: {
             },
             move: (piece, by) => {
               const to = rooms()[open() + by]?.name;
-              done(moved(walk(), { room: open(), piece }, by), `Moved to the ${to}.`);
+              done(moved(walk(), { room: open(), piece }, by), `Moved to the ${to}.`, 'Put it back');
             },
+            shift: (piece, by) =>
+              void done(
+                movedWithin(walk(), { room: open(), piece }, by),
+                `It is piece ${piece + by + 1} of the room now.`,
+                'Put it back',
+              ),
             split: (piece, place) =>
               void done(split(walk(), { room: open(), piece }, place), 'Split in two.'),
             join: (piece) => void done(joined(walk(), { room: open(), piece }), 'Joined.'),
@@ -208,7 +285,7 @@ export default function WalkDesk(props: {
             },
             drop: () => {
               const { name } = room();
-              take(withoutRoom(walk(), open()), `${name} is taken out; what was said there is said next to it.`, true); // prettier-ignore
+              take(withoutRoom(walk(), open()), `${name} is taken out; what was said there is said next to it.`, BACK); // prettier-ignore
               document.getElementById('walk-room-title')?.focus();
             },
             add: () => {
@@ -219,23 +296,26 @@ export default function WalkDesk(props: {
           }}
         />
       </section>
-      <WalkAudience
-        walk={walk()}
-        said={useSaid}
-        choose={(next, says) => take(next, says)}
-        add={(to, piece) => {
-          const { name, pieces } = rooms()[to]!;
-          take(withRoom(walk(), to, { pieces: [...pieces, piece] }), `Added to the ${name}.`, true);
-          setOpen(to);
-        }}
-        copy={(next, says) => {
-          if (!shelveWalk(walk())) return NO_ROOM;
-          take({ ...next, name: freeWalkName(next.name) }, says);
-          return undefined;
-        }}
-      />
+      <Show when={other() === undefined}>
+        <WalkAudience
+          walk={walk()}
+          said={useSaid}
+          choose={take}
+          add={(to, piece) => {
+            const { name, pieces } = rooms()[to]!;
+            take(withRoom(walk(), to, { pieces: [...pieces, piece] }), `Added to the ${name}.`, BACK);
+            setOpen(to);
+          }}
+          copy={(next, says) => {
+            if (!shelveWalk(walk())) return NO_ROOM;
+            take({ ...next, name: freeWalkName(next.name) }, says);
+            return undefined;
+          }}
+        />
+      </Show>
       <WalkShow
         walk={walk()}
+        isOther={other() !== undefined}
         open={open()}
         times={times()}
         whole={whole()}
@@ -249,7 +329,9 @@ export default function WalkDesk(props: {
         open={(next) => {
           talk.drop();
           setOpen(0);
-          return take(next, '');
+          setBefore(undefined);
+          setSaid('');
+          return put(next);
         }}
         rename={(name) => take({ ...walk(), name }, '')}
       />

@@ -14,6 +14,10 @@ export function WalkField(props: {
   readonly meaning?: string;
 }) {
   const [problem, setProblem] = createSignal<string>();
+  let field: HTMLInputElement | undefined;
+  let isTyping = false;
+  /** A field that is being typed in keeps what stands in it, whatever becomes of the walk meanwhile. */
+  const shown = (value: string) => (isTyping ? field!.value : value);
   return (
     <div classList={{ field: true, wide: props.isWide ?? false }} data-state={problem() ? 'wrong' : 'ok'}>
       <label for={props.id}>
@@ -22,6 +26,7 @@ export function WalkField(props: {
       </label>
       <input
         id={props.id}
+        ref={field}
         class="words"
         type="text"
         inputmode={props.unit ? 'numeric' : 'text'}
@@ -31,8 +36,14 @@ export function WalkField(props: {
         aria-describedby={
           problem() ? `${props.id}-problem` : props.meaning ? `${props.id}-meaning` : undefined
         }
-        value={props.value}
+        value={shown(props.value)}
+        onInput={() => (isTyping = true)}
+        onBlur={(event) => {
+          if (isTyping) event.currentTarget.value = props.value; // typed, and put as it was
+          isTyping = false;
+        }}
         onChange={(event) => {
+          isTyping = false;
           const wrong = props.take(event.currentTarget.value);
           setProblem(wrong);
           if (wrong === undefined) event.currentTarget.value = props.value;

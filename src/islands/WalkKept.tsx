@@ -1,5 +1,5 @@
 // The reader's walks by name: the open one is named, saved to a file or left for another; the others are opened or removed.
-import { createEffect, createSignal, For, on, onMount } from 'solid-js';
+import { createEffect, createSignal, For, on, onCleanup, onMount, Show } from 'solid-js';
 import { seenName } from '../house/name.ts';
 import { BIGGEST, decodeWalk, encodeWalk, FIRST_NAME } from '../walk/text.ts';
 import { firstWalk, type Walk } from '../walk/walk.ts';
@@ -13,6 +13,7 @@ import {
   freeWalkName,
   keptWalks,
   NO_ROOM,
+  putWalkBack,
   shelveWalk,
   walkNameProblem,
   walksAside,
@@ -30,18 +31,24 @@ export function WalkKept(props: {
   const [aside, setAside] = createSignal<readonly string[]>([]);
   const [problems, setProblems] = createSignal<readonly string[]>([]);
   const [said, setSaid] = createSignal('');
+  const [removed, setRemoved] = createSignal<{ readonly name: string; readonly text: string }>();
   let saying: HTMLParagraphElement | undefined;
   const look = () => {
     setOthers(Object.keys(keptWalks()));
     setAside(walksAside());
   };
-  onMount(look);
+  onMount(() => {
+    look();
+    addEventListener('storage', look);
+    onCleanup(() => removeEventListener('storage', look));
+  });
   createEffect(on(() => props.walk.name, look, { defer: true })); // a copy may have been opened elsewhere
 
   /** Leaves the open walk on the shelf and opens another; true when that one is kept. */
   const change = (next: Walk, says: string, wrong: readonly string[] = []): boolean => {
     if (!shelveWalk(props.walk)) return (setProblems([NO_ROOM]), false);
     setProblems(wrong);
+    setRemoved(undefined);
     setSaid(says);
     const isKept = props.open(next);
     look();
@@ -115,15 +122,34 @@ export function WalkKept(props: {
       <div role="status" id="walk-kept-says">
         <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
         <p tabindex="-1" ref={saying}>
-          {said()}
+          {said()}{' '}
+          <Show when={removed()}>
+            {(walk) => (
+              <button
+                type="button"
+                onClick={(event) => {
+                  const name = putWalkBack(walk().name, walk().text);
+                  if (name === undefined) return void setProblems([NO_ROOM]);
+                  look();
+                  setRemoved(undefined);
+                  setSaid(`${seenName(name)} is back.`);
+                  focusAfter(event, () => saying);
+                }}
+              >
+                Put it back
+              </button>
+            )}
+          </Show>
         </p>
       </div>
       <Shelf
         names={others()}
         open={open}
         remove={(other) => {
+          const text = keptWalks()[other] ?? '';
           dropWalk(other);
           look();
+          setRemoved({ name: other, text });
           setSaid(`${seenName(other)} is removed.`);
         }}
         saying={() => saying}

@@ -8,8 +8,12 @@ import { Tick } from './Tick.tsx';
 const QUIET = 600; // ms without typing until a piece is taken as it stands
 
 export interface PieceDoes {
+  /** What is being typed in a piece and not yet taken, by its number: the desk takes it when another tab changes the walk. */
+  readonly typing: { now?: { readonly piece: number; readonly text: string } };
   readonly write: (piece: number, text: string) => void;
   readonly move: (piece: number, by: -1 | 1) => void;
+  /** Up or down in its room. */
+  readonly shift: (piece: number, by: -1 | 1) => void;
   readonly split: (piece: number, place: number) => void;
   readonly join: (piece: number) => void;
   readonly long: (piece: number, long: boolean) => void;
@@ -48,6 +52,13 @@ export function WalkPieces(props: {
     props.does.move(piece, by);
     focusOn(piece);
   };
+  const shift = (piece: number, by: -1 | 1) => {
+    const to = piece + by;
+    if (to < 0 || to >= props.pieces.length) return;
+    if (open() !== undefined) setOpen(to);
+    props.does.shift(piece, by);
+    focusOn(to);
+  };
   const keys = (event: KeyboardEvent, piece: number) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const does: Readonly<Record<string, () => void>> = {
@@ -55,6 +66,8 @@ export function WalkPieces(props: {
       ArrowRight: () => props.after !== undefined && move(piece, 1),
       ArrowUp: () => focusOn(Math.max(0, piece - 1)),
       ArrowDown: () => focusOn(piece + 1),
+      u: () => shift(piece, -1),
+      d: () => shift(piece, 1),
       s: () => props.does.split(piece, middleOf(props.pieces[piece]!.text)),
       j: () => props.does.join(piece),
       l: () => props.does.long(piece, !props.pieces[piece]!.long),
@@ -91,7 +104,7 @@ export function WalkPieces(props: {
                   isLast={i === props.pieces.length - 1}
                   before={props.before}
                   after={props.after}
-                  does={{ ...props.does, move }}
+                  does={{ ...props.does, move, shift }}
                 />
               </Show>
             </li>
@@ -99,9 +112,9 @@ export function WalkPieces(props: {
         </Index>
       </ol>
       <p class="meaning" id="walk-keys">
-        Keys on a piece: <kbd>←</kbd> to the room before, <kbd>→</kbd> to the room after, <kbd>S</kbd> split,{' '}
-        <kbd>J</kbd> join to the next, <kbd>L</kbd> only in long walks, <kbd>↑</kbd> <kbd>↓</kbd> from piece
-        to piece.
+        Keys on a piece: <kbd>←</kbd> to the room before, <kbd>→</kbd> to the room after, <kbd>U</kbd> up,{' '}
+        <kbd>D</kbd> down, <kbd>S</kbd> split, <kbd>J</kbd> join to the next, <kbd>L</kbd> only in long walks,{' '}
+        <kbd>↑</kbd> <kbd>↓</kbd> from piece to piece.
       </p>
     </>
   );
@@ -120,13 +133,17 @@ function PieceTools(props: {
   const take = () => {
     clearTimeout(timer);
     timer = undefined;
+    delete props.does.typing.now;
     if (box && box.value.trim() !== '' && box.value !== props.piece.text)
       props.does.write(props.number, box.value);
   };
+  /** A field that is being typed in keeps what stands in it. */
+  const shown = (text: string) => (props.does.typing.now ? box!.value : text);
   const flush = () => timer !== undefined && take();
   onMount(() => addEventListener('pagehide', flush));
   onCleanup(() => {
     clearTimeout(timer);
+    delete props.does.typing.now;
     removeEventListener('pagehide', flush);
   });
   return (
@@ -140,8 +157,9 @@ function PieceTools(props: {
           maxlength={20_000}
           autocomplete="off"
           spellcheck={false}
-          value={props.piece.text}
+          value={shown(props.piece.text)}
           onInput={() => {
+            props.does.typing.now = { piece: props.number, text: box!.value };
             clearTimeout(timer);
             timer = setTimeout(take, QUIET);
           }}
@@ -157,6 +175,16 @@ function PieceTools(props: {
         <Show when={props.after}>
           <button type="button" onClick={() => props.does.move(props.number, 1)}>
             {props.after} →
+          </button>
+        </Show>
+        <Show when={props.number > 0}>
+          <button type="button" onClick={() => props.does.shift(props.number, -1)}>
+            ↑ Up
+          </button>
+        </Show>
+        <Show when={!props.isLast}>
+          <button type="button" onClick={() => props.does.shift(props.number, 1)}>
+            ↓ Down
           </button>
         </Show>
         <button

@@ -25,6 +25,8 @@ export function WalkRoom(props: {
   readonly room: Room;
   readonly number: number;
   readonly of: number;
+  /** True when the walk was written for another house than the one that stands here. */
+  readonly isOther: boolean;
   readonly before: string | undefined;
   readonly after: string | undefined;
   /** What is wrong with its time, or nothing. */
@@ -146,14 +148,16 @@ export function WalkRoom(props: {
           </For>
         </details>
       </Show>
-      <details onToggle={({ currentTarget }) => currentTarget.open && setOpened(true)}>
-        <summary>What stands here</summary>
-        <Show when={opened()}>
-          <Suspense>
-            <WalkStanding stages={props.room.stages} />
-          </Suspense>
-        </Show>
-      </details>
+      <Show when={!props.isOther}>
+        <details onToggle={({ currentTarget }) => currentTarget.open && setOpened(true)}>
+          <summary>What stands here</summary>
+          <Show when={opened()}>
+            <Suspense>
+              <WalkStanding stages={props.room.stages} />
+            </Suspense>
+          </Show>
+        </details>
+      </Show>
       <details>
         <summary>Name, work and place of the room</summary>
         <WalkField

@@ -65,7 +65,7 @@ export function WalkSheet(props: {
       <WalkCautions />
       <Show when={props.today}>
         <p class="foot-line">
-          {stamp(name())}, {props.today}.
+          {stamp(props.walk.house ?? name())}, {props.today}.
         </p>
       </Show>
     </div>

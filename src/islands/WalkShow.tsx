@@ -10,6 +10,8 @@ import { WalkCautions, WalkSheet } from './WalkSheet.tsx';
 
 export function WalkShow(props: {
   readonly walk: Walk;
+  /** True when the walk was written for another house than the one that stands here. */
+  readonly isOther: boolean;
   /** The number of the open room. */
   readonly open: number;
   readonly times: readonly RoomTime[];
@@ -44,6 +46,7 @@ export function WalkShow(props: {
     safety: props.safetyOf(props.walk.rooms[i]!.stages),
     today: props.today,
     theirs: theirs(),
+    whose: props.isOther ? props.walk.house : undefined,
   });
   const printCards = (numbers: readonly number[]) => {
     setPrinted(numbers.map(card));
@@ -64,7 +67,11 @@ export function WalkShow(props: {
             <CardBack {...card(open())} />
           </Show>
         </div>
-        <LeftOff room={props.walk.rooms[open()]!} />
+        <Show when={props.isOther} fallback={<LeftOff room={props.walk.rooms[open()]!} />}>
+          <p class="meaning">
+            Its figures and answers are left off: they are of {props.walk.house}, which is not here.
+          </p>
+        </Show>
         <p class="actions">
           <button type="button" aria-pressed={isBack()} onClick={() => setBack(!isBack())}>
             Turn it over

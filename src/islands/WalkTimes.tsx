@@ -10,14 +10,19 @@ const NO_CLOCK = 'It can be a time of day, as 10:30.';
 
 export function WalkTimes(props: {
   readonly walk: Walk;
-  /** Takes the walk as it has become; `says` what was done. */
-  readonly take: (walk: Walk, says: string) => void;
+  /** Takes the walk as it has become; `says` what was done, and `wayBack` what is on the button that undoes it. */
+  readonly take: (walk: Walk, says: string, wayBack?: string) => void;
 }) {
   const [problem, setProblem] = createSignal<string>();
   const share = (length: number, least = props.walk.least): string | undefined => {
     const next = ofLength(props.walk, length, least);
     if (isRefusal(next)) return next.refused;
-    props.take(next, `${length} minutes, shared by what is said in each room.`);
+    const isOther = next.rooms.some(({ minutes }, i) => minutes !== props.walk.rooms[i]?.minutes);
+    props.take(
+      next,
+      `${length} minutes, shared by what is said in each room.`,
+      isOther ? 'Put the minutes back' : undefined,
+    );
     return undefined;
   };
   const dueRoom = () => props.walk.due?.room;

@@ -1,7 +1,9 @@
 // The walk that a guide's file is made of, as this browser keeps it; and whether it is being printed.
 import { createSignal, onCleanup, onMount } from 'solid-js';
+import { useHouse } from '../house/store.ts';
 import { FIRST_NAME } from '../walk/text.ts';
 import { firstWalk, type Walk } from '../walk/walk.ts';
+import { notOfHere, otherHouse } from '../walk/whose.ts';
 import { inWords, today as now } from './today.ts';
 import { keptWalk } from './walk-kept.ts';
 
@@ -10,13 +12,19 @@ export function useGuideWalk() {
   const [walk, setWalk] = createSignal<Walk>(firstWalk(FIRST_NAME));
   const [problems, setProblems] = createSignal<readonly string[]>([]);
   const [today, setToday] = createSignal('');
+  const { mounted, name } = useHouse();
   onMount(() => {
     const read = keptWalk();
     setWalk(read.walk);
     setProblems(read.problems);
     setToday(inWords(now()));
   });
-  return { walk, problems, today };
+  /** What could not be read; and that the figures are of another house than the walk, where they are. */
+  const told = () => {
+    const other = mounted() ? otherHouse(walk(), name()) : undefined;
+    return other === undefined ? problems() : [...problems(), `${notOfHere(other, name())} The figures are those of ${name()}.`]; // prettier-ignore
+  };
+  return { walk, problems: told, today };
 }
 
 /** True while the page is laid out for paper: what is only printed is made then. */

@@ -29,14 +29,45 @@ function setAside(key: string, text: string): string {
 /** The walk that was open, or the one to begin with; what was wrong with it. */
 export function keptWalk(): WalkRead {
   const text = keptText(OPEN);
+  seen = text;
   if (text === null) return { walk: firstWalk(FIRST_NAME), problems: [] };
   const read = decodeWalk(text);
   const { walk, problems } = 'problem' in read ? { walk: firstWalk(FIRST_NAME), problems: [read.problem] } : read; // prettier-ignore
   return problems.length === 0 ? { walk, problems } : { walk, problems: [...problems, setAside(OPEN, text)] };
 }
 
+let seen: string | null = null; // the text of the open walk, as this tab wrote or read it last
+
 /** Keeps the open walk; false when the browser does not let it be kept. */
-export const keepWalk = (walk: Walk): boolean => !held.has(OPEN) && keepText(OPEN, encodeWalk(walk));
+export function keepWalk(walk: Walk): boolean {
+  const text = encodeWalk(walk);
+  if (held.has(OPEN) || !keepText(OPEN, text)) return false;
+  seen = text;
+  return true;
+}
+
+/** Calls back with the open walk once another tab has written it, also while this page slept; or, of one that cannot be read in full, with what is wrong. Gives back what ends it. */
+export function onOtherTab(take: (walk: Walk) => void, tell: (problems: readonly string[]) => void): () => void {
+  const look = () => {
+    const text = keptText(OPEN);
+    if (text === null || text === seen) return;
+    seen = text;
+    const read = decodeWalk(text);
+    if (!('problem' in read) && read.problems.length === 0) return take(read.walk);
+    const problems = 'problem' in read ? [read.problem] : read.problems;
+    tell(['Another tab has written this walk, and it cannot be read in full. The walk here goes on as it was.', ...problems, setAside(OPEN, text)]);
+  };
+  const written = ({ key }: StorageEvent) => key === OPEN && look();
+  const woken = () => document.visibilityState === 'visible' && look();
+  addEventListener('storage', written);
+  addEventListener('pageshow', woken);
+  document.addEventListener('visibilitychange', woken);
+  return () => {
+    removeEventListener('storage', written);
+    removeEventListener('pageshow', woken);
+    document.removeEventListener('visibilitychange', woken);
+  };
+} // prettier-ignore
 
 /** The walks on the shelf. One that is damaged is set aside before it is written over. */
 export function keptWalks(): Shelf {
@@ -58,6 +89,13 @@ export function shelveWalk(walk: Walk): boolean {
 }
 
 export const dropWalk = (name: string): boolean => keepWalks(withoutHouse(keptWalks(), name));
+
+/** Puts a walk's text back on the shelf, under another name where its own is taken by now; the name, or nothing when it could not be kept. */
+export function putWalkBack(name: string, text: string): string | undefined {
+  const shelf = keptWalks();
+  const free = freeName(name, shelf);
+  return keepWalks(withHouse(shelf, free, text)) ? free : undefined;
+}
 
 /** What is wrong with a name for a walk, or nothing. */
 export function walkNameProblem(wanted: string): string | undefined {

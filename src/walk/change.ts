@@ -32,17 +32,25 @@ export const withPiece = (walk: Walk, { room, piece }: At, change: Partial<Piece
 export const withOnlyPiece = (walk: Walk, { room, piece }: At, next: Piece): Walk =>
   withRoom(walk, room, { pieces: walk.rooms[room]!.pieces.map((each, i) => (i === piece ? next : each)) });
 
-/** Moves a piece to the room before (-1) or after (1): to the end of the one before, to the beginning of the one after. Nothing where there is none. */
+/** Moves a piece to the end of the room before (-1) or after (1), so that pieces moved one after another keep their order. Nothing where there is none. */
 export function moved(walk: Walk, { room, piece }: At, by: -1 | 1): Changed | undefined {
   const [from, to] = [walk.rooms[room], walk.rooms[room + by]];
   const moving = from?.pieces[piece];
   if (!moving || !to) return undefined;
   const left = withRoom(walk, room, { pieces: from.pieces.filter((_, i) => i !== piece) });
-  const pieces = by < 0 ? [...to.pieces, moving] : [moving, ...to.pieces];
   return {
-    walk: withRoom(left, room + by, { pieces }),
-    at: { room: room + by, piece: by < 0 ? to.pieces.length : 0 },
+    walk: withRoom(left, room + by, { pieces: [...to.pieces, moving] }),
+    at: { room: room + by, piece: to.pieces.length },
   };
+}
+
+/** Puts a piece before the one before it (-1) or behind the one after it (1) in its room; nothing where there is none. */
+export function movedWithin(walk: Walk, { room, piece }: At, by: -1 | 1): Changed | undefined {
+  const to = piece + by;
+  const pieces = [...(walk.rooms[room]?.pieces ?? [])];
+  if (!pieces[piece] || !pieces[to]) return undefined;
+  [pieces[piece], pieces[to]] = [pieces[to], pieces[piece]];
+  return { walk: withRoom(walk, room, { pieces }), at: { room, piece: to } };
 }
 
 const isWithin = (at: number, words: string, from: number, to: number) =>

@@ -15,5 +15,6 @@ export const houseNow =
     if (id !== undefined && known.standing(id) === 'unknown') return { value: own, isKnown: false };
     const here = said.find((each) => each.figure === figure);
     const held = here && heldAgainst({ figure, said: { as: 'rounded', value: here.value } }, line, known);
-    return { value: held?.house ?? own, isKnown: true };
+    const isEstimate = id !== undefined && known.standing(id) === 'estimate';
+    return { value: held?.house ?? own, isKnown: true, ...(isEstimate ? { isEstimate } : {}) };
   };

@@ -23,16 +23,23 @@ export interface Kept {
   /** How likely it is that figure, 0 to 1; 1 where the reader of the page settled it. */
   readonly chance: number;
 }
-/** What a figure is in the house now, in its own unit; nothing for one that no house gives. */
-export type HouseNow = (
-  figure: FigureId,
-) => { readonly value: number; readonly isKnown: boolean } | undefined;
+/** What a house has of a figure, in the figure's own unit. */
+export interface Now {
+  readonly value: number;
+  readonly isKnown: boolean;
+  /** True when it is only computed from something that is not known. */
+  readonly isEstimate?: boolean;
+}
+/** What a figure is in the house now; nothing for one that no house gives. */
+export type HouseNow = (figure: FigureId) => Now | undefined;
 
 export interface StaleSentence extends Sentence {
   readonly stood: string;
   /** The new sentence, whole. */
   readonly anew: string;
   readonly why: string;
+  /** True when all that speaks against it are estimates: the guide may know better. */
+  readonly isDoubtful: boolean;
   readonly changes: readonly Change[];
 }
 export interface Told {
@@ -116,18 +123,25 @@ function anewOf({ stood, kept }: Whole, now: number): Anew | undefined {
 
 const overlap = (a: Change, b: Change) => a.at < b.at + b.stood.length && b.at < a.at + a.stood.length;
 
+/** What is to be said behind a figure of the house that is an estimate. */
+const asFar = (isEstimate = false): string => (isEstimate ? ', as far as is known' : '');
+
 /** Why nothing is proposed for a kept quantity whose manner is not known; nothing where there is nothing to propose. */
-function whyNot(text: string, { at, words, value, figure }: Kept, now: number): string | undefined {
+function whyNot(
+  text: string,
+  { at, words, value, figure }: Kept,
+  { value: now, isEstimate }: Now,
+): string | undefined {
   if (text.slice(at, at + words.length) !== words) return `“${words}” no longer stands there.`;
   const isChanged = Math.abs(now - value) > LITTLE * Math.abs(value);
   return isChanged
-    ? `the house has ${numberOf(figure, now)}; “${words}” has to be put right by hand.`
+    ? `the house has ${numberOf(figure, now)}${asFar(isEstimate)}; “${words}” has to be put right by hand.`
     : undefined;
 }
 
 /** Why a figure no longer holds, in a few words. */
-function reason({ kept: { figure } }: Whole, now: number, how: string, { changes }: Anew): string {
-  return `${[`${labelOf(figure)}: the house has ${numberOf(figure, now)}, and it is said ${how}`, ...changes].join('; ')}.`;
+function reason({ kept: { figure } }: Whole, now: Now, how: string, { changes }: Anew): string {
+  return `${[`${labelOf(figure)}: the house has ${numberOf(figure, now.value)}${asFar(now.isEstimate)}, and it is said ${how}`, ...changes].join('; ')}.`;
 }
 
 /**
@@ -139,6 +153,7 @@ export function staleIn(text: string, kept: readonly Kept[], house: HouseNow): S
   const told: Told[] = [];
   const sentences = sentencesOf(text).flatMap((sentence): StaleSentence[] => {
     const why: string[] = [];
+    let isDoubtful = true;
     const changes: Change[] = [];
     const put = (change: Change) => {
       if (!changes.some((other) => overlap(other, change))) changes.push(change);
@@ -152,14 +167,15 @@ export function staleIn(text: string, kept: readonly Kept[], house: HouseNow): S
       }
       const whole = wholeOf(text, each);
       if (!whole) {
-        const why = whyNot(text, each, now.value);
+        const why = whyNot(text, each, now);
         if (why) told.push({ kept: each, why: `${labelOf(each.figure)}: ${why}` });
         continue;
       }
       const how = missed(whole.manner, now.value);
       const anew = how && anewOf(whole, now.value);
       if (!anew) continue;
-      why.push(reason(whole, now.value, how, anew));
+      why.push(reason(whole, now, how, anew));
+      isDoubtful &&= now.isEstimate === true;
       put(withArticle(text, { at: whole.at, stood: whole.stood, anew: anew.words }));
       for (const again of againIn(text, sentence, whole, kept)) {
         const words = anewOf(again, now.value)?.words;
@@ -169,7 +185,7 @@ export function staleIn(text: string, kept: readonly Kept[], house: HouseNow): S
     if (changes.length === 0) return [];
     const stood = text.slice(sentence.at, sentence.end);
     const inOrder = changes.toSorted((a, b) => a.at - b.at);
-    return [{ ...sentence, stood, anew: changed(stood, inOrder, sentence.at), why: why.join(' '), changes: inOrder }]; // prettier-ignore
+    return [{ ...sentence, stood, anew: changed(stood, inOrder, sentence.at), why: why.join(' '), isDoubtful, changes: inOrder }]; // prettier-ignore
   });
   return { sentences, told };
 }

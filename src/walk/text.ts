@@ -6,7 +6,7 @@ import { cardFigures } from '../house/card-figures.ts';
 import { isFigure } from './pieces.ts';
 import { comings, marks, saidIns, type Coming, type Mark, type SaidIn } from './audience-kinds.ts';
 import { minutesOf } from './time.ts';
-import { bans, firstWalk, limits, most, type Ban, type Piece, type Room, type SaidHere, type Walk } from './walk.ts'; // prettier-ignore
+import { bans, firstWalk, limits, most, type Ban, type LeftAsIs, type Piece, type Room, type SaidHere, type Walk } from './walk.ts'; // prettier-ignore
 
 const FORMAT = 'malt-spirit-walk';
 const VERSION = 1;
@@ -183,6 +183,34 @@ function readDue(telling: Telling, given: unknown, rooms: number): Pick<Walk, 'd
   return {};
 }
 
+/** The sentences that are left as they are. */
+function readLeft(telling: Telling, given: unknown): Pick<Walk, 'left'> {
+  const left = telling.list('Left as they are', given, most.left).flatMap((each): LeftAsIs[] => {
+    const data = isData(each) ? each : {};
+    const [words, house] = [own(data, 'words'), own(data, 'house')];
+    const isSound =
+      typeof words === 'string' &&
+      words !== '' &&
+      words.length <= most.leftWords &&
+      Array.isArray(house) &&
+      house.length <= most.leftFigures &&
+      house.every(
+        (one: unknown) => isData(one) && isFigure(own(one, 'figure')) && Number.isFinite(own(one, 'value')),
+      );
+    if (!isSound) return (telling.tell(`Left as they are: “${shown(words ?? each)}” cannot be read, and is asked again.`), []);
+    return [{ words, house: (house as LeftAsIs['house']).map(({ figure, value }) => ({ figure, value })) }];
+  });
+  return left.length > 0 ? { left } : {};
+} // prettier-ignore
+
+/** The house that it was written for, where a house can have that name. */
+function readHouse(telling: Telling, given: unknown): Pick<Walk, 'house'> {
+  if (given === undefined) return {};
+  if (typeof given === 'string' && given !== '' && plainName(given) === given) return { house: given };
+  telling.tell(`“${shown(given)}” is no name for the house that it was written for, and is left out.`);
+  return {};
+}
+
 /**
  * Reads a walk's text. What is none, or is of a version that this handbook does not know, gives only a sentence; of a walk,
  * what cannot be used is left out and told of.
@@ -207,7 +235,7 @@ export function decodeWalk(given: string): WalkRead | { readonly problem: string
     };
   const telling = new Telling();
   const first = firstWalk(FIRST_NAME);
-  telling.only('The walk', data, ['format', 'version', 'name', 'length', 'least', 'begins', 'due', 'coming', 'saidIn', 'pace', 'rooms']); // prettier-ignore
+  telling.only('The walk', data, ['format', 'version', 'name', 'house', 'length', 'least', 'begins', 'due', 'coming', 'saidIn', 'pace', 'left', 'rooms']); // prettier-ignore
   const named = own(data, 'name');
   const name = (typeof named === 'string' && plainName(named)) || FIRST_NAME;
   if (name !== named) telling.tell(`“${shown(named)}” is no name for a walk; it is called ${name}.`);
@@ -223,6 +251,7 @@ export function decodeWalk(given: string): WalkRead | { readonly problem: string
   const saidIn = telling.one<SaidIn>('Units and numbers', own(data, 'saidIn'), saidIns);
   const walk: Walk = {
     name,
+    ...readHouse(telling, own(data, 'house')),
     length: telling.whole('Length', own(data, 'length'), limits.length, first.length),
     least: telling.whole('Least in a room', own(data, 'least'), limits.least, first.least),
     begins: isClock ? begins.trim() : first.begins,
@@ -230,6 +259,7 @@ export function decodeWalk(given: string): WalkRead | { readonly problem: string
     ...(coming ? { coming } : {}),
     ...(saidIn ? { saidIn } : {}),
     pace: telling.whole('Words a minute', own(data, 'pace'), limits.pace, first.pace),
+    ...readLeft(telling, own(data, 'left')),
     rooms: rooms.length > 0 ? rooms : first.rooms,
   };
   const { problems } = telling;

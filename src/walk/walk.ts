@@ -52,8 +52,16 @@ export interface Room {
   readonly pieces: readonly Piece[];
 }
 
+/** A sentence that the guide leaves as it is, and what the house had then of the figures that are wrong in it. */
+export interface LeftAsIs {
+  readonly words: string;
+  readonly house: readonly { readonly figure: FigureId; readonly value: number }[];
+}
+
 export interface Walk {
   readonly name: string;
+  /** The name of the house that it was written for; nothing where that is not known. */
+  readonly house?: string;
   /** Minutes of the whole. */
   readonly length: number;
   /** The fewest minutes of a room. */
@@ -68,6 +76,8 @@ export interface Walk {
   readonly saidIn?: SaidIn;
   /** Words that the guide says in a minute. */
   readonly pace: number;
+  /** Sentences left as they are; nothing where there are none. */
+  readonly left?: readonly LeftAsIs[];
   readonly rooms: readonly Room[];
 }
 
@@ -88,6 +98,9 @@ export const most = {
   words: 300, // characters of a line or a rule
   asks: 3, // questions on a card
   cardFigures: 6,
+  left: 100, // sentences left as they are
+  leftWords: 500, // characters of one, by which it is known again
+  leftFigures: 20, // of one
 } as const;
 
 const usual: readonly (readonly [string, readonly Stage[], readonly Ban[]])[] = [

@@ -48,8 +48,8 @@ test('on a phone: a talk is cut into six rooms of an hour, corrected, and the st
   await expect(said(page)).toContainText('Moved to the Still house.');
   await room(page, 'Still house').click();
   await expect(pieces(page)).toHaveCount(4);
-  await expect(pieces(page).first()).toContainText('After 72 hours');
-  await pieces(page).first().click();
+  await expect(pieces(page).last()).toContainText('After 72 hours');
+  await pieces(page).last().click();
   await button(page, '← Tun room').click();
   await expect(pieces(page)).toHaveCount(3);
   // One is split behind its first sentence and joined again.
@@ -234,10 +234,119 @@ test('when the house changes, sentences that no longer hold are listed, and only
   expect(words(await kept(page))).toEqual(
     words(before).map((each) => each.replace('at 62 per cent', 'at 60 per cent')),
   );
-  // What is left stays as it was.
+  // What is left stays as it was, also when the page is opened again, until the house changes once more.
   const after = await kept(page);
   while (await stale.getByRole('button', { name: 'Leave it' }).first().isVisible())
     await stale.getByRole('button', { name: 'Leave it' }).first().click();
-  await expect(stale).toHaveCount(0);
-  expect(await kept(page)).toBe(after);
+  await expect(stale.locator('h2')).toContainText('(0)');
+  expect(words(await kept(page))).toEqual(words(after));
+  const folded = stale.locator('summary', { hasText: `Left as they are (${waiting - 1})` });
+  await page.reload();
+  await ready(page);
+  await expect(folded).toBeVisible();
+  await expect(stale.locator('h2')).toContainText('(0)');
+  const next = encode({ name: builtInName, house: { ...builtInHouse, heartEnd: 58 } as typeof builtInHouse });
+  await page.evaluate((text) => localStorage.setItem('malt-spirit-handbook/house', text), next);
+  await page.reload();
+  await ready(page);
+  await expect(stale.locator('ins', { hasText: 'at 58 per cent he turns the handle' })).toBeVisible();
+});
+
+test('in two tabs: both stay in step, what is being typed stands, and what cannot be read changes nothing', async ({
+  page,
+  context,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page, '/walk/');
+  await paste(page);
+  const other = await context.newPage();
+  await open(other, '/walk/');
+  await room(page, 'Still house').click();
+  await pieces(page).first().click();
+  await room(other, 'Still house').click();
+  // While a piece is typed here, the other tab writes the line of the card.
+  await page.locator('#walk-piece').pressSequentially(' And mind the step.', { delay: 5 });
+  await other.locator('#walk-line').fill('Look, do not touch.');
+  await other.locator('#walk-line').press('Tab');
+  await expect(page.locator('#walk-line')).toHaveValue('Look, do not touch.');
+  await expect(page.locator('#walk-piece')).toHaveValue(/mind the step\.$/);
+  await expect(pieces(other).first()).toContainText('mind the step.');
+  // A line half typed here stays in its field.
+  await page.locator('#walk-shows').fill('The safe');
+  await other.locator('#walk-minutes').fill('17');
+  await other.locator('#walk-minutes').press('Tab');
+  await expect(room(page, 'Still house')).toContainText('17 min');
+  await expect(page.locator('#walk-shows')).toHaveValue('The safe');
+  await page.locator('#walk-shows').press('Tab');
+  await expect(other.locator('#walk-shows')).toHaveValue('The safe');
+  for (const words of ['do not touch', 'mind the step', 'The safe', '"minutes":17'])
+    expect(await kept(page)).toContain(words);
+  await other.evaluate(() => localStorage.setItem('malt-spirit-handbook/walk', '{"format":'));
+  await expect(page.locator('.walk > [role=status]')).toContainText('Another tab has written this walk');
+  await expect(page.locator('#walk-line')).toHaveValue('Look, do not touch.');
+});
+
+test('on a phone: a walk that was written for another house is held against none until the guide says so', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page, '/walk/');
+  await paste(page);
+  const own = JSON.parse(await kept(page)) as Record<string, unknown>;
+  expect(own['house']).toBe(builtInName);
+  const text = JSON.stringify({ ...own, name: 'Saturday', house: 'Kestrel Burn' })
+    .replaceAll('62 per cent', '66 per cent')
+    .replace('"figure":"heartEnds","value":62', '"figure":"heartEnds","value":66');
+  const buffer = Buffer.from(text);
+  await page.locator('#walk-file').setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer });
+  const notice = page.locator('.walk-other');
+  await expect(notice).toContainText(
+    `This walk was written for Kestrel Burn; the house here is ${builtInName}. Open its house file too, or hold it against ${builtInName}.`,
+  );
+  const card = page.locator('.walk-card');
+  await expect(card.locator('h3')).toHaveText('Malt barn');
+  await expect(card.locator('dd')).toHaveCount(0);
+  await expect(card).toContainText('Kestrel Burn');
+  await page.waitForTimeout(1000); // it would have been judged by then
+  await expect(page.locator('.walk-stale')).toHaveCount(0);
+  await button(page, `Hold it against ${builtInName}`).click();
+  await expect(notice).toHaveCount(0);
+  await expect(card.locator('dd').first()).toBeVisible();
+  await expect(page.locator('.walk-stale ins', { hasText: 'at 62 per cent he turns' })).toBeVisible();
+  expect(await kept(page)).toContain(`"house":"${builtInName}"`);
+});
+
+test('on a phone: a piece moved, minutes set by hand and a walk removed can each be put back', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page, '/walk/');
+  await paste(page);
+  const order = () => pieces(page).allTextContents();
+  await room(page, 'Still house').click();
+  const before = await order();
+  await pieces(page).first().focus();
+  await page.keyboard.press('d');
+  await expect(pieces(page).nth(1)).toBeFocused();
+  expect(await order()).toEqual([before[1], before[0], ...before.slice(2)]);
+  await button(page, 'Put it back').click();
+  expect(await order()).toEqual(before);
+  await pieces(page).nth(1).click();
+  await button(page, '↑ Up').click();
+  expect((await order())[0]).toContain(before[1]);
+
+  await page.locator('#walk-minutes').fill('33');
+  await page.locator('#walk-minutes').press('Tab');
+  await button(page, '30 min').click();
+  await expect(room(page, 'Still house')).not.toContainText('33 min');
+  await button(page, 'Put the minutes back').click();
+  await expect(room(page, 'Still house')).toContainText('33 min');
+  await expect(button(page, '60 min')).toHaveAttribute('aria-pressed', 'true');
+
+  await button(page, 'Begin another').click();
+  await button(page, 'Remove My walk').click();
+  await expect(button(page, 'Open My walk')).toHaveCount(0);
+  await button(page, 'Put it back').click();
+  await button(page, 'Open My walk').click();
+  await expect(room(page, 'Still house')).toContainText('33 min');
 });

@@ -1,6 +1,14 @@
 // A walk put right by hand: nothing that is said is lost, and figures stay at their words.
 import { expect, test } from 'vitest';
-import { joined, moved, split, withNewRoom, withoutRoom, withRoomMoved } from '../../src/walk/change.ts';
+import {
+  joined,
+  moved,
+  movedWithin,
+  split,
+  withNewRoom,
+  withoutRoom,
+  withRoomMoved,
+} from '../../src/walk/change.ts';
 import { stillThere, withFigures, withTalk } from '../../src/walk/pieces.ts';
 import { figuresOfCard, firstWalk, textOf, type Walk } from '../../src/walk/walk.ts';
 
@@ -24,9 +32,31 @@ test('a piece goes to the room before or after, and no further', () => {
   expect(back.at).toEqual({ room: 4, piece: 1 });
   expect(textOf(back.walk)).toBe(text);
   const on = moved(walk, { room: 4, piece: 0 }, 1)!;
-  expect(on.walk.rooms[5]!.pieces.map((piece) => piece.text)).toEqual(text.split('\n\n'));
+  expect(on.at).toEqual({ room: 5, piece: 1 });
+  expect(on.walk.rooms[5]!.pieces.map((piece) => piece.text)).toEqual(text.split('\n\n').toReversed());
   expect(moved(walk, { room: 5, piece: 0 }, 1)).toBeUndefined();
   expect(moved(walk, { room: 0, piece: 0 }, 1)).toBeUndefined();
+});
+
+const three = withTalk(firstWalk('A walk'), 'One. Two. Three. Last.', [{ from: 0, to: 4, room: 1 }, { from: 4, to: 9, room: 1 }, { from: 9, to: 16, room: 1 }, { from: 16, to: 22, room: 2 }], []); // prettier-ignore
+const words = (of: Walk, room: number) => of.rooms[room]!.pieces.map(({ text }) => text);
+
+test('pieces that are moved one after another, on or back, keep the order of telling', () => {
+  for (const by of [1, -1] as const) {
+    let now = three;
+    for (let i = 0; i < 3; i++) now = moved(now, { room: 1, piece: 0 }, by)!.walk;
+    expect(words(now, 1)).toEqual([]);
+    expect(words(now, 1 + by)).toEqual([...words(three, 1 + by), 'One.', 'Two.', 'Three.']);
+  }
+});
+
+test('a piece goes up and down in its room, and no further', () => {
+  const down = movedWithin(three, { room: 1, piece: 0 }, 1)!;
+  expect(words(down.walk, 1)).toEqual(['Two.', 'One.', 'Three.']);
+  expect(down.at).toEqual({ room: 1, piece: 1 });
+  expect(movedWithin(down.walk, down.at, -1)!.walk).toEqual(three);
+  expect(movedWithin(three, { room: 1, piece: 0 }, -1)).toBeUndefined();
+  expect(movedWithin(three, { room: 1, piece: 2 }, 1)).toBeUndefined();
 });
 
 test('a piece that is split and joined is as it was, its figures at their words', () => {

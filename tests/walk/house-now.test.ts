@@ -14,6 +14,12 @@ test('a figure is the house’s own, the counted one where it was counted', () =
   expect(houseNow(line, counted, said)('heartVolume')).toEqual({ value: 830, isKnown: true });
 });
 
+test('a computed figure that hangs on what is not known is an estimate, and one that is set is none', () => {
+  const rough: HowKnown = { ...all, standing: (id) => (id === 'washStrength' ? 'estimate' : 'set') };
+  expect(houseNow(line, rough, [])('washStrength')).toMatchObject({ isKnown: true, isEstimate: true });
+  expect(houseNow(line, rough, [])('wortVolume')).toEqual({ value: 7500, isKnown: true });
+});
+
 test('what is not known is told so, and what no house gives is nothing', () => {
   const unknown: HowKnown = { ...all, standing: () => 'unknown' };
   expect(houseNow(line, unknown, [])('wortVolume')).toMatchObject({ isKnown: false });

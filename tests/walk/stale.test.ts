@@ -46,6 +46,20 @@ test('of a house that did not change nothing is stale', () => {
   expect(staleIn(talk, kept, houseOf(before))).toEqual({ sentences: [], told: [] });
 });
 
+test('an estimate of the house is told as one, and a sentence that nothing else speaks against is in doubt only', () => {
+  const rough =
+    (...estimates: readonly FigureId[]): HouseNow =>
+    (figure) => {
+      const now = houseOf(after)(figure);
+      return now && estimates.includes(figure) ? { ...now, isEstimate: true } : now;
+    };
+  const [mash, wort] = staleIn(talk, kept, rough('wortVolume', 'originalGravity', 'maltPerMash')).sentences;
+  expect(wort!.isDoubtful).toBe(true);
+  expect(wort!.why).toContain('31,034 L, as far as is known, and it is said too low');
+  expect(mash!.isDoubtful).toBe(false); // how often they mash is known
+  expect(staleIn(talk, kept, houseOf(after)).sentences.some(({ isDoubtful, why }) => isDoubtful || why.includes('as far'))).toBe(false); // prettier-ignore
+});
+
 test('a change within the rounding leaves a sentence as it is', () => {
   const house = houseOf({ ...before, maltPerMash: 5460, wortVolume: 27_300, originalGravity: 1.0583 });
   expect(staleIn(talk, kept, house).sentences).toEqual([]);

@@ -37,6 +37,25 @@ test('what is written is read as it was, its figures with it', () => {
   expect(textOf(walk)).toBe('It is 7,500 litres.\n\nThat is all.');
 });
 
+test('the house of a walk and what is left in it are read as written; a walk without them is written as before', () => {
+  const left = [{ words: 'It is 7,500 litres.', house: [{ figure: 'wortVolume', value: 8000 }] }] as const;
+  const own: Walk = { ...walk, house: 'Kestrel Burn', left };
+  expect(whole(encodeWalk(own))).toEqual({ walk: own, problems: [] });
+  expect(Object.keys(JSON.parse(encodeWalk(walk)) as object)).not.toContain('left');
+  for (const [key, value, says] of [
+    ['house', '', /no name for the house/],
+    ['house', 7, /no name for the house/],
+    ['left', {}, /no list/],
+    ['left', [{ words: '', house: [] }], /asked again/],
+    ['left', [{ words: 'x', house: [{ figure: 'nothing', value: 1 }] }], /asked again/],
+    ['left', [{ words: 'x', house: [{ figure: 'wortVolume', value: '1' }] }], /asked again/],
+  ] as const) {
+    const found = whole(changed((data) => (data[key] = value)));
+    expect(found.problems.join(' ')).toMatch(says);
+    expect(found.walk).toEqual(walk);
+  }
+});
+
 test('what is no walk, or of a newer version, is told in a sentence', () => {
   for (const text of ['', '{', 'null', '[]', '{"format":"malt-spirit-talk","version":1}', '{"format":["malt-spirit-walk"]}'])
     expect(read(text)).toEqual({ problem: expect.stringMatching(/^That is no walk/) });
