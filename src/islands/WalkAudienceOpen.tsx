@@ -7,6 +7,7 @@ import type { Coming, SaidIn } from '../walk/audience-kinds.ts';
 import { comers, leftOutFor, sayings } from '../walk/audience-names.ts';
 import { suggestedFor, type WalkAbroad } from '../walk/audience-pieces.ts';
 import { toldWalk, withTold, type ToldHere } from '../walk/audience-talk.ts';
+import { houseNow } from '../walk/house-now.ts';
 import type { Walk } from '../walk/walk.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { focusAfter } from './focus-after.ts';
@@ -32,8 +33,9 @@ function withSaidIn({ saidIn: _, ...walk }: Walk, saidIn: SaidIn | undefined): W
 }
 
 export function WalkAudienceOpen(props: AudienceProps) {
-  const { line } = useHouse();
-  const { unknown, isBuiltIn } = useKnown();
+  const { line, name } = useHouse();
+  const known = useKnown();
+  const { unknown, isBuiltIn } = known;
   const [abroad, setAbroad] = createSignal<WalkAbroad>();
   const [hasFailed, setFailed] = createSignal(false);
   const [left, setLeft] = createSignal<ReadonlySet<string>>(new Set());
@@ -46,7 +48,13 @@ export function WalkAudienceOpen(props: AudienceProps) {
       .then((told: WalkAbroad) => setAbroad(told))
       .catch(() => setFailed(true)),
   );
-  const told = createMemo(() => (props.walk.saidIn ? toldWalk(props.walk, props.walk.saidIn) : []));
+  const told = createMemo(() => {
+    const { rooms, saidIn, house } = props.walk;
+    if (!saidIn) return [];
+    const said = rooms.flatMap(({ pieces }) => pieces.flatMap((piece) => piece.figures));
+    const isHere = house === undefined || house === name(); // a walk of another house is not held against this one
+    return toldWalk(props.walk, saidIn, isHere ? houseNow(line(), known, said) : undefined);
+  });
   const taken = () => told().filter((each) => !left().has(keyOf(each)));
   const suggested = createMemo(() =>
     suggestedFor(props.walk, abroad()?.pieces ?? [], line(), isBuiltIn() ? [] : unknown()),
@@ -118,8 +126,8 @@ export function WalkAudienceOpen(props: AudienceProps) {
           }
         >
           <p>
-            Nothing is changed until you take it, and then only in a copy. What has no unit of theirs, or is
-            not sure to be a figure of the house, stays as it is.
+            Nothing is changed until you take it, and then only in a copy. What has no unit of theirs stays as
+            it is.
           </p>
           <ol class="stale">
             <For each={isAll() ? told() : told().slice(0, SHOWN)}>

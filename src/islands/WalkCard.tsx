@@ -63,7 +63,7 @@ export function useSaid(audience: () => Theirs | undefined = () => undefined) {
           ? theirs.cards.writtenFor(
               isOwnUnit
                 ? textOfFigure(id, value) + secondOf(line(), figure.path)
-                : theirs.cards.inTheirs(value, unit),
+                : theirs.cards.inTheirs(value, unit, standing(id) === 'estimate'),
               theirs.saidIn,
             )
           : isOwnUnit
