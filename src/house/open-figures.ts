@@ -11,7 +11,7 @@ interface Hole {
   readonly bare: boolean;
 }
 
-const HOLE = /\{([\w.]+);(\w*);(\d*);(bare)?\}/g;
+const HOLE = /\{([\w.]+);(\w*);(-?\d*);(bare)?\}/g;
 
 /** A figure as a hole, without spaces, so that no text is cut within one. */
 export const holeFor = ({ of, per, digits, bare }: Hole): string =>

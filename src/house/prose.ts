@@ -74,7 +74,8 @@ export function figureValue(line: Line, path: string): number {
 }
 
 /**
- * A figure as text. `per` scales an amount to a week, a year or a tonne; `digits` fixes the decimals.
+ * A figure as text. `per` scales an amount to a week, a year or a tonne; `digits` fixes the decimals, or below nothing
+ * the figures that count: −4 makes 2,055,471 to 2,055,000.
  * A choice gives its wording. Throws on an unknown name, so that a slip in a chapter fails the build.
  */
 export function figureText(line: Line, path: string, per: Pace = 'mash', digits?: number): string {
@@ -95,6 +96,7 @@ export function figureText(line: Line, path: string, per: Pace = 'mash', digits?
         ? givenDigits(value, about.kind)
         : undefined;
   const amount = figureValue(lineFor(per, line), path) * mashesIn(per, line);
+  if (digits !== undefined && digits < 0) return format(Number(amount.toPrecision(-digits)), about.kind);
   const decimals = digits ?? own;
   return format(decimals ? amount : wholeOf(path, amount), about.kind, decimals);
 }

@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { line } from '../../src/core/line/line.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
+import { filledFrom } from '../../src/house/open-figures.ts';
 import { figureText } from '../../src/house/prose.ts';
 import { answer } from '../core/draw.ts';
 
@@ -28,4 +29,12 @@ test('a mean of casks a mash keeps its decimals, and the casks of a year are eno
   expect(told(found, 'casks.perMash')).toBe('4.2');
   expect(told(found, 'casks.perYear')).toBe('1,160');
   expect(told(found, 'casks.perMash', 'year')).toBe('1,160');
+});
+
+test('digits below nothing are the figures that count, in a year and in what is read aloud', () => {
+  // By hand: 276 mashes of 595.95 L are 164,482.2 L, to four figures 164,500.
+  const found = { ...built, heart: { ...built.heart, alcohol: 595.95 } } as typeof built;
+  expect(figureText(found, 'heart.alcohol', 'year', -4)).toMatch(/^164,500\D/);
+  expect(filledFrom(found, '{heart.alcohol;year;-4;}')).toMatch(/^164,500\D/);
+  expect(figureText(found, 'heart.alcohol', 'mash', -2)).toMatch(/^600\D/);
 });

@@ -112,7 +112,10 @@ test('nobody goes in unmeasured, nor above the limit; a reported fan runs again'
   expect(ids(act(own, quiet.state, { do: 'go-in' }).state)).toEqual(['unmeasured']);
   expect(ids(act(own, alarmed.state, { do: 'go-in' }).state)).toEqual(['went-in']);
   const measured = act(own, quiet.state, { do: 'meter' }).state;
-  expect(ids(act(own, measured, { do: 'go-in' }).state)).toEqual([]);
+  const inside = act(own, measured, { do: 'go-in' }).state;
+  expect(ids(inside)).toEqual([]);
+  expect(ids(act(own, inside, { do: 'go-in' }).state)).toEqual(['unmeasured']); // each entry has its own reading
+  expect(ids(act(own, step(own, step(own, measured)), { do: 'antifoam' }).state)).toEqual(['unmeasured']);
   let state = act(own, alarmed.state, { do: 'report' }).state;
   for (let i = 0; i < 6 / STEP; i++) state = step(own, state);
   expect(state.isFanOff).toBe(false);

@@ -9,7 +9,7 @@ import { gravityAt, hourOf, step } from './step.ts';
 
 export const COOLER = [10, 32] as const; // °C to which the wort cooler can be set, by halves
 const HOT_WORT = 30; // °C above which yeast is shocked when it goes in; memory
-const METER_HOLDS = 1 / STEP; // steps for which a reading of the gas counts: an hour; no source
+const METER_HOLDS = 1; // steps in which a reading of the gas lets somebody in, once: five minutes; no source
 const DOSES = 2; // of antifoam; no source
 const STILL_WORKS = 0.0005; // gravity that wash which is finished loses in six hours at most; no source
 const SIX_HOURS = 6; // h
@@ -26,7 +26,7 @@ type Acted = Any<WashbackState>;
 export const isCooler = (to: number): boolean =>
   Number.isInteger(to * 2) && to >= COOLER[0] && to <= COOLER[1];
 
-/** Nobody goes in without a reading of the gas, nor above the limit: what is wrong with going in now, or nothing. */
+/** Nobody goes in without a reading of the gas for that entry, nor above the limit: what is wrong with going in now, or nothing. */
 function keepsOut(state: WashbackState): Acted | undefined {
   const isRead = state.meteredAt >= 0 && state.step - state.meteredAt <= METER_HOLDS;
   const isAlarm = state.happened.some(({ id }) => id === 'alarm') && state.isFanOff;
@@ -114,7 +114,7 @@ export function act(rig: Rig, state: WashbackState, action: Action): Acted {
       if (state.filled <= 0) return { state, says: 'There is nothing in the washback.' };
       const out = keepsOut(state);
       if (out) return out;
-      const given = { ...state, antifoam: 1, doses: state.doses + 1 };
+      const given = { ...state, antifoam: 1, doses: state.doses + 1, meteredAt: -1 };
       const says = 'A dose of antifoam goes in, by the hatch and at arm’s length.';
       return state.doses >= DOSES ? goneWrong(given, 'too-much', says) : { state: given, says };
     }
@@ -135,7 +135,7 @@ export function act(rig: Rig, state: WashbackState, action: Action): Acted {
         says: 'You report the fan, shut the door and keep everybody out. Those whose work it is will see to it.',
       };
     case 'go-in':
-      return keepsOut(state) ?? { state, says: 'You draw a sample.' };
+      return keepsOut(state) ?? { state: { ...state, meteredAt: -1 }, says: 'You draw a sample.' };
     case 'let-in':
       return goneWrong(
         { ...state, isAsked: false },

@@ -26,7 +26,7 @@ export const whys = {
   unpitched: ['fault', 'The wort stood five hours without yeast, and other things began to grow in it.'],
   'frothed-over': ['fault', 'The washback frothed over, and wash ran off with it. Start the switcher as the froth rises, and antifoam if that is not enough.'],
   'too-much': ['fault', 'A third dose of antifoam: it goes on into the still.'],
-  unmeasured: ['fault', 'The door was opened without a reading of the gas. Read the meter first, each time.'],
+  unmeasured: ['fault', 'The door was opened without a reading of the gas for that entry. Read the meter first, each time.'],
   'went-in': ['danger', 'The room was entered with the gas over the limit. Stay out, keep others out, report it, and wait until the meter is down.'],
   climbed: ['danger', 'Somebody was let to the open washback. Say no: only emptied, aired, tested, with a permit and somebody watching.'],
   'too-hot': ['fault', 'The wash passed 35 °C, where yeast suffers. Set it cooler, or cool sooner.'],

@@ -40,7 +40,7 @@ export interface WashbackState extends Moment<Happening, Wrong> {
   readonly froth: number;
   readonly antifoam: number;
   readonly doses: number;
-  /** ppm in the room; what the meter showed last, and at which step; −1 for never. */
+  /** ppm in the room; what the meter showed last, and at which step; −1 when it must be read before somebody goes in. */
   readonly ppm: number;
   readonly metered: number;
   readonly meteredAt: number;

@@ -27,7 +27,7 @@ export default choice({
       prompt: `${who} is about to use ${thing} ${place}. The spirit there is at ${strength} % vol. What do you do?`,
       right: {
         text: 'Stop it, have it taken away, and ask those in charge what may be used there.',
-        why: 'Spirit over 50 % vol gives off vapour that can burn at room temperature. Which gear is allowed where, and with which permit, is settled by your site’s assessment and local code.',
+        why: 'Spirit over 40 % vol may give off vapour that burns at room temperature. Which gear is allowed where, and with which permit, is settled by your site’s assessment and local code.',
       },
       others: [
         {
@@ -40,7 +40,7 @@ export default choice({
         },
         {
           text: 'Allow it, since spirit can only be lit when it has been heated.',
-          why: 'Above 50 % vol it is to be treated as flammable at room temperature.',
+          why: 'Above 40 % vol it is to be treated as flammable at room temperature.',
         },
         {
           text: 'Allow it, but only a few steps further away.',
@@ -59,7 +59,7 @@ export default choice({
         would: [
           {
             text: 'Stop it, and have the thing taken out of the spirit area.',
-            why: 'Spirit over 50 % vol gives off vapour that can burn at room temperature, and sparks are kept away from it.',
+            why: 'Spirit over 40 % vol may give off vapour that burns at room temperature, and sparks are kept away from it.',
           },
           {
             text: 'Ask those in charge for a tool that is made for such a place.',

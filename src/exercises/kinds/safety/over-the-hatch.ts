@@ -7,7 +7,7 @@ export default choice({
   topic: 'safety',
   form: 'judgement',
   level: 1,
-  sources: ['hse-co2', 'ivhhn-co2'],
+  sources: ['hse-co2', 'ivhhn-co2', 'niosh-idlh-co2'],
   ask: (chance) => {
     const who = chance.pick(['a visitor', 'a new colleague', 'a photographer', 'the student on your tour']);
     const hours = chance.pick([12, 18, 20, 24, 30, 36]);
@@ -38,7 +38,7 @@ export default choice({
         },
         {
           text: 'Nothing, for a little carbon dioxide is in every fizzy drink too.',
-          why: 'In air it poisons. At 10 % one is unconscious within 10 to 15 minutes, and at 25 % at once.',
+          why: 'In air it poisons. At 7 to 10 % people pass out within a few minutes and may die, and at 25 % almost at once.',
         },
         {
           text: 'Finish your sentence, then explain the danger to the whole group.',
