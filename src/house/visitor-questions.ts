@@ -24,7 +24,7 @@ export interface VisitorQuestion {
   readonly know: readonly Piece[];
 }
 
-const FIGURE = /<Figure of="([^"]+)"(?:\s+per="([^"]+)")?(?:\s+digits=\{(\d+)\})?\s*\/>/g;
+const FIGURE = /<Figure of="([^"]+)"(?:\s+per="([^"]+)")?(?:\s+digits=\{(-?\d+)\})?\s*\/>/g;
 const WHEN = /<When is="([^"]+)">([^]*?)<\/When>/g;
 const FACT = /<Fact of="([^"]+)">([^]*?)<\/Fact>/g;
 const ORDER = /\b(?:Say|Name) [^.:]*\b(?:yours?|the one)\b[^.]*\./g;
