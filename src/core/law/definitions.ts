@@ -58,7 +58,7 @@ const addedInAmerica = (claim: Claim): readonly string[] =>
   plain(claim)
     ? []
     : [
-        'What is added must be harmless, usual in the trade and no more than 2.5 % by volume; “straight” whisky takes none (27 CFR 5.155 ~, formerly 5.23).',
+        'What is added must be harmless, usual in the trade and no more than 2.5 % by volume; “straight” whisky and bourbon take none (27 CFR 5.155 ~, formerly 5.23).',
       ];
 
 const mindsInAmerica = (claim: Claim) => [...ageInAmerica(claim), ...addedInAmerica(claim)];
