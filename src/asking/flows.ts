@@ -2,6 +2,7 @@
 import type { KindName } from '../core/kinds.ts';
 import type { Line } from '../core/line/line.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
+import { KWH_OF_TRADE, WATER_OF_TRADE } from '../house/for-a-bottle.ts';
 import { figureValue, kindOfFigure } from '../house/prose.ts';
 
 export interface Flow {
@@ -19,8 +20,7 @@ export interface Flow {
   readonly isGas?: boolean;
 }
 
-const WATER_OF_TRADE = 190; // L for a litre of pure alcohol; the totals of 2013 in the chapter on water, common practice
-const ENERGY_OF_TRADE = 6.66 * 3.6; // MJ for a litre of pure alcohol; one trade’s total in the chapter on heat, common practice
+const ENERGY_OF_TRADE = KWH_OF_TRADE * 3.6; // MJ for a litre of pure alcohol
 const HARVEST = 6; // t of barley from a hectare; the middle of the 5.5–6.5 of the chapter on barley, common practice
 const DRAM = 0.025; // L; a small British bar measure, Weights and Measures (Intoxicating Liquor) Order 1988
 const DAYS = 7;

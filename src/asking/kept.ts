@@ -86,7 +86,7 @@ export const casksKept: Reckoner = ({ text, quantities, house, line }) => {
   const rate = quantities.find(({ dimension, number }) => dimension === 'percent' && number > 0 && number <= 30)?.number ?? house.alcoholLoss;
   const left = (1 - rate / 100) ** span;
   return {
-    says: `At ${formatNumber(rate, rate % 1 === 0 ? 0 : 1)} % a year about ${formatNumber(casks.number * left, 0)} casks’ worth of the alcohol is left after ${formatNumber(span, 0)} years; the casks are as many as before, each with less in it. Our store holds about ${format(line.casks.inStore, 'count')}.`,
+    says: `At ${formatNumber(rate, rate % 1 === 0 ? 0 : 1)} % a year about ${formatNumber(casks.number * left, 0)} casks’ worth of the alcohol is left after ${formatNumber(span, 0)} years; the casks are as many as before, each with less in it. Our store, once full, holds about ${format(line.casks.inStore, 'count')}.`,
     sum: `${formatNumber(casks.number, 0)} × (1 − ${formatWorking(rate / 100)})^${formatNumber(span, 0)} = ${formatNumber(casks.number * left, 1)}`,
     at: 'maturing/#what-the-air-takes',
     place: 'What the air takes',

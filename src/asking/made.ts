@@ -7,6 +7,7 @@ import { celsius } from '../core/quantity.ts';
 import { alcoholFromUsProofGallons } from '../core/spirit/proof.ts';
 import { ETHANOL_DENSITY } from '../core/spirit/density.ts';
 import { densityFromStrength } from '../core/spirit/strength.ts';
+import { forABottle, WATER_OF_TRADE } from '../house/for-a-bottle.ts';
 
 interface Made {
   readonly kind: KindName;
@@ -17,7 +18,6 @@ interface Made {
 const HARVEST = 6; // t of barley from a hectare; the middle of the 5.5–6.5 of the chapter on barley, 'common-practice'
 const BRITISH_UNIT = 0.01; // L of pure alcohol; UK Chief Medical Officers’ guidelines 2016
 const BEER = 5; // % vol of a usual beer; common practice
-const WATER_OF_TRADE = 190; // L for a litre of pure alcohol; the totals of 2013 in the chapter on water
 const GAS_VOLUME = 0.5458; // m³ of carbon dioxide to a kilogram at 20 °C and 101.3 kPa; ideal gas, 24.055 L/mol over 44.01 g
 const DRAM = 0.025; // L; a small British bar measure, Weights and Measures (Intoxicating Liquor) Order 1988
 const HOURS_IN_WEEK = 168;
@@ -55,7 +55,7 @@ export const made = {
   carbonDioxidePerAlcohol: { kind: 'mass', of: ({ wash }) => wash.carbonDioxide / wash.alcohol, digits: 2 },
   carbonDioxideVolume: { kind: 'space', of: ({ wash }) => wash.carbonDioxide * GAS_VOLUME },
   waterOfTrade: { kind: 'volume', of: () => WATER_OF_TRADE },
-  waterPerBottle: { kind: 'volume', of: (line) => WATER_OF_TRADE * alcoholInBottle(line) },
+  waterPerBottle: forABottle['bottle.water']!,
   heartOfTonne: { kind: 'yield', of: ({ heart, pace }) => heart.alcohol / pace.tonnesPerMash, digits: 0 },
   washOverSpirit: { kind: 'count', of: ({ wash, heart }) => wash.volume / heart.volume, digits: 1 },
   washOverBeer: { kind: 'count', of: ({ wash }) => wash.strength / BEER, digits: 1 },

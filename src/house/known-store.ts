@@ -4,6 +4,7 @@ import { isServer } from 'solid-js/web';
 import type { FigureId } from '../core/figures/index.ts';
 import { isRough, standings, usualWay, type Standing } from '../core/figures/standing.ts';
 import { builtInHouse, builtInName, isNumberName, type NumberName } from './figures.ts';
+import { forABottle } from './for-a-bottle.ts';
 import { figureAt, textOfFigure } from './prose.ts';
 import { lineIn } from './line-of.ts';
 import { whenIdle } from './idle.ts';
@@ -60,7 +61,7 @@ const isLiveEstimate = (id: FigureId): boolean =>
 
 /** What has to be said of a figure of the live house that prose quotes: whose it is, or that it is an estimate; nothing of one that is known. */
 export function liveDoubtAt(path: string): string | undefined {
-  const id = figureAt(path);
+  const id = path in forABottle ? 'bottles' : figureAt(path);
   if (id === undefined || liveName() === builtInName) return undefined;
   if (!isNumberName(id)) return isLiveEstimate(id) ? standings.estimate : undefined;
   if (!unknown().includes(id)) return undefined;

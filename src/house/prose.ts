@@ -5,6 +5,7 @@ import type { KindName } from '../core/kinds.ts';
 import { lineFor, mashesIn, type Pace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
 import { choiceFigures, isChoiceName, isNumberName } from './figures.ts';
+import { forABottle } from './for-a-bottle.ts';
 
 /** Every figure of a line that prose may quote, by where it stands. */
 const idsAt = new Map<string, FigureId>(
@@ -24,6 +25,8 @@ export const figureAt = (path: string): FigureId | undefined => idsAt.get(path);
 
 /** The kind of a figure, or undefined for a name that prose may not quote. */
 export function kindOfFigure(path: string): { kind: KindName; amount: boolean } | undefined {
+  const bottle = forABottle[path];
+  if (bottle) return { kind: bottle.kind, amount: false };
   const found = lineFigures.get(path);
   return found && { kind: found.kind, amount: found.grows ?? false };
 }
@@ -43,6 +46,9 @@ export function wholeOf(path: string, mean: number): number {
   if (Math.abs(mean - nearest) < HAIR * mean) return nearest;
   return whole === 'up' ? Math.ceil(mean) : Math.floor(mean);
 }
+
+/** What no house counts to the last one: the store, once it is full at a rate that will not stay. */
+const ROUGHLY: Readonly<Record<string, number>> = { 'casks.inStore': -3 };
 
 /** Decimals that a figure given by the reader needs: as few as say it whole, but gravity always has three. */
 function givenDigits(value: number, kind: KindName): number {
@@ -64,18 +70,20 @@ export const secondOf = ({ weekendHours }: Line, path: string): string =>
     : '';
 
 /** The names of all figures that prose may quote. */
-export const quotable: readonly string[] = [...lineFigures.keys()];
+export const quotable: readonly string[] = [...lineFigures.keys(), ...Object.keys(forABottle)];
 
 /** The number behind a figure's name. Throws on an unknown name. */
 export function figureValue(line: Line, path: string): number {
+  const bottle = forABottle[path];
+  if (bottle) return bottle.of(line);
   const value = path.split('.').reduce<unknown>((at, key) => (at as Record<string, unknown>)?.[key], line);
   if (typeof value !== 'number') throw new RangeError(`No figure is called "${path}".`);
   return value;
 }
 
 /**
- * A figure as text. `per` scales an amount to a week, a year or a tonne; `digits` fixes the decimals, or below nothing
- * the figures that count: −4 makes 2,055,471 to 2,055,000.
+ * A figure as text. `per` scales an amount to a week, a year or a tonne; `digits` fixes the decimals, and below nought
+ * the figures that count: −3 makes 401,000 of 400,911.
  * A choice gives its wording. Throws on an unknown name, so that a slip in a chapter fails the build.
  */
 export function figureText(line: Line, path: string, per: Pace = 'mash', digits?: number): string {
@@ -96,7 +104,8 @@ export function figureText(line: Line, path: string, per: Pace = 'mash', digits?
         ? givenDigits(value, about.kind)
         : undefined;
   const amount = figureValue(lineFor(per, line), path) * mashesIn(per, line);
-  if (digits !== undefined && digits < 0) return format(Number(amount.toPrecision(-digits)), about.kind);
-  const decimals = digits ?? own;
+  const decimals = digits ?? ROUGHLY[path] ?? forABottle[path]?.digits ?? own;
+  if (decimals !== undefined && decimals < 0)
+    return format(Number(amount.toPrecision(-decimals)), about.kind);
   return format(decimals ? amount : wholeOf(path, amount), about.kind, decimals);
 }

@@ -158,11 +158,11 @@ export default function InAndOut(props: { stage: Stage }) {
       </Index>
       <figcaption>
         Both bars of a pair are drawn to one scale and follow the house’s figures. Percentages are of all that
-        goes in.
+        goes in, and rounded.
         <Show when={flows().some(({ kind }) => kind === 'volume20')}>
           {' '}
           Where spirit and water mix, the whole is a little less than its parts; where a still takes them
-          apart, the parts are a little more.
+          apart, the parts may be a little more or a little less.
         </Show>
       </figcaption>
     </figure>

@@ -137,7 +137,7 @@ export default function LawCheck(props: {
       </div>
       <p class="note">
         Not asked: enzymes, yeast, the store’s permit, where the water comes from, most of what a label must
-        say. Numbers marked † are from memory. This is no legal advice: the law where you are and the
+        say. Numbers marked ~ are from memory. This is no legal advice: the law where you are and the
         authority that licenses you decide.
       </p>
     </section>

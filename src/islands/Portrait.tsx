@@ -106,11 +106,12 @@ export default function Portrait(props: { readonly register: readonly Casks[] })
   const mix = createMemo(() =>
     caskMix(register(), isBuiltIn() || standing('barrels') !== 'unknown' ? line().house : undefined),
   );
+  const saysCasks = () => `${register().length > 0 ? 'lying here: ' : ''}${namesOfCasks(mix())}`;
   const drawn = createMemo((): readonly Room[] =>
     roomNames.map((room) => ({
       name: room,
       title: rooms[room].title,
-      vessels: room === 'store' ? { says: namesOfCasks(mix()), drawn: [] } : vesselsIn(room, plant()),
+      vessels: room === 'store' ? { says: saysCasks(), drawn: [] } : vesselsIn(room, plant()),
       figures: figuresIn(room, line(), known, left()),
     })),
   );

@@ -44,7 +44,7 @@ export const maturing: readonly Predict[] = [
         ]).volume,
     },
     near: 0.01,
-    why: 'The small molecules of water fit in among the larger ones of alcohol. Masses add up, and volumes do not.',
+    why: 'Water and alcohol pack closer together than either alone. Masses add up, and volumes do not.',
     sources: ['oiml-r22'],
   },
   {

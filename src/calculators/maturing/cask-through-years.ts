@@ -62,7 +62,7 @@ export default defineCalculator({
   steps: (given, result) => [
     `Filled with ${w(given.size)} × ${w(given.strength)} ÷ 100 = ${w((given.size * given.strength) / 100)} L of pure alcohol; the wood drinks ${given.indrink} %, and ${w(toAir(given))} L are left to the air`,
     `At ${given.loss} % a year for ${formatCount(given.years, 'year')}, about ${w(toAir(given))} × ${w(1 - given.loss / 100)} to the power ${given.years} = ${n(toAir(given) * (1 - given.loss / 100) ** given.years, 1)} L would be left`,
-    `The loss shifts a little as the strength does, and both losses are taken in proportion to the mass left in the cask; followed month by month, ${n(result.alcohol, 1)} L are left`,
+    `Below filling strength the loss of a year is a little more, above it a little less; both losses are taken in proportion to the mass left in the cask; followed month by month, ${n(result.alcohol, 1)} L are left`,
     `Water leaves as the air is drier than the wood; at ${given.humidity} % humidity the cask is at ${n(result.strength, 1)} % vol after ${formatCount(given.years, 'year')}`,
   ],
   chart: (given) => {

@@ -1,4 +1,4 @@
-// Legal definitions of malt spirit aged in wood, as points to be met. Articles marked † are from memory.
+// Legal definitions of malt spirit aged in wood, as points to be met. Articles marked ~ are from memory.
 import type { Claim, Country, Definition, Point } from './claim.ts';
 
 const point = (asks: string, article: string, meets: (claim: Claim) => boolean): Point => ({
@@ -51,14 +51,14 @@ const COMPOSITE = '27 CFR 5.143; the spirit as a whole, not its first drop, 19.1
 
 /** What a label in the United States must say besides; the number of today’s section is from memory. */
 const ageInAmerica = ({ years }: Claim): readonly string[] =>
-  years < 4 ? ['Under four years old, its age must stand on the label (27 CFR 5.74 †, formerly 5.40).'] : [];
+  years < 4 ? ['Under four years old, its age must stand on the label (27 CFR 5.74 ~, formerly 5.40).'] : [];
 
 /** What may go into whisky there without taking its name; the number of today’s section is from memory. */
 const addedInAmerica = (claim: Claim): readonly string[] =>
   plain(claim)
     ? []
     : [
-        'What is added must be harmless, usual in the trade and no more than 2.5 % by volume; “straight” whisky takes none (27 CFR 5.155 †, formerly 5.23).',
+        'What is added must be harmless, usual in the trade and no more than 2.5 % by volume; “straight” whisky and bourbon take none (27 CFR 5.155 ~, formerly 5.23).',
       ];
 
 const mindsInAmerica = (claim: Claim) => [...ageInAmerica(claim), ...addedInAmerica(claim)];
@@ -74,9 +74,9 @@ export const definitions: readonly Definition[] = [
     textAt: 'legislation.gov.uk/uksi/2009/2890',
     points: [
       ...scotch.slice(0, 1),
-      point('from malted barley and no other cereal', 'reg. 3(2) †', maltedBarleyOnly),
-      point('at a single distillery', 'reg. 3(2) †', ({ oneDistillery }) => oneDistillery),
-      point('batch distilled in pot stills', 'reg. 3(2) †', ({ still }) => still === 'pot still'),
+      point('from malted barley and no other cereal', 'reg. 3(2) ~', maltedBarleyOnly),
+      point('at a single distillery', 'reg. 3(2) ~', ({ oneDistillery }) => oneDistillery),
+      point('batch distilled in pot stills', 'reg. 3(2) ~', ({ still }) => still === 'pot still'),
       ...scotch.slice(1),
       point('bottled in Scotland', 'reg. 7, since 23 November 2012', bottledWhere('Scotland')),
     ],
@@ -219,7 +219,7 @@ export const definitions: readonly Definition[] = [
       point('mashed and distilled in Canada', 'B.02.020(1)(a)(v)', madeIn('Canada')),
       point('matured in Canada', 'B.02.020(1)(a)(v)', maturedIn('Canada')),
       point('for at least three years', 'B.02.020(1)(a)(ii)', agedAtLeast(3)),
-      point('in small wood, of 700 litres or less', 'B.02.020(1)(a)(ii); 700 litres †', caskAtMost(700)),
+      point('in small wood, of 700 litres or less', 'B.02.020(1)(a)(ii); 700 litres ~', caskAtMost(700)),
       point('bottled at 40 % vol or more', 'B.02.020(1)(a)(vi)', bottledAtLeast(40)),
     ],
     minds: ({ added }) =>
@@ -234,7 +234,7 @@ export const definitions: readonly Definition[] = [
     since: '2021-04-01',
     readOn: '2026-11-29',
     readIn: 'the standard as four reports of 2021 give it; members had until 31 March 2024',
-    textAt: 'yoshu.or.jp †, the association’s own pages',
+    textAt: 'yoshu.or.jp ~, the association’s own pages',
     points: [
       point('mashed, fermented and distilled in Japan', 'standard of 2021', madeIn('Japan')),
       point('distilled below 95 % vol', 'standard of 2021', distilledBelow(95)),

@@ -124,7 +124,8 @@ function amount(value: number, unit: (said: number) => string, ends: Ends | unde
 
 /** Kilograms below a tonne, tonnes above. */
 function mass(kilograms: number, ends: Ends | undefined): string {
-  if (kilograms < 1000) return amount(kilograms, () => 'kilos', ends);
+  if (kilograms < 1000)
+    return amount(kilograms < 100 ? kilograms : Math.round(kilograms), () => 'kilos', ends); // as it is printed
   const tonnes = kilograms / 1000;
   const inTonnes: Ends | undefined = ends && [ends[0] / 1000, ends[1] / 1000];
   const half = nearest(tonnes, 0.5);

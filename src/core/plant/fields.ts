@@ -31,7 +31,7 @@ export const washbackFields: Numbers<Washbacks> = {
 
 export const stillFields: Numbers<Stills> = {
   number: number(20),
-  charge: { kind: 'volume20', label: 'Charge', one: 'a charge', takes: 'a still takes', limits: [100, 60_000], step: 100 },
+  charge: { kind: 'volume20', label: 'Charge', one: 'a charge', takes: 'a still takes', limits: [100, 60_000], step: 100, meaning: 'The most you charge it with, not what its maker says it holds.' },
   hours: { kind: 'hours', label: 'Hours a charge', one: 'a time', takes: 'a charge takes', limits: [1, 48], step: 0.5 },
   reflux: { kind: 'share', label: 'Reflux', one: 'a reflux', takes: 'a still has', limits: [0, 1], step: 0.01, meaning: 'Part of one further stage that its head and neck give: 0 for none, 1 for a whole one.' },
 }; // prettier-ignore
