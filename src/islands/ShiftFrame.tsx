@@ -16,7 +16,7 @@ import { ShiftLog } from './ShiftLog.tsx';
 import { ShiftReading } from './ShiftReading.tsx';
 import { keeperOf } from './shift-kept.ts';
 import type { Jar, Post } from './shift-post.ts';
-import { shiftRun, stepsOf } from './shift-run.ts';
+import { isNew, shiftRun, stepsOf } from './shift-run.ts';
 
 const EDGE = 4; // px left over the desk when it is brought into sight
 
@@ -26,6 +26,7 @@ export function ShiftFrame<R, S extends Moment, A extends Note | Read | { readon
   const keeper = keeperOf<K>(post.id, post.encode, post.decode);
   const [isKept, setKept] = createSignal(true);
   const [kept, setKeptShift] = createSignal<K>();
+  const [isOver, setOver] = createSignal(false); // the kept one
   const [seed, setSeed] = createSignal(1);
   const [told, setTold] = createSignal('');
   const [sample, setSample] = createSignal<Jar>();
@@ -37,7 +38,11 @@ export function ShiftFrame<R, S extends Moment, A extends Note | Read | { readon
   /** What the address and this browser hold of shifts. */
   const look = () => {
     const found = keeper.kept();
-    if (found && !('problem' in found)) setKeptShift(() => found);
+    setOver(false);
+    if (found && !('problem' in found)) {
+      setKeptShift(() => found);
+      run.askIsOver(found, () => kept() === found && !shift(), () => setOver(true));
+    }
     const linked = seedOfLink(location.hash);
     if (typeof linked === 'number') setSeed(linked);
     const problems = [found, linked].flatMap((each) => typeof each === 'object' && 'problem' in each ? [(each as { problem: string }).problem] : []); // prettier-ignore
@@ -63,13 +68,12 @@ export function ShiftFrame<R, S extends Moment, A extends Note | Read | { readon
 
   const open = (next: K) => {
     setTold('');
-    run.open(next);
-    if (run.problem()) return;
     // The focus first, then all of the still into sight.
-    queueMicrotask(() => {
+    const show = () => {
       document.getElementById(state()?.isDone ? 'shift-end-title' : 'shift-go')?.focus({ preventScroll: true });
       if (desk) scrollTo({ top: desk.getBoundingClientRect().top + scrollY - EDGE });
-    });
+    };
+    run.open(next, () => queueMicrotask(show));
   };
   const begin = (number: number) => {
     const first = post.first(number, name(), line());
@@ -87,9 +91,7 @@ export function ShiftFrame<R, S extends Moment, A extends Note | Read | { readon
     const found = post.hydrometer.jar(rig()!, state()!);
     if (isRefusal(found)) return void run.say(found.refused);
     const { fetch } = post.hydrometer;
-    const before = state()!.wrong.length;
-    if (fetch) run.does(fetch);
-    if (state()!.wrong.length === before) setSample(found);
+    if (!fetch || run.does(fetch)) setSample(found);
   };
   const stepOn = () => {
     run.pause();
@@ -138,7 +140,7 @@ export function ShiftFrame<R, S extends Moment, A extends Note | Read | { readon
         <NotKept isKept={isKept()} what="your shift" />
       </div>
       <Show when={!shift() || run.problem()}>
-        <ShiftBegin seed={seed()} place={`${name()}’s ${post.place}`} kept={kept()} isReady={mounted()} begin={begin} goOn={open} />
+        <ShiftBegin seed={seed()} place={`${name()}’s ${post.place}`} kept={kept()} isToLose={kept() !== undefined && !isOver() && !(isNew(kept()!) && kept()!.done.length === 0)} isOver={isOver()} clock={post.clock} isReady={mounted()} begin={begin} goOn={open} />
       </Show>
       <Show when={run.isReplaying()}>
         <p>The shift is run again to where it stood.</p>
@@ -166,13 +168,14 @@ export function ShiftFrame<R, S extends Moment, A extends Note | Read | { readon
                   <ShiftGauges name={post.gaugesName} rows={post.gauges(rig()!, state()!)} />
                 </div>
                 <div class="shift-sign" data-sign={signs().length > 0 ? '' : undefined}>
-                  <Show when={signs()[0]} fallback={<p>{run.said() || `Shift ${shift()!.seed}, round ${shift()!.done.length + 1}. ${post.opening}`}</p>}>
+                  <Show when={run.said() || signs().length === 0}>
+                    <p>{run.said() || `Shift ${shift()!.seed}, round ${shift()!.done.length + 1}. ${post.opening}`}</p>
+                  </Show>
+                  <Show when={signs()[0]}>
                     {(sign) => (
-                      <>
-                        <p>
-                          <strong>{sign().title}</strong> {sign().usual}
-                        </p>
-                      </>
+                      <p>
+                        <strong>{sign().title}</strong> {sign().usual}
+                      </p>
                     )}
                   </Show>
                 </div>
@@ -197,7 +200,7 @@ export function ShiftFrame<R, S extends Moment, A extends Note | Read | { readon
             The clock stops when something happens
           </label>
         </Show>
-        <ShiftLog post={post} shift={shift()!} state={state()!} write={(text) => void run.does({ do: 'note', text } as A)} />
+        <ShiftLog post={post} shift={shift()!} state={state()!} came={run.came()} write={(text) => void run.does({ do: 'note', text } as A)} />
       </Show>
     </section>
   );

@@ -1,41 +1,21 @@
 // The log of a round: what was done, what happened and what was read, each with its time; and a line of one's own.
 import { createMemo, createSignal, Index } from 'solid-js';
-import { formatNumber as n } from '../core/format.ts';
 import { UNSEEN } from '../core/shown.ts';
 import type { Moment, Note, Read } from '../core/shift/course.ts';
 import { LONGEST_NOTE } from '../shift/text.ts';
 import type { Kept } from '../shift/kept.ts';
+import { linesOf } from './shift-log.ts';
 import type { Post } from './shift-post.ts';
 
 export function ShiftLog<R, S extends Moment, A extends Note | Read | { readonly do: string }, D, K extends Kept<{ readonly name: string }, D, A>>(props: {
   readonly post: Post<R, S, A, D, K>;
   readonly shift: K;
   readonly state: S;
+  readonly came: readonly string[];
   readonly write: (text: string) => void;
 }) {
   const [note, setNote] = createSignal('');
-  const lines = createMemo(() => {
-    const { post } = props;
-    const { happened, wrong, readings } = props.state;
-    let reading = 0;
-    // Of what was turned several marks at one time only where it came to.
-    const log = props.shift.log.filter(({ step, action }, i, all) => {
-      const next = all[i + 1];
-      return !(post.turned.includes(action.do) && next?.step === step && next.action.do === action.do);
-    });
-    const done = log.map(({ step, action }) => {
-      const made = action.do === 'read' ? readings[reading] : undefined;
-      if (made?.step === step) reading++;
-      const at = made ? `, sample at ${n(made.temperature, 1)} °C` : '';
-      const isRefused = wrong.some((each) => each.step === step && each.id === post.refused[action.do]);
-      return { step, text: `${post.wordsOf(action)}${at}${isRefused ? ': refused' : ''}.` };
-    });
-    return [
-      ...done,
-      ...happened.map(({ step, id }) => ({ step, text: post.happenings[id as keyof typeof post.happenings] })),
-      ...wrong.map(({ step, id }) => ({ step, text: post.whys[id as keyof typeof post.whys][1] })),
-    ].toSorted((a, b) => a.step - b.step);
-  });
+  const lines = createMemo(() => linesOf(props.post, props.shift.log, props.came, props.state));
   const write = () => {
     const text = note().replace(/\s+/g, ' ').replace(UNSEEN, '').trim().slice(0, LONGEST_NOTE);
     if (text === '') return;

@@ -202,8 +202,8 @@ export const casksPost: Post<Rig, CasksState, Action, CasksDone, CasksShift> = {
   happenings,
   stops: ['year', 'age', 'asks'],
   whys,
-  refused: { flame: 'flame' },
   turned: [],
+  told: ['regauge', 'look', 'nose', 'bottle'],
   wordsOf,
   signs,
   opening: 'The casks are filled. Let the years go, look at them, and bottle each in time.',
@@ -212,6 +212,6 @@ export const casksPost: Post<Rig, CasksState, Action, CasksDone, CasksShift> = {
   controls,
   keyed,
   Picture: ShiftPictureCasks,
-  names: { firstBottles: 'Bottles of the first cask', secondBottles: 'Bottles of the second', firstAge: 'Age of the first', secondAge: 'Age of the second', regauge: 'Regauged before bottling', leak: 'The leak', work: 'Looks', care: 'Care', danger: 'Danger' },
+  names: { firstBottles: 'Bottles of the first cask', secondBottles: 'Bottles of the second', firstAge: 'Age of the first', secondAge: 'Age of the second', regauge: 'Regauged before bottling', leak: 'The leak', work: 'Looks', care: 'Care, dangers apart', danger: 'Danger' },
   end,
 }; // prettier-ignore

@@ -83,10 +83,10 @@ export interface Post<
   /** At which of these the clock stops. */
   readonly stops: readonly S['happened'][number]['id'][];
   readonly whys: Readonly<Record<S['wrong'][number]['id'], Why>>;
-  /** What an action counts as when it is refused. */
-  readonly refused: Readonly<Partial<Record<string, S['wrong'][number]['id']>>>;
   /** Actions of which the log tells only the last of several at one time. */
   readonly turned: readonly string[];
+  /** Actions that find something out: the log tells what came of them. */
+  readonly told: readonly string[];
   readonly wordsOf: (action: A) => string;
   readonly signs: (rig: R, state: S) => readonly Sign[];
   /** What is said while nothing was done yet. */

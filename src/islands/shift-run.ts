@@ -1,15 +1,20 @@
 // A shift that runs: its clock, what is done at it, and what it says. The physics is the core's; this only calls it.
 import { batch, createMemo, createSignal, onCleanup, untrack } from 'solid-js';
-import type { Logged, Moment } from '../core/shift/course.ts';
+import type { Moment } from '../core/shift/course.ts';
 import type { Kept } from '../shift/kept.ts';
 import { MOST_ACTIONS } from '../shift/text.ts';
+import { runAgain } from './shift-again.ts';
+import { cameOf } from './shift-log.ts';
 import type { Post } from './shift-post.ts';
 
 const TICK = 200; // ms from one look at the clock to the next
-const PORTION = 150; // steps of a shift that is run again, in one task
 
 /** Steps that the clock goes on by at one press: what the pace makes of a second, or one step. */
 export const stepsOf = (pace: number): number => Math.max(1, Math.round(pace));
+
+/** True for a round in which nothing was done yet. */
+export const isNew = ({ step, log }: Kept<unknown, unknown, unknown>): boolean =>
+  step === 0 && log.length === 0;
 
 export function shiftRun<
   R,
@@ -22,6 +27,7 @@ export function shiftRun<
   const [shift, setShift] = createSignal<K>();
   const [opened, setOpened] = createSignal<K>(); // the shift as it was opened: the rig is made anew only for another round
   const [state, setState] = createSignal<S>();
+  const [came, setCame] = createSignal<readonly string[]>([]); // of each action of the log
   const [isRunning, setRunning] = createSignal(false);
   const [isReplaying, setReplaying] = createSignal(false);
   const [pace, setPace] = createSignal<number>(paces[1]!.steps);
@@ -97,7 +103,7 @@ export function shiftRun<
   };
   onCleanup(() => clearInterval(timer));
 
-  /** Does something now, and writes it into the log; false when the log is full. */
+  /** Does something now, and writes it into the log; false when it was refused, or the log is full. */
   const does = (action: A): boolean => {
     const [own, at, now] = [rig(), state(), shift()];
     if (!own || !at || !now) return false;
@@ -105,48 +111,49 @@ export function shiftRun<
     const acted = course.act(own, at, action);
     batch(() => {
       setShift(() => ({ ...now, log: [...now.log, { step: at.step, action }] }));
+      setCame([...came(), cameOf(at, acted, post.told.includes(action.do))]);
       setState(() => acted.state);
       if (acted.says) setSaid(acted.says);
       if (acted.state.isDone) pause();
     });
     keepNow();
-    return true;
+    return !acted.isRefused;
   };
 
-  /** Opens a shift and runs it to where it stood, a portion at a time so that the page stays awake. */
-  const open = (next: K) => {
+  /** Opens a shift and runs it to where it stood; then calls `then`. */
+  const open = (next: K, then: () => void) => {
     pause();
     batch(() => {
       setProblem('');
       setSaid('');
+      setCame([]);
       setShift(() => next);
       setOpened(() => next);
       setState(undefined);
     });
     const own = rig();
     if (!own) return;
-    if (next.step === 0 && next.log.length === 0) {
-      setState(() => course.begin(own));
-      return void keepNow();
-    }
     setReplaying(true);
-    const log: readonly Logged<A>[] = next.log;
-    let [at, done] = [course.begin(own), 0];
-    const portion = () => {
-      if (opened() !== next) return; // another was opened meanwhile
-      for (let i = 0; ; i++) {
-        for (; done < log.length && log[done]!.step <= at.step; done++)
-          at = course.act(own, at, log[done]!.action).state;
-        if (at.step >= next.step || at.isDone) break;
-        if (i === PORTION) return void setTimeout(portion);
-        at = course.step(own, at);
-      }
+    runAgain(post, own, next, () => opened() === next, (again) => {
       batch(() => {
-        setState(() => at);
+        setCame(again.came);
+        setState(() => again.state);
         setReplaying(false);
+        if (!isNew(next)) setSaid(standsAt(next, again.state));
       });
-    };
-    portion();
+      keepNow();
+      then();
+    }); // prettier-ignore
+  };
+  const standsAt = ({ seed, done }: K, { step, happened }: S) => {
+    const last = happened.at(-1);
+    return `Shift ${seed}, round ${done.length + 1}, stands at ${post.clock(step)}.${last ? ` Last: ${post.happenings[last.id as keyof typeof post.happenings]}` : ''}`;
+  }; // prettier-ignore
+  /** Tells of a kept shift whether it has come to its end. */
+  const askIsOver = (kept: K, isWanted: () => boolean, then: () => void) => {
+    const own = post.rig(kept);
+    if (own && typeof own === 'object' && 'refused' in own) return;
+    runAgain(post, own as R, kept, isWanted, ({ state }) => state.isDone && then());
   };
   const close = () => {
     pause();
@@ -156,5 +163,5 @@ export function shiftRun<
       setState(undefined);
     });
   };
-  return { shift, rig, state, isRunning, isReplaying, pace, setPace, doesStop, setStop, said, say: setSaid, problem, run, pause, goOn, does, open, close }; // prettier-ignore
+  return { shift, rig, state, came, askIsOver, isRunning, isReplaying, pace, setPace, doesStop, setStop, said, say: setSaid, problem, run, pause, goOn, does, open, close }; // prettier-ignore
 }

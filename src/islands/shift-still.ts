@@ -164,8 +164,8 @@ export const stillPost = (own: () => OwnStill | undefined): Post<Rig, ShiftState
   happenings,
   stops,
   whys,
-  refused: { steam: 'open-steam', manhole: 'manhole', air: 'air-hot', charging: 'charging-hot', discharge: 'vacuum' },
   turned: ['steam', 'water'],
+  told: ['haze'],
   wordsOf,
   signs: signsOf,
   opening: 'Shut the still, put on water, then steam.',
@@ -182,6 +182,6 @@ export const stillPost = (own: () => OwnStill | undefined): Post<Rig, ShiftState
     },
   },
   Picture: ShiftPictureStill,
-  names: { strength: 'Strength of the heart', foreshots: 'Foreshots', heart: 'End of the heart', end: 'End of the run', kept: 'Spirit kept', readings: 'Readings', care: 'Care', danger: 'Danger' },
+  names: { strength: 'Strength of the heart', foreshots: 'Foreshots', heart: 'End of the heart', end: 'End of the run', kept: 'Spirit kept', readings: 'Readings', care: 'Care, dangers apart', danger: 'Danger' },
   end,
 }); // prettier-ignore

@@ -259,8 +259,8 @@ export const tunPost: Post<Rig, TunState, Action, TunDone, TunShift> = {
   happenings,
   stops: ['mashed', 'clear-run', 'pulls', 'set', 'sunk', 'water-in', 'asks', 'drained'],
   whys,
-  refused: { 'let-in': 'let-in' },
   turned: ['liquor', 'valve'],
+  told: ['iodine'],
   wordsOf,
   signs,
   opening: 'Set the hot liquor for the grist of today, and mash in.',
@@ -276,6 +276,6 @@ export const tunPost: Post<Rig, TunState, Action, TunDone, TunShift> = {
     },
   },
   Picture: ShiftPictureTun,
-  names: { mash: 'Temperature of the mash', iodine: 'Iodine', bed: 'The bed', gravity: 'Gravity', volume: 'Litres', extract: 'Extract', waters: 'Later waters', readings: 'Readings', care: 'Care', danger: 'Danger' },
+  names: { mash: 'Temperature of the mash', iodine: 'Iodine', bed: 'The bed', gravity: 'Gravity', volume: 'Litres', extract: 'Extract', waters: 'Later waters', readings: 'Readings', care: 'Care, dangers apart', danger: 'Danger' },
   end,
 }; // prettier-ignore

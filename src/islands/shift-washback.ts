@@ -275,8 +275,8 @@ export const washbackPost: Post<Rig, WashbackState, Action, WashbackDone, Washba
   happenings,
   stops: ['third', 'full', 'froth', 'trips', 'alarm', 'fan-mended', 'asks', 'hot', 'charger'],
   whys,
-  refused: { 'go-in': 'went-in', antifoam: 'went-in', 'let-in': 'climbed' },
   turned: ['set', 'dose', 'cooling'],
+  told: ['meter', 'pitch'],
   wordsOf,
   signs,
   opening: 'Set the wort cooler and weigh out the yeast; then let the clock go.',
@@ -293,6 +293,6 @@ export const washbackPost: Post<Rig, WashbackState, Action, WashbackDone, Washba
     fetch: { do: 'go-in' },
   },
   Picture: ShiftPictureWashback,
-  names: { pitch: 'Temperature at pitching', dose: 'Yeast', peak: 'Warmest', alcohol: 'Alcohol', hours: 'Hours', finished: 'Seen to be finished', readings: 'Readings', care: 'Care', danger: 'Danger' },
+  names: { pitch: 'Temperature at pitching', dose: 'Yeast', peak: 'Warmest', alcohol: 'Alcohol', hours: 'Hours', finished: 'Seen to be finished', readings: 'Readings', care: 'Care, dangers apart', danger: 'Danger' },
   end,
 }; // prettier-ignore

@@ -54,6 +54,8 @@ test('a washback, from the first wort to its charger', async ({ page }) => {
   const answer = async () => {
     const told = await says(page);
     if (/alarm sounds/.test(told) && !hasReported) {
+      await press(page, 'x'); // what it shows is said beside the sign
+      await expect(page.locator('.shift-sign')).toContainText(/Over the limit.*alarm sounds/);
       await press(page, 'k');
       hasReported = true;
     }
@@ -79,9 +81,16 @@ test('a washback, from the first wort to its charger', async ({ page }) => {
   await expect(page.locator('.result-line')).toHaveText(/^Shift 5, washback [0-9A-Z]{7}, round 1: \d+ of 100, \d{4}-\d\d-\d\d$/); // prettier-ignore
   await page.locator('#shift-next').click();
   await expect(page.locator('.shift-sign')).toContainText('round 2');
+  // What is kept is offered first, and is not lost unasked.
   await page.reload();
   await ready(page);
-  await expect(page.locator('#shift-go-on')).toContainText('shift 5, round 2');
+  await expect(page.locator('.shift button').first()).toHaveText('Go on with shift 5, round 2');
+  await page.locator('#shift-begin').click();
+  await expect(page.locator('.shift')).toContainText('Shift 5, round 2 is not done: it stands at 0:00');
+  await expect(page.locator('#shift-keep')).toBeFocused();
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('#shift-go')).toBeFocused();
   expect(wrong).toEqual([]);
 });
 
@@ -166,6 +175,10 @@ test('two casks, year by year, until both are bottled', async ({ page }) => {
   await expect(page.locator('#shift-end-title')).toBeFocused();
   await expect(page.locator('.points')).toContainText('2 of 2 casks regauged');
   expect(await total(page)).toBeGreaterThanOrEqual(85);
+  await page.reload();
+  await ready(page);
+  await page.getByRole('button', { name: 'See how it went: shift 1, round 1' }).click();
+  await expect(page.locator('#shift-end-title')).toBeFocused();
   await page.locator('#shift-next').click();
   await expect(page.locator('.shift-sign')).toContainText('round 2');
   expect(wrong).toEqual([]);

@@ -38,6 +38,8 @@ export interface Acted<State> {
   readonly state: State;
   /** What came of it, a sentence; for a note nothing. */
   readonly says: string;
+  /** True where it was not done. */
+  readonly isRefused?: true;
 }
 
 /** The rules of a kind of shift: pure functions, so that a log gives the same shift again. */
@@ -58,6 +60,12 @@ export const lastOf = <T>(list: readonly At<T>[], id: T): number => list.findLas
 export const goneWrong = <State extends Moment>(state: State, id: State['wrong'][number]['id'], says: string): Acted<State> => ({
   state: { ...state, wrong: [...state.wrong, { step: state.step, id }] },
   says,
+}); // prettier-ignore
+
+/** The same for what was tried and is not done. */
+export const refusedAsWrong = <State extends Moment>(state: State, id: State['wrong'][number]['id'], says: string): Acted<State> => ({
+  ...goneWrong(state, id, says),
+  isRefused: true,
 }); // prettier-ignore
 
 /** Whether a valve or a scale of ten marks can be set to a number. */

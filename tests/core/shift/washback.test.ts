@@ -123,6 +123,23 @@ test('nobody goes in unmeasured, nor above the limit; a reported fan runs again'
   expect(ids(act(own, quiet.state, { do: 'let-in' }).state)).toEqual(['climbed']);
 });
 
+test('however often one tries to go in under one alarm, it is refused each time and counts once', () => {
+  const own = rigged({ fan: { at: 16, mended: 1 } });
+  let { state } = play(own, {}, 18);
+  for (const what of ['go-in', 'meter', 'go-in', 'antifoam'] as const) {
+    const acted = act(own, state, { do: what });
+    expect(acted.isRefused ?? false).toBe(what !== 'meter');
+    if (what !== 'meter') expect(acted.says).toContain('You stay out');
+    state = step(own, acted.state); // so that each is at another minute
+  }
+  expect(state.wrong.map(({ id }) => id)).toEqual(['went-in']);
+  expect(state.doses).toBe(0);
+  const { rows, wrong } = scoreOf(own, state);
+  expect(rows.find(({ id }) => id === 'danger')?.points).toBe(-20);
+  expect(wrong[0]?.why).toContain('refused');
+  expect(wrong[0]?.why).not.toContain('entered');
+});
+
 test('handed over while it works is a fault, and costs its alcohol; finished and read it has all its points', () => {
   const early = play(rig, {}, 30);
   const given = act(rigged({ charger: -44 }), early.state, { do: 'hand-over' }).state;

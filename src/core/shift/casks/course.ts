@@ -5,6 +5,7 @@ import { percent } from '../../quantity.ts';
 import { minus, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
 import {
   goneWrong,
+  refusedAsWrong,
   has,
   type Acted as Any,
   type At,
@@ -134,7 +135,7 @@ function act(rig: Rig, state: CasksState, action: Action): Acted {
   if (action.do === 'note' || action.do === 'read') return { state, says: '' };
   if (state.isDone) return { state, says: 'The shift is done.' };
   if (!('cask' in action)) {
-    if (action.do === 'flame') return goneWrong({ ...state, isAsked: false }, 'flame', 'No flame goes near a cask: the vapour at the bung burns. It is stopped in time.');
+    if (action.do === 'flame') return refusedAsWrong({ ...state, isAsked: false }, 'flame', 'No flame goes near a cask: the vapour at the bung burns. It is stopped in time.');
     return state.isAsked
       ? { state: { ...state, isAsked: false }, says: 'You say no: no flame and no lamp that is not made for it in the store.' }
       : { state, says: 'Nobody asks.' };

@@ -1,6 +1,6 @@
 // What a stillman does, and what comes of it: each action changes the shift, or is refused with the reason.
 import { minus, plus } from '../../spirit/amounts.ts';
-import { goneWrong, isMark, type Acted as Any, type Course, type Note, type Read } from '../course.ts';
+import { goneWrong, isMark, refusedAsWrong, type Acted as Any, type Course, type Note, type Read } from '../course.ts'; // prettier-ignore
 import { atSafe, type Rig } from './rig.ts';
 import { isHazy, sampleOf } from './samples.ts';
 import { beginShift, type Spout, type ShiftState } from './state.ts';
@@ -25,18 +25,18 @@ const names = { charging: 'charging valve', air: 'air valve', manhole: 'manhole'
 function turnValve(state: ShiftState, valve: Valve, open: boolean): Acted {
   const isHot = state.steam > 0 || state.pressure > 0;
   if (open && valve === 'manhole' && (isHot || state.temperature > COLD || !state.isAirOpen))
-    return goneWrong(state, 'manhole', 'The manhole stays shut: the still is hot. Opened, it would let out scalding steam and vapour. It waits until the still is off, cold, vented and isolated.'); // prettier-ignore
+    return refusedAsWrong(state, 'manhole', 'The manhole stays shut: the still is hot. Opened, it would let out scalding steam and vapour. It waits until the still is off, cold, vented and isolated.'); // prettier-ignore
   if (open && valve === 'air' && isHot)
-    return goneWrong(state, 'air-hot', 'The air valve stays shut: the still is under steam, and vapour would blow into the still house.'); // prettier-ignore
+    return refusedAsWrong(state, 'air-hot', 'The air valve stays shut: the still is under steam, and vapour would blow into the still house.'); // prettier-ignore
   if (open && valve === 'charging' && (isHot || state.temperature > COLD))
-    return goneWrong(state, 'charging-hot', 'The charging valve stays shut: the still is hot, and its vapour would go back through it.'); // prettier-ignore
+    return refusedAsWrong(state, 'charging-hot', 'The charging valve stays shut: the still is hot, and its vapour would go back through it.'); // prettier-ignore
   return { state: { ...state, [key[valve]]: open }, says: `The ${names[valve]} is ${open ? 'open' : 'shut'}.` }; // prettier-ignore
 }
 
 function setSteam(state: ShiftState, to: number): Acted {
   const open = valves.filter((valve) => state[key[valve]]).map((valve) => names[valve]);
   if (to > 0 && open.length > 0)
-    return goneWrong(state, 'open-steam', `No steam yet: the ${open.join(' and the ')} ${open.length === 1 ? 'is' : 'are'} open.`); // prettier-ignore
+    return refusedAsWrong(state, 'open-steam', `No steam yet: the ${open.join(' and the ')} ${open.length === 1 ? 'is' : 'are'} open.`); // prettier-ignore
   return { state: { ...state, steam: to }, says: to === 0 ? 'Steam off.' : `Steam at ${to}.` };
 }
 
@@ -53,7 +53,7 @@ function discharge(state: ShiftState): Acted {
   if (state.steam > 0 || state.pressure > 0)
     return { state, says: 'The still is under steam: take it off, and wait until the pressure is gone.' };
   if (!state.isAirOpen)
-    return goneWrong(state, 'vacuum', 'The discharge stays shut: emptied with its air valve shut, the still would draw a vacuum and collapse. Air first.'); // prettier-ignore
+    return refusedAsWrong(state, 'vacuum', 'The discharge stays shut: emptied with its air valve shut, the still would draw a vacuum and collapse. Air first.'); // prettier-ignore
   const { pot, lees } = state;
   return {
     state: { ...state, pot: minus(pot, pot), lees: plus(lees, pot), flow: 0, isDone: true },

@@ -13,6 +13,7 @@ const near = {
   foreshots: [0.1, 0.5], // of the house's litres
   heart: [0.5, 3], // % vol at the cut
   end: [0.5, 2], // % vol at the safe
+  past: [0.5, 0.75], // of the strength at which the house ends, that was lost by running on
   kept: [0.001, 0.01], // of the charge's alcohol
 } as const;
 const LEAST_FORESHOTS = 0.005; // of the charge's litres: of fewer, the miss is told by this
@@ -47,13 +48,14 @@ export function scoreOf(rig: Rig, state: ShiftState): Score<Part> {
   const foreshots = (made.foreshots.volume - goal.foreshots.volume) / least;
   const lost = made.lost.alcohol / (goal.heart.alcohol + goal.foreshots.alcohol + goal.feints.alcohol + goal.residue.alcohol); // prettier-ignore
   const right = state.readings.filter((each) => isReadRight(each, RIGHT)).length;
-  const count = <K extends keyof typeof near>(id: K, miss: number, is = hasHeart) => is ? share(points[id], miss, near[id]) : 0; // prettier-ignore
+  const past = 1 - made.stopped / Math.max(setup.cuts.feints, made.stopped); // nothing where it ended sooner
+  const count = (id: Exclude<keyof typeof near, 'past'>, miss: number, is = hasHeart) => is ? share(points[id], miss, near[id]) : 0; // prettier-ignore
 
   const rows: ScoreRow<Part>[] = [
     { id: 'strength', points: count('strength', made.heart.strength - goal.heart.strength), of: points.strength, why: hasHeart ? `Heart at ${n(made.heart.strength)} % vol; the house’s cuts give ${n(goal.heart.strength)}.` : 'No heart was taken.' },
     { id: 'foreshots', points: count('foreshots', foreshots), of: points.foreshots, why: `Foreshots ${n(made.foreshots.volume, 0)} L; the house takes ${n(goal.foreshots.volume, 0)} L.` },
     { id: 'heart', points: count('heart', made.ended - setup.cuts.heart, made.ended > 0), of: points.heart, why: made.ended > 0 ? `The heart ended at ${n(made.ended)} % vol; the house ends it at ${n(setup.cuts.heart)}.` : 'The spout was never turned back from the heart.' },
-    { id: 'end', points: count('end', made.stopped - setup.cuts.feints, state.isDone && state.boiled > 0), of: points.end, why: state.boiled > 0 ? `The run ended at ${n(made.stopped)} % vol; the house ends it at ${n(setup.cuts.feints)}.` : 'Nothing was distilled.' },
+    { id: 'end', points: state.isDone && state.boiled > 0 ? Math.min(share(points.end, made.stopped - setup.cuts.feints, near.end), share(points.end, past, near.past)) : 0, of: points.end, why: state.boiled > 0 ? `The run ended at ${n(made.stopped)} % vol; the house ends it at ${n(setup.cuts.feints)}.` : 'Nothing was distilled.' },
     { id: 'kept', points: count('kept', lost, state.boiled > 0), of: points.kept, why: `${n(made.lost.alcohol)} L of pure alcohol got away.` },
     { id: 'readings', points: points.readings * Math.min(1, right / READINGS), of: points.readings, why: `${right} of ${state.readings.length} readings right to ${RIGHT} % vol; ${READINGS} are asked for.` },
   ]; // prettier-ignore

@@ -3,7 +3,7 @@ import { formatNumber as n } from '../../format.ts';
 import { kilograms } from '../../quantity.ts';
 import { refuse, type Refusal } from '../../refusal.ts';
 import { asWort } from '../../mashing/waters.ts';
-import { goneWrong, isMark, type Acted as Any, type Course, type Note, type Read } from '../course.ts';
+import { goneWrong, isMark, refusedAsWrong, type Acted as Any, type Course, type Note, type Read } from '../course.ts'; // prettier-ignore
 import { jarOf, type GravitySample } from '../gravity-jar.ts';
 import { STEP, type Rig } from './rig.ts';
 import { begin, type Pool, type RunsTo, type TunState } from './state.ts';
@@ -141,7 +141,7 @@ export function act(rig: Rig, state: TunState, action: Action): Acted {
       };
     }
     case 'let-in':
-      return goneWrong(
+      return refusedAsWrong(
         { ...state, isAsked: false },
         'let-in',
         'Nobody reaches into the tun: the rakes can turn, and the mash scalds. It is stopped in time.',

@@ -1,6 +1,6 @@
 // What is done at a washback, and what comes of it: each action changes the shift, or is refused with the reason.
 import { formatNumber as n } from '../../format.ts';
-import { goneWrong, isMark, type Acted as Any, type Course, type Note, type Read } from '../course.ts';
+import { goneWrong, isMark, lastOf, refusedAsWrong, type Acted as Any, type Course, type Note, type Read } from '../course.ts'; // prettier-ignore
 import { jarOf, type GravitySample } from '../gravity-jar.ts';
 import { refuse, type Refusal } from '../../refusal.ts';
 import { chargerFree, DOSE_MARK, LIMIT, STEP, type Rig } from './rig.ts';
@@ -26,17 +26,20 @@ type Acted = Any<WashbackState>;
 export const isCooler = (to: number): boolean =>
   Number.isInteger(to * 2) && to >= COOLER[0] && to <= COOLER[1];
 
-/** Nobody goes in without a reading of the gas for that entry, nor above the limit: what is wrong with going in now, or nothing. */
+/**
+ * Nobody goes in without a reading of the gas for that entry, nor above the limit: what is wrong with going in now, or nothing.
+ * However often it is tried while one alarm lasts, it counts once.
+ */
 function keepsOut(state: WashbackState): Acted | undefined {
   const isRead = state.meteredAt >= 0 && state.step - state.meteredAt <= METER_HOLDS;
   const isAlarm = state.happened.some(({ id }) => id === 'alarm') && state.isFanOff;
-  if (isAlarm || (isRead && state.metered > LIMIT))
-    return goneWrong(
-      state,
-      'went-in',
-      'You stay out: the gas at the door is over the limit. Keep others out, and report it.',
-    );
-  if (!isRead) return goneWrong(state, 'unmeasured', 'Not yet: read the gas meter at the door first.');
+  if (isAlarm || (isRead && state.metered > LIMIT)) {
+    const says = 'You stay out: the gas at the door is over the limit. Keep others out, and report it.';
+    const counted = lastOf(state.wrong, 'went-in');
+    const isCounted = counted >= 0 && counted >= lastOf(state.happened, 'alarm');
+    return isCounted ? { state, says, isRefused: true } : refusedAsWrong(state, 'went-in', says);
+  }
+  if (!isRead) return refusedAsWrong(state, 'unmeasured', 'Not yet: read the gas meter at the door first.');
   return undefined;
 }
 
@@ -137,7 +140,7 @@ export function act(rig: Rig, state: WashbackState, action: Action): Acted {
     case 'go-in':
       return keepsOut(state) ?? { state: { ...state, meteredAt: -1 }, says: 'You draw a sample.' };
     case 'let-in':
-      return goneWrong(
+      return refusedAsWrong(
         { ...state, isAsked: false },
         'climbed',
         'Nobody goes into the washback, nor leans in: the gas in it kills in a breath or two. It is stopped in time.',

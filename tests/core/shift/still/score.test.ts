@@ -36,6 +36,11 @@ test('a cut 1.75 % vol early has half of its points, one of 3 has none', () => {
   expect(of(cutAt(59), 'heart')).toBe(0);
 });
 
+test('a run that goes on to water has nothing for its end, one that ends near the house’s has all', () => {
+  expect(of(good, 'end')).toBe(10);
+  expect(of({ ...good, vapour: 1e-6 }, 'end')).toBe(0);
+});
+
 test('each danger takes 20 of the whole, never below nothing; a fault takes 5 of care', () => {
   const wrong = (...ids: readonly ShiftState['wrong'][number]['id'][]) => ({ ...good, wrong: ids.map((id) => ({ step: 9, id })) }); // prettier-ignore
   expect(scoreOf(rig, wrong('manhole')).total).toBe(80);
