@@ -1,20 +1,10 @@
 // One version of a trainer's own sheet on paper: title, time and total at its head, marks at each question; answers, or a marking key.
 import { For, Show } from 'solid-js';
-import { keepTogether } from '../core/keep-together.ts';
 import { marksIn, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts';
-import { isChoiceQuestion, isNumberQuestion, isOrderQuestion } from '../exercises/question.ts';
-import { allowedBy, answerInWords, askFor, unitAsked } from '../exercises/wording.ts';
+import { allowedBy, answerInWords } from '../exercises/wording.ts';
+import { PaperQuestion, partNames, type Part } from './PaperQuestion.tsx';
 import { book } from '../house/book.ts';
-import { Chart } from './Chart.tsx';
-import { Lettered } from './Lettered.tsx';
-import type { Part } from './SheetPaper.tsx';
-import { Working } from './Working.tsx';
 
-export const partNames: Readonly<Record<Part, string>> = {
-  questions: 'Questions',
-  answers: 'Answers with working',
-  key: 'Marking key',
-};
 const marksText = (marks: number) => `${marks} ${marks === 1 ? 'mark' : 'marks'}`;
 
 export function OwnPaper(props: {
@@ -64,30 +54,7 @@ function Asked(props: { readonly part: Part; readonly asked: readonly OwnAsked[]
         {({ question, item }) => (
           <li>
             <p class="own-marks">{marksText(item.marks)}</p>
-            <p class="prompt">{keepTogether(question.prompt)}</p>
-            <Show when={isNumberQuestion(question) && question.curve}>
-              {(curve) => <Chart of={curve()} opened={curve()} />}
-            </Show>
-            <Show when={isChoiceQuestion(question) && question.options}>
-              {(options) => <Lettered of={options().map(({ text }) => text)} />}
-            </Show>
-            <Show when={isOrderQuestion(question) && question.items}>
-              {(items) => <Lettered of={items()} />}
-            </Show>
-            <Show
-              when={props.part === 'answers'}
-              fallback={
-                <p class="answer-line">
-                  <span>{askFor(question)}</span> <span class="rule" />{' '}
-                  {isNumberQuestion(question) ? unitAsked(question.of) : ''}
-                </p>
-              }
-            >
-              <p>
-                Answer: <b class="number">{answerInWords(question)}</b>
-              </p>
-              <Working question={question} />
-            </Show>
+            <PaperQuestion question={question} part={props.part} />
           </li>
         )}
       </For>

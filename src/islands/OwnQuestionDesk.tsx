@@ -15,7 +15,7 @@ import { allowedBy, answerInWords } from '../exercises/wording.ts';
 import { builtInHouse } from '../house/figures.ts';
 import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
-import { Lettered } from './Lettered.tsx';
+import { Lettered } from './PaperQuestion.tsx';
 import { textOfFile } from './open-file.ts';
 import { keepBank, keptBank } from './own-kept.ts';
 import { OwnQuestionForm } from './OwnQuestionForm.tsx';

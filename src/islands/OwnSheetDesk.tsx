@@ -24,7 +24,7 @@ import { OwnSheetRules } from './OwnSheetRules.tsx';
 import { printPart } from './print-part.ts';
 import { saveFile } from './save-file.ts';
 import { Shelf } from './Shelf.tsx';
-import type { Part } from './SheetPaper.tsx';
+import type { Part } from './PaperQuestion.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 
 // What only a sheet with questions needs comes with the first of them.

@@ -26,7 +26,8 @@ import { NumberField } from './NumberField.tsx';
 import { printPart } from './print-part.ts';
 import { ResultTable } from './ResultTable.tsx';
 import { SheetHandOn } from './SheetHandOn.tsx';
-import { Paper, type Part } from './SheetPaper.tsx';
+import type { Part } from './PaperQuestion.tsx';
+import { Paper } from './SheetPaper.tsx';
 import { Tick } from './Tick.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 

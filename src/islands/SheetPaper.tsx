@@ -1,20 +1,10 @@
 // One version of a sheet as it is printed: the questions, the answers with working, or the marking key.
 import { For, Show } from 'solid-js';
-import { keepTogether } from '../core/keep-together.ts';
-import { letter } from '../exercises/letters.ts';
-import { isChoiceQuestion, isNumberQuestion, isOrderQuestion, type Question } from '../exercises/question.ts';
+import type { Question } from '../exercises/question.ts';
 import { book } from '../house/book.ts';
 import { topicTitles } from '../exercises/topics.ts';
-import { allowedBy, answerInWords, askFor, unitAsked } from '../exercises/wording.ts';
-import { Chart } from './Chart.tsx';
-import { Working } from './Working.tsx';
-
-export type Part = 'questions' | 'answers' | 'key';
-const partNames: Readonly<Record<Part, string>> = {
-  questions: 'Questions',
-  answers: 'Answers with working',
-  key: 'Marking key',
-};
+import { allowedBy, answerInWords } from '../exercises/wording.ts';
+import { PaperQuestion, partNames, type Part } from './PaperQuestion.tsx';
 
 export function Paper(props: {
   readonly part: Part;
@@ -59,48 +49,11 @@ function Questions(props: { readonly part: Part; readonly questions: readonly Qu
             <p class="about">
               {topicTitles[question.topic]}, level {question.level}
             </p>
-            <p class="prompt">{keepTogether(question.prompt)}</p>
-            <Show when={isNumberQuestion(question) && question.curve}>
-              {(curve) => <Chart of={curve()} opened={curve()} />}
-            </Show>
-            <Show when={isChoiceQuestion(question) && question.options}>
-              {(options) => <Lettered of={options().map(({ text }) => text)} />}
-            </Show>
-            <Show when={isOrderQuestion(question) && question.items}>
-              {(items) => <Lettered of={items()} />}
-            </Show>
-            <Show
-              when={props.part === 'answers'}
-              fallback={
-                <p class="answer-line">
-                  <span>{askFor(question)}</span> <span class="rule" />{' '}
-                  {isNumberQuestion(question) ? unitAsked(question.of) : ''}
-                </p>
-              }
-            >
-              <p>
-                Answer: <b class="number">{answerInWords(question)}</b>
-              </p>
-              <Working question={question} />
-            </Show>
+            <PaperQuestion question={question} part={props.part} />
           </li>
         )}
       </For>
     </ol>
-  );
-}
-
-function Lettered(props: { readonly of: readonly string[] }) {
-  return (
-    <ul class="lettered">
-      <For each={props.of}>
-        {(text, i) => (
-          <li>
-            <b>{letter(i())}</b> {keepTogether(text)}
-          </li>
-        )}
-      </For>
-    </ul>
   );
 }
 

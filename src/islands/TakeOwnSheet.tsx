@@ -16,6 +16,7 @@ import { textOfFile } from './open-file.ts';
 import { readOwnLink } from './own-address.ts';
 import { readTaken, freshTaken, timeText, type Taken } from './own-taken.ts';
 import { kindsById } from './own-kinds.ts';
+import { NameOnSheet, ResultCode } from './TakeParts.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 
 const MINUTE = 60_000; // ms
@@ -70,6 +71,13 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
   onMount(() => {
     void read();
     addEventListener('hashchange', () => void read());
+    // Another tab with the same sheet: what is answered there stands here as well.
+    addEventListener('storage', ({ key: changed, newValue }) => {
+      if (version() === undefined || newValue === null || changed !== key()) return;
+      const theirs = readTaken(newValue, asked().length);
+      if (theirs) setWork(theirs);
+      else setSaid('Another tab wrote answers to this sheet that cannot be read. Nothing was changed here.');
+    });
   });
   const change = (part: Partial<Taken>) => {
     setWork({ ...work(), ...part });
@@ -94,14 +102,6 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
   const minutesTaken = () => Math.max(1, Math.round((work().handedIn - work().begun) / MINUTE));
   const isLate = () =>
     sheet()!.minutes > 0 && work().handedIn > work().begun + (sheet()!.minutes + 0.5) * MINUTE;
-  const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(code());
-      setSaid('The code is copied. Send it to your trainer, or read it out.');
-    } catch {
-      setSaid('Copy the code by hand, and send it to your trainer.');
-    }
-  };
 
   return (
     <section class="taking" aria-label="The sheet">
@@ -200,28 +200,10 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
                 {minutesTaken()} {minutesTaken() === 1 ? 'minute' : 'minutes'} after the beginning
                 {isLate() ? ', which is after the time allowed' : ''}. Your result code:
               </p>
-              <p class="code">
-                <output>{code()}</output>
-              </p>
-              <p class="actions">
-                <button type="button" onClick={() => void copy()}>
-                  Copy the code
-                </button>
-              </p>
+              <ResultCode code={code()} say={setSaid} />
             </div>
           </Show>
-          <div class="field">
-            <label for="take-name">Your name</label>
-            <input
-              id="take-name"
-              class="words"
-              type="text"
-              maxlength="60"
-              autocomplete="off"
-              value={work().name}
-              onInput={(event) => change({ name: event.currentTarget.value })}
-            />
-          </div>
+          <NameOnSheet name={work().name} change={(name) => change({ name })} />
           <ol class="questions">
             <For each={asked()}>
               {({ question, item }, i) => (

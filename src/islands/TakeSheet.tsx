@@ -14,6 +14,7 @@ import { fetchMarker, markerHere } from './marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { NumberField } from './NumberField.tsx';
 import { QuestionView } from './QuestionView.tsx';
+import { NameOnSheet, ResultCode } from './TakeParts.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 
 /** Answers on their way, kept under the sheet's name and version. */
@@ -122,14 +123,6 @@ export default function TakeSheet(props: { readonly list: string }) {
       name: work().name,
       marks: marks(),
     });
-  const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(code());
-      setSaid('The code is copied. Send it to your trainer, or read it out.');
-    } catch {
-      setSaid('Copy the code by hand, and send it to your trainer.');
-    }
-  };
 
   return (
     <section class="taking" aria-label="The sheet">
@@ -202,28 +195,10 @@ export default function TakeSheet(props: { readonly list: string }) {
                 </b>{' '}
                 Your result code:
               </p>
-              <p class="code">
-                <output>{code()}</output>
-              </p>
-              <p class="actions">
-                <button type="button" onClick={() => void copy()}>
-                  Copy the code
-                </button>
-              </p>
+              <ResultCode code={code()} say={setSaid} />
             </div>
           </Show>
-          <div class="field">
-            <label for="take-name">Your name</label>
-            <input
-              id="take-name"
-              class="words"
-              type="text"
-              maxlength="60"
-              autocomplete="off"
-              value={work().name}
-              onInput={(event) => change({ name: event.currentTarget.value })}
-            />
-          </div>
+          <NameOnSheet name={work().name} change={(name) => change({ name })} />
           <ol class="questions">
             <For each={questions()}>
               {(question, i) => (
