@@ -1,4 +1,5 @@
 // Serves the built site on this machine: `node tests/serve.ts [port]`; prints the address. Tests and benchmarks serve it themselves, on a port of their own.
+import { hash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
@@ -51,6 +52,15 @@ function fileOf(path: string, folders: readonly string[], root: string): string 
   return join(root, file.endsWith('/') ? `${file}index.html` : file);
 }
 
+/** What was packed before: a suite asks for the same few files thousands of times. */
+const packed = new Map<string, Buffer>();
+async function pack(plain: Buffer): Promise<Buffer> {
+  const name = hash('sha256', plain, 'base64');
+  const body = packed.get(name) ?? (await brotli(plain, { params: { [constants.BROTLI_PARAM_QUALITY]: 5 } }));
+  packed.set(name, body);
+  return body;
+}
+
 /** Answers as a good static server does: packed with Brotli, and kept for a year where the name carries the content. */
 async function answer(
   request: IncomingMessage,
@@ -64,7 +74,7 @@ async function answer(
   const plain =
     withoutPolicy && extname(file) === '.html' ? Buffer.from(kept.toString().replace(POLICY, '')) : kept;
   const packs = extname(file) !== '.woff2' && /\bbr\b/.test(String(request.headers['accept-encoding'] ?? ''));
-  const body = packs ? await brotli(plain, { params: { [constants.BROTLI_PARAM_QUALITY]: 5 } }) : plain;
+  const body = packs ? await pack(plain) : plain;
   response
     .writeHead(200, {
       'content-type': types[extname(file)] ?? 'application/octet-stream',

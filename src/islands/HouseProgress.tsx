@@ -22,7 +22,8 @@ export function progress(
   return `${given}; the other ${all - own} are ${builtInName}’s.`;
 }
 
-export default function HouseProgress() {
+/** `nameAt` is where the house is named, on another page where it is not on this one. */
+export default function HouseProgress(props: { readonly nameAt?: string }) {
   const { house, name, visiting } = useHouse();
   const { standing, isBuiltIn } = useKnown();
   const says = () => progress(figuresThatCount(house()), standing, name(), visiting());
@@ -31,7 +32,8 @@ export default function HouseProgress() {
     <p class="progress">
       {says()}{' '}
       <Show when={isBuiltIn()}>
-        Give your house its <a href="#house-name">name</a>, and the book marks what is still {builtInName}’s.
+        Give your house its <a href={props.nameAt ?? '#house-name'}>name</a>, and the book marks what is still{' '}
+        {builtInName}’s.
       </Show>
     </p>
   );

@@ -2,9 +2,13 @@
 import { createSignal, onMount, Show, type JSX } from 'solid-js';
 import { turn } from '../house/idle.ts';
 
-/** For what is drawn only in the browser: a built page has nothing in its place. */
+/** For what is drawn only in the browser; until then a hidden mark stands in its place. */
 export function InTurn(props: { readonly children: JSX.Element }) {
   const [isDue, setDue] = createSignal(false);
   onMount(() => void turn().then(() => setDue(true)));
-  return <Show when={isDue()}>{props.children}</Show>;
+  return (
+    <Show when={isDue()} fallback={<span hidden aria-busy="true" />}>
+      {props.children}
+    </Show>
+  );
 }

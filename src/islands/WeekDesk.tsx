@@ -88,9 +88,10 @@ export default function WeekDesk() {
     if (failed()) return [FAILED];
     if (!now) return ['The week is being set out.'];
     const first = now.week ? fitsSentence(now.week) : lackSentence(now.lack!, now.mashes, now.needs);
-    const most = now.most === undefined || !now.next ? '' : mostSentence(now.most, now.next, now.needs, now.mashes);
+    const most = now.most === undefined ? 'How many fit is being looked for.' : !now.next ? '' : mostSentence(now.most, now.next, now.needs, now.mashes);
     return [first, most, doneSentence(now), usualSentence(plant(), usualOfWeek(periods.value().week)) ?? ''].filter(Boolean);
   };
+  const isSeeking = () => mounted() && !isEmpty() && !isRefusal(needs()) && !failed() && found()?.most === undefined;
   useAnnouncement('week', () => says().join(' '), () => says().join(' '), () => island); // prettier-ignore
 
   /** The week that is set out; the last one stands until it is known whether another fits. */
@@ -106,7 +107,7 @@ export default function WeekDesk() {
   const shown = () => (day() === 'week' ? undefined : Number(day()));
 
   return (
-    <section ref={island} class="calculator plant week" aria-labelledby="week-title">
+    <section ref={island} class="calculator plant week" aria-labelledby="week-title" aria-busy={isSeeking()}>
       <h2 id="week-title">Does the week fit?</h2>
       <Troubles />
       <div class="plant-says">

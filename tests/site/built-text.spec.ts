@@ -118,6 +118,7 @@ async function said(page: Page, address: string): Promise<readonly string[]> {
   });
   await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
   await page.waitForLoadState('networkidle'); // what an island fetches, as questions to practise, is there
+  await expect(page.locator('[aria-busy=true]')).toHaveCount(0); // as a week that is being set out
   let [before, now] = [undefined as string | undefined, JSON.stringify(await textsOf(page))];
   while (now !== before) {
     await page.waitForTimeout(400);

@@ -49,6 +49,17 @@ export async function ready(page: Page): Promise<void> {
   await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
 }
 
+/** Adds up, in the page itself, how much its parts shift while it loads: an init script. */
+export function addUpShifts(): void {
+  new PerformanceObserver((list) => {
+    const entries = list.getEntries() as unknown as readonly { value: number }[];
+    const { dataset } = document.documentElement;
+    dataset['shift'] = String(entries.reduce((all, { value }) => all + value, Number(dataset['shift'] ?? 0)));
+  }).observe({ type: 'layout-shift', buffered: true });
+}
+export const shiftOf = async (page: Page) =>
+  Number(await page.evaluate(() => document.documentElement.dataset['shift'] ?? '0'));
+
 /** Opens a page and waits until it is ready. */
 export async function open(page: Page, address: string): Promise<void> {
   await page.goto(address);
