@@ -8,5 +8,6 @@ export default defineConfig({
     setupFiles: ['tests/draws.ts'],
     environment: 'node',
     testTimeout: 30_000,
+    hookTimeout: 60_000,
   },
 });

@@ -39,5 +39,6 @@ export function saidOnCard({ id, path, things }: CardFigure, line: Line, counted
   const value = counted ?? figureValue(line, path);
   const isMean = figureTable[id].digits !== undefined; // its other side gives it with decimals, so a whole more would contradict it
   const said = spokenAs(kind, isMean ? value : wholeOf(path, value), things);
-  return said + secondOf(line, path);
+  const full = id === 'casksInStore' && counted === undefined ? ', once the store is full' : '';
+  return said + full + secondOf(line, path);
 }

@@ -32,7 +32,7 @@ export interface Changes {
   readonly cards: readonly Changed[];
 }
 
-const LEAST = 1e-6; // of a figure: less has not moved
+const LEAST = 1e-4; // of a figure: less has not moved
 const MOST_DIGITS = 6;
 const NOT_COUNTED = 'not counted';
 

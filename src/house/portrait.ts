@@ -76,6 +76,7 @@ function figureOf(id: FigureId, words: string, line: Line, known: HowKnown): Por
   if (value === undefined || (standing === 'unknown' && !known.isBuiltIn)) return undefined;
   const text = textOfFigure(id, value);
   if (standing === 'estimate' && text === textOfFigure(id, at(builtInLine())!)) return undefined;
+  if (id === 'casksInStore' && known.counted(id) === undefined) words = 'Casks in a full store';
   return { id, words, text: text + secondOf(line, pathsOf(id)[0]!), standing };
 }
 

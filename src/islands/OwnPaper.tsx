@@ -1,6 +1,7 @@
 // One version of a trainer's own sheet on paper: title, time and total at its head, marks at each question; answers, or a marking key.
 import { For, Show } from 'solid-js';
 import { marksIn, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts';
+import { ROUNDED_BY } from '../exercises/mark-number.ts';
 import { allowedBy, answerInWords } from '../exercises/wording.ts';
 import { PaperQuestion, partNames, type Part } from './PaperQuestion.tsx';
 import { book } from '../house/book.ts';
@@ -37,7 +38,13 @@ export function OwnPaper(props: {
       </header>
       <For each={props.news}>{(each) => <p class="remark">{each}</p>}</For>
       <Show when={props.part === 'key'} fallback={<Asked {...props} />}>
-        <Key asked={props.asked} />
+        <>
+          <p class="meaning">
+            Half marks: a right number whose unit is not the one it was given in, or one rounded too far, by
+            at most {100 * ROUNDED_BY} %.
+          </p>
+          <Key asked={props.asked} />
+        </>
       </Show>
       <p class="small">
         Sheet {props.mark}, version {props.version}, by book {book}. Harrowmere and other houses named are

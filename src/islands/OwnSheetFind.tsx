@@ -1,4 +1,5 @@
 // Finds kinds of question by their words, shows one drawn, and adds it to a trainer's own sheet or puts it in place of another.
+import { formatCount } from '../core/format.ts';
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
 import type { House } from '../core/line/house.ts';
@@ -85,7 +86,7 @@ export function OwnSheetFind(props: {
       <p role="status" class="fits">
         {found().length === 0
           ? 'None is called so.'
-          : `${found().length} kinds of question; ${from() + 1} to ${Math.min(found().length, from() + SHOWN)} are listed.`}
+          : `${formatCount(found().length, 'kind')} of question; ${from() + 1} to ${Math.min(found().length, from() + SHOWN)} are listed.`}
       </p>
       <ul class="own-found">
         <For each={page()}>

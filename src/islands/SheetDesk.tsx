@@ -1,4 +1,5 @@
 // A trainer's desk: choose a sheet, see it at once, print it, share it, save it for a learning system.
+import { formatCount } from '../core/format.ts';
 import { createEffect, createMemo, createSignal, For, on, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { GENERATOR } from '../exercises/draw.ts';
@@ -273,7 +274,7 @@ export default function SheetDesk(props: { readonly list: string }) {
           </p>
         </form>
         <p role="status" class="fits">
-          {pool().length} kinds of question fit.{' '}
+          {formatCount(pool().length, 'kind')} of question {pool().length === 1 ? 'fits' : 'fit'}.{' '}
           {drawn()?.of === sheet() && questions().length < sheet().count
             ? `They give ${questions().length} different questions; choose more stages or kinds to get ${sheet().count}.`
             : ''}

@@ -3,6 +3,7 @@ import { For, Show } from 'solid-js';
 import type { Question } from '../exercises/question.ts';
 import { book } from '../house/book.ts';
 import { topicTitles } from '../exercises/topics.ts';
+import { ROUNDED_BY } from '../exercises/mark-number.ts';
 import { allowedBy, answerInWords } from '../exercises/wording.ts';
 import { PaperQuestion, partNames, type Part } from './PaperQuestion.tsx';
 
@@ -30,7 +31,13 @@ export function Paper(props: {
       </header>
       <For each={props.news}>{(each) => <p class="remark">{each}</p>}</For>
       <Show when={props.part === 'key'} fallback={<Questions {...props} />}>
-        <Key {...props} />
+        <>
+          <p class="meaning">
+            Half marks: a right number whose unit is not the one it was given in, or one rounded too far, by
+            at most {100 * ROUNDED_BY} %.
+          </p>
+          <Key {...props} />
+        </>
       </Show>
       <p class="small">
         Sheet “{props.name}” ({props.mark}), version {props.version}, by book {book}. Harrowmere and other

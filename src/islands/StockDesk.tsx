@@ -194,7 +194,7 @@ export default function StockDesk() {
           <p class="meaning">
             Your mean cask, {format(line().casks.meanSize, 'volume')}, would give{' '}
             {formatCount(Math.floor(line().bottling.bottlesPerCask), 'bottle')} after{' '}
-            {formatCount(house().yearsInWood, 'year')}. It stands in no store: each cask gives its own.
+            {formatCount(house().yearsInWood, 'year')}. No real cask holds just that: each gives its own.
           </p>
         </Show>
         {told('groups')}

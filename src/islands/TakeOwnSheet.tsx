@@ -1,4 +1,5 @@
 // A trainer's own sheet taken on the screen, from its link or file: marked at once, at the end or never shown, as its trainer chose.
+import { formatCount } from '../core/format.ts';
 import { createEffect, createMemo, createSignal, For, lazy, onMount, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { lineReady } from '../exercises/own-line.ts';
@@ -137,7 +138,7 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
             <h2>{now().title || 'A sheet'}: which version is yours?</h2>
             <p>
               {now().items.length} questions, {marksIn(now())} marks
-              {now().minutes > 0 ? `, ${now().minutes} minutes from when you begin` : ''}.
+              {now().minutes > 0 ? `, ${formatCount(now().minutes, 'minute')} from when you begin` : ''}.
             </p>
             <NumberField
               id="take-version"
@@ -173,7 +174,7 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
           <p class="own-time">
             Begun at {timeText(work().begun)}.{' '}
             {sheet()!.minutes > 0
-              ? `${sheet()!.minutes} minutes allowed: until ${timeText(work().begun + sheet()!.minutes * MINUTE)}.`
+              ? `${formatCount(sheet()!.minutes, 'minute')} allowed: until ${timeText(work().begun + sheet()!.minutes * MINUTE)}.`
               : 'No time is set.'}{' '}
             {sheet()!.shows === 'never' ? 'You hand in a code; what was right, your trainer tells you.' : ''}
           </p>

@@ -118,7 +118,7 @@ export const path: readonly PathStage[] = [
           practise('extract-in-wort', 'draff'),
           read('mashing/safe/', 'Mashing: stay safe'),
           practise('hot-liquor-ahead'),
-          task('mashing-watch', 'Stand by for one mash. Write down each temperature and volume, and reckon the efficiency afterwards.'), // prettier-ignore
+          task('mashing-watch', 'Beside the mashman, hands off, for one mash: write down each temperature and volume, and reckon the efficiency afterwards.'), // prettier-ignore
         ],
       },
     ],

@@ -27,7 +27,7 @@ const peak = (house: House, start: number) =>
       start: celsius(start),
       hours: house.fermentationHours,
       air: celsius(15),
-      loss: quantity('heatLoss', 0.01 * lineAs(house, {}).wash.washMass), // W/K, a hundredth to the kilogram; a figure to try by
+      loss: quantity('heatLoss', 0.00765 * lineAs(house, {}).wash.washMass), // W/K to the kilogram: 60 W/K for 7.8 t, as the sum of the washback’s heat has it; a figure to try by
       cooling: { power: quantity('power', 0), from: celsius(30) },
     }),
   ).temperature;
@@ -55,7 +55,7 @@ export const fermenting: readonly Predict[] = [
     stage: 'fermenting',
     way: 'direction',
     title: 'Set three degrees warmer',
-    asks: 'The wort is set 3 degrees warmer, in a washback that loses a little heat to the air. Does its peak stand further above the start than before, less far, or as far?',
+    asks: 'The wort is set 3 degrees warmer, in a washback that loses a little heat to the air. The yeast keeps its pace. Does its peak stand further above the start than before, less far, or as far?',
     words: ['further', 'less far'],
     moves: {
       label: 'Set at',
@@ -66,11 +66,11 @@ export const fermenting: readonly Predict[] = [
     gives: {
       label: 'Peak above the start',
       kind: 'temperatureDifference',
-      digits: 2,
+      digits: 1,
       of: (house, at) => peak(house, at) - at,
     },
     same: 0.001,
-    why: 'The yeast gives off the same heat, but a warmer wash loses more of it to the same air. The peak still comes out higher than before, and that is what harms the yeast.',
+    why: 'The yeast gives off the same heat, but a warmer wash loses more of it to the same air. The peak still comes out higher than before, and warm yeast works faster, which takes back most of what is lost.',
     sources: ['memory', 'derived'],
   },
   {
@@ -150,7 +150,7 @@ export const fermenting: readonly Predict[] = [
       },
     },
     near: 0.3,
-    why: 'Gas takes up about five hundred times the room of the same mass of wash. One washback can fill a whole building, from the floor up.',
+    why: 'Gas takes up about five hundred times the room of the same mass of wash. One washback can fill a whole room, from the floor up.',
     sources: ['balling', 'derived'],
   },
   {
@@ -179,7 +179,7 @@ export const fermenting: readonly Predict[] = [
     stage: 'fermenting',
     way: 'direction',
     title: 'Twice the hours',
-    asks: 'Each mash is given twice the hours, with as many mashes a week. Are more washbacks needed, fewer, or as many?',
+    asks: 'A house mashes five days a week. Each mash is given twice the hours, with as many mashes. Are more washbacks needed, fewer, or as many?',
     words: ['more', 'fewer'],
     moves: {
       label: 'Hours in the washback',
@@ -191,7 +191,7 @@ export const fermenting: readonly Predict[] = [
       label: 'Washbacks needed',
       kind: 'count',
       of: ({ mashesPerWeek }, at) =>
-        washbacksNeeded({ mashes: mashesPerWeek, pattern: 'seven' }, hours(at + 6)).needed,
+        washbacksNeeded({ mashes: mashesPerWeek, pattern: 'five' }, hours(at + 8)).needed,
     },
     same: 0.01,
     why: 'A washback is free again only when its hours and its cleaning are over. Longer hours are paid for in vessels.',

@@ -88,7 +88,7 @@ export const malting: readonly Predict[] = [
     stage: 'malting',
     way: 'number',
     title: 'Water up the chimney',
-    asks: 'Green malt at 45 % moisture is kilned until a tonne of your finished malt is left. How many kilograms of water go up the chimney?',
+    asks: 'Green malt at 45 % moisture is kilned until a tonne of your finished malt is left. How many kilograms of water go up the chimney, rootlets not counted?',
     moves: {
       label: 'Dried to',
       kind: 'percent',

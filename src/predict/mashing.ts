@@ -112,8 +112,8 @@ export const mashing: readonly Predict[] = [
           malt: maltPerMash,
           moisture: maltMoisture,
           extract: solubleExtract,
-          held: litresPerKilogram(1), // kg of water that a kilogram of grist keeps; from memory
-          washing: share(0.8), // part of it that a water reaches; from memory
+          held: litresPerKilogram(0.7), // L of water that a kilogram of grist keeps; from memory
+          washing: share(0.85), // part of it that a water reaches; from memory
         };
         return given(
           drainWaters(

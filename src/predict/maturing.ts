@@ -1,6 +1,7 @@
 // Guesses about maturing.
 import type { House } from '../core/line/house.ts';
 import { caskAfter } from '../core/maturing/cask.ts';
+import { afterFirstDrink } from '../core/maturing/to-bottle.ts';
 import { dippedVolume, capacity, shapeOf, woodToLitre } from '../core/maturing/shape.ts';
 import { litres, litres20, percent, quantity, strength, years } from '../core/quantity.ts';
 import { blend, reduce } from '../core/spirit/mixing.ts';
@@ -12,7 +13,7 @@ const USUAL = { length: 1.3, head: 0.83 };
 /** A barrel of a house after some years, in air of some humidity. */
 const barrel = (house: House, after: number, humidity: number) =>
   caskAfter({
-    volume: litres20(195),
+    volume: afterFirstDrink(litres20(200), house.indrink),
     strength: strength(lineAs(house, {}).filling.strength),
     cask: { size: litres(200) },
     store: { ...house, humidity: percent(humidity) },
@@ -54,18 +55,17 @@ export const maturing: readonly Predict[] = [
     title: 'As much water as spirit',
     asks: 'A litre of spirit at 80 % vol gets a litre of water, both at 20 °C. Is the mixture stronger than 40 % vol, weaker, or just that?',
     words: ['stronger', 'weaker'],
-    moves: { label: 'Strength poured in', kind: 'strength', from: () => 0, to: () => 80 },
+    moves: { label: 'Strength poured in', kind: 'strength', from: () => 2, to: () => 80 },
     gives: {
-      label: 'Strength over half of what was poured in',
-      kind: 'strength',
-      digits: 1,
+      label: 'Strength of the mixture, over half of what was poured in',
+      kind: 'ratio',
+      digits: 2,
       of: (_, at) =>
         blend([
           { volume: litres20(1), strength: strength(at) },
           { volume: litres20(1), strength: strength(0) },
-        ]).strength -
-        at / 2 +
-        40,
+        ]).strength /
+        (at / 2),
     },
     same: 0.005,
     why: 'The alcohol is all there, but the mixture is smaller than two litres. So spirit that is let down by volumes comes out too strong.',
@@ -201,12 +201,13 @@ export const maturing: readonly Predict[] = [
     asks: 'A cask lies on its side, and the rod comes out wet to a quarter of its height. Does the cask hold more than a quarter of what it can, less, or just a quarter?',
     moves: { label: 'Part of the height that is wet', kind: 'percent', from: () => 50, to: () => 25 },
     gives: {
-      label: 'Part that it holds, beside the part that is wet',
-      kind: 'points',
+      label: 'Part that it holds, over the part that is wet',
+      kind: 'ratio',
+      digits: 2,
       of: (_, at) => {
         const cask = shapeOf(litres(200), USUAL);
         const dip = quantity('length', (cask.bung * at) / 100);
-        return 50 + (100 * dippedVolume(cask, dip)) / capacity(cask) - at;
+        return (100 * dippedVolume(cask, dip)) / capacity(cask) / at;
       },
     },
     same: 0.005,

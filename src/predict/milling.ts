@@ -125,7 +125,7 @@ export const milling: readonly Predict[] = [
     stage: 'milling',
     way: 'place',
     title: 'The size that half passes',
-    asks: 'A usual grist is 20 % husk, 70 % grits and 10 % flour. Which opening, in millimetres, does half of it pass?',
+    asks: 'On a laboratory’s sieves of 1.27, 1.01, 0.55, 0.25 and 0.15 mm a grist leaves 20, 10, 38, 22 and 5 per cent, and 5 pass them all. Which opening, in millimetres, does half of it pass?',
     moves: { label: 'Opening', kind: 'opening', digits: 2, from: () => 0.16, to: () => 1.27 },
     gives: { label: 'Passes', kind: 'percent', of: (_, at) => passing(at) },
     where: () => given(sizeCurve(STACK, PAN)).median,
@@ -164,7 +164,7 @@ export const milling: readonly Predict[] = [
       of: (_, at) => dustCloud(kilograms(0.5), quantity('space', at)), // a square metre, a millimetre deep, is a litre
     },
     same: 0.02,
-    why: 'The floor has as much dust, and the air is twice as much. Yet both clouds are far thicker than they need to be to explode: a thin layer is never harmless.',
+    why: 'The floor has as much dust, and the air is twice as much. Yet both lie within or above what is quoted as explosive, and no cloud is even: a thin layer is never harmless.',
     sources: ['derived', 'memory'],
   },
   {

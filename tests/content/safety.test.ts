@@ -47,7 +47,7 @@ const hazards: readonly (readonly [hazard: string, caution: string, words: reado
   ],
   ['acid with hypochlorite', 'caustic', [/hypochlorite gives off chlorine/, /Never let acid meet/]],
   ['a splash in the eye', 'caustic', [/eyewash/, /at least 20 minutes, until medical help/]],
-  ['vapour that lies low', 'ethanol-vapour', [/heavy as air/, /floor level/]],
+  ['vapour that lies low', 'ethanol-vapour', [/heavy as air/, /low and high/, /rises first/]],
   ['hot work', 'ethanol-vapour', [/hot work permit/]],
   ['phones and cameras', 'ethanol-vapour', [/phones, cameras/]],
   [
@@ -60,7 +60,7 @@ const hazards: readonly (readonly [hazard: string, caution: string, words: reado
   [
     'the vacuum of a closed still',
     'still',
-    [/collapses/, /Heat off first/, /before discharge, open the air valve/],
+    [/collapses/, /heat off first/, /before discharge, open the air valve/],
   ],
   ['a still fired from below', 'still', [/fired from below/, /bottom covered/]],
   ['burns', 'hot-liquor', [/cool running water for 20 minutes/]],

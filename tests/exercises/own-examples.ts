@@ -18,7 +18,7 @@ export const alcoholOfMash: OwnNumber = {
   ],
   rests: '',
   asks: 'number',
-  formula: 'malt / 1000 × yield',
+  formula: 'malt[t] × yield',
   of: 'alcohol',
   digits: 0,
   within: 1,

@@ -49,6 +49,21 @@ test('sums done by hand', () => {
   for (const [text, sum] of sums) expect(reckoned(text), text).toBeCloseTo(sum, 9);
 });
 
+test('with their units, no thousand is lost between tonnes and kilograms', () => {
+  const large: readonly Named[] = [
+    { name: 'malt', kind: 'mass', unit: 't' },
+    { name: 'ratio', kind: 'liquorRatio', unit: 'L/kg' },
+    { name: 'steam', kind: 'power', unit: 'kW' },
+  ];
+  const of = new Map([['malt', 7], ['ratio', 4.3], ['steam', 200]]); // prettier-ignore
+  const inBase = (text: string) => reckoner(read(text), large, true)(of); // kg, L, h, MJ
+  expect(inBase('malt × ratio')).toBeCloseTo(30_100, 6); // 7,000 kg × 4.3 L/kg
+  expect(inBase('malt[kg] × ratio')).toBeCloseTo(30_100, 6);
+  expect(inBase('steam × 3[h]')).toBeCloseTo(2160, 6); // 600 kWh of 3.6 MJ
+  expect(inBase('steam × 90[min]')).toBeCloseTo(1080, 6);
+  expect(inBase('malt × 0.5[hL/t]')).toBeCloseTo(350, 6);
+});
+
 test('what is no formula is refused in a sentence', () => {
   const texts = ['', '  ', '2 +', '* 3', '2 malt', '(2)(3)', 'malt(2)', '2 3', '1,5', '50 %', '.5', '5.', '1e5', '2 ++ 3', '3 × −2', '(1', '1)', 'least(1)', 'sqrt(1; 2)', 'a[', 'a]', '2 = 2', 'malt; 3', 'x'.repeat(LONGEST_FORMULA + 1), '9'.repeat(20), '('.repeat(100), 'constructor(1)', '__proto__', '1_000', '2 ** 3']; // prettier-ignore
   for (const text of texts) {

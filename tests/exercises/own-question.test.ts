@@ -29,16 +29,17 @@ test('a sound question is proved by every draw, and its answer is that of a hand
   expect(mark(question, String(byHand)).verdict).toBe('right');
   expect(mark(question, `${byHand / 100} hL pure alcohol`).verdict).toBe('right'); // marked like the book's: in other units
   expect(mark(question, String(malt! * yields!))).toMatchObject({ verdict: 'wrong', say: 'The kilograms were not made tonnes.' });
-  expect(question.working[0]).toBe('malt / 1000 × yield');
+  expect(question.working[0]).toBe('malt[t] × yield');
   expect(drawAgain(kindOf(alcoholOfMash), 'a', builtInHouse, drawn.note)?.question).toEqual(question);
 }); // prettier-ignore
 
 test('what is amiss is told in a sentence', () => {
   const cases: readonly (readonly [Partial<OwnNumber>, RegExp])[] = [
     [{ formula: 'malt + yield' }, /a mass and/],
+    [{ formula: 'malt / 1000 × yield' }, /numbers alone give 1,\d+, and with their units 1\.\d+ L pure alcohol/],
     [{ formula: 'malt' }, /gives a mass, and the answer is asked for in L pure alcohol/],
-    [{ formula: 'malt / (yield − yield) × yield^2' }, /divides by nought/],
-    [{ formula: '−malt / 1000 × yield' }, /which cannot be/],
+    [{ formula: 'malt[t] / (yield − yield) × yield^2' }, /divides by nought/],
+    [{ formula: '−malt[t] × yield' }, /which cannot be/],
     [{ wording: 'A mash of {malt}?' }, /does not give it/],
     [{ wording: 'A mash of {mash} at {yield}?' }, /no value is called so/],
     [{ slips: [{ formula: 'malt / 1000 × yield × 1.005', say: 'Near.' }] }, /too near the answer/],

@@ -38,7 +38,7 @@ export const byHand: Readonly<Record<string, readonly [number, number, string]>>
   'peat-by-halves': [40, 1e-9, '20 ÷ 50'],
   'faster-mill': [20, 1e-9, '1 − 1 ÷ 1.25'],
   'half-passes': [0.7314, 0.001, '32 % pass 0.547 and 70 % pass 1.01: 0.547 × (1.01 ÷ 0.547)^(18 ÷ 38)'],
-  'dust-in-a-room': [6, 1e-9, '60 g × 100 ÷ 1000'],
+  'dust-in-a-room': [5, 1e-9, '50 g × 100 ÷ 1000'],
   'colder-grist': [1, 0.1, 'the book’s “ten degrees colder, one degree hotter” at four litres'],
   'hot-mash': [26, 0.15, 'Brandam’s constants by a pocket calculator: rate 60 × e^(140.19 − 410700 ÷ (8.3145 × 335.15)) = 0.0446 a minute; e^(−1.34)'],
   'wetter-draff': [22.2, 0.01, '22 ÷ 18 − 1'],

@@ -87,7 +87,7 @@ export default defineCalculator({
   remark: (_, { lost, ratio, potAlePerAlcohol }) =>
     lost > 2
       ? `${n(lost, 1)} % of the alcohol is left behind; keeping 98–99.5 % is recalled as good. Run the stills down further, and weigh the heat of the last litres against it.`
-      : `About two thirds of the wash is common practice for pot ale, and 7.5–8 L to a litre of pure alcohol follow from a wash of 8.5 % vol and low wines of 23; here it is ${n(ratio, 1)} % and ${n(potAlePerAlcohol, 1)} L. Both leave hot, and are wet, sour and rich: the site’s consents say where they may go.`,
+      : `About two thirds of the wash is common practice for pot ale, and about 7.4 L to a litre of pure alcohol follow from a wash of 8.5 % vol and low wines of 23; here it is ${n(ratio, 1)} % and ${n(potAlePerAlcohol, 1)} L. Both leave hot and sour, pot ale rich in what uses up oxygen, the lees with copper: the site’s consents say where they may go.`,
   examples: [
     {
       given: {

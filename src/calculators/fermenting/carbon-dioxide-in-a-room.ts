@@ -111,8 +111,8 @@ export default defineCalculator({
     return {
       caption: 'Carbon dioxide in mixed air',
       limits: [
-        { value: EIGHT_HOURS, label: 'limit over 8 hours', known: 'common practice' },
-        { value: QUARTER_HOUR, label: 'limit over 15 minutes', known: 'common practice' },
+        { value: EIGHT_HOURS, label: 'limit over 8 hours', known: 'published' },
+        { value: QUARTER_HOUR, label: 'limit over 15 minutes', known: 'published' },
       ],
       columns: [
         { kind: 'minutes', label: 'Minutes', values: at.map((hour) => 60 * hour) },

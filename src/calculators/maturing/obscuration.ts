@@ -37,7 +37,7 @@ export default defineCalculator({
   remark: ({ apparent }, { solids }) =>
     apparent < 40 || apparent > 50 || solids > 6
       ? 'The rule was found for 40 to 50 % vol and the United States take it for 4 to 6 g in a litre: beyond that, distil a sample and measure what comes over.'
-      : 'A rule of experience: for duty and labels distil a sample, bring it back to its volume, and measure that.',
+      : 'A rule of experience: to set a label, or for duty on spirit without one, distil a sample, bring it back to its volume, and measure that.',
   examples: [
     {
       given: { apparent: 43, residue: 0.125, sample: 25 },

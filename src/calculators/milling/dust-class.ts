@@ -6,7 +6,7 @@ import { defineCalculator } from '../define.ts';
 
 /** Kst of dusts of the grain trade, bar m/s: the UK flour-millers’ report of 2004, and for malt from memory. */
 const KNOWN =
-  'wheat flour is published at 53 to 100 bar m/s and wheat grain dust at 105 to 122, and 80 to 130 is recalled for barley and malt dust';
+  'wheat flour is published at 53 to 100 bar m/s and wheat grain dust at 105 to 122, and 80 to 130 is recalled for malt dust, all St 1; for barley up to 240 is told, which is St 2';
 
 export default defineCalculator({
   id: 'dust-class',
@@ -37,7 +37,7 @@ export default defineCalculator({
     if (level === 0) {
       return 'That holds for this sample only: finer or drier dust of the same malt may explode. Specialists test your dust and decide.';
     }
-    return `${level === 1 ? 'For comparison,' : 'That is fierce for grain:'} ${KNOWN}, all St 1. Even that lowest class can kill; the venting of a mill is designed by specialists from a test of its own dust.`;
+    return `${level === 1 ? 'For comparison,' : 'That is fierce for grain:'} ${KNOWN}. Take yours for St 2 until it is tested. Even the lowest class can kill; the venting of a mill is designed by specialists from a test of its own dust.`;
   },
   examples: [
     {

@@ -41,10 +41,10 @@ export default defineCalculator({
   examples: [
     {
       given: { dust: 2, space: 30 },
-      gives: { cloud: 66.6667, least: 1.8 },
+      gives: { cloud: 66.6667, least: 1.5 },
       within: 1e-6,
       source: 'derived',
-      note: '2,000 g over 30 m³, to six figures; 60 g in each of 30 m³ by hand',
+      note: '2,000 g over 30 m³, to six figures; 50 g in each of 30 m³ by hand',
     },
     {
       given: { dust: 3, space: 40 },

@@ -115,6 +115,20 @@ export const definitions: readonly Definition[] = [
     points: european('Annex I, category 2'),
   },
   {
+    id: 'eu-single-malt',
+    name: 'Single malt in the European Union',
+    sources: ['eu-2019-787'],
+    since: '2021-05-25',
+    readOn: '2026-11-30',
+    readIn: 'point (e) as others quote it; the rest as for whisky',
+    textAt: 'eur-lex.europa.eu/eli/reg/2019/787/oj/eng',
+    points: [
+      point('distilled from malted barley alone', 'Annex I, category 2(e)', maltedBarleyOnly),
+      point('at a single distillery', 'Annex I, category 2(e)', ({ oneDistillery }) => oneDistillery),
+      ...european('Annex I, category 2'),
+    ],
+  },
+  {
     id: 'ireland',
     name: 'Irish whiskey',
     sources: ['irish-whiskey-1980', 'irish-file-2014', 'eu-2019-787'],

@@ -3,7 +3,7 @@ import { kilograms, quantity, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 
 /** The lowest explosive clouds quoted for barley and malt dust, g/m³, from the most to the least sensitive; from memory. */
-export const LOWEST_CLOUDS = [60, 125] as const;
+export const LOWEST_CLOUDS = [50, 125] as const;
 
 /** Dust in the air, g/m³, when a mass of it, kg, hangs evenly in a space, m³. */
 export function dustCloud(dust: Quantity<'mass'>, space: Quantity<'space'>): Quantity<'dustCloud'> {

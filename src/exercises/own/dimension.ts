@@ -10,24 +10,27 @@ export const NONE: Dimension = {};
 const volume: Dimension = { length: 3 };
 const pressure: Dimension = { energy: 1, length: -3 };
 
-/** The signs of units, as `core/kinds.ts` and `core/measures.ts` print them. Litres of pure alcohol are litres; shares and counts are plain. */
-const signs: Readonly<Record<string, Dimension>> = {
-  ...Object.fromEntries(['kg', 'g', 'mg', 't', 'lb', 'cwt', 'US tons', 'UK tons'].map((unit) => [unit, { mass: 1 }])),
-  ...Object.fromEntries(
-    ['L', 'hL', 'cL', 'mL', 'UK gal', 'US gal', 'US proof gal', 'L pure alcohol', 'hL pure alcohol', 'm³'].map((unit) => [unit, volume]),
-  ),
-  ...Object.fromEntries(['mm', 'cm', 'm', 'km', 'µm'].map((unit) => [unit, { length: 1 }])),
-  ...Object.fromEntries(['m²', 'cm²', 'ha'].map((unit) => [unit, { length: 2 }])),
-  ...Object.fromEntries(['h', 'min', 's', 'days', 'weeks', 'months', 'years'].map((unit) => [unit, { time: 1 }])),
-  ...Object.fromEntries(['MJ', 'kJ', 'GJ', 'kWh'].map((unit) => [unit, { energy: 1 }])),
-  ...Object.fromEntries(['kW', 'W'].map((unit) => [unit, { energy: 1, time: -1 }])),
-  ...Object.fromEntries(['°C', '°F', 'K'].map((unit) => [unit, { temperature: 1 }])),
-  ...Object.fromEntries(['kPa', 'bar', 'mbar', 'psi'].map((unit) => [unit, pressure])),
-  ...Object.fromEntries(['money', '£', '€', '$'].map((unit) => [unit, { money: 1 }])),
-  mol: { moles: 1 },
-  ...Object.fromEntries(
-    ['', '1', '%', '% vol', '% mass', 'points', 'ppm', '°P', '° Brix', '°', '° US proof', '° former UK proof', '° gravity', 'million', 'billion'].map((unit) => [unit, NONE]),
-  ),
+/** A sign of a unit: what it measures, and how many of the base units it is: kg, L (so dm, dm²), h, MJ, °C. */
+type Sign = readonly [Dimension, number];
+const each = (measures: Dimension, units: Readonly<Record<string, number>>): Readonly<Record<string, Sign>> =>
+  Object.fromEntries(Object.entries(units).map(([unit, scale]) => [unit, [measures, scale] as const]));
+const plainly = (...units: readonly string[]) =>
+  each(NONE, Object.fromEntries(units.map((unit) => [unit, 1])));
+
+/** The signs of units, as `core/kinds.ts` and `core/measures.ts` print them. Litres of pure alcohol are litres; shares and counts are plain. Scales by definition (units of the International System; Weights and Measures Act 1985; NIST Handbook 44). */
+const signs: Readonly<Record<string, Sign>> = {
+  ...each({ mass: 1 }, { kg: 1, g: 1e-3, mg: 1e-6, t: 1000, lb: 0.45359237, cwt: 50.80234544, 'US tons': 907.18474, 'UK tons': 1016.0469088 }),
+  ...each(volume, { L: 1, hL: 100, cL: 0.01, mL: 1e-3, 'm³': 1000, 'UK gal': 4.54609, 'US gal': 3.785411784, 'US proof gal': 1.892705892, 'L pure alcohol': 1, 'hL pure alcohol': 100 }),
+  ...each({ length: 1 }, { mm: 0.01, cm: 0.1, m: 10, km: 1e4, 'µm': 1e-5 }),
+  ...each({ length: 2 }, { 'm²': 100, 'cm²': 0.01, ha: 1e6 }),
+  ...each({ time: 1 }, { h: 1, min: 1 / 60, s: 1 / 3600, days: 24, weeks: 168, months: 730.5, years: 8766 }),
+  ...each({ energy: 1 }, { MJ: 1, kJ: 1e-3, GJ: 1000, kWh: 3.6 }),
+  ...each({ energy: 1, time: -1 }, { kW: 3.6, W: 3.6e-3 }),
+  ...each({ temperature: 1 }, { '°C': 1, K: 1, '°F': 1 }),
+  ...each(pressure, { kPa: 1e-6, bar: 1e-4, mbar: 1e-7, psi: 6.894757e-6 }),
+  ...each({ money: 1 }, { money: 1, '£': 1, '€': 1, $: 1 }),
+  ...each({ moles: 1 }, { mol: 1 }),
+  ...plainly('', '1', '%', '% vol', '% mass', 'points', 'ppm', '°P', '° Brix', '°', '° US proof', '° former UK proof', '° gravity', 'million', 'billion'),
 }; // prettier-ignore
 
 /** Dimensions multiplied, the second to a power. */
@@ -41,19 +44,27 @@ export function times(a: Dimension, b: Dimension, power = 1): Dimension {
   return sum;
 }
 
+/** A unit taken apart into signs, what stands under its stroke with a power of −1. */
+const partsOf = (unit: string): readonly (readonly [sign: string, power: 1 | -1])[] =>
+  unit.split('/').flatMap((part, place) => {
+    const all = Object.hasOwn(signs, part.trim()) ? [part.trim()] : part.trim().split(/[ ·]+/);
+    return all.map((sign) => [sign, place === 0 ? 1 : -1] as const);
+  });
+
 /** What a unit measures: signs with a stroke between them, as kg/m³; a refusal where a sign is not known. */
 export function dimensionOf(unit: string): Dimension | Refusal {
   let found: Dimension = NONE;
-  for (const [place, part] of unit.split('/').entries())
-    for (const sign of Object.hasOwn(signs, part.trim()) ? [part.trim()] : part.trim().split(/[ ·]+/)) {
-      if (!Object.hasOwn(signs, sign))
-        return refuse(
-          `“${shown(sign)}” is no unit that a formula knows; it is written as the book prints it.`,
-        );
-      found = times(found, signs[sign]!, place === 0 ? 1 : -1);
-    }
+  for (const [sign, power] of partsOf(unit)) {
+    if (!Object.hasOwn(signs, sign))
+      return refuse(`“${shown(sign)}” is no unit that a formula knows; it is written as the book prints it.`);
+    found = times(found, signs[sign]![0], power);
+  }
   return found;
 }
+
+/** How many of the base units a known unit is: 1000 for t, and for kg/m³ a thousandth of a kilogram a litre. */
+export const scaleOf = (unit: string): number =>
+  partsOf(unit).reduce((scale, [sign, power]) => scale * (signs[sign]?.[1] ?? NaN) ** power, 1);
 
 export const isSame = (a: Dimension, b: Dimension): boolean => Object.keys(times(a, b, -1)).length === 0;
 

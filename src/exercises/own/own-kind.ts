@@ -4,7 +4,7 @@ import { kinds } from '../../core/kinds.ts';
 import { isRefusal, refuse, type Refusal } from '../../core/refusal.ts';
 import { decimalsOf } from '../exercise.ts';
 import { toleranceOf, wholeOf, type Question, type QuestionKind } from '../question.ts';
-import { inWords, dimensionOf, isSame } from './dimension.ts';
+import { inWords, dimensionOf, isSame, scaleOf } from './dimension.ts';
 import { impossible, passedOver } from './fit.ts';
 import { formulaText, namesIn, readFormula, type Formula } from './formula.ts';
 import { numbersOf, type OwnNumber, type OwnQuestion, type Value } from './own-question.ts';
@@ -48,6 +48,16 @@ function formulasOf(question: OwnNumber): readonly Formula[] | Refusal {
     read.push(formula);
   }
   return read;
+}
+
+/** A sentence where the numbers alone give something else than the numbers with their units: 7 t × 4.3 L/kg are not 30.1 L. */
+function lostBetweenUnits({ values, of }: OwnNumber, formula: Formula, numbers: Numbers): string | undefined {
+  const alone = reckoner(formula, values)(numbers);
+  const whole = reckoner(formula, values, true)(numbers) / scaleOf(kinds[of].unit);
+  if (!Number.isFinite(alone) || Math.abs(alone - whole) <= 1e-6 * Math.abs(whole)) return undefined;
+  const [a, b] = [alone, whole].map((value) => formatNumber(value, Math.abs(value) < 10 ? 3 : 0));
+  const given = values.map((value) => shownValue(value, numbers.get(value.name)!)).join(' and ');
+  return `With ${given} the numbers alone give ${a}, and with their units ${b} ${kinds[of].unit}. Say behind each name in which unit it goes into the sum, as in malt[kg] or malt[t], and leave out what turns one unit into another.`;
 }
 
 /** The formula, the formula with its numbers, and what it comes to. */
@@ -134,6 +144,10 @@ export function ready(question: OwnQuestion): Ready | Refusal {
     return refuse(
       `The sum needs ${untold}, and the wording does not give it: write {${untold}} where its number stands.`,
     );
+  for (const place of [0, -1]) {
+    const lost = lostBetweenUnits(question, formulas[0]!, named(grid.map((each) => each.at(place)!)));
+    if (lost !== undefined) return refuse(lost);
+  }
   const [answerOf, ...slipsOf] = formulas.map((each) => reckoner(each, values));
   const { of, digits, whole } = question;
   return {

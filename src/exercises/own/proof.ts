@@ -3,6 +3,7 @@ import { formatNumber } from '../../core/format.ts';
 import { isRefusal } from '../../core/refusal.ts';
 import { impossible, isPossible, passedOver } from './fit.ts';
 import { ready, shownValue } from './own-kind.ts';
+import { isNumberQuestion, type Question } from '../question.ts';
 import type { OwnQuestion } from './own-question.ts';
 import { unitIn } from './reckon.ts';
 
@@ -29,6 +30,21 @@ function* everyWay(grid: readonly (readonly number[])[]): Generator<readonly num
   }
 }
 
+/** Pure alcohol is a part of the liquid it is in: of one volume no more can come. */
+function moreThanLiquid(
+  question: OwnQuestion,
+  numbers: readonly number[],
+  asked: Question,
+): string | undefined {
+  if (question.asks === 'choice' || question.of !== 'alcohol' || !isNumberQuestion(asked)) return undefined;
+  const liquids = question.values.flatMap(({ kind, unit }, i) =>
+    kind === 'volume' || kind === 'volume20' ? [unitIn(kind, unit)!.toCore(numbers[i]!)] : [],
+  );
+  return liquids.length === 1 && asked.answer > liquids[0]!
+    ? 'there would be more pure alcohol than liquid'
+    : undefined;
+}
+
 /** Tries every draw of a question. */
 export function proved(question: OwnQuestion): Proof {
   const amiss = (...says: readonly string[]): Proof => ({ isSound: false, tried: 0, leftOut: 0, says });
@@ -53,7 +69,7 @@ export function proved(question: OwnQuestion): Proof {
   let leftOut = 0;
   for (const numbers of everyWay(made.grid)) {
     const asked = made.with(numbers);
-    const never = impossible(asked);
+    const never = impossible(asked) ?? moreThanLiquid(question, numbers, asked);
     if (never !== undefined) return { ...amiss(`${where(numbers)}${never}.`), tried: draws };
     const over = passedOver(asked);
     if (over === undefined) continue;

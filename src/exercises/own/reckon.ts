@@ -2,7 +2,7 @@
 import { refuse, type Refusal, isRefusal } from '../../core/refusal.ts';
 import { unitsRead, type Unit } from '../../core/units.ts';
 import type { KindName } from '../../core/kinds.ts';
-import { dimensionOf, inWords, isSame, NONE, times, type Dimension } from './dimension.ts';
+import { dimensionOf, inWords, isSame, NONE, scaleOf, times, type Dimension } from './dimension.ts';
 import type { Formula } from './formula.ts';
 
 /** A value that a formula may name: its kind, and the unit that its number is in. */
@@ -93,23 +93,32 @@ const fixedNumber = (of: Formula): number | undefined => {
   return inner === undefined ? undefined : -inner;
 };
 
-/** Formulas made ready to reckon with many values: each unit is looked up once. Gives NaN or an infinity where there is no answer. */
+/**
+ * Formulas made ready to reckon with many values: each unit is looked up once. Gives NaN or an infinity where there is no answer.
+ * It reckons with the numbers as they are told; `withUnits` takes each in base units, so that tonnes times litres a kilogram
+ * are litres: where the two differ, a thousand was lost between units.
+ */
 export function reckoner(
   formula: Formula,
   values: readonly Named[],
+  withUnits = false,
 ): (numbers: ReadonlyMap<string, number>) => number {
   const known = new Map(values.map((each) => [each.name, each]));
   type Sum = (numbers: ReadonlyMap<string, number>) => number;
   const made = (of: Formula): Sum => {
     switch (of.is) {
-      case 'number':
-        return () => of.value;
+      case 'number': {
+        const value = withUnits ? of.value * scaleOf(of.unit ?? '') : of.value;
+        return () => value;
+      }
       case 'name': {
         const { name, unit } = of;
         const value = known.get(name);
-        if (unit === undefined || !value || unit === value.unit) return (numbers) => numbers.get(name) ?? NaN;
+        const scale = withUnits ? scaleOf(unit ?? value?.unit ?? '') : 1;
+        if (unit === undefined || !value || unit === value.unit)
+          return (numbers) => (numbers.get(name) ?? NaN) * scale;
         const [from, to] = [unitIn(value.kind, value.unit), unitIn(value.kind, unit)];
-        return (numbers) => to?.fromCore(from?.toCore(numbers.get(name) ?? NaN) ?? NaN) ?? NaN;
+        return (numbers) => (to?.fromCore(from?.toCore(numbers.get(name) ?? NaN) ?? NaN) ?? NaN) * scale;
       }
       case 'negative': {
         const inner = made(of.of);

@@ -15,7 +15,7 @@ const kind = exercise(mashRescue, {
     moisture: [4],
   },
   prompt: (show) =>
-    `A mash of ${show.malt} of grist with ${show.ratio} litres of water to the kilogram stands at ${show.stands}; it should stand at ${show.wanted}. Water of ${show.water} is to hand. Grist of this moisture takes 0.4 of the heat that as much water takes. How many litres must be added?`,
+    `A mash of ${show.malt} of grist with water at ${show.ratio} stands at ${show.stands}; it should stand at ${show.wanted}. Water of ${show.water} is to hand. Grist of this moisture takes 0.4 of the heat that as much water takes. How many litres must be added?`,
   slips: [
     {
       family: 'forgotten',

@@ -40,7 +40,7 @@ export default choice({
         },
         {
           text: 'Allow it, since spirit can only be lit when it has been heated.',
-          why: 'Above 40 % vol it is to be treated as flammable at room temperature.',
+          why: 'From 40 % vol it is to be treated as flammable at room temperature.',
         },
         {
           text: 'Allow it, but only a few steps further away.',
