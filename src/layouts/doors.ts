@@ -31,6 +31,7 @@ export const doors: readonly Door[] = [
           { href: '/safety/', text: 'Safety', says: 'read this first' },
           { href: '/practice/', text: 'Practice', says: 'questions, marked at once' },
           { href: '/shift/', text: 'A shift', says: 'tun, washback, still, casks' },
+          { href: '/faults/', text: 'The fault desk', says: 'find what is wrong' },
           { href: '/plant/', text: 'Plant and faults' },
           { href: '/nose/', text: 'The nose' },
           { href: '/using/', text: 'How to use the book' },
