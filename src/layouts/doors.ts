@@ -78,6 +78,7 @@ export const doors: readonly Door[] = [
           { href: '/sheets/', text: 'Exercise sheets', says: 'set, print, mark' },
           { href: '/sheets/own/', text: 'Your own sheet' },
           { href: '/tasks/', text: 'Tasks and oral questions' },
+          { href: '/lessons/', text: 'Lesson plans', says: 'a stage, an hour' },
           { href: '/practice/', text: 'Practice', says: 'try the questions' },
           { href: '/house/', text: 'A house for an exercise', says: 'keep several' },
           { href: '/sums/', text: 'Calculators', says: 'for the board' },
