@@ -3,6 +3,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
+import { calculators } from '../../src/calculators/index.ts';
 import { line, type Line } from '../../src/core/line/line.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
 import { drawFault } from '../../src/fault/draw.ts';
@@ -44,7 +45,7 @@ function wrongWith(at: string): string | undefined {
     /(malting|milling|mashing|fermenting|distilling|maturing)\/$/,
     '[stage].astro',
   );
-  const isSum = first === 'sums' && existsSync(join(root, 'src/calculators'));
+  const isSum = first === 'sums' && calculators.some(({ id }) => id === second);
   if (!chapter && !isFile && !existsSync(join(root, 'src/pages', ofStage)) && !isSum) return `${at}: no such page`; // prettier-ignore
   if (hash.startsWith('kinds=')) {
     const none = hash.slice(6).split(',').filter((id) => !kinds.some((kind) => kind.id === id)); // prettier-ignore
