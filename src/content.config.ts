@@ -132,7 +132,7 @@ const lessons = defineCollection({
     cautions: z.array(z.string()).min(2),
     steps: z
       .array(
-        z.object({
+        z.strictObject({
           minutes: z.number().int().min(1).max(30),
           way: z.enum(['told', 'shown', 'asked', 'done', 'set']),
           says: z.string(),
@@ -145,7 +145,12 @@ const lessons = defineCollection({
     task: z.string(),
     refreshers: z
       .array(
-        z.object({ after: z.string(), says: z.string(), at: z.string().startsWith('/'), to: z.string() }),
+        z.strictObject({
+          after: z.string(),
+          says: z.string(),
+          at: z.string().startsWith('/'),
+          to: z.string(),
+        }),
       )
       .min(2),
   }),
