@@ -123,7 +123,57 @@ const tasks = defineCollection({
   }),
 });
 
+/** Lessons for a class, a file a stage; each step with its minutes, its way and where in the book it leads. */
+const lessons = defineCollection({
+  loader: glob({ pattern: '*.yaml', base: './content/lessons' }),
+  schema: z.object({
+    aims: z.array(z.string()).min(2),
+    fetch: z.array(z.string()).min(2),
+    cautions: z.array(z.string()).min(2),
+    steps: z
+      .array(
+        z.strictObject({
+          minutes: z.number().int().min(1).max(30),
+          way: z.enum(['told', 'shown', 'asked', 'done', 'set']),
+          says: z.string(),
+          at: z.string().startsWith('/'),
+          to: z.string(),
+        }),
+      )
+      .min(5),
+    /** The observed task that belongs to it. */
+    task: z.string(),
+    refreshers: z
+      .array(
+        z.strictObject({
+          after: z.string(),
+          says: z.string(),
+          at: z.string().startsWith('/'),
+          to: z.string(),
+        }),
+      )
+      .min(2),
+  }),
+});
+
+/** A programme of lessons, a line a week. */
+const lessonWeeks = defineCollection({
+  loader: file('./content/lesson-weeks.yaml', {
+    parser: (text) => (parseYaml(text) as { week: number }[]).map((each) => ({ ...each, id: `week-${each.week}` })), // prettier-ignore
+  }),
+  schema: z.object({
+    week: z.number().int().min(1),
+    title: z.string(),
+    stages: z.array(z.enum(stages)).default([]),
+    gives: z.string(),
+    at: z.string().startsWith('/'),
+    to: z.string(),
+  }),
+});
+
 export const collections = {
+  lessons,
+  lessonWeeks,
   tasks,
   walkPieces,
   wordsAbroad,

@@ -24,6 +24,7 @@ const below = [
   'handing',
   'walk',
   'shift',
+  'fault',
   'predict',
   'path',
 ];
@@ -41,6 +42,7 @@ const layers: Readonly<Record<string, Layer>> = {
   predict: { files: /^predict\//, imports: ['core', 'house', 'predict'], packages: none },
   path: { files: /^path\//, imports: ['core', 'house', 'exercises', 'path'], packages: none },
   shift: { files: /^shift\//, imports: ['core', 'house', 'shift'], packages: none },
+  fault: { files: /^fault\//, imports: ['core', 'house', 'shift', 'fault'], packages: none },
   islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^(solid-js|fflate|minisearch|uqr)/ },
   components: { files: /^components\//, imports: [...below, 'store', 'islands', 'components', 'content'], packages: /^astro/ },
   pages: { files: /^(pages|layouts)\/|^(content\.config|env\.d)\.ts$/, imports: [...below, 'store', 'islands', 'components', 'pages', 'build', 'styles', 'content', 'published'], packages: /./ },
@@ -111,7 +113,7 @@ test('imports point downwards only', () => {
 
 test('imports of code that plain Node runs name their file with its ending', () => {
   const plain = files.filter((file) =>
-    /^(core|house|calculators|exercises|talk|asking|handing|walk|shift|predict|path)\//.test(file),
+    /^(core|house|calculators|exercises|talk|asking|handing|walk|shift|fault|predict|path)\//.test(file),
   );
   const vague = plain.flatMap((file) =>
     importsOf(code.get(file)!)

@@ -2,6 +2,7 @@
 import { createEffect, createMemo, createSignal, For, lazy, on, onMount, Show } from 'solid-js';
 import { GENERATOR } from '../exercises/draw.ts';
 import { kindsOf } from '../exercises/kinds/later.ts';
+import type { Version } from '../exercises/exchange/questions-csv.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import type { OwnQuestion } from '../exercises/own/own-question.ts';
 import { askingOwn, freshKey, houseOfOwn, noteOf, OWN_LIMITS, settling, type Drawings, type Evenness, type Item, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts'; // prettier-ignore
@@ -28,6 +29,7 @@ import type { Part } from './PaperQuestion.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 
 // What only a sheet with questions needs comes with the first of them.
+const Exchange = lazy(() => import('./Exchange.tsx').then((part) => ({ default: part.Exchange })));
 const OwnPaper = lazy(() => import('./OwnPaper.tsx').then((part) => ({ default: part.OwnPaper })));
 const OwnResults = lazy(() => import('./OwnResults.tsx').then((part) => ({ default: part.OwnResults })));
 const OwnSheetEven = lazy(() =>
@@ -221,6 +223,21 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
     setShelf(keptSheets().all);
     setSaid(isKept ? `“${title}” is kept in this browser${isThere ? ', in place of the one of that title' : ''}.` : 'This browser does not keep the sheet: save it to a file.'); // prettier-ignore
   };
+  const versionsOf = async (wanted: readonly number[]) => {
+    const made = whole();
+    if (!made) return undefined;
+    const versions: Version[] = [];
+    for (const version of wanted) {
+      const drawn = await drawnInSteps(askingOwn(made, version, kinds()), []);
+      if (!drawn) return undefined;
+      versions.push({
+        version,
+        questions: drawn.map(({ question }) => question),
+        marks: made.items.map(({ marks }) => marks),
+      });
+    }
+    return versions;
+  };
   const printOut = async (part: Part) => {
     const made = whole();
     if (!made) return;
@@ -351,6 +368,16 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
               )}
             </For>
           </p>
+          <Show when={isSettled()}>
+            <Exchange
+              mark={mark}
+              title={sheet().title || 'A sheet of the Malt Spirit Handbook'}
+              generator={sheet().generator}
+              shown={shown()}
+              versions={sheet().versions}
+              load={versionsOf}
+            />
+          </Show>
           <p class="small">
             {said()} <Show when={mark()}>Sheet {mark()}.</Show>
           </p>

@@ -1,6 +1,7 @@
 // The trainer's table of results, from the codes that trainees hand in; saved as CSV.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { csvOf } from '../exercises/csv.ts';
+import { resultsJson } from '../exercises/exchange/results-json.ts';
 import { families } from '../exercises/families.ts';
 import { eachOnce, missesOf, readResult, scoreOf, type Result } from '../exercises/result.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
@@ -131,6 +132,12 @@ export function ResultTable(props: { readonly mark: string }) {
         <p class="actions">
           <button type="button" onClick={save}>
             Save the table as CSV
+          </button>
+          <button
+            type="button"
+            onClick={() => saveFile('results.json', resultsJson(results()), 'application/json')}
+          >
+            Save the results as JSON
           </button>
         </p>
       </Show>

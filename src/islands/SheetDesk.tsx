@@ -1,8 +1,9 @@
 // A trainer's desk: choose a sheet, see it at once, print it, share it, save it for a learning system.
-import { formatCount } from '../core/format.ts';
-import { createEffect, createMemo, createSignal, For, on, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, lazy, on, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
+import { formatCount } from '../core/format.ts';
 import { GENERATOR } from '../exercises/draw.ts';
+import type { Version } from '../exercises/exchange/questions-csv.ts';
 import type { InSteps } from '../exercises/in-steps.ts';
 import { kindsOf } from '../exercises/kinds/later.ts';
 import { lineReady, partsOfLine } from '../exercises/own-line.ts';
@@ -31,6 +32,8 @@ import type { Part } from './PaperQuestion.tsx';
 import { Paper } from './SheetPaper.tsx';
 import { Tick } from './Tick.tsx';
 import { drawnInSteps } from './use-kinds.ts';
+
+const Exchange = lazy(() => import('./Exchange.tsx').then((part) => ({ default: part.Exchange })));
 
 const start: Worksheet = {
   generator: GENERATOR,
@@ -147,11 +150,16 @@ export default function SheetDesk(props: { readonly list: string }) {
     printPart('sheet');
     addEventListener('afterprint', () => setPrinting(undefined), { once: true });
   };
-  const save = async () => {
-    const [version, drawn] = [shown(), questions()];
+  const versionsOf = async (wanted: readonly number[]) => {
     const made = await settle();
-    const { saveSheetForLearningSystem } = await import('./save-sheet.ts');
-    if (made) setSaid(saveSheetForLearningSystem(made, version, drawn));
+    if (!made) return undefined;
+    const versions: Version[] = [];
+    for (const version of wanted) {
+      const drawn = await drawing(made, asking(made, version, kinds));
+      if (!drawn) return undefined;
+      versions.push({ version, questions: drawn.map(({ question }) => question) });
+    }
+    return versions;
   };
   const addressOf = (link: string) =>
     `${location.origin}${location.pathname.replace(/sheets\/$/, 'sheet/')}${link}`;
@@ -291,11 +299,18 @@ export default function SheetDesk(props: { readonly list: string }) {
           <button type="button" disabled={!drawn()} onClick={() => void share()}>
             Copy the link for trainees
           </button>
-          <button type="button" disabled={!drawn()} onClick={() => void save()}>
-            Save version {shown()} as a test for a college’s own system (QTI 3.0)
-          </button>
         </p>
         <p role="status">{said()}</p>
+        <Show when={drawn()}>
+          <Exchange
+            mark={mark}
+            title={`Malt Spirit Handbook, sheet ${sheet().seed}`}
+            generator={sheet().generator}
+            shown={shown()}
+            versions={sheet().versions}
+            load={versionsOf}
+          />
+        </Show>
         <SheetHandOn
           mark={mark()}
           isReady={drawn() !== undefined}

@@ -4,7 +4,9 @@ import { describe, expect, test } from 'vitest';
 import { drawQuestion } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
 import { mark } from '../../src/exercises/mark.ts';
-import { qtiItem } from '../../src/exercises/qti/item.ts';
+import { questionsTable } from '../../src/exercises/exchange/questions-csv.ts';
+import { resultsJson } from '../../src/exercises/exchange/results-json.ts';
+import { qtiItem, roundedOf, type ItemRules } from '../../src/exercises/qti/item.ts';
 import { identifierOf } from '../../src/exercises/qti/names.ts';
 import { qtiPackage } from '../../src/exercises/qti/package.ts';
 import { oneLine } from '../../src/exercises/qti/xml.ts';
@@ -326,6 +328,114 @@ describe('an item marks as the handbook does', () => {
     expect(shown).toEqual(['Not answered.', working(question).trim()]);
   });
 });
+
+describe('what a trainer may choose', () => {
+  const root = (question: Question, rules: ItemRules) => parse(qtiItem(question, { ...settings, rules }));
+  test('half marks go to what the handbook gives half marks for', () => {
+    const of: NumberQuestion = { ...sum, answer: 812.34, digits: 1, tolerance: 0.06, slips: [] };
+    expect(roundedOf(of)).toEqual([812, 810, 800, 1000]); // by hand: to whole ones, tens, hundreds; to a thousand it is 23 % off
+    for (const given of roundedOf(of)) {
+      expect(run(root(of, { half: true }), given).score).toBe(0.5);
+      expect(run(root(of, {}), given).score).toBe(0);
+      expect([given, mark(of, String(given)).verdict]).toEqual([given, 'rounded']);
+    }
+    expect(run(root(of, { half: true }), 813).score).toBe(0);
+    for (const question of drawn.filter(isNumberQuestion))
+      for (const given of roundedOf(question))
+        expect(run(root(question, { half: true }), given).score).toBe(
+          run(root(question, {}), given).shown[0]!.startsWith('That is not it') ? 0.5 : 0,
+        );
+  });
+  test('marks of a question go into its score and its highest score', () => {
+    for (const [question, answer] of [
+      [sum, 800],
+      [impossible, 'option-B'],
+      [order, ['step-B', 'step-C', 'step-A']],
+    ] as const) {
+      expect(run(root(question, { marks: 3 }), answer).score).toBe(3);
+      expect(
+        faults(
+          qtiItem(question, { ...settings, rules: { marks: 3, half: true, working: false, comma: true } }),
+        ),
+      ).toEqual([]);
+    }
+    expect(run(root({ ...sum, answer: 812.34, tolerance: 0.06 }, { marks: 3, half: true }), 812).score).toBe(
+      1.5,
+    );
+  });
+  test('without the working none of it is in the document', () => {
+    const without = qtiItem(sum, { ...settings, rules: { working: false } });
+    expect(without).not.toContain('WORKING');
+    expect(without).not.toContain(sum.working[1]!);
+    expect(run(parse(without), 800)).toEqual({ score: 1, shown: ['Right.'] });
+  });
+  test('a comma is asked for where the system takes one', () => {
+    expect(qtiItem(sum, { ...settings, rules: { comma: true } })).toContain('with a comma for decimals');
+    expect(item(sum)).toContain('with a point for decimals');
+  });
+});
+
+describe('QTI 2.1', () => {
+  const old = qtiPackage(questions, { ...sheet, standard: '2.1' });
+  test.each(Object.keys(old))(
+    '%s is well-formed, in the namespaces of 2.1, and has no name of 3.0',
+    (name) => {
+      const root = parse(old[name]!);
+      expect(root.namespace).toMatch(name === 'imsmanifest.xml' ? /imscp_v1p1$/ : /imsqti_v2p1$/);
+      for (const node of everyNode(root)) {
+        expect(node.name).not.toMatch(/^qti-|-/);
+        for (const key of node.attributes.keys()) expect(key).not.toMatch(/^(?!xml|xsi|data-).*-/);
+      }
+    },
+  );
+  test('the names of 2.1 stand where those of 3.0 stood, with the same text', () => {
+    const root = parse(old['items/question-1.xml']!);
+    expect(root.name).toBe('assessmentItem');
+    for (const name of [
+      'responseDeclaration',
+      'correctResponse',
+      'outcomeDeclaration',
+      'itemBody',
+      'textEntryInteraction',
+      'responseProcessing',
+      'responseCondition',
+      'responseIf',
+      'responseElse',
+      'setOutcomeValue',
+      'baseValue',
+      'modalFeedback',
+    ])
+      expect([name, named(root, name).length > 0]).toEqual([name, true]);
+    expect(attribute(named(root, 'textEntryInteraction')[0]!, 'responseIdentifier')).toBe('RESPONSE');
+    expect(attribute(root, 'timeDependent')).toBe('false');
+    expect(named(root, 'contentBody')).toEqual([]);
+    const texts = (xml: string) => named(parse(xml), 'p').map(textOf);
+    for (const name of Object.keys(old).filter((each) => each.startsWith('items/')))
+      expect(texts(old[name]!)).toEqual(texts(files[name]!));
+    expect(named(parse(old['test.xml']!), 'assessmentItemRef')).toHaveLength(questions.length);
+    expect(old['imsmanifest.xml']).toContain('type="imsqti_item_xmlv2p1"');
+  });
+});
+
+describe('a table and results', () => {
+  test('a row a question, formulas disarmed, numbers as the spreadsheet has them', () => {
+    const versions = [{ version: 2, questions: [sum, impossible, order, withText('=1+1')[0]!], marks: [3, 1, 1, 1] }];
+    const lines = questionsTable(versions, { working: false, comma: false }).split('\r\n');
+    expect(lines[0]!.split(',')).toHaveLength(15);
+    expect(lines[1]).toMatch(/^2,1,pure-alcohol,calculation,strength,1,3,Pure alcohol in a vat,"A vat .*",,800,/);
+    expect(questionsTable(versions, { working: false, comma: false })).toContain(",'=1+1");
+    const small2 = { ...sum, answer: 0.9985, digits: 4, of: 'gravity', tolerance: 0.0001, slips: [] } as NumberQuestion;
+    expect(questionsTable([{ version: 1, questions: [small2] }], { working: false, comma: true })).toContain(';0,9985;');
+    expect(questionsTable(versions, { working: true, comma: false })).toContain('1,250 × 64');
+  });
+  test('results as JSON say what the result says', () => {
+    const text = resultsJson([{ sheet: 'abc1234', version: 2, name: 'Una Thornwath', marks: [{ verdict: 'right' }, { verdict: 'rounded' }, { verdict: 'wrong', family: 'percent' }] }]);
+    expect(JSON.parse(text)).toMatchObject({
+      formatVersion: 1,
+      results: [{ name: 'Una Thornwath', sheet: 'abc1234', sheetVersion: 2, points: 1.5, of: 3, questions: [{ question: 1, verdict: 'right', points: 1 }, { points: 0.5 }, { verdict: 'wrong', mistake: expect.any(String) }] }],
+    });
+  });
+}); // prettier-ignore
 
 describe('a broken document is refused', () => {
   const broken: readonly (readonly [string, string, string | RegExp, string])[] = [

@@ -244,6 +244,20 @@ const uses: readonly {
     shows: '.shift-log li',
   },
   {
+    what: 'a case of the fault desk, with a reading asked for, answered and explained',
+    address: '/faults/',
+    part: '.fault',
+    use: async (page) => {
+      await page.locator('#fault-seed').fill('17');
+      await page.locator('#fault-begin').click();
+      await page.locator('.fault-ask button').first().click();
+      await page.locator('#fault-cause').selectOption('warm-glass');
+      await page.locator('.fault .options input').first().check();
+      await button(page, 'Answer, and be marked').click();
+    },
+    shows: '#fault-end',
+  },
+  {
     what: 'a house without a name',
     address: '/house/',
     part: '.house-name',

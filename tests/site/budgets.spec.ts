@@ -36,6 +36,7 @@ const tools: Readonly<Record<string, string>> = {
   '/shift/mash-tun/': '#shift-begin',
   '/shift/washback/': '#shift-begin',
   '/shift/casks/': '#shift-begin',
+  '/faults/': '#fault-begin',
   '/search/': '#search-words',
 };
 

@@ -308,16 +308,21 @@ test('twelve papers print in one go: questions, answers, key', async ({ page }) 
   }
 });
 
-test('a version is saved for learning systems as a package', async ({ page }) => {
+test('all versions are saved for learning systems, a package each', async ({ page }) => {
   await open(page, '/sheets/');
+  await page.locator('.exchange summary').click();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: /QTI 3.0/ }).click(),
   ]);
-  expect(download.suggestedFilename()).toMatch(/^sheet-[0-9a-z]{7}-version-1\.qti\.zip$/);
+  expect(download.suggestedFilename()).toMatch(/^sheet-[0-9a-z]{7}-12-versions\.qti\.zip$/);
   const bytes = readFileSync((await download.path())!);
   expect(bytes.subarray(0, 2).toString()).toBe('PK');
-  expect(bytes.includes('imsmanifest.xml') && bytes.includes('items/question-10.xml')).toBe(true);
+  expect(
+    bytes.includes('version-12.zip') &&
+      bytes.includes('imsmanifest.xml') &&
+      bytes.includes('items/question-10.xml'),
+  ).toBe(true);
 });
 
 for (const hash of [

@@ -326,6 +326,13 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
   ShiftTun: ['shift/mash-tun/', beginShift],
   ShiftWashback: ['shift/washback/', beginShift],
   ShiftCasks: ['shift/casks/', beginShift],
+  FaultDesk: [
+    'faults/',
+    async (page) => {
+      await page.locator('#fault-begin').click();
+      await expect(page.locator('.fault-complaint')).toBeVisible();
+    },
+  ],
   WordsAbroad: [
     'words/',
     async (page) => {

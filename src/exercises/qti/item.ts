@@ -22,6 +22,18 @@ export interface ItemSettings {
   readonly identifier: string;
   /** The handbook's version. */
   readonly version: string;
+  readonly rules?: ItemRules | undefined;
+}
+/** What a trainer may choose; by itself whole marks, with the working, and a point for decimals. */
+export interface ItemRules {
+  /** Half a mark for a number that is right but rounded too far, as the handbook gives. */
+  readonly half?: boolean;
+  /** False where the working is not shown. */
+  readonly working?: boolean;
+  /** The system takes numbers with a comma. */
+  readonly comma?: boolean;
+  /** Marks of the question; by itself 1. */
+  readonly marks?: number;
 }
 
 /** What differs between the forms of a question. */
@@ -35,6 +47,7 @@ interface Parts {
 }
 
 const RESPONSE = 'RESPONSE';
+const TYPED = 1e-9; // about a number that was typed, for what binary fractions leave over
 const SLACK = 1 + 1e-9; // lets in an answer that lies on the edge itself
 const paragraph = (text: string) => element('p', {}, text);
 const variable = (identifier: string) => element('qti-variable', { identifier });
@@ -43,7 +56,7 @@ const value = (baseType: 'float' | 'identifier', text: string) =>
   element('qti-base-value', { 'base-type': baseType }, text);
 const set = (identifier: string, to: Element) => element('qti-set-outcome-value', { identifier }, to);
 const say = (feedback: string) => set('FEEDBACK', value('identifier', feedback));
-const score = set('SCORE', value('float', '1'));
+const scoreOf = ({ marks = 1 }: ItemRules, part = 1) => set('SCORE', value('float', double(part * marks)));
 const isRight = element('qti-match', {}, variable(RESPONSE), correct);
 
 const declare = (
@@ -91,12 +104,12 @@ function table({ caption, columns }: Chart): Element {
 const namesOfUnits: Readonly<Record<string, string>> = { money: 'money', '°': 'degrees' };
 const unitOf = (of: KindName) => namesOfUnits[kinds[of].unit] ?? kinds[of].unit;
 
-function instruction({ form, of, digits }: NumberQuestion): string {
+function instruction({ form, of, digits }: NumberQuestion, { comma = false }: ItemRules): string {
   const unit = unitOf(of);
   const wanted = unit === '' ? 'as a plain number' : `in ${unit}`;
   const decimals = digits === 0 ? 'the whole number' : `${digits} decimal${digits === 1 ? '' : 's'}`;
   const exact = form === 'estimate' ? '; a rough figure will do' : `, to ${decimals}`;
-  return `Give the answer ${wanted}${exact}. Write the number alone, with a point for decimals and no commas.`;
+  return `Give the answer ${wanted}${exact}. Write the number alone, ${comma ? 'with a comma for decimals and no points' : 'with a point for decimals and no commas'}.`;
 }
 
 /** How far below and above a known mistake an answer may lie, and still be taken for it rather than for its neighbour. */
@@ -111,7 +124,23 @@ function reach(question: NumberQuestion, at: number): readonly [number, number] 
   ];
 }
 
-function numberParts(question: NumberQuestion): Parts {
+const ROUNDED_BY = 0.25; // part of the answer by which a rounded one may be off; as in `mark-number.ts`
+
+/** Numbers that are right but rounded too far: the answer to fewer decimals, or to tens and more, outside what counts as right. */
+export function roundedOf(question: NumberQuestion): readonly number[] {
+  const { answer, digits, form, whole } = question;
+  if (form === 'estimate' || whole || answer === 0) return [];
+  const { low, high } = boundsOf(question);
+  const found: number[] = [];
+  for (let place = digits - 1; 10 ** -place < 2 * Math.abs(answer); place--) {
+    const rounded = Number((Math.round(answer * 10 ** place) / 10 ** place).toPrecision(12));
+    if (Math.abs(rounded - answer) > ROUNDED_BY * Math.abs(answer)) break;
+    if (rounded < low || rounded > high) found.push(rounded);
+  }
+  return [...new Set(found)];
+}
+
+function numberParts(question: NumberQuestion, rules: ItemRules): Parts {
   const { answer, digits, slips, of, curve, prompt } = question;
   const { low, high } = boundsOf(question);
   // The value expected comes first: an absolute tolerance is laid about the first expression.
@@ -123,12 +152,13 @@ function numberParts(question: NumberQuestion): Parts {
       variable(RESPONSE),
     );
   const unit = unitOf(of);
+  const halves = rules.half ? roundedOf(question) : [];
   return {
     declaration: declare('single', 'float', [double(Number(answer.toFixed(digits)))]),
     body: [
       paragraph(prompt),
       ...(curve ? [table(curve)] : []),
-      paragraph(instruction(question)),
+      paragraph(instruction(question, rules)),
       element(
         'p',
         {},
@@ -140,14 +170,16 @@ function numberParts(question: NumberQuestion): Parts {
     rules: [
       condition(
         [
-          [near(answer, [answer - low, high - answer]), score, say('right')],
+          [near(answer, [answer - low, high - answer]), scoreOf(rules), say('right')],
           ...slips.map((slip, i) => [near(slip.value, reach(question, i)), say(`slip-${i + 1}`)] as const),
+          ...halves.map((each) => [near(each, [TYPED, TYPED]), scoreOf(rules, 0.5), say('rounded')] as const),
         ],
         [say('wrong')],
       ),
     ],
     feedback: {
       right: 'Right.',
+      ...(halves.length > 0 && { rounded: 'Right, but rounded too far: half the marks.' }),
       wrong: 'That is not it. Follow the working step by step, and find where yours parts from it.',
       ...Object.fromEntries(slips.map((slip, i) => [`slip-${i + 1}`, slip.say])),
     },
@@ -167,7 +199,7 @@ const choices = (
     ...texts.map((text, i) => element('qti-simple-choice', { identifier: identifier(i) }, text)),
   );
 
-function choiceParts({ options, answer, prompt }: ChoiceQuestion): Parts {
+function choiceParts({ options, answer, prompt }: ChoiceQuestion, rules: ItemRules): Parts {
   const option = (place: number) => `option-${letter(place)}`;
   const texts = options.map(({ text }) => text);
   return {
@@ -176,14 +208,14 @@ function choiceParts({ options, answer, prompt }: ChoiceQuestion): Parts {
       paragraph(prompt),
       choices(texts, option, ['qti-choice-interaction', { 'max-choices': 1 }], 'Choose one.'),
     ],
-    rules: [set('FEEDBACK', variable(RESPONSE)), condition([[isRight, score]], [])],
+    rules: [set('FEEDBACK', variable(RESPONSE)), condition([[isRight, scoreOf(rules)]], [])],
     feedback: Object.fromEntries(
       options.map(({ why }, i) => [option(i), i === answer ? `Right. ${why}` : why]),
     ),
   };
 }
 
-function orderParts({ items, answer, prompt }: OrderQuestion): Parts {
+function orderParts({ items, answer, prompt }: OrderQuestion, rules: ItemRules): Parts {
   const step = (place: number) => `step-${letter(place)}`;
   return {
     declaration: declare('ordered', 'identifier', answer.map(step)),
@@ -191,7 +223,7 @@ function orderParts({ items, answer, prompt }: OrderQuestion): Parts {
       paragraph(prompt),
       choices(items, step, ['qti-order-interaction', {}], 'Put the steps in order, the first at the top.'),
     ],
-    rules: [condition([[isRight, score, say('right')]], [say('wrong')])],
+    rules: [condition([[isRight, scoreOf(rules), say('right')]], [say('wrong')])],
     feedback: {
       right: 'Right.',
       wrong: 'Some steps are out of place; compare yours with the right order.',
@@ -199,10 +231,10 @@ function orderParts({ items, answer, prompt }: OrderQuestion): Parts {
   };
 }
 
-function partsOf(question: Question): Parts {
-  if (isNumberQuestion(question)) return numberParts(question);
-  if (isChoiceQuestion(question)) return choiceParts(question);
-  if (isOrderQuestion(question)) return orderParts(question);
+function partsOf(question: Question, rules: ItemRules): Parts {
+  if (isNumberQuestion(question)) return numberParts(question, rules);
+  if (isChoiceQuestion(question)) return choiceParts(question, rules);
+  if (isOrderQuestion(question)) return orderParts(question, rules);
   return question satisfies never;
 }
 
@@ -230,37 +262,43 @@ const modal = (variableName: string, identifier: string, lines: readonly string[
     element('qti-content-body', {}, ...lines.map(paragraph)),
   );
 
-/** The item's document. SCORE is 0 or 1; FEEDBACK tells which sentence is shown; the working is shown to everybody. */
-export function qtiItem(question: Question, { identifier, version }: ItemSettings): string {
-  const { declaration, body, rules, feedback } = partsOf(question);
+/** The item. SCORE goes from 0 to the marks; FEEDBACK tells which sentence is shown; the working is shown to everybody, unless it is left out. */
+export function itemElement(
+  question: Question,
+  { identifier, version, rules: chosen = {} }: ItemSettings,
+): Element {
+  const { declaration, body, rules, feedback } = partsOf(question, chosen);
   const isEmpty = element('qti-is-null', {}, variable(RESPONSE));
-  return xmlDocument(
+  const { marks = 1, working = true } = chosen;
+  return element(
+    'qti-assessment-item',
+    {
+      ...asiSpaces,
+      identifier,
+      title: question.title,
+      'xml:lang': 'en-GB',
+      ...tool(version),
+      adaptive: false,
+      'time-dependent': false,
+    },
+    declaration,
+    outcome('SCORE', 'float', { 'normal-maximum': marks, 'normal-minimum': 0 }, '0'),
+    outcome('MAXSCORE', 'float', {}, double(marks)),
+    outcome('FEEDBACK', 'identifier', {}, 'none'),
+    ...(working ? [outcome('WORKING', 'identifier', {}, 'none')] : []),
+    element('qti-item-body', {}, ...body),
     element(
-      'qti-assessment-item',
-      {
-        ...asiSpaces,
-        identifier,
-        title: question.title,
-        'xml:lang': 'en-GB',
-        ...tool(version),
-        adaptive: false,
-        'time-dependent': false,
-      },
-      declaration,
-      outcome('SCORE', 'float', { 'normal-maximum': 1, 'normal-minimum': 0 }, '0'),
-      outcome('MAXSCORE', 'float', {}, '1'),
-      outcome('FEEDBACK', 'identifier', {}, 'none'),
-      outcome('WORKING', 'identifier', {}, 'none'),
-      element('qti-item-body', {}, ...body),
-      element(
-        'qti-response-processing',
-        {},
-        set('WORKING', value('identifier', 'working')),
-        condition([[isEmpty, say('unanswered')]], rules),
-      ),
-      modal('FEEDBACK', 'unanswered', ['Not answered.']),
-      ...Object.entries(feedback).map(([name, sentence]) => modal('FEEDBACK', name, [sentence])),
-      modal('WORKING', 'working', question.working, 'Working'),
+      'qti-response-processing',
+      {},
+      ...(working ? [set('WORKING', value('identifier', 'working'))] : []),
+      condition([[isEmpty, say('unanswered')]], rules),
     ),
+    modal('FEEDBACK', 'unanswered', ['Not answered.']),
+    ...Object.entries(feedback).map(([name, sentence]) => modal('FEEDBACK', name, [sentence])),
+    ...(working ? [modal('WORKING', 'working', question.working, 'Working')] : []),
   );
 }
+
+/** The item's document in QTI 3.0. */
+export const qtiItem = (question: Question, settings: ItemSettings): string =>
+  xmlDocument(itemElement(question, settings));

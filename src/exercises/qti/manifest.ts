@@ -1,14 +1,14 @@
 // The list of a QTI 3.0 package's files: imsmanifest.xml.
 import { packageSpaces } from './names.ts';
 import type { ItemReference } from './test.ts';
-import { element, xmlDocument } from './xml.ts';
+import { element, type Element } from './xml.ts';
 
-/** The manifest's document: the test, which depends on its items, and the items. */
-export function qtiManifest(
+/** The manifest: the test, which depends on its items, and the items. */
+export function manifestElement(
   identifier: string,
   test: ItemReference,
   items: readonly ItemReference[],
-): string {
+): Element {
   const resource = (
     type: string,
     { identifier: name, href }: ItemReference,
@@ -20,18 +20,16 @@ export function qtiManifest(
       element('file', { href }),
       ...needs.map((item) => element('dependency', { identifierref: item.identifier })),
     );
-  return xmlDocument(
+  return element(
+    'manifest',
+    { ...packageSpaces, identifier },
+    element('metadata', {}, element('schema', {}, 'QTI Package'), element('schemaversion', {}, '3.0.0')),
+    element('organizations'),
     element(
-      'manifest',
-      { ...packageSpaces, identifier },
-      element('metadata', {}, element('schema', {}, 'QTI Package'), element('schemaversion', {}, '3.0.0')),
-      element('organizations'),
-      element(
-        'resources',
-        {},
-        resource('imsqti_test_xmlv3p0', test, items),
-        ...items.map((item) => resource('imsqti_item_xmlv3p0', item, [])),
-      ),
+      'resources',
+      {},
+      resource('imsqti_test_xmlv3p0', test, items),
+      ...items.map((item) => resource('imsqti_item_xmlv3p0', item, [])),
     ),
   );
 }

@@ -1,9 +1,11 @@
-// A sheet of questions as the files of a QTI 3.0 package, to be zipped by the caller.
+// A sheet of questions as the files of a QTI package, 3.0 or 2.1, to be zipped by the caller.
 import type { Question } from '../question.ts';
-import { qtiItem } from './item.ts';
-import { qtiManifest } from './manifest.ts';
+import { itemElement, type ItemRules } from './item.ts';
+import { manifestElement } from './manifest.ts';
 import { identifierOf } from './names.ts';
-import { qtiTest, type ItemReference } from './test.ts';
+import { testElement, type ItemReference } from './test.ts';
+import { inTwoOne } from './two-one.ts';
+import { xmlDocument, type Element } from './xml.ts';
 
 export interface PackageSettings {
   /** What tells this sheet from others, such as its seed: items of two sheets kept together must not share a name. */
@@ -11,13 +13,20 @@ export interface PackageSettings {
   readonly title: string;
   /** The handbook's version. */
   readonly version: string;
+  /** The standard's own version; by itself 3.0. */
+  readonly standard?: Standard;
+  readonly rules?: ItemRules;
+  /** Marks of each question, where not all have one. */
+  readonly marks?: readonly number[];
 }
+export type Standard = '3.0' | '2.1';
 
 /** File name → text in UTF-8. */
 export function qtiPackage(
   questions: readonly Question[],
-  { sheet, title, version }: PackageSettings,
+  { sheet, title, version, standard = '3.0', rules = {}, marks }: PackageSettings,
 ): Readonly<Record<string, string>> {
+  const written = (root: Element) => xmlDocument(standard === '2.1' ? inTwoOne(root) : root);
   const name = identifierOf(`sheet-${sheet}`);
   const items = questions.map((question, i): ItemReference & { readonly question: Question } => ({
     identifier: `${name}-question-${i + 1}`,
@@ -27,10 +36,13 @@ export function qtiPackage(
   const references = items.map(({ identifier, href }): ItemReference => ({ identifier, href }));
   const test = { identifier: `${name}-test`, href: 'test.xml' };
   return {
-    'imsmanifest.xml': qtiManifest(`${name}-package`, test, references),
-    [test.href]: qtiTest(references, { identifier: test.identifier, title, version }),
+    'imsmanifest.xml': written(manifestElement(`${name}-package`, test, references)),
+    [test.href]: written(testElement(references, { identifier: test.identifier, title, version })),
     ...Object.fromEntries(
-      items.map(({ identifier, href, question }) => [href, qtiItem(question, { identifier, version })]),
+      items.map(({ identifier, href, question }, i) => [
+        href,
+        written(itemElement(question, { identifier, version, rules: { ...rules, marks: marks?.[i] ?? 1 } })),
+      ]),
     ),
   };
 }

@@ -1,6 +1,6 @@
 // A sheet of questions as a QTI 3.0 assessment test, which refers to its items.
 import { asiSpaces, tool } from './names.ts';
-import { element, xmlDocument } from './xml.ts';
+import { element, type Element } from './xml.ts';
 
 export interface ItemReference {
   readonly identifier: string;
@@ -14,45 +14,43 @@ export interface TestSettings {
   readonly version: string;
 }
 
-/** The test's document: questions in the order given, answered in any order, each once, with its feedback. */
-export function qtiTest(
+/** The test: questions in the order given, answered in any order, each once, with its feedback. */
+export function testElement(
   items: readonly ItemReference[],
   { identifier, title, version }: TestSettings,
-): string {
+): Element {
   const names = ['SCORE', 'MAXSCORE'];
-  return xmlDocument(
+  return element(
+    'qti-assessment-test',
+    { ...asiSpaces, identifier, title, ...tool(version) },
+    ...names.map((name) =>
+      element(
+        'qti-outcome-declaration',
+        { identifier: name, cardinality: 'single', 'base-type': 'float' },
+        element('qti-default-value', {}, element('qti-value', {}, '0')),
+      ),
+    ),
     element(
-      'qti-assessment-test',
-      { ...asiSpaces, identifier, title, ...tool(version) },
+      'qti-test-part',
+      { identifier: 'part', 'navigation-mode': 'nonlinear', 'submission-mode': 'individual' },
+      element('qti-item-session-control', { 'max-attempts': 1, 'show-feedback': true }),
+      element(
+        'qti-assessment-section',
+        { identifier: 'questions', title, visible: true },
+        ...items.map((item) => element('qti-assessment-item-ref', { ...item })),
+      ),
+    ),
+    element(
+      'qti-outcome-processing',
+      {},
       ...names.map((name) =>
         element(
-          'qti-outcome-declaration',
-          { identifier: name, cardinality: 'single', 'base-type': 'float' },
-          element('qti-default-value', {}, element('qti-value', {}, '0')),
-        ),
-      ),
-      element(
-        'qti-test-part',
-        { identifier: 'part', 'navigation-mode': 'nonlinear', 'submission-mode': 'individual' },
-        element('qti-item-session-control', { 'max-attempts': 1, 'show-feedback': true }),
-        element(
-          'qti-assessment-section',
-          { identifier: 'questions', title, visible: true },
-          ...items.map((item) => element('qti-assessment-item-ref', { ...item })),
-        ),
-      ),
-      element(
-        'qti-outcome-processing',
-        {},
-        ...names.map((name) =>
+          'qti-set-outcome-value',
+          { identifier: name },
           element(
-            'qti-set-outcome-value',
-            { identifier: name },
-            element(
-              'qti-sum',
-              {},
-              element('qti-test-variables', { 'variable-identifier': name, 'base-type': 'float' }),
-            ),
+            'qti-sum',
+            {},
+            element('qti-test-variables', { 'variable-identifier': name, 'base-type': 'float' }),
           ),
         ),
       ),

@@ -7,9 +7,9 @@ import { has, lastOf, type At } from '../course.ts';
 import { chargerFree, FILLS, houseAt, LIMIT, STEP, type Rig } from './rig.ts';
 import type { Happening, WashbackState, Wrong } from './state.ts';
 
-const TEN_DEGREES = 2; // times as quick for ten degrees warmer; memory
-const DIES_ABOVE = 35; // °C above which yeast suffers; common practice, as in the calculator of a washback's heat
-const DEATH = 0.15; // 1/(h K), how fast above that; no source
+export const TEN_DEGREES = 2; // times as quick for ten degrees warmer; memory
+export const DIES_ABOVE = 35; // °C above which yeast suffers; common practice, as in the calculator of a washback's heat
+export const DEATH = 0.15; // 1/(h K), how fast above that; no source
 const FROTH_FOLLOWS = 1 / 3; // h in which the froth follows the gas; no source
 const SWITCHED = 0.55; // of its height that a running switcher leaves of the froth; no source
 const SOAPED = 0.4; // of its height that a dose of antifoam leaves; no source

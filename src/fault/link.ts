@@ -1,0 +1,20 @@
+// A case in an address: #fault= and its number, so that a trainer sets the same for all; and the line to hand in.
+import { shown } from '../core/shown.ts';
+import { isSeed, SEEDS } from '../shift/seed.ts';
+
+const MARK = '#fault=';
+
+export const linkOfFault = (seed: number): string => `${MARK}${seed}`;
+
+/** The number in an address; undefined where there is none, a sentence where it cannot be. */
+export function faultOfLink(hash: string): number | { readonly problem: string } | undefined {
+  if (!hash.startsWith(MARK)) return undefined;
+  const given = hash.slice(MARK.length);
+  const seed = /^[1-9]\d{0,5}$/.test(given) ? Number(given) : undefined;
+  if (isSeed(seed)) return seed;
+  return { problem: `The link says case “${shown(given)}”; a case is a whole number from ${SEEDS[0]} to ${SEEDS[1]}.` }; // prettier-ignore
+}
+
+/** The line of a result for a record: which case, of which house, points and minutes, day. */
+export const faultLine = (seed: number, house: string, { total, spent, least }: { readonly total: number; readonly spent: number; readonly least: number }, day: string): string =>
+  `Case ${seed}, house ${house}: ${total} of 100, ${spent} min asked for, ${least} would have done, ${day}`; // prettier-ignore
