@@ -64,7 +64,7 @@ export function answersCode(answers: readonly string[]): string {
  */
 export function resultCode({ sheet, version, name, marks, day, attempt = 1, answers = NO_ANSWERS }: Result): string {
   const plain = plainName(name);
-  const signs = `${sheet}-${version}-${marks.map(sign).join('')}`;
+  const signs = `${sheet}-${version}-${signsOf(marks)}`;
   const on = day === undefined ? undefined : daySigns(day);
   const time = Math.min(Math.max(1, attempt), MOST_ATTEMPTS).toString(36);
   const body = on === undefined ? signs : `${SECOND}-${signs}-${on}${time}-${answers}`;
@@ -83,6 +83,14 @@ function markOf(each: string): Result['marks'][number] | undefined {
 const FORMS =
   /^(?<body>(?:(?<second>r2)-)?(?<sheet>[0-9a-z]{7})-(?<version>[1-9]\d?)-(?<signs>[0-9a-z]{1,60})(?:-(?<on>[0-9a-z]{3})(?<time>[1-9a-z])-(?<answers>[0-9a-z]{4}))?)-(?<sum>[0-9a-z]{3})-(?<written>\S*)$/;
 
+/** The signs of marks, one for each question, as a code and a class book carry them. */
+export const signsOf = (marks: Result['marks']): string => marks.map(sign).join('');
+/** The marks of such signs; undefined when one stands for nothing. */
+export function marksOf(signs: string): Result['marks'] | undefined {
+  const marks = [...signs].map(markOf);
+  return marks.includes(undefined) ? undefined : marks.filter((each) => each !== undefined);
+}
+
 /** Reads a code of either form; a sentence when it is damaged. */
 export function readResult(code: string): Result | string {
   const damaged = `“${shown(code)}” is not a whole result code; ask for it once more.`;
@@ -98,13 +106,13 @@ export function readResult(code: string): Result | string {
   }
   if (plainName(name) !== name) return damaged;
   if (check(`${body}-${name}`) !== sum) return damaged;
-  const marks = [...signs!].map(markOf);
-  if (marks.includes(undefined)) return damaged;
+  const marks = marksOf(signs!);
+  if (!marks) return damaged;
   return {
     sheet: sheet!,
     version: Number(version),
     name,
-    marks: marks.filter((each) => each !== undefined),
+    marks,
     ...(on === undefined ? {} : { day: dayOf(parseInt(on, 36)), attempt: parseInt(time!, 36), answers: answers! }),
   };
 } // prettier-ignore
