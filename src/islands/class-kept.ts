@@ -30,10 +30,13 @@ function read(id: string): Kept {
   };
 } // prettier-ignore
 
-/** The book that is open; a new one where there is none. */
+/** The book that is open; a new one where there is none, which another tab then opens as well. */
 export function keptBook(): Kept {
   const id = keptText(NOW) ?? '';
-  return ID.test(id) ? read(id) : { book: freshBook(chanceId()), problems: [] };
+  if (ID.test(id)) return read(id);
+  const book = freshBook(chanceId());
+  keepText(NOW, book.id);
+  return { book, problems: [] };
 }
 
 /** Keeps a book, put together with what another tab has written meanwhile; the two together, and whether the browser kept them. */
