@@ -1,6 +1,6 @@
 // The class book: kept in this browser and as a file, with people, what was set, results, what is confused and who is competent until when.
 import { createSignal, lazy, onMount, Show, Suspense } from 'solid-js';
-import { freshBook, joined, settingsOf, SETTINGS, countings, backIn, hasGone, withThings, type ClassBook, type Counting, type Settings } from '../exercises/class/book.ts'; // prettier-ignore
+import { freshBook, joined, peopleOf, settingsOf, SETTINGS, countings, backIn, hasGone, withThings, type ClassBook, type Counting, type Settings } from '../exercises/class/book.ts'; // prettier-ignore
 import { bookText, LONGEST_BOOK, LONGEST_NAME, readBook } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/own-question.ts';
 import { chanceId, keepBook, keptBook, onOtherTab, openBook, otherBooks } from './class-kept.ts';
@@ -139,8 +139,11 @@ export default function ClassDesk(props: { readonly list: string }) {
         <ClassPeople book={book()} change={change} list={props.list} />
         <ClassResults book={book()} change={change} list={props.list} />
         <Suspense>
-          <ClassConfuses book={book()} list={props.list} />
-          <ClassMatrix book={book()} change={change} set={set} />
+          {/* What only a book with people needs comes with the first of them. */}
+          <Show when={peopleOf(book()).length > 0}>
+            <ClassConfuses book={book()} list={props.list} />
+            <ClassMatrix book={book()} change={change} set={set} />
+          </Show>
         </Suspense>
       </Show>
     </>

@@ -1,35 +1,29 @@
 // A trainer's desk of sealed sheets: the key, the sheet that is sealed to it, and the answers that come back and are opened and marked here.
 import { createSignal, For, onMount, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import { idOf, withThings, worksOf, type Thing } from '../exercises/class/book.ts';
-import { gotOf, put } from '../exercises/class/taken.ts';
+import type { Thing } from '../exercises/class/book.ts';
 import { csvOf } from '../exercises/csv.ts';
-import { ownScore } from '../exercises/own/own-sheet.ts';
-import { LONGEST_TEXT, readOwnSheet } from '../exercises/own/own-text.ts';
 import { answersCode, missedIn, type Result } from '../exercises/result.ts';
 import { alikeNotes } from '../exercises/results-alike.ts';
 import { readHandIn, readHandInText, type HandIn } from '../exercises/sealed/hand-in.ts';
 import { aboutHandIn, LONGEST_SEALED, onlyVersion, readSealed, sealedText, type SealedSheet } from '../exercises/sealed/sealed-sheet.ts'; // prettier-ignore
-import { readSheetLink } from '../exercises/sheet-link.ts';
 import { pointsOf } from '../exercises/verdict.ts';
 import { isSealKeySound, makeSealKey, readSealKey, sealKeyText, unsealed } from '../handing/sealing.ts';
 import { canSign, fingerprint, publicOf, type SecretKey } from '../handing/signing.ts';
 import { fromBase64url } from '../house/base64url.ts';
-import { keepBook, keptBook } from './class-kept.ts';
 import { copyAddress } from './copy-address.ts';
 import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
 import { fetchMarker } from './marker.ts';
 import { textOfFile } from './open-file.ts';
-import { readOwnLink } from './own-address.ts';
-import { keptSheets } from './own-kept.ts';
 import { timeText } from './own-taken.ts';
 import { saveFile } from './save-file.ts';
 import { isTooLong, LONG_LINK, readSealedLink, sealedLink } from './sealed-address.ts';
-import { openSheet, sealSheet, type Opened, type Sealable } from './sealed-draw.ts';
+import type { Opened, Sealable } from './sealed-draw.ts';
 import { keepSeal, keepSealKey, keptSealKey, keptSeals } from './seal-kept.ts';
 import { inWords, today } from './today.ts';
 
+const LONGEST_OWN = 400_000; // bytes of a sheet's file that are read, as own-text.ts has it
 const LONGEST_PASTED = 600_000; // characters of hand-ins that are read: about a thousand
 const MOST_TOLD = 8;
 const MINUTE = 60_000; // ms
@@ -60,12 +54,13 @@ export default function SealedDesk(props: { readonly list: string }) {
   const takeKey = async (next: SecretKey, says: string) => {
     if (!(await isSealKeySound(next))) return void setSaid('This key is damaged: it does not open what is sealed to it.'); // prettier-ignore
     setKey(next);
+    const { keptSheets } = await import('./own-kept.ts');
+    setTitles(keptSheets().all.flatMap(({ title, notes }) => (notes ? [title] : [])));
     setPrint(await fingerprint(publicOf(next)));
     setSaid(keepSealKey(next) ? says : `${says} This browser does not keep it: save it to a file now.`);
   };
   onMount(() => {
     if (!canSign()) return void setSaid('This page came by an address that browsers do not trust with keys (plain http), so nothing can be sealed here. Open it by https.'); // prettier-ignore
-    setTitles(keptSheets().all.filter(({ notes }) => notes).map(({ title }) => title)); // prettier-ignore
     const kept = keptSealKey();
     if (typeof kept === 'string') setSaid(kept);
     else if (kept) void takeKey(kept, '');
@@ -73,12 +68,14 @@ export default function SealedDesk(props: { readonly list: string }) {
 
   const wanted = async (): Promise<Sealable | string> => {
     if (chosen() !== '') {
+      const { keptSheets } = await import('./own-kept.ts');
       const own = keptSheets().all.find(({ title }) => title === chosen());
       return own ? { own } : 'This sheet is no longer kept in this browser.';
     }
     const hash = address()
       .slice(Math.max(0, address().indexOf('#')))
       .trim();
+    const [{ readOwnLink }, { readSheetLink }] = await Promise.all([import('./own-address.ts'), import('../exercises/sheet-link.ts')]); // prettier-ignore
     const own = await readOwnLink(hash);
     if (own) return typeof own === 'string' ? own : { own: own.sheet };
     const read = readSheetLink(hash);
@@ -88,6 +85,7 @@ export default function SealedDesk(props: { readonly list: string }) {
   const sealIt = async (from: Sealable | string) => {
     if (typeof from === 'string') return void setSaid(from);
     setSaid('The sheet is being drawn and sealed …');
+    const { sealSheet } = await import('./sealed-draw.ts');
     const found = await sealSheet(from, key()!, 'own' in from ? from.own.title : '', props.list);
     if (typeof found === 'string') return void setSaid(found);
     const { sealed, drawn } = found;
@@ -119,7 +117,7 @@ export default function SealedDesk(props: { readonly list: string }) {
     const told: string[] = [];
     const found: Marked[] = [];
     const sheets = new Map<string, Opened | string>();
-    const mark = await fetchMarker();
+    const [mark, { openSheet }, { ownScore }] = await Promise.all([fetchMarker(), import('./sealed-draw.ts'), import('../exercises/own/own-sheet.ts')]); // prettier-ignore
     if (!mark) return;
     for (const text of pasted().slice(0, LONGEST_PASTED).split(/\s+/).filter(Boolean)) {
       const outer = readHandInText(text);
@@ -160,7 +158,8 @@ export default function SealedDesk(props: { readonly list: string }) {
       ...(told.length > MOST_TOLD ? [`${told.length - MOST_TOLD} more could not be opened.`] : []),
     ]);
   };
-  const intoBook = () => {
+  const intoBook = async () => {
+    const [{ idOf, withThings, worksOf }, { gotOf, put }, { keepBook, keptBook }] = await Promise.all([import('../exercises/class/book.ts'), import('../exercises/class/taken.ts'), import('./class-kept.ts')]); // prettier-ignore
     const { book } = keptBook();
     const sheetThings = Object.fromEntries(
       marked().map(({ of }): [string, Thing] => {
@@ -299,7 +298,8 @@ export default function SealedDesk(props: { readonly list: string }) {
                 saidBy="sealed-said"
                 open={async (file) => {
                   if (!file) return;
-                  const text = await textOfFile(file, LONGEST_TEXT, 'a sheet');
+                  const text = await textOfFile(file, LONGEST_OWN, 'a sheet');
+                  const { readOwnSheet } = await import('../exercises/own/own-text.ts');
                   const read = 'problem' in text ? text.problem : readOwnSheet(text.text);
                   await sealIt(typeof read === 'string' ? read : { own: read });
                 }}
@@ -432,7 +432,7 @@ export default function SealedDesk(props: { readonly list: string }) {
               </table>
             </div>
             <p class="actions">
-              <button type="button" onClick={intoBook}>
+              <button type="button" onClick={() => void intoBook()}>
                 Put them into the class book
               </button>
               <button type="button" onClick={save}>

@@ -23,7 +23,7 @@ const tools: Readonly<Record<string, string>> = {
   '/sheet/own/': '.taking',
   '/sheet/sealed/': '.taking',
   '/sheets/sealed/': '#sealed-key-title',
-  '/class/': '#class-matrix',
+  '/class/': '#class-results',
   '/sheets/own/': '.own-found li:first-child',
   '/sheets/questions/': '#own-q-title',
   '/sheets/': '.preview .questions li:nth-child(10)',
