@@ -10,6 +10,12 @@ export interface Result {
   readonly version: number;
   readonly name: string;
   readonly marks: readonly { readonly verdict: Verdict; readonly family?: Family }[];
+  /** The day it was handed in, as the trainee's machine had it: 2026-05-14. A code of the first form has none, and none of what follows. */
+  readonly day?: string;
+  /** 1 for the first time this sheet was handed in on that machine, 2 for the second. */
+  readonly attempt?: number;
+  /** A short code of the answers as they were written, by which two that are alike are noticed. */
+  readonly answers?: string;
 }
 
 const verdicts: readonly Verdict[] = ['unanswered', 'right', 'rounded', 'unit', 'wrong', 'unreadable'];
@@ -28,12 +34,42 @@ const check = (text: string) => (seedOf(text) % 36 ** 3).toString(36).padStart(3
 const plainName = (name: string) =>
   name.slice(0, LONGEST_NAME).replace(/\s+/g, ' ').replace(UNSEEN, '').replace(/ +/g, ' ').trim();
 
-/** The code of a result: sheet, version, a sign for each question, a check, the name. */
-export function resultCode({ sheet, version, name, marks }: Result): string {
-  const plain = plainName(name);
-  const body = `${sheet}-${version}-${marks.map(sign).join('')}`;
-  return `${body}-${check(`${body}-${plain}`)}-${encodeURIComponent(plain).replaceAll('_', '%5F').replaceAll('%20', '_').replaceAll('.', '%2E')}`;
+const SECOND = 'r2'; // what a code of the second form begins with
+export const MOST_ATTEMPTS = 35;
+const FIRST_DAY = Date.UTC(2020, 0, 1); // of days as codes count them; three signs reach to the year 2147
+const DAY_LENGTH = 86_400_000; // ms
+const ANSWER_SIGNS = 4; // of the code of the answers: one pair in 1.7 million is alike by chance
+export const NO_ANSWERS = '0'.repeat(ANSWER_SIGNS);
+
+/** A day in three signs; undefined for what is no day, or none that a code can carry. */
+function daySigns(day: string): string | undefined {
+  const at = Date.parse(`${day}T00:00:00Z`);
+  const count = (at - FIRST_DAY) / DAY_LENGTH;
+  const isDay = /^\d{4}-\d{2}-\d{2}$/.test(day) && count >= 0 && count < 36 ** 3 && dayOf(count) === day;
+  return isDay ? count.toString(36).padStart(3, '0') : undefined;
 }
+const dayOf = (count: number) => new Date(FIRST_DAY + count * DAY_LENGTH).toISOString().slice(0, 10);
+
+/** A code of the answers as they were written, whatever their spaces and capitals; that of no answers is all noughts. */
+export function answersCode(answers: readonly string[]): string {
+  const plain = answers.map((answer) => answer.toLowerCase().replace(/\s+/g, ''));
+  if (plain.every((answer) => answer === '')) return NO_ANSWERS;
+  const most = 36 ** ANSWER_SIGNS - 1;
+  return ((seedOf(plain.join('\n')) % most) + 1).toString(36).padStart(ANSWER_SIGNS, '0');
+}
+
+/**
+ * The code of a result. The second form: what it begins with, sheet, version, a sign for each question, day, attempt, code of
+ * the answers, a check, the name. Without a day that a code can carry, the first form: sheet, version, signs, check, name.
+ */
+export function resultCode({ sheet, version, name, marks, day, attempt = 1, answers = NO_ANSWERS }: Result): string {
+  const plain = plainName(name);
+  const signs = `${sheet}-${version}-${signsOf(marks)}`;
+  const on = day === undefined ? undefined : daySigns(day);
+  const time = Math.min(Math.max(1, attempt), MOST_ATTEMPTS).toString(36);
+  const body = on === undefined ? signs : `${SECOND}-${signs}-${on}${time}-${answers}`;
+  return `${body}-${check(`${body}-${plain}`)}-${encodeURIComponent(plain).replaceAll('_', '%5F').replaceAll('%20', '_').replaceAll('.', '%2E')}`;
+} // prettier-ignore
 
 /** What a sign stands for; undefined for one that stands for nothing. */
 function markOf(each: string): Result['marks'][number] | undefined {
@@ -44,32 +80,46 @@ function markOf(each: string): Result['marks'][number] | undefined {
   return verdict && { verdict };
 }
 
-/** Reads a code; a sentence when it is damaged. */
+const FORMS =
+  /^(?<body>(?:(?<second>r2)-)?(?<sheet>[0-9a-z]{7})-(?<version>[1-9]\d?)-(?<signs>[0-9a-z]{1,60})(?:-(?<on>[0-9a-z]{3})(?<time>[1-9a-z])-(?<answers>[0-9a-z]{4}))?)-(?<sum>[0-9a-z]{3})-(?<written>\S*)$/;
+
+/** The signs of marks, one for each question, as a code and a class book carry them. */
+export const signsOf = (marks: Result['marks']): string => marks.map(sign).join('');
+/** The marks of such signs; undefined when one stands for nothing. */
+export function marksOf(signs: string): Result['marks'] | undefined {
+  const marks = [...signs].map(markOf);
+  return marks.includes(undefined) ? undefined : marks.filter((each) => each !== undefined);
+}
+
+/** Reads a code of either form; a sentence when it is damaged. */
 export function readResult(code: string): Result | string {
   const damaged = `“${shown(code)}” is not a whole result code; ask for it once more.`;
   if (code.length > LONGEST) return damaged;
-  const found = /^([0-9a-z]{7})-([1-9]\d?)-([0-9a-z]{1,60})-([0-9a-z]{3})-(\S*)$/.exec(code.trim());
-  if (!found) return damaged;
-  const [, sheet, version, signs, sum, written] = found as unknown as [
-    string,
-    string,
-    string,
-    string,
-    string,
-    string,
-  ];
+  const found = FORMS.exec(code.trim())?.groups as Partial<Record<string, string>> | undefined;
+  if (!found || (found['second'] === undefined) !== (found['on'] === undefined)) return damaged;
+  const { body, sheet, version, signs, on, time, answers, sum, written } = found;
   let name: string;
   try {
-    name = decodeURIComponent(written.replaceAll('_', '%20'));
+    name = decodeURIComponent(written!.replaceAll('_', '%20'));
   } catch {
     return damaged;
   }
   if (plainName(name) !== name) return damaged;
-  if (check(`${sheet}-${version}-${signs}-${name}`) !== sum) return damaged;
-  const marks = [...signs].map(markOf);
-  if (marks.includes(undefined)) return damaged;
-  return { sheet, version: Number(version), name, marks: marks.filter((each) => each !== undefined) };
-}
+  if (check(`${body}-${name}`) !== sum) return damaged;
+  const marks = marksOf(signs!);
+  if (!marks) return damaged;
+  return {
+    sheet: sheet!,
+    version: Number(version),
+    name,
+    marks,
+    ...(on === undefined ? {} : { day: dayOf(parseInt(on, 36)), attempt: parseInt(time!, 36), answers: answers! }),
+  };
+} // prettier-ignore
+
+/** The questions that were missed, wholly or in part, by their numbers on the sheet from 1. */
+export const missedIn = ({ marks }: Pick<Result, 'marks'>): readonly number[] =>
+  marks.flatMap(({ verdict }, i) => (verdict === 'right' ? [] : [i + 1]));
 
 /** Points of a result. */
 export const scoreOf = ({ marks }: Pick<Result, 'marks'>): number =>
@@ -99,7 +149,7 @@ function groups(results: readonly Result[], way: (result: Result) => unknown): r
 const inRow = (sentences: readonly string[]) => sentences.join(sentences.length > 2 ? ', ' : ' and ');
 
 /**
- * One result of each person for each version of a sheet: of several the one that was pasted last, where the first stood;
+ * One result of each person for each version and attempt of a sheet: of several the one that was pasted last, where the first stood;
  * and what is to be said of it. Those without a name may be of different people, and all stay.
  */
 export function eachOnce(results: readonly Result[]): {
@@ -108,7 +158,7 @@ export function eachOnce(results: readonly Result[]): {
 } {
   const named = groups(
     results.filter(({ name }) => name !== ''),
-    ({ sheet, version, name }) => [sheet, version, name.normalize()],
+    ({ sheet, version, name, attempt = 1 }) => [sheet, version, name.normalize(), attempt],
   );
   const lastOf = new Map(named.map((group) => [group[0], group.at(-1)!]));
   const once = results.flatMap((result) => (result.name === '' ? [result] : (lastOf.get(result) ?? [])));

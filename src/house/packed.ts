@@ -2,16 +2,24 @@
 import { deflateSync, inflateSync } from 'fflate';
 import { fromBase64url, toBase64url } from './base64url.ts';
 
-/** A text in signs that an address carries. */
-export const packed = (text: string): string =>
-  toBase64url(deflateSync(new TextEncoder().encode(text.toWellFormed()), { level: 9 }));
+/** A text as packed bytes. */
+export const packedBytes = (text: string): Uint8Array<ArrayBuffer> =>
+  Uint8Array.from(deflateSync(new TextEncoder().encode(text.toWellFormed()), { level: 9 }));
 
-/** The text of such signs; undefined when they are damaged. */
-export function unpackedText(signs: string): string | undefined {
+/** The text of such bytes; undefined when they are damaged. */
+export function unpackedBytes(bytes: Uint8Array): string | undefined {
   try {
-    const bytes = fromBase64url(signs);
-    return bytes && new TextDecoder('utf-8', { fatal: true }).decode(inflateSync(bytes));
+    return new TextDecoder('utf-8', { fatal: true }).decode(inflateSync(bytes));
   } catch {
     return undefined;
   }
+}
+
+/** A text in signs that an address carries. */
+export const packed = (text: string): string => toBase64url(packedBytes(text));
+
+/** The text of such signs; undefined when they are damaged. */
+export function unpackedText(signs: string): string | undefined {
+  const bytes = fromBase64url(signs);
+  return bytes && unpackedBytes(bytes);
 }

@@ -3,11 +3,13 @@ import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { csvOf } from '../exercises/csv.ts';
 import { families } from '../exercises/families.ts';
-import { eachOnce, missesOf, readResult, type Result } from '../exercises/result.ts';
+import { eachOnce, missedIn, missesOf, readResult, type Result } from '../exercises/result.ts';
+import { alikeNotes } from '../exercises/results-alike.ts';
 import { ownScore, type OwnSheet } from '../exercises/own/own-sheet.ts';
 import { pointsOf } from '../exercises/verdict.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { saveFile } from './save-file.ts';
+import { inWords as dayInWords } from './today.ts';
 
 const KEY = keyOf('result-codes'); // the codes of all sheets stand in one list
 const LONGEST = 200_000; // characters of codes that are read
@@ -39,7 +41,7 @@ export function OwnResults(props: { readonly sheet: OwnSheet; readonly mark: str
     saveFile(
       'results.csv',
       csvOf([
-        ['Name', 'Sheet', 'Title', 'Version', 'Marks', 'Of', 'Outcome', 'Misses'],
+        ['Name', 'Sheet', 'Title', 'Version', 'Day', 'Attempt', 'Marks', 'Of', 'Outcome', 'Questions missed', 'Misses'], // prettier-ignore
         ...mine().results.map((result) => {
           const { got, of } = scored(result);
           return [
@@ -47,9 +49,12 @@ export function OwnResults(props: { readonly sheet: OwnSheet; readonly mark: str
             result.sheet,
             props.sheet.title,
             result.version,
+            result.day ?? '',
+            result.attempt ?? '',
             got,
             of,
             outcome(result),
+            missedIn(result).join(' '),
             misses(result),
           ];
         }),
@@ -89,7 +94,7 @@ export function OwnResults(props: { readonly sheet: OwnSheet; readonly mark: str
             {others() === 1 ? '1 code is' : `${others()} codes are`} of other sheets, and not listed here.
           </p>
         </Show>
-        <For each={mine().notes}>{(note) => <p>{note}</p>}</For>
+        <For each={[...mine().notes, ...alikeNotes(mine().results)]}>{(note) => <p>{note}</p>}</For>
         <For each={damaged().slice(0, 5)}>{(problem) => <p class="problem">{problem}</p>}</For>
       </div>
       <Show when={mine().results.length > 0}>
@@ -99,7 +104,9 @@ export function OwnResults(props: { readonly sheet: OwnSheet; readonly mark: str
               <tr>
                 <th scope="col">Name</th>
                 <th scope="col">Version</th>
+                <th scope="col">Day and attempt</th>
                 <th scope="col">Marks</th>
+                <th scope="col">Missed</th>
                 <th scope="col">Outcome</th>
                 <th scope="col">Misses</th>
               </tr>
@@ -110,9 +117,15 @@ export function OwnResults(props: { readonly sheet: OwnSheet; readonly mark: str
                   <tr>
                     <th scope="row">{result.name || 'no name'}</th>
                     <td class="number">{result.version}</td>
+                    <td>
+                      {result.day === undefined
+                        ? 'not said'
+                        : `${dayInWords(result.day)}, attempt ${result.attempt}`}
+                    </td>
                     <td class="number">
                       {formatNumber(scored(result).got, 1)} of {scored(result).of}
                     </td>
+                    <td class="number">{missedIn(result).join(', ')}</td>
                     <td>{outcome(result)}</td>
                     <td>{misses(result)}</td>
                   </tr>

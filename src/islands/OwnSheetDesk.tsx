@@ -24,6 +24,8 @@ import { OwnSheetItems } from './OwnSheetItems.tsx';
 import { OwnSheetRules } from './OwnSheetRules.tsx';
 import { printPart } from './print-part.ts';
 import { saveFile } from './save-file.ts';
+import { rememberSheet } from './sheets-set.ts';
+import { today } from './today.ts';
 import { Shelf } from './Shelf.tsx';
 import type { Part } from './PaperQuestion.tsx';
 import { drawnInSteps } from './use-kinds.ts';
@@ -204,6 +206,7 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
     const made = whole();
     if (!made) return;
     const link = await ownLink(made);
+    if (!isTooLong(link)) rememberSheet({ mark: mark(), title: made.title || 'A sheet', address: `sheet/own/${link}`, day: today() }); // prettier-ignore
     if (isTooLong(link)) return void setSaid('This sheet is too long for a link: save it to a file, which the trainee opens.'); // prettier-ignore
     const address = `${location.origin}${location.pathname.replace(/sheets\/own\/$/, 'sheet/own/')}${link}`;
     setSaid(await copyAddress(address, `The link to sheet ${mark()} is copied, ${address.length} characters. It draws the same ever after; add &version=3 for one version.`)); // prettier-ignore

@@ -3,9 +3,12 @@ import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { csvOf } from '../exercises/csv.ts';
 import { resultsJson } from '../exercises/exchange/results-json.ts';
 import { families } from '../exercises/families.ts';
-import { eachOnce, missesOf, readResult, scoreOf, type Result } from '../exercises/result.ts';
+import { eachOnce, missedIn, missesOf, readResult, scoreOf, type Result } from '../exercises/result.ts';
+import { alikeNotes } from '../exercises/results-alike.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { saveFile } from './save-file.ts';
+import { sheetsSet } from './sheets-set.ts';
+import { inWords as dayInWords } from './today.ts';
 
 const KEY = keyOf('result-codes');
 const LONGEST = 200_000; // characters of codes that are read: some thousand
@@ -55,18 +58,26 @@ export function ResultTable(props: { readonly mark: string }) {
     setText(next);
     setKept(keepText(KEY, next));
   };
+  /** The way to a sheet that this browser handed out, by the short name in a code. */
+  const addressOf = (mark: string) => {
+    const address = sheetsSet().find((each) => each.mark === mark)?.address;
+    return address && `../${address}`;
+  };
   const save = () =>
     saveFile(
       'results.csv',
       csvOf([
-        ['Name', 'Sheet', 'Version', 'Points', 'Questions', 'Not answered', 'Misses'],
+        ['Name', 'Sheet', 'Version', 'Day', 'Attempt', 'Points', 'Questions', 'Not answered', 'Questions missed', 'Misses'], // prettier-ignore
         ...results().map((result) => [
           result.name,
           result.sheet,
           result.version,
+          result.day ?? '',
+          result.attempt ?? '',
           scoreOf(result),
           result.marks.length,
           blanks(result),
+          missedIn(result).join(' '),
           inWords(result),
         ]),
       ]),
@@ -94,7 +105,7 @@ export function ResultTable(props: { readonly mark: string }) {
         <Show when={results().length > 0}>
           <p>{results().length === 1 ? '1 result is read.' : `${results().length} results are read.`}</p>
         </Show>
-        <For each={once().notes}>{(note) => <p>{note}</p>}</For>
+        <For each={[...once().notes, ...alikeNotes(results())]}>{(note) => <p>{note}</p>}</For>
         <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
       </div>
       <Show when={results().length > 0}>
@@ -104,7 +115,9 @@ export function ResultTable(props: { readonly mark: string }) {
               <tr>
                 <th scope="col">Name</th>
                 <th scope="col">Version</th>
+                <th scope="col">Day and attempt</th>
                 <th scope="col">Points</th>
+                <th scope="col">Missed</th>
                 <th scope="col">Not answered</th>
                 <th scope="col">Misses</th>
               </tr>
@@ -117,10 +130,24 @@ export function ResultTable(props: { readonly mark: string }) {
                     <td class="number">
                       {result.version}
                       {result.sheet === props.mark ? '' : `, of another sheet (${result.sheet})`}
+                      <Show when={result.sheet !== props.mark && addressOf(result.sheet)}>
+                        {(address) => (
+                          <>
+                            {' '}
+                            <a href={address()}>open it</a>
+                          </>
+                        )}
+                      </Show>
+                    </td>
+                    <td>
+                      {result.day === undefined
+                        ? 'not said'
+                        : `${dayInWords(result.day)}, attempt ${result.attempt}`}
                     </td>
                     <td class="number">
                       {scoreOf(result)} of {result.marks.length}
                     </td>
+                    <td class="number">{missedIn(result).join(', ')}</td>
                     <td class="number">{blanks(result)}</td>
                     <td>{inWords(result)}</td>
                   </tr>

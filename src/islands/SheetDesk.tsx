@@ -30,6 +30,8 @@ import { ResultTable } from './ResultTable.tsx';
 import { SheetHandOn } from './SheetHandOn.tsx';
 import type { Part } from './PaperQuestion.tsx';
 import { Paper } from './SheetPaper.tsx';
+import { rememberSheet } from './sheets-set.ts';
+import { today } from './today.ts';
 import { Tick } from './Tick.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 
@@ -137,9 +139,15 @@ export default function SheetDesk(props: { readonly list: string }) {
     afterFrame(() => setReady(true)); // the page comes alive first
   });
 
+  const remember = (made: Worksheet) => {
+    const link = sheetLink(made);
+    if (!linkProblem(link))
+      rememberSheet({ mark: fingerprint(link), title: made.seed, address: `sheet/${link}`, day: today() });
+  };
   const printOut = async (part: Part) => {
     const made = await settle();
     if (!made) return;
+    remember(made);
     const versions: (readonly Asked[])[] = [];
     for (const version of allVersions()) {
       const asked = await drawing(made, asking(made, version, kinds));
@@ -169,6 +177,7 @@ export default function SheetDesk(props: { readonly list: string }) {
     const link = sheetLink(made);
     const tooLong = linkProblem(link);
     if (tooLong) return void setSaid(tooLong);
+    remember(made);
     const address = addressOf(link);
     const long =
       address.length > LONG_LINK

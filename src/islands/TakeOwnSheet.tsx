@@ -5,7 +5,7 @@ import { formatNumber } from '../core/format.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import { askingOwn, marksIn, ownScore, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts';
 import { LONGEST_TEXT, ownMark, readOwnSheet } from '../exercises/own/own-text.ts';
-import { resultCode } from '../exercises/result.ts';
+import { answersCode, resultCode } from '../exercises/result.ts';
 import { newsOf } from '../exercises/sheet-news.ts';
 import { pointsOf, type Mark } from '../exercises/verdict.ts';
 import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
@@ -15,9 +15,9 @@ import { fetchMarker, markerHere } from './marker.ts';
 import { NumberField } from './NumberField.tsx';
 import { textOfFile } from './open-file.ts';
 import { readOwnLink } from './own-address.ts';
-import { readTaken, freshTaken, timeText, type Taken } from './own-taken.ts';
+import { dayOf, readTaken, freshTaken, timeText, type Taken } from './own-taken.ts';
 import { kindsById } from './own-kinds.ts';
-import { NameOnSheet, ResultCode } from './TakeParts.tsx';
+import { Again, NameOnSheet, ResultCode } from './TakeParts.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 
 const MINUTE = 60_000; // ms
@@ -94,7 +94,20 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
     () =>
     ownScore(sheet() ?? { passMark: 0 }, asked().map(({ item }) => item.marks), marks().map(({ verdict }) => pointsOf(verdict))), // prettier-ignore
   );
-  const code = () => resultCode({ sheet: mark(), version: version()!, name: work().name, marks: marks() });
+  const code = () =>
+    resultCode({
+      sheet: mark(),
+      version: version()!,
+      name: work().name,
+      marks: marks(),
+      day: dayOf(work().handedIn),
+      attempt: work().attempt ?? 1,
+      answers: answersCode(work().answers),
+    });
+  const again = () => {
+    change({ ...freshTaken(asked().length, Date.now()), name: work().name, attempt: (work().attempt ?? 1) + 1 });
+    heading?.focus();
+  }; // prettier-ignore
   const isShown = (place: number) =>
     sheet()!.shows === 'never'
       ? false
@@ -202,6 +215,7 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
                 {isLate() ? ', which is after the time allowed' : ''}. Your result code:
               </p>
               <ResultCode code={code()} say={setSaid} />
+              <Again attempt={work().attempt ?? 1} again={again} />
             </div>
           </Show>
           <NameOnSheet name={work().name} change={(name) => change({ name })} />

@@ -1,4 +1,6 @@
 // What any sheet taken on the screen has: the trainee's name, and the code that is handed in.
+import { Show } from 'solid-js';
+import { MOST_ATTEMPTS } from '../exercises/result.ts';
 
 export function NameOnSheet(props: { readonly name: string; readonly change: (name: string) => void }) {
   return (
@@ -38,5 +40,21 @@ export function ResultCode(props: { readonly code: string; readonly say: (text: 
         </button>
       </p>
     </>
+  );
+}
+
+/** The way to take a sheet once more; its code then says which attempt it is. */
+export function Again(props: { readonly attempt: number; readonly again: () => void }) {
+  return (
+    <Show when={props.attempt < MOST_ATTEMPTS}>
+      <p class="small">
+        This was attempt {props.attempt}; the code says so, with the day by this machine’s clock.
+      </p>
+      <p class="actions">
+        <button type="button" onClick={props.again}>
+          Take it once more, as attempt {props.attempt + 1}
+        </button>
+      </p>
+    </Show>
   );
 }

@@ -2,7 +2,7 @@
 import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { pointsOf, type Mark } from '../exercises/verdict.ts';
 import { kindsOf } from '../exercises/kinds/later.ts';
-import { resultCode } from '../exercises/result.ts';
+import { answersCode, MOST_ATTEMPTS, resultCode } from '../exercises/result.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
@@ -14,7 +14,8 @@ import { fetchMarker, markerHere } from './marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { NumberField } from './NumberField.tsx';
 import { QuestionView } from './QuestionView.tsx';
-import { NameOnSheet, ResultCode } from './TakeParts.tsx';
+import { Again, NameOnSheet, ResultCode } from './TakeParts.tsx';
+import { today } from './today.ts';
 import { drawnInSteps } from './use-kinds.ts';
 
 /** Answers on their way, kept under the sheet's name and version. */
@@ -22,6 +23,10 @@ interface Kept {
   readonly name: string;
   readonly answers: readonly string[];
   readonly handedIn: boolean;
+  /** The day it was handed in; older builds did not keep it. */
+  readonly day?: string;
+  /** 1 for the first time; left out it is that. */
+  readonly attempt?: number;
 }
 const keyOfAnswers = (sheet: Worksheet, version: number) =>
   keyOf(`sheet/${fingerprint(sheetLink(sheet))}/${version}`);
@@ -35,13 +40,16 @@ const freshAnswers = (count: number): Kept => ({
 /** The answers that a text keeps; undefined when it is damaged. */
 function answersIn(text: string, count: number): Kept | undefined {
   try {
-    const { name, answers, handedIn } = (JSON.parse(text) ?? {}) as Partial<Kept>;
+    const { name, answers, handedIn, day, attempt } = (JSON.parse(text) ?? {}) as Partial<Kept>;
     const isWhole =
       typeof name === 'string' &&
       Array.isArray(answers) &&
       answers.length === count &&
       answers.every((each) => typeof each === 'string');
-    return isWhole ? { name, answers, handedIn: handedIn === true } : undefined;
+    const isAttempt = Number.isInteger(attempt) && attempt! >= 1 && attempt! <= MOST_ATTEMPTS;
+    return isWhole
+      ? { name, answers, handedIn: handedIn === true, ...(typeof day === 'string' && { day }), ...(isAttempt && { attempt: attempt! }) }
+      : undefined; // prettier-ignore
   } catch {
     return undefined;
   }
@@ -122,7 +130,15 @@ export default function TakeSheet(props: { readonly list: string }) {
       version: version()!,
       name: work().name,
       marks: marks(),
+      ...(work().day === undefined ? {} : { day: work().day! }),
+      attempt: work().attempt ?? 1,
+      answers: answersCode(work().answers),
     });
+  const again = () => {
+    setWork({ ...freshAnswers(questions().length), name: work().name, attempt: (work().attempt ?? 1) + 1 });
+    change({});
+    heading?.focus();
+  };
 
   return (
     <section class="taking" aria-label="The sheet">
@@ -196,6 +212,7 @@ export default function TakeSheet(props: { readonly list: string }) {
                 Your result code:
               </p>
               <ResultCode code={code()} say={setSaid} />
+              <Again attempt={work().attempt ?? 1} again={again} />
             </div>
           </Show>
           <NameOnSheet name={work().name} change={(name) => change({ name })} />
@@ -227,7 +244,7 @@ export default function TakeSheet(props: { readonly list: string }) {
               {answeredCount()} of {questions().length} answered.
             </p>
             <p class="actions">
-              <button type="button" onClick={() => change({ handedIn: true })}>
+              <button type="button" onClick={() => change({ handedIn: true, day: today() })}>
                 Hand in and mark
               </button>
             </p>

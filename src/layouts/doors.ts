@@ -77,6 +77,8 @@ export const doors: readonly Door[] = [
         links: [
           { href: '/sheets/', text: 'Exercise sheets', says: 'set, print, mark' },
           { href: '/sheets/own/', text: 'Your own sheet' },
+          { href: '/sheets/sealed/', text: 'Sealed sheets' },
+          { href: '/class/', text: 'Class book', says: 'results, competence' },
           { href: '/tasks/', text: 'Tasks and oral questions' },
           { href: '/lessons/', text: 'Lesson plans', says: 'a stage, an hour' },
           { href: '/practice/', text: 'Practice', says: 'try the questions' },

@@ -4,13 +4,17 @@ import { describe, expect, test } from 'vitest';
 import { csvOf } from '../../src/exercises/csv.ts';
 import { familyNames } from '../../src/exercises/families.ts';
 import {
+  answersCode,
   eachOnce,
+  missedIn,
   missesOf,
+  NO_ANSWERS,
   readResult,
   resultCode,
   scoreOf,
   type Result,
 } from '../../src/exercises/result.ts';
+import { alikeNotes } from '../../src/exercises/results-alike.ts';
 
 const anyMark: fc.Arbitrary<Result['marks'][number]> = fc.oneof(
   fc
@@ -18,7 +22,7 @@ const anyMark: fc.Arbitrary<Result['marks'][number]> = fc.oneof(
     .map((verdict) => ({ verdict })),
   fc.constantFrom(...familyNames).map((family) => ({ verdict: 'wrong' as const, family })),
 );
-const anyResult: fc.Arbitrary<Result> = fc.record({
+const firstForm: fc.Arbitrary<Result> = fc.record({
   sheet: fc.stringMatching(/^[0-9a-z]{7}$/),
   version: fc.integer({ min: 1, max: 60 }),
   name: fc
@@ -27,6 +31,13 @@ const anyResult: fc.Arbitrary<Result> = fc.record({
     .filter((name) => !/[\p{Cc}\u2800\p{DI}]/u.test(name)), // what cannot be seen is left out of a code
   marks: fc.array(anyMark, { minLength: 1, maxLength: 40 }),
 });
+const anyDay = fc
+  .integer({ min: Date.UTC(2020, 0, 1) / 86_400_000, max: Date.UTC(2140, 0, 1) / 86_400_000 })
+  .map((days) => new Date(days * 86_400_000).toISOString().slice(0, 10));
+const secondForm: fc.Arbitrary<Result> = fc
+  .tuple(firstForm, anyDay, fc.integer({ min: 1, max: 35 }), fc.array(fc.string(), { maxLength: 5 }))
+  .map(([result, day, attempt, answers]) => ({ ...result, day, attempt, answers: answersCode(answers) }));
+const anyResult = fc.oneof(firstForm, secondForm);
 
 test('a code gives back the result it was made from', () => {
   fc.assert(
@@ -53,6 +64,95 @@ test('a code with one sign changed is refused', () => {
     }),
     { numRuns: 500 },
   );
+});
+
+test('codes of the first form that were handed in are still read', () => {
+  // Written by the edition that had the first form only; the signs are right, wrong by a percentage, not answered.
+  expect(readResult('0abcdef-3-1a0-ex1-Una_Thornwath')).toEqual({
+    sheet: '0abcdef',
+    version: 3,
+    name: 'Una Thornwath',
+    marks: [{ verdict: 'right' }, { verdict: 'wrong', family: 'percent' }, { verdict: 'unanswered' }],
+  });
+});
+
+test('a code of the second form carries day, attempt and which questions were missed', () => {
+  const result: Result = {
+    sheet: '0abcdef',
+    version: 3,
+    name: 'Zoë Marsh',
+    marks: [{ verdict: 'right' }, { verdict: 'unit' }, { verdict: 'right' }, { verdict: 'unanswered' }],
+    day: '2026-05-14',
+    attempt: 2,
+    answers: answersCode(['12', '1.5']),
+  };
+  const code = resultCode(result);
+  // By hand: 2020 to 2025 are 6 years with two leap days, 2,192 days; to 14 May 2026 133 more: 2,325 = 1 × 1296 + 28 × 36 + 21, in signs 1, s, l.
+  expect(code).toMatch(/^r2-0abcdef-3-1310-1sl2-[0-9a-z]{4}-[0-9a-z]{3}-Zo%C3%AB_Marsh$/);
+  expect(readResult(code)).toEqual(result);
+  expect(missedIn(result)).toEqual([2, 4]);
+});
+
+test.each(['2019-12-31', '2026-02-30', '26-1-1', 'today', '', '9999-01-01'])(
+  'a day that a code cannot carry, “%s”, gives a code of the first form',
+  (day) => {
+    const code = resultCode({
+      sheet: '0abcdef',
+      version: 1,
+      name: 'Una',
+      marks: [{ verdict: 'right' }],
+      day,
+    });
+    expect(code).toMatch(/^0abcdef-1-1-/);
+    expect(readResult(code)).not.toHaveProperty('day');
+  },
+);
+
+test('a part of one form does not pass for the other', () => {
+  const code = resultCode({ sheet: '0abcdef', version: 1, name: '', marks: [{ verdict: 'right' }], day: '2026-05-14' }); // prettier-ignore
+  expect(typeof readResult(code.slice(3))).toBe('string');
+  expect(typeof readResult(code.replace('-1sl1-', '-1sl0-'))).toBe('string');
+});
+
+describe('results that look alike', () => {
+  const una: Result = { sheet: 'abcdefg', version: 1, name: 'Una', marks: [{ verdict: 'wrong' }], day: '2026-05-14', attempt: 1, answers: answersCode(['12']) }; // prettier-ignore
+  const ada: Result = { ...una, name: 'Ada', version: 2, answers: answersCode(['13']) };
+  test('are told: one version under two names', () => {
+    expect(alikeNotes([una, ada])).toEqual([]);
+    expect(alikeNotes([una, ada, { ...ada, name: 'Bo', answers: answersCode(['14']) }])).toEqual([
+      'Ada and Bo handed in version 2 of sheet abcdefg, which is meant for one.',
+    ]);
+    expect(alikeNotes([una, { ...una, sheet: '1234567', name: 'Ada' }])).toEqual([]);
+    expect(alikeNotes([una, { ...una, name: 'Ada', answers: NO_ANSWERS }])).toEqual([
+      'All 2 results of sheet abcdefg are of version 1. If it has more versions, each should have had their own.',
+    ]);
+  });
+  test('are told: the same answers, whatever their spaces and capitals, in whatever version', () => {
+    const copied = { ...ada, answers: answersCode([' 1 2']) };
+    expect(alikeNotes([una, copied])).toEqual([
+      'Una and Ada handed in the same answers, sign for sign, to sheet abcdefg. 1 of them was not right: ask both how they came to them.',
+    ]);
+    const right = [una, copied].map((each) => ({ ...each, marks: [{ verdict: 'right' as const }] }));
+    expect(alikeNotes(right)[0]).toContain('can come of itself');
+    expect(alikeNotes([una, { ...una, attempt: 2 }])).toEqual([]); // one person, twice
+    expect(
+      alikeNotes([
+        { ...una, answers: NO_ANSWERS },
+        { ...ada, answers: NO_ANSWERS },
+      ]),
+    ).toEqual([]);
+  });
+  test('are told in bounds', () => {
+    const many = Array.from({ length: 200 }, (_, i) => ({ ...una, name: `Una ${i}`, version: 1 + (i % 50), answers: answersCode([String(i % 50)]) })); // prettier-ignore
+    const notes = alikeNotes(many);
+    expect(notes).toHaveLength(22);
+    expect(notes[10]).toBe('So it is with 40 more.');
+  });
+});
+
+test('attempts of one person are each listed', () => {
+  const una: Result = { sheet: 'abcdefg', version: 1, name: 'Una', marks: [{ verdict: 'wrong' }], day: '2026-05-14', attempt: 1, answers: 'abcd' }; // prettier-ignore
+  expect(eachOnce([una, { ...una, attempt: 2 }, { ...una }]).results).toHaveLength(2);
 });
 
 test.each(['', 'hello', 'abcdefg-1-1-zzz-Ada', 'abcdefg-0-1-000-', '<script>', 'x'.repeat(5000)])(

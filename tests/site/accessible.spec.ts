@@ -6,6 +6,7 @@ import { fileText } from '../../src/handing/envelope.ts';
 import { makeKey, signed } from '../../src/handing/signing.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { ownSheetFile } from '../exercises/own-examples.ts';
+import { sealedSheetFile } from '../exercises/sealed-file.ts';
 import { scriptOf } from '../talk/scripts.ts';
 import { talk as walkTalk } from '../walk/harrowmere-talk.ts';
 import { addresses, broken, contradiction, open, pageWith, quote, ready } from './pages.ts';
@@ -585,6 +586,42 @@ const uses: readonly {
       await button(page, 'Hand in').click();
     },
     shows: '.mark-of',
+  },
+  {
+    what: 'a sealed sheet, taken and handed in',
+    address: '/sheet/sealed/',
+    part: 'main',
+    use: async (page) => {
+      await page.locator('#take-sealed-file').setInputFiles({ name: 'sheet.sealed.json', mimeType: 'application/json', buffer: Buffer.from(await sealedSheetFile()) }); // prettier-ignore
+      await page.fill('#take-name', 'Una');
+      await button(page, 'Seal and hand in').click();
+    },
+    shows: '.code output',
+  },
+  {
+    what: 'the desk of sealed sheets, with a key and a hand-in that is none',
+    address: '/sheets/sealed/',
+    part: 'main',
+    use: async (page) => {
+      await button(page, 'Make a key').click();
+      await page.locator('#sealed-in').fill('nonsense');
+      await button(page, 'Open and mark them').click();
+    },
+    shows: '#sealed-notes p',
+  },
+  {
+    what: 'a class book, with results and somebody competent',
+    address: '/class/',
+    part: 'main',
+    use: async (page) => {
+      await page.fill('#class-pasted', 'Bo Hale: Shift 12, still 0AB12CD, charge 1: 85 of 100, 2026-05-15');
+      await button(page, 'Take them into the book').click();
+      await page.locator('#class-matrix ~ details summary').click();
+      await page.selectOption('#matrix-person', { label: 'Bo Hale' });
+      await page.fill('#matrix-outcome', 'distilling');
+      await page.locator('#class-matrix ~ details').getByRole('button').click();
+    },
+    shows: '.class-matrix tbody tr',
   },
   {
     what: 'a question of one’s own that is not sound',

@@ -247,7 +247,7 @@ test('a sheet goes from the desk by link to a trainee, and its result into the t
     page.getByRole('button', { name: 'Save the table as CSV' }).click(),
   ]);
   expect(readFileSync((await download.path())!, 'utf8')).toMatch(
-    /^\ufeffName,Sheet,Version,Points,Questions,Not answered,Misses\r\nUna Thornwath,[0-9a-z]{7},4,5,6,1,/,
+    /^\ufeffName,Sheet,Version,Day,Attempt,Points,Questions,Not answered,Questions missed,Misses\r\nUna Thornwath,[0-9a-z]{7},4,\d{4}-\d{2}-\d{2},1,5,6,1,6,/,
   );
   expect(wrong).toEqual([]);
 });

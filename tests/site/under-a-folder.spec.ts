@@ -6,6 +6,7 @@ import { encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { ownSheetFile } from '../exercises/own-examples.ts';
+import { sealedSheetFile } from '../exercises/sealed-file.ts';
 import { serve, type Served } from '../serve.ts';
 import { open, pageWith, watch } from './pages.ts';
 
@@ -282,6 +283,30 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
       await page.locator('#take-own-file').setInputFiles({ name: 'sheet.own.json', mimeType: 'application/json', buffer: Buffer.from(ownSheetFile()) }); // prettier-ignore
       await button(page, 'Hand in').click();
       await expect(page.locator('.code output')).toContainText('-1-');
+    },
+  ],
+  TakeSealed: [
+    'sheet/sealed/',
+    async (page) => {
+      await page.locator('#take-sealed-file').setInputFiles({ name: 'sheet.sealed.json', mimeType: 'application/json', buffer: Buffer.from(await sealedSheetFile()) }); // prettier-ignore
+      await page.fill('#take-name', 'Una');
+      await button(page, 'Seal and hand in').click();
+      await expect(page.locator('.code output')).toContainText('hs1-');
+    },
+  ],
+  SealedDesk: [
+    'sheets/sealed/',
+    async (page) => {
+      await button(page, 'Make a key').click();
+      await expect(page.locator('#sealed-make-title')).toBeVisible();
+    },
+  ],
+  ClassDesk: [
+    'class/',
+    async (page) => {
+      await page.fill('#class-names', 'Una');
+      await button(page, 'Put them in').click();
+      await expect(page.locator('.class-list')).toContainText('Una, trainee');
     },
   ],
   TaskRecord: [

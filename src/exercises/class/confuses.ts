@@ -1,0 +1,66 @@
+// What a class confuses: the kinds of question most missed, by whom and by which mistakes; and a lesson of ten minutes on them.
+import type { Family } from '../families.ts';
+import type { Item, OwnSheet } from '../own/own-sheet.ts';
+import { marksOf } from '../result.ts';
+import { pointsOf } from '../verdict.ts';
+import { grid } from './counts.ts';
+import type { ClassBook } from './book.ts';
+
+export interface Confused {
+  readonly kind: string;
+  /** How often it was asked, and how many points of those were missed. */
+  readonly asked: number;
+  readonly missed: number;
+  /** Those who missed it, wholly or in part. */
+  readonly people: readonly string[];
+  /** Mistakes that were recognised, the most frequent first. */
+  readonly families: readonly (readonly [Family, number])[];
+}
+
+/** The kinds that were missed at all, those with most missed points first; of as many, the larger share first. Only results that count are looked at. */
+export function confusions(book: ClassBook, { from = '', to = '9999' } = {}): readonly Confused[] {
+  const met = new Map<string, { asked: number; missed: number; people: Set<string>; families: Map<Family, number> }>();
+  for (const { person, work, counts } of grid(book).flat()) {
+    const kinds = counts && work.kinds[counts.version - 1];
+    const marks = counts && marksOf(counts.signs);
+    if (!counts || !kinds || !marks || kinds.length !== marks.length) continue;
+    if (counts.day !== '' && (counts.day < from || counts.day > to)) continue;
+    kinds.forEach((kind, i) => {
+      const there = met.get(kind) ?? { asked: 0, missed: 0, people: new Set(), families: new Map() };
+      const { verdict, family } = marks[i]!;
+      there.asked += 1;
+      there.missed += 1 - pointsOf(verdict);
+      if (pointsOf(verdict) < 1) there.people.add(person.name);
+      if (family) there.families.set(family, (there.families.get(family) ?? 0) + 1);
+      met.set(kind, there);
+    });
+  }
+  return [...met]
+    .filter(([, { missed }]) => missed > 0)
+    .map(([kind, { asked, missed, people, families }]) => ({ kind, asked, missed, people: [...people], families: [...families].sort((a, b) => b[1] - a[1]) }))
+    .sort((a, b) => b.missed - a.missed || b.missed / b.asked - a.missed / a.asked || (a.kind < b.kind ? -1 : 1));
+} // prettier-ignore
+
+/** Results that count, of sheets whose kinds are not known: they tell nothing of what is confused. */
+export const untold = (book: ClassBook): number =>
+  grid(book).flat().filter(({ work, counts }) => counts !== undefined && counts.signs !== '' && work.kinds[counts.version - 1] === undefined).length; // prettier-ignore
+
+const SIX = 6; // questions of the lesson
+const MOST_KINDS = 3; // kinds that one lesson can take up
+
+/** Six questions on what is confused most: the first kind most often. As a sheet of one version, not drawn yet. */
+export function sixOn(kinds: readonly string[], generator: number, seed: string): OwnSheet {
+  const some = kinds.slice(0, MOST_KINDS);
+  const items: Item[] = Array.from({ length: SIX }, (_, i) => ({ kind: some[i % some.length]!, key: i + 1, marks: 1 })); // prettier-ignore
+  items.sort((a, b) => some.indexOf(a.kind) - some.indexOf(b.kind));
+  return { generator, title: 'Six on what we missed', minutes: 0, passMark: 0, shows: 'at once', seed, versions: 1, house: 'built-in', items, own: [] }; // prettier-ignore
+}
+
+/** The ten minutes, one after another: from which minute to which, and what is done. */
+export const tenMinutes: readonly (readonly [from: number, to: number, does: string])[] = [
+  [0, 1, 'Say what was missed, and by how many. Name nobody.'],
+  [1, 4, 'Work the example on the board. At each line ask what comes next before you write it.'],
+  [4, 5, 'Open the passage of the book, and have somebody read out the sentence that explains it.'],
+  [5, 9, 'Two of the six questions, in pairs, without help. The other four go home with them.'],
+  [9, 10, 'Have one pair say what they would look at first next time.'],
+];

@@ -1,0 +1,151 @@
+// What a class confuses: the kinds most missed, six questions on them, and a lesson of ten minutes with a worked example.
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import { confusions, sixOn, tenMinutes, untold } from '../exercises/class/confuses.ts';
+import type { ClassBook } from '../exercises/class/book.ts';
+import { GENERATOR } from '../exercises/draw.ts';
+import { families } from '../exercises/families.ts';
+import { askingOwn, settling, type OwnAsked } from '../exercises/own/own-sheet.ts';
+import { kindsOf } from '../exercises/kinds/later.ts';
+import { passageOf } from '../exercises/passages.ts';
+import { formatNumber } from '../core/format.ts';
+import { chanceId } from './class-kept.ts';
+import { ownLink } from './own-address.ts';
+import { PaperQuestion } from './PaperQuestion.tsx';
+import { drawnInSteps } from './use-kinds.ts';
+
+const SHOWN = 8; // kinds that are listed
+const TAUGHT = 3; // kinds that the six questions and the practice take up
+
+interface Lesson {
+  readonly of: string;
+  readonly six: readonly OwnAsked[];
+  readonly example: OwnAsked;
+  readonly link: string;
+}
+
+export function ClassConfuses(props: { readonly book: ClassBook; readonly list: string }) {
+  const kinds = createMemo(() => new Map(kindsOf(props.list).map((kind) => [kind.id, kind])));
+  const [lesson, setLesson] = createSignal<Lesson>();
+  const [said, setSaid] = createSignal('');
+  const missed = createMemo(() => confusions(props.book));
+  /** Those that a sheet can still draw. */
+  const taught = () => missed().map(({ kind }) => kind).filter((id) => kinds().get(id)?.until === undefined && kinds().has(id)).slice(0, TAUGHT); // prettier-ignore
+  const titleOf = (id: string) => kinds().get(id)?.title ?? 'A question of the trainer’s own';
+  const make = async () => {
+    setSaid('The six questions are being drawn …');
+    const of = taught();
+    const draw = async (ids: readonly string[]) => {
+      const made = await drawnInSteps(settling(sixOn(ids, GENERATOR, chanceId()), kinds()), []);
+      const asked = made && (await drawnInSteps(askingOwn(made.sheet, 1, kinds()), []));
+      return made && asked && { sheet: made.sheet, asked };
+    };
+    const [six, example] = [await draw(of), await draw(of.slice(0, 1))];
+    if (!six || !example || six.asked.length === 0) return void setSaid('A part of the book did not come; load the page again.'); // prettier-ignore
+    setLesson({ of: of.join(), six: six.asked, example: example.asked[0]!, link: `../sheet/own/${await ownLink(six.sheet)}` }); // prettier-ignore
+    setSaid('The lesson is below.');
+  };
+
+  return (
+    <section class="calculator class-part" aria-labelledby="class-confuses">
+      <h2 id="class-confuses">What the class confuses</h2>
+      <Show when={untold(props.book) > 0}>
+        <p class="remark">
+          {untold(props.book)} results are of sheets whose links are not in the book, so it is not known what
+          they asked.
+        </p>
+      </Show>
+      <Show
+        when={missed().length > 0}
+        fallback={<p>Nothing is known to be missed. It is read from the result codes of sheets whose links are in the book.</p>} // prettier-ignore
+      >
+        <div class="table" tabindex="0" role="group" aria-label="What was missed most">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Kind of question</th>
+                <th scope="col">Points missed</th>
+                <th scope="col">By whom</th>
+                <th scope="col">Mistakes that were recognised</th>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={missed().slice(0, SHOWN)}>
+                {(each) => (
+                  <tr>
+                    <th scope="row">{titleOf(each.kind)}</th>
+                    <td class="number">
+                      {formatNumber(each.missed, each.missed % 1 === 0 ? 0 : 1)} of {each.asked}
+                    </td>
+                    <td>{each.people.join(', ')}</td>
+                    <td>
+                      {each.families.map(([family, times]) => `${families[family]} (${times})`).join('; ')}
+                    </td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </div>
+        <Show when={taught().length > 0}>
+          <p class="actions screen-only">
+            <button type="button" onClick={() => void make()}>
+              Draw six questions and a ten-minute lesson
+            </button>
+            <a href={`../practice/#kinds=${taught().join(',')}`}>Practice of these kinds alone</a>
+          </p>
+          <p role="status">{said()}</p>
+        </Show>
+        <Show when={lesson()?.of === taught().join() && lesson()}>
+          {(now) => (
+            <div class="class-lesson">
+              <h3>Ten minutes on {titleOf(taught()[0]!).toLowerCase()}</h3>
+              <ol class="class-minutes">
+                <For each={tenMinutes}>
+                  {([from, to, does]) => (
+                    <li>
+                      <b>
+                        {from}–{to} min
+                      </b>{' '}
+                      {does}
+                    </li>
+                  )}
+                </For>
+              </ol>
+              <p>
+                In the book:{' '}
+                <For each={taught()}>
+                  {(kind, i) => (
+                    <Show when={passageOf(kind, kinds().get(kind)?.topic)}>
+                      {(at) => (
+                        <>
+                          {i() > 0 ? '; ' : ''}
+                          <a href={`../${at()}`}>{titleOf(kind)}</a>
+                        </>
+                      )}
+                    </Show>
+                  )}
+                </For>
+                .
+              </p>
+              <h4>The example</h4>
+              <PaperQuestion question={now().example.question} part="answers" />
+              <h4>Six questions</h4>
+              <p class="screen-only">
+                <a href={now().link}>Open them as a sheet</a>: its address is the link for the class.
+              </p>
+              <ol class="questions">
+                <For each={now().six}>
+                  {({ question }) => (
+                    <li>
+                      <PaperQuestion question={question} part="questions" />
+                    </li>
+                  )}
+                </For>
+              </ol>
+            </div>
+          )}
+        </Show>
+      </Show>
+    </section>
+  );
+}

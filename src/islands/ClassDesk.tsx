@@ -1,0 +1,154 @@
+// The class book: kept in this browser and as a file, with people, what was set, results, what is confused and who is competent until when.
+import { createSignal, lazy, onMount, Show, Suspense } from 'solid-js';
+import { freshBook, joined, peopleOf, settingsOf, SETTINGS, countings, backIn, hasGone, withThings, type ClassBook, type Counting, type Settings } from '../exercises/class/book.ts'; // prettier-ignore
+import { bookText, LONGEST_BOOK, LONGEST_NAME, readBook } from '../exercises/class/text.ts';
+import { oneLine } from '../exercises/own/own-question.ts';
+import { chanceId, keepBook, keptBook, onOtherTab, openBook, otherBooks } from './class-kept.ts';
+import { ClassPeople } from './ClassPeople.tsx';
+import { ClassResults } from './ClassResults.tsx';
+import { FileField } from './FileField.tsx';
+import { fileNameOf } from './file-name.ts';
+import { textOfFile } from './open-file.ts';
+import { saveFile } from './save-file.ts';
+
+const ClassConfuses = lazy(() =>
+  import('./ClassConfuses.tsx').then((part) => ({ default: part.ClassConfuses })),
+);
+const ClassMatrix = lazy(() => import('./ClassMatrix.tsx').then((part) => ({ default: part.ClassMatrix }))); // prettier-ignore
+
+const countingWords: Readonly<Record<Counting, string>> = {
+  latest: 'the latest counts',
+  best: 'the best counts',
+  first: 'the first counts',
+};
+
+export default function ClassDesk(props: { readonly list: string }) {
+  const [book, setBook] = createSignal<ClassBook>(freshBook('000000000000'));
+  const [said, setSaid] = createSignal('');
+  const [ready, setReady] = createSignal(false);
+  const [others, setOthers] = createSignal<ReturnType<typeof otherBooks>>([]);
+  const settings = () => settingsOf(book());
+  const take = ({ book: next, problems }: ReturnType<typeof keptBook>) => {
+    setBook(next);
+    if (problems.length > 0) setSaid(problems.join(' '));
+    setOthers(otherBooks(next.id));
+  };
+  onMount(() => {
+    take(keptBook());
+    setReady(true);
+    onOtherTab(() => book().id, ({ book: theirs, problems }) => {
+      if (problems.length > 0) setSaid(problems.join(' '));
+      setBook(joined(book(), theirs));
+    }); // prettier-ignore
+  });
+  const change = (next: ClassBook, says = '') => {
+    const { book: both, isKept } = keepBook(next);
+    setBook(both);
+    setSaid(isKept ? says : `${says} This browser does not keep the book: save it to a file before you close the page.`.trim()); // prettier-ignore
+  };
+  const set = (part: Partial<Settings>) => change(withThings(book(), { [SETTINGS]: { ...plain(settings()), ...part } })); // prettier-ignore
+  const save = () => {
+    const file = fileNameOf(settings().name, 'class');
+    saveFile(file, bookText(book()), 'application/json');
+    setSaid(`The book is saved as ${file}.`);
+  };
+  const open = async (file: File | undefined) => {
+    if (!file) return;
+    const text = await textOfFile(file, LONGEST_BOOK, 'a class book');
+    const read = 'problem' in text ? text.problem : readBook(text.text);
+    if (typeof read === 'string') return void setSaid(read);
+    const isSame = read.book.id === book().id;
+    change(isSame ? joined(book(), read.book) : read.book);
+    setOthers(otherBooks(read.book.id));
+    setSaid([isSame ? 'The file is of this book: both are put together, and of each entry the later stands.' : `“${settings().name}” is open.`, ...read.problems].join(' ')); // prettier-ignore
+  };
+
+  return (
+    <>
+      <section class="calculator class-book screen-only" aria-labelledby="class-title">
+        <h2 id="class-title">The book</h2>
+        <form class="choices" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+          <div class="field">
+            <label for="class-name">Name of the class</label>
+            <input
+              id="class-name"
+              class="words"
+              type="text"
+              maxlength={LONGEST_NAME}
+              autocomplete="off"
+              value={settings().name}
+              onChange={(event) => {
+                const name = oneLine(event.currentTarget.value);
+                if (name !== '') set({ name });
+                event.currentTarget.value = settings().name;
+              }}
+            />
+          </div>
+          <div class="field">
+            <label for="class-counts">Of several results of one person</label>
+            <select
+              id="class-counts"
+              autocomplete="off"
+              value={settings().counts}
+              onChange={(event) => set({ counts: event.currentTarget.value as Counting })}
+            >
+              {countings.map((each) => (
+                <option value={each}>{countingWords[each]}</option>
+              ))}
+            </select>
+          </div>
+          <div class="field">
+            <FileField
+              id="class-file"
+              label="Open a class book from a file"
+              accept=".json,application/json"
+              saidBy="class-said"
+              open={open}
+            />
+          </div>
+        </form>
+        <p class="actions">
+          <button type="button" onClick={save}>
+            Save the book to a file
+          </button>
+          <button
+            type="button"
+            onClick={() => {
+              change(freshBook(chanceId()), 'A new book is open; the one before stays in this browser.');
+              setOthers(otherBooks(book().id));
+            }}
+          >
+            Begin a new book
+          </button>
+          {others().map(({ id, name }) => (
+            <button type="button" onClick={() => take(openBook(id))}>
+              Open “{name}”
+            </button>
+          ))}
+          <Show when={hasGone(book())}>
+            <button type="button" onClick={() => change(backIn(book()), 'What was taken out last is back.')}>
+              Put back what was taken out last
+            </button>
+          </Show>
+        </p>
+        <p id="class-said" role="status">
+          {said()}
+        </p>
+      </section>
+      <Show when={ready()}>
+        <ClassPeople book={book()} change={change} list={props.list} />
+        <ClassResults book={book()} change={change} list={props.list} />
+        <Suspense>
+          {/* What only a book with people needs comes with the first of them. */}
+          <Show when={peopleOf(book()).length > 0}>
+            <ClassConfuses book={book()} list={props.list} />
+            <ClassMatrix book={book()} change={change} set={set} />
+          </Show>
+        </Suspense>
+      </Show>
+    </>
+  );
+}
+
+/** Settings without the stamp that an entry has. */
+const plain = ({ name, counts, refresher }: Settings): Settings => ({ is: 'settings', name, counts, refresher }); // prettier-ignore

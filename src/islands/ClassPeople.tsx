@@ -1,0 +1,188 @@
+// The people of a class, and the sheets, shifts and tasks that were set for it.
+import { createSignal, For, Show } from 'solid-js';
+import { idOf, peopleOf, roles, sameName, withoutThing, withThings, workKinds, worksOf, type ClassBook, type Role, type Thing, type WorkKind } from '../exercises/class/book.ts'; // prettier-ignore
+import { LONGEST_LINE, LONGEST_NAME } from '../exercises/class/text.ts';
+import { oneLine } from '../exercises/own/own-question.ts';
+import { sheetAt } from './class-sheets.ts';
+import { focusAfter } from './focus-after.ts';
+import { inWords, today } from './today.ts';
+
+const roleWords: Readonly<Record<Role, string>> = { trainee: 'Trainee', trainer: 'Trainer', assessor: 'Assessor' }; // prettier-ignore
+const kindWords: Readonly<Record<WorkKind, string>> = { sheet: 'Sheet', shift: 'Shift', task: 'Tasks', other: 'Other' }; // prettier-ignore
+
+export function ClassPeople(props: {
+  readonly book: ClassBook;
+  readonly change: (book: ClassBook, says?: string) => void;
+  readonly list: string;
+}) {
+  const [names, setNames] = createSignal('');
+  const [role, setRole] = createSignal<Role>('trainee');
+  const [address, setAddress] = createSignal('');
+  const [title, setTitle] = createSignal('');
+  const [kind, setKind] = createSignal<WorkKind>('task');
+  const [problem, setProblem] = createSignal('');
+  let heading: HTMLHeadingElement | undefined;
+  const addPeople = () => {
+    const there = new Set(peopleOf(props.book).map(({ name }) => sameName(name)));
+    const wanted = names().split(/[\n;,]/).map((each) => oneLine(each).slice(0, LONGEST_NAME).trim()).filter((each) => each !== '' && !there.has(sameName(each))); // prettier-ignore
+    const things = Object.fromEntries(wanted.map((name): [string, Thing] => [idOf('person', sameName(name)), { is: 'person', name, role: role() }])); // prettier-ignore
+    const count = Object.keys(things).length;
+    setNames('');
+    props.change(
+      withThings(props.book, things),
+      `${count} ${count === 1 ? 'person was' : 'people were'} put in.`,
+    );
+  };
+  const addSheet = async () => {
+    setProblem('');
+    const found = await sheetAt(address(), props.list, today());
+    if (typeof found === 'string') return void setProblem(found);
+    const there = worksOf(props.book).find(({ mark }) => mark === found.mark);
+    const work = there ? { ...found, day: there.day } : found;
+    setAddress('');
+    props.change(withThings(props.book, { [there?.id ?? idOf('work', found.mark, '')]: work }), `“${found.title}” is in the book${there ? ', with what each of its versions asks' : ''}.`); // prettier-ignore
+  };
+  const addOther = () => {
+    const name = oneLine(title()).slice(0, LONGEST_LINE).trim();
+    if (name === '') return void setProblem('Give it a title first.');
+    setTitle('');
+    setProblem('');
+    const work: Thing = { is: 'work', kind: kind(), title: name, day: today(), mark: '', address: '', passMark: 0, marks: [], kinds: [] }; // prettier-ignore
+    props.change(withThings(props.book, { [idOf('work', '', name)]: work }), `“${name}” is in the book.`);
+  };
+  const remove = (id: string, name: string, event: Event) => {
+    props.change(withoutThing(props.book, id), `“${name}” is taken out, with the results that hang on it. The button above puts it back.`); // prettier-ignore
+    focusAfter(event, () => heading);
+  };
+
+  return (
+    <section class="calculator class-part screen-only" aria-labelledby="class-people">
+      <h2 id="class-people" tabindex="-1" ref={heading}>
+        People, and what was set
+      </h2>
+      <form autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+        <div class="field own-line">
+          <label for="class-names">Names, with commas between them</label>
+          <input
+            id="class-names"
+            class="words"
+            type="text"
+            autocomplete="off"
+            value={names()}
+            onInput={(event) => setNames(event.currentTarget.value)}
+          />
+        </div>
+        <div class="field">
+          <label for="class-role">They are</label>
+          <select
+            id="class-role"
+            autocomplete="off"
+            value={role()}
+            onChange={(event) => setRole(event.currentTarget.value as Role)}
+          >
+            {' '}
+            <For each={roles}>{(each) => <option value={each}>{roleWords[each]}</option>}</For>
+          </select>
+        </div>
+        <p class="actions">
+          <button type="button" disabled={names().trim() === ''} onClick={addPeople}>
+            Put them in
+          </button>
+        </p>
+      </form>
+      <Show when={peopleOf(props.book).length > 0}>
+        <ul class="class-list">
+          <For each={peopleOf(props.book)}>
+            {({ id, name, role }) => (
+              <li>
+                <span>
+                  {name}, {roleWords[role].toLowerCase()}
+                </span>
+                <button type="button" onClick={(event) => remove(id, name, event)}>
+                  Take out {name}
+                </button>
+              </li>
+            )}
+          </For>
+        </ul>
+      </Show>
+      <form autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+        <div class="field own-line">
+          <label for="class-address">A sheet that was set: its link</label>
+          <input
+            id="class-address"
+            class="words"
+            type="text"
+            autocomplete="off"
+            value={address()}
+            aria-describedby="class-work-problem"
+            onInput={(event) => setAddress(event.currentTarget.value)}
+          />
+        </div>
+        <p class="actions">
+          <button type="button" disabled={address().trim() === ''} onClick={() => void addSheet()}>
+            Put the sheet in
+          </button>
+        </p>
+        <div class="field own-line">
+          <label for="class-title-of">Something else: its title</label>
+          <input
+            id="class-title-of"
+            class="words"
+            type="text"
+            maxlength={LONGEST_LINE}
+            autocomplete="off"
+            value={title()}
+            onInput={(event) => setTitle(event.currentTarget.value)}
+          />
+        </div>
+        <div class="field">
+          <label for="class-kind-of">It is</label>
+          <select
+            id="class-kind-of"
+            autocomplete="off"
+            value={kind()}
+            onChange={(event) => setKind(event.currentTarget.value as WorkKind)}
+          >
+            {' '}
+            <For each={workKinds.filter((each) => each !== 'sheet')}>
+              {(each) => <option value={each}>{kindWords[each]}</option>}
+            </For>
+          </select>
+        </div>
+        <p class="actions">
+          <button type="button" disabled={title().trim() === ''} onClick={addOther}>
+            Put it in
+          </button>
+        </p>
+        <p id="class-work-problem" role="status" class="problem">
+          {problem()}
+        </p>
+      </form>
+      <Show when={worksOf(props.book).length > 0}>
+        <ul class="class-list">
+          <For each={worksOf(props.book)}>
+            {(work) => (
+              <li>
+                <span>
+                  {kindWords[work.kind]}{' '}
+                  <Show when={work.address} fallback={`“${work.title}”`}>
+                    <a href={`../${work.address}`}>“{work.title}”</a>
+                  </Show>
+                  , {inWords(work.day)}
+                  {work.mark === '' ? '' : `, ${work.mark}`}
+                  {work.kind === 'sheet' && work.kinds.length === 0
+                    ? '. What it asks is not known here: put its link in above.'
+                    : ''}
+                </span>
+                <button type="button" onClick={(event) => remove(work.id, work.title, event)}>
+                  Take out “{work.title}”
+                </button>
+              </li>
+            )}
+          </For>
+        </ul>
+      </Show>
+    </section>
+  );
+}

@@ -1,0 +1,295 @@
+// A sealed sheet taken on the screen: its questions as text, no marks, and answers that go back sealed to the trainer's key.
+import { createSignal, For, lazy, onMount, Show } from 'solid-js';
+import { keepTogether } from '../core/keep-together.ts';
+import { letter } from '../exercises/letters.ts';
+import { handInInside, handInText } from '../exercises/sealed/hand-in.ts';
+import { aboutHandIn, LONGEST_SEALED, readSealed, seenText, type SealedQuestion, type SealedSheet } from '../exercises/sealed/sealed-sheet.ts'; // prettier-ignore
+import { digestOf, sealedTo } from '../handing/sealing.ts';
+import { canSign } from '../handing/signing.ts';
+import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { toBase64url } from '../house/base64url.ts';
+import { oneLine } from '../exercises/own/own-question.ts';
+import { FileField } from './FileField.tsx';
+import { focusAfter } from './focus-after.ts';
+import { textOfFile } from './open-file.ts';
+import { dayOf, freshTaken, readTaken, timeText, type Taken } from './own-taken.ts';
+import { saveFile } from './save-file.ts';
+import { readSealedLink } from './sealed-address.ts';
+import { Again, NameOnSheet, ResultCode } from './TakeParts.tsx';
+
+const MINUTE = 60_000; // ms
+const Chart = lazy(() => import('./Chart.tsx').then((part) => ({ default: part.Chart })));
+
+function Answer(props: {
+  readonly question: SealedQuestion;
+  readonly id: string;
+  readonly answer: string;
+  readonly done: boolean;
+  readonly onAnswer: (text: string) => void;
+}) {
+  const place = (i: number) => props.answer.indexOf(letter(i));
+  const lines = () => props.question.lines ?? [];
+  return (
+    <div class="question">
+      <p class="prompt" id={`${props.id}-prompt`}>
+        {keepTogether(props.question.prompt)}
+      </p>
+      <Show when={props.question.curve}>{(curve) => <Chart of={curve()} opened={curve()} />}</Show>
+      <Show when={props.question.form === 'number'}>
+        <div class="field answer">
+          <label for={props.id}>{props.question.ask}</label>
+          <input
+            id={props.id}
+            class="words"
+            type="text"
+            autocomplete="off"
+            maxlength="200"
+            aria-describedby={`${props.id}-prompt`}
+            readOnly={props.done}
+            value={props.answer}
+            onInput={(event) => props.onAnswer(event.currentTarget.value)}
+          />
+        </div>
+      </Show>
+      <Show when={props.question.form === 'choice'}>
+        <fieldset class="options" aria-describedby={`${props.id}-prompt`}>
+          <legend>{props.question.ask}</legend>
+          <For each={lines()}>
+            {(line, i) => (
+              <label class="tick">
+                <input
+                  type="radio"
+                  name={props.id}
+                  autocomplete="off"
+                  disabled={props.done}
+                  checked={props.answer === letter(i())}
+                  onChange={() => props.onAnswer(letter(i()))}
+                />
+                <span>
+                  <b>{letter(i())}</b> {keepTogether(line)}
+                </span>
+              </label>
+            )}
+          </For>
+        </fieldset>
+      </Show>
+      <Show when={props.question.form === 'order'}>
+        <fieldset class="options" aria-describedby={`${props.id}-prompt`}>
+          <legend>Press the steps in order; press one again to take it back.</legend>
+          <For each={lines()}>
+            {(line, i) => (
+              <button
+                type="button"
+                class="step"
+                disabled={props.done}
+                aria-pressed={place(i()) >= 0}
+                onClick={() =>
+                  props.onAnswer(
+                    place(i()) < 0 ? props.answer + letter(i()) : props.answer.replace(letter(i()), ''),
+                  )
+                }
+              >
+                <b>{letter(i())}</b> <span>{line}</span>
+                <span class="place">{place(i()) < 0 ? '' : place(i()) + 1}</span>
+              </button>
+            )}
+          </For>
+        </fieldset>
+      </Show>
+    </div>
+  );
+}
+
+export default function TakeSealed() {
+  const [sheet, setSheet] = createSignal<SealedSheet>();
+  const [version, setVersion] = createSignal<number>();
+  const [work, setWork] = createSignal<Taken>(freshTaken(0));
+  const [code, setCode] = createSignal('');
+  const [problem, setProblem] = createSignal<string>();
+  const [said, setSaid] = createSignal('');
+  const [ready, setReady] = createSignal(false);
+  let heading: HTMLHeadingElement | undefined;
+  let isHeld = false; // true while answers that cannot be read could not be set aside: nothing is written over them
+
+  const questions = () => sheet()?.versions.find((each) => each.version === version())?.questions ?? [];
+  const key = () => keyOf(`sealed-taken/${sheet()!.id}/${version()}`);
+  const seal = async () => {
+    const [of, at, { name, answers, begun, handedIn, attempt = 1 }] = [sheet()!, version()!, work()];
+    try {
+      const inside = handInInside({
+        sheet: of.id, version: at, name: oneLine(name).slice(0, 60).trim(), answers: answers.map(oneLine),
+        begun, handedIn, day: dayOf(handedIn), attempt, seen: await digestOf(seenText(questions())),
+      }); // prettier-ignore
+      const bytes = await sealedTo(of.to, aboutHandIn(of.id), new TextEncoder().encode(inside));
+      setCode(handInText(of.id, toBase64url(bytes)));
+    } catch {
+      setSaid(
+        'The answers could not be sealed: the key in this sheet is damaged. Write your answers on paper.',
+      );
+    }
+  };
+  const open = (of: SealedSheet, at: number) => {
+    setVersion(at);
+    const count = questions().length;
+    const text = keptText(key());
+    const kept = text === null ? freshTaken(count, Date.now()) : readTaken(text, count);
+    isHeld = kept === undefined && !keepAside(`${key()}-kept-aside`, text!);
+    if (kept === undefined) setSaid('Answers to this sheet were kept in this browser and cannot be read; they are set aside in it. Please start again.'); // prettier-ignore
+    setWork(kept ?? freshTaken(count, Date.now()));
+    if (sheet() === of && work().handedIn > 0) void seal();
+  };
+  const take = (found: SealedSheet | string | undefined) => {
+    setProblem(typeof found === 'string' ? found : undefined);
+    if (typeof found !== 'object') return;
+    setVersion(undefined);
+    setCode('');
+    setSheet(found);
+    if (found.versions.length === 1) open(found, found.versions[0]!.version);
+  };
+  const read = async () => {
+    take(canSign() ? await readSealedLink(location.hash) : 'This page came by an address that browsers do not trust with keys (plain http). Open it by https, or write your answers on paper.'); // prettier-ignore
+    setReady(true);
+  };
+  onMount(() => {
+    void read();
+    addEventListener('hashchange', () => void read());
+    addEventListener('storage', ({ key: changed, newValue }) => {
+      if (version() === undefined || newValue === null || changed !== key()) return;
+      const theirs = readTaken(newValue, questions().length);
+      if (!theirs) return void setSaid('Another tab wrote answers to this sheet that cannot be read. Nothing was changed here.'); // prettier-ignore
+      setWork(theirs);
+      if (theirs.handedIn > 0) void seal();
+    });
+  });
+  const change = (part: Partial<Taken>) => {
+    setWork({ ...work(), ...part });
+    if (isHeld || !keepText(key(), JSON.stringify(work())))
+      setSaid('This browser does not keep your answers; hand in before you close the page.');
+  };
+  const again = () => {
+    setCode('');
+    change({ ...freshTaken(questions().length, Date.now()), name: work().name, attempt: (work().attempt ?? 1) + 1 }); // prettier-ignore
+    heading?.focus();
+  };
+
+  return (
+    <section class="taking" aria-label="The sheet">
+      <Show when={problem()}>
+        <p class="problem" role="alert">
+          {problem()}
+        </p>
+      </Show>
+      <Show when={ready() && !sheet()}>
+        <div class="calculator">
+          <p>This page opens a sealed sheet from the link, or the file, that your trainer gave you.</p>
+          <div class="field">
+            <FileField
+              id="take-sealed-file"
+              label="A sealed sheet from a file"
+              accept=".json,application/json"
+              open={async (file) => {
+                if (!file) return;
+                const text = await textOfFile(file, LONGEST_SEALED, 'a sealed sheet');
+                take('problem' in text ? text.problem : readSealed(text.text));
+              }}
+            />
+          </div>
+        </div>
+      </Show>
+      <Show when={version() === undefined && sheet()}>
+        {(now) => (
+          <form class="calculator" onSubmit={(event) => event.preventDefault()}>
+            <h2>{now().title || 'A sealed sheet'}: which version is yours?</h2>
+            <p class="actions">
+              <For each={now().versions}>
+                {(each) => (
+                  <button
+                    type="button"
+                    onClick={(event) => {
+                      open(now(), each.version);
+                      focusAfter(event, () => heading);
+                    }}
+                  >
+                    Version {each.version}
+                  </button>
+                )}
+              </For>
+            </p>
+          </form>
+        )}
+      </Show>
+      <Show when={version() !== undefined}>
+        <form class="calculator asking" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+          <h2 tabindex="-1" ref={heading}>
+            {sheet()!.title || 'A sealed sheet'}, version {version()}
+          </h2>
+          <p class="own-time">
+            Begun at {timeText(work().begun)}.{' '}
+            {sheet()!.minutes > 0
+              ? `${sheet()!.minutes} minutes allowed: until ${timeText(work().begun + sheet()!.minutes * MINUTE)}.`
+              : 'No time is set.'}{' '}
+            This sheet holds no answers. Yours go back sealed, and your trainer marks them.
+          </p>
+          <Show when={code() !== '' && work().handedIn > 0}>
+            <div class="handed-in sealed-code" role="status">
+              <p class="verdict">
+                <b>Handed in at {timeText(work().handedIn)}.</b> Send this text to your trainer, all of it:
+              </p>
+              <ResultCode code={code()} say={setSaid} />
+              <p class="actions">
+                <button
+                  type="button"
+                  onClick={() => saveFile('hand-in.txt', code(), 'text/plain;charset=utf-8')}
+                >
+                  Save it to a file
+                </button>
+              </p>
+              <Again attempt={work().attempt ?? 1} again={again} />
+            </div>
+          </Show>
+          <NameOnSheet name={work().name} change={(name) => change({ name })} />
+          <ol class="questions">
+            <For each={questions()}>
+              {(question, i) => (
+                <li>
+                  <p class="about">
+                    {question.marks} {question.marks === 1 ? 'mark' : 'marks'}
+                  </p>
+                  <Answer
+                    question={question}
+                    id={`answer-${i() + 1}`}
+                    answer={work().answers[i()] ?? ''}
+                    done={work().handedIn > 0}
+                    onAnswer={(text) =>
+                      change({ answers: work().answers.map((each, j) => (j === i() ? text : each)) })
+                    }
+                  />
+                </li>
+              )}
+            </For>
+          </ol>
+          <Show when={work().handedIn === 0}>
+            <p role="status">
+              {work().answers.filter((answer) => answer.trim() !== '').length} of {questions().length}{' '}
+              answered.
+            </p>
+            <p class="actions">
+              <button
+                type="button"
+                disabled={work().name.trim() === ''}
+                onClick={() => {
+                  change({ handedIn: Date.now() });
+                  void seal();
+                }}
+              >
+                Seal and hand in
+              </button>
+              {work().name.trim() === '' ? 'Write your name first.' : ''}
+            </p>
+          </Show>
+          <p role="status">{said()}</p>
+        </form>
+      </Show>
+    </section>
+  );
+}

@@ -1,0 +1,50 @@
+// The trainer's key of sealed sheets, and the seals of the sheets that were sealed with it, as this browser keeps them.
+import { readSealKey, sealKeyText } from '../handing/sealing.ts';
+import type { SecretKey } from '../handing/signing.ts';
+import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+
+const KEY = keyOf('seal-key');
+const SEALS = keyOf('seals');
+const LONGEST = 2_000_000; // characters of all seals together; the oldest go first
+
+/** The key that is kept here; a sentence where it cannot be read. */
+export function keptSealKey(): SecretKey | string | undefined {
+  const text = keptText(KEY);
+  return text === null ? undefined : readSealKey(text);
+}
+/** Keeps a key; another that was kept before it is set aside, as answers may still come that only it opens. */
+export function keepSealKey(key: SecretKey): boolean {
+  const [before, text] = [keptText(KEY), sealKeyText(key)];
+  if (before !== null && before !== text && !keepAside(`${KEY}-kept-aside`, before)) return false;
+  return keepText(KEY, text);
+}
+
+export interface Seal {
+  readonly id: string;
+  readonly title: string;
+  readonly day: string;
+  readonly seal: string;
+}
+const isSeal = (given: unknown): given is Seal => {
+  const { id, title, day, seal } = Object(given) as Readonly<Record<string, unknown>>;
+  return (
+    typeof id === 'string' && /^[0-9a-z]{12}$/.test(id) && typeof title === 'string' && title.length <= 80 &&
+    typeof day === 'string' && typeof seal === 'string' && /^[\w-]{100,400000}$/.test(seal)
+  ); // prettier-ignore
+};
+
+/** The seals kept here, the latest first. */
+export function keptSeals(): readonly Seal[] {
+  try {
+    const given: unknown = JSON.parse(keptText(SEALS) ?? '[]');
+    return Array.isArray(given) ? given.filter(isSeal) : [];
+  } catch {
+    return [];
+  }
+}
+/** Keeps one more; false when the browser does not let it. */
+export function keepSeal(seal: Seal): boolean {
+  const all = [seal, ...keptSeals().filter(({ id }) => id !== seal.id)];
+  while (all.length > 1 && JSON.stringify(all).length > LONGEST) all.pop();
+  return keepText(SEALS, JSON.stringify(all));
+}

@@ -1,0 +1,72 @@
+// The class book and sealed sheets: sealed, taken, handed in, opened, marked and read by the class; two tabs with one book.
+import { readFileSync } from 'node:fs';
+import { expect, test, type Page } from '@playwright/test';
+import { answersCode, resultCode, type Result } from '../../src/exercises/result.ts';
+import { open, watch } from './pages.ts';
+
+test.use({ viewport: { width: 390, height: 844 } });
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first();
+const sheet = '/sheet/#sheet=1.3.0.0.2.a.1.built-in';
+
+test('a sheet is sealed, taken, handed in and opened by its key alone, and stands in the class book', async ({ page, context }) => {
+  const wrong = watch(page);
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await open(page, '/sheets/sealed/');
+  await button(page, 'Make a key').click();
+  await page.fill('#sealed-address', `https://example.org${sheet}`);
+  await button(page, 'Draw it anew and seal it').click();
+  await button(page, 'Copy the link to all versions').click();
+  await expect(page.locator('#sealed-said')).toContainText('is copied');
+  const link = new URL(await page.evaluate(() => navigator.clipboard.readText()));
+  expect(link.pathname).toBe('/sheet/sealed/');
+
+  await open(page, `${link.pathname}${link.hash}`);
+  await expect(page.locator('.question .prompt')).toHaveCount(2);
+  await page.fill('#take-name', 'Zoë Marsh');
+  await page.locator('#answer-1').fill('1');
+  await button(page, 'Seal and hand in').click();
+  const handIn = await page.locator('.code output').innerText();
+  expect(handIn).toMatch(/^hs1-[0-9a-z]{12}-[\w-]+$/);
+  await expect(page.locator('.mark-of')).toHaveCount(0);
+
+  await open(page, '/sheets/sealed/');
+  await page.fill('#sealed-in', `${handIn}\n${handIn.slice(0, -9)}A${handIn.slice(-8)}\nnonsense`);
+  await button(page, 'Open and mark them').click();
+  await expect(page.locator('#sealed-notes')).toContainText('1 hand-in was opened and marked.');
+  await expect(page.locator('#sealed-notes')).toContainText('“nonsense” is not a whole sealed hand-in');
+  await expect(page.locator('.table tbody tr')).toContainText('Zoë Marsh');
+  await button(page, 'Put them into the class book').click();
+  await expect(page.locator('#sealed-said')).toContainText('1 result is in the class book.');
+
+  await open(page, '/class/');
+  await expect(page.getByRole('group', { name: 'Who has done what', exact: true })).toContainText('of 2, sealed');
+  await button(page, 'Draw six questions').click();
+  await expect(page.locator('.class-lesson .questions li')).toHaveCount(6);
+  expect(wrong).toEqual([]);
+}); // prettier-ignore
+
+test('two tabs keep one class book, results come many at once, and the file has all of it', async ({ page, context }) => {
+  const una: Result = { sheet: '0abcdef', version: 1, name: 'Una Thornwath', marks: [{ verdict: 'right' }, { verdict: 'wrong' }], day: '2026-05-14', attempt: 1, answers: answersCode(['1']) };
+  const codes = [una, { ...una, name: 'Zoë Marsh', version: 2 }].map(resultCode).join('\n');
+  await open(page, '/class/');
+  await page.fill('#class-names', 'Bo Hale');
+  await button(page, 'Put them in').click();
+  const other = await context.newPage();
+  await open(other, '/class/');
+  await other.fill('#class-pasted', `${codes}\nBo Hale: Shift 12, still 0AB12CD, charge 1: 85 of 100, 2026-05-15`);
+  await button(other, 'Take them into the book').click();
+  await expect(other.locator('#class-notes')).toContainText('3 results were taken.');
+  await expect(page.locator('.class-picture .got')).toHaveCount(3);
+  await expect(page.locator('#class-results ~ .remark')).toContainText('Una Thornwath and Zoë Marsh handed in the same answers');
+  await page.locator('#class-matrix ~ details summary').click();
+  await page.selectOption('#matrix-person', { label: 'Bo Hale' });
+  await page.fill('#matrix-outcome', 'distilling');
+  await page.locator('#class-matrix ~ details').getByRole('button').click();
+  await page.fill('#matrix-on', '2199-01-01');
+  await expect(page.locator('[data-state=expired]')).toHaveCount(1);
+  await expect(other.locator('.class-matrix')).toContainText('valid until');
+  const saving = page.waitForEvent('download');
+  await button(page, 'Save the book to a file').click();
+  const file = JSON.parse(readFileSync(await (await saving).path(), 'utf8')) as { entries: object };
+  expect(Object.keys(file.entries)).toHaveLength(3 + 2 + 3 + 1);
+}); // prettier-ignore
