@@ -48,17 +48,18 @@ export function useSaid(audience: () => Theirs | undefined = () => undefined) {
   const unitOf = useUnits();
   const { value: facts } = usePart(factsPart);
   return {
-    /** Nothing for a figure that is not the house's own yet. */
-    figure(id: FigureId) {
+    /** Nothing for a figure that is not the house's own yet; `told` says another value of it in the same way. */
+    figure(id: FigureId, told?: number) {
       const figure = byId.get(id);
       if (!figure || (!isBuiltIn() && standing(id) === 'unknown')) return undefined;
       const { kind } = figureTable[id];
       const theirs = audience();
       const [unit, own] = [theirs ? theirs.cards.unitFor(kind, theirs.saidIn) : unitOf(kind), counted(id)];
-      const value = own ?? figureValue(line(), figure.path);
+      const value = told ?? own ?? figureValue(line(), figure.path);
       const isOwnUnit = unit.unit === unitsOf(kind)[0]?.unit;
       return {
         label: figure.label,
+        value,
         says: theirs
           ? theirs.cards.writtenFor(
               isOwnUnit
@@ -67,7 +68,7 @@ export function useSaid(audience: () => Theirs | undefined = () => undefined) {
               theirs.saidIn,
             )
           : isOwnUnit
-            ? saidOnCard(figure, line(), own)
+            ? saidOnCard(figure, line(), value)
             : formatIn(value, kind, unit),
         mark: own !== undefined ? 'as counted' : standing(id) === 'estimate' ? standings.estimate : undefined,
       };

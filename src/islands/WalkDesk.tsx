@@ -21,6 +21,7 @@ import { useWalkReading } from './walk-reading.ts';
 import { freeWalkName, keepWalk, keptWalk, NO_ROOM, onOtherTab, shelveWalk } from './walk-kept.ts';
 import { WalkAudience } from './WalkAudience.tsx';
 import { WalkKept } from './WalkKept.tsx';
+import { WalkPrinted } from './WalkPrinted.tsx';
 import type { PieceDoes } from './WalkPieces.tsx';
 import { WalkRoom } from './WalkRoom.tsx';
 import { WalkShow } from './WalkShow.tsx';
@@ -51,6 +52,7 @@ export default function WalkDesk(props: {
   const house = useHouse();
   /** The words of a piece that are being typed and not yet taken. */
   const typing: PieceDoes['typing'] = {};
+  const printer: { print?: (rooms: readonly number[]) => void } = {};
   let desk: HTMLDivElement | undefined;
 
   onMount(() => {
@@ -174,6 +176,14 @@ export default function WalkDesk(props: {
         leave={take}
         put={(at, piece) => take(withPiece(walk(), at, piece), 'The new sentence is in its place.')}
       />
+      <Show when={isReady() && other() === undefined && walk().printed}>
+        <WalkPrinted
+          walk={walk()}
+          questions={questions}
+          print={(rooms) => printer.print?.(rooms)}
+          drop={(next, says) => take(next, says, BACK)}
+        />
+      </Show>
       <section class="calculator walk-rooms" aria-labelledby="walk-rooms-title">
         <h2 id="walk-rooms-title" tabindex="-1">
           Room by room
@@ -308,7 +318,8 @@ export default function WalkDesk(props: {
           }}
           copy={(next, says) => {
             if (!shelveWalk(walk())) return NO_ROOM;
-            take({ ...next, name: freeWalkName(next.name) }, says);
+            const { printed: _, ...copy } = next; // its cards have not been printed
+            take({ ...copy, name: freeWalkName(next.name) }, says);
             return undefined;
           }}
         />
@@ -323,6 +334,14 @@ export default function WalkDesk(props: {
         safetyOf={safetyOf}
         today={today()}
         show={setOpen}
+        printer={printer}
+        printed={(cards) => {
+          const many = cards.length === 1 ? 'The card is' : `${cards.length} cards are`;
+          import('../walk/printed.ts').then(
+            ({ withPrinted }) => take(withPrinted(walk(), cards), `${many} kept as printed.`, 'It was not printed'), // prettier-ignore
+            () => undefined, // without it nothing is kept of the print, and the cards are as good
+          );
+        }}
       />
       <WalkKept
         walk={walk()}
