@@ -10,10 +10,11 @@ import { marks } from '../walk/audience-kinds.ts';
 import { clockOf, lateFor, ofWhole, timesOf, troubleOf } from '../walk/time.ts';
 import { FIRST_NAME } from '../walk/text.ts';
 import { roomOpen, withTyping } from '../walk/two-tabs.ts';
-import { firstWalk, isTooLong, textOf, type Walk } from '../walk/walk.ts';
+import { firstWalk, isTooLong, SHORT, textOf, type Walk } from '../walk/walk.ts';
 import { forHouse, notOfHere, otherHouse, withHouseOf } from '../walk/whose.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
+import { later } from './later.tsx';
 import { NotKept } from './NotKept.tsx';
 import { inWords, today as now } from './today.ts';
 import { useSaid } from './WalkCard.tsx';
@@ -21,7 +22,6 @@ import { useWalkReading } from './walk-reading.ts';
 import { freeWalkName, keepWalk, keptWalk, NO_ROOM, onOtherTab, shelveWalk } from './walk-kept.ts';
 import { WalkAudience } from './WalkAudience.tsx';
 import { WalkKept } from './WalkKept.tsx';
-import { WalkPrinted } from './WalkPrinted.tsx';
 import type { PieceDoes } from './WalkPieces.tsx';
 import { WalkRoom } from './WalkRoom.tsx';
 import { WalkShow } from './WalkShow.tsx';
@@ -33,6 +33,8 @@ export interface WalkQuestion extends Pick<VisitorQuestion, 'id' | 'question' | 
   readonly stage: Stage;
 }
 
+const WalkPrinted = later(() => import('./WalkPrinted.tsx').then((come) => come.WalkPrinted));
+const WalkLeaveOut = later(() => import('./WalkLeaveOut.tsx').then((come) => come.WalkLeaveOut));
 const BACK = 'Put it back as it was';
 
 export default function WalkDesk(props: {
@@ -176,14 +178,13 @@ export default function WalkDesk(props: {
         leave={take}
         put={(at, piece) => take(withPiece(walk(), at, piece), 'The new sentence is in its place.')}
       />
-      <Show when={isReady() && other() === undefined && walk().printed}>
-        <WalkPrinted
-          walk={walk()}
-          questions={questions}
-          print={(rooms) => printer.print?.(rooms)}
-          drop={(next, says) => take(next, says, BACK)}
-        />
-      </Show>
+      <WalkPrinted
+        isWanted={isReady() && other() === undefined && walk().printed !== undefined}
+        walk={walk()}
+        questions={questions}
+        print={(rooms) => printer.print?.(rooms)}
+        drop={(next, says) => take(next, says, BACK)}
+      />
       <section class="calculator walk-rooms" aria-labelledby="walk-rooms-title">
         <h2 id="walk-rooms-title" tabindex="-1">
           Room by room
@@ -198,6 +199,11 @@ export default function WalkDesk(props: {
             <p class="remark late">{late()}</p>
           </Show>
         </div>
+        <WalkLeaveOut
+          isWanted={words() + left() > 0 && (walk().length < SHORT || walk().coming === 'children')}
+          walk={walk()}
+          take={take}
+        />
         <ol class="walk-list">
           <For each={rooms()}>
             {(each, i) => {

@@ -113,9 +113,19 @@ interface Left {
   text: number;
 }
 
+/** What was answered when it was proposed to leave a piece out. */
+function readAsked(telling: Telling, what: string, given: unknown): Pick<Piece, 'asked'> {
+  if (given === undefined) return {};
+  const answers = isData(given) ? Object.entries(given) : [];
+  const isSound = ([kind, answer]: [string, unknown]) => ['adults', 'long'].includes(kind) && ['out', 'stays'].includes(answer as string); // prettier-ignore
+  if (answers.length > 0 && answers.every(isSound)) return { asked: Object.fromEntries(answers) as NonNullable<Piece['asked']> }; // prettier-ignore
+  telling.tell(`${what}: “${shown(given)}” is no answer to leaving it out, and it is asked again.`);
+  return {};
+}
+
 function readPiece(telling: Telling, what: string, given: unknown, left: Left): readonly Piece[] {
   if (!isData(given)) return (telling.tell(`${what}: “${shown(given)}” is no piece of a talk.`), []);
-  telling.only(what, given, ['text', 'long', 'whom', 'figures']);
+  telling.only(what, given, ['text', 'long', 'whom', 'asked', 'figures']);
   const text = telling.words(what, own(given, 'text'), left.text);
   if (text.trim() === '') return (telling.tell(`${what} has no words, and is left out.`), []);
   left.pieces--;
@@ -123,7 +133,7 @@ function readPiece(telling: Telling, what: string, given: unknown, left: Left): 
   const long = own(given, 'long') ?? false;
   if (typeof long !== 'boolean') telling.tell(`${what}: “${shown(long)}” does not say whether it is for long walks only; it is told in all.`);
   const whom = telling.one<Mark>(`${what}, told to`, own(given, 'whom'), Object.keys(marks));
-  return [{ text, long: long === true, ...(whom ? { whom } : {}), figures: readSaid(telling, what, own(given, 'figures'), text) }];
+  return [{ text, long: long === true, ...(whom ? { whom } : {}), ...readAsked(telling, what, own(given, 'asked')), figures: readSaid(telling, what, own(given, 'figures'), text) }];
 } // prettier-ignore
 
 function readRoom(telling: Telling, number: number, given: unknown, left: Left): readonly Room[] {

@@ -14,6 +14,8 @@ export interface SaidHere {
   /** What it was taken to say, in the figure's own unit; the middle of a range. */
   readonly value: number;
 }
+/** In what a piece may be proposed to stay out: walks for children, and short walks. */
+export type LeavingOut = 'adults' | 'long';
 /** Some of the guide's own words, all said in one room. */
 export interface Piece {
   readonly text: string;
@@ -21,6 +23,8 @@ export interface Piece {
   readonly long: boolean;
   /** For whom it is; nothing where it is for all. */
   readonly whom?: Mark;
+  /** What the guide answered when it was proposed to leave it out. */
+  readonly asked?: Readonly<Partial<Record<LeavingOut, 'out' | 'stays'>>>;
   readonly figures: readonly SaidHere[];
 }
 
