@@ -33,6 +33,7 @@ export interface WalkQuestion extends Pick<VisitorQuestion, 'id' | 'question' | 
   readonly stage: Stage;
 }
 
+const OpenHouse = later(() => import('./OpenHouse.tsx').then((come) => come.OpenHouse));
 const WalkPrinted = later(() => import('./WalkPrinted.tsx').then((come) => come.WalkPrinted));
 const WalkLeaveOut = later(() => import('./WalkLeaveOut.tsx').then((come) => come.WalkLeaveOut));
 const BACK = 'Put it back as it was';
@@ -154,10 +155,10 @@ export default function WalkDesk(props: {
           {(name) => (
             <div class="remark walk-other">
               <p>
-                {notOfHere(name(), house.name())} <a href="../house/">Open its house file</a> too, or hold it
-                against {house.name()}.
+                {notOfHere(name(), house.name())} Open its house too, or hold it against {house.name()}.
               </p>
               <p class="actions">
+                <OpenHouse isWanted wanted={name()} root="../" />{' '}
                 <button
                   type="button"
                   onClick={(event) => {

@@ -62,11 +62,16 @@ function forTheTime(walk: Walk, out: readonly Proposal[]): readonly Proposal[] {
   const order = told
     .filter(({ piece }) => !isAsked(piece, 'long'))
     .sort((a, b) => weight(a) - weight(b) || wordsIn(b.piece.text) - wordsIn(a.piece.text));
-  return order.flatMap(({ at, piece }): readonly Proposal[] => {
-    if (over <= 0 || left[at.room]! < 2) return [];
-    const words = wordsIn(piece.text);
-    over -= words;
+  const chosen = order.filter(({ at, piece }) => {
+    if (over <= 0 || left[at.room]! < 2) return false;
+    over -= wordsIn(piece.text);
     left[at.room]!--;
+    return true;
+  });
+  // What turns out not to be needed, as a longer one goes too, stays: those that weigh most first.
+  return chosen.toReversed().flatMap(({ at, piece }): readonly Proposal[] => {
+    const words = wordsIn(piece.text);
+    if (over + words <= 0) return ((over += words), []);
     const figures = piece.figures.length === 0 ? 'no figure' : piece.figures.length === 1 ? 'one figure' : `${piece.figures.length} figures`; // prettier-ignore
     return [{ at, piece, kind: 'long', why: `${words} words, and ${figures} in them.` }];
   });

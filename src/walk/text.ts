@@ -5,6 +5,7 @@ import { shown, UNSEEN } from '../core/shown.ts';
 import { cardFigures } from '../house/card-figures.ts';
 import { isFigure } from './pieces.ts';
 import { comings, marks, saidIns, type Coming, type Mark, type SaidIn } from './audience-kinds.ts';
+import { readCard } from './printed-card.ts';
 import { minutesOf } from './time.ts';
 import { bans, firstWalk, limits, most, type Ban, type LeftAsIs, type Piece, type PrintedCard, type Room, type SaidHere, type Walk } from './walk.ts'; // prettier-ignore
 
@@ -213,41 +214,11 @@ function readLeft(telling: Telling, given: unknown): Pick<Walk, 'left'> {
   return left.length > 0 ? { left } : {};
 } // prettier-ignore
 
-const isDay = (given: unknown): given is string => typeof given === 'string' && /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/.test(given); // prettier-ignore
-const isName = (given: unknown): given is string => typeof given === 'string' && given !== '' && plainName(given) === given; // prettier-ignore
-const isSays = (given: unknown): given is string => typeof given === 'string' && given.length <= most.says;
-const onCards = new Set<unknown>(cardFigures.map(({ id }) => id));
-
-/** One printed card; nothing where any of it cannot be read: half a card would be told as if it held. */
-function readCard(data: Data): PrintedCard | undefined {
-  const [room, on, house, saidIn, figures, answers] = ['room', 'on', 'house', 'saidIn', 'figures', 'answers'].map((key) => own(data, key));
-  const isSound =
-    isName(room) &&
-    isDay(on) &&
-    isName(house) &&
-    (saidIn === undefined || saidIns.includes(saidIn as SaidIn)) &&
-    Array.isArray(figures) &&
-    figures.length <= most.cardFigures &&
-    figures.every((each: unknown) => isData(each) && onCards.has(own(each, 'figure')) && Number.isFinite(own(each, 'value')) && isSays(own(each, 'says')) && isSays(own(each, 'mark') ?? '')) &&
-    Array.isArray(answers) &&
-    answers.length <= most.asks &&
-    answers.every((each: unknown) => isData(each) && isSays(own(each, 'ask')) && isSays(own(each, 'says')));
-  if (!isSound) return undefined;
-  return {
-    room,
-    on,
-    house,
-    ...(saidIn === undefined ? {} : { saidIn: saidIn as SaidIn }),
-    figures: (figures as PrintedCard['figures']).map(({ figure, value, says, mark }) => ({ figure, value, says, ...(mark === undefined ? {} : { mark }) })),
-    answers: (answers as PrintedCard['answers']).map(({ ask, says }) => ({ ask, says })),
-  };
-} // prettier-ignore
-
 /** The cards that were printed, one of each room. */
 function readPrinted(telling: Telling, given: unknown): Pick<Walk, 'printed'> {
   const rooms = new Set<string>();
   const printed = telling.list('Printed cards', given, most.printed).flatMap((each): readonly PrintedCard[] => {
-    const card = isData(each) ? readCard(each) : undefined;
+    const card = readCard(each, most.cardFigures, most.asks);
     if (!card || rooms.has(card.room)) return (telling.tell(`Printed cards: “${shown(isData(each) ? own(each, 'room') : each)}” cannot be read, and is left out.`), []);
     rooms.add(card.room);
     return [card];

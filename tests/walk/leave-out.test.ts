@@ -52,7 +52,7 @@ test('for the time: the least goes first till the words fit, a piece that keeps 
   // The room of 200 words opens with them (1), the 300 words have a figure (1): of equal weight the longer one goes.
   expect(said(walk)).toEqual([[0, 1, 'long']]);
   expect(stillOver(walk, toLeaveOut(walk))).toBe(0);
-  // Refused, the next least goes; and what is for another time is asked of no long walk.
+  // Refused, 254 words too many go otherwise: the 200 first, then the 400, and with those the 200 can stay. What is for a short time is asked of no long walk.
   const refused = answered(walk, toLeaveOut(walk), 'stays');
   expect(said(refused)).toEqual([[0, 0, 'long']]);
   expect(said({ ...walk, length: 60 })).toEqual([]);
