@@ -74,7 +74,7 @@ export function WalkPrinted(props: PrintedProps) {
                         <li>
                           {label}: was <del>{was}</del>,{' '}
                           <Show when={is} fallback={`and is not ${name()}’s own any more`}>
-                            is <ins>{is}</ins>
+                            is <b>{is}</b>
                           </Show>
                         </li>
                       )}

@@ -4,6 +4,7 @@ import { most, type PrintedCard, type PrintedFigure, type Walk } from './walk.ts
 
 /** What a card printed now would say of a figure. */
 export interface SaidNow {
+  readonly value: number;
   readonly says: string;
   readonly mark: string | undefined;
 }

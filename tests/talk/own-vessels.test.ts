@@ -6,7 +6,7 @@ import { emptyPlant } from '../../src/house/parts/plant.ts';
 import { vesselsSaid } from '../../src/islands/vessels-said.ts';
 import type { FigureId } from '../../src/talk/figures.ts';
 import { isLikened } from '../../src/talk/likened.ts';
-import { disagreement, heldAgainst } from '../../src/talk/own-house.ts';
+import { disagreement, heldAgainst, type HowKnown } from '../../src/talk/own-house.ts';
 import { vesselFigures } from '../../src/talk/own-vessels.ts';
 import { readScript } from '../../src/talk/script.ts';
 import { houseNow } from '../../src/walk/house-now.ts';
@@ -23,7 +23,7 @@ const plant: Plant = {
   spiritStills: [{ ...still, number: 2, charge: 8000, usual: ['charge'] }],
 };
 const vessels = vesselFigures(plant);
-const known = { standing: () => 'computed', counted: () => undefined, vessels } as const;
+const known: HowKnown = { standing: () => 'computed', counted: () => undefined, vessels };
 const line = builtInLine();
 const agrees = (figure: FigureId, value: number) =>
   heldAgainst({ figure, said: { as: 'rounded', value } }, line, known)?.agrees;
