@@ -70,7 +70,7 @@ export function useSaid(audience: () => Theirs | undefined = () => undefined) {
           : isOwnUnit
             ? saidOnCard(figure, line(), value)
             : formatIn(value, kind, unit),
-        mark: own !== undefined ? 'as counted' : standing(id) === 'estimate' ? standings.estimate : undefined,
+        mark: own !== undefined ? 'as counted' : standing(id) === 'estimate' ? standings.estimate : standing(id) === 'measured' ? 'as measured' : undefined,
       };
     },
     answer({ say }: WalkQuestion): string {
@@ -90,6 +90,7 @@ export function CardFront(props: CardOf) {
   const { name } = useHouse();
   const figures = () => (props.whose === undefined ? figuresOfCard(props.room).flatMap((id) => figure(id) ?? []) : []); // prettier-ignore
   const forbids = () => [...props.room.bans.map((ban) => bans[ban]), ...(props.room.rule ? [props.room.rule] : [])]; // prettier-ignore
+  const asked = () => props.questions.flatMap(({ id, question }) => (props.room.asks.includes(id) ? [question] : [])); // prettier-ignore
   return (
     <div class="walk-side front">
       <h3>{props.room.name}</h3>
@@ -118,11 +119,17 @@ export function CardFront(props: CardOf) {
       <Show when={props.room.shows}>
         <p>Show: {props.room.shows}</p>
       </Show>
+      <Show when={asked().length > 0}>
+        <p class="may-ask">They may ask: {asked().join(' ')}</p>
+      </Show>
       <Show when={forbids().length > 0}>
         <p class="forbids">{forbids().join(' · ')}</p>
       </Show>
       <p class="card-foot">
         {stamp(props.whose ?? name())}, {props.today}.
+        {figures().length > 0
+          ? ' Figures are computed, or set by the house, where nothing stands beside them.'
+          : ''}
       </p>
     </div>
   );

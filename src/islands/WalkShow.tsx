@@ -1,14 +1,17 @@
 // What a guide takes along: the card of the open room, both sides, and on paper the cards and the walk.
-import { createEffect, createSignal, on, Show } from 'solid-js';
+import { createEffect, createSignal, on, onCleanup, onMount, Show } from 'solid-js';
 import type { Stage } from '../house/figures.ts';
 import type { RoomTime } from '../walk/time.ts';
 import { figuresOfCard, type PrintedCard, type Walk } from '../walk/walk.ts';
 import { useHouse } from '../house/store.ts';
+import { later } from './later.tsx';
 import { printPart } from './print-part.ts';
 import { inWords, today as now } from './today.ts';
 import { CardBack, CardFront, CardsOnPaper, LeftOff, useSaid, type CardOf, type Theirs } from './WalkCard.tsx'; // prettier-ignore
 import type { WalkQuestion } from './WalkDesk.tsx';
 import { WalkCautions, WalkSheet } from './WalkSheet.tsx';
+
+const WalkDrawing = later(() => import('./WalkDrawing.tsx').then((come) => come.WalkDrawing));
 
 export function WalkShow(props: {
   readonly walk: Walk;
@@ -29,6 +32,15 @@ export function WalkShow(props: {
   readonly printed: (cards: readonly PrintedCard[]) => void;
 }) {
   const [isBack, setBack] = createSignal(false);
+  const [isSeen, setSeen] = createSignal(false);
+  let shown: HTMLDivElement | undefined;
+  onMount(() => {
+    const seeing = new IntersectionObserver(
+      (all) => all.some((each) => each.isIntersecting) && setSeen(true),
+    );
+    seeing.observe(shown!);
+    onCleanup(() => seeing.disconnect());
+  });
   const [printed, setPrinted] = createSignal<readonly CardOf[]>([]);
   const [cards, setCards] = createSignal<Theirs['cards']>();
   const [hasFailed, setFailed] = createSignal(false);
@@ -101,7 +113,8 @@ export function WalkShow(props: {
             <p class="problem">The cards could not be put in those units: they are in your own.</p>
           </Show>
         </div>
-        <div class="walk-card">
+        <div class="walk-card" ref={shown}>
+          <WalkDrawing isWanted={isSeen() && !isBack()} stages={props.walk.rooms[open()]!.stages} />
           <Show when={isBack()} fallback={<CardFront {...card(open())} />}>
             <CardBack {...card(open())} />
           </Show>
