@@ -12,7 +12,7 @@ import { RoomsPart } from './GuideFileRooms.tsx';
 import { WorkedPart } from './GuideFileWorked.tsx';
 import { OtherHouse, useGuideWalk, useOnPaper } from './guide-file-walk.ts';
 import type { WalkQuestion } from './WalkDesk.tsx';
-import { WalkCautions } from './WalkSheet.tsx';
+import { WalkCautions } from './WalkCautions.tsx';
 
 const contents = [
   'The walk',

@@ -17,7 +17,7 @@ import { focusAfter } from './focus-after.ts';
 import { later } from './later.tsx';
 import { NotKept } from './NotKept.tsx';
 import { inWords, today as now } from './today.ts';
-import { useSaid } from './WalkCard.tsx';
+import { useSaid } from './walk-said.ts';
 import { useWalkReading } from './walk-reading.ts';
 import { freeWalkName, keepWalk, keptWalk, NO_ROOM, onOtherTab, shelveWalk } from './walk-kept.ts';
 import { WalkAudience } from './WalkAudience.tsx';

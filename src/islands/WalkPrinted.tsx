@@ -7,7 +7,7 @@ import { answersMoved, movedOn, withoutPrinted, type Moved } from '../walk/print
 import type { PrintedCard, Walk } from '../walk/walk.ts';
 import { focusAfter } from './focus-after.ts';
 import { inWords } from './today.ts';
-import { useSaid, type Theirs } from './WalkCard.tsx';
+import { useSaid, type Theirs } from './walk-said.ts';
 import type { WalkQuestion } from './WalkDesk.tsx';
 
 export interface PrintedProps {

@@ -7,9 +7,11 @@ import { useHouse } from '../house/store.ts';
 import { later } from './later.tsx';
 import { printPart } from './print-part.ts';
 import { inWords, today as now } from './today.ts';
-import { CardBack, CardFront, CardsOnPaper, LeftOff, useSaid, type CardOf, type Theirs } from './WalkCard.tsx'; // prettier-ignore
+import { CardBack, CardFront, CardsOnPaper, LeftOff, type CardOf } from './WalkCard.tsx';
+import { useSaid, type Theirs } from './walk-said.ts';
 import type { WalkQuestion } from './WalkDesk.tsx';
-import { WalkCautions, WalkSheet } from './WalkSheet.tsx';
+import { WalkCautions } from './WalkCautions.tsx';
+import { WalkSheet } from './WalkSheet.tsx';
 
 const WalkDrawing = later(() => import('./WalkDrawing.tsx').then((come) => come.WalkDrawing));
 

@@ -18,6 +18,11 @@ export interface Moved {
   readonly is?: string;
 }
 
+/** What is said beside a figure at a card, where it was read and not reckoned. */
+const MEASURED = 'as measured';
+/** That a figure is measured now, or was, makes no card stale on which it is the same. */
+const weighed = (mark: string | undefined) => (mark === MEASURED ? undefined : mark);
+
 const marked = ({ says, mark }: { readonly says: string; readonly mark?: string | undefined }) => says + (mark ? ` (${mark})` : ''); // prettier-ignore
 
 /**
@@ -28,7 +33,7 @@ export const movedOn = (printed: readonly PrintedFigure[], says: Says): readonly
   printed.flatMap((then): readonly Moved[] => {
     const { figure } = then;
     const now = says(figure);
-    if (now && says(figure, then.value)?.says === now.says && then.mark === now.mark) return [];
+    if (now && says(figure, then.value)?.says === now.says && weighed(then.mark) === weighed(now.mark)) return [];
     return [{ label: headOf(figure), was: marked(then), ...(now ? { is: marked(now) } : {}) }];
   });
 

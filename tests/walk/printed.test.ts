@@ -50,6 +50,7 @@ test('units chosen since, and a change too small to be seen on a card, make noth
   expect(movedOn(figures, inProof)).toEqual([]);
   expect(movedOn([{ figure: 'casksPerYear', value: 1000, says: '1,000 casks' }], (_, told = 1000.1) => ({ value: told, says: `${Math.round(told)} casks`, mark: undefined }))).toEqual([]); // prettier-ignore
   expect(movedOn(figures.slice(0, 1), cardsOf(62, 'as counted'))[0]!.is).toMatch(/\(as counted\)$/);
+  expect(movedOn(figures, cardsOf(62, 'as measured'))).toEqual([]);
   expect(movedOn(figures.slice(0, 1), () => undefined)).toEqual([{ label: 'Strength at which the heart ends', was: figures[0]!.says }]); // prettier-ignore
 });
 
