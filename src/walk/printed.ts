@@ -33,7 +33,8 @@ export const movedOn = (printed: readonly PrintedFigure[], says: Says): readonly
   printed.flatMap((then): readonly Moved[] => {
     const { figure } = then;
     const now = says(figure);
-    if (now && says(figure, then.value)?.says === now.says && weighed(then.mark) === weighed(now.mark)) return [];
+    if (now && says(figure, then.value)?.says === now.says && weighed(then.mark) === weighed(now.mark))
+      return [];
     return [{ label: headOf(figure), was: marked(then), ...(now ? { is: marked(now) } : {}) }];
   });
 
