@@ -20,6 +20,7 @@ import { usePart } from '../house/part-store.ts';
 import { figureText, figureValue, secondOf, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
+import { later } from './later.tsx';
 import { NotKept } from './NotKept.tsx';
 import { Tick } from './Tick.tsx';
 import { inWords, today as now } from './today.ts';
@@ -40,6 +41,7 @@ function kept(key: string): ReadonlySet<string> {
   }
 }
 
+const CardsPrinted = later(() => import('./CardsPrinted.tsx').then((come) => come.CardsPrinted));
 if (!isServer) builtInLine(); // while the script comes, and not while the cards take over from the built page
 
 export default function Cards(props: { readonly questions: readonly VisitorQuestion[] }) {
@@ -98,6 +100,20 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
   const ofHouse = createMemo(() => withVessels(given(), plant()));
   const says = (fact: FactId) => factSays(ofHouse(), fact);
   const toSay = () => [...new Set(questions().flatMap(({ say, know }) => notSaid([...say, ...know], says)))];
+  const onPaper = ({ say, know }: VisitorQuestion) =>
+    [say, know].map((each) => answerText(each, line(), told, says, unknown())).join(' ');
+  const byId = new Map(cardFigures.map((figure) => [figure.id, figure]));
+  /** What a card says of a figure now, or of another value of it in the same way. */
+  const saidNow = (id: FigureId, value = counted(id)) => {
+    const figure = byId.get(id);
+    if (!figure || isTheirs(id)) return undefined;
+    const mark = standing(id) === 'estimate' ? standings.estimate : undefined;
+    return {
+      value: value ?? figureValue(line(), figure.path),
+      says: saidOnCard(figure, line(), value),
+      mark,
+    };
+  };
   const footOf = ({ say, know }: VisitorQuestion) =>
     hasFigures([...say, ...know], line(), unknown()) ? foot() : plainFoot();
 
@@ -166,6 +182,17 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
             Print the cards
           </button>
         </p>
+        <CardsPrinted
+          isWanted={today() !== ''}
+          figures={chosen().map(({ id }) => id)}
+          answers={questions().map((question) => ({ ask: question.id, says: onPaper(question) }))}
+          says={saidNow}
+          answer={(ask) => {
+            const question = all.find(({ id }) => id === ask);
+            return question && onPaper(question);
+          }}
+          question={(ask) => all.find(({ id }) => id === ask)!.question}
+        />
       </section>
       <div class="cards">
         <For each={sets()}>

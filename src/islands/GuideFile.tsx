@@ -10,9 +10,9 @@ import { BlankPart } from './GuideFileBlank.tsx';
 import { FiguresPart, NotOwnYet } from './GuideFileFigures.tsx';
 import { RoomsPart } from './GuideFileRooms.tsx';
 import { WorkedPart } from './GuideFileWorked.tsx';
-import { useGuideWalk, useOnPaper } from './guide-file-walk.ts';
+import { OtherHouse, useGuideWalk, useOnPaper } from './guide-file-walk.ts';
 import type { WalkQuestion } from './WalkDesk.tsx';
-import { WalkCautions } from './WalkSheet.tsx';
+import { WalkCautions } from './WalkCautions.tsx';
 
 const contents = [
   'The walk',
@@ -30,7 +30,7 @@ export default function GuideFile(props: {
   readonly safety: Readonly<Record<Stage, string>>;
 }) {
   const safety = unwrap(props.safety);
-  const { walk, problems, today } = useGuideWalk();
+  const { walk, problems, today, other } = useGuideWalk();
   const { name } = useHouse();
   const isOnPaper = useOnPaper();
   const minutes = createMemo(() => walk().rooms.reduce((sum, room) => sum + room.minutes, 0));
@@ -39,6 +39,7 @@ export default function GuideFile(props: {
       <div role="status">
         <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
       </div>
+      <OtherHouse isWanted={other() !== undefined} other={other()!} root="../" />
       <h2>
         {walk().name}: {walk().rooms.length === 1 ? 'one room' : `${walk().rooms.length} rooms`},{' '}
         {inMinutes(minutes())}
@@ -62,6 +63,7 @@ export default function GuideFile(props: {
               {name()}
               <br />
               {walk().name}
+              {other() === undefined ? '' : `, written for ${other()}`}
             </p>
             <ol>
               <For each={contents}>{(part) => <li>{part}</li>}</For>
@@ -73,7 +75,7 @@ export default function GuideFile(props: {
           </section>
           <section>
             <h2>1. {contents[0]}</h2>
-            <RoomsPart walk={walk()} safety={safety} />
+            <RoomsPart walk={walk()} safety={safety} isWhole />
             <h3>With every walk</h3>
             <WalkCautions />
           </section>

@@ -13,7 +13,7 @@ import { useHouse } from '../house/store.ts';
 import { answerText, notSaid } from '../house/visitor-questions.ts';
 import { questionsByRoom } from '../walk/guide-file.ts';
 import type { Walk } from '../walk/walk.ts';
-import { useGuideWalk } from './guide-file-walk.ts';
+import { OtherHouse, useGuideWalk } from './guide-file-walk.ts';
 import type { WalkQuestion } from './WalkDesk.tsx';
 
 export function AskedPart(props: {
@@ -71,9 +71,10 @@ export function AskedPart(props: {
 }
 
 export default function GuideFileAsked(props: { readonly questions: readonly WalkQuestion[] }) {
-  const { walk } = useGuideWalk();
+  const { walk, other } = useGuideWalk();
   return (
     <div class="guide-file">
+      <OtherHouse isWanted={other() !== undefined} other={other()!} root="../../" />
       <AskedPart walk={walk()} questions={props.questions} under="h2" root="../../" />
     </div>
   );

@@ -5,7 +5,7 @@ import { headOf } from '../core/figures/index.ts';
 import { useHouse } from '../house/store.ts';
 import { figuresByRoom } from '../walk/guide-file.ts';
 import type { Walk } from '../walk/walk.ts';
-import { useGuideWalk } from './guide-file-walk.ts';
+import { OtherHouse, useGuideWalk } from './guide-file-walk.ts';
 import { useWhy } from './guide-file-why.ts';
 
 /** `under`: the heading of a room, one level below what stands above it. */
@@ -65,9 +65,10 @@ export function NotOwnYet(props: { readonly walk: Walk; readonly root: string })
 }
 
 export default function GuideFileFigures() {
-  const { walk } = useGuideWalk();
+  const { walk, other } = useGuideWalk();
   return (
     <div class="guide-file">
+      <OtherHouse isWanted={other() !== undefined} other={other()!} root="../../" />
       <FiguresPart walk={walk()} under="h2" />
       <NotOwnYet walk={walk()} root="../../" />
       <p class="meaning">

@@ -1,11 +1,16 @@
 // The walk of a guide's file: each room with its minutes, what is said in short, what is forbidden and the caution.
 import { For, Show } from 'solid-js';
 import type { Stage } from '../house/figures.ts';
-import { saidInShort } from '../walk/guide-file.ts';
+import { saidInShort, saidWhole } from '../walk/guide-file.ts';
 import { clockOf, inMinutes, timesOf } from '../walk/time.ts';
 import { bans, type Walk } from '../walk/walk.ts';
 
-export function RoomsPart(props: { readonly walk: Walk; readonly safety: Readonly<Record<Stage, string>> }) {
+/** `isWhole`: each piece whole, a paragraph each, for paper; else the first sentence of each. */
+export function RoomsPart(props: {
+  readonly walk: Walk;
+  readonly safety: Readonly<Record<Stage, string>>;
+  readonly isWhole?: boolean;
+}) {
   const times = () => timesOf(props.walk);
   return (
     <ol class="guide-rooms">
@@ -24,10 +29,19 @@ export function RoomsPart(props: { readonly walk: Walk; readonly safety: Readonl
                 <p>Show: {room.shows}</p>
               </Show>
               <Show when={says().length > 0} fallback={<p class="meaning">Nothing is written for it yet.</p>}>
-                <p>
-                  Say: {says().join(' ')}
-                  {short().more > 0 ? ` And ${short().more} more in the talk.` : ''}
-                </p>
+                <Show
+                  when={props.isWhole}
+                  fallback={
+                    <p>
+                      Say: {says().join(' ')}
+                      {short().more > 0 ? ` And ${short().more} more in the talk.` : ''}
+                    </p>
+                  }
+                >
+                  <For each={[...(room.line ? [room.line] : []), ...saidWhole(room, props.walk)]}>
+                    {(words, i) => <p>{(i() === 0 ? 'Say: ' : '') + words}</p>}
+                  </For>
+                </Show>
               </Show>
               <Show when={forbids().length > 0}>
                 <p class="forbids">{forbids().join(' · ')}</p>

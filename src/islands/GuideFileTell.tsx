@@ -15,7 +15,7 @@ import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { BlankPart } from './GuideFileBlank.tsx';
 import { NotOwnYet } from './GuideFileFigures.tsx';
-import { useGuideWalk, useOnPaper } from './guide-file-walk.ts';
+import { OtherHouse, useGuideWalk, useOnPaper } from './guide-file-walk.ts';
 import { useWhy } from './guide-file-why.ts';
 import { NotKept } from './NotKept.tsx';
 
@@ -40,7 +40,7 @@ interface Shown {
 export default function GuideFileTell() {
   let field: HTMLInputElement | undefined;
   let part: HTMLDivElement | undefined;
-  const { walk } = useGuideWalk();
+  const { walk, other } = useGuideWalk();
   const { line, name } = useHouse();
   const { counted } = useKnown();
   const unitOf = useUnits();
@@ -146,6 +146,7 @@ export default function GuideFileTell() {
 
   return (
     <div class="guide-file" ref={part}>
+      <OtherHouse isWanted={other() !== undefined} other={other()!} root="../../" />
       <section class="calculator telling" aria-labelledby="telling-title">
         <Show
           when={at()}

@@ -1,13 +1,13 @@
 // The talk with its figures marked, shown a few paragraphs at a time; a mark that is touched opens, under its paragraph, what it was taken for.
 import { batch, createEffect, createMemo, createSignal, For, on, Show, type Accessor } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
-import { useKnown } from '../house/known-store.ts';
 import { useHouse } from '../house/store.ts';
 import { quotableOf } from '../talk/labels.ts';
 import { heldAgainst } from '../talk/own-house.ts';
 import { paragraphsOf, type Paragraph } from '../talk/paragraphs.ts';
 import type { ReadQuantity } from '../talk/script.ts';
 import { focusAfter } from './focus-after.ts';
+import { useHowKnown } from './how-known.ts';
 import { inTurns } from './in-turns.ts';
 import type { PutRight } from './script-corrections.ts';
 import type { TalkRead } from './script-reading.worker.ts';
@@ -49,7 +49,7 @@ const keyOf = ({ text, quantities }: Pick<Paragraph, 'text' | 'quantities'>) =>
 
 export function ScriptMarked(props: ScriptMarkedProps) {
   const { line } = useHouse();
-  const known = useKnown();
+  const known = useHowKnown(() => props.held);
   const [read, setRead] = createSignal(props.read);
   const [list, setList] = createSignal<readonly Shown[]>([]);
   const [open, setOpen] = createSignal<{ readonly of: ReadQuantity; readonly by: Event }>();

@@ -6,12 +6,12 @@ import type { Reconciliation } from '../core/line/reconcile.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { builtInHouse, builtInName } from '../house/figures.ts';
 import { seenName } from '../house/name.ts';
-import { useKnown } from '../house/known-store.ts';
 import { liveParts, useHouse } from '../house/store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
 import { AgainstHouse, asAtHouse } from './AgainstHouse.tsx';
 import { heldAgainst } from '../talk/own-house.ts';
 import { useAnnouncement } from './announce.ts';
+import { useHowKnown } from './how-known.ts';
 import { inTurns } from './in-turns.ts';
 import { ScriptAsk } from './ScriptAsk.tsx';
 import { ScriptCard } from './ScriptCard.tsx';
@@ -232,7 +232,7 @@ export default function ScriptReader(props: {
       { defer: true },
     ),
   );
-  const known = useKnown();
+  const known = useHowKnown(held);
   const against = createMemo(() =>
     held() ? Object.values(atHouse().taken).flatMap((each) => heldAgainst(each, line(), known) ?? []) : [],
   );

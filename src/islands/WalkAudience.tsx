@@ -1,7 +1,7 @@
 // Who is coming, and in whose units the walk is said: chosen in a part that is fetched when it is opened, or when somebody is chosen.
 import { createComponent, createEffect, createMemo, createSignal, Show, type Component } from 'solid-js';
 import type { Piece, Walk } from '../walk/walk.ts';
-import type { useSaid } from './WalkCard.tsx';
+import type { useSaid } from './walk-said.ts';
 
 export interface AudienceProps {
   readonly walk: Walk;

@@ -6,7 +6,7 @@ import * as cards from '../walk/audience-cards.ts';
 import type { WalkAbroad } from '../walk/audience-pieces.ts';
 import { figuresOfCard, type Walk } from '../walk/walk.ts';
 import { inWords, today as now } from './today.ts';
-import type { useSaid } from './WalkCard.tsx';
+import type { useSaid } from './walk-said.ts';
 
 export function WalkAudienceSheet(props: {
   readonly walk: Walk;

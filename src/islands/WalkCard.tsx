@@ -1,31 +1,14 @@
 // The card of one room: what the guide needs there on the front, what is asked and the caution on the back.
 import { For, Show } from 'solid-js';
-import { standings } from '../core/figures/standing.ts';
-import { figureTable, type FigureId } from '../core/figures/index.ts';
-import { formatIn } from '../core/format.ts';
-import { unitsOf } from '../core/units.ts';
-import { cardFigures, saidOnCard } from '../house/card-figures.ts';
+import { cardFigures } from '../house/card-figures.ts';
 import { stamp } from '../house/book.ts';
-import { factSays, type FactId } from '../house/facts.ts';
-import { useKnown } from '../house/known-store.ts';
-import { factsPart } from '../house/parts/facts.ts';
-import { usePart } from '../house/part-store.ts';
-import { figureValue, secondOf, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
-import { useUnits } from '../house/units-store.ts';
-import type { SaidIn } from '../walk/audience-kinds.ts';
-import { answerText } from '../house/visitor-questions.ts';
 import { clockOf, inMinutes, type RoomTime } from '../walk/time.ts';
 import { bans, figuresOfCard, type Room } from '../walk/walk.ts';
 import type { WalkQuestion } from './WalkDesk.tsx';
+import { useSaid, type Theirs } from './walk-said.ts';
 
-const byId = new Map(cardFigures.map((figure) => [figure.id, figure]));
-
-/** The units of those who come, and what puts figures in them: fetched once somebody has chosen them. */
-export interface Theirs {
-  readonly saidIn: SaidIn;
-  readonly cards: typeof import('../walk/audience-cards.ts');
-}
+const labels = new Map(cardFigures.map(({ id, label }) => [id, label]));
 
 export interface CardOf {
   readonly room: Room;
@@ -41,54 +24,12 @@ export interface CardOf {
   readonly whose?: string | undefined;
 }
 
-/** What a card says of a figure of the house, in figures and in the units of those who come or else as it is said in the reader's, and how the house knows it. */
-export function useSaid(audience: () => Theirs | undefined = () => undefined) {
-  const { line } = useHouse();
-  const { standing, counted, isBuiltIn, doubtAt, unknown } = useKnown();
-  const unitOf = useUnits();
-  const { value: facts } = usePart(factsPart);
-  return {
-    /** Nothing for a figure that is not the house's own yet. */
-    figure(id: FigureId) {
-      const figure = byId.get(id);
-      if (!figure || (!isBuiltIn() && standing(id) === 'unknown')) return undefined;
-      const { kind } = figureTable[id];
-      const theirs = audience();
-      const [unit, own] = [theirs ? theirs.cards.unitFor(kind, theirs.saidIn) : unitOf(kind), counted(id)];
-      const value = own ?? figureValue(line(), figure.path);
-      const isOwnUnit = unit.unit === unitsOf(kind)[0]?.unit;
-      return {
-        label: figure.label,
-        says: theirs
-          ? theirs.cards.writtenFor(
-              isOwnUnit
-                ? textOfFigure(id, value) + secondOf(line(), figure.path)
-                : theirs.cards.inTheirs(value, unit, standing(id) === 'estimate'),
-              theirs.saidIn,
-            )
-          : isOwnUnit
-            ? saidOnCard(figure, line(), own)
-            : formatIn(value, kind, unit),
-        mark: own !== undefined ? 'as counted' : standing(id) === 'estimate' ? standings.estimate : undefined,
-      };
-    },
-    answer({ say }: WalkQuestion): string {
-      const told = (path: string) => {
-        const doubt = doubtAt(path);
-        return secondOf(line(), path) + (doubt === undefined ? '' : ` (${doubt})`);
-      };
-      const theirs = audience();
-      const answer = theirs ? theirs.cards.answerFor(say, line(), theirs.saidIn, told) : say;
-      return answerText(answer, line(), told, (fact: FactId) => factSays(facts(), fact), unknown());
-    },
-  };
-} // prettier-ignore
-
 export function CardFront(props: CardOf) {
   const { figure } = useSaid(() => props.theirs);
   const { name } = useHouse();
   const figures = () => (props.whose === undefined ? figuresOfCard(props.room).flatMap((id) => figure(id) ?? []) : []); // prettier-ignore
   const forbids = () => [...props.room.bans.map((ban) => bans[ban]), ...(props.room.rule ? [props.room.rule] : [])]; // prettier-ignore
+  const asked = () => props.questions.flatMap(({ id, question }) => (props.room.asks.includes(id) ? [question] : [])); // prettier-ignore
   return (
     <div class="walk-side front">
       <h3>{props.room.name}</h3>
@@ -117,11 +58,17 @@ export function CardFront(props: CardOf) {
       <Show when={props.room.shows}>
         <p>Show: {props.room.shows}</p>
       </Show>
+      <Show when={asked().length > 0}>
+        <p class="may-ask">They may ask: {asked().join(' ')}</p>
+      </Show>
       <Show when={forbids().length > 0}>
         <p class="forbids">{forbids().join(' · ')}</p>
       </Show>
       <p class="card-foot">
         {stamp(props.whose ?? name())}, {props.today}.
+        {figures().length > 0
+          ? ' Figures are computed, or set by the house, where nothing stands beside them.'
+          : ''}
       </p>
     </div>
   );
@@ -161,7 +108,7 @@ export function LeftOff(props: { readonly room: Room }) {
   const left = () =>
     figuresOfCard(props.room)
       .filter((id) => figure(id) === undefined)
-      .map((id) => byId.get(id)!.label)
+      .map((id) => labels.get(id)!)
       .map((label) => label[0]!.toLowerCase() + label.slice(1));
   return (
     <Show when={left().length > 0}>

@@ -10,13 +10,14 @@ import { marks } from '../walk/audience-kinds.ts';
 import { clockOf, lateFor, ofWhole, timesOf, troubleOf } from '../walk/time.ts';
 import { FIRST_NAME } from '../walk/text.ts';
 import { roomOpen, withTyping } from '../walk/two-tabs.ts';
-import { firstWalk, isTooLong, textOf, type Walk } from '../walk/walk.ts';
+import { firstWalk, isTooLong, SHORT, textOf, type Walk } from '../walk/walk.ts';
 import { forHouse, notOfHere, otherHouse, withHouseOf } from '../walk/whose.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
+import { later } from './later.tsx';
 import { NotKept } from './NotKept.tsx';
 import { inWords, today as now } from './today.ts';
-import { useSaid } from './WalkCard.tsx';
+import { useSaid } from './walk-said.ts';
 import { useWalkReading } from './walk-reading.ts';
 import { freeWalkName, keepWalk, keptWalk, NO_ROOM, onOtherTab, shelveWalk } from './walk-kept.ts';
 import { WalkAudience } from './WalkAudience.tsx';
@@ -32,6 +33,9 @@ export interface WalkQuestion extends Pick<VisitorQuestion, 'id' | 'question' | 
   readonly stage: Stage;
 }
 
+const OpenHouse = later(() => import('./OpenHouse.tsx').then((come) => come.OpenHouse));
+const WalkPrinted = later(() => import('./WalkPrinted.tsx').then((come) => come.WalkPrinted));
+const WalkLeaveOut = later(() => import('./WalkLeaveOut.tsx').then((come) => come.WalkLeaveOut));
 const BACK = 'Put it back as it was';
 
 export default function WalkDesk(props: {
@@ -51,6 +55,7 @@ export default function WalkDesk(props: {
   const house = useHouse();
   /** The words of a piece that are being typed and not yet taken. */
   const typing: PieceDoes['typing'] = {};
+  const printer: { print?: (rooms: readonly number[]) => void } = {};
   let desk: HTMLDivElement | undefined;
 
   onMount(() => {
@@ -150,10 +155,10 @@ export default function WalkDesk(props: {
           {(name) => (
             <div class="remark walk-other">
               <p>
-                {notOfHere(name(), house.name())} <a href="../house/">Open its house file</a> too, or hold it
-                against {house.name()}.
+                {notOfHere(name(), house.name())} Open its house too, or hold it against {house.name()}.
               </p>
               <p class="actions">
+                <OpenHouse isWanted wanted={name()} root="../" />{' '}
                 <button
                   type="button"
                   onClick={(event) => {
@@ -174,6 +179,13 @@ export default function WalkDesk(props: {
         leave={take}
         put={(at, piece) => take(withPiece(walk(), at, piece), 'The new sentence is in its place.')}
       />
+      <WalkPrinted
+        isWanted={isReady() && other() === undefined && walk().printed !== undefined}
+        walk={walk()}
+        questions={questions}
+        print={(rooms) => printer.print?.(rooms)}
+        drop={(next, says) => take(next, says, BACK)}
+      />
       <section class="calculator walk-rooms" aria-labelledby="walk-rooms-title">
         <h2 id="walk-rooms-title" tabindex="-1">
           Room by room
@@ -188,6 +200,11 @@ export default function WalkDesk(props: {
             <p class="remark late">{late()}</p>
           </Show>
         </div>
+        <WalkLeaveOut
+          isWanted={words() + left() > 0 && (walk().length < SHORT || walk().coming === 'children')}
+          walk={walk()}
+          take={take}
+        />
         <ol class="walk-list">
           <For each={rooms()}>
             {(each, i) => {
@@ -308,7 +325,8 @@ export default function WalkDesk(props: {
           }}
           copy={(next, says) => {
             if (!shelveWalk(walk())) return NO_ROOM;
-            take({ ...next, name: freeWalkName(next.name) }, says);
+            const { printed: _, ...copy } = next; // its cards have not been printed
+            take({ ...copy, name: freeWalkName(next.name) }, says);
             return undefined;
           }}
         />
@@ -323,6 +341,14 @@ export default function WalkDesk(props: {
         safetyOf={safetyOf}
         today={today()}
         show={setOpen}
+        printer={printer}
+        printed={(cards) => {
+          const many = cards.length === 1 ? 'The card is' : `${cards.length} cards are`;
+          import('../walk/printed.ts').then(
+            ({ withPrinted }) => take(withPrinted(walk(), cards), `${many} kept as printed.`, 'It was not printed'), // prettier-ignore
+            () => undefined, // without it nothing is kept of the print, and the cards are as good
+          );
+        }}
       />
       <WalkKept
         walk={walk()}

@@ -2,27 +2,9 @@
 import { For, Show } from 'solid-js';
 import { stamp } from '../house/book.ts';
 import { useHouse } from '../house/store.ts';
-import { DEFERS, withEveryWalk } from '../walk/cautions.ts';
 import { clockOf, type RoomTime } from '../walk/time.ts';
 import { bans, type Walk } from '../walk/walk.ts';
-
-export function WalkCautions() {
-  return (
-    <>
-      <dl class="walk-cautions">
-        <For each={withEveryWalk}>
-          {([of, says]) => (
-            <div>
-              <dt>{of}</dt>
-              <dd>{says}</dd>
-            </div>
-          )}
-        </For>
-      </dl>
-      <p>{DEFERS}</p>
-    </>
-  );
-}
+import { WalkCautions } from './WalkCautions.tsx';
 
 export function WalkSheet(props: {
   readonly walk: Walk;

@@ -1,12 +1,19 @@
 // What a guide takes along: the card of the open room, both sides, and on paper the cards and the walk.
-import { createEffect, createSignal, on, Show } from 'solid-js';
+import { createEffect, createSignal, on, onCleanup, onMount, Show } from 'solid-js';
 import type { Stage } from '../house/figures.ts';
 import type { RoomTime } from '../walk/time.ts';
-import type { Walk } from '../walk/walk.ts';
+import { figuresOfCard, type PrintedCard, type Walk } from '../walk/walk.ts';
+import { useHouse } from '../house/store.ts';
+import { later } from './later.tsx';
 import { printPart } from './print-part.ts';
-import { CardBack, CardFront, CardsOnPaper, LeftOff, type CardOf, type Theirs } from './WalkCard.tsx';
+import { inWords, today as now } from './today.ts';
+import { CardBack, CardFront, CardsOnPaper, LeftOff, type CardOf } from './WalkCard.tsx';
+import { useSaid, type Theirs } from './walk-said.ts';
 import type { WalkQuestion } from './WalkDesk.tsx';
-import { WalkCautions, WalkSheet } from './WalkSheet.tsx';
+import { WalkCautions } from './WalkCautions.tsx';
+import { WalkSheet } from './WalkSheet.tsx';
+
+const WalkDrawing = later(() => import('./WalkDrawing.tsx').then((come) => come.WalkDrawing));
 
 export function WalkShow(props: {
   readonly walk: Walk;
@@ -21,8 +28,21 @@ export function WalkShow(props: {
   readonly safetyOf: (stages: readonly Stage[]) => readonly string[];
   readonly today: string;
   readonly show: (room: number) => void;
+  /** Takes the print of cards, by the numbers of their rooms. */
+  readonly printer: { print?: (rooms: readonly number[]) => void };
+  /** Hears of cards as they are printed. */
+  readonly printed: (cards: readonly PrintedCard[]) => void;
 }) {
   const [isBack, setBack] = createSignal(false);
+  const [isSeen, setSeen] = createSignal(false);
+  let shown: HTMLDivElement | undefined;
+  onMount(() => {
+    const seeing = new IntersectionObserver(
+      (all) => all.some((each) => each.isIntersecting) && setSeen(true),
+    );
+    seeing.observe(shown!);
+    onCleanup(() => seeing.disconnect());
+  });
   const [printed, setPrinted] = createSignal<readonly CardOf[]>([]);
   const [cards, setCards] = createSignal<Theirs['cards']>();
   const [hasFailed, setFailed] = createSignal(false);
@@ -35,6 +55,8 @@ export function WalkShow(props: {
     const [{ saidIn }, come] = [props.walk, cards()];
     return saidIn && come && { saidIn, cards: come };
   };
+  const { name } = useHouse();
+  const said = useSaid(theirs);
   const last = () => props.walk.rooms.length - 1;
   const open = () => Math.min(props.open, last()); // a room may have just been taken out
   const card = (i: number): CardOf => ({
@@ -48,21 +70,53 @@ export function WalkShow(props: {
     theirs: theirs(),
     whose: props.isOther ? props.walk.house : undefined,
   });
+  /** A card as it is printed now, to be held against the house later. */
+  const asPrinted = (i: number): PrintedCard => {
+    const { room, theirs } = card(i);
+    return {
+      room: room.name,
+      on: now(),
+      house: name(),
+      ...(theirs ? { saidIn: theirs.saidIn } : {}),
+      figures: figuresOfCard(room).flatMap((figure) => {
+        const { value, says, mark } = said.figure(figure) ?? {};
+        return says === undefined ? [] : [{ figure, value: value!, says, ...(mark ? { mark } : {}) }];
+      }),
+      answers: props.questions
+        .filter(({ id }) => room.asks.includes(id))
+        .map((question) => ({ ask: question.id, says: said.answer(question) })),
+    };
+  };
   const printCards = (numbers: readonly number[]) => {
+    const cards = numbers.map(asPrinted);
     setPrinted(numbers.map(card));
     addEventListener('afterprint', () => setPrinted([]), { once: true });
-    queueMicrotask(() => printPart('walk-cards'));
+    queueMicrotask(() => {
+      printPart('walk-cards');
+      if (!props.isOther) props.printed(cards);
+    });
+  };
+  props.printer.print = printCards;
+  const ofPrinted = () => {
+    const { printed = [], rooms } = props.walk;
+    const many = rooms.filter(({ name }) => printed.some(({ room }) => room === name)).length;
+    if (many === 0) return 'No card of this walk has been printed yet. Once one is, you are told here when the house makes it stale.'; // prettier-ignore
+    const on = printed.map(({ on }) => on).sort().at(-1)!; // prettier-ignore
+    return `Cards printed of ${many} of ${rooms.length} rooms, last on ${inWords(on)}. Those that the house makes stale are told of above.`;
   };
   return (
     <>
       <section class="calculator walk-show" aria-labelledby="walk-show-title">
-        <h2 id="walk-show-title">The card of the room</h2>
+        <h2 id="walk-show-title" tabindex="-1">
+          The card of the room
+        </h2>
         <div role="status">
           <Show when={hasFailed()}>
             <p class="problem">The cards could not be put in those units: they are in your own.</p>
           </Show>
         </div>
-        <div class="walk-card">
+        <div class="walk-card" ref={shown}>
+          <WalkDrawing isWanted={isSeen() && !isBack()} stages={props.walk.rooms[open()]!.stages} />
           <Show when={isBack()} fallback={<CardFront {...card(open())} />}>
             <CardBack {...card(open())} />
           </Show>
@@ -95,7 +149,8 @@ export function WalkShow(props: {
           </button>
         </p>
         <p class="meaning">
-          Four cards to a leaf of A4: print both sides, turned on the long edge, and cut in four.
+          {ofPrinted()} Four cards to a leaf of A4: print both sides, turned on the long edge, and cut in
+          four.
         </p>
         <details>
           <summary>With every walk: seven cautions</summary>

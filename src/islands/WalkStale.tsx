@@ -1,7 +1,7 @@
 // Sentences of a walk that no longer hold since the house changed: what judges and lists them comes once a walk has figures.
-import { createComponent, createEffect, createSignal, Show, type Component } from 'solid-js';
 import type { At } from '../walk/change.ts';
 import type { Piece, Walk } from '../walk/walk.ts';
+import { later } from './later.tsx';
 
 export interface StaleProps {
   readonly walk: Walk;
@@ -11,16 +11,15 @@ export interface StaleProps {
   readonly leave: (walk: Walk, says: string) => void;
 }
 
-export function WalkStale(props: StaleProps & { readonly isReady: boolean }) {
-  const [Part, setPart] = createSignal<Component<StaleProps>>();
-  const hasFigures = () =>
-    props.walk.rooms.some(({ pieces }) => pieces.some(({ figures }) => figures.length > 0));
-  createEffect(() => {
-    if (!props.isReady || !hasFigures() || Part()) return;
-    import('./WalkStaleOpen.tsx').then(
-      (come) => setPart(() => come.WalkStaleOpen),
-      () => undefined, // without it a walk is as good, and its sentences stay
-    );
-  });
-  return <Show when={props.isReady && Part()}>{(part) => createComponent(part(), props)}</Show>;
-}
+const Part = later<StaleProps>(() => import('./WalkStaleOpen.tsx').then((come) => come.WalkStaleOpen));
+
+export const WalkStale = (props: StaleProps & { readonly isReady: boolean }) => (
+  <Part
+    walk={props.walk}
+    put={props.put}
+    leave={props.leave}
+    isWanted={
+      props.isReady && props.walk.rooms.some(({ pieces }) => pieces.some(({ figures }) => figures.length > 0))
+    }
+  />
+);

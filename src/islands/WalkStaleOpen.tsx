@@ -9,6 +9,7 @@ import { houseNow } from '../walk/house-now.ts';
 import { isLeft, leftAsIs, withLeft, withoutLeft } from '../walk/left.ts';
 import { staleIn, type Kept, type StaleSentence } from '../walk/stale.ts';
 import type { LeftAsIs, Piece } from '../walk/walk.ts';
+import { useHowKnown } from './how-known.ts';
 import { inTurns } from './in-turns.ts';
 import { focusAfter } from './focus-after.ts';
 import type { StaleProps } from './WalkStale.tsx';
@@ -31,9 +32,13 @@ export function WalkStaleOpen(props: StaleProps) {
   const known = useKnown();
   const [found, setFound] = createSignal<readonly Found[]>([]);
   const [told, setTold] = createSignal<readonly string[]>([]);
+  const own = useHowKnown(() => true);
   /** Of the built-in house all is known. */
   const howKnown: HowKnown = {
     counted: known.counted,
+    get vessels() {
+      return own.vessels ?? {};
+    },
     standing: (id) => (known.isBuiltIn() && known.standing(id) === 'unknown' ? 'set' : known.standing(id)),
   };
   const turns = inTurns();
@@ -66,7 +71,7 @@ export function WalkStaleOpen(props: StaleProps) {
   };
   createEffect(
     on(
-      () => [props.walk.rooms, line(), known.known(), known.unknown(), liveHanging()] as const,
+      () => [props.walk.rooms, line(), known.known(), known.unknown(), liveHanging(), own.vessels] as const,
       () => {
         clearTimeout(timer);
         timer = setTimeout(look, REST);

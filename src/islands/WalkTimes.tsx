@@ -1,11 +1,13 @@
 // The time of a walk: its length, when it begins, where the party has to be by when, and how fast the guide speaks.
 import { createSignal, For, Show } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
-import { PASSAGE } from '../walk/passage.ts';
-import { clockOf, minutesOf, ofLength, paceOf, wordsIn } from '../walk/time.ts';
+import { clockOf, minutesOf, ofLength } from '../walk/time.ts';
 import { lengths, limits, type Walk } from '../walk/walk.ts';
+import { later } from './later.tsx';
+import type { AloudProps } from './WalkAloud.tsx';
 import { WalkField, wholeFrom } from './WalkField.tsx';
 
+const WalkAloud = later<AloudProps>(() => import('./WalkAloud.tsx').then((come) => come.WalkAloud));
 const NO_CLOCK = 'It can be a time of day, as 10:30.';
 
 export function WalkTimes(props: {
@@ -14,6 +16,7 @@ export function WalkTimes(props: {
   readonly take: (walk: Walk, says: string, wayBack?: string) => void;
 }) {
   const [problem, setProblem] = createSignal<string>();
+  const [isOpen, setOpen] = createSignal(false);
   const share = (length: number, least = props.walk.least): string | undefined => {
     const next = ofLength(props.walk, length, least);
     if (isRefusal(next)) return next.refused;
@@ -44,7 +47,7 @@ export function WalkTimes(props: {
       <p class="problem" role="alert">
         {problem()}
       </p>
-      <details>
+      <details onToggle={({ currentTarget }) => currentTarget.open && setOpen(true)}>
         <summary>
           Begins at {props.walk.begins}, {props.walk.pace} words a minute
         </summary>
@@ -136,39 +139,11 @@ export function WalkTimes(props: {
             return undefined;
           }}
         />
-        <Aloud take={(pace) => props.take({ ...props.walk, pace }, `You say ${pace} words a minute.`)} />
+        <WalkAloud
+          isWanted={isOpen()}
+          take={(pace) => props.take({ ...props.walk, pace }, `You say ${pace} words a minute.`)}
+        />
       </details>
     </>
-  );
-}
-
-/** A passage to be read aloud once, from start to stop. */
-function Aloud(props: { readonly take: (pace: number) => void }) {
-  const [begun, setBegun] = createSignal<number>();
-  const [says, setSays] = createSignal('');
-  const press = () => {
-    const from = begun();
-    if (from === undefined) {
-      setSays('');
-      return void setBegun(performance.now());
-    }
-    setBegun(undefined);
-    const pace = paceOf(wordsIn(PASSAGE), (performance.now() - from) / 1000, limits.pace);
-    if (typeof pace !== 'number') return void setSays(pace.refused);
-    setSays(`You say ${pace} words a minute.`);
-    props.take(pace);
-  };
-  return (
-    <details>
-      <summary>Find your own pace: read aloud once</summary>
-      <p>Press, read this aloud as you would to a party, and press again at the last word.</p>
-      <blockquote>{PASSAGE}</blockquote>
-      <p class="actions">
-        <button type="button" onClick={press}>
-          {begun() === undefined ? 'Start reading' : 'Stop: I have read it'}
-        </button>
-      </p>
-      <p role="status">{says()}</p>
-    </details>
   );
 }

@@ -3,7 +3,8 @@ import { createSignal, onCleanup, onMount } from 'solid-js';
 import { useHouse } from '../house/store.ts';
 import { FIRST_NAME } from '../walk/text.ts';
 import { firstWalk, type Walk } from '../walk/walk.ts';
-import { notOfHere, otherHouse } from '../walk/whose.ts';
+import { otherHouse } from '../walk/whose.ts';
+import { later } from './later.tsx';
 import { inWords, today as now } from './today.ts';
 import { keptWalk } from './walk-kept.ts';
 
@@ -19,13 +20,13 @@ export function useGuideWalk() {
     setProblems(read.problems);
     setToday(inWords(now()));
   });
-  /** What could not be read; and that the figures are of another house than the walk, where they are. */
-  const told = () => {
-    const other = mounted() ? otherHouse(walk(), name()) : undefined;
-    return other === undefined ? problems() : [...problems(), `${notOfHere(other, name())} The figures are those of ${name()}.`]; // prettier-ignore
-  };
-  return { walk, problems: told, today };
+  /** The house that the walk was written for, where another stands here: its figures are not on the page. */
+  const other = () => (mounted() ? otherHouse(walk(), name()) : undefined);
+  return { walk, problems, today, other };
 }
+
+/** Says of which house the figures are, and leads to the other; fetched where there is another. */
+export const OtherHouse = later(() => import('./GuideFileOther.tsx').then((come) => come.GuideFileOther));
 
 /** True while the page is laid out for paper: what is only printed is made then. */
 export function useOnPaper(): () => boolean {

@@ -6,7 +6,7 @@ import { comesTo, worked } from '../house/hand-sum.ts';
 import { figureText, figureValue, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../house/store.ts';
 import { sumOf } from '../house/where-from.ts';
-import { useSaid } from './WalkCard.tsx';
+import { useSaid } from './walk-said.ts';
 
 const known = {
   measured: 'Measured by the house.',

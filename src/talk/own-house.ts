@@ -5,6 +5,7 @@ import { numberAt } from '../core/line/beside.ts';
 import type { Line } from '../core/line/line.ts';
 import { measure, NINETY_FIVE, type Said } from '../core/line/quoted.ts';
 import { talkFigures, type FigureId } from './figures.ts';
+import type { Vessels } from './own-vessels.ts';
 import { labelOf, numberOf, quotableOf, saidOf } from './labels.ts';
 
 /** Where figures stand that the table does not have. */
@@ -72,6 +73,8 @@ export interface Held extends SaidFigure {
 export interface HowKnown {
   readonly standing: (id: TableId) => Standing;
   readonly counted: (id: TableId) => number | undefined;
+  /** What its own vessels say; left out where they are not asked. */
+  readonly vessels?: Vessels;
 }
 
 /**
@@ -79,12 +82,13 @@ export interface HowKnown {
  * no such figure, or has not given it yet.
  */
 export function heldAgainst({ figure, said }: SaidFigure, line: Line, known?: HowKnown): Held | undefined {
-  if (!isKnown(figure)) return undefined;
+  const ofVessels = known?.vessels?.[figure];
+  if (!ofVessels && !isKnown(figure)) return undefined;
   const id = talkFigures[figure].inTable;
   const standing = id && known?.standing(id);
   if (standing === 'unknown') return undefined;
   const counted = id && known?.counted(id);
-  const values = counted === undefined ? meanings(figure, line) : [counted];
+  const values = ofVessels ?? (counted === undefined ? meanings(figure, line) : [counted]);
   if (values.length === 0) return undefined;
   const right = values.find((value) => fits(figure, said, value));
   const isEstimate = standing === 'estimate';

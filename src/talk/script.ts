@@ -2,6 +2,7 @@
 import type { Reason } from './candidates.ts';
 import { talkFigures, type FigureId, type TalkKind } from './figures.ts';
 import { learnt } from './learnt-model.ts';
+import { isLikened } from './likened.ts';
 import { CERTAIN, matchFigures, type Likely, type Matched, type Model } from './match.ts';
 import { quantitiesIn, type Quantity } from './quantities.ts';
 import type { Dimension } from './units.ts';
@@ -38,6 +39,7 @@ export interface ReadScript {
 }
 
 const MOST = 500; // quantities that are read; a tour has some 200
+const ASKED = 0.5; // how sure a match can be at most of what may only liken something: below it is asked
 const NEAR = 4; // figures that are named beside the proposal
 
 const kinds: Partial<Record<Dimension, TalkKind>> = { percent: 'percentage', bare: 'number', share: 'number', times: 'count', mashes: 'count', washbacks: 'count', stills: 'count', casks: 'count', bottles: 'count', people: 'count' }; // prettier-ignore
@@ -74,8 +76,9 @@ function read(text: string, quantity: Quantity, matched: Matched): ReadQuantity 
   const kind = kindOf(text, quantity, matched);
   const figures = likely.flatMap((each) => (each.figure ? [each] : []));
   const [best] = figures;
-  const proposed = best && best.chance >= CERTAIN ? best : undefined;
   const { start, end, value, range, approximate, dimension, degrees } = quantity;
+  const chance = Math.min(best?.chance ?? 0, isLikened(text, start, end, dimension) ? ASKED : 1);
+  const proposed = chance >= CERTAIN ? best : undefined;
   return {
     start,
     end,
@@ -86,7 +89,7 @@ function read(text: string, quantity: Quantity, matched: Matched): ReadQuantity 
     kind,
     ...(proposed ? { figure: proposed.figure!, inFigure: proposed.inFigure } : {}),
     runnersUp: figures.slice(proposed ? 1 : 0, NEAR).map(({ figure }) => figure!),
-    confidence: Number((best?.chance ?? 0).toFixed(3)),
+    confidence: Number(chance.toFixed(3)),
     likely,
     because,
     approximate,

@@ -14,6 +14,10 @@ export function saidInShort({ pieces }: Room, of: Told): { readonly says: readon
   return { says: firsts.slice(0, MOST_SAID), more: Math.max(0, firsts.length - MOST_SAID) };
 } // prettier-ignore
 
+/** What is said in a room in a walk of this length, to those who come, piece by piece. */
+export const saidWhole = ({ pieces }: Room, of: Told): readonly string[] =>
+  pieces.filter((piece) => isTold(piece, of)).map(({ text }) => text);
+
 /** The figures of each room's card, in order; one that several rooms have is told in the first of them. */
 export function figuresByRoom({ rooms }: Walk): readonly (readonly FigureId[])[] {
   const told = new Set<FigureId>();

@@ -9,7 +9,7 @@ import type { SaidHere } from './walk.ts';
 export const houseNow =
   (line: Line, known: HowKnown, said: readonly SaidHere[]): HouseNow =>
   (figure) => {
-    const own = ofHouse(figure, line);
+    const own = known.vessels?.[figure]?.[0] ?? ofHouse(figure, line);
     if (own === undefined) return undefined;
     const id = talkFigures[figure].inTable;
     if (id !== undefined && known.standing(id) === 'unknown') return { value: own, isKnown: false };

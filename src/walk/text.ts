@@ -5,8 +5,9 @@ import { shown, UNSEEN } from '../core/shown.ts';
 import { cardFigures } from '../house/card-figures.ts';
 import { isFigure } from './pieces.ts';
 import { comings, marks, saidIns, type Coming, type Mark, type SaidIn } from './audience-kinds.ts';
+import { readCard } from './printed-card.ts';
 import { minutesOf } from './time.ts';
-import { bans, firstWalk, limits, most, type Ban, type LeftAsIs, type Piece, type Room, type SaidHere, type Walk } from './walk.ts'; // prettier-ignore
+import { bans, firstWalk, limits, most, type Ban, type LeftAsIs, type Piece, type PrintedCard, type Room, type SaidHere, type Walk } from './walk.ts'; // prettier-ignore
 
 const FORMAT = 'malt-spirit-walk';
 const VERSION = 1;
@@ -113,9 +114,19 @@ interface Left {
   text: number;
 }
 
+/** What was answered when it was proposed to leave a piece out. */
+function readAsked(telling: Telling, what: string, given: unknown): Pick<Piece, 'asked'> {
+  if (given === undefined) return {};
+  const answers = isData(given) ? Object.entries(given) : [];
+  const isSound = ([kind, answer]: [string, unknown]) => ['adults', 'long'].includes(kind) && ['out', 'stays'].includes(answer as string); // prettier-ignore
+  if (answers.length > 0 && answers.every(isSound)) return { asked: Object.fromEntries(answers) as NonNullable<Piece['asked']> }; // prettier-ignore
+  telling.tell(`${what}: “${shown(given)}” is no answer to leaving it out, and it is asked again.`);
+  return {};
+}
+
 function readPiece(telling: Telling, what: string, given: unknown, left: Left): readonly Piece[] {
   if (!isData(given)) return (telling.tell(`${what}: “${shown(given)}” is no piece of a talk.`), []);
-  telling.only(what, given, ['text', 'long', 'whom', 'figures']);
+  telling.only(what, given, ['text', 'long', 'whom', 'asked', 'figures']);
   const text = telling.words(what, own(given, 'text'), left.text);
   if (text.trim() === '') return (telling.tell(`${what} has no words, and is left out.`), []);
   left.pieces--;
@@ -123,7 +134,7 @@ function readPiece(telling: Telling, what: string, given: unknown, left: Left): 
   const long = own(given, 'long') ?? false;
   if (typeof long !== 'boolean') telling.tell(`${what}: “${shown(long)}” does not say whether it is for long walks only; it is told in all.`);
   const whom = telling.one<Mark>(`${what}, told to`, own(given, 'whom'), Object.keys(marks));
-  return [{ text, long: long === true, ...(whom ? { whom } : {}), figures: readSaid(telling, what, own(given, 'figures'), text) }];
+  return [{ text, long: long === true, ...(whom ? { whom } : {}), ...readAsked(telling, what, own(given, 'asked')), figures: readSaid(telling, what, own(given, 'figures'), text) }];
 } // prettier-ignore
 
 function readRoom(telling: Telling, number: number, given: unknown, left: Left): readonly Room[] {
@@ -203,6 +214,18 @@ function readLeft(telling: Telling, given: unknown): Pick<Walk, 'left'> {
   return left.length > 0 ? { left } : {};
 } // prettier-ignore
 
+/** The cards that were printed, one of each room. */
+function readPrinted(telling: Telling, given: unknown): Pick<Walk, 'printed'> {
+  const rooms = new Set<string>();
+  const printed = telling.list('Printed cards', given, most.printed).flatMap((each): readonly PrintedCard[] => {
+    const card = readCard(each, most.cardFigures, most.asks);
+    if (!card || rooms.has(card.room)) return (telling.tell(`Printed cards: “${shown(isData(each) ? own(each, 'room') : each)}” cannot be read, and is left out.`), []);
+    rooms.add(card.room);
+    return [card];
+  });
+  return printed.length > 0 ? { printed } : {};
+} // prettier-ignore
+
 /** The house that it was written for, where a house can have that name. */
 function readHouse(telling: Telling, given: unknown): Pick<Walk, 'house'> {
   if (given === undefined) return {};
@@ -235,7 +258,7 @@ export function decodeWalk(given: string): WalkRead | { readonly problem: string
     };
   const telling = new Telling();
   const first = firstWalk(FIRST_NAME);
-  telling.only('The walk', data, ['format', 'version', 'name', 'house', 'length', 'least', 'begins', 'due', 'coming', 'saidIn', 'pace', 'left', 'rooms']); // prettier-ignore
+  telling.only('The walk', data, ['format', 'version', 'name', 'house', 'length', 'least', 'begins', 'due', 'coming', 'saidIn', 'pace', 'left', 'printed', 'rooms']); // prettier-ignore
   const named = own(data, 'name');
   const name = (typeof named === 'string' && plainName(named)) || FIRST_NAME;
   if (name !== named) telling.tell(`“${shown(named)}” is no name for a walk; it is called ${name}.`);
@@ -260,6 +283,7 @@ export function decodeWalk(given: string): WalkRead | { readonly problem: string
     ...(saidIn ? { saidIn } : {}),
     pace: telling.whole('Words a minute', own(data, 'pace'), limits.pace, first.pace),
     ...readLeft(telling, own(data, 'left')),
+    ...readPrinted(telling, own(data, 'printed')),
     rooms: rooms.length > 0 ? rooms : first.rooms,
   };
   const { problems } = telling;

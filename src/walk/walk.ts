@@ -14,6 +14,8 @@ export interface SaidHere {
   /** What it was taken to say, in the figure's own unit; the middle of a range. */
   readonly value: number;
 }
+/** In what a piece may be proposed to stay out: walks for children, and short walks. */
+export type LeavingOut = 'adults' | 'long';
 /** Some of the guide's own words, all said in one room. */
 export interface Piece {
   readonly text: string;
@@ -21,6 +23,8 @@ export interface Piece {
   readonly long: boolean;
   /** For whom it is; nothing where it is for all. */
   readonly whom?: Mark;
+  /** What the guide answered when it was proposed to leave it out. */
+  readonly asked?: Readonly<Partial<Record<LeavingOut, 'out' | 'stays'>>>;
   readonly figures: readonly SaidHere[];
 }
 
@@ -58,6 +62,27 @@ export interface LeftAsIs {
   readonly house: readonly { readonly figure: FigureId; readonly value: number }[];
 }
 
+/** A figure of the house as a printed card has it. */
+export interface PrintedFigure {
+  readonly figure: CardFigureId;
+  /** In the figure's own unit. */
+  readonly value: number;
+  /** As it stands on the paper, and what stands beside it: as counted, or that it is an estimate. */
+  readonly says: string;
+  readonly mark?: string;
+}
+/** A card that was printed: of which room, when, of which house, in whose units, and what it says of that house. */
+export interface PrintedCard {
+  readonly room: string;
+  /** The day, as 2026-05-14. */
+  readonly on: string;
+  readonly house: string;
+  readonly saidIn?: SaidIn;
+  readonly figures: readonly PrintedFigure[];
+  /** Its questions by their names, with the answers of its back. */
+  readonly answers: readonly { readonly ask: string; readonly says: string }[];
+}
+
 export interface Walk {
   readonly name: string;
   /** The name of the house that it was written for; nothing where that is not known. */
@@ -78,6 +103,8 @@ export interface Walk {
   readonly pace: number;
   /** Sentences left as they are; nothing where there are none. */
   readonly left?: readonly LeftAsIs[];
+  /** Cards that were printed, the last of each room; nothing where there are none. */
+  readonly printed?: readonly PrintedCard[];
   readonly rooms: readonly Room[];
 }
 
@@ -101,6 +128,8 @@ export const most = {
   left: 100, // sentences left as they are
   leftWords: 500, // characters of one, by which it is known again
   leftFigures: 20, // of one
+  printed: 40, // cards: of the rooms that are, and of some that were
+  says: 2000, // characters of an answer on a card
 } as const;
 
 const usual: readonly (readonly [string, readonly Stage[], readonly Ban[]])[] = [

@@ -1,5 +1,7 @@
 // A new guide's file: the practice of telling by keyboard on a phone, the ten sums, a walk of one's own, and the whole of it on paper.
 import { expect, test, type Page } from '@playwright/test';
+import { encode } from '../../src/house/codec.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
 import { encodeWalk } from '../../src/walk/text.ts';
 import { firstWalk, type Walk } from '../../src/walk/walk.ts';
 import { open, ready, watch } from './pages.ts';
@@ -109,6 +111,32 @@ test('the file is of the walk that is kept, and its words are only words', async
   await open(page, '/guide-file/tell/');
   await expect(page.locator('.telling .when')).toContainText('of 12');
   expect(wrong).toEqual([]);
+});
+
+test('a walk of another house says so on each page, and its own house is opened from the shelf', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  const text = encode({
+    name: 'Kestrel Burn',
+    house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse,
+  });
+  await page.addInitScript(
+    ([walk, shelf]) => {
+      localStorage.setItem('malt-spirit-handbook/walk', walk!);
+      if (!localStorage.getItem('malt-spirit-handbook/shelf')) localStorage.setItem('malt-spirit-handbook/shelf', shelf!); // prettier-ignore
+    },
+    [encodeWalk({ ...own, house: 'Kestrel Burn' }), JSON.stringify({ 'Kestrel Burn': text })],
+  );
+  for (const address of ['/guide-file/asked/', '/guide-file/tell/', '/guide-file/figures/', '/guide-file/']) {
+    await open(page, address);
+    await expect(page.locator('.guide-file .remark')).toContainText('This walk was written for Kestrel Burn; the house here is Harrowmere. All figures on this page are those of Harrowmere.'); // prettier-ignore
+  }
+  await page.getByRole('button', { name: 'Open Kestrel Burn from your houses' }).click();
+  await expect(page.locator('.guide-file .remark')).toHaveCount(0);
+  // On paper the pieces are whole.
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.guide-paper .guide-rooms')).toContainText('They are old.');
 });
 
 test('on paper: a title, then each part on a page of its own, thirteen pages at most', async ({ page }) => {

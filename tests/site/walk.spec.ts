@@ -3,6 +3,8 @@ import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { encode } from '../../src/house/codec.ts';
 import { builtInHouse, builtInName } from '../../src/house/figures.ts';
+import { encodeWalk } from '../../src/walk/text.ts';
+import { firstWalk } from '../../src/walk/walk.ts';
 import { talk } from '../walk/harrowmere-talk.ts';
 import { open, ready, watch } from './pages.ts';
 import { pageCount } from './paper.ts';
@@ -252,6 +254,71 @@ test('when the house changes, sentences that no longer hold are listed, and only
   await expect(stale.locator('ins', { hasText: 'at 58 per cent he turns the handle' })).toBeVisible();
 });
 
+test('on a phone: cards that were printed are told of once the house changes, with what each says, until they are printed anew', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await holdPrint(page);
+  const wrong = watch(page);
+  await open(page, '/walk/');
+  const show = page.locator('.walk-show');
+  await expect(show).toContainText('No card of this walk has been printed yet.');
+  await room(page, 'Still house').click();
+  await button(page, 'Print this card').click();
+  await printed(page);
+  await expect(show).toContainText('Cards printed of 1 of 6 rooms');
+  await room(page, 'Mill').click();
+  await button(page, 'Print this card').click();
+  await printed(page);
+  await expect(show).toContainText('Cards printed of 2 of 6 rooms');
+  const stale = page.locator('.walk-printed');
+  await expect(stale).toHaveCount(0);
+  const text = encode({ name: builtInName, house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse });
+  await page.evaluate((text) => localStorage.setItem('malt-spirit-handbook/house', text), text);
+  await page.reload();
+  await ready(page);
+  await expect(stale.locator('h2')).toHaveText('Printed cards that no longer hold (1)');
+  await expect(stale).toContainText('Still house, printed ');
+  await expect(stale.locator('li li', { hasText: 'was 62' })).toContainText('is 60');
+  await stale.getByRole('button', { name: 'Print it anew' }).click();
+  await expect(page.locator('.walk-cards .front h3')).toHaveText(['Still house']);
+  await printed(page);
+  await expect(stale).toHaveCount(0);
+  // A print that was not made is taken back: the card of before is stale again.
+  await button(page, 'It was not printed').click();
+  await expect(stale).toBeVisible();
+  expect(wrong).toEqual([]);
+});
+
+test('on a phone: for children it is proposed what to leave out, taken or refused piece by piece, and put back at once', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  const own = JSON.stringify({
+    ...(JSON.parse(encodeWalk(firstWalk('Saturday'))) as object),
+    coming: 'children',
+    rooms: [
+      { name: 'Mill', pieces: ['The duty on it is heavy.', 'It costs £90.', 'Mind the step.'].map((text) => ({ text })) }, // prettier-ignore
+    ],
+  });
+  await page.addInitScript((text) => {
+    if (!localStorage.getItem('malt-spirit-handbook/walk')) localStorage.setItem('malt-spirit-handbook/walk', text); // prettier-ignore
+  }, own);
+  await open(page, '/walk/');
+  const part = page.locator('.walk-leave-out');
+  await expect(part.locator('h3')).toContainText('for children (2)');
+  await part.getByRole('button', { name: 'Leave it out: The duty' }).click();
+  await part.getByRole('button', { name: 'It stays: It costs' }).click();
+  await expect(part.locator('h3')).toContainText('(0)');
+  await expect(pieces(page).first()).toContainText('Not for children');
+  await page.reload();
+  await ready(page);
+  await expect(part.locator('h3')).toContainText('(0)');
+  await part.getByRole('button', { name: 'Put back the piece that was left out' }).click();
+  await expect(pieces(page).first()).not.toContainText('Not for children');
+  await expect(part.locator('h3')).toContainText('(1)');
+});
+
 test('in two tabs: both stay in step, what is being typed stands, and what cannot be read changes nothing', async ({
   page,
   context,
@@ -301,7 +368,7 @@ test('on a phone: a walk that was written for another house is held against none
   await page.locator('#walk-file').setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer });
   const notice = page.locator('.walk-other');
   await expect(notice).toContainText(
-    `This walk was written for Kestrel Burn; the house here is ${builtInName}. Open its house file too, or hold it against ${builtInName}.`,
+    `This walk was written for Kestrel Burn; the house here is ${builtInName}. Open its house too, or hold it against ${builtInName}.`,
   );
   const card = page.locator('.walk-card');
   await expect(card.locator('h3')).toHaveText('Malt barn');
