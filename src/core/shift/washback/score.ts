@@ -65,7 +65,7 @@ export const goalsOf = (rig: Rig): readonly Goal<Part>[] =>
     alcohol: `${n(rig.goal.alcohol, 0)} L of pure alcohol; all within ${n(100 * near.alcohol[0], 0)} %.`,
     hours: `At ${n(houseEnds(rig), 0)} h, or when the charger has room; all within ${near.hours[0]} h.`,
     finished: `Two readings alike, ${ALIKE.apart} h apart, the last at most ${ALIKE.before} h before the end; the house ends at ${n(rig.setup.final, 3)}.`,
-    readings: `${READINGS} readings right to 0.001, brought to 20 °C. Gas at the door first: over ${LIMIT} ppm nobody goes in.`,
+    readings: `${READINGS} readings right to 0.001, brought to 20 °C. Gas at the door first: over ${n(LIMIT, 0)} ppm nobody goes in.`,
   }); // prettier-ignore
 
 /** The points of a shift against what the house makes of the same wort. */
