@@ -54,7 +54,10 @@ test('from the front page to a guess, its answer, and the next step', async ({ p
   await way.getByRole('link', { name: /^Done. Next: Guess/ }).click(); // which counts the passage as read
   await page.waitForURL('**/malting/work/#guess-kiln-on-a-damp-day');
   await open(page, '/');
-  await page.locator('main [data-left-off]').getByRole('link', { name: 'Malting, Water wakes the grain' }).click();
+  await page
+    .locator('main [data-left-off]')
+    .getByRole('link', { name: 'Malting, Water wakes the grain' })
+    .click();
   await page.waitForURL('**/first-weeks/malting/');
   await ready(page);
   await expect(page.getByRole('checkbox', { name: 'Read: What happens inside' })).toBeChecked();
