@@ -4,4 +4,5 @@ import '../house/live-prose.ts';
 import './doors.ts';
 import './term-dismiss.ts';
 import './left-off.ts';
+import './lesson-here.ts';
 import './corrections-later.ts';

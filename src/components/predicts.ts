@@ -1,10 +1,12 @@
-// Opens questions to guess at: what one needs is fetched when the first is opened, by a hand or by an address.
+// Opens questions to guess at, and those of practice between passages: what one needs is fetched when the first is opened, by a hand or by an address.
 async function open(predict: HTMLDetailsElement): Promise<void> {
-  const place = predict.querySelector<HTMLElement>('[data-predict]');
+  const place = predict.querySelector<HTMLElement>('[data-predict], [data-asked]');
   if (!predict.open || !place || place.dataset['state']) return;
   place.dataset['state'] = 'coming';
   try {
-    const { fill } = await import('../islands/predict-open.tsx');
+    const { fill } = await ('asked' in place.dataset
+      ? import('../islands/asked-open.tsx')
+      : import('../islands/predict-open.tsx'));
     await fill(place);
   } catch {
     document.documentElement.dataset['script'] = 'lost';

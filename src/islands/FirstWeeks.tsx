@@ -1,6 +1,6 @@
 // The first weeks at a glance: what comes next, each stage with what is reached, and the picture of it all.
-import { For } from 'solid-js';
-import { signedId } from '../path/next.ts';
+import { For, Show } from 'solid-js';
+import { nextOf, signedId, stepsDone } from '../path/next.ts';
 import { kindsOfStage, type PathStage } from '../path/steps.ts';
 import { rise, standingOfStage } from '../path/standing-of.ts';
 import { isKept } from './path-kept.ts';
@@ -12,19 +12,38 @@ import { usePath } from './use-path.ts';
 export default function FirstWeeks(props: Names & { readonly stages: readonly PathStage[] }) {
   const path = props.stages; // an island never changes its props
   const all = [...new Set(path.flatMap(kindsOfStage))];
-  const { done, next, troubles } = usePath(path);
+  const { done, day, next, troubles } = usePath(path);
   const { kinds, guesses, passages } = props;
   const place = { root: '../', kinds, guesses, passages };
   const saysOf = (stage: PathStage) => {
     const { kinds, once, reached, day } = standingOfStage(kindsOfStage(stage), done().log);
     if (day !== undefined && done().ticked.includes(signedId(stage))) return 'signed';
     if (day !== undefined) return 'reached, to be signed';
-    return once === 0 ? 'not begun' : `${reached} of ${kinds.length} reached, ${once} right once`;
+    if (once > 0) return `${reached} of ${kinds.length} reached, ${once} right once`;
+    const [steps, all] = stepsDone(stage, done());
+    if (steps > 0) return `begun: ${steps} of ${all} steps done`;
+    const isTried = done().log.some(({ kind }) => kinds.some((each) => each.kind === kind));
+    return isTried || done().open === stage.stage ? 'begun' : 'not begun';
+  };
+  /** A sheet waits for a trainer: what goes on meanwhile in the other stages. */
+  const meanwhile = () => {
+    const now = next();
+    if (now.because !== 'sign') return undefined;
+    const other = nextOf(path.filter((stage) => stage !== now.stage), done(), day()); // prettier-ignore
+    return other.because === 'all' ? undefined : other;
   };
   return (
     <section class="path" aria-labelledby="path-next-title">
       <h2 id="path-next-title">Where you are</h2>
       <PathNext next={next()} place={place} />
+      <Show when={meanwhile()}>
+        {(other) => (
+          <>
+            <p>Meanwhile:</p>
+            <PathNext next={other()} place={place} />
+          </>
+        )}
+      </Show>
       <NotKept isKept={isKept() && troubles().length === 0} what="all of your way" />
       <ol class="path-stages">
         <For each={path}>
@@ -46,7 +65,11 @@ export default function FirstWeeks(props: Names & { readonly stages: readonly Pa
         </For>
       </ol>
       <h2>What you master</h2>
-      <PathRise days={rise(all, done().log)} of={all.length} />
+      <PathRise
+        days={rise(all, done().log)}
+        of={all.length}
+        right={done().log.filter(({ verdict }) => verdict === 'right').length}
+      />
     </section>
   );
 }

@@ -5,9 +5,10 @@ import { changeName } from '../exercises/progress-store.ts';
 import { isDone, signedId } from '../path/next.ts';
 import { idOfStep, kindsOfStage, type PathStage, type Step } from '../path/steps.ts';
 import { standingOfStage } from '../path/standing-of.ts';
+import { dropLesson, keptLesson } from './lesson-kept.ts';
 import { isKept, tick, ticks } from './path-kept.ts';
 import { NotKept } from './NotKept.tsx';
-import { PathNext, practiceAt, stepLink, titleOf, type Names } from './PathNext.tsx';
+import { PathNext, practiceAt, StepLink, stepSays, titleOf, type Names } from './PathNext.tsx';
 import { PathSignOff } from './PathSignOff.tsx';
 import { printPart } from './print-part.ts';
 import { Tick } from './Tick.tsx';
@@ -27,9 +28,9 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
     if (now > 0) lessons.forEach((each, i) => (each.open = i === now));
   });
   const standing = () => standingOfStage(kinds, done().log);
-  const worked = stage.lessons.flatMap(({ steps }) =>
-    steps.flatMap((step) => (step.do === 'work' ? [step] : [])),
-  )[0]!;
+  const lessonOfWorked = stage.lessons.find(({ steps }) => steps.some((step) => step.do === 'work'))!;
+  const worked = lessonOfWorked.steps.find((step) => step.do === 'work')!;
+  const afterWorked = lessonOfWorked.steps[lessonOfWorked.steps.indexOf(worked) + 1];
   const signed = () => (mounted() ? ticks()[signedId(stage)] : undefined);
   const open = () => stage.lessons.flatMap(({ steps }) => steps.filter((step) => !isDone(step, done())));
   /** Reading, worked examples and tasks are marked by hand; guesses and answers mark themselves. */
@@ -60,9 +61,13 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
               <ol class="path-steps">
                 <For each={lesson.steps}>
                   {(step) => {
-                    const link = stepLink(step, place);
+                    const isElsewhere = step.do === 'task' && step.at === undefined;
                     const says = () =>
-                      link.href === undefined ? link.says : <a href={link.href}>{link.says}</a>;
+                      isElsewhere ? (
+                        stepSays(step, place)
+                      ) : (
+                        <StepLink stage={stage} lesson={lesson} step={step} place={place} />
+                      );
                     return (
                       <li data-done={isDone(step, done()) ? '' : undefined}>
                         <Show
@@ -94,6 +99,20 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
           title={props.kinds[worked.kind]!}
           onDone={() => tick(idOfStep(worked), today())}
         />
+        <Show when={isDone(worked, done()) && afterWorked}>
+          {(step) => (
+            <p class="lesson-way">
+              Worked on your own.{' '}
+              <StepLink
+                stage={stage}
+                lesson={lessonOfWorked}
+                step={step()}
+                place={place}
+                says={`Next: ${stepSays(step(), place)}`}
+              />
+            </p>
+          )}
+        </Show>
         <h2 id="standard">The standard</h2>
         <p>Each of these right twice, at least a day apart, with no miss between. The first answer counts.</p>
         <ul class="path-standard">
@@ -156,7 +175,10 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
         <Show when={standing().day}>
           <Tick
             checked={signed() !== undefined}
-            take={(isTicked) => tick(signedId(stage), isTicked ? today() : undefined)}
+            take={(isTicked) => {
+              tick(signedId(stage), isTicked ? today() : undefined);
+              if (isTicked && keptLesson()?.stage === stage.stage) dropLesson();
+            }}
           >
             My trainer has signed it
           </Tick>

@@ -1,8 +1,11 @@
 // What comes next, because of what, and the one place to go on.
-import { Match, Switch } from 'solid-js';
+import { Match, Show, Switch } from 'solid-js';
+import { formatCount } from '../core/format.ts';
 import type { Stage } from '../house/figures.ts';
 import type { Next } from '../path/next.ts';
-import type { Step } from '../path/steps.ts';
+import { openLesson } from '../path/open-lesson.ts';
+import { addressOfStep, type Lesson, type PathStage, type Step } from '../path/steps.ts';
+import { keepLesson } from './lesson-kept.ts';
 import { inWords } from './today.ts';
 
 /** Names that a page carries for its island. */
@@ -22,21 +25,35 @@ export const practiceAt = (root: string, kinds: readonly string[]) =>
 export const addressIn = (root: string, at: string) => root + at;
 export const titleOf = (stage: Stage) => stage[0]!.toUpperCase() + stage.slice(1);
 
-/** Where a step is done, and what it is called. */
-export function stepLink(step: Step, { root, kinds, guesses }: Place) {
-  if (step.do === 'read') return { href: addressIn(root, step.at), says: `Read: ${step.title}` };
-  if (step.do === 'guess')
-    return {
-      href: `${addressIn(root, step.at)}#guess-${step.id}`,
-      says: `Guess: ${guesses[step.id] ?? step.id}`,
-    };
-  if (step.do === 'work') return { href: '#worked', says: `Worked example: ${kinds[step.kind]}` };
-  if (step.do === 'practise')
-    return {
-      href: practiceAt(root, step.kinds),
-      says: `Practise: ${step.kinds.map((kind) => kinds[kind]).join('; ')}`,
-    };
-  return { href: step.at === undefined ? undefined : addressIn(root, step.at), says: `Do: ${step.says}` };
+/** What a step is called. */
+export function stepSays(step: Step, { kinds, guesses }: Names): string {
+  if (step.do === 'read') return `Read: ${step.title}`;
+  if (step.do === 'guess') return `Guess: ${guesses[step.id] ?? step.id}`;
+  if (step.do === 'work') return `Worked example: ${kinds[step.kind]}`;
+  return step.do === 'practise'
+    ? `Practise: ${step.kinds.map((kind) => kinds[kind]).join('; ')}`
+    : `Do: ${step.says}`;
+}
+
+/** A way to a step: the pages that it leads to know the lesson, and lead back and on. */
+export function StepLink(props: {
+  readonly stage: PathStage;
+  readonly lesson: Lesson;
+  readonly step: Step;
+  readonly place: Place;
+  readonly says?: string;
+  readonly isMain?: boolean;
+}) {
+  const says = (step: Step) => stepSays(step, props.place);
+  return (
+    <a
+      class={props.isMain ? 'go' : undefined}
+      href={addressIn(props.place.root, addressOfStep(props.stage.stage, props.step))}
+      onClick={() => keepLesson(openLesson(props.stage, props.lesson, props.step, says))}
+    >
+      {props.says ?? says(props.step)}
+    </a>
+  );
 }
 
 export function PathNext(props: { readonly next: Next; readonly place: Place }) {
@@ -75,35 +92,28 @@ export function PathNext(props: { readonly next: Next; readonly place: Place }) 
           )}
         </Match>
         <Match when={of('step')}>
-          {(next) => {
-            const link = () => stepLink(next().step, props.place);
-            const onPage = () => link().href === undefined || link().href!.startsWith('#');
-            return (
-              <>
-                <p>
-                  Next: {titleOf(next().stage.stage)}, <b>{next().lesson.title}</b>. {link().says}.
-                </p>
-                <a
-                  class="go"
-                  href={
-                    onPage() ? `${stagePage(next().stage.stage)}${link().href ?? '#lessons'}` : link().href
-                  }
-                >
-                  Go on where you were
-                </a>
-              </>
-            );
-          }}
+          {(next) => (
+            <>
+              <p>
+                Next: {titleOf(next().stage.stage)}, <b>{next().lesson.title}</b>.{' '}
+                {stepSays(next().step, props.place).replace(/\.$/, '')}.
+              </p>
+              <StepLink {...next()} place={props.place} says="Go on where you were" isMain />
+            </>
+          )}
         </Match>
         <Match when={of('sign')}>
           {(next) => (
             <>
               <p>
-                {titleOf(next().stage.stage)} has reached its standard. Print the sheet, and take it to your
-                trainer.
+                {titleOf(next().stage.stage)} has reached its standard. Next: print the sheet, and take it to
+                your trainer to sign.
+                <Show when={next().open}>
+                  {(open) => <> {formatCount(open(), 'step')} of its lessons can be done before that.</>}
+                </Show>
               </p>
               <a class="go" href={`${stagePage(next().stage.stage)}#sign`}>
-                To the sheet to sign
+                Print the sheet to sign
               </a>
             </>
           )}

@@ -1,8 +1,11 @@
-// What is mastered, day by day: right once, and reached.
+// What is mastered, day by day: right once, and reached, on a scale that grows with it.
 import { For, Show } from 'solid-js';
+import { formatCount } from '../core/format.ts';
+import { topOf } from '../path/standing-of.ts';
 import { inWords } from './today.ts';
 
 const MOST = 10; // days shown, the last ones
+const [WIDE, HIGH, LEFT, FOOT] = [30, 100, 24, 112] as const; // of a day's place, of the whole scale, of its figures, and where it stands
 
 export interface RiseDay {
   readonly day: string;
@@ -10,10 +13,17 @@ export interface RiseDay {
   readonly reached: number;
 }
 
-export function PathRise(props: { readonly days: readonly RiseDay[]; readonly of: number }) {
+export function PathRise(props: {
+  readonly days: readonly RiseDay[];
+  readonly of: number;
+  /** Right answers in all, also to what no stage asks. */
+  readonly right: number;
+}) {
   const shown = () => props.days.slice(-MOST);
-  const high = (count: number) => (100 * count) / props.of;
   const last = () => shown().at(-1)!;
+  const top = () => topOf(last().once, props.of);
+  const high = (count: number) => (HIGH * count) / top();
+  const more = () => last().once - (shown().at(-2)?.once ?? 0);
   return (
     <Show
       when={shown().length > 0}
@@ -21,29 +31,42 @@ export function PathRise(props: { readonly days: readonly RiseDay[]; readonly of
     >
       <figure class="path-rise">
         <svg
-          viewBox={`0 0 ${MOST * 30} 104`}
+          viewBox={`0 0 ${LEFT + MOST * WIDE} ${FOOT + 2}`}
           role="img"
-          aria-label={`Of ${props.of} kinds of question, ${last().once} were right once and ${last().reached} reached the standard by ${inWords(last().day)}.`}
+          aria-label={`Of ${props.of} kinds of question, ${last().once} were right once and ${last().reached} reached the standard by ${inWords(last().day)}. The scale ends at ${top()}.`}
         >
-          <line x1="0" x2={MOST * 30} y1="102" y2="102" />
+          <For each={[0, 0.5, 1]}>
+            {(part) => (
+              <>
+                <line x1={LEFT} x2={LEFT + MOST * WIDE} y1={FOOT - part * HIGH} y2={FOOT - part * HIGH} />
+                <text x={LEFT - 4} y={FOOT - part * HIGH + 4} text-anchor="end">
+                  {Math.round(part * top())}
+                </text>
+              </>
+            )}
+          </For>
           <For each={shown()}>
             {({ once, reached }, i) => (
-              <>
-                <rect class="once" x={i() * 30 + 4} width="22" y={102 - high(once)} height={high(once)} />
-                <rect
-                  class="reached"
-                  x={i() * 30 + 4}
-                  width="22"
-                  y={102 - high(reached)}
-                  height={high(reached)}
-                />
-              </>
+              <For each={[['once', once] as const, ['reached', reached] as const]}>
+                {([name, count]) => (
+                  <rect
+                    class={name}
+                    x={LEFT + i() * WIDE + 4}
+                    width={WIDE - 8}
+                    y={FOOT - high(count)}
+                    height={high(count)}
+                  />
+                )}
+              </For>
             )}
           </For>
         </svg>
         <figcaption>
-          A bar for each day on which you practised. Its whole height: right once, {last().once} of {props.of}
-          . Its lower part: reached, {last().reached}.
+          A bar for each day on which you practised. Its whole height: kinds right once, {last().once} of{' '}
+          {props.of}
+          <Show when={more() > 0}>, {more()} more than before that day</Show>. Its lower part: reached,{' '}
+          {last().reached}. The scale grows with you: it ends at {top()} now.{' '}
+          {formatCount(props.right, 'right answer')} in all.
         </figcaption>
       </figure>
     </Show>

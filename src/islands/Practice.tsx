@@ -26,9 +26,11 @@ import {
 import { afterFrame, whenIdle } from '../house/idle.ts';
 import { asInBook } from '../house/line-of.ts';
 import { liveLine, useHouse } from '../house/store.ts';
+import { lessonAt, stepAfter, stepNow, type OpenLesson } from '../path/open-lesson.ts';
 import { FileField } from './FileField.tsx';
 import { announce } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
+import { keepLesson, keptLesson } from './lesson-kept.ts';
 import { fetchMarker } from './marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { QuestionView } from './QuestionView.tsx';
@@ -64,6 +66,11 @@ export default function Practice(props: { readonly list: string }) {
     return own.length > 0 ? own : whole;
   });
   const isNamed = () => named().length > 0;
+  /** The lesson that sent the reader here, where these kinds are its own, and the step after. */
+  const [lesson, setLesson] = createSignal<OpenLesson>();
+  const after = () => stepAfter(lesson()!);
+  const areAllRight = () =>
+    named().every((id) => progress().log.some(({ kind, verdict }) => kind === id && verdict === 'right'));
   const isDone = () => isFinal();
   const isSecondTry = () => marked()?.verdict === 'wrong' && !isFinal();
 
@@ -147,6 +154,8 @@ export default function Practice(props: { readonly list: string }) {
   const fromAddress = () => {
     const asks = new URLSearchParams(location.hash.slice(1));
     setNamed((asks.get('kinds') ?? '').split(',').filter((id) => kinds.some((kind) => kind.id === id)));
+    const open = keptLesson();
+    setLesson(open && stepNow(open).at === `practice/${location.hash}` ? open : undefined);
     return choose(asks.get('topic') ?? 'all');
   };
   onMount(() => {
@@ -169,8 +178,22 @@ export default function Practice(props: { readonly list: string }) {
         </h2>
         <Show when={isNamed()}>
           <p>
-            Only what your lesson asks for. <a href="../first-weeks/">Back to your first weeks</a>
+            Only what your lesson asks for.{' '}
+            <a href={`../${lesson() ? lessonAt(lesson()!) : 'first-weeks/'}`}>
+              {lesson() ? `Back to your lesson, “${lesson()!.title}”` : 'Back to your first weeks'}
+            </a>
           </p>
+          <Show when={lesson() && areAllRight()}>
+            <p class="lesson-way">
+              All of it was right once.{' '}
+              <a
+                href={`../${after()?.at ?? `${lessonAt(lesson()!)}#lessons`}`}
+                onClick={() => after() && keepLesson({ ...lesson()!, now: after()!.id })}
+              >
+                {after() ? `Next: ${after()!.says}` : 'To all the lessons'}
+              </a>
+            </p>
+          </Show>
         </Show>
         <form class="choose" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
           <div class="field">

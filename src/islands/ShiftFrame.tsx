@@ -12,6 +12,7 @@ import { ShiftClock } from './ShiftClock.tsx';
 import { ShiftControls } from './ShiftControls.tsx';
 import { ShiftEnd } from './ShiftEnd.tsx';
 import { ShiftGauges } from './ShiftGauges.tsx';
+import { ShiftGoals } from './ShiftGoals.tsx';
 import { ShiftLog } from './ShiftLog.tsx';
 import { ShiftReading } from './ShiftReading.tsx';
 import { keeperOf } from './shift-kept.ts';
@@ -31,7 +32,7 @@ export function ShiftFrame<R, S extends Moment, A extends Note | Read | { readon
   const [told, setTold] = createSignal('');
   const [sample, setSample] = createSignal<Jar>();
   let desk: HTMLElement | undefined;
-  const run = shiftRun(post, (shift) => setKept(keeper.keep(shift)));
+  const run = shiftRun(post, (shift) => setKept(keeper.keep(shift)), keeper);
   const { shift, rig, state, isRunning, pace, setPace } = run;
   const focusOn = (id: string) => queueMicrotask(() => document.getElementById(id)?.focus({ preventScroll: id === 'shift-go' }));
 
@@ -199,6 +200,7 @@ export function ShiftFrame<R, S extends Moment, A extends Note | Read | { readon
             <input type="checkbox" checked={run.doesStop()} onChange={(event) => run.setStop(event.currentTarget.checked)} />{' '}
             The clock stops when something happens
           </label>
+          <ShiftGoals goals={post.goals(rig()!)} names={post.names} />
         </Show>
         <ShiftLog post={post} shift={shift()!} state={state()!} came={run.came()} write={(text) => void run.does({ do: 'note', text } as A)} />
       </Show>

@@ -8,7 +8,7 @@ import {
   type Which,
 } from '../core/shift/casks/course.ts';
 import { lossOf, MONTHS, rigFor, type Rig } from '../core/shift/casks/rig.ts';
-import { scoreOf, whys } from '../core/shift/casks/score.ts';
+import { goalsOf, scoreOf, whys } from '../core/shift/casks/score.ts';
 import { portionOf } from '../core/spirit/amounts.ts';
 import { houseOfCasks, roundOf, type CasksDone, type CasksShift } from '../shift/casks/shift.ts';
 import { decodeCasks, encodeCasks } from '../shift/casks/text.ts';
@@ -213,5 +213,6 @@ export const casksPost: Post<Rig, CasksState, Action, CasksDone, CasksShift> = {
   keyed,
   Picture: ShiftPictureCasks,
   names: { firstBottles: 'Bottles of the first cask', secondBottles: 'Bottles of the second', firstAge: 'Age of the first', secondAge: 'Age of the second', regauge: 'Regauged before bottling', leak: 'The leak', work: 'Looks', care: 'Care, dangers apart', danger: 'Danger' },
+  goals: goalsOf,
   end,
 }; // prettier-ignore

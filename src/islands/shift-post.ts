@@ -1,7 +1,7 @@
 // What a kind of shift says of itself, so that one desk serves all: its rules, its clock, its words, its controls and its end.
 import type { JSX } from 'solid-js';
 import type { Course, Moment, Note, Read } from '../core/shift/course.ts';
-import type { Score, Why } from '../core/shift/points.ts';
+import type { Goal, Score, Why } from '../core/shift/points.ts';
 import type { Line } from '../core/line/line.ts';
 import type { Refusal } from '../core/refusal.ts';
 import type { Kept } from '../shift/kept.ts';
@@ -105,5 +105,7 @@ export interface Post<
   };
   readonly Picture: (props: { readonly rig: R; readonly state: S }) => JSX.Element;
   readonly names: Readonly<Record<string, string>>;
+  /** What each part of the points asks for in this round. */
+  readonly goals: (rig: R) => readonly Goal[];
   readonly end: (rig: R, state: S, shift: K) => EndTold<D>;
 }

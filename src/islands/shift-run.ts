@@ -4,10 +4,17 @@ import type { Moment } from '../core/shift/course.ts';
 import type { Kept } from '../shift/kept.ts';
 import { MOST_ACTIONS } from '../shift/text.ts';
 import { runAgain } from './shift-again.ts';
+import type { Desk } from './shift-kept.ts';
 import { cameOf } from './shift-log.ts';
 import type { Post } from './shift-post.ts';
 
 const TICK = 200; // ms from one look at the clock to the next
+
+/** Where the desk is kept beside the shift. */
+interface Desks {
+  readonly desk: () => Desk | undefined;
+  readonly keepDesk: (desk: Desk) => boolean;
+}
 
 /** Steps that the clock goes on by at one press: what the pace makes of a second, or one step. */
 export const stepsOf = (pace: number): number => Math.max(1, Math.round(pace));
@@ -22,7 +29,7 @@ export function shiftRun<
   A extends { readonly do: string },
   D,
   K extends Kept<{ readonly name: string }, D, A>,
->(post: Post<R, S, A, D, K>, keep: (shift: K) => void) {
+>(post: Post<R, S, A, D, K>, keep: (shift: K) => void, desk: Desks) {
   const { course, paces } = post;
   const [shift, setShift] = createSignal<K>();
   const [opened, setOpened] = createSignal<K>(); // the shift as it was opened: the rig is made anew only for another round
@@ -58,7 +65,10 @@ export function shiftRun<
   };
   const keepNow = () => {
     const [now, at] = untrack(() => [shift(), state()] as const);
-    if (now && at) keep({ ...now, step: at.step });
+    if (!now || !at) return;
+    keep({ ...now, step: at.step });
+    const [fast, last] = untrack(() => [pace(), said()] as const);
+    desk.keepDesk({ seed: now.seed, round: now.done.length, step: at.step, pace: fast, said: last });
   };
 
   /** Goes on by so many steps, or until something happens at which the clock stops. */
@@ -139,7 +149,11 @@ export function shiftRun<
         setCame(again.came);
         setState(() => again.state);
         setReplaying(false);
-        if (!isNew(next)) setSaid(standsAt(next, again.state));
+        const left = desk.desk();
+        if (left && left.seed === next.seed && left.round === next.done.length && left.step === again.state.step && !isNew(next)) {
+          setSaid(left.said || standsAt(next, again.state));
+          if (paces.some(({ steps }) => steps === left.pace)) setPace(left.pace);
+        } else if (!isNew(next)) setSaid(standsAt(next, again.state));
       });
       keepNow();
       then();

@@ -7,7 +7,7 @@ import { stillCourse, valves, type Action, type Valve } from '../core/shift/stil
 import { backOf, madeOf } from '../core/shift/still/made.ts';
 import { houseBegins, rigFor, STEP, type Rig } from '../core/shift/still/rig.ts';
 import { corrected, sampleOf } from '../core/shift/still/samples.ts';
-import { scoreOf, whys } from '../core/shift/still/score.ts';
+import { goalsOf, scoreOf, whys } from '../core/shift/still/score.ts';
 import type { ShiftState } from '../core/shift/still/state.ts';
 import { flowOf, litresOver } from '../core/shift/still/step.ts';
 import { drawEvents } from '../shift/still/draw.ts';
@@ -183,5 +183,6 @@ export const stillPost = (own: () => OwnStill | undefined): Post<Rig, ShiftState
   },
   Picture: ShiftPictureStill,
   names: { strength: 'Strength of the heart', foreshots: 'Foreshots', heart: 'End of the heart', end: 'End of the run', kept: 'Spirit kept', readings: 'Readings', care: 'Care, dangers apart', danger: 'Danger' },
+  goals: goalsOf,
   end,
 }); // prettier-ignore

@@ -4,7 +4,7 @@ import { isRefusal } from '../core/refusal.ts';
 import { isMark } from '../core/shift/course.ts';
 import { isLiquor, sampleOf, tunCourse, wortOf, type Action } from '../core/shift/tun/act.ts';
 import { rigFor, STEP, type Rig } from '../core/shift/tun/rig.ts';
-import { scoreOf, whys } from '../core/shift/tun/score.ts';
+import { goalsOf, scoreOf, whys } from '../core/shift/tun/score.ts';
 import type { Happening, TunState } from '../core/shift/tun/state.ts';
 import { CLOUDY, drainable } from '../core/shift/tun/step.ts';
 import { withNext } from '../shift/kept.ts';
@@ -277,5 +277,6 @@ export const tunPost: Post<Rig, TunState, Action, TunDone, TunShift> = {
   },
   Picture: ShiftPictureTun,
   names: { mash: 'Temperature of the mash', iodine: 'Iodine', bed: 'The bed', gravity: 'Gravity', volume: 'Litres', extract: 'Extract', waters: 'Later waters', readings: 'Readings', care: 'Care, dangers apart', danger: 'Danger' },
+  goals: goalsOf,
   end,
 }; // prettier-ignore

@@ -5,7 +5,7 @@ import { isRefusal } from '../core/refusal.ts';
 import { isMark } from '../core/shift/course.ts';
 import { isCooler, sampleOf, washbackCourse, type Action } from '../core/shift/washback/act.ts';
 import { chargerFree, rigFor, STEP, type Rig } from '../core/shift/washback/rig.ts';
-import { scoreOf, whys } from '../core/shift/washback/score.ts';
+import { goalsOf, scoreOf, whys } from '../core/shift/washback/score.ts';
 import type { Happening, WashbackState } from '../core/shift/washback/state.ts';
 import { hourOf, washOf } from '../core/shift/washback/step.ts';
 import { WATER_DENSITY } from '../core/spirit/density.ts';
@@ -294,5 +294,6 @@ export const washbackPost: Post<Rig, WashbackState, Action, WashbackDone, Washba
   },
   Picture: ShiftPictureWashback,
   names: { pitch: 'Temperature at pitching', dose: 'Yeast', peak: 'Warmest', alcohol: 'Alcohol', hours: 'Hours', finished: 'Seen to be finished', readings: 'Readings', care: 'Care, dangers apart', danger: 'Danger' },
+  goals: goalsOf,
   end,
 }; // prettier-ignore

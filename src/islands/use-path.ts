@@ -4,14 +4,24 @@ import { useProgress } from '../exercises/progress-store.ts';
 import { nextOf, type Done } from '../path/next.ts';
 import type { PathStage } from '../path/steps.ts';
 import { keptGuesses } from './guesses-kept.ts';
+import { keptLesson } from './lesson-kept.ts';
 import { readAgain, ticks } from './path-kept.ts';
 import { today } from './today.ts';
 
 export function usePath(stages: readonly PathStage[]) {
   const whole = useProgress();
+  const opened = () => {
+    const lesson = keptLesson();
+    return lesson ? { open: lesson.stage } : {};
+  };
   const done = createMemo<Done>(() =>
     whole.mounted() && readAgain() >= 0
-      ? { log: whole.progress().log, ticked: Object.keys(ticks()), guessed: Object.keys(keptGuesses()) }
+      ? {
+          log: whole.progress().log,
+          ticked: Object.keys(ticks()),
+          guessed: Object.keys(keptGuesses()),
+          ...opened(),
+        }
       : { log: [], ticked: [], guessed: [] },
   );
   const day = () => (whole.mounted() ? today() : '1970-01-01'); // a built page has no day

@@ -1,7 +1,12 @@
 // The first weeks, stage by stage: the lessons of each, in order, and so what is to be right before it is signed off.
 import type { PathStage, Step } from './steps.ts';
 
-const read = (at: string, title: string): Step => ({ do: 'read', at, title });
+const read = (at: string, title: string, to?: string): Step => ({
+  do: 'read',
+  at,
+  title,
+  ...(to === undefined ? {} : { to }),
+});
 const guess = (at: string, ...ids: readonly string[]): readonly Step[] =>
   ids.map((id) => ({ do: 'guess', id, at }));
 const work = (kind: string): Step => ({ do: 'work', kind });
@@ -23,7 +28,7 @@ export const path: readonly PathStage[] = [
         steps: [
           ...guess('malting/', 'steep-water', 'kiln-water'),
           read('malting/#what-malting-is-for', 'What malting is for'),
-          read('malting/#what-happens-inside-and-why', 'What happens inside, to the kiln'),
+          read('malting/#what-happens-inside-and-why', 'What happens inside, to the kiln', 'heat-stops-it'),
           ...guess('malting/work/', 'kiln-on-a-damp-day'),
           practise('malting-order', 'moisture-on-dry-basis'),
         ],
@@ -58,7 +63,11 @@ export const path: readonly PathStage[] = [
         title: 'Husk, grits and flour',
         steps: [
           read('milling/#what-milling-is-for', 'What milling is for'),
-          read('milling/#small-pieces-have-more-surface', 'Small pieces and large ones'),
+          read(
+            'milling/#small-pieces-have-more-surface',
+            'Small pieces and large ones',
+            'large-pieces-let-water-through',
+          ),
           ...guess('milling/work/', 'husk-for-grits'),
           practise('grist-split', 'milling-order'),
         ],
@@ -94,7 +103,11 @@ export const path: readonly PathStage[] = [
         title: 'Why the heat is a compromise',
         steps: [
           ...guess('mashing/work/', 'hot-mash'),
-          read('mashing/#starch-swells-and-enzymes-cut-it', 'Starch, enzymes and heat'),
+          read(
+            'mashing/#starch-swells-and-enzymes-cut-it',
+            'Starch, enzymes and heat',
+            'why-the-temperature-is-a-compromise',
+          ),
           practise('mashing-order', 'conversion-curve'),
         ],
       },
@@ -114,7 +127,11 @@ export const path: readonly PathStage[] = [
         title: 'What the wort holds, and what can hurt you',
         steps: [
           ...guess('mashing/check/', 'a-degree-misread', 'wetter-draff'),
-          read('mashing/#how-much-extract-the-wort-holds', 'Extract, efficiency and draff'),
+          read(
+            'mashing/#how-much-extract-the-wort-holds',
+            'Extract, efficiency and draff',
+            'what-stays-in-the-draff',
+          ),
           practise('extract-in-wort', 'draff'),
           read('mashing/safe/', 'Mashing: stay safe'),
           practise('hot-liquor-ahead'),
@@ -140,7 +157,11 @@ export const path: readonly PathStage[] = [
         title: 'How warm, how fast, how long',
         steps: [
           ...guess('fermenting/check/', 'half-the-fall'),
-          read('fermenting/#why-it-grows-warm', 'Why it grows warm, and how fast it goes'),
+          read(
+            'fermenting/#why-it-grows-warm',
+            'Why it grows warm, and how fast it goes',
+            'how-fast-it-goes',
+          ),
           practise('half-the-fall'),
           ...guess('fermenting/work/', 'another-day', 'longer-needs-more'),
           work('washbacks-needed'),
@@ -166,7 +187,11 @@ export const path: readonly PathStage[] = [
         title: 'Vapour stronger than liquid',
         steps: [
           ...guess('distilling/', 'first-drops'),
-          read('distilling/#vapour-is-stronger-than-liquid', 'Why the strength rises, and falls'),
+          read(
+            'distilling/#vapour-is-stronger-than-liquid',
+            'Why the strength rises, and falls',
+            'why-the-strength-falls-during-the-run',
+          ),
           ...guess('distilling/check/', 'part-that-comes-over'),
           practise('pure-alcohol', 'hydrometer-in-the-safe'),
         ],
@@ -175,7 +200,7 @@ export const path: readonly PathStage[] = [
         title: 'The cuts and the round',
         steps: [
           ...guess('distilling/check/', 'later-heart-alcohol', 'later-heart-litres'),
-          read('distilling/#three-parts-of-one-run', 'Three parts of one run, and the round'),
+          read('distilling/#three-parts-of-one-run', 'Three parts of one run, and the round', 'the-round'),
           practise('order-of-a-spirit-run', 'spirit-run-cut'),
           work('charge-strength'),
           practise('charge-strength'),
@@ -211,7 +236,11 @@ export const path: readonly PathStage[] = [
         title: 'What wood gives and air takes',
         steps: [
           ...guess('maturing/work/', 'after-twenty-years', 'drier-store', 'drier-store-litres'),
-          read('maturing/#what-the-wood-gives-and-takes', 'Wood, air, weaker or stronger'),
+          read(
+            'maturing/#what-the-wood-gives-and-takes',
+            'Wood, air, weaker or stronger',
+            'weaker-or-stronger',
+          ),
           practise('cask-through-years', 'year-of-a-strength'),
         ],
       },

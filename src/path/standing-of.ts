@@ -66,6 +66,11 @@ export function standingOfStage(kinds: readonly string[], log: readonly Practise
   };
 }
 
+const TOPS = [4, 8, 16, 24]; // at which the picture's scale may end before it ends at all there is
+
+/** Where the scale of the picture ends: a little above what is right, so that the first right answer is seen to rise. */
+export const topOf = (once: number, all: number): number => Math.min(all, TOPS.find((top) => top > once) ?? all); // prettier-ignore
+
 /** What was mastered by the end of each day on which something was answered: kinds right once, and kinds reached. */
 export function rise(kinds: readonly string[], log: readonly Practised[]) {
   const days = [...new Set(log.map(({ day }) => day))].sort();

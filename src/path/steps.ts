@@ -3,8 +3,8 @@ import type { Stage } from '../house/figures.ts';
 
 /** A thing to do in a lesson. */
 export type Step =
-  /** A passage of the book. */
-  | { readonly do: 'read'; readonly at: string; readonly title: string }
+  /** A passage of the book, and its last heading where it has several. */
+  | { readonly do: 'read'; readonly at: string; readonly title: string; readonly to?: string }
   /** A question to guess at, by its name. */
   | { readonly do: 'guess'; readonly id: string; readonly at: string }
   /** One kind of question worked through: whole, with a step left out, and alone. */
@@ -32,6 +32,14 @@ export const kindsOfStage = ({ lessons }: PathStage): readonly string[] => [
     lessons.flatMap(({ steps }) => steps.flatMap((step) => (step.do === 'practise' ? step.kinds : []))),
   ),
 ];
+
+/** Where a step is done, from the book's root. A thing to do elsewhere leads to the lessons. */
+export function addressOfStep(stage: Stage, step: Step): string {
+  if (step.do === 'guess') return `${step.at}#guess-${step.id}`;
+  if (step.do === 'practise') return `practice/#kinds=${step.kinds.join(',')}`;
+  if (step.do === 'work') return `first-weeks/${stage}/#worked`;
+  return step.at ?? `first-weeks/${stage}/#lessons`;
+}
 
 /** What a step is called in what is kept: it never changes. */
 export const idOfStep = (step: Step): string => {

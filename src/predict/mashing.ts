@@ -4,7 +4,7 @@ import type { House } from '../core/line/house.ts';
 import { survival } from '../core/mashing/enzymes.ts';
 import { strikeTemperature } from '../core/mashing/strike.ts';
 import { drainWaters } from '../core/mashing/waters.ts';
-import { mashEfficiency } from '../core/mashing/wort.ts';
+import { mashEfficiency, waterKept, wortExtract } from '../core/mashing/wort.ts';
 import { celsius, litresPerKilogram, percent, quantity, share } from '../core/quantity.ts';
 import { gravityAt20 } from '../core/wort/warm-reading.ts';
 import { given, lineAs, type Predict } from './define.ts';
@@ -105,14 +105,17 @@ export const mashing: readonly Predict[] = [
     gives: {
       label: 'Extract left in the draff of a mash',
       kind: 'mass',
-      of: ({ maltPerMash, maltMoisture, solubleExtract }, at) => {
+      of: (house, at) => {
+        const { maltPerMash, maltMoisture, solubleExtract } = house;
+        const malt = { mass: maltPerMash, moisture: maltMoisture, extract: solubleExtract };
+        const inWort = wortExtract({ volume: house.wortVolume, gravity: house.originalGravity });
         const waters = Math.max(1, Math.round(at));
         const water = { ratio: litresPerKilogram(6 / waters), temperature: celsius(70) };
         const bed = {
           malt: maltPerMash,
           moisture: maltMoisture,
           extract: solubleExtract,
-          held: litresPerKilogram(0.7), // L of water that a kilogram of grist keeps; from memory
+          held: waterKept(malt, inWort, house.draffMoisture),
           washing: share(0.85), // part of it that a water reaches; from memory
         };
         return given(

@@ -11,10 +11,11 @@ import { keyOf } from '../../src/exercises/letters.ts';
 import type { Practised } from '../../src/exercises/progress.ts';
 import type { Verdict } from '../../src/exercises/verdict.ts';
 import { builtInHouse, stages } from '../../src/house/figures.ts';
-import { nextOf, signedId, stepNext, type Done } from '../../src/path/next.ts';
+import { nextOf, signedId, stepNext, stepsDone, type Done } from '../../src/path/next.ts';
+import { decodeLesson, encodeLesson, isMarked, lessonAt, openLesson, stepAfter, stepNow } from '../../src/path/open-lesson.ts'; // prettier-ignore
 import { path } from '../../src/path/stages.ts';
 import { idOfStep, kindsOfStage } from '../../src/path/steps.ts';
-import { rise, standingOf, standingOfStage } from '../../src/path/standing-of.ts';
+import { rise, standingOf, standingOfStage, topOf } from '../../src/path/standing-of.ts';
 import { decodeTicks, encodeTicks } from '../../src/path/text.ts';
 import { predicts } from '../../src/predict/index.ts';
 
@@ -83,6 +84,38 @@ test('what comes next: what was missed, what is due, the next step, the sheet, a
   expect(nextOf([malting], signed, '2026-05-02')).toEqual({ because: 'all' });
 }); // prettier-ignore
 
+test('a stage that has reached its standard asks for its sheet first, whatever else is open', () => {
+  const log = [...onDays('2026-05-01', '2026-05-02'), said(kindsOfStage(path[1]!)[0]!, '2026-05-02', 'wrong')];
+  const open = { ...nothing, log }; // nothing read, nothing guessed: its seven practices alone are done
+  const all = malting.lessons.flatMap((lesson) => lesson.steps);
+  const practices = all.filter(({ do: what }) => what === 'practise').length;
+  expect(nextOf(path, open, '2026-05-02')).toEqual({ because: 'sign', stage: malting, open: all.length - practices });
+  expect(nextOf([malting], open, '2026-05-02').because).toBe('sign');
+  expect(nextOf(path.slice(1), open, '2026-05-02').because).toBe('missed'); // what goes on meanwhile
+  expect(stepsDone(malting, nothing)).toEqual([0, all.length]);
+}); // prettier-ignore
+
+test('a lesson that was gone to leads back and on, and is read whole or not at all', () => {
+  const [lesson] = malting.lessons;
+  const [first, second] = lesson!.steps;
+  const open = openLesson(malting, lesson!, first!, (step) => step.do);
+  expect(lessonAt(open)).toBe('first-weeks/malting/');
+  expect(stepNow(open)).toEqual({ id: 'guess:steep-water', at: 'malting/#guess-steep-water', says: 'guess' });
+  expect(stepAfter(open)!.id).toBe(idOfStep(second!));
+  expect(stepAfter({ ...open, now: idOfStep(lesson!.steps.at(-1)!) })).toBeUndefined();
+  expect(open.steps.map(isMarked)).toEqual(lesson!.steps.map((step) => step.do === 'read'));
+  for (const stage of path)
+    for (const each of stage.lessons)
+      for (const step of each.steps) {
+        const kept = openLesson(stage, each, step, () => 'says');
+        expect(decodeLesson(encodeLesson(kept))).toEqual(kept);
+      }
+  const text = encodeLesson(open);
+  for (const [from, to] of [['malting/#guess', '//elsewhere/#guess'], ['malting/#guess', 'javascript:x'], ['"version":1', '"version":2'], ['guess:steep-water"}', 'guess:none"}']] as const)
+    expect(decodeLesson(text.replace(from, to)), to).toBeUndefined();
+  expect(decodeLesson('')).toBeUndefined();
+}); // prettier-ignore
+
 test('a reader goes on at the first step that is not done', () => {
   const own = malting.lessons[0]!.steps;
   expect(stepNext(malting, nothing)!.step).toBe(own[0]);
@@ -100,6 +133,12 @@ test('the picture rises with each day, and never by a wrong answer', () => {
     { day: '2026-05-03', once: 2, reached: 1 },
   ]);
 });
+
+test('the scale of the picture rises with the first right answer', () => {
+  // One right answer is a quarter of the height, and no bar is full before all is right.
+  expect([0, 1, 3, 4, 10, 23, 24, 37, 38].map((once) => topOf(once, 38))).toEqual([4, 4, 4, 8, 16, 24, 38, 38, 38]);
+  expect(topOf(2, 3)).toBe(3);
+}); // prettier-ignore
 
 /** The addresses of the headings of a page of the book. */
 function headingsAt(page: string): readonly string[] {
@@ -129,6 +168,9 @@ test('all that the path and the passages name is there', () => {
     const [page, heading] = address.split('#');
     if (heading) expect(headingsAt(page!), address).toContain(heading);
   }
+  for (const step of steps)
+    if (step.do === 'read' && step.to !== undefined)
+      expect(headingsAt(step.at.split('#')[0]!)).toContain(step.to);
   for (const step of steps)
     if (step.do === 'guess') {
       expect(predicts.map(({ id }) => id)).toContain(step.id);

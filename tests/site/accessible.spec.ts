@@ -514,6 +514,17 @@ const uses: readonly {
     shows: '.answer .breath',
   },
   {
+    what: 'a question between two passages, answered wrongly and then worked',
+    address: '/milling/#ask-grist-split',
+    part: '#ask-grist-split',
+    use: async (page) => {
+      await page.locator('#ask-grist-split-answer').fill('1');
+      await page.locator('#ask-grist-split-answer').press('Enter');
+      await button(page, 'Show the answer').click();
+    },
+    shows: '#ask-grist-split .mark-of .steps li',
+  },
+  {
     what: 'a place on a curve, guessed and seen',
     address: '/milling/#guess-half-passes',
     part: '#guess-half-passes',

@@ -45,7 +45,24 @@ test('from the front page to a guess, its answer, and the next step', async ({ p
   await expect(guess).toContainText('Not as you guessed.');
   await guess.getByLabel(/^Move it yourself/).press('Home');
   await expect(guess.locator('output')).toContainText(/12\.0\s%: water taken up by a tonne 0/);
+  // The lesson goes on from where it has sent the reader, and is what the front page carries on with.
+  const way = page.locator('.lesson-way').first();
+  await expect(way).toContainText('back to “Water wakes the grain, heat stops it”');
+  await way.getByRole('link', { name: 'Next: Guess: Water up the chimney' }).click();
+  await expect(page.locator('#guess-kiln-water')).toHaveAttribute('open');
+  await way.getByRole('link', { name: /^Next: Read: What happens inside/ }).click();
+  await way.getByRole('link', { name: /^Done. Next: Guess/ }).click(); // which counts the passage as read
+  await page.waitForURL('**/malting/work/#guess-kiln-on-a-damp-day');
+  await open(page, '/');
+  await page
+    .locator('main [data-left-off]')
+    .getByRole('link', { name: 'Malting, Water wakes the grain' })
+    .click();
+  await page.waitForURL('**/first-weeks/malting/');
+  await ready(page);
+  await expect(page.getByRole('checkbox', { name: 'Read: What happens inside' })).toBeChecked();
   await open(page, '/first-weeks/');
+  await expect(page.locator('.path-stages li').first()).toContainText('begun: 2 of');
   await expect(page.locator('.path-next')).toContainText('Water up the chimney');
   expect(wrong).toEqual([]);
 });
@@ -55,7 +72,7 @@ test('a stage that has reached its standard is printed, signed, and the next one
     for (const [key, text] of Object.entries(kept)) if (!localStorage.getItem(key)) localStorage.setItem(key, text);
   }, seeded('2026-05-01', '2026-05-02'));
   await open(page, '/first-weeks/');
-  await page.getByRole('link', { name: 'To the sheet to sign' }).click();
+  await page.getByRole('link', { name: 'Print the sheet to sign' }).click();
   await ready(page);
   await page.locator('#path-name').fill('Una Thornwath');
   await page.evaluate(() => (window.print = () => undefined));

@@ -1,12 +1,29 @@
-// A washback, a mash tun and two casks, each played to its end by keyboard on a phone's screen, and kept.
+// A washback, a mash tun and two casks, each played to its end by keyboard, by touch and by mouse, and kept.
 import { expect, test, type Page } from '@playwright/test';
 import { open, ready, watch } from './pages.ts';
 
-test.use({ viewport: { width: 390, height: 844 } });
+const PHONE = { width: 390, height: 844 };
+test.use({ viewport: PHONE, hasTouch: true });
 
 const says = async (page: Page) => (await page.locator('.shift-sign').innerText()).replace(/\s+/g, ' ');
+/** How one asks for something: by its key, or by a thumb or a mouse on the control that has this key. */
+type Way = 'key' | 'tap' | 'click';
+let way: Way = 'key'; // of the test that runs: a worker runs one at a time
+let found = new Set<string>(); // controls that were seen to take a thumb or a mouse; pressed again they are not looked at anew
+const by = (next: Way) => ([way, found] = [next, new Set()]);
+test.beforeEach(() => void by('key'));
 const press = async (page: Page, keys: string) => {
-  for (const key of keys) await page.keyboard.press(key);
+  for (const key of keys)
+    if (way === 'key') await page.keyboard.press(key);
+    else {
+      await page.locator(`.shift [aria-keyshortcuts="${key}"]`)[way]({ force: found.has(key) });
+      found.add(key);
+    }
+};
+/** Presses a button by a thumb or a mouse; by keyboard, Enter in the field before it does the same. */
+const pressOn = async (page: Page, id: string) => {
+  if (way === 'key') await page.locator(id).press('Enter');
+  else await page.locator(id)[way]();
 };
 const done = async (page: Page) => (await page.locator('#shift-end-title').count()) > 0;
 const hours = async (page: Page) => {
@@ -16,8 +33,9 @@ const hours = async (page: Page) => {
 const begin = async (page: Page, address: string, seed: number) => {
   await open(page, `${address}#shift=${seed}`);
   await expect(page.locator('#shift-seed')).toHaveValue(String(seed));
-  await page.locator('#shift-begin').click();
+  await pressOn(page, '#shift-begin');
   await expect(page.locator('#shift-go')).toBeFocused();
+  if (way === 'click') return; // at a desk there is no one screen
   // Clock and controls are on one screen.
   const foot = await page.evaluate(() => document.querySelector('.shift-controls')!.getBoundingClientRect().bottom);
   expect(foot).toBeLessThanOrEqual(844);
@@ -37,14 +55,13 @@ async function read(page: Page): Promise<void> {
   const [[m0, a0], [m1, a1]] = [rows[Math.min(i, 2)]!, rows[Math.min(i, 2) + 1]!];
   await page.locator('#shift-read').fill(shown.toFixed(4));
   await page.locator('#shift-at20').fill((a0! + ((shown - m0!) / (m1! - m0!)) * (a1! - a0!)).toFixed(4));
-  await page.keyboard.press('Enter');
+  if (way === 'key') await page.keyboard.press('Enter');
+  else await page.getByRole('button', { name: 'Write it down' })[way]();
   await expect(page.locator('.shift-sign')).toBeVisible();
 }
 const total = async (page: Page) => Number(/(\d+) of 100/.exec(await page.locator('#shift-end-title').innerText())![1]); // prettier-ignore
 
-test('a washback, from the first wort to its charger', async ({ page }) => {
-  test.slow();
-  const wrong = watch(page);
+async function playWashback(page: Page): Promise<void> {
   await begin(page, '/shift/washback/', 5); // the fan stops
   for (let i = 0; i < 6 && !/third of the wort/.test(await says(page)); i++) await press(page, 'g');
   await press(page, 'h'); // not before the gas was measured
@@ -78,6 +95,11 @@ test('a washback, from the first wort to its charger', async ({ page }) => {
   await expect(page.locator('.points')).toContainText('3 of 3 readings right');
   await expect(page.locator('.points')).toContainText('Two readings alike');
   expect(await total(page)).toBeGreaterThanOrEqual(85);
+}
+test('a washback, from the first wort to its charger', async ({ page }) => {
+  test.slow();
+  const wrong = watch(page);
+  await playWashback(page);
   await expect(page.locator('.result-line')).toHaveText(/^Shift 5, washback [0-9A-Z]{7}, round 1: \d+ of 100, \d{4}-\d\d-\d\d$/); // prettier-ignore
   await page.locator('#shift-next').click();
   await expect(page.locator('.shift-sign')).toContainText('round 2');
@@ -94,9 +116,7 @@ test('a washback, from the first wort to its charger', async ({ page }) => {
   expect(wrong).toEqual([]);
 });
 
-test('a mash, from the first water to the draff', async ({ page }) => {
-  test.slow();
-  const wrong = watch(page);
+async function playMash(page: Page): Promise<void> {
   await begin(page, '/shift/mash-tun/', 3); // grist at 17 °C; a bed that pulls
   const liquor = async (to: number) => {
     const now = Number(await page.locator('.turned output').first().innerText());
@@ -137,14 +157,18 @@ test('a mash, from the first water to the draff', async ({ page }) => {
   await expect(page.locator('.points')).toContainText('2 of 2 readings right');
   await expect(page.locator('.points')).toContainText('The bed never set');
   expect(await total(page)).toBeGreaterThanOrEqual(85);
+}
+test('a mash, from the first water to the draff', async ({ page }) => {
+  test.slow();
+  const wrong = watch(page);
+  await playMash(page);
   // The weak wort is in the next first water.
   await page.locator('#shift-next').click();
   await expect(page.locator('.gauges')).toContainText(/\d weak/);
   expect(wrong).toEqual([]);
 });
 
-test('two casks, year by year, until both are bottled', async ({ page }) => {
-  const wrong = watch(page);
+async function playCasks(page: Page): Promise<void> {
   await begin(page, '/shift/casks/', 1); // the second cask leaks; somebody asks for a flame
   await press(page, '1');
   let [hasLeaked, hasAsked] = [false, false];
@@ -175,6 +199,10 @@ test('two casks, year by year, until both are bottled', async ({ page }) => {
   await expect(page.locator('#shift-end-title')).toBeFocused();
   await expect(page.locator('.points')).toContainText('2 of 2 casks regauged');
   expect(await total(page)).toBeGreaterThanOrEqual(85);
+}
+test('two casks, year by year, until both are bottled', async ({ page }) => {
+  const wrong = watch(page);
+  await playCasks(page);
   await page.reload();
   await ready(page);
   await page.getByRole('button', { name: 'See how it went: shift 1, round 1' }).click();
@@ -183,3 +211,20 @@ test('two casks, year by year, until both are bottled', async ({ page }) => {
   await expect(page.locator('.shift-sign')).toContainText('round 2');
   expect(wrong).toEqual([]);
 });
+
+for (const [name, play] of [
+  ['a washback', playWashback],
+  ['a mash', playMash],
+  ['two casks', playCasks],
+] as const)
+  test(`${name}, by touch on a phone and by mouse at a desk`, async ({ page }) => {
+    test.slow();
+    const wrong = watch(page);
+    by('tap');
+    await play(page);
+    by('click');
+    await page.setViewportSize({ width: 1280, height: 800 });
+    await page.goto('about:blank'); // the same shift again, from its beginning
+    await play(page);
+    expect(wrong).toEqual([]);
+  });

@@ -253,6 +253,10 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
       await page.locator('#guess-steep-water-number').fill('600');
       await button(page, 'That is my guess').click();
       await expect(page.locator('.predict-seen')).toContainText('Near enough');
+      await page.locator('.lesson-way a').nth(1).click(); // on to the next step of the lesson
+      await expect(page.locator('#guess-kiln-water')).toHaveAttribute('open');
+      await page.locator('.lesson-way a').first().click();
+      await expect(page.locator('#lessons')).toBeVisible();
     },
   ],
   FirstWeeksStage: [

@@ -21,13 +21,12 @@ export const bedInputs = {
     count: [1, 5],
   },
   collected: { kind: 'count', label: 'Runoffs sent to the washback', range: [1, 6], step: 1, value: 2 },
-  // About what draff of 78 % moisture holds; computed.
   held: {
     kind: 'liquorRatio',
     label: 'Water held by the drained grains',
     range: [0.3, 1.5],
     step: 0.01,
-    value: 0.7,
+    from: 'mash.kept',
   },
   // An assumption, to be fitted to a house’s own gravities; with it the built-in figures agree.
   washing: {

@@ -4,7 +4,7 @@ import { barleyForMalt } from '../malting/malt-balance.ts';
 import { predictedSpiritYield } from '../malting/spirit-yield.ts';
 import { millingTime, splitGrist, type Grist } from '../milling/grist.ts';
 import { strikeTemperature } from '../mashing/strike.ts';
-import { draffMass, mashEfficiency, wortExtract, wortMass } from '../mashing/wort.ts';
+import { draffMass, mashEfficiency, waterKept, wortExtract, wortMass } from '../mashing/wort.ts';
 import { fermentWort, type Fermentation } from '../fermenting/wash.ts';
 import type { Cuts } from '../distilling/cuts.ts';
 import { foreshotsEnd } from '../distilling/foreshots.ts';
@@ -60,6 +60,8 @@ export interface Line {
     readonly strike: Quantity<'temperature'>;
     readonly efficiency: Quantity<'percent'>;
     readonly draff: Quantity<'mass'>;
+    /** Water that the drained grains keep, kg for each kg of grist. */
+    readonly kept: Quantity<'liquorRatio'>;
   };
   readonly wort: {
     readonly volume: Quantity<'volume20'>;
@@ -226,6 +228,7 @@ export function lineWith(house: House, distilled: (wash: Fermentation) => Round 
   const barley = barleyForMalt(house.maltPerMash, { ...house, dryLoss: house.maltingLoss });
   const wort = { volume: house.wortVolume, gravity: house.originalGravity };
   const extract = wortExtract(wort);
+  const mashed = { mass: house.maltPerMash, moisture: house.maltMoisture, extract: house.solubleExtract };
   const wash = fermentWort(wort, house.finalGravity);
   const round = distilled(wash);
   if ('refused' in round) return round;
@@ -264,11 +267,8 @@ export function lineWith(house: House, distilled: (wash: Fermentation) => Round 
       firstWater: (house.maltPerMash * house.liquorRatio) as Quantity<'volume'>,
       strike: strikeTemperature(house.mashTemperature, { ...house, ratio: house.liquorRatio }),
       efficiency: mashEfficiency(wort, { mass: house.maltPerMash, extract: house.solubleExtract }),
-      draff: draffMass(
-        { mass: house.maltPerMash, moisture: house.maltMoisture, extract: house.solubleExtract },
-        extract,
-        house.draffMoisture,
-      ),
+      draff: draffMass(mashed, extract, house.draffMoisture),
+      kept: waterKept(mashed, extract, house.draffMoisture),
     },
     wort: {
       volume: house.wortVolume,

@@ -1,5 +1,5 @@
 // Wort and draff: where the malt's extract went.
-import { kilograms, percent, type Quantity } from '../quantity.ts';
+import { kilograms, litresPerKilogram, percent, type Quantity } from '../quantity.ts';
 import { VERY_MUCH, within } from '../range.ts';
 import { WATER_DENSITY } from '../spirit/density.ts';
 import { platoFromGravity } from '../wort/extract.ts';
@@ -54,4 +54,16 @@ export function draffMass(
   const takenUp = (HYDROLYSIS_WATER * malt.mass * malt.extract) / 100;
   const dry = Math.max(0, malt.mass * (1 - malt.moisture / 100) + takenUp - inWort);
   return kilograms(dry / (1 - draffMoisture / 100));
+}
+
+/**
+ * Water that drained grains keep, kg for each kg of grist: all but the dry matter of the draff. Draff is three quarters to four
+ * fifths water (Oxford Companion to Beer, “Spent grain”).
+ */
+export function waterKept(
+  malt: Parameters<typeof draffMass>[0],
+  inWort: Quantity<'mass'>,
+  draffMoisture: Quantity<'percent'>,
+): Quantity<'liquorRatio'> {
+  return litresPerKilogram(((draffMass(malt, inWort, draffMoisture) / malt.mass) * draffMoisture) / 100);
 }

@@ -13,6 +13,23 @@ export interface ScoreRow<Id extends string = string> {
   readonly of: number;
   readonly why: string;
 }
+/** What a part of the points asks for, told before it is needed. */
+export interface Goal<Id extends string = string> {
+  readonly id: Id;
+  readonly of: number;
+  readonly goal: string;
+}
+/** The goals of a shift in the order of its points, with what care asks for. */
+export const goalsFor = <Id extends string>(
+  points: Readonly<Record<Id, number>>,
+  goals: Readonly<Record<Exclude<Id, 'care'>, string>>,
+): readonly Goal<Id>[] =>
+  (Object.keys(points) as Id[]).map((id) => ({
+    id,
+    of: points[id],
+    goal: id === 'care' ? `A fault takes ${FAULT} of these; a danger takes ${DANGER} of the whole.` : goals[id as Exclude<Id, 'care'>],
+  })); // prettier-ignore
+
 export interface Score<Id extends string = string> {
   readonly total: number;
   readonly rows: readonly ScoreRow<Id>[];

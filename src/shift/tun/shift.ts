@@ -6,8 +6,7 @@ import type { Liquid } from '../../core/mashing/waters.ts';
 import { celsius, kilograms, litres20, litresPerKilogram, percent, share } from '../../core/quantity.ts';
 import type { Kept } from '../kept.ts';
 
-const HELD = 0.7; // kg of water that a kg of grist keeps, drained; as in the calculator of several waters
-const WASHING = 0.85; // part of that which a later water reaches; the same, an assumption
+const WASHING = 0.85; // part of what the grains keep that a later water reaches; as in the calculator of several waters, an assumption
 
 /** The figures of a house that its mash hangs on. */
 export interface TunHouse {
@@ -20,6 +19,8 @@ export interface TunHouse {
   readonly second: number;
   readonly last: number;
   readonly collects: number;
+  /** kg of water that a kg of grist keeps, drained: by the moisture of the house's draff. */
+  readonly kept: number;
 }
 /** What one mash made: wort, L and gravity; weak wort, kg of water and extract; points. */
 export interface TunDone {
@@ -31,7 +32,7 @@ export interface TunDone {
 }
 export type TunShift = Kept<TunHouse, TunDone, Action>;
 
-export const houseOfTun = (name: string, { house }: Line): TunHouse => ({
+export const houseOfTun = (name: string, { house, mash }: Line): TunHouse => ({
   name,
   malt: house.maltPerMash,
   moisture: house.maltMoisture,
@@ -41,6 +42,7 @@ export const houseOfTun = (name: string, { house }: Line): TunHouse => ({
   second: house.secondWater,
   last: house.lastWater,
   collects: house.wortVolume,
+  kept: mash.kept,
 });
 
 /** The weak wort that the next mash takes in its first water. */
@@ -55,7 +57,7 @@ export const setupOf = ({ house, done }: Pick<TunShift, 'house' | 'done'>): TunS
     malt: kilograms(house.malt),
     moisture: percent(house.moisture),
     extract: percent(house.extract),
-    held: litresPerKilogram(HELD),
+    held: litresPerKilogram(house.kept),
     washing: share(WASHING),
   },
   ratio: litresPerKilogram(house.ratio),

@@ -1,10 +1,10 @@
-// A shift at a mash tun as text, version 1: its house, its actions and its rounds.
+// A shift at a mash tun as text, version 2, which has what the grains keep: its house, its actions and its rounds.
 import { isMark } from '../../core/shift/course.ts';
 import { isLiquor, runsTo, tunCourse, type Action } from '../../core/shift/tun/act.ts';
 import { decodeKept, encodeKept, numbers, own, readCommon, readName, record, Unread, type Data, type Form } from '../text.ts'; // prettier-ignore
 import type { TunDone, TunHouse, TunShift } from './shift.ts';
 
-const figures = { malt: [10, 100_000], moisture: [0, 8], extract: [50, 90], ratio: [1, 10], mash: [50, 75], second: [50, 100], last: [50, 100], collects: [20, 500_000] } as const; // prettier-ignore
+const figures = { malt: [10, 100_000], moisture: [0, 8], extract: [50, 90], ratio: [1, 10], mash: [50, 75], second: [50, 100], last: [50, 100], collects: [20, 500_000], kept: [0.01, 10] } as const; // prettier-ignore
 const made = { volume: [0, 600_000], gravity: [0.99, 1.15], water: [0, 500_000], extract: [0, 100_000], score: [0, 100] } as const; // prettier-ignore
 const plain = [
   'mash-in',
@@ -41,7 +41,7 @@ function readDone(given: unknown): TunDone {
 
 const form: Form<TunShift> = {
   format: 'malt-spirit-tun-shift',
-  version: 1,
+  version: 2,
   longest: tunCourse.longest,
   actionKeys: ['do', 'to', 'read', 'corrected', 'text'],
   house: readHouse,

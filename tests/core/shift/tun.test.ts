@@ -80,6 +80,23 @@ test('what is collected and what stays is that of the batch sum of several water
   expect(Math.abs(wortOf(wort).gravity - rig.goal.gravity)).toBeLessThan(0.0007);
 });
 
+test('the grains of the shift keep what the sum of the draff says', () => {
+  // By hand: of 1,500 kg with 4.5 % moisture 1,432.5 kg are dry; 1,162.5 kg of extract take up 4 %, 46.5 kg; the wort has 97.36 % of it,
+  // 1,131.8 kg. So 347.2 kg are dry in the draff; at 78 % moisture it has 347.2 × 78 ÷ 22 = 1,231 kg of water, 0.8206 kg for each kilogram.
+  expect(house.kept).toBeCloseTo(0.8206, 3);
+  expect(rig.held).toBeCloseTo(1231, 0);
+  // What goes out at the end is draff of that moisture, but for extract that one washing more or less leaves.
+  const { mobile, kept } = played.state;
+  const dry = 1500 * 0.955 - 1162.5 * 0.96 + mobile.extract + kept.extract;
+  const water = mobile.water + kept.water;
+  expect(Math.abs((100 * water) / (water + dry) - builtInHouse.draffMoisture)).toBeLessThan(2);
+});
+
+test('a mash takes the six hours that the book tells', () => {
+  expect((played.state.step * 0.5) / 60).toBeGreaterThan(5);
+  expect((played.state.step * 0.5) / 60).toBeLessThan(6.5);
+});
+
 test('the first wort has the strength of a hand sum', () => {
   // 1,500 kg of malt with 77.5 % of extract: 1,162.5 kg; the first water of 5,873 kg, the malt's own 67.5 and less 4 % of the extract.
   const water = rig.waters[0] + 67.5 - 0.04 * 1162.5;

@@ -1,7 +1,7 @@
 // Points for two casks by a rule that is stated, and why each was lost.
 import { formatNumber } from '../../format.ts';
 import { portionOf } from '../../spirit/amounts.ts';
-import { scored, share, type Score, type ScoreRow, type Why } from '../points.ts';
+import { goalsFor, scored, share, type Goal, type Score, type ScoreRow, type Why } from '../points.ts';
 import { which, type CasksState, type Which, type Wrong } from './course.ts';
 import { MONTHS, type Rig } from './rig.ts';
 
@@ -25,6 +25,21 @@ export const whys = {
 type Part = keyof typeof points;
 const n = (value: number, digits = 1) => formatNumber(value, digits);
 const yearsOf = (months: number) => `${Math.floor(months / MONTHS)} years${months % MONTHS > 0 ? ` ${months % MONTHS} months` : ''}`; // prettier-ignore
+
+/** What each part asks for. */
+export function goalsOf({ wanted, events, setup }: Rig): readonly Goal<Part>[] {
+  const bottles = (i: Which) => `${n(wanted[i], 0)} at ${n(setup.strength)} % vol.`;
+  const age = `${yearsOf(events.age)} at least.`;
+  return goalsFor(points, {
+    firstBottles: bottles(0),
+    secondBottles: bottles(1),
+    firstAge: age,
+    secondAge: age,
+    regauge: `Each in the ${FRESH} months before it is bottled.`,
+    leak: `All up to ${near.leak[0]} L lost, none beyond ${near.leak[1]}: mend what is damp.`,
+    work: `${near.work[0]} looks a year at both together; none beyond ${near.work[1]}.`,
+  });
+}
 
 /** The points of two casks against what is wanted of them. */
 export function scoreOf(rig: Rig, state: CasksState): Score<Part> {

@@ -1,6 +1,15 @@
 // Points for a shift by a rule that is stated, and why each was lost.
 import { formatNumber } from '../../format.ts';
-import { isReadRight, scored, share, type Score, type ScoreRow, type Why } from '../points.ts';
+import {
+  goalsFor,
+  isReadRight,
+  scored,
+  share,
+  type Goal,
+  type Score,
+  type ScoreRow,
+  type Why,
+} from '../points.ts';
 import { madeOf } from './made.ts';
 import { STEP, type Rig } from './rig.ts';
 import type { ShiftState, Wrong } from './state.ts';
@@ -38,6 +47,17 @@ export const whys = {
 type Part = keyof typeof points;
 
 const n = (value: number, digits = 1) => formatNumber(value, digits);
+
+/** What each part asks for, by the house's own cuts. */
+export const goalsOf = ({ goal, setup }: Rig): readonly Goal<Part>[] =>
+  goalsFor(points, {
+    strength: `${n(goal.heart.strength)} % vol; all within ${near.strength[0]}, none beyond ${near.strength[1]}.`,
+    foreshots: `${n(goal.foreshots.volume, 0)} L, then the spout to spirit, once a sample stays clear.`,
+    heart: `At ${n(setup.cuts.heart)} % vol in the safe; all within ${near.heart[0]}, none beyond ${near.heart[1]}.`,
+    end: `At ${n(setup.cuts.feints)} % vol in the safe; all within ${near.end[0]}, none beyond ${near.end[1]}.`,
+    kept: 'No spirit or vapour lost.',
+    readings: `${READINGS} hydrometer readings right to ${RIGHT} % vol, brought to 20 °C.`,
+  }); // prettier-ignore
 
 /** The points of a shift against what the house would make of the same charge. */
 export function scoreOf(rig: Rig, state: ShiftState): Score<Part> {

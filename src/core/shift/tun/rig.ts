@@ -9,7 +9,7 @@ import { refuse, type Refusal } from '../../refusal.ts';
 export const STEP = 0.5; // min of the run in one step
 export const MASHES_IN = 15; // min for the grist and the first water; common practice, no source
 export const USUAL_MARK = 5; // of ten on the run-off, at which the first water drains in its usual minutes
-const DRAINS = 75; // min of the first water's run-off; common practice, no source
+const DRAINS = 110; // min of the first water's run-off at that mark, so that a whole mash takes the six hours of the cycle on record; common practice, no source
 const LAST_RATIO = litresPerKilogram(2); // L/kg of the last water, as in the calculator of several waters; common practice
 const [LEAST, MOST] = [0.05, 8]; // L/kg between which the second water is sought
 

@@ -1,6 +1,15 @@
 // Points for a shift at a mash tun by a rule that is stated, and why each was lost.
 import { formatNumber } from '../../format.ts';
-import { isReadRight, scored, share, type Score, type ScoreRow, type Why } from '../points.ts';
+import {
+  goalsFor,
+  isReadRight,
+  scored,
+  share,
+  type Goal,
+  type Score,
+  type ScoreRow,
+  type Why,
+} from '../points.ts';
 import { wortOf } from './act.ts';
 import type { Rig } from './rig.ts';
 import type { TunState, Wrong } from './state.ts';
@@ -30,6 +39,19 @@ export const whys = {
 
 type Part = keyof typeof points;
 const n = (value: number, digits = 1) => formatNumber(value, digits);
+
+/** What each part asks for, by what the house would collect from the same grist and waters. */
+export const goalsOf = ({ goal, setup }: Rig): readonly Goal<Part>[] =>
+  goalsFor(points, {
+    mash: `${n(setup.mash)} °C; all within ${near.mash[0]} K, none beyond ${near.mash[1]}.`,
+    iodine: 'Its own colour, before any wort goes to the washback.',
+    bed: 'It never sets.',
+    gravity: `${n(goal.gravity, 4)} in the washback; all within ${near.gravity[0]}.`,
+    volume: `${n(goal.volume, 0)} L; all within ${n(100 * near.volume[0], 0)} %.`,
+    extract: `${n(goal.wort.extract, 0)} kg; all within ${n(100 * near.extract[0], 0)} %.`,
+    waters: `The second at ${n(setup.second, 0)}, the last at ${n(setup.last, 0)} °C; all within ${near.waters[0]} K.`,
+    readings: `${READINGS} hydrometer readings right to 0.001, brought to 20 °C.`,
+  }); // prettier-ignore
 
 /** The points of a shift against what the house would collect from the same grist and waters. */
 export function scoreOf(rig: Rig, state: TunState): Score<Part> {

@@ -1,7 +1,16 @@
 // Points for a shift at a washback by a rule that is stated, and why each was lost.
 import { formatNumber } from '../../format.ts';
-import { isReadRight, scored, share, type Score, type ScoreRow, type Why } from '../points.ts';
-import { chargerFree, houseEnds, type Rig } from './rig.ts';
+import {
+  goalsFor,
+  isReadRight,
+  scored,
+  share,
+  type Goal,
+  type Score,
+  type ScoreRow,
+  type Why,
+} from '../points.ts';
+import { chargerFree, houseEnds, LIMIT, type Rig } from './rig.ts';
 import type { WashbackState, Wrong } from './state.ts';
 import { hourOf, washOf } from './step.ts';
 
@@ -46,6 +55,18 @@ function isSeenToStand({ readings, handedAt }: WashbackState): boolean {
     handedAt - hourOf(two) <= ALIKE.before
   );
 }
+
+/** What each part asks for, by what the house makes of the same wort. */
+export const goalsOf = (rig: Rig): readonly Goal<Part>[] =>
+  goalsFor(points, {
+    pitch: `Wort at ${n(rig.setup.set)} °C; all within ${near.pitch[0]} K, none beyond ${near.pitch[1]}. Pitch between a third of the wort and five hours.`,
+    dose: `${n(rig.setup.yeast, 0)} kg of yeast.`,
+    peak: `Not over ${n(Math.max(WARMEST, rig.peak))} °C.`,
+    alcohol: `${n(rig.goal.alcohol, 0)} L of pure alcohol; all within ${n(100 * near.alcohol[0], 0)} %.`,
+    hours: `At ${n(houseEnds(rig), 0)} h, or when the charger has room; all within ${near.hours[0]} h.`,
+    finished: `Two readings alike, ${ALIKE.apart} h apart, the last at most ${ALIKE.before} h before the end; the house ends at ${n(rig.setup.final, 3)}.`,
+    readings: `${READINGS} readings right to 0.001, brought to 20 °C. Gas at the door first: over ${n(LIMIT, 0)} ppm nobody goes in.`,
+  }); // prettier-ignore
 
 /** The points of a shift against what the house makes of the same wort. */
 export function scoreOf(rig: Rig, state: WashbackState): Score<Part> {

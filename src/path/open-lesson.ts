@@ -1,0 +1,77 @@
+// The lesson that a reader is in, as a text and back: its steps with their addresses, and the step that was gone to.
+import { addressOfStep, idOfStep, type Lesson, type PathStage, type Step } from './steps.ts';
+
+const FORMAT = 'malt-spirit-handbook/lesson';
+const VERSION = 1;
+const LONGEST = 10_000; // characters that are read
+const LONGEST_TEXT = 400; // of an address, or of what a step is called
+const MOST_STEPS = 20;
+
+export interface OpenStep {
+  readonly id: string;
+  /** Its address from the book's root, and the last heading of a passage that is longer than one. */
+  readonly at: string;
+  readonly to?: string;
+  readonly says: string;
+}
+export interface OpenLesson {
+  readonly stage: string;
+  readonly title: string;
+  readonly steps: readonly OpenStep[];
+  /** The step that was gone to last. */
+  readonly now: string;
+}
+
+/** A lesson as it is kept when one of its steps is gone to. */
+export const openLesson = ({ stage }: PathStage, lesson: Lesson, now: Step, says: (step: Step) => string): OpenLesson => ({
+  stage,
+  title: lesson.title,
+  steps: lesson.steps.map((step) => ({
+    id: idOfStep(step),
+    at: addressOfStep(stage, step),
+    ...(step.do === 'read' && step.to !== undefined ? { to: step.to } : {}),
+    says: says(step),
+  })),
+  now: idOfStep(now),
+}); // prettier-ignore
+
+export const lessonAt = ({ stage }: OpenLesson): string => `first-weeks/${stage}/`;
+export const stepNow = ({ steps, now }: OpenLesson): OpenStep => steps.find(({ id }) => id === now)!;
+/** The step after the one that was gone to; undefined at the lesson's end. */
+export const stepAfter = ({ steps, now }: OpenLesson): OpenStep | undefined =>
+  steps[steps.findIndex(({ id }) => id === now) + 1];
+/** True for a step that a reader marks as done: a passage, or a thing to do. */
+export const isMarked = ({ id }: OpenStep): boolean => /^(read|task):/.test(id);
+
+export const encodeLesson = (lesson: OpenLesson): string =>
+  JSON.stringify({ format: FORMAT, version: VERSION, ...lesson });
+
+type Data = Readonly<Record<string, unknown>>;
+const isData = (value: unknown): value is Data => typeof value === 'object' && value !== null;
+const isText = (value: unknown): value is string =>
+  typeof value === 'string' && value !== '' && value.length <= LONGEST_TEXT;
+/** An address within the book, which can lead nowhere else. */
+const isAddress = (value: unknown): value is string =>
+  isText(value) && /^[a-z][a-z0-9-]*\/[a-z0-9/-]*(#[a-z0-9=,-]*)?$/.test(value);
+
+/** Reads a lesson from its text, whole or not at all. */
+export function decodeLesson(text: string): OpenLesson | undefined {
+  if (text.length > LONGEST) return undefined;
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+  if (!isData(data) || data['format'] !== FORMAT || data['version'] !== VERSION) return undefined;
+  const { stage, title, steps: given, now } = data;
+  if (!isText(stage) || !/^[a-z]+$/.test(stage) || !isText(title) || !Array.isArray(given)) return undefined;
+  const steps = given.slice(0, MOST_STEPS).flatMap((each: unknown): OpenStep[] => {
+    if (!isData(each)) return [];
+    const { id, at, to, says } = each;
+    if (!isText(id) || !isAddress(at) || !isText(says)) return [];
+    return [{ id, at, says, ...(isText(to) ? { to } : {}) }];
+  });
+  const isWhole = steps.length === given.length && steps.some(({ id }) => id === now);
+  return isWhole ? { stage, title, steps, now: now as string } : undefined;
+}
