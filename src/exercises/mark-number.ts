@@ -5,12 +5,10 @@ import { shown } from '../core/shown.ts';
 import { unitsRead } from '../core/units.ts';
 import { readAnswer, type Reading } from './answer.ts';
 import { isWithin } from './bounds.ts';
-import type { Mark } from './verdict.ts';
+import { ROUNDED_BY, type Mark } from './verdict.ts';
 import type { NumberQuestion, Slip } from './question.ts';
 
 const CLOSE = 0.01; // part of the answer by which one may be off in a unit that it does not name
-/** Part of the answer by which a rounded one may be off and still have half its marks; a choice of this book’s. */
-export const ROUNDED_BY = 0.03;
 
 const near = (a: number, b: number, tolerance: number) => Math.abs(a - b) <= tolerance * (1 + 1e-9);
 const inOwnUnit = ({ number, unit }: Reading) => (typeof unit === 'string' ? number : unit.toCore(number));

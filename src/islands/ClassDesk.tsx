@@ -2,7 +2,7 @@
 import { createSignal, lazy, onMount, Show, Suspense } from 'solid-js';
 import { freshBook, joined, peopleOf, settingsOf, SETTINGS, countings, backIn, hasGone, withThings, type ClassBook, type Counting, type Settings } from '../exercises/class/book.ts'; // prettier-ignore
 import { bookText, LONGEST_BOOK, LONGEST_NAME, readBook } from '../exercises/class/text.ts';
-import { oneLine } from '../exercises/own/own-question.ts';
+import { oneLine } from '../exercises/own/one-line.ts';
 import { chanceId, keepBook, keptBook, onOtherTab, openBook, otherBooks } from './class-kept.ts';
 import { ClassPeople } from './ClassPeople.tsx';
 import { ClassResults } from './ClassResults.tsx';

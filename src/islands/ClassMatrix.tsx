@@ -10,7 +10,7 @@ import {
 } from '../exercises/class/book.ts';
 import { FIRST_OUTCOMES, matrixOn, monthsAfter, outcomesOf, standingsTable, stateSigns, type Held } from '../exercises/class/competence.ts'; // prettier-ignore
 import { LONGEST_LINE } from '../exercises/class/text.ts';
-import { oneLine } from '../exercises/own/own-question.ts';
+import { oneLine } from '../exercises/own/one-line.ts';
 import { saveFile } from './save-file.ts';
 import { inWords, today } from './today.ts';
 

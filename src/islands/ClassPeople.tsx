@@ -2,8 +2,8 @@
 import { createSignal, For, Show } from 'solid-js';
 import { idOf, peopleOf, roles, sameName, withoutThing, withThings, workKinds, worksOf, type ClassBook, type Role, type Thing, type WorkKind } from '../exercises/class/book.ts'; // prettier-ignore
 import { LONGEST_LINE, LONGEST_NAME } from '../exercises/class/text.ts';
-import { oneLine } from '../exercises/own/own-question.ts';
-import { sheetAt } from './class-sheets.ts';
+import { oneLine } from '../exercises/own/one-line.ts';
+import { sheetAt } from './class-sheets-later.ts';
 import { focusAfter } from './focus-after.ts';
 import { inWords, today } from './today.ts';
 

@@ -4,7 +4,7 @@ import { formatNumber } from '../core/format.ts';
 import { idOf, peopleOf, settingsOf, withThings, worksOf, type ClassBook } from '../exercises/class/book.ts';
 import { alikeIn, grid, resultsTable, type Cell } from '../exercises/class/counts.ts';
 import { withPasted } from '../exercises/class/taken.ts';
-import { sheetAt } from './class-sheets.ts';
+import { sheetAt } from './class-sheets-later.ts';
 import { saveFile } from './save-file.ts';
 import { sheetsSet } from './sheets-set.ts';
 import { inWords, today } from './today.ts';

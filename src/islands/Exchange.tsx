@@ -34,7 +34,7 @@ export function Exchange(props: ExchangeProps) {
       saveFile(`${name}.csv`, questionsTable(made, { working: working(), comma: comma() }), 'text/csv;charset=utf-8');
       return void setSaid(`${name}.csv is saved, keys and bounds and all: it is the trainer’s.`);
     }
-    const parts = await Promise.all([import('fflate'), import('../exercises/qti/package.ts')]).catch(() => undefined);
+    const parts = await Promise.all([import('./zip.ts'), import('../exercises/qti/package.ts')]).catch(() => undefined);
     if (!parts) return void setSaid('A part of the book did not come; load the page again.');
     const [{ strToU8, zipSync }, { qtiPackage }] = parts;
     const packed = ({ version, questions, marks }: Version) =>
@@ -69,8 +69,7 @@ export function Exchange(props: ExchangeProps) {
   };
 
   return (
-    <details class="exchange">
-      <summary>For a college’s own system, or a spreadsheet</summary>
+    <>
       <form class="choices" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <Tick checked={all()} take={setAll}>
           {`All ${props.versions} versions; without it, version ${props.shown} alone`}
@@ -101,6 +100,6 @@ export function Exchange(props: ExchangeProps) {
         only where yours takes one. The prompts keep their points. Marks for a wrong unit are not in it: the unit stands beside the field.
       </p>
       <p role="status">{said()}</p>
-    </details>
+    </>
   );
 } // prettier-ignore

@@ -12,6 +12,7 @@ import { newsOf } from '../exercises/sheet-news.ts';
 import { afterFrame } from '../house/idle.ts';
 import { useAnnouncement } from './announce.ts';
 import { copyAddress } from './copy-address.ts';
+import { ExchangeFold } from './ExchangeFold.tsx';
 import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
 import { focusAfter } from './focus-after.ts';
@@ -31,7 +32,6 @@ import type { Part } from './PaperQuestion.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 
 // What only a sheet with questions needs comes with the first of them.
-const Exchange = lazy(() => import('./Exchange.tsx').then((part) => ({ default: part.Exchange })));
 const OwnPaper = lazy(() => import('./OwnPaper.tsx').then((part) => ({ default: part.OwnPaper })));
 const OwnResults = lazy(() => import('./OwnResults.tsx').then((part) => ({ default: part.OwnResults })));
 const OwnSheetEven = lazy(() =>
@@ -371,16 +371,15 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
               )}
             </For>
           </p>
-          <Show when={isSettled()}>
-            <Exchange
-              mark={mark}
-              title={sheet().title || 'A sheet of the Malt Spirit Handbook'}
-              generator={sheet().generator}
-              shown={shown()}
-              versions={sheet().versions}
-              load={versionsOf}
-            />
-          </Show>
+          <ExchangeFold
+            isReady={isSettled()}
+            mark={mark}
+            title={sheet().title || 'A sheet of the Malt Spirit Handbook'}
+            generator={sheet().generator}
+            shown={shown()}
+            versions={sheet().versions}
+            load={versionsOf}
+          />
           <p class="small">
             {said()} <Show when={mark()}>Sheet {mark()}.</Show>
           </p>

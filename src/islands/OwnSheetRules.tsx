@@ -2,7 +2,7 @@
 import { For } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { partsOfLine } from '../exercises/own-line.ts';
-import { oneLine } from '../exercises/own/own-question.ts';
+import { oneLine } from '../exercises/own/one-line.ts';
 import { OWN_LIMITS, showings, type OwnSheet, type Showing } from '../exercises/own/own-sheet.ts';
 import { liveParts, useHouse } from '../house/store.ts';
 import { NumberField } from './NumberField.tsx';

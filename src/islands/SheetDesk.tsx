@@ -1,5 +1,6 @@
 // A trainer's desk: choose a sheet, see it at once, print it, share it, save it for a learning system.
-import { createEffect, createMemo, createSignal, For, lazy, on, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, on, onMount, Show } from 'solid-js';
+import { ExchangeFold } from './ExchangeFold.tsx';
 import { unwrap } from 'solid-js/store';
 import { formatCount } from '../core/format.ts';
 import { GENERATOR } from '../exercises/draw.ts';
@@ -34,8 +35,6 @@ import { rememberSheet } from './sheets-set.ts';
 import { today } from './today.ts';
 import { Tick } from './Tick.tsx';
 import { drawnInSteps } from './use-kinds.ts';
-
-const Exchange = lazy(() => import('./Exchange.tsx').then((part) => ({ default: part.Exchange })));
 
 const start: Worksheet = {
   generator: GENERATOR,
@@ -310,16 +309,15 @@ export default function SheetDesk(props: { readonly list: string }) {
           </button>
         </p>
         <p role="status">{said()}</p>
-        <Show when={drawn()}>
-          <Exchange
-            mark={mark}
-            title={`Malt Spirit Handbook, sheet ${sheet().seed}`}
-            generator={sheet().generator}
-            shown={shown()}
-            versions={sheet().versions}
-            load={versionsOf}
-          />
-        </Show>
+        <ExchangeFold
+          isReady={drawn() !== undefined}
+          mark={mark}
+          title={`Malt Spirit Handbook, sheet ${sheet().seed}`}
+          generator={sheet().generator}
+          shown={shown()}
+          versions={sheet().versions}
+          load={versionsOf}
+        />
         <SheetHandOn
           mark={mark()}
           isReady={drawn() !== undefined}

@@ -8,7 +8,7 @@ import { digestOf, sealedTo } from '../handing/sealing.ts';
 import { canSign } from '../handing/signing.ts';
 import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { toBase64url } from '../house/base64url.ts';
-import { oneLine } from '../exercises/own/own-question.ts';
+import { oneLine } from '../exercises/own/one-line.ts';
 import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
 import { textOfFile } from './open-file.ts';

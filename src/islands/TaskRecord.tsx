@@ -5,7 +5,7 @@ import { shown } from '../core/shown.ts';
 import { sources } from '../core/sources.ts';
 import { freshRecord, LONGEST_LINE, LONGEST_RECORD, particularNames, particulars, readRecord, recordText, summed, type ObservedRecord, type Particular } from '../exercises/observed/record.ts'; // prettier-ignore
 import { modelAnswer, outcomes, type Oral, type Outcome, type Task } from '../exercises/observed/task.ts';
-import { oneLine } from '../exercises/own/own-question.ts';
+import { oneLine } from '../exercises/own/one-line.ts';
 import { book } from '../house/book.ts';
 import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { useHouse } from '../house/store.ts';

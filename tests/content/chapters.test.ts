@@ -50,6 +50,7 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
       const pages = [
         ...chapters.map((chapter) => chapter.id),
         'house',
+        'class',
         'glossary',
         'sources',
         'accuracy',

@@ -22,10 +22,10 @@ import { answer } from '../core/draw.ts';
 
 const own = answer(line(builtInHouse));
 const first = firstShift(7, houseOfShift('Harrowmere', own, { charge: 3700, hours: 8 }));
-if ('refused' in first) throw new Error(first.refused);
+if ('refused' in first) throw new Error(String(first.refused));
 const atWashback = { house: houseOfWashback('Harrowmere', own), done: [] };
 const atTun = { house: houseOfTun('Harrowmere', own), done: [] };
-const inStores = roundOf({ seed: 7, house: houseOfCasks('Harrowmere', own), done: [], log: [], step: 0 });
+const inStores = roundOf({ seed: 7, house: houseOfCasks('Harrowmere', own), done: [] });
 
 const goals = {
   still: [still.points, still.goalsOf(answer(stillRig(stillSetup(first), drawStill(7, 1))))],

@@ -1,6 +1,6 @@
 // Results pasted into a class book, many at once: result codes, with or without a name before them, and lines of shifts.
 import { shown } from '../../core/shown.ts';
-import { oneLine } from '../own/own-question.ts';
+import { oneLine } from '../own/one-line.ts';
 import { readResult, scoreOf, signsOf, type Result } from '../result.ts';
 import {
   idOf,

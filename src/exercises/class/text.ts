@@ -1,6 +1,6 @@
 // A class book as text, for its file and the browser; and its strict reader, which tells what it cannot use.
 import { shown } from '../../core/shown.ts';
-import { oneLine } from '../own/own-question.ts';
+import { oneLine } from '../own/one-line.ts';
 import { marksOf, MOST_ATTEMPTS } from '../result.ts';
 import { countings, roles, ways, workKinds, type ClassBook, type Entry } from './book.ts';
 

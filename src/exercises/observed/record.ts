@@ -1,5 +1,5 @@
 // The record of what one person did under another's eyes: kept as text, read strictly, summed up without a verdict of its own.
-import { oneLine } from '../own/own-question.ts';
+import { oneLine } from '../own/one-line.ts';
 import { outcomes, type Outcome } from './task.ts';
 
 /** What a record says beside its tasks; each a line of text. */

@@ -4,14 +4,8 @@ import { kinds } from '../../core/kinds.ts';
 import { shown } from '../../core/shown.ts';
 import type { Level, Topic } from '../topics.ts';
 import { NAME, isFunction } from './formula.ts';
-import {
-  LIMITS,
-  oneLine,
-  readOwnQuestion,
-  type OwnQuestion,
-  type Takes,
-  type Value,
-} from './own-question.ts';
+import { oneLine } from './one-line.ts';
+import { LIMITS, readOwnQuestion, type OwnQuestion, type Takes, type Value } from './own-question.ts';
 
 export interface DraftValue {
   readonly name: string;

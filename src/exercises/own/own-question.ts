@@ -1,8 +1,9 @@
 // A question of a trainer's own, as it is written and kept: wording, named values, a formula or choices; and its strict reader.
 import { kinds, type KindName } from '../../core/kinds.ts';
-import { shown, UNSEEN } from '../../core/shown.ts';
+import { shown } from '../../core/shown.ts';
 import { levels, topics, type Level, type Topic } from '../topics.ts';
 import type { Whole } from '../question.ts';
+import { oneLine } from './one-line.ts';
 import { LONGEST_FORMULA, NAME, isFunction } from './formula.ts';
 import { unitIn } from './reckon.ts';
 
@@ -72,9 +73,6 @@ export const OWN_ID = /^own-[a-z0-9]{4,16}$/;
 
 const isRecord = (given: unknown): given is Record<string, unknown> =>
   typeof given === 'object' && given !== null && !Array.isArray(given);
-/** Text on one line, of characters that can be seen. */
-export const oneLine = (text: string): string =>
-  text.replace(/\s+/g, ' ').replace(UNSEEN, '').replace(/ +/g, ' ').trim();
 
 /** Thrown by a piece that cannot be read; leaves the reader as a sentence. */
 class Damaged extends Error {}

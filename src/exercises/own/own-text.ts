@@ -5,7 +5,8 @@ import { GENERATOR } from '../draw.ts';
 import { readNotes } from '../notes.ts';
 import { partsOfLine } from '../own-line.ts';
 import { fingerprint } from '../worksheet.ts';
-import { OWN_ID, oneLine, readOwnQuestion, type OwnQuestion } from './own-question.ts';
+import { oneLine } from './one-line.ts';
+import { OWN_ID, readOwnQuestion, type OwnQuestion } from './own-question.ts';
 import { OWN_LIMITS, showings, type Item, type OwnSheet } from './own-sheet.ts';
 
 export const SHEET_FORMAT = 'malt-spirit-handbook/own-sheet';

@@ -5,6 +5,7 @@ import { kinds, type KindName } from '../../core/kinds.ts';
 import { boundsOf } from '../bounds.ts';
 import { reachOf } from '../mark-number.ts';
 import { letter } from '../letters.ts';
+import { ROUNDED_BY } from '../verdict.ts';
 import {
   isChoiceQuestion,
   isNumberQuestion,
@@ -123,8 +124,6 @@ function reach(question: NumberQuestion, at: number): readonly [number, number] 
     Math.min(widest, ...others.filter((off) => off > 0).map((off) => off / 2)),
   ];
 }
-
-const ROUNDED_BY = 0.25; // part of the answer by which a rounded one may be off; as in `mark-number.ts`
 
 /** Numbers that are right but rounded too far: the answer to fewer decimals, or to tens and more, outside what counts as right. */
 export function roundedOf(question: NumberQuestion): readonly number[] {

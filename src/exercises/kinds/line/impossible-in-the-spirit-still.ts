@@ -32,7 +32,7 @@ export default ofTwo(
         {
           alike: {
             can: told(
-              `At its best moment the run came over at ${n(line.round.begins.run, 1)} % vol, at ordinary pressure.`,
+              `At its best moment the run came over at ${n(Math.min(heart.strength + 3, 84), 1)} % vol, at ordinary pressure.`,
               `It can be: two boilings in pots can gather that much and stay well below the azeotrope, near 97 % vol.`,
             ),
             cannot: told(

@@ -99,7 +99,7 @@ export default impossible({
       {
         alike: {
           can: told(
-            `The strongest spirit seen in the run was ${strength(line.round.washRun.curve[0]!.strength)}, and the low wines as a whole are at ${strength(lowWines.strength)}.`,
+            `The strongest spirit seen in the run was ${strength(2 * lowWines.strength)}, and the low wines as a whole are at ${strength(lowWines.strength)}.`,
             `It can be: the run begins strong and ends weak, and the whole lies between.`,
           ),
           cannot: told(
