@@ -22,7 +22,7 @@ export default sum({
     return above > 0.25 ? above : NaN;
   },
   prompt: (show) =>
-    `Carbon dioxide has come into ordinary air, which has ${OXYGEN} % oxygen, until it is ${show.gas} of the mixture. An oxygen alarm is set at ${show.alarm}. How many percentage points above its setting is the oxygen still?`,
+    `Carbon dioxide has come into ordinary air, which has ${OXYGEN} % oxygen, until it is ${show.gas} of the mixture. An oxygen alarm is set at ${show.alarm}. How many points above its setting is the oxygen still?`,
   slips: [
     {
       family: 'points',
