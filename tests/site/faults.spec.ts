@@ -256,7 +256,7 @@ for (const [what, script, address] of [
   ['the script of every page', /_astro\/book\./, '/distilling/'],
   ['what a calculator reckons', /_astro\/what-if\./, '/sums/what-if/'],
   ['the first question', /_astro\/moisture-on-dry-basis\./, '/practice/#topic=malting'],
-  ['a kind of question', /_astro\/alcohol-of-a-hectare\./, '/sheets/'],
+  ['a kind of question', /_astro\/energy-of-a-bottle\./, '/sheets/'],
 ] as const)
   test(`${what} does not come to ${address}: the page says so, and what was saved is untouched`, async ({
     page,
