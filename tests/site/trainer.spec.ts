@@ -34,7 +34,7 @@ test('a question is tried, kept, asked in a sheet, taken and counted by its mark
   await write(page, 'malt + yield');
   await button(page, 'Keep it in my bank').click();
   await expect(page.locator('.own-finding')).toContainText('not alike');
-  await write(page, 'malt / 1000 × yield');
+  await write(page, 'malt[t] × yield');
   await button(page, 'Keep it in my bank').click();
   await expect(page.locator('.own-found')).toContainText('Alcohol of a mash');
 
