@@ -12,6 +12,9 @@ type Judged = Pick<NumberQuestion, 'answer' | 'tolerance' | 'digits' | 'whole'>;
 /** The decimal place of a tolerance's first figure, as a power of ten: −1 for 0.6, 1 for 25. */
 const placeOf = (tolerance: number) => Math.floor(Math.log10(tolerance) + 1e-9);
 
+/** Part of the answer by which a rounded one may be off and still have half its marks; a choice of this book’s. */
+export const ROUNDED_BY = 0.03;
+
 /**
  * The ends of what counts as right, in the kind's own unit: the tolerance about the answer, rounded inwards to a tenth of the
  * tolerance's size, so that both ends can be printed and are themselves right. Whole things have one right number.

@@ -4,8 +4,8 @@ import { kinds } from '../core/kinds.ts';
 import { shown } from '../core/shown.ts';
 import { unitsRead } from '../core/units.ts';
 import { readAnswer, type Reading } from './answer.ts';
-import { isWithin } from './bounds.ts';
-import { ROUNDED_BY, type Mark } from './verdict.ts';
+import { isWithin, ROUNDED_BY } from './bounds.ts';
+import type { Mark } from './verdict.ts';
 import type { NumberQuestion, Slip } from './question.ts';
 
 const CLOSE = 0.01; // part of the answer by which one may be off in a unit that it does not name

@@ -19,8 +19,5 @@ const points: Readonly<Record<Verdict, number>> = {
   unit: 0.5,
   wrong: 0,
 };
-/** Part of the answer by which a rounded one may be off and still have half its marks; a choice of this book’s. */
-export const ROUNDED_BY = 0.03;
-
 /** What a verdict is worth: one, a half for a right number with a fault of form, or nothing. */
 export const pointsOf = (verdict: Verdict): number => points[verdict];

@@ -8,7 +8,7 @@ export function ExchangeFold(props: ExchangeProps & { readonly isReady: boolean 
   const [isOpen, setOpen] = createSignal(false);
   return (
     <details class="exchange" onToggle={(event) => event.currentTarget.open && setOpen(true)}>
-      <summary>For a college’s own system, or a spreadsheet</summary>
+      <summary>For another system, or a table</summary>
       <Show when={isOpen() && props.isReady}>
         <Exchange {...props} />
       </Show>

@@ -1,7 +1,7 @@
 // One version of a trainer's own sheet on paper: title, time and total at its head, marks at each question; answers, or a marking key.
 import { For, Show } from 'solid-js';
 import { marksIn, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts';
-import { ROUNDED_BY } from '../exercises/verdict.ts';
+import { ROUNDED_BY } from '../exercises/bounds.ts';
 import { allowedBy, answerInWords } from '../exercises/wording.ts';
 import { PaperQuestion, partNames, type Part } from './PaperQuestion.tsx';
 import { book } from '../house/book.ts';

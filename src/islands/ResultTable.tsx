@@ -1,15 +1,18 @@
 // The trainer's table of results, from the codes that trainees hand in; saved as CSV.
-import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { csvOf } from '../exercises/csv.ts';
 import { resultsJson } from '../exercises/exchange/results-json.ts';
 import { families } from '../exercises/families.ts';
 import { eachOnce, missedIn, missesOf, readResult, scoreOf, type Result } from '../exercises/result.ts';
-import { alikeNotes } from '../exercises/results-alike.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { saveFile } from './save-file.ts';
-import { sheetsSet } from './sheets-set.ts';
 import { inWords as dayInWords } from './today.ts';
 
+const fetchLater = async () => ({
+  ...(await import('../exercises/results-alike.ts')),
+  ...(await import('./sheets-set.ts')),
+});
+type Later = Awaited<ReturnType<typeof fetchLater>>;
 const KEY = keyOf('result-codes');
 const LONGEST = 200_000; // characters of codes that are read: some thousand
 const MOST_TOLD = 10; // codes that are named as damaged one by one
@@ -37,6 +40,9 @@ export function ResultTable(props: { readonly mark: string }) {
   );
   const once = createMemo(() => eachOnce(readings().filter((each) => typeof each !== 'string')));
   const results = () => once().results;
+  /** What looks for results that are alike, and for the sheets that were handed out, comes with the first of them. */
+  const [later, setLater] = createSignal<Later>();
+  createEffect(() => results().length > 0 && !later() && void fetchLater().then(setLater));
   const problems = () => {
     const damaged = readings().filter((each) => typeof each === 'string');
     return [
@@ -60,7 +66,9 @@ export function ResultTable(props: { readonly mark: string }) {
   };
   /** The way to a sheet that this browser handed out, by the short name in a code. */
   const addressOf = (mark: string) => {
-    const address = sheetsSet().find((each) => each.mark === mark)?.address;
+    const address = later()
+      ?.sheetsSet()
+      .find((each) => each.mark === mark)?.address;
     return address && `../${address}`;
   };
   const save = () =>
@@ -105,7 +113,9 @@ export function ResultTable(props: { readonly mark: string }) {
         <Show when={results().length > 0}>
           <p>{results().length === 1 ? '1 result is read.' : `${results().length} results are read.`}</p>
         </Show>
-        <For each={[...once().notes, ...alikeNotes(results())]}>{(note) => <p>{note}</p>}</For>
+        <For each={[...once().notes, ...(later()?.alikeNotes(results()) ?? [])]}>
+          {(note) => <p>{note}</p>}
+        </For>
         <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
       </div>
       <Show when={results().length > 0}>

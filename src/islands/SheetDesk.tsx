@@ -1,6 +1,5 @@
 // A trainer's desk: choose a sheet, see it at once, print it, share it, save it for a learning system.
-import { createEffect, createMemo, createSignal, For, on, onMount, Show } from 'solid-js';
-import { ExchangeFold } from './ExchangeFold.tsx';
+import { createEffect, createMemo, createSignal, For, lazy, on, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { formatCount } from '../core/format.ts';
 import { GENERATOR } from '../exercises/draw.ts';
@@ -31,10 +30,11 @@ import { ResultTable } from './ResultTable.tsx';
 import { SheetHandOn } from './SheetHandOn.tsx';
 import type { Part } from './PaperQuestion.tsx';
 import { Paper } from './SheetPaper.tsx';
-import { rememberSheet } from './sheets-set.ts';
 import { today } from './today.ts';
 import { Tick } from './Tick.tsx';
 import { drawnInSteps } from './use-kinds.ts';
+
+const Exchange = lazy(() => import('./Exchange.tsx').then((part) => ({ default: part.Exchange })));
 
 const start: Worksheet = {
   generator: GENERATOR,
@@ -138,10 +138,13 @@ export default function SheetDesk(props: { readonly list: string }) {
     afterFrame(() => setReady(true)); // the page comes alive first
   });
 
+  const [isExchange, setExchange] = createSignal(false); // what it holds comes when it is opened
   const remember = (made: Worksheet) => {
     const link = sheetLink(made);
     if (!linkProblem(link))
-      rememberSheet({ mark: fingerprint(link), title: made.seed, address: `sheet/${link}`, day: today() });
+      void import('./sheets-set.ts').then(({ rememberSheet }) =>
+        rememberSheet({ mark: fingerprint(link), title: made.seed, address: `sheet/${link}`, day: today() }),
+      );
   };
   const printOut = async (part: Part) => {
     const made = await settle();
@@ -309,15 +312,19 @@ export default function SheetDesk(props: { readonly list: string }) {
           </button>
         </p>
         <p role="status">{said()}</p>
-        <ExchangeFold
-          isReady={drawn() !== undefined}
-          mark={mark}
-          title={`Malt Spirit Handbook, sheet ${sheet().seed}`}
-          generator={sheet().generator}
-          shown={shown()}
-          versions={sheet().versions}
-          load={versionsOf}
-        />
+        <details class="exchange" onToggle={() => setExchange(true)}>
+          <summary>For another system, or a table</summary>
+          <Show when={isExchange() && drawn()}>
+            <Exchange
+              mark={mark}
+              title={`Malt Spirit Handbook, sheet ${sheet().seed}`}
+              generator={sheet().generator}
+              shown={shown()}
+              versions={sheet().versions}
+              load={versionsOf}
+            />
+          </Show>
+        </details>
         <SheetHandOn
           mark={mark()}
           isReady={drawn() !== undefined}

@@ -3,7 +3,7 @@ import { For, Show } from 'solid-js';
 import type { Question } from '../exercises/question.ts';
 import { book } from '../house/book.ts';
 import { topicTitles } from '../exercises/topics.ts';
-import { ROUNDED_BY } from '../exercises/verdict.ts';
+import { ROUNDED_BY } from '../exercises/bounds.ts';
 import { allowedBy, answerInWords } from '../exercises/wording.ts';
 import { PaperQuestion, partNames, type Part } from './PaperQuestion.tsx';
 

@@ -12,7 +12,7 @@ const FIELDS = 70 * KB; // with fields: one calculator or the figures of a stage
 const DESK = 84 * KB; // where a house is handed on, its casks are kept or its week is set out: signatures, a register, a timetable
 const TOOL = 90 * KB; // of a page that draws questions or reads scripts, until it can be used
 const REQUESTS = 38;
-const REQUESTS_OF_A_TOOL = 50; // a sheet of ten questions fetches ten kinds of them
+const REQUESTS_OF_A_TOOL = 52; // a sheet of ten questions fetches ten kinds of them
 const STYLES = 15 * KB;
 const FIRST_VIEW = 150 * KB; // page, styles, script, faces, data
 /** Pages to read that follow what the reader has done: practice, guesses and shifts that are kept. */

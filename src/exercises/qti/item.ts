@@ -2,10 +2,9 @@
 import type { Chart } from '../../calculators/define.ts';
 import { format } from '../../core/format.ts';
 import { kinds, type KindName } from '../../core/kinds.ts';
-import { boundsOf } from '../bounds.ts';
+import { boundsOf, ROUNDED_BY } from '../bounds.ts';
 import { reachOf } from '../mark-number.ts';
 import { letter } from '../letters.ts';
-import { ROUNDED_BY } from '../verdict.ts';
 import {
   isChoiceQuestion,
   isNumberQuestion,
