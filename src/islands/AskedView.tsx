@@ -1,7 +1,6 @@
 // A question between two passages: answered, marked and worked in place, and kept with the answers of practice.
 import { createSignal, Show } from 'solid-js';
 import { drawQuestion } from '../exercises/draw.ts';
-import { hintOf } from '../exercises/hint.ts';
 import { answered, practiceSeed } from '../exercises/progress-store.ts';
 import type { QuestionKind } from '../exercises/question.ts';
 import type { Mark } from '../exercises/verdict.ts';
@@ -9,6 +8,7 @@ import { asInBook } from '../house/line-of.ts';
 import { useHouse } from '../house/store.ts';
 import { fetchMarker } from './marker.ts';
 import { MarkView } from './MarkView.tsx';
+import { SecondTry } from './SecondTry.tsx';
 import { QuestionView } from './QuestionView.tsx';
 import { today } from './today.ts';
 
@@ -74,10 +74,7 @@ export function AskedView(props: { readonly kind: QuestionKind }) {
               {(result) => <MarkView question={asked()} mark={result()} done={isFinal()} />}
             </Show>
             <Show when={isSecondTry()}>
-              <p class="hint">
-                <Show when={hintOf(asked())}>{(hint) => <>Hint: {hint()}. </>}</Show>
-                Try once more; the first answer is the one that is kept.
-              </p>
+              <SecondTry question={asked()} />
             </Show>
           </div>
           <p class="actions">

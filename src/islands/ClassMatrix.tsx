@@ -11,6 +11,7 @@ import {
 import { FIRST_OUTCOMES, matrixOn, monthsAfter, outcomesOf, standingsTable, stateSigns, type Held } from '../exercises/class/competence.ts'; // prettier-ignore
 import { LONGEST_LINE } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
+import { ClassChoice } from './ClassChoice.tsx';
 import { saveFile } from './save-file.ts';
 import { inWords, today } from './today.ts';
 
@@ -78,19 +79,13 @@ export function ClassMatrix(props: {
         <details class="screen-only">
           <summary>Write down that somebody can do something</summary>
           <form autocomplete="off" onSubmit={(event) => event.preventDefault()}>
-            <div class="field">
-              <label for="matrix-person">Who</label>
-              <select
-                id="matrix-person"
-                autocomplete="off"
-                value={person()}
-                onChange={(event) => setPerson(event.currentTarget.value)}
-              >
-                {' '}
-                <option value="">choose</option>
-                <For each={peopleOf(props.book)}>{({ id, name }) => <option value={id}>{name}</option>}</For>
-              </select>
-            </div>
+            <ClassChoice
+              id="matrix-person"
+              label="Who"
+              value={person()}
+              choices={peopleOf(props.book).map(({ id, name }) => ({ id, text: name }))}
+              choose={setPerson}
+            />
             {field('outcome', 'Can do what: a stage, or in your words', 'text', 'matrix-outcomes')}
             <datalist id="matrix-outcomes">
               <For each={[...new Set([...FIRST_OUTCOMES, ...outcomes()])]}>

@@ -5,6 +5,7 @@ import { idOf, peopleOf, settingsOf, withThings, worksOf, type ClassBook } from 
 import { alikeIn, grid, resultsTable, type Cell } from '../exercises/class/counts.ts';
 import { withPasted } from '../exercises/class/taken.ts';
 import { sheetAt } from './class-sheets-later.ts';
+import { ClassChoice } from './ClassChoice.tsx';
 import { saveFile } from './save-file.ts';
 import { sheetsSet } from './sheets-set.ts';
 import { inWords, today } from './today.ts';
@@ -167,34 +168,20 @@ export function ClassResults(props: {
           <details>
             <summary>Write a result down by hand</summary>
             <form class="choices" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
-              <div class="field">
-                <label for="class-person">Who</label>
-                <select
-                  id="class-person"
-                  autocomplete="off"
-                  value={person()}
-                  onChange={(event) => setPerson(event.currentTarget.value)}
-                >
-                  {' '}
-                  <option value="">choose</option>
-                  <For each={peopleOf(props.book)}>
-                    {({ id, name }) => <option value={id}>{name}</option>}
-                  </For>
-                </select>
-              </div>
-              <div class="field">
-                <label for="class-work">What</label>
-                <select
-                  id="class-work"
-                  autocomplete="off"
-                  value={work()}
-                  onChange={(event) => setWork(event.currentTarget.value)}
-                >
-                  {' '}
-                  <option value="">choose</option>
-                  <For each={heads()}>{({ id, title }) => <option value={id}>{title}</option>}</For>
-                </select>
-              </div>
+              <ClassChoice
+                id="class-person"
+                label="Who"
+                value={person()}
+                choices={peopleOf(props.book).map(({ id, name }) => ({ id, text: name }))}
+                choose={setPerson}
+              />
+              <ClassChoice
+                id="class-work"
+                label="What"
+                value={work()}
+                choices={heads().map(({ id, title }) => ({ id, text: title }))}
+                choose={setWork}
+              />
               {field('got', 'Points')}
               {field('of', 'Of')}
               {field('attempt', 'Attempt')}

@@ -18,7 +18,7 @@ import { fileNameOf } from './file-name.ts';
 import { focusAfter } from './focus-after.ts';
 import { textOfFile } from './open-file.ts';
 import { isTooLong, ownLink, readOwnLink } from './own-address.ts';
-import { keepDraft, keepSheet, keptBank, keptDraft, keptSheets } from './own-kept.ts';
+import { isDraftKey, keepDraft, keepSheet, keptBank, keptDraft, keptSheets } from './own-kept.ts';
 import { kindsById, type KindsById } from './own-kinds.ts';
 import { OwnSheetFind } from './OwnSheetFind.tsx';
 import { OwnSheetItems } from './OwnSheetItems.tsx';
@@ -160,9 +160,11 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
     setSheet((typeof read === 'object' ? read.sheet : keptDraft()) ?? fresh());
     const problems = [kept.problem, keptSheets().problem].filter(Boolean);
     if (problems.length > 0) setSaid(problems.join(' '));
-    addEventListener('storage', () => {
+    addEventListener('storage', ({ key }) => {
       setBank(keptBank().all);
       setShelf(keptSheets().all);
+      const theirs = isDraftKey(key) ? keptDraft() : undefined;
+      if (theirs) setSheet(theirs);
     });
     afterFrame(() => setReady(true));
   });

@@ -3,7 +3,6 @@ import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { shown } from '../core/shown.ts';
 import { fetchKinds, ifHere, kindsOf } from '../exercises/kinds/later.ts';
 import type { Mark } from '../exercises/verdict.ts';
-import { hintOf } from '../exercises/hint.ts';
 import { passageOf } from '../exercises/passages.ts';
 import { kindNext, practicePool, questionNext } from '../exercises/practise.ts';
 import {
@@ -33,6 +32,7 @@ import { focusAfter } from './focus-after.ts';
 import { keepLesson, keptLesson } from './lesson-kept.ts';
 import { fetchMarker } from './marker.ts';
 import { MarkView } from './MarkView.tsx';
+import { SecondTry } from './SecondTry.tsx';
 import { QuestionView } from './QuestionView.tsx';
 import { RecordSheet } from './RecordSheet.tsx';
 import { textOfFile } from './open-file.ts';
@@ -301,10 +301,7 @@ export default function Practice(props: { readonly list: string }) {
                   {(result) => <MarkView question={asked()} mark={result()} done={isDone()} />}
                 </Show>
                 <Show when={isSecondTry()}>
-                  <p class="hint">
-                    <Show when={hintOf(asked())}>{(hint) => <>Hint: {hint()}. </>}</Show>
-                    Try once more; the first answer is the one that is kept.
-                  </p>
+                  <SecondTry question={asked()} />
                 </Show>
                 <Show when={(isSecondTry() || isDone()) && passageOf(asked().kind, asked().topic)}>
                   {(at) => (

@@ -1,7 +1,6 @@
 // A trainer's own sheet taken on the screen, from its link or file: marked at once, at the end or never shown, as its trainer chose.
-import { formatCount } from '../core/format.ts';
 import { createEffect, createMemo, createSignal, For, lazy, onMount, Show } from 'solid-js';
-import { formatNumber } from '../core/format.ts';
+import { formatCount, formatNumber } from '../core/format.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import { askingOwn, marksIn, ownScore, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts';
 import { LONGEST_TEXT, ownMark, readOwnSheet } from '../exercises/own/own-text.ts';
@@ -15,12 +14,11 @@ import { fetchMarker, markerHere } from './marker.ts';
 import { NumberField } from './NumberField.tsx';
 import { textOfFile } from './open-file.ts';
 import { readOwnLink } from './own-address.ts';
-import { dayOf, readTaken, freshTaken, timeText, type Taken } from './own-taken.ts';
+import { dayOf, readTaken, freshTaken, type Taken } from './own-taken.ts';
 import { kindsById } from './own-kinds.ts';
-import { Again, NameOnSheet, ResultCode } from './TakeParts.tsx';
+import { Again, MINUTE, NameOnSheet, ResultCode, timeAllowed } from './TakeParts.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 
-const MINUTE = 60_000; // ms
 // What shows questions comes once a sheet is open.
 const MarkView = lazy(() => import('./MarkView.tsx').then((part) => ({ default: part.MarkView })));
 const QuestionView = lazy(() =>
@@ -185,10 +183,7 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
             {sheet()!.title || 'A sheet'}, version {version()}
           </h2>
           <p class="own-time">
-            Begun at {timeText(work().begun)}.{' '}
-            {sheet()!.minutes > 0
-              ? `${formatCount(sheet()!.minutes, 'minute')} allowed: until ${timeText(work().begun + sheet()!.minutes * MINUTE)}.`
-              : 'No time is set.'}{' '}
+            {timeAllowed(work().begun, sheet()!.minutes)}{' '}
             {sheet()!.shows === 'never' ? 'You hand in a code; what was right, your trainer tells you.' : ''}
           </p>
           <Show when={isHandedIn() && sheet()!.shows !== 'never'}>

@@ -1,6 +1,14 @@
 // What any sheet taken on the screen has: the trainee's name, and the code that is handed in.
 import { Show } from 'solid-js';
+import { formatCount } from '../core/format.ts';
 import { MOST_ATTEMPTS } from '../exercises/result.ts';
+import { timeText } from './own-taken.ts';
+
+export const MINUTE = 60_000; // ms
+
+/** When a sheet was begun, and until when it may be answered: “Begun at 10:05. 40 minutes allowed: until 10:45.” */
+export const timeAllowed = (begun: number, minutes: number): string =>
+  `Begun at ${timeText(begun)}. ${minutes > 0 ? `${formatCount(minutes, 'minute')} allowed: until ${timeText(begun + minutes * MINUTE)}.` : 'No time is set.'}`;
 
 export function NameOnSheet(props: { readonly name: string; readonly change: (name: string) => void }) {
   return (

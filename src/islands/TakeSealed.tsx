@@ -15,9 +15,8 @@ import { textOfFile } from './open-file.ts';
 import { dayOf, freshTaken, readTaken, timeText, type Taken } from './own-taken.ts';
 import { saveFile } from './save-file.ts';
 import { readSealedLink } from './sealed-address.ts';
-import { Again, NameOnSheet, ResultCode } from './TakeParts.tsx';
+import { Again, NameOnSheet, ResultCode, timeAllowed } from './TakeParts.tsx';
 
-const MINUTE = 60_000; // ms
 const Chart = lazy(() => import('./Chart.tsx').then((part) => ({ default: part.Chart })));
 
 function Answer(props: {
@@ -224,11 +223,8 @@ export default function TakeSealed() {
             {sheet()!.title || 'A sealed sheet'}, version {version()}
           </h2>
           <p class="own-time">
-            Begun at {timeText(work().begun)}.{' '}
-            {sheet()!.minutes > 0
-              ? `${sheet()!.minutes} minutes allowed: until ${timeText(work().begun + sheet()!.minutes * MINUTE)}.`
-              : 'No time is set.'}{' '}
-            This sheet holds no answers. Yours go back sealed, and your trainer marks them.
+            {timeAllowed(work().begun, sheet()!.minutes)} This sheet holds no answers. Yours go back sealed,
+            and your trainer marks them.
           </p>
           <Show when={code() !== '' && work().handedIn > 0}>
             <div class="handed-in sealed-code" role="status">

@@ -46,6 +46,8 @@ export function keepSheet(title: string, sheet?: OwnSheet): boolean {
   return keepText(SHEETS, JSON.stringify([...others, ...(sheet ? [sheet] : [])].slice(-MOST_KEPT).map(ownSheetText)));
 } // prettier-ignore
 
+/** Whether a key of storage is that of the sheet on the desk: another tab has changed it. */
+export const isDraftKey = (key: string | null): boolean => key === DRAFT;
 /** The sheet that is being put together, so that closing the page loses nothing. */
 export const keptDraft = (): OwnSheet | undefined => {
   const read = readOwnSheet(keptText(DRAFT) ?? '');

@@ -118,3 +118,21 @@ test('a record of tasks is filled in, saved, begun anew and opened again', async
   await expect(page.locator('.observed-paper')).toContainText('prompted');
   await expect(page.locator('.observed-paper')).toContainText('no licence');
 });
+
+test('two tabs on one sheet: what is changed in one stands in the other, and nothing is lost', async ({
+  page,
+  context,
+}) => {
+  await open(page, '/sheets/own/');
+  const other = await context.newPage();
+  await open(other, '/sheets/own/');
+  await page.fill('#own-title', 'Week nine');
+  await page.locator('#own-title').blur();
+  await expect(other.locator('#own-title')).toHaveValue('Week nine');
+  await other.fill('#own-minutes', '35');
+  await other.locator('#own-minutes').blur();
+  await expect(page.locator('#own-minutes')).toHaveValue('35');
+  await page.reload();
+  await expect(page.locator('#own-title')).toHaveValue('Week nine');
+  await expect(page.locator('#own-minutes')).toHaveValue('35');
+});

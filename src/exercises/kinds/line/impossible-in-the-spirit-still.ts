@@ -1,7 +1,7 @@
 // A heart above the azeotrope, below its own end, or with more than the charge: runs that no spirit still gives.
 import { formatNumber as n } from '../../../core/format.ts';
 import { ofTwo } from '../../of-two.ts';
-import { impossible, told } from './impossible.ts';
+import { impossible, OWN_FIRST_SINCE, told } from './impossible.ts';
 import { alcoholSaid, said } from './quoted.ts';
 
 export default ofTwo(
@@ -23,6 +23,8 @@ export default ofTwo(
       const volume = (litres: number) => said(litres * mashes, 'volume20');
       const share = (part: { alcohol: number }) => (100 * part.alcohol) / charge.alcohol;
       const printed = (part: { alcohol: number }) => Number(share(part).toFixed(1)); // what is told adds up as it stands
+      const first =
+        chance.generator < OWN_FIRST_SINCE ? Math.min(heart.strength + 3, 84) : line.round.begins.run;
       const pure = chance.pick([98.2, 98.5, 98.8, 99.1, 99.4]);
       const moreHeart = charge.alcohol * chance.pick([1.02, 1.05, 1.09]);
       const weakHeart = house.heartEnd - chance.pick([1.5, 2.4, 3.1, 4.2]);
@@ -32,7 +34,7 @@ export default ofTwo(
         {
           alike: {
             can: told(
-              `At its best moment the run came over at ${n(Math.min(heart.strength + 3, 84), 1)} % vol, at ordinary pressure.`,
+              `At its best moment the run came over at ${n(first, 1)} % vol, at ordinary pressure.`,
               `It can be: two boilings in pots can gather that much and stay well below the azeotrope, near 97 % vol.`,
             ),
             cannot: told(

@@ -1,6 +1,6 @@
 // Low wines with more than the wash held, a whole stronger than its strongest part, and other impossible runs.
 import { formatNumber as n } from '../../../core/format.ts';
-import { impossible, told } from './impossible.ts';
+import { impossible, OWN_FIRST_SINCE, told } from './impossible.ts';
 import { alcoholSaid, said } from './quoted.ts';
 
 export default impossible({
@@ -22,6 +22,8 @@ export default impossible({
     const moreAlcohol = wash.alcohol * chance.pick([1.02, 1.04, 1.07]);
     const moreRest = potAle.volume + wash.volume * chance.pick([0.05, 0.08, 0.12]);
     const strongRest = wash.strength * chance.pick([1.06, 1.1, 1.2]);
+    const first =
+      chance.generator < OWN_FIRST_SINCE ? 2 * lowWines.strength : line.round.washRun.curve[0]!.strength;
     const highest = lowWines.strength * chance.pick([0.88, 0.92, 0.95]);
     const [liquid, vapour, weaker] = chance.pick([
       [20.4, 69.6, 17.2],
@@ -99,7 +101,7 @@ export default impossible({
       {
         alike: {
           can: told(
-            `The strongest spirit seen in the run was ${strength(2 * lowWines.strength)}, and the low wines as a whole are at ${strength(lowWines.strength)}.`,
+            `The strongest spirit seen in the run was ${strength(first)}, and the low wines as a whole are at ${strength(lowWines.strength)}.`,
             `It can be: the run begins strong and ends weak, and the whole lies between.`,
           ),
           cannot: told(

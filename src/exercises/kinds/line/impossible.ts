@@ -6,6 +6,9 @@ import { choice, EVEN_SINCE, type Option } from '../../choice.ts';
 import type { QuestionKind } from '../../question.ts';
 import type { Level, Topic } from '../../topics.ts';
 
+/** The generator from which the strongest spirit of a run that is told as true is the house’s own. */
+export const OWN_FIRST_SINCE = 6;
+
 /** One thing told: as it can be, if this house allows it, and the ways in which it could never be. */
 export interface Claim {
   readonly can: Option | false;
