@@ -130,8 +130,13 @@ export function Warmer(props: WeekQuestionsProps) {
         : `The condensers take ${signed(now.water, 0, 'L', 'more', 'less')} water a week.`;
     return `${hours} ${heat} ${water}`;
   };
+  const isSought = () => {
+    const now = answer();
+    return !isRefusal(now) && now.hoursOfRun !== 0 && worker.found()?.most === undefined && !worker.failed();
+  };
   const most = () => {
     const found = worker.found();
+    if (isSought()) return ' How many fit is being looked for.';
     return found?.most === undefined || isRefusal(answer())
       ? ''
       : ` The most is then ${formatNumber(found.most, 0)} mashes a week.`;
@@ -159,7 +164,7 @@ export function Warmer(props: WeekQuestionsProps) {
           plain
         />
       </div>
-      <p class="remark">
+      <p class="remark" aria-busy={isSought()}>
         {says()}
         {most()}
       </p>
