@@ -1,5 +1,5 @@
 // Every page: it loads clean and still, fits a phone and eight screens of it, its links lead somewhere, and it passes the accessibility rules.
-import { expect, test } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
 import { addresses, addUpShifts, broken, chapters, open, shiftOf, watch } from './pages.ts';
 
 const PHONE = { width: 390, height: 844 };
@@ -39,6 +39,17 @@ test('links lead somewhere', async ({ request, baseURL }) => {
   expect(links).toBeGreaterThan(10 * addresses.length);
 });
 
+/** How many screens of a phone a page has, all of it laid out. */
+const screensOf = (page: Page) =>
+  page.evaluate(async (height) => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync('* { content-visibility: visible !important }');
+    document.adoptedStyleSheets.push(sheet);
+    document.documentElement.getBoundingClientRect(); // which asks for the fonts of what was not in sight
+    await document.fonts.ready;
+    return document.documentElement.scrollHeight / height;
+  }, PHONE.height);
+
 for (const address of addresses)
   test(`${address} loads clean and still, is short and fits, and axe finds nothing in light or dark`, async ({
     page,
@@ -49,13 +60,11 @@ for (const address of addresses)
     await page.emulateMedia({ reducedMotion: 'reduce' });
     await page.setViewportSize(PHONE);
     await open(page, address);
-    await page.evaluate(() => document.fonts.ready);
-    const screens = await page.evaluate((height) => {
-      const sheet = new CSSStyleSheet();
-      sheet.replaceSync('* { content-visibility: visible !important }'); // all of it laid out
-      document.adoptedStyleSheets.push(sheet);
-      return document.documentElement.scrollHeight / height;
-    }, PHONE.height);
+    let screens = await screensOf(page);
+    if (screens > MOST) {
+      await open(page, address); // a slow machine's first visit goes without the book's fonts; by now they are here
+      screens = await screensOf(page);
+    }
     console.log(`${address.padEnd(28)} ${screens.toFixed(1)} screens`);
     if (!lists.includes(address)) expect(screens).toBeLessThanOrEqual(MOST);
 
