@@ -21,6 +21,20 @@ test.each([
   expect(placeOn(bent, value)).toBe(place);
 });
 
+test('a part grows wide and high with its figure', () => {
+  const band = [
+    [0, 0, 0, 0],
+    [1, 4, 0, 1],
+  ] as const;
+  expect(placeOn(band, 0.25)).toBe('translate(1 0) scale(0.25 1)');
+  expect(placeOn(band, 3)).toBe('translate(4 0) scale(1 1)');
+  const fall = [
+    [20, 0, 9, 1, 0.5],
+    [40, 0, 9, 1, 1.5],
+  ] as const;
+  expect(placeOn(fall, 30)).toBe('translate(0 9) scale(1 1)');
+});
+
 test('every drawing has words, and those with moving parts the frame that moves them', () => {
   const folder = join(import.meta.dirname, '..', '..', 'src', 'components', 'drawings');
   for (const file of readdirSync(folder).filter((name) => name.endsWith('.astro'))) {

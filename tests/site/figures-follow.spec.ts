@@ -47,6 +47,11 @@ test('gravity changed in fermenting changes the heart in distilling and the bott
   await expect(station(page, 'wash')).toHaveText(nowLitres(after.wash.alcohol));
   await follow(page, 'fermenting');
   await expect(figure(page, 'wash.alcohol')).toHaveText(figureText(after, 'wash.alcohol'));
+  // The curve under the washbacks begins higher: 62 points above water where it was 58, 1.1 units each.
+  await expect(page.locator('[data-moves="house.originalGravity"]').last()).toHaveAttribute(
+    'transform',
+    'translate(62 305.8)',
+  );
 
   await follow(page, 'distilling');
   await expect(figure(page, 'heart.volume')).toHaveText(figureText(after, 'heart.volume'));
