@@ -24,7 +24,7 @@ export function OwnPaper(props: {
       ...(props.sheet.passMark > 0 ? [`${props.sheet.passMark}\u202f% to pass`] : []),
     ].join(', ');
   return (
-    <article class="sheet-paper own-paper" data-part={props.part}>
+    <article class="sheet-paper own-paper" data-part={props.part} data-version={props.version}>
       <header>
         <h3>{props.sheet.title || 'A sheet'}</h3>
         <p>
@@ -47,8 +47,7 @@ export function OwnPaper(props: {
         </>
       </Show>
       <p class="small">
-        Sheet {props.mark}, version {props.version}, by book {book}. Harrowmere and other houses named are
-        invented.
+        End of version {props.version}. By book {book}; Harrowmere and other houses named are invented.
       </p>
     </article>
   );

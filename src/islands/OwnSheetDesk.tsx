@@ -255,6 +255,8 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
       versions.push(drawn);
     }
     setPrinting({ part, versions });
+    if (part !== 'key')
+      (await import('./version-pages.ts')).footPages(`${made.title || 'Sheet'} (${mark()})`, versions.length);
     printPart('sheet');
     addEventListener('afterprint', () => setPrinting(undefined), { once: true });
   };

@@ -33,6 +33,7 @@ import { Paper } from './SheetPaper.tsx';
 import { today } from './today.ts';
 import { Tick } from './Tick.tsx';
 import { drawnInSteps } from './use-kinds.ts';
+import { footPages } from './version-pages.ts';
 
 const Exchange = lazy(() => import('./Exchange.tsx').then((part) => ({ default: part.Exchange })));
 
@@ -157,6 +158,7 @@ export default function SheetDesk(props: { readonly list: string }) {
       versions.push(asked);
     }
     setPrinting({ part, versions });
+    if (part !== 'key') footPages(`Sheet “${made.seed}” (${mark()})`, versions.length);
     printPart('sheet');
     addEventListener('afterprint', () => setPrinting(undefined), { once: true });
   };

@@ -1,5 +1,6 @@
 // One version of a sheet as it is printed: the questions, the answers with working, or the marking key.
 import { For, Show } from 'solid-js';
+import { formatCount } from '../core/format.ts';
 import type { Question } from '../exercises/question.ts';
 import { book } from '../house/book.ts';
 import { topicTitles } from '../exercises/topics.ts';
@@ -18,14 +19,18 @@ export function Paper(props: {
   readonly name: string;
 }) {
   return (
-    <article class="sheet-paper" data-part={props.part}>
+    <article class="sheet-paper" data-part={props.part} data-version={props.version}>
       <header>
         <h3>
           {partNames[props.part]}, version {props.version}
         </h3>
+        <p>
+          Sheet “{props.name}” ({props.mark}): {formatCount(props.questions.length, 'question')}, one point
+          each.
+        </p>
         <Show when={props.part === 'questions'}>
           <p class="who">
-            <span>Name</span> <span>Date</span>
+            <span>Name</span> <span>Date</span> <span>Time</span> <span>Points</span>
           </p>
         </Show>
       </header>
@@ -40,8 +45,7 @@ export function Paper(props: {
         </>
       </Show>
       <p class="small">
-        Sheet “{props.name}” ({props.mark}), version {props.version}, by book {book}. Harrowmere and other
-        houses named are invented.
+        End of version {props.version}. By book {book}; Harrowmere and other houses named are invented.
       </p>
     </article>
   );

@@ -151,7 +151,7 @@ test('sheets: each version begins a page, no question leaves its answer line, an
     }
 });
 
-test('a question with a curve prints the curve and its table', async ({ page }) => {
+test('a question with a curve prints the curve, and its table only with the answers', async ({ page }) => {
   await open(page, '/sheets/');
   for (const tick of await page.locator('fieldset', { hasText: 'Kinds of question' }).locator('.tick').all())
     if (!/curve/i.test(await tick.innerText())) await tick.locator('input').uncheck();
@@ -163,9 +163,14 @@ test('a question with a curve prints the curve and its table', async ({ page }) 
     const questions = page.locator('.paper.sheet .questions > li');
     await expect(questions).toHaveCount(10);
     await expect(questions.locator('svg .curve:visible')).toHaveCount(10);
-    await expect(questions.locator('.series:visible')).toHaveCount(10);
+    await expect(questions.locator('.series:visible')).toHaveCount(0); // which would give the reading away
     expect(await faultsOf(page, paper)).toEqual([]);
   }
+  await page.emulateMedia({ media: 'screen' });
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  await page.getByRole('button', { name: 'Print the answers' }).click();
+  await layOut(page, 'A4');
+  await expect(page.locator('.paper.sheet .series:visible')).toHaveCount(10);
 });
 
 test('a sheet taken and marked prints the answers given, steps to order among them', async ({ page }) => {
