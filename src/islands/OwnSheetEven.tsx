@@ -32,12 +32,18 @@ export function OwnSheetEven(props: { readonly of: Evenness }) {
           {props.of.missing.length === 1 ? 'it' : 'them'}.
         </p>
       </Show>
-      <div class="table" tabindex="0" role="group" aria-label="Hardness of each version">
+      <div
+        class="table"
+        tabindex="0"
+        role="group"
+        aria-label="Points of hardness: of each version, and of each question in it"
+      >
         <table>
           <thead>
             <tr>
               <th scope="col">Version</th>
-              <th scope="col">Points of hardness</th>
+              <th scope="col">All</th>
+              <For each={props.of.byQuestion[0]}>{(_, i) => <th scope="col">Q{i() + 1}</th>}</For>
             </tr>
           </thead>
           <tbody>
@@ -45,7 +51,12 @@ export function OwnSheetEven(props: { readonly of: Evenness }) {
               {(points, i) => (
                 <tr>
                   <th scope="row">{i() + 1}</th>
-                  <td class="number">{formatNumber(points, 1)}</td>
+                  <td class="number">
+                    <b>{formatNumber(points, 1)}</b>
+                  </td>
+                  <For each={props.of.byQuestion[i()]}>
+                    {(each) => <td class="number">{formatNumber(each, 1)}</td>}
+                  </For>
                 </tr>
               )}
             </For>

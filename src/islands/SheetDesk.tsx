@@ -21,6 +21,7 @@ import {
   type Asked,
   type Worksheet,
 } from '../exercises/worksheet.ts';
+import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { afterFrame, turn, whenIdle } from '../house/idle.ts';
 import { liveParts, useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
@@ -47,6 +48,12 @@ const start: Worksheet = {
   seed: 'sheet-4',
   versions: 12,
 };
+const KEY = keyOf('sheet');
+/** The sheet that was last made in this browser, if it can still be read. */
+function keptSheet() {
+  const reading = readSheetLink(keptText(KEY) ?? '');
+  return reading && 'problem' in reading ? undefined : reading;
+}
 const LONG_LINK = 8000; // characters of an address that programs for messages carry as a rule; common-practice
 const partTitles: Readonly<Record<Part, string>> = {
   questions: 'Print the questions',
@@ -130,10 +137,12 @@ export default function SheetDesk(props: { readonly list: string }) {
   createEffect(on([sheet, seen], () => void (seen() && whenIdle(() => void settle()))));
   createEffect(() => {
     const now = whole() && sheetLink(whole()!);
-    if (now && !linkProblem(now)) history.replaceState(null, '', now);
+    if (!now || linkProblem(now)) return;
+    history.replaceState(null, '', now);
+    keepText(KEY, now);
   });
   onMount(() => {
-    const reading = readSheetLink(location.hash);
+    const reading = readSheetLink(location.hash) ?? (location.hash === '' ? keptSheet() : undefined);
     if (reading && 'problem' in reading) setProblem(reading.problem);
     else if (reading) setSheet(reading.sheet);
     afterFrame(() => setReady(true)); // the page comes alive first

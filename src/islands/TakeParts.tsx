@@ -1,5 +1,5 @@
 // What any sheet taken on the screen has: the trainee's name, and the code that is handed in.
-import { Show } from 'solid-js';
+import { createEffect, createSignal, on, Show } from 'solid-js';
 import { formatCount } from '../core/format.ts';
 import { MOST_ATTEMPTS } from '../exercises/result.ts';
 import { timeText } from './own-taken.ts';
@@ -10,7 +10,19 @@ export const MINUTE = 60_000; // ms
 export const timeAllowed = (begun: number, minutes: number): string =>
   `Begun at ${timeText(begun)}. ${minutes > 0 ? `${formatCount(minutes, 'minute')} allowed: until ${timeText(begun + minutes * MINUTE)}.` : 'No time is set.'}`;
 
-export function NameOnSheet(props: { readonly name: string; readonly change: (name: string) => void }) {
+/** The trainee's name: it stands once a sheet is handed in under it. */
+export function NameOnSheet(props: {
+  readonly name: string;
+  readonly handedIn: boolean;
+  readonly change: (name: string) => void;
+}) {
+  const [isFixed, setFixed] = createSignal(false);
+  createEffect(
+    on(
+      () => props.handedIn,
+      (handedIn) => setFixed(handedIn && props.name.trim() !== ''),
+    ),
+  );
   return (
     <div class="field">
       <label for="take-name">Your name</label>
@@ -21,8 +33,18 @@ export function NameOnSheet(props: { readonly name: string; readonly change: (na
         maxlength="60"
         autocomplete="off"
         value={props.name}
+        readonly={isFixed()}
+        aria-describedby="take-name-note"
         onInput={(event) => props.change(event.currentTarget.value)}
+        onChange={(event) => setFixed(props.handedIn && event.currentTarget.value.trim() !== '')}
       />
+      <p id="take-name-note" class="small">
+        {!props.handedIn
+          ? ''
+          : isFixed()
+            ? 'Handed in under this name.'
+            : 'Without a name the code says “no name”.'}
+      </p>
     </div>
   );
 }

@@ -243,7 +243,7 @@ export default function TakeSealed() {
               <Again attempt={work().attempt ?? 1} again={again} />
             </div>
           </Show>
-          <NameOnSheet name={work().name} change={(name) => change({ name })} />
+          <NameOnSheet name={work().name} handedIn={work().handedIn > 0} change={(name) => change({ name })} />
           <ol class="questions">
             <For each={questions()}>
               {(question, i) => (

@@ -215,7 +215,7 @@ export default function TakeSheet(props: { readonly list: string }) {
               <Again attempt={work().attempt ?? 1} again={again} />
             </div>
           </Show>
-          <NameOnSheet name={work().name} change={(name) => change({ name })} />
+          <NameOnSheet name={work().name} handedIn={work().handedIn} change={(name) => change({ name })} />
           <ol class="questions">
             <For each={questions()}>
               {(question, i) => (

@@ -65,6 +65,7 @@ test('versions differ in every number question that has draws enough, and lie wi
   }
   const byHand = versions.map((each) => each.reduce((sum, { question }) => sum + hardnessOf(question).points, 0));
   expect(evenness.points).toEqual(byHand.map((each) => expect.closeTo(each, 9)));
+  expect(evenness.byQuestion).toEqual(versions.map((each) => each.map(({ question }) => hardnessOf(question).points)));
   const mean = byHand.reduce((a, b) => a + b) / byHand.length;
   expect((Math.max(...byHand) - Math.min(...byHand)) / mean).toBeLessThanOrEqual(SPREAD);
   expect(evenness.repeated).toContain(9); // the question with choices and no numbers is the same for all

@@ -104,6 +104,8 @@ function* choicesAnew(sheet: OwnSheet, item: Item, kind: QuestionKind): InSteps<
 export interface Evenness {
   /** Points of hardness of each version. */
   readonly points: readonly number[];
+  /** The same by question: of each version, the points at each place of the sheet; nought where none is asked. */
+  readonly byQuestion: readonly (readonly number[])[];
   /** The hardest over the easiest, as a part of their mean. */
   readonly spread: number;
   /** Places, from 0, of questions that have fewer different draws than there are versions; those kept on purpose are not among them. */
@@ -123,6 +125,7 @@ export function* settling(
 ): InSteps<{ readonly sheet: OwnSheet; readonly evenness: Evenness }> {
   const versions = Array.from({ length: sheet.versions }, (_, i) => i);
   const points = versions.map(() => 0);
+  const byQuestion: number[][] = versions.map(() => sheet.items.map(() => 0));
   const steps: Step[][] = versions.map(() => []);
   const repeated: number[] = [];
   const missing: number[] = [];
@@ -141,7 +144,8 @@ export function* settling(
       if (!asked) missing.push(place);
       versions.forEach((version) => {
         steps[version]!.push(asked ? kept : 'passed over');
-        points[version]! += asked ? hardnessOf(asked.question).points : 0;
+        byQuestion[version]![place] = asked ? hardnessOf(asked.question).points : 0;
+        points[version]! += byQuestion[version]![place]!;
       });
       continue;
     }
@@ -161,6 +165,7 @@ export function* settling(
     easiestFirst.forEach((version, i) => {
       const { drawn, other, points: hard } = taken[i]!;
       steps[version]!.push({ ...drawn.note, other });
+      byQuestion[version]![place] = hard;
       points[version]! += hard;
     });
   }
@@ -169,6 +174,7 @@ export function* settling(
     sheet: { ...sheet, notes: steps.map(notesText) },
     evenness: {
       points,
+      byQuestion,
       spread: mean > 0 ? (Math.max(...points) - Math.min(...points)) / mean : 0,
       repeated,
       missing,
