@@ -3,11 +3,14 @@ import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { csvOf } from '../exercises/csv.ts';
 import { families } from '../exercises/families.ts';
+import { resultsJson } from '../exercises/exchange/results-json.ts';
 import { eachOnce, missedIn, missesOf, readResult, type Result } from '../exercises/result.ts';
 import { alikeNotes } from '../exercises/results-alike.ts';
-import { ownScore, type OwnSheet } from '../exercises/own/own-sheet.ts';
+import { marksIn, ownScore, type OwnSheet } from '../exercises/own/own-sheet.ts';
 import { pointsOf } from '../exercises/verdict.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { printPart } from './print-part.ts';
+import { ResultPaper } from './ResultPaper.tsx';
 import { saveFile } from './save-file.ts';
 import { inWords as dayInWords } from './today.ts';
 
@@ -62,84 +65,110 @@ export function OwnResults(props: { readonly sheet: OwnSheet; readonly mark: str
       'text/csv;charset=utf-8',
     );
   return (
-    <section class="screen-only results-in" aria-labelledby="own-results-title">
-      <h2 id="own-results-title">Results that came back</h2>
-      <p>
-        Paste the codes that trainees hand in, one below another. A code says what the trainee’s own machine
-        marked. It guards against slips of the pen, not against a forger: where it counts, be in the room.
-      </p>
-      <div class="field codes">
-        <label for="own-codes">Result codes</label>
-        <textarea
-          id="own-codes"
-          rows="4"
-          autocomplete="off"
-          spellcheck={false}
-          aria-describedby="own-codes-said"
-          value={text()}
-          onInput={(event) => {
-            setText(event.currentTarget.value);
-            setKept(keepText(KEY, text()));
-          }}
-        />
-      </div>
-      <div id="own-codes-said" role="status">
-        <Show when={!isKept()}>
-          <p class="problem">
-            This browser does not keep the codes; save the table before you close the page.
-          </p>
-        </Show>
-        <Show when={others() > 0}>
-          <p>
-            {others() === 1 ? '1 code is' : `${others()} codes are`} of other sheets, and not listed here.
-          </p>
-        </Show>
-        <For each={[...mine().notes, ...alikeNotes(mine().results)]}>{(note) => <p>{note}</p>}</For>
-        <For each={damaged().slice(0, 5)}>{(problem) => <p class="problem">{problem}</p>}</For>
-      </div>
-      <Show when={mine().results.length > 0}>
-        <div class="table" tabindex="0" role="group" aria-label="Results">
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">Name</th>
-                <th scope="col">Version</th>
-                <th scope="col">Day and attempt</th>
-                <th scope="col">Marks</th>
-                <th scope="col">Missed</th>
-                <th scope="col">Outcome</th>
-                <th scope="col">Misses</th>
-              </tr>
-            </thead>
-            <tbody>
-              <For each={mine().results}>
-                {(result) => (
-                  <tr>
-                    <th scope="row">{result.name || 'no name'}</th>
-                    <td class="number">{result.version}</td>
-                    <td>
-                      {result.day === undefined
-                        ? 'not said'
-                        : `${dayInWords(result.day)}, attempt ${result.attempt}`}
-                    </td>
-                    <td class="number">
-                      {formatNumber(scored(result).got, 1)} of {scored(result).of}
-                    </td>
-                    <td class="number">{missedIn(result).join(', ')}</td>
-                    <td>{outcome(result)}</td>
-                    <td>{misses(result)}</td>
-                  </tr>
-                )}
-              </For>
-            </tbody>
-          </table>
-        </div>
-        <p class="actions">
-          <button type="button" onClick={save}>
-            Save the table as CSV
-          </button>
+    <>
+      <section class="screen-only results-in" aria-labelledby="own-results-title">
+        <h2 id="own-results-title">Results that came back</h2>
+        <p>
+          Paste the codes that trainees hand in, one below another. A code says what the trainee’s own machine
+          marked. It guards against slips of the pen, not against a forger: where it counts, be in the room.
         </p>
-      </Show>
-    </section>
+        <div class="field codes">
+          <label for="own-codes">Result codes</label>
+          <textarea
+            id="own-codes"
+            rows="4"
+            autocomplete="off"
+            spellcheck={false}
+            aria-describedby="own-codes-said"
+            value={text()}
+            onInput={(event) => {
+              setText(event.currentTarget.value);
+              setKept(keepText(KEY, text()));
+            }}
+          />
+        </div>
+        <div id="own-codes-said" role="status">
+          <Show when={!isKept()}>
+            <p class="problem">
+              This browser does not keep the codes; save the table before you close the page.
+            </p>
+          </Show>
+          <Show when={others() > 0}>
+            <p>
+              {others() === 1 ? '1 code is' : `${others()} codes are`} of other sheets, and not listed here.
+            </p>
+          </Show>
+          <For each={[...mine().notes, ...alikeNotes(mine().results)]}>{(note) => <p>{note}</p>}</For>
+          <For each={damaged().slice(0, 5)}>{(problem) => <p class="problem">{problem}</p>}</For>
+        </div>
+        <Show when={mine().results.length > 0}>
+          <div class="table" tabindex="0" role="group" aria-label="Results">
+            <table>
+              <thead>
+                <tr>
+                  <th scope="col">Name</th>
+                  <th scope="col">Version</th>
+                  <th scope="col">Day and attempt</th>
+                  <th scope="col">Marks</th>
+                  <th scope="col">Missed</th>
+                  <th scope="col">Outcome</th>
+                  <th scope="col">Misses</th>
+                </tr>
+              </thead>
+              <tbody>
+                <For each={mine().results}>
+                  {(result) => (
+                    <tr>
+                      <th scope="row">{result.name || 'no name'}</th>
+                      <td class="number">{result.version}</td>
+                      <td>
+                        {result.day === undefined
+                          ? 'not said'
+                          : `${dayInWords(result.day)}, attempt ${result.attempt}`}
+                      </td>
+                      <td class="number">
+                        {formatNumber(scored(result).got, 1)} of {scored(result).of}
+                      </td>
+                      <td class="number">{missedIn(result).join(', ')}</td>
+                      <td>{outcome(result)}</td>
+                      <td>{misses(result)}</td>
+                    </tr>
+                  )}
+                </For>
+              </tbody>
+            </table>
+          </div>
+          <p class="actions">
+            <button type="button" onClick={save}>
+              Save the table as CSV
+            </button>
+            <button
+              type="button"
+              onClick={() =>
+                saveFile('results.json', resultsJson(mine().results, scored), 'application/json')
+              }
+            >
+              Save the results as JSON
+            </button>
+            <button type="button" onClick={() => printPart('record')}>
+              Print the list to sign
+            </button>
+          </p>
+        </Show>
+      </section>
+      <ResultPaper
+        title={props.sheet.title || 'A sheet'}
+        rules={`Sheet ${props.mark}, ${marksIn(props.sheet)} marks in all${props.sheet.minutes > 0 ? `, ${props.sheet.minutes} minutes` : ''}${props.sheet.passMark > 0 ? `, ${props.sheet.passMark} % to pass` : ''}.`}
+        lines={mine().results.map((result) => ({
+          name: result.name,
+          version: result.version,
+          day: result.day,
+          attempt: result.attempt,
+          points: `${formatNumber(scored(result).got, 1)} of ${scored(result).of}`,
+          missed: missedIn(result).join(', '),
+          outcome: outcome(result),
+        }))}
+      />
+    </>
   );
 }

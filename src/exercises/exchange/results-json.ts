@@ -5,10 +5,20 @@ import { pointsOf } from '../verdict.ts';
 
 /**
  * `format` and `formatVersion` name the form. Each of `results` has the name as it was typed, the sheet's mark and version,
- * points and the questions they are of, and for each question its number, verdict, points (0, 0.5 or 1) and, where it was
+ * day and attempt where the code says them, points and what they are of (by default one a question), and for each question its number, verdict, points (0, 0.5 or 1) and, where it was
  * recognised, the mistake in words. Nothing in it proves who answered.
  */
-export const resultsJson = (results: readonly Result[]): string =>
+export const resultsJson = (
+  results: readonly Result[],
+  scored: (result: Result) => {
+    readonly got: number;
+    readonly of: number;
+    readonly isPass?: boolean | undefined;
+  } = (result) => ({
+    got: scoreOf(result),
+    of: result.marks.length,
+  }),
+): string =>
   `${JSON.stringify(
     {
       format: 'malt-spirit-handbook/results',
@@ -17,8 +27,10 @@ export const resultsJson = (results: readonly Result[]): string =>
         name: result.name,
         sheet: result.sheet,
         sheetVersion: result.version,
-        points: scoreOf(result),
-        of: result.marks.length,
+        ...(result.day !== undefined && { day: result.day, attempt: result.attempt }),
+        points: scored(result).got,
+        of: scored(result).of,
+        ...(scored(result).isPass !== undefined && { pass: scored(result).isPass }),
         questions: result.marks.map(({ verdict, family }, i) => ({
           question: i + 1,
           verdict,
