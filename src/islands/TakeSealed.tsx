@@ -15,7 +15,7 @@ import { textOfFile } from './open-file.ts';
 import { dayOf, freshTaken, readTaken, timeText, type Taken } from './own-taken.ts';
 import { saveFile } from './save-file.ts';
 import { readSealedLink } from './sealed-address.ts';
-import { Again, NameOnSheet, ResultCode, timeAllowed } from './TakeParts.tsx';
+import { NameOnSheet, ResultCode, timeAllowed } from './TakeParts.tsx';
 
 const Chart = lazy(() => import('./Chart.tsx').then((part) => ({ default: part.Chart })));
 
@@ -108,6 +108,7 @@ export default function TakeSealed() {
   const [said, setSaid] = createSignal('');
   const [ready, setReady] = createSignal(false);
   let heading: HTMLHeadingElement | undefined;
+  let sent: HTMLDivElement | undefined;
   let isHeld = false; // true while answers that cannot be read could not be set aside: nothing is written over them
 
   const questions = () => sheet()?.versions.find((each) => each.version === version())?.questions ?? [];
@@ -165,10 +166,12 @@ export default function TakeSealed() {
     if (isHeld || !keepText(key(), JSON.stringify(work())))
       setSaid('This browser does not keep your answers; hand in before you close the page.');
   };
-  const again = () => {
-    setCode('');
-    change({ ...freshTaken(questions().length, Date.now()), name: work().name, attempt: (work().attempt ?? 1) + 1 }); // prettier-ignore
-    heading?.focus();
+  /** Seals what was answered, and shows what is to be sent: the questions may be many screens long. */
+  const handIn = async () => {
+    change({ handedIn: Date.now() });
+    await seal();
+    sent?.scrollIntoView({ block: 'start' });
+    sent?.focus({ preventScroll: true });
   };
 
   return (
@@ -227,7 +230,7 @@ export default function TakeSealed() {
             and your trainer marks them.
           </p>
           <Show when={code() !== '' && work().handedIn > 0}>
-            <div class="handed-in sealed-code" role="status">
+            <div class="handed-in sealed-code" role="status" tabindex="-1" ref={sent}>
               <p class="verdict">
                 <b>Handed in at {timeText(work().handedIn)}.</b> Send this text to your trainer, all of it:
               </p>
@@ -240,10 +243,14 @@ export default function TakeSealed() {
                   Save it to a file
                 </button>
               </p>
-              <Again attempt={work().attempt ?? 1} again={again} />
+              <p class="small">For a second attempt ask your trainer for another version.</p>
             </div>
           </Show>
-          <NameOnSheet name={work().name} handedIn={work().handedIn > 0} change={(name) => change({ name })} />
+          <NameOnSheet
+            name={work().name}
+            handedIn={work().handedIn > 0}
+            change={(name) => change({ name })}
+          />
           <ol class="questions">
             <For each={questions()}>
               {(question, i) => (
@@ -270,14 +277,7 @@ export default function TakeSealed() {
               answered.
             </p>
             <p class="actions">
-              <button
-                type="button"
-                disabled={work().name.trim() === ''}
-                onClick={() => {
-                  change({ handedIn: Date.now() });
-                  void seal();
-                }}
-              >
+              <button type="button" disabled={work().name.trim() === ''} onClick={() => void handIn()}>
                 Seal and hand in
               </button>
               {work().name.trim() === '' ? 'Write your name first.' : ''}

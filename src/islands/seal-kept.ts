@@ -24,12 +24,15 @@ export interface Seal {
   readonly title: string;
   readonly day: string;
   readonly seal: string;
+  /** The whole sealed sheet, by which its links are made again; those kept by older books have none. */
+  readonly text?: string;
 }
 const isSeal = (given: unknown): given is Seal => {
-  const { id, title, day, seal } = Object(given) as Readonly<Record<string, unknown>>;
+  const { id, title, day, seal, text } = Object(given) as Readonly<Record<string, unknown>>;
   return (
     typeof id === 'string' && /^[0-9a-z]{12}$/.test(id) && typeof title === 'string' && title.length <= 80 &&
-    typeof day === 'string' && typeof seal === 'string' && /^[\w-]{100,400000}$/.test(seal)
+    typeof day === 'string' && typeof seal === 'string' && /^[\w-]{100,400000}$/.test(seal) &&
+    (text === undefined || typeof text === 'string')
   ); // prettier-ignore
 };
 

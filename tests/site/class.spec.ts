@@ -25,18 +25,24 @@ test('a sheet is sealed, taken, handed in and opened by its key alone, and stand
   await page.fill('#take-name', 'Zoë Marsh');
   await page.locator('#answer-1').fill('1');
   await button(page, 'Seal and hand in').click();
+  await expect(page.locator('.code output')).toBeInViewport(); // what is to be sent, wherever the button stood
   const handIn = await page.locator('.code output').innerText();
   expect(handIn).toMatch(/^hs1-[0-9a-z]{12}-[\w-]+$/);
   await expect(page.locator('.mark-of')).toHaveCount(0);
 
   await open(page, '/sheets/sealed/');
+  await page.getByText('Sealed before, in this browser').click();
+  await button(page, 'its links').click();
+  await button(page, 'Copy the link to all versions').click();
+  await expect(page.locator('#sealed-said')).toContainText('is copied');
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(link.href);
   await page.fill('#sealed-in', `${handIn}\n${handIn.slice(0, -9)}A${handIn.slice(-8)}\nnonsense`);
   await button(page, 'Open and mark them').click();
   await expect(page.locator('#sealed-notes')).toContainText('1 hand-in was opened and marked.');
   await expect(page.locator('#sealed-notes')).toContainText('“nonsense” is not a whole sealed hand-in');
   await expect(page.locator('.table tbody tr')).toContainText('Zoë Marsh');
   await button(page, 'Put them into the class book').click();
-  await expect(page.locator('#sealed-said')).toContainText('1 result is in the class book.');
+  await expect(page.locator('#sealed-back-said')).toContainText('1 result is in the class book.');
 
   await open(page, '/class/');
   await expect(page.getByRole('group', { name: 'Who has done what', exact: true })).toContainText('of 2, sealed');

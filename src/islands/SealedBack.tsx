@@ -1,0 +1,228 @@
+// Sealed answers that came back: opened with the key, marked here, and put into the class book.
+import { createSignal, For, Show } from 'solid-js';
+import { formatNumber } from '../core/format.ts';
+import type { Thing } from '../exercises/class/book.ts';
+import { csvOf } from '../exercises/csv.ts';
+import { answersCode, missedIn, type Result } from '../exercises/result.ts';
+import { alikeNotes } from '../exercises/results-alike.ts';
+import { readHandIn, readHandInText, type HandIn } from '../exercises/sealed/hand-in.ts';
+import { aboutHandIn, LONGEST_SEALED, readSealed, sealedText, type SealedSheet } from '../exercises/sealed/sealed-sheet.ts'; // prettier-ignore
+import { pointsOf } from '../exercises/verdict.ts';
+import { unsealed } from '../handing/sealing.ts';
+import type { SecretKey } from '../handing/signing.ts';
+import { fromBase64url } from '../house/base64url.ts';
+import { FileField } from './FileField.tsx';
+import { fetchMarker } from './marker.ts';
+import { textOfFile } from './open-file.ts';
+import { timeText } from './own-taken.ts';
+import { saveFile } from './save-file.ts';
+import { readSealedLink } from './sealed-address.ts';
+import type { Opened } from './sealed-draw.ts';
+import { keepSeal, keptSeals } from './seal-kept.ts';
+import { inWords, today } from './today.ts';
+
+const LONGEST_PASTED = 600_000; // characters of hand-ins that are read: about a thousand
+const MOST_TOLD = 8;
+const MINUTE = 60_000; // ms
+
+interface Marked {
+  readonly handIn: HandIn;
+  readonly result: Result;
+  readonly of: Opened;
+  readonly got: number;
+  readonly from: number;
+  readonly isPass?: boolean;
+  /** The questions on the trainee's machine were others than those that were sealed. */
+  readonly isChanged: boolean;
+}
+
+export function SealedBack(props: { readonly key: SecretKey; readonly list: string }) {
+  const [said, setSaid] = createSignal('');
+  const [pasted, setPasted] = createSignal('');
+  const [marked, setMarked] = createSignal<readonly Marked[]>([]);
+  const [notes, setNotes] = createSignal<readonly string[]>([]);
+
+  /** The seals by which hand-ins can be opened: those kept here, and one that was opened from a file or link. */
+  let beside: readonly Pick<SealedSheet, 'id' | 'title' | 'seal'>[] = [];
+  const takeSheet = (found: SealedSheet | string | undefined) => {
+    if (typeof found !== 'object') return void setSaid(found ?? 'This is no sealed sheet.');
+    beside = [found, ...beside];
+    keepSeal({ id: found.id, title: found.title, day: today(), seal: found.seal, text: sealedText(found) });
+    setSaid(`Answers to “${found.title}” can be opened now.`);
+  };
+  const openAll = async () => {
+    const told: string[] = [];
+    const found: Marked[] = [];
+    const sheets = new Map<string, Opened | string>();
+    const [mark, { openSheet }, { ownScore }] = await Promise.all([fetchMarker(), import('./sealed-draw.ts'), import('../exercises/own/own-sheet.ts')]); // prettier-ignore
+    if (!mark) return;
+    for (const text of pasted().slice(0, LONGEST_PASTED).split(/\s+/).filter(Boolean)) {
+      const outer = readHandInText(text);
+      if (typeof outer === 'string') {
+        told.push(outer);
+        continue;
+      }
+      const { sheet, seal } = outer;
+      const known = [...beside, ...keptSeals()].find(({ id }) => id === sheet);
+      if (!known) {
+        told.push(`A hand-in is of the sealed sheet ${sheet}, which is not kept here: open that sheet from its file or link below.`); // prettier-ignore
+        continue;
+      }
+      if (!sheets.has(sheet)) sheets.set(sheet, await openSheet(sheet, known.seal, props.key, props.list));
+      const opened = sheets.get(sheet)!;
+      const of = typeof opened === 'string' ? opened : { ...opened, title: known.title };
+      const bytes = await unsealed(props.key, aboutHandIn(sheet), fromBase64url(seal) ?? new Uint8Array());
+      if (typeof of === 'string' || !bytes) {
+        told.push(typeof of === 'string' ? of : 'A hand-in does not open: it was sealed to another key, or a sign of it was lost.'); // prettier-ignore
+        continue;
+      }
+      const handIn = readHandIn(new TextDecoder().decode(bytes), sheet);
+      const asked = typeof handIn === 'string' ? undefined : of.versions[handIn.version - 1];
+      if (typeof handIn === 'string' || asked?.length !== handIn.answers.length) {
+        told.push(typeof handIn === 'string' ? handIn : `${handIn.name || 'Somebody'} handed in answers to a version that this sheet has not got.`); // prettier-ignore
+        continue;
+      }
+      const marks = asked.map(({ question }, i) => mark(question, handIn.answers[i]!));
+      const score = ownScore(of, asked.map(({ marks }) => marks), marks.map(({ verdict }) => pointsOf(verdict))); // prettier-ignore
+      const result: Result = { sheet: of.mark, version: handIn.version, name: handIn.name, marks, day: handIn.day, attempt: handIn.attempt, answers: answersCode(handIn.answers) }; // prettier-ignore
+      found.push({ handIn, result, of, got: score.got, from: score.of, ...(score.isPass === undefined ? {} : { isPass: score.isPass }), isChanged: of.seen[handIn.version] !== handIn.seen }); // prettier-ignore
+    }
+    setMarked(found);
+    setNotes([
+      `${found.length} ${found.length === 1 ? 'hand-in was' : 'hand-ins were'} opened and marked.`,
+      ...found.filter(({ isChanged }) => isChanged).map(({ handIn }) => `The questions that ${handIn.name} saw were not those that were sealed. The answers are marked by the sealed ones; look at the link.`), // prettier-ignore
+      ...alikeNotes(found.map(({ result }) => result)),
+      ...told.slice(0, MOST_TOLD),
+      ...(told.length > MOST_TOLD ? [`${told.length - MOST_TOLD} more could not be opened.`] : []),
+    ]);
+  };
+  const intoBook = async () => {
+    const [{ idOf, withThings, worksOf }, { gotOf, put }, { keepBook, keptBook }] = await Promise.all([import('../exercises/class/book.ts'), import('../exercises/class/taken.ts'), import('./class-kept.ts')]); // prettier-ignore
+    const { book } = keptBook();
+    const sheetThings = Object.fromEntries(
+      marked().map(({ of }): [string, Thing] => {
+        const there = worksOf(book).find(({ mark }) => mark === of.mark);
+        return [there?.id ?? idOf('work', of.mark, ''), { is: 'work', kind: 'sheet', title: `${of.title} (sealed)`, day: there?.day ?? today(), mark: of.mark, address: '', passMark: of.passMark, marks: of.versions[0]!.map(({ marks }) => marks), kinds: of.versions.map((asked) => asked.map(({ question }) => question.kind)) }]; // prettier-ignore
+      }),
+    );
+    const taken = put(
+      withThings(book, sheetThings),
+      marked().filter(({ handIn }) => handIn.name !== '').map(({ result, handIn, of }) => ({
+        name: handIn.name,
+        way: 'sealed' as const,
+        work: { kind: 'sheet' as const, title: of.title, mark: of.mark, address: '', day: handIn.day },
+        got: gotOf(result),
+      })),
+    ); // prettier-ignore
+    const { isKept } = keepBook(taken.book);
+    const there = marked().length - taken.added;
+    setSaid(
+      !isKept
+        ? 'This browser does not keep the class book; save the table instead.'
+        : taken.added === 0
+          ? 'Nothing new: the class book has these results already.'
+          : `${taken.added} ${taken.added === 1 ? 'result is' : 'results are'} in the class book.${there > 0 ? ` ${there} more ${there === 1 ? 'was' : 'were'} there already, or without a name.` : ''}`,
+    );
+  };
+  const outcome = ({ isPass }: Marked) => (isPass === undefined ? '' : isPass ? 'pass' : 'not yet');
+  const minutesOf = ({ handIn }: Marked) =>
+    Math.max(0, Math.round((handIn.handedIn - handIn.begun) / MINUTE));
+  const save = () =>
+    saveFile(
+      'sealed-results.csv',
+      csvOf([
+        ['Name', 'Sheet', 'Version', 'Day', 'Attempt', 'Minutes', 'Marks', 'Of', 'Outcome', 'Questions missed', 'Answers'],
+        ...marked().map((each) => [each.handIn.name, each.of.title, each.handIn.version, each.handIn.day, each.handIn.attempt, minutesOf(each), each.got, each.from, outcome(each), missedIn(each.result).join(' '), each.handIn.answers.join(' | ')]),
+      ]),
+      'text/csv;charset=utf-8',
+    ); // prettier-ignore
+
+  return (
+    <section class="calculator sealed-desk" aria-labelledby="sealed-in-title">
+      <h2 id="sealed-in-title">Answers that came back</h2>
+      <div class="field codes">
+        <label for="sealed-in">Sealed hand-ins, one below another</label>
+        <textarea
+          id="sealed-in"
+          rows="4"
+          autocomplete="off"
+          spellcheck={false}
+          aria-describedby="sealed-notes"
+          value={pasted()}
+          onInput={(event) => setPasted(event.currentTarget.value)}
+        />
+      </div>
+      <p class="actions">
+        <button type="button" disabled={pasted().trim() === ''} onClick={() => void openAll()}>
+          Open and mark them
+        </button>
+      </p>
+      <div class="field">
+        <FileField
+          id="sealed-sheet-file"
+          label="A sealed sheet that is not kept here"
+          accept=".json,application/json"
+          saidBy="sealed-back-said"
+          open={async (file) => {
+            if (!file) return;
+            const text = await textOfFile(file, LONGEST_SEALED, 'a sealed sheet');
+            if ('problem' in text) setSaid(text.problem);
+            else takeSheet((await readSealedLink(text.text)) ?? readSealed(text.text));
+          }}
+        />
+      </div>
+      <div id="sealed-notes" role="status">
+        <For each={notes()}>{(note) => <p>{note}</p>}</For>
+      </div>
+      <Show when={marked().length > 0}>
+        <div class="table" tabindex="0" role="group" aria-label="Sealed results">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Name</th>
+                <th scope="col">Version</th>
+                <th scope="col">Day and attempt</th>
+                <th scope="col">Time, by the trainee’s clock</th>
+                <th scope="col">Marks</th>
+                <th scope="col">Missed</th>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={marked()}>
+                {(each) => (
+                  <tr>
+                    <th scope="row">{each.handIn.name || 'no name'}</th>
+                    <td class="number">{each.handIn.version}</td>
+                    <td>
+                      {inWords(each.handIn.day)}, attempt {each.handIn.attempt}
+                    </td>
+                    <td>
+                      {timeText(each.handIn.begun)} to {timeText(each.handIn.handedIn)}, {minutesOf(each)} min
+                      {each.of.minutes > 0 && minutesOf(each) > each.of.minutes ? ', late' : ''}
+                    </td>
+                    <td class="number">
+                      {formatNumber(each.got, each.got % 1 === 0 ? 0 : 1)} of {each.from}
+                      {each.isPass === undefined ? '' : `, ${outcome(each)}`}
+                    </td>
+                    <td class="number">{missedIn(each.result).join(', ')}</td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </div>
+        <p class="actions">
+          <button type="button" onClick={() => void intoBook()}>
+            Put them into the class book
+          </button>
+          <button type="button" onClick={save}>
+            Save the table as CSV
+          </button>
+        </p>
+      </Show>
+      <p id="sealed-back-said" role="status">
+        {said()}
+      </p>
+    </section>
+  );
+}
