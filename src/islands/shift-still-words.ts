@@ -26,12 +26,13 @@ export const happenings: Readonly<Record<Happening, string>> = {
   blocked: 'The pressure rises, and less comes over.',
   cleared: 'The line is clear again; those whose work it is have seen to it.',
   asks: 'A colleague asks you to open the manhole for a look.',
+  unturned: 'The spirit is down to where the house ends its heart, and the spout was never turned to it.',
   weak: 'The spirit is down to where the house ends its feints.',
   cooling: 'The still begins to cool with its air valve shut.',
 };
 
 /** At which of these the clock stops. */
-export const stops: readonly Happening[] = ['boils', 'first-drops', 'froth', 'warm', 'blocked', 'cleared', 'asks', 'weak', 'cooling']; // prettier-ignore
+export const stops: readonly Happening[] = ['boils', 'first-drops', 'froth', 'warm', 'blocked', 'cleared', 'asks', 'unturned', 'weak', 'cooling']; // prettier-ignore
 
 /** What wants something of the stillman now, the most urgent first; each with what is usual, and whose word holds. */
 export function signsOf(rig: Rig, state: ShiftState): readonly Sign[] {

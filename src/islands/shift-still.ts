@@ -96,7 +96,7 @@ function gauges(_: Rig, state: ShiftState): readonly (readonly [string, string])
               : 'over the neck',
     ],
     ['Flow', runs ? `${n(flowOf(state), 0)} L/h` : 'none'],
-    ['Safe', runs ? `${n(state.safe, 0)} °C` : '–'],
+    ['Spirit, warm', runs ? `${n(state.safe, 0)} °C` : '–'],
     ['Come over', `${n(litresOver(state), 0)} L`],
     ['Water leaves', runs ? `${n(state.leaves, 0)} °C` : '–'],
     ['Spout', state.spout === 'spirit' ? 'on spirit' : 'on feints'],

@@ -5,7 +5,7 @@ import { NOTHING, type Rig } from './rig.ts';
 
 /** What happens and wants to be told, in the order in which it may. */
 export type Happening =
-  | 'boils' | 'head-warm' | 'first-drops' | 'froth' | 'froth-down' | 'warm' | 'cool' | 'blocked' | 'cleared' | 'asks' | 'weak' | 'cooling'; // prettier-ignore
+  | 'boils' | 'head-warm' | 'first-drops' | 'froth' | 'froth-down' | 'warm' | 'cool' | 'blocked' | 'cleared' | 'asks' | 'unturned' | 'weak' | 'cooling'; // prettier-ignore
 
 /** What goes wrong: some are only points, some are danger. */
 export type Wrong =

@@ -140,7 +140,10 @@ export function stepShift(rig: Rig, state: ShiftState): ShiftState {
   const isWarm = lastOf(state.happened, 'warm') > lastOf(state.happened, 'cool');
   if (over > 0 && cooled.safe >= WARM.sign && !isWarm) happens('warm');
   if (isWarm && (over <= 0 || cooled.safe < WARM.cool)) happens('cool');
-  if (cooled.goesBy > 0 || (over > 0 && cooled.safe >= WARM.danger)) goesWrong('vapour');
+  // One warm condenser counts once, however long it is left so.
+  const warmSince = Math.max(lastOf(state.happened, 'warm'), lastOf(happened, 'warm'));
+  const isCounted = warmSince >= 0 && lastOf(state.wrong, 'vapour') >= warmSince;
+  if (!isCounted && (cooled.goesBy > 0 || (over > 0 && cooled.safe >= WARM.danger))) goesWrong('vapour');
   const warmFor = over > 0 && cooled.safe >= WARM.left ? state.warmFor + 1 : 0;
   if (warmFor === 10 * MINUTE) goesWrong('left-warm');
 
@@ -152,7 +155,9 @@ export function stepShift(rig: Rig, state: ShiftState): ShiftState {
   if (isBlocked && pressure >= BLOCKED && !has(state.happened, 'blocked')) happens('blocked');
   const asks = events.asks !== undefined && before >= events.asks.at && !has(state.happened, 'asks');
   if (asks) happens('asks');
-  const { feints } = rig.setup.cuts;
+  const { heart, feints } = rig.setup.cuts;
+  const isUnturned = isFirst && over > 0 && atSafe(vapour) <= heart;
+  if (isUnturned && !has(state.happened, 'unturned')) happens('unturned');
   if (over > 0 && !has(state.happened, 'weak') && atSafe(vapour) <= feints) happens('weak');
   if (state.boiled > 0 && !state.isAirOpen && temperature < boils - 3 && !has(state.happened, 'cooling'))
     happens('cooling');

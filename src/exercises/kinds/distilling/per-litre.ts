@@ -13,7 +13,7 @@ const kind = exercise(perLitre, {
     factor: [0.18],
   },
   prompt: (show) =>
-    `A week’s meters say ${show.fuel} of fuel and ${show.power} of electricity, and the house made ${show.alcohol} of pure alcohol. How much energy is that for each litre of pure alcohol?`,
+    `A week’s meters say ${show.fuel} of fuel and ${show.power} of electricity, and the house made ${show.alcohol}. How much energy is that for each litre of pure alcohol?`,
   slips: [
     {
       family: 'forgotten',
