@@ -3,7 +3,6 @@ import { For } from 'solid-js';
 import { particularNames, particulars, type ObservedRecord } from '../exercises/observed/record.ts';
 import { book } from '../house/book.ts';
 import type { TasksOfStage } from './TaskRecord.tsx';
-import { inWords } from './today.ts';
 
 const BLANK = '…………………………………………';
 
@@ -30,8 +29,16 @@ export function TaskPaper(
           </For>
         </tbody>
       </table>
-      <table>
+      <table class="observed-rows">
+        <colgroup>
+          <For each={[43, 12, 13, 32]}>{(share) => <col width={`${share}%`} />}</For>
+        </colgroup>
         <thead>
+          <tr>
+            <th colspan="4">
+              {props.record.about.trainee || BLANK}, {props.title.toLowerCase()}
+            </th>
+          </tr>
           <tr>
             <th scope="col">Outcome looked for</th>
             <th scope="col">Done</th>
@@ -50,7 +57,7 @@ export function TaskPaper(
                   {see}
                 </th>
                 <td>{seen(id)?.outcome ?? 'not seen'}</td>
-                <td>{seen(id) ? inWords(seen(id)!.day) : ''}</td>
+                <td class="number">{seen(id)?.day ?? ''}</td>
                 <td>{seen(id)?.note ?? ''}</td>
               </tr>
             )}
