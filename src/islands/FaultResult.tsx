@@ -62,9 +62,9 @@ export function FaultResult(props: {
           {props.mark.isFirst ? `What comes first was done first${worth(POINTS.first)}.` : `First comes: ${right()}.`}
         </li>
         <li>
-          {`${props.mark.spent} minutes asked for; ${props.mark.least} needed (${needed().join('; ')}). `}
+          {`${props.mark.spent} minutes asked for; ${props.mark.least} count as needed (${needed().join('; ')}). `}
           {others().length > 0
-            ? `What you asked for leaves open: ${others().map(title).join('; ')}. So it earns nothing for being cheap.`
+            ? `${props.mark.spent > 0 ? 'What you asked for' : 'What everybody sees'} leaves open: ${others().map(title).join('; ')}.${props.mark.isCause && scores() ? ' So it earns nothing for being cheap.' : ''}`
             : props.mark.isCause && scores()
               ? `What you asked for decides it: up to ${POINTS.cost} points, in the part that what was needed is of yours.`
               : 'What you asked for decides it.'}
