@@ -13,6 +13,12 @@ export interface Reading<Id extends string = string> {
   readonly error: number | { readonly part: number };
   readonly unit: string;
   readonly digits: number;
+  /** Where it cannot be less than nothing. */
+  readonly from?: 0;
+  /** The answer as a sentence, with what is found in it as `told` has it. */
+  readonly finds: (it: string) => string;
+  /** True where it looks for vapour or leaking spirit: nobody loses points for looking. */
+  readonly isDanger?: true;
   /** For a sign that is there or not: the words for both. */
   readonly signs?: readonly [absent: string, there: string];
 }
@@ -24,9 +30,13 @@ export interface First {
   readonly harms?: string;
 }
 
-export interface Cause<Id extends string = string> {
+export interface Cause<Id extends string = string, R extends string = string> {
   readonly id: Id | 'nothing';
   readonly title: string;
+  /** Under which head it is offered. */
+  readonly group: string;
+  /** Readings that find the fault itself, and not only what it is not. */
+  readonly confirms: readonly R[];
   /** The first thing to do, by its id. */
   readonly first: string;
   /** Why, and how it looks, in a sentence or two. */
@@ -40,7 +50,7 @@ export interface Bench<C extends string = string, R extends string = string> {
   /** What is before the trainee; `shown` and `usual` are told as they stand in the readings. */
   readonly complaint: (shown: (id: R) => string, usual: (id: R) => string) => string;
   readonly readings: readonly Reading<R>[];
-  readonly causes: readonly Cause<C>[];
+  readonly causes: readonly Cause<C, R>[];
   readonly firsts: readonly First[];
   /** The caution that belongs to it. */
   readonly caution: string;
@@ -51,3 +61,7 @@ export interface Bench<C extends string = string, R extends string = string> {
 /** A number from a range by chance; the middle, or what is usual, on the usual day. */
 export const drawn = (usual: number, [least, most]: readonly [number, number], chance?: () => number): number =>
   chance ? least + (most - least) * chance() : usual; // prettier-ignore
+
+/** “4 % more” and, for what is below nothing, “4 % less”, or by other words. */
+export const moreOrLess = (it: string, more = 'more', less = 'less'): string =>
+  it.startsWith('−') ? `${it.slice(1)} ${less}` : `${it} ${more}`;

@@ -62,7 +62,7 @@ function tryOne(seed: number, attempt: number, line: Line, known: Map<Bench, rea
     const error = errorOf(reading, usual[reading.id]!);
     const chance = random();
     const off = reading.signs || reading.minutes === 0 ? 0 : ((chance - 0.5) * error) / 2; // a quarter of what it may be off, either way
-    return { ...reading, error, shown: round((truth as Truth)[reading.id]! + off, reading.digits), usual: usual[reading.id]! };
+    return { ...reading, error, shown: round(Math.max(reading.from ?? -Infinity, (truth as Truth)[reading.id]! + off), reading.digits), usual: usual[reading.id]! };
   });
   const found = foundIn(readings);
   const free = readings.filter(({ minutes }) => minutes === 0);
@@ -98,6 +98,9 @@ export function drawFault(seed: number, line: Line): FaultCase | undefined {
 /** A value as it is told: with its unit, or as a sign. */
 export const told = ({ unit, digits, signs }: Pick<Reading, 'unit' | 'digits' | 'signs'>, value: number): string =>
   signs ? signs[value > 0.5 ? 1 : 0] : `${formatNumber(value, digits)}${unit}`; // prettier-ignore
+
+/** What a reading found, as a sentence. */
+export const answerOf = (reading: Shown): string => reading.finds(told(reading, reading.shown));
 
 /** What stands before the trainee. */
 export function complaintOf({ bench, readings }: FaultCase): string {

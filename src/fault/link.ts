@@ -3,6 +3,7 @@ import { shown } from '../core/shown.ts';
 import { isSeed, SEEDS } from '../shift/seed.ts';
 
 const MARK = '#fault=';
+export const LONGEST_NAME = 60; // characters, as in the class book
 
 export const linkOfFault = (seed: number): string => `${MARK}${seed}`;
 
@@ -15,6 +16,12 @@ export function faultOfLink(hash: string): number | { readonly problem: string }
   return { problem: `The link says case “${shown(given)}”; a case is a whole number from ${SEEDS[0]} to ${SEEDS[1]}.` }; // prettier-ignore
 }
 
-/** The line of a result for a record: which case, of which house, points and minutes, day. */
-export const faultLine = (seed: number, house: string, { total, spent, least }: { readonly total: number; readonly spent: number; readonly least: number }, day: string): string =>
-  `Case ${seed}, house ${house}: ${total} of 100, ${spent} min asked for, ${least} would have done, ${day}`; // prettier-ignore
+/** The line of a result for a record, as the class book takes it: whose it is where a name is given, which case, of which house, points; then minutes and day. */
+export const faultLine = (name: string, seed: number, house: string, { total, spent, least }: { readonly total: number; readonly spent: number; readonly least: number }, day: string): string =>
+  `${ofName(name)}Case ${seed}, house ${house}: ${total} of 100. ${spent} min asked for, ${least} needed, ${day}`; // prettier-ignore
+
+/** A name on one line and without a colon, which ends it. */
+function ofName(name: string): string {
+  const kept = name.replace(/[:\s]+/g, ' ').trim().slice(0, LONGEST_NAME).trim();
+  return kept === '' ? '' : `${kept}: `;
+} // prettier-ignore

@@ -2,8 +2,8 @@
 import { leftOpen } from '../core/fault/decide.ts';
 import { foundIn, type FaultCase, type Shown } from './draw.ts';
 
-/** Points for the cause, for the first thing done, and for the cost; what harm takes off. A trainer's rule, without a source. */
-export const POINTS = { cause: 50, first: 30, cost: 20, harm: 30 } as const;
+/** Points for the cause, for the first thing done, and for the cost. A trainer's rule, without a source. */
+export const POINTS = { cause: 50, first: 30, cost: 20 } as const;
 
 export interface Answer {
   readonly asked: readonly string[];
@@ -15,7 +15,9 @@ export interface FaultMark {
   readonly isFirst: boolean;
   /** The harm that the first thing does, or undefined. */
   readonly harm: string | undefined;
-  /** Minutes spent, and the least that would have decided it. */
+  /** True where a reading was asked for that bears on it: it ruled out a cause that what everybody sees had left. */
+  readonly bears: boolean;
+  /** Minutes spent, and those that were needed. */
   readonly spent: number;
   readonly least: number;
   /** Causes that what was asked leaves open. */
@@ -29,19 +31,40 @@ const costOf = (readings: readonly Shown[]) => readings.reduce((sum, { minutes }
 export const hadOf = ({ readings }: FaultCase, asked: readonly string[]): readonly Shown[] =>
   readings.filter(({ id, minutes }) => minutes === 0 || asked.includes(id));
 
-/** Marks an answer, 0–100. The cost counts only where the cause is right and was decided: a lucky guess earns nothing for being cheap. */
+/** Readings that were needed: the cheapest that decide it and, of those asked for, each that confirms the fault or looks for a danger. */
+export const neededOf = ({ readings, least, cause }: FaultCase, asked: readonly string[]): readonly Shown[] =>
+  readings.filter(
+    ({ id, isDanger }) =>
+      least.some((each) => each.id === id) ||
+      (asked.includes(id) && (isDanger || cause.confirms.includes(id))),
+  );
+
+/**
+ * Marks an answer, 0–100. A harmful act first scores nothing, and so does a guess without a reading that bears on it.
+ * The cost counts only where the cause is right and was decided.
+ */
 export function markFault(of: FaultCase, { asked, cause, first }: Answer): FaultMark {
   const had = hadOf(of, asked);
-  const open = leftOpen(had, foundIn(of.readings), of.supposed);
+  const found = foundIn(of.readings);
+  const open = leftOpen(had, found, of.supposed);
+  const bears = open.length < leftOpen(hadOf(of, []), found, of.supposed).length;
   const isCause = cause === of.cause.id;
   const isFirst = first === of.cause.first;
   const harm = of.bench.firsts.find(({ id }) => id === first)?.harms;
-  const [spent, least] = [costOf(had), costOf(of.least)];
+  const [spent, least] = [costOf(had), costOf(neededOf(of, asked))];
   const isDecided = isCause && open.length === 1;
   const cost = isDecided ? POINTS.cost * (spent <= least ? 1 : least / spent) : 0;
-  const points =
-    (isCause ? POINTS.cause : 0) + (isFirst ? POINTS.first : 0) + cost - (harm ? POINTS.harm : 0);
-  return { isCause, isFirst, harm, spent, least, open, total: Math.max(0, Math.round(points)) };
+  const points = (isCause ? POINTS.cause : 0) + (isFirst ? POINTS.first : 0) + cost;
+  return {
+    isCause,
+    isFirst,
+    harm,
+    bears,
+    spent,
+    least,
+    open,
+    total: harm || !bears ? 0 : Math.round(points),
+  };
 }
 
 /** Causes that a reading by itself rules out, by their ids. */

@@ -1,10 +1,9 @@
 // The fault desk: one complaint, readings that each cost time, a cause and a first thing to do, and what the readings said.
-import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show, untrack } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { wasGiven } from '../core/format.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { benches } from '../fault/benches.ts';
-import { complaintOf, drawFault, told, type FaultCase, type Shown } from '../fault/draw.ts';
+import { answerOf, complaintOf, drawFault, told, type FaultCase, type Shown } from '../fault/draw.ts';
 import { readDone, withDone, type Done } from '../fault/kept.ts';
 import { faultOfLink } from '../fault/link.ts';
 import { hadOf, markFault, type FaultMark } from '../fault/mark.ts';
@@ -26,19 +25,36 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
   const [first, setFirst] = createSignal('');
   const [mark, setMark] = createSignal<FaultMark>();
   const [problem, setProblem] = createSignal('');
+  const [linked, setLinked] = createSignal<number>(); // the case of the address, until it is opened
+  const [whose, setWhose] = createSignal('');
   const [done, setDone] = createSignal<readonly Done[]>([]);
   let title: HTMLHeadingElement | undefined;
   let isHeld = false; // true while what was kept can neither be read nor set aside
 
   const firsts = createMemo(() => [...(now()?.bench.firsts ?? [])].sort((a, b) => (a.says < b.says ? -1 : 1)));
+  const groups = createMemo(() => {
+    const causes = now()?.bench.causes ?? [];
+    return [...new Set(causes.map(({ group }) => group))].map((name) => ({ name, causes: causes.filter(({ group }) => group === name) }));
+  });
   const had = () => hadOf(now()!, asked()).filter(({ minutes }) => minutes > 0);
   const left = () => now()!.readings.filter(({ id, minutes }) => minutes > 0 && !asked().includes(id));
   const spent = () => had().reduce((sum, { minutes }) => sum + minutes, 0);
 
-  onMount(() => {
+  const look = () => {
     const found = faultOfLink(location.hash);
-    if (typeof found === 'number') setTyped(String(found));
+    if (typeof found === 'number') setLinked(found);
     else if (found) setProblem(found.problem);
+  };
+  createEffect(() => {
+    const seed = mounted() ? linked() : undefined;
+    if (seed === undefined) return;
+    setLinked(undefined);
+    untrack(() => begin(String(seed)));
+  });
+  onMount(() => {
+    look();
+    addEventListener('hashchange', look);
+    onCleanup(() => removeEventListener('hashchange', look));
     const text = keptText(KEY);
     const read = text === null ? [] : readDone(text);
     isHeld = read === undefined && !keepAside(keyOf('faults-kept-aside'), text!);
@@ -65,7 +81,7 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
   }
   function ask(reading: Shown, event: Event): void {
     setAsked([...asked(), reading.id]);
-    announce('fault', () => `${reading.asks}: ${told(reading, reading.shown)}; usual ${told(reading, reading.usual)}. ${spent()} minutes so far.`); // prettier-ignore
+    announce('fault', () => `${answerOf(reading)} Usual: ${told(reading, reading.usual)}. ${spent()} minutes so far.`); // prettier-ignore
     if ((event as PointerEvent).pointerType !== 'touch')
       queueMicrotask(() => document.querySelector<HTMLElement>('.fault-ask button')?.focus());
   }
@@ -129,7 +145,6 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
                 <table>
                   <thead>
                     <tr>
-                      <th scope="col">Asked for</th>
                       <th scope="col">Found</th>
                       <th scope="col">Usual</th>
                       <th scope="col" class="number">
@@ -141,8 +156,7 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
                     <For each={had()}>
                       {(each) => (
                         <tr>
-                          <th scope="row">{each.asks}</th>
-                          <td>{told(each, each.shown)}</td>
+                          <th scope="row">{answerOf(each)}</th>
                           <td>{told(each, each.usual)}</td>
                           <td class="number">{each.minutes}</td>
                         </tr>
@@ -179,14 +193,10 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
                         onChange={({ currentTarget }) => setCause(currentTarget.value)}
                       >
                         <option value="">Choose one</option>
-                        <For each={benches}>
-                          {(bench) => (
-                            <optgroup label={bench.title}>
-                              <For each={bench.causes}>
-                                {({ id, title: says }) => (
-                                  <option value={bench === of().bench ? id : `${bench.id}/${id}`}>{says}</option>
-                                )}
-                              </For>
+                        <For each={groups()}>
+                          {(group) => (
+                            <optgroup label={group.name}>
+                              <For each={group.causes}>{({ id, title: says }) => <option value={id}>{says}</option>}</For>
                             </optgroup>
                           )}
                         </For>
@@ -219,6 +229,8 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
                   house={name()}
                   line={unwrap(line())}
                   sources={props.sources}
+                  whose={whose()}
+                  setWhose={setWhose}
                   next={() => begin(String(of().seed === SEEDS[1] ? SEEDS[0] : of().seed + 1))}
                 />
               )}

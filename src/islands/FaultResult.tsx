@@ -1,9 +1,9 @@
 // How a case came out: points, the cause with its source, what each reading said, and the line for a record.
 import { For, Show } from 'solid-js';
 import type { Line } from '../core/line/line.ts';
-import { told, type FaultCase } from '../fault/draw.ts';
-import { faultLine, linkOfFault } from '../fault/link.ts';
-import { POINTS, rulesOut, type FaultMark } from '../fault/mark.ts';
+import { answerOf, told, type FaultCase } from '../fault/draw.ts';
+import { faultLine, linkOfFault, LONGEST_NAME } from '../fault/link.ts';
+import { neededOf, POINTS, rulesOut, type FaultMark } from '../fault/mark.ts';
 import { codeOfHouse } from '../shift/link.ts';
 import { today } from './today.ts';
 
@@ -15,13 +15,17 @@ export function FaultResult(props: {
   readonly house: string;
   readonly line: Line;
   readonly sources: Readonly<Record<string, string>>;
+  /** The trainee's name, for the line of the result. */
+  readonly whose: string;
+  readonly setWhose: (name: string) => void;
   readonly next: () => void;
 }) {
-  const { bench, cause, readings, least, seed } = props.of;
+  const { bench, cause, readings, seed } = props.of;
   const title = (id: string) => bench.causes.find((each) => each.id === id)!.title;
   const right = () => bench.firsts.find(({ id }) => id === cause.first)!.says;
   const out = (id: string) => rulesOut(props.of, readings.find((each) => each.id === id)!);
-  const said = (id: string) => {
+  const said = (id: string) => (cause.confirms.includes(id) ? `It confirms the fault. ${rules(id)}` : rules(id));
+  const rules = (id: string) => {
     const gone = out(id);
     if (gone.length === 0) return 'Fits every cause: it tells nothing here.';
     const stays = bench.causes.filter((each) => !gone.includes(each.id));
@@ -30,6 +34,10 @@ export function FaultResult(props: {
       ? `Against: ${gone.map(title).join('; ')}.`
       : `For: ${stays.map((each) => each.title).join('; ')}. Against the others.`;
   };
+  const scores = () => props.mark.bears && !props.mark.harm;
+  const worth = (points: number) => (scores() ? `: ${points}` : '');
+  const lower = (order: string) => order[0]!.toLowerCase() + order.slice(1);
+  const needed = () => neededOf(props.of, props.asked).map(({ asks }) => lower(asks));
   const others = () => props.mark.open.filter((id) => id !== cause.id);
   const code = () => codeOfHouse({ name: '', ...props.line.house });
   return (
@@ -38,22 +46,28 @@ export function FaultResult(props: {
         {props.mark.total} of 100
       </h3>
       <ul>
+        <Show when={props.mark.harm}>
+          <li>
+            <strong>{props.mark.harm}</strong> A dangerous act first scores nothing.
+          </li>
+        </Show>
+        <Show when={!props.mark.bears}>
+          <li>No reading was asked for that bears on it. A guess scores nothing.</li>
+        </Show>
         <li>
-          {props.mark.isCause ? `The cause is right: ${POINTS.cause}.` : 'The cause is another.'} {cause.title}. {cause.why}{' '}
+          {props.mark.isCause ? `The cause is right${worth(POINTS.cause)}.` : 'The cause is another.'} {cause.title}. {cause.why}{' '}
           <span class="small">({props.sources[cause.rests]})</span>
         </li>
         <li>
-          {props.mark.isFirst ? `First, what comes first: ${POINTS.first}.` : `First comes: ${right()}.`}{' '}
-          <Show when={props.mark.harm}>
-            <strong>{`${props.mark.harm} ${POINTS.harm} points off.`}</strong>
-          </Show>
+          {props.mark.isFirst ? `What comes first was done first${worth(POINTS.first)}.` : `First comes: ${right()}.`}
         </li>
         <li>
-          {`${props.mark.spent} minutes; ${props.mark.least} would have decided it`}
-          {least.length > 0 ? ` (${least.map(({ asks }) => asks.toLowerCase()).join('; ')}). ` : '. '}
+          {`${props.mark.spent} minutes asked for; ${props.mark.least} count as needed (${needed().join('; ')}). `}
           {others().length > 0
-            ? `What you asked for leaves open: ${others().map(title).join('; ')}. A lucky guess earns nothing for being cheap.`
-            : `What you asked for decides it: up to ${POINTS.cost} points, in the part that the least is of yours.`}
+            ? `${props.mark.spent > 0 ? 'What you asked for' : 'What everybody sees'} leaves open: ${others().map(title).join('; ')}.${props.mark.isCause && scores() ? ' So it earns nothing for being cheap.' : ''}`
+            : props.mark.isCause && scores()
+              ? `What you asked for decides it: up to ${POINTS.cost} points, in the part that what was needed is of yours.`
+              : 'What you asked for decides it.'}
         </li>
       </ul>
       <h3>What each reading said</h3>
@@ -61,7 +75,6 @@ export function FaultResult(props: {
         <table>
           <thead>
             <tr>
-              <th scope="col">Reading</th>
               <th scope="col">Found</th>
               <th scope="col">Usual</th>
               <th scope="col">For and against</th>
@@ -72,10 +85,9 @@ export function FaultResult(props: {
               {(each) => (
                 <tr>
                   <th scope="row">
-                    {each.asks}
-                    {each.minutes > 0 && !props.asked.includes(each.id) ? ' (not asked)' : ''}
+                    {answerOf(each)}
+                    {each.minutes > 0 && !props.asked.includes(each.id) ? ' (Not asked for.)' : ''}
                   </th>
-                  <td>{told(each, each.shown)}</td>
                   <td>{told(each, each.usual)}</td>
                   <td>{said(each.id)}</td>
                 </tr>
@@ -85,11 +97,23 @@ export function FaultResult(props: {
         </table>
       </div>
       <h3>For the record</h3>
+      <div class="field">
+        <label for="fault-name">Your name, if you hand it in</label>
+        <input
+          id="fault-name"
+          class="words"
+          type="text"
+          maxlength={LONGEST_NAME}
+          autocomplete="off"
+          value={props.whose}
+          onInput={({ currentTarget }) => props.setWhose(currentTarget.value)}
+        />
+      </div>
       <p>
-        <output class="result-line">{faultLine(seed, code(), props.mark, today())}</output>
+        <output class="result-line">{faultLine(props.whose, seed, code(), props.mark, today())}</output>
       </p>
       <p class="meaning">
-        {props.house}. Anybody can type such a line, so it proves nothing alone. It is practice and no leave to do the work.{' '}
+        {props.house}. Anybody can type such a line, so it proves nothing alone. The class book takes it. It is practice and no leave to do the work.{' '}
         <a href={linkOfFault(seed)}>Link to this case</a>: with the same house it is the same for everybody.
       </p>
       <p class="actions">

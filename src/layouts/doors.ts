@@ -81,6 +81,7 @@ export const doors: readonly Door[] = [
           { href: '/class/', text: 'Class book', says: 'results, competence' },
           { href: '/tasks/', text: 'Tasks and oral questions' },
           { href: '/lessons/', text: 'Lesson plans', says: 'a stage, an hour' },
+          { href: '/faults/', text: 'The fault desk', says: 'one for the class' },
           { href: '/practice/', text: 'Practice', says: 'try the questions' },
           { href: '/house/', text: 'A house for an exercise', says: 'keep several' },
           { href: '/sums/', text: 'Calculators', says: 'for the board' },

@@ -4,10 +4,18 @@ import { cheapest, leftOpen, tellsApart } from '../../src/core/fault/decide.ts';
 import type { Truth } from '../../src/core/fault/truth.ts';
 import { line, type Line } from '../../src/core/line/line.ts';
 import { benches } from '../../src/fault/benches.ts';
-import { drawFault, foundIn, supposedOf, complaintOf } from '../../src/fault/draw.ts';
+import {
+  answerOf,
+  complaintOf,
+  drawFault,
+  errorOf,
+  foundIn,
+  supposedOf,
+  told,
+} from '../../src/fault/draw.ts';
 import { readDone, withDone, MOST_KEPT } from '../../src/fault/kept.ts';
-import { faultOfLink, linkOfFault } from '../../src/fault/link.ts';
-import { markFault } from '../../src/fault/mark.ts';
+import { faultLine, faultOfLink, linkOfFault } from '../../src/fault/link.ts';
+import { hadOf, markFault } from '../../src/fault/mark.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { injections, nested, notNumbers } from '../hostile-texts.ts';
 
@@ -35,6 +43,58 @@ describe('declared', () => {
       expect(causes.filter(({ id }) => id === 'nothing')).toHaveLength(1);
       expect(readings.filter(({ minutes }) => minutes === 0)).toHaveLength(1);
     }
+  });
+});
+
+describe('what a reading finds', () => {
+  test('every answer is a sentence with its figure and unit, at the fault and in health', () => {
+    for (const each of cases)
+      for (const reading of each!.readings)
+        for (const shown of [reading.shown, reading.usual]) {
+          const says = answerOf({ ...reading, shown });
+          expect(says).toMatch(/^[A-Z].{12,}[^ .:;]\.$/);
+          expect(says).not.toMatch(/:|undefined|NaN|−/);
+          expect(says).toContain(told(reading, shown).replace('−', ''));
+          expect(reading.asks).not.toContain(':');
+        }
+  });
+  test('the meter at a leaking joint speaks of the lower explosive limit; a receiver that sank holds less', () => {
+    const { readings } = drawFault(26, here)!;
+    expect(answerOf(readings.find(({ id }) => id === 'meter')!)).toBe(
+      'At the joints the vapour meter shows at most 26 % of the lower explosive limit.',
+    );
+    const rounds = readings.find(({ id }) => id === 'rounds')!;
+    expect(answerOf({ ...rounds, shown: -18 })).toBe(
+      'The feints receiver holds 18 % less pure alcohol than four rounds ago.',
+    );
+    expect(answerOf({ ...rounds, shown: 4 })).toBe(
+      'The feints receiver holds 4 % more pure alcohol than four rounds ago.',
+    );
+  });
+  test('each fault is confirmed by a reading that leaves its usual, or the log, by more than both errors', () => {
+    const log: Readonly<Record<string, string>> = {
+      redip: 'volume',
+      cooled: 'glass',
+      degassed: 'glass',
+      bench: 'strength',
+    };
+    for (const bench of benches)
+      for (const { id: cause, confirms } of bench.causes) {
+        expect(confirms.length > 0, cause).toBe(cause !== 'nothing');
+        for (const id of confirms)
+          for (const size of [0, 0.5, 1]) {
+            const [wrong, well] = [truth(bench.id, cause, size), truth(bench.id, 'nothing')];
+            const twice =
+              2 *
+              errorOf(
+                bench.readings.find((each) => each.id === id)!,
+                well[id]!,
+              );
+            const isOff = Math.abs(wrong[id]! - well[id]!) > twice;
+            const isOffLog = Math.abs(wrong[id]! - (wrong[log[id]!] ?? wrong[id]!)) > twice;
+            expect(isOff || isOffLog, `${bench.id}, ${cause}: ${id}`).toBe(true);
+          }
+      }
   });
 });
 
@@ -81,6 +141,33 @@ describe('three hundred cases', () => {
       const says = complaintOf(each!).toLowerCase();
       expect(says).not.toContain('undefined');
       for (const word of ['leak', 'set bed', 'infect', 'yeast', 'thermometer', 'condenser', 'coarse']) expect(says).not.toContain(word);
+    }
+  });
+  test('a reading that confirms the fault, or looks for a danger, takes no points beside the least', () => {
+    for (const each of cases) {
+      const { bench, cause, least, readings } = each!;
+      const free = readings.filter(({ id, isDanger }) => isDanger || cause.confirms.includes(id)).map(({ id }) => id);
+      const answer = { cause: cause.id, first: cause.first };
+      for (const id of [...free, ...free.flatMap((one) => free.map((other) => `${one} ${other}`))])
+        expect(markFault(each!, { ...answer, asked: [...least.map((one) => one.id), ...id.split(' ')] }).total, `${bench.id}, ${cause.id}: ${id}`).toBe(100);
+    }
+  });
+  test('the meter alone calls the leak of case 26, though two cheap looks at the log would do by elimination', () => {
+    const leak = drawFault(26, here)!;
+    expect(leak.cause.id).toBe('joint');
+    expect(leak.least.map(({ id, minutes }) => [id, minutes])).toEqual([['safe', 1], ['pumped', 3]]);
+    const answer = { cause: 'joint', first: 'steam-clear' };
+    expect(markFault(leak, { ...answer, asked: ['meter'] })).toMatchObject({ total: 100, spent: 6 });
+    expect(markFault(leak, { ...answer, asked: ['safe', 'pumped', 'meter', 'vent'] })).toMatchObject({ total: 100, spent: 16, least: 16 });
+    // 40 minutes of gauging beside 6 of the meter: needed are 4 and 6, so 80 + 20 × 10 ÷ 46 = 84.3.
+    expect(markFault(leak, { ...answer, asked: ['meter', 'balance'] }).total).toBe(84);
+  });
+  test('causes are offered under three heads and more, as many as one desk has', () => {
+    for (const { causes } of benches) {
+      const groups = new Set(causes.map(({ group }) => group));
+      expect(groups.size).toBeGreaterThan(2);
+      expect(groups.size).toBeLessThan(causes.length - 2);
+      expect(causes.filter(({ group }) => group === 'None of these').map(({ id }) => id)).toEqual(['nothing']);
     }
   });
   test('other houses have cases too', () => {
@@ -175,12 +262,24 @@ describe('marking', () => {
     expect(dear.total).toBe(Math.round(80 + (20 * dear.least) / dear.spent));
     expect(dear.total).toBeLessThan(100);
   });
-  test('a lucky guess has nothing for its cost; another bench’s cause is wrong; harm takes thirty', () => {
-    expect(markFault(of, { asked: [], cause: of.cause.id, first: of.cause.first }).total).toBe(80);
-    expect(markFault(of, { asked, cause: `other/${of.cause.id}`, first: of.cause.first }).total).toBe(30);
+  test('a guess scores nothing, whatever comes first, and so does one by a reading that bears on nothing', () => {
+    for (const each of cases) {
+      const answer = { cause: each!.cause.id, first: each!.cause.first };
+      expect(markFault(each!, { ...answer, asked: [] })).toMatchObject({ total: 0, bears: false, isCause: true });
+      const before = markFault(each!, { ...answer, asked: [] }).open.length;
+      for (const { id } of hadOf(each!, each!.readings.map((one) => one.id))) {
+        const { total, open } = markFault(each!, { ...answer, asked: [id] });
+        if (open.length === before) expect(total).toBe(0);
+        else expect(total).toBeGreaterThanOrEqual(80);
+      }
+    }
+  }); // prettier-ignore
+  test('a wrong cause keeps the first act’s points; harm first scores nothing', () => {
+    expect(markFault(of, { asked, cause: 'no', first: of.cause.first }).total).toBe(30);
+    expect(markFault(of, { asked, cause: of.cause.id, first: 'no' }).total).toBe(70);
     const harms = of.bench.firsts.find((each) => each.harms)!;
     expect(markFault(of, { asked, cause: of.cause.id, first: harms.id })).toMatchObject({
-      total: 40,
+      total: 0,
       harm: harms.harms,
     });
     expect(markFault(of, { asked, cause: 'no', first: harms.id }).total).toBe(0);
@@ -192,6 +291,13 @@ describe('links and what is kept', () => {
     expect(faultOfLink(linkOfFault(412))).toBe(412);
     expect(faultOfLink('')).toBeUndefined();
     for (const bad of ['#fault=0', '#fault=1000000', '#fault=', '#fault=1e3', '#fault=-4', '#fault=7x']) expect(faultOfLink(bad)).toHaveProperty('problem');
+  });
+  test('the line of a result has the form that the class book takes, and a name on one line', () => {
+    const mark = { total: 86, spent: 10, least: 7 };
+    expect(faultLine('Åsa', 26, '0G4RJ8T', mark, '2026-05-14')).toBe('Åsa: Case 26, house 0G4RJ8T: 86 of 100. 10 min asked for, 7 needed, 2026-05-14');
+    expect(faultLine('  ', 26, '0G4RJ8T', mark, '2026-05-14')).toMatch(/^Case 26, house 0G4RJ8T: 86 of 100\. /);
+    expect(faultLine('Åsa:\n Berg ', 26, '0G4RJ8T', mark, '2026-05-14')).toMatch(/^Åsa Berg: Case 26/);
+    expect(faultLine('x'.repeat(200), 1, '0G4RJ8T', mark, '2026-05-14').indexOf(':')).toBe(60);
   });
   test('what cannot be read is told from what can', () => {
     const one = { seed: 7, total: 80, day: '2026-05-14' };
