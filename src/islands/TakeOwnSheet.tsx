@@ -213,7 +213,11 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
               <Again attempt={work().attempt ?? 1} again={again} />
             </div>
           </Show>
-          <NameOnSheet name={work().name} handedIn={work().handedIn > 0} change={(name) => change({ name })} />
+          <NameOnSheet
+            name={work().name}
+            handedIn={work().handedIn > 0}
+            change={(name) => change({ name })}
+          />
           <ol class="questions">
             <For each={asked()}>
               {({ question, item }, i) => (
