@@ -235,7 +235,11 @@ export default function Practice(props: { readonly list: string }) {
 
   return (
     <>
-      <section class="calculator practice screen-only" aria-labelledby="practice-title">
+      <section
+        class="calculator practice screen-only"
+        data-asked={isNamed() ? '' : undefined}
+        aria-labelledby="practice-title"
+      >
         <h2 id="practice-title">
           {isNamed()
             ? 'Practice for your first weeks'
