@@ -1,5 +1,12 @@
-// Fetches the way back to a lesson of the first weeks, where the reader is in one.
+// Fetches the way back to a lesson of the first weeks, where the reader is in one, and what comes next, where they have set out.
 import { keptText, keyOf } from '../house/browser-store.ts';
+import type { ShiftOver } from '../path/shift-step.ts';
 
-if (keptText(keyOf('lesson')))
-  import('./lesson-way.ts').catch(() => (document.documentElement.dataset['script'] = 'lost'));
+const lost = () => (document.documentElement.dataset['script'] = 'lost');
+const isIn = keptText(keyOf('lesson'));
+if (isIn) import('./lesson-way.ts').catch(lost);
+if (isIn !== null || keptText(keyOf('first-weeks'))) import('./carry-on.ts').catch(lost);
+addEventListener('shift-over', (event) => {
+  const over = (event as CustomEvent<ShiftOver>).detail;
+  import('./lesson-way.ts').then(({ shiftOver }) => shiftOver(over)).catch(lost);
+});

@@ -1,27 +1,23 @@
 // The way back and on, where a lesson of the first weeks has sent the reader: behind the passage, the guess or the shift, and at the page's end.
 import { keepLesson, keptLesson } from '../islands/lesson-kept.ts';
-import { tick } from '../islands/path-kept.ts';
+import { tick, ticks } from '../islands/path-kept.ts';
 import { today } from '../islands/today.ts';
 import {
   isMarked,
+  isShift,
   lessonAt,
+  lineAt,
   stepAfter,
   stepNow,
   type OpenLesson,
   type OpenStep,
 } from '../path/open-lesson.ts';
+import { shiftStep, tryAgain, type ShiftOver } from '../path/shift-step.ts';
+import { linkTo as link, root } from './book-root.ts';
 
-/** Where this copy of the book has its root: where its manifest is. */
-const root = new URL('.', document.querySelector<HTMLLinkElement>('link[rel=manifest]')!.href).href;
 const main = document.getElementById('main')!;
-
-function link(at: string, says: string, onGo?: () => void): HTMLAnchorElement {
-  const made = document.createElement('a');
-  made.href = root + at;
-  made.textContent = says;
-  if (onGo) made.addEventListener('click', onGo);
-  return made;
-}
+/** What to try again after the shift that has just ended. */
+let again: string | undefined;
 
 /** The way as one line: back to the lesson, and on. A passage counts as read when the reader goes on from it. */
 function way(lesson: OpenLesson): HTMLElement {
@@ -32,12 +28,17 @@ function way(lesson: OpenLesson): HTMLElement {
   };
   const line = document.createElement('p');
   line.className = 'lesson-way';
+  const isRun = isShift(now) && ticks()[now.id] !== undefined;
+  const toRun = isShift(now) && !isRun;
+  const said = isMarked(now) || isRun ? 'Done. ' : toRun ? 'Leave it for later. ' : '';
+  if (toRun) line.append('Run it to its end, and it counts as done. ');
+  if (isRun && again) line.append(again, ' ');
   line.append(
     'Your lesson: ',
-    link(lessonAt(lesson), `back to “${lesson.title}”`),
+    link(lineAt(lesson), `back to “${lesson.title}”`),
     link(
       next?.at ?? `${lessonAt(lesson)}#lessons`,
-      `${isMarked(now) ? 'Done. ' : ''}${next ? `Next: ${next.says}` : 'To all the lessons'}`,
+      `${said}${next ? `Next: ${next.says}` : 'To all the lessons'}`,
       done,
     ),
   );
@@ -76,17 +77,14 @@ function show(): void {
   const ends = main.querySelector('.page-sources, .chapter-ends');
   if (ends) put(ends, 'beforebegin');
 }
-/** Where the book leads a reader on who comes back, the open lesson comes before the page that was read last. */
-function carryOn(): void {
-  const lesson = keptLesson();
-  if (!lesson || location.pathname === new URL(root + lessonAt(lesson)).pathname) return;
-  const stage = lesson.stage[0]!.toUpperCase() + lesson.stage.slice(1);
-  for (const place of document.querySelectorAll<HTMLElement>('[data-left-off]')) {
-    place.replaceChildren('Carry on with your lesson: ', link(lessonAt(lesson), `${stage}, ${lesson.title}`));
-    place.hidden = false;
-  }
+/** The end of a shift marks its step, also where no lesson has sent the reader; then the way on says so. */
+export function shiftOver(over: ShiftOver): void {
+  const id = shiftStep(location.href.slice(root.length).split('#')[0]!);
+  if (id === undefined) return;
+  tick(id, today());
+  again = tryAgain(over);
+  show();
 }
 show();
-carryOn();
 addEventListener('hashchange', show);
 addEventListener('pageshow', ({ persisted }) => persisted && show());

@@ -1,12 +1,14 @@
 // The first weeks at a glance: what comes next, each stage with what is reached, and the picture of it all.
 import { For, Show } from 'solid-js';
-import { nextOf, signedId, stepsDone } from '../path/next.ts';
+import { formatCount } from '../core/format.ts';
+import { asideId, nextOf, signedId, stepsDone } from '../path/next.ts';
 import { kindsOfStage, type PathStage } from '../path/steps.ts';
 import { rise, standingOfStage } from '../path/standing-of.ts';
 import { isKept } from './path-kept.ts';
 import { NotKept } from './NotKept.tsx';
-import { PathNext, titleOf, type Names } from './PathNext.tsx';
+import { PathNext } from './PathNext.tsx';
 import { PathRise } from './PathRise.tsx';
+import { titleOf, type Names } from './path-says.ts';
 import { usePath } from './use-path.ts';
 
 export default function FirstWeeks(props: Names & { readonly stages: readonly PathStage[] }) {
@@ -17,10 +19,12 @@ export default function FirstWeeks(props: Names & { readonly stages: readonly Pa
   const place = { root: '../', kinds, guesses, passages };
   const saysOf = (stage: PathStage) => {
     const { kinds, once, reached, day } = standingOfStage(kindsOfStage(stage), done().log);
-    if (day !== undefined && done().ticked.includes(signedId(stage))) return 'signed';
+    const [steps, all] = stepsDone(stage, done());
+    const isLeft = steps < all && !done().ticked.includes(asideId(stage));
+    if (day !== undefined && done().ticked.includes(signedId(stage)))
+      return isLeft ? `signed; ${formatCount(all - steps, 'step')} still open` : 'signed';
     if (day !== undefined) return 'reached, to be signed';
     if (once > 0) return `${reached} of ${kinds.length} reached, ${once} right once`;
-    const [steps, all] = stepsDone(stage, done());
     if (steps > 0) return `begun: ${steps} of ${all} steps done`;
     const isTried = done().log.some(({ kind }) => kinds.some((each) => each.kind === kind));
     return isTried || done().open === stage.stage ? 'begun' : 'not begun';

@@ -2,14 +2,15 @@
 import { For, onMount, Show } from 'solid-js';
 import { formatCount } from '../core/format.ts';
 import { changeName } from '../exercises/progress-store.ts';
-import { isDone, signedId } from '../path/next.ts';
-import { idOfStep, kindsOfStage, type PathStage, type Step } from '../path/steps.ts';
+import { asideId, isDone, safetyNext, signedId } from '../path/next.ts';
+import { idOfStep, kindsOfStage, lineOfStep, type PathStage, type Step } from '../path/steps.ts';
 import { standingOfStage } from '../path/standing-of.ts';
 import { dropLesson, keptLesson } from './lesson-kept.ts';
 import { isKept, tick, ticks } from './path-kept.ts';
 import { NotKept } from './NotKept.tsx';
-import { PathNext, practiceAt, StepLink, stepSays, titleOf, type Names } from './PathNext.tsx';
+import { PathGo, PathNext, StepLink } from './PathNext.tsx';
 import { PathSignOff } from './PathSignOff.tsx';
+import { practiceAt, stepSays, titleOf, type Names } from './path-says.ts';
 import { printPart } from './print-part.ts';
 import { Tick } from './Tick.tsx';
 import { today, inWords } from './today.ts';
@@ -22,17 +23,22 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
   const place = { root: '../../', kinds: props.kinds, guesses, passages };
   const kinds = kindsOfStage(stage);
   const lessons: HTMLDetailsElement[] = [];
-  /** Once, when the page comes alive: the lesson that is next stands open. A hand that opens others is let be. */
+  /** Once, when the page comes alive: the lesson that is next, or come back to, stands open. A hand that opens others is let be. */
   onMount(() => {
     const now = stage.lessons.findIndex(({ steps }) => steps.some((step) => !isDone(step, done())));
-    if (now > 0) lessons.forEach((each, i) => (each.open = i === now));
+    const line = document.getElementById(location.hash.slice(1))?.closest('.path-steps > li');
+    const from = lessons.findIndex((each) => line && each.contains(line)); // the step that the reader comes back to
+    const shown = from >= 0 ? from : now;
+    if (shown > 0) lessons.forEach((each, i) => (each.open = i === shown));
+    line?.scrollIntoView({ block: 'center' });
   });
   const standing = () => standingOfStage(kinds, done().log);
   const lessonOfWorked = stage.lessons.find(({ steps }) => steps.some((step) => step.do === 'work'))!;
   const worked = lessonOfWorked.steps.find((step) => step.do === 'work')!;
-  const afterWorked = lessonOfWorked.steps[lessonOfWorked.steps.indexOf(worked) + 1];
   const signed = () => (mounted() ? ticks()[signedId(stage)] : undefined);
   const open = () => stage.lessons.flatMap(({ steps }) => steps.filter((step) => !isDone(step, done())));
+  const isAside = () => done().ticked.includes(asideId(stage));
+  const safety = () => safetyNext(stage, done());
   /** Reading, worked examples and tasks are marked by hand; guesses and answers mark themselves. */
   const isByHand = (step: Step) => step.do === 'read' || step.do === 'task';
   return (
@@ -41,10 +47,25 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
         <Show
           when={!signed()}
           fallback={
-            <p class="path-next">
-              You have marked this stage as signed on {inWords(signed()!)}.{' '}
-              <a href="../">To the whole of your first weeks</a>
-            </p>
+            <>
+              <Show when={next().because !== 'all'}>
+                <PathNext next={next()} place={place} />
+              </Show>
+              <div class="path-next">
+                <p>
+                  You have marked this stage as signed on {inWords(signed()!)}.{' '}
+                  <a href="../">To the whole of your first weeks</a>
+                </p>
+                <Show when={open().length > 0 && !safety()}>
+                  <Tick
+                    checked={isAside()}
+                    take={(isTicked) => tick(asideId(stage), isTicked ? today() : undefined)}
+                  >
+                    Put aside what is still open: {formatCount(open().length, 'step')}
+                  </Tick>
+                </Show>
+              </div>
+            </>
           }
         >
           <PathNext next={next()} place={place} />
@@ -69,7 +90,7 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
                         <StepLink stage={stage} lesson={lesson} step={step} place={place} />
                       );
                     return (
-                      <li data-done={isDone(step, done()) ? '' : undefined}>
+                      <li id={lineOfStep(idOfStep(step))} data-done={isDone(step, done()) ? '' : undefined}>
                         <Show
                           when={isByHand(step)}
                           fallback={
@@ -99,19 +120,10 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
           title={props.kinds[worked.kind]!}
           onDone={() => tick(idOfStep(worked), today())}
         />
-        <Show when={isDone(worked, done()) && afterWorked}>
-          {(step) => (
-            <p class="lesson-way">
-              Worked on your own.{' '}
-              <StepLink
-                stage={stage}
-                lesson={lessonOfWorked}
-                step={step()}
-                place={place}
-                says={`Next: ${stepSays(step(), place)}`}
-              />
-            </p>
-          )}
+        <Show when={isDone(worked, done())}>
+          <p class="lesson-way">
+            Worked on your own. <PathGo next={next()} place={place} />
+          </p>
         </Show>
         <h2 id="standard">The standard</h2>
         <p>Each of these right twice, at least a day apart, with no miss between. The first answer counts.</p>
@@ -119,7 +131,7 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
           <For each={standing().kinds}>
             {(each) => (
               <li data-done={each.reached ? '' : undefined}>
-                <a href={practiceAt(place.root, [each.kind])}>{props.kinds[each.kind]}</a>
+                <a href={place.root + practiceAt([each.kind], stage.stage)}>{props.kinds[each.kind]}</a>
                 <span>
                   {each.reached
                     ? `reached, ${inWords(each.reached)}`
@@ -134,7 +146,7 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
           </For>
         </ul>
         <p>
-          <a href={practiceAt(place.root, kinds)}>
+          <a href={place.root + practiceAt(kinds, stage.stage)}>
             Practise all of {titleOf(stage.stage).toLowerCase()}’s standard
           </a>
         </p>
@@ -142,7 +154,7 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
         <p>
           {standing().day
             ? `The standard was reached on ${inWords(standing().day!)}. Print the sheet; your trainer asks, watches and signs.`
-            : `${standing().reached} of ${kinds.length} are reached. The sheet can be printed before that, and says so.`}{' '}
+            : `${standing().reached} of ${kinds.length} are reached. Once staying safe is done the sheet can be printed before that, and says so.`}{' '}
           It shows answers in this book and nothing more: it does not show that anyone can do the work safely,
           and allows nobody to work alone. The site’s own authorisation and local rules come first.
         </p>
@@ -158,21 +170,28 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
             onInput={(event) => changeName(event.currentTarget.value)}
           />
         </div>
-        <p class="actions">
-          <button type="button" onClick={() => printPart('sign-off')}>
-            Print the sheet to sign
-          </button>
-        </p>
+        <Show
+          when={!safety()}
+          fallback={
+            <p class="caution">
+              Staying safe comes before the sheet, which is offered once it is done. Still open:{' '}
+              <StepLink stage={stage} {...safety()!} place={place} />
+            </p>
+          }
+        >
+          <p class="actions">
+            <button type="button" onClick={() => printPart('sign-off')}>
+              Print the sheet to sign
+            </button>
+          </p>
+        </Show>
         <Show when={open().length > 0}>
           <p class="remark">
             {formatCount(open().length, 'step')} of the lessons {open().length === 1 ? 'is' : 'are'} still
-            open
-            {open().some((step) => step.do === 'read' && step.at.endsWith('/safe/')) &&
-              ', staying safe among them'}
-            .
+            open.
           </p>
         </Show>
-        <Show when={standing().day}>
+        <Show when={standing().day && (!safety() || signed())}>
           <Tick
             checked={signed() !== undefined}
             take={(isTicked) => {

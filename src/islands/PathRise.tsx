@@ -64,8 +64,12 @@ export function PathRise(props: {
         <figcaption>
           A bar for each day on which you practised. Its whole height: kinds right once, {last().once} of{' '}
           {props.of}
-          <Show when={more() > 0}>, {more()} more than before that day</Show>. Its lower part: reached,{' '}
-          {last().reached}. The scale grows with you: it ends at {top()} now.{' '}
+          <Show when={more() > 0}>, {more()} more than before that day</Show>
+          <Show when={more() < 0}>
+            , {-more()} fewer than before that day: a kind that is missed before it is reached is due again,
+            and begins anew
+          </Show>
+          . Its lower part: reached, {last().reached}. The scale grows with you: it ends at {top()} now.{' '}
           {formatCount(props.right, 'right answer')} in all.
         </figcaption>
       </figure>

@@ -3,7 +3,7 @@ import { For } from 'solid-js';
 import { book } from '../house/book.ts';
 import type { PathStage } from '../path/steps.ts';
 import type { StageStanding } from '../path/standing-of.ts';
-import { titleOf } from './PathNext.tsx';
+import { titleOf } from './path-says.ts';
 import { inWords } from './today.ts';
 
 export function PathSignOff(props: {

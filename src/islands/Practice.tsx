@@ -25,7 +25,8 @@ import {
 import { afterFrame, whenIdle } from '../house/idle.ts';
 import { asInBook } from '../house/line-of.ts';
 import { liveLine, useHouse } from '../house/store.ts';
-import { lessonAt, stepAfter, stepNow, type OpenLesson } from '../path/open-lesson.ts';
+import { leftOf } from '../path/left-of.ts';
+import { lineAt, stepAfter, stepNow, type OpenLesson } from '../path/open-lesson.ts';
 import { FileField } from './FileField.tsx';
 import { announce } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
@@ -60,17 +61,28 @@ export default function Practice(props: { readonly list: string }) {
 
   const [coming, setComing] = createSignal(true);
   const kinds = kindsOf(props.list);
-  const pool = createMemo(() => {
-    const whole = practicePool(kinds, topic(), level(), mounted() ? practiceSeed() : '');
-    const own = whole.filter(({ id }) => named().includes(id));
-    return own.length > 0 ? own : whole;
-  });
-  const isNamed = () => named().length > 0;
   /** The lesson that sent the reader here, where these kinds are its own, and the step after. */
   const [lesson, setLesson] = createSignal<OpenLesson>();
   const after = () => stepAfter(lesson()!);
-  const areAllRight = () =>
-    named().every((id) => progress().log.some(({ kind, verdict }) => kind === id && verdict === 'right'));
+  /** Kinds that the lesson, or the day, still asks for. */
+  const left = () => leftOf(named(), progress().log, lesson() ? undefined : today());
+  const pool = createMemo(() => {
+    const whole = practicePool(kinds, topic(), level(), mounted() ? practiceSeed() : '');
+    const own = whole.filter(({ id }) => named().includes(id));
+    const open = own.filter(({ id }) => left().includes(id)); // what is left of the lesson comes first
+    return open.length > 0 ? open : own.length > 0 ? own : whole;
+  });
+  const isNamed = () => named().length > 0;
+  /** The stage whose kinds these are, where its page sent the reader. */
+  const [stage, setStage] = createSignal('');
+  const areAllRight = () => isNamed() && left().length === 0;
+  const backAt = () => (lesson() ? lineAt(lesson()!) : `first-weeks/${stage() && `${stage()}/`}`);
+  const backSays = () =>
+    lesson()
+      ? `Back to your lesson, “${lesson()!.title}”`
+      : stage()
+        ? `Back to your first weeks: ${stage()}`
+        : 'Back to your first weeks';
   const isDone = () => isFinal();
   const isSecondTry = () => marked()?.verdict === 'wrong' && !isFinal();
 
@@ -154,6 +166,8 @@ export default function Practice(props: { readonly list: string }) {
   const fromAddress = () => {
     const asks = new URLSearchParams(location.hash.slice(1));
     setNamed((asks.get('kinds') ?? '').split(',').filter((id) => kinds.some((kind) => kind.id === id)));
+    const from = asks.get('stage') ?? '';
+    setStage(/^[a-z]+$/.test(from) && topics.some((each) => each === from) ? from : '');
     const open = keptLesson();
     setLesson(open && stepNow(open).at === `practice/${location.hash}` ? open : undefined);
     return choose(asks.get('topic') ?? 'all');
@@ -166,9 +180,66 @@ export default function Practice(props: { readonly list: string }) {
     });
   });
 
+  /** Said once nothing is left to ask: behind the answer that was the last, or before what is asked all the same. */
+  const allAsked = () => (
+    <Show when={areAllRight()}>
+      <p class="lesson-way" role="status">
+        That is all your {lesson() ? 'lesson asks' : 'first weeks ask here today'}.{' '}
+        <a href={`../${backAt()}`}>{backSays()}</a>
+        <Show when={lesson() && after()}>
+          {(step) => (
+            <a href={`../${step().at}`} onClick={() => keepLesson({ ...lesson()!, now: step().id })}>
+              Next: {step().says}
+            </a>
+          )}
+        </Show>
+      </p>
+    </Show>
+  );
+  const choices = () => (
+    <form class="choose" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+      <div class="field">
+        <label for="practice-topic">Practise</label>
+        <select
+          id="practice-topic"
+          autocomplete="off"
+          value={topic()}
+          onChange={(event) => {
+            setNamed([]);
+            void choose(event.currentTarget.value).then(say);
+          }}
+        >
+          <option value="all">everything, mixed</option>
+          <For each={topics}>{(each) => <option value={each}>{topicTitles[each]}</option>}</For>
+        </select>
+      </div>
+      <div class="field">
+        <label for="practice-level">Level</label>
+        <select
+          id="practice-level"
+          autocomplete="off"
+          value={String(level())}
+          onChange={(event) => {
+            setLevel(levels.find((each) => String(each) === event.currentTarget.value) ?? 'all');
+            void next().then(say);
+          }}
+        >
+          <option value="all">all three</option>
+          <For each={levels}>
+            {(each) => <option value={String(each)}>{`${each}: ${levelTitles[each]}`}</option>}
+          </For>
+        </select>
+      </div>
+    </form>
+  );
+
   return (
     <>
-      <section class="calculator practice screen-only" aria-labelledby="practice-title">
+      <section
+        class="calculator practice screen-only"
+        data-asked={isNamed() ? '' : undefined}
+        aria-labelledby="practice-title"
+      >
         <h2 id="practice-title">
           {isNamed()
             ? 'Practice for your first weeks'
@@ -178,57 +249,12 @@ export default function Practice(props: { readonly list: string }) {
         </h2>
         <Show when={isNamed()}>
           <p>
-            Only what your lesson asks for.{' '}
-            <a href={`../${lesson() ? lessonAt(lesson()!) : 'first-weeks/'}`}>
-              {lesson() ? `Back to your lesson, “${lesson()!.title}”` : 'Back to your first weeks'}
-            </a>
+            {lesson() ? 'Only what your lesson asks for.' : 'Only what your first weeks ask for.'}{' '}
+            <a href={`../${backAt()}`}>{backSays()}</a>
           </p>
-          <Show when={lesson() && areAllRight()}>
-            <p class="lesson-way">
-              All of it was right once.{' '}
-              <a
-                href={`../${after()?.at ?? `${lessonAt(lesson()!)}#lessons`}`}
-                onClick={() => after() && keepLesson({ ...lesson()!, now: after()!.id })}
-              >
-                {after() ? `Next: ${after()!.says}` : 'To all the lessons'}
-              </a>
-            </p>
-          </Show>
+          <Show when={!isDone()}>{allAsked()}</Show>
         </Show>
-        <form class="choose" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
-          <div class="field">
-            <label for="practice-topic">Practise</label>
-            <select
-              id="practice-topic"
-              autocomplete="off"
-              value={topic()}
-              onChange={(event) => {
-                setNamed([]);
-                void choose(event.currentTarget.value).then(say);
-              }}
-            >
-              <option value="all">everything, mixed</option>
-              <For each={topics}>{(each) => <option value={each}>{topicTitles[each]}</option>}</For>
-            </select>
-          </div>
-          <div class="field">
-            <label for="practice-level">Level</label>
-            <select
-              id="practice-level"
-              autocomplete="off"
-              value={String(level())}
-              onChange={(event) => {
-                setLevel(levels.find((each) => String(each) === event.currentTarget.value) ?? 'all');
-                void next().then(say);
-              }}
-            >
-              <option value="all">all three</option>
-              <For each={levels}>
-                {(each) => <option value={String(each)}>{`${each}: ${levelTitles[each]}`}</option>}
-              </For>
-            </select>
-          </div>
-        </form>
+        <Show when={!isNamed()}>{choices()}</Show>
         <Show when={troubles().length > 0}>
           <p class="problem" role="alert">
             {troubles().join(' ')}
@@ -292,10 +318,11 @@ export default function Practice(props: { readonly list: string }) {
                   }
                 >
                   <button type="button" ref={nextButton} onClick={goOn}>
-                    Next question
+                    {areAllRight() ? 'More questions all the same' : 'Next question'}
                   </button>
                 </Show>
               </p>
+              <Show when={isDone()}>{allAsked()}</Show>
               <div id="practice-mark" aria-live="polite">
                 <Show when={marked()}>
                   {(result) => <MarkView question={asked()} mark={result()} done={isDone()} />}
@@ -313,6 +340,12 @@ export default function Practice(props: { readonly list: string }) {
               </div>
             </form>
           )}
+        </Show>
+        <Show when={isNamed()}>
+          <details>
+            <summary>Practise something else</summary>
+            {choices()}
+          </details>
         </Show>
       </section>
       <RecordSheet kinds={kinds} />

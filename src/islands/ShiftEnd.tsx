@@ -1,5 +1,5 @@
 // The end of a round: what was made against what the house makes, points and why, the rounds so far, and the next.
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, For, onMount, Show } from 'solid-js';
 import { formatNumber as n } from '../core/format.ts';
 import type { Moment } from '../core/shift/course.ts';
 import { linkOfShift, resultLine } from '../shift/link.ts';
@@ -19,6 +19,11 @@ export function ShiftEnd<R, S extends Moment, A extends { readonly do: string },
   const score = () => told().score;
   const line = () => resultLine(props.shift, props.post.words, score().total, today());
   const isLast = () => props.shift.done.length + 1 >= ROUNDS;
+  /** Told to the page, where the shift may be a step of a lesson. */
+  onMount(() => {
+    const rows = score().rows.map(({ id, points, of, why }) => ({ name: props.post.names[id]!, points, of, why }));
+    dispatchEvent(new CustomEvent('shift-over', { detail: { total: score().total, rows } }));
+  });
   return (
     <div class="shift-end">
       <h2 tabindex="-1" id="shift-end-title">

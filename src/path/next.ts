@@ -18,7 +18,16 @@ export type Next =
   /** Kinds that were right once, and count from today on. */
   | { readonly because: 'due'; readonly stage: PathStage; readonly kinds: readonly string[] }
   /** The first step of a lesson that is not done. */
-  | { readonly because: 'step'; readonly stage: PathStage; readonly lesson: Lesson; readonly step: Step }
+  | {
+      readonly because: 'step';
+      readonly stage: PathStage;
+      readonly lesson: Lesson;
+      readonly step: Step;
+      /** Where the stage stands: nothing of it is done yet, it is under way, or it is signed with this step open. */
+      readonly stands: 'new' | 'begun' | 'signed';
+    }
+  /** The standard is reached, and the page on staying safe is not read: before that there is no sheet. */
+  | { readonly because: 'safe'; readonly stage: PathStage; readonly lesson: Lesson; readonly step: Step }
   /** All steps are done, and the second right answers must wait for another day. */
   | { readonly because: 'wait'; readonly stage: PathStage; readonly from: string }
   /** The stage has reached its standard, and is to be signed; steps of its lessons may be open. */
@@ -39,10 +48,10 @@ export function stepsDone({ lessons }: PathStage, done: Done): readonly [number,
   return [steps.filter((step) => isDone(step, done)).length, steps.length];
 }
 
-/** The first step of a stage that is not done, with its lesson. */
-export function stepNext({ lessons }: PathStage, done: Done) {
+/** The first step of a stage that is not done and is among these, with its lesson. */
+export function stepNext({ lessons }: PathStage, done: Done, isAmong: (step: Step) => boolean = () => true) {
   for (const lesson of lessons) {
-    const step = lesson.steps.find((each) => !isDone(each, done));
+    const step = lesson.steps.find((each) => isAmong(each) && !isDone(each, done));
     if (step) return { lesson, step };
   }
   return undefined;
@@ -50,21 +59,40 @@ export function stepNext({ lessons }: PathStage, done: Done) {
 
 const isOpen = ({ reached }: KindStanding) => reached === undefined;
 export const signedId = ({ stage }: PathStage): string => `signed:${stage}`;
+/** The mark of a signed stage whose open steps a reader has put aside. */
+export const asideId = ({ stage }: PathStage): string => `aside:${stage}`;
 
-/** What comes next in one stage; undefined once it is signed. */
+/** What of staying safe is not done: its page, and the questions asked after it. Before that no sheet is offered. */
+export const safetyNext = (stage: PathStage, done: Done) => {
+  const safety = stage.lessons.flatMap(({ steps }) => {
+    const page = steps.findIndex((step) => step.do === 'read' && step.at.endsWith('/safe/'));
+    return page < 0 ? [] : [steps[page]!, ...steps.slice(page + 1).filter((step) => step.do === 'practise')];
+  });
+  return stepNext(stage, done, (step) => safety.includes(step));
+};
+
+/** True once a reader has set out on the path: a step was gone to, or marked. */
+export const hasSetOut = ({ ticked, open }: Done): boolean => ticked.length > 0 || open !== undefined;
+
+/** What comes next in one stage; undefined once it is signed, and its open steps are done or put aside. */
 function nextIn(stage: PathStage, done: Done, today: string): Next | undefined {
   const { kinds, day } = standingOfStage(kindsOfStage(stage), done.log);
-  if (done.ticked.includes(signedId(stage)) && day !== undefined) return undefined;
+  const step = stepNext(stage, done);
   if (day !== undefined) {
+    const safety = safetyNext(stage, done);
+    if (safety) return { because: 'safe', stage, ...safety };
     const [of, all] = stepsDone(stage, done);
-    return { because: 'sign', stage, open: all - of };
+    if (!done.ticked.includes(signedId(stage))) return { because: 'sign', stage, open: all - of };
+    return step && !done.ticked.includes(asideId(stage)) ? { because: 'step', stage, ...step, stands: 'signed' } : undefined; // prettier-ignore
   }
   const missed = kinds.filter((kind) => isOpen(kind) && kind.missed).map(({ kind }) => kind);
   if (missed.length > 0) return { because: 'missed', stage, kinds: missed };
   const due = kinds.filter((kind) => isOpen(kind) && kind.from !== undefined && kind.from <= today);
   if (due.length > 0) return { because: 'due', stage, kinds: due.map(({ kind }) => kind) };
-  const step = stepNext(stage, done);
-  if (step) return { because: 'step', stage, ...step };
+  if (step) {
+    const isBegun = stepsDone(stage, done)[0] > 0 || done.open === stage.stage || kinds.some(({ once }) => once !== undefined); // prettier-ignore
+    return { because: 'step', stage, ...step, stands: isBegun ? 'begun' : 'new' };
+  }
   const waiting = kinds
     .flatMap((kind) => (isOpen(kind) && kind.from !== undefined ? [kind.from] : []))
     .sort();
@@ -72,13 +100,18 @@ function nextIn(stage: PathStage, done: Done, today: string): Next | undefined {
 }
 
 /**
- * What comes next of all: a sheet to be signed first, then what was missed, what is due today, and the next step of the
+ * What comes next of all: staying safe and a sheet to be signed first, then what was missed, what is due today, and the next step of the
  * first stage that has one. A stage that only waits for another day lets the next stage begin meanwhile.
  */
 export function nextOf(stages: readonly PathStage[], done: Done, today: string): Next {
   const each = stages.flatMap((stage) => nextIn(stage, done, today) ?? []);
   const first = (because: Next['because']) => each.find((next) => next.because === because);
   return (
-    first('sign') ?? first('missed') ?? first('due') ?? first('step') ?? first('wait') ?? { because: 'all' }
+    first('safe') ??
+    first('sign') ??
+    first('missed') ??
+    first('due') ??
+    first('step') ??
+    first('wait') ?? { because: 'all' }
   );
 }

@@ -1,5 +1,5 @@
 // The lesson that a reader is in, as a text and back: its steps with their addresses, and the step that was gone to.
-import { addressOfStep, idOfStep, type Lesson, type PathStage, type Step } from './steps.ts';
+import { addressOfStep, idOfStep, lineOfStep, type Lesson, type PathStage, type Step } from './steps.ts';
 
 const FORMAT = 'malt-spirit-handbook/lesson';
 const VERSION = 1;
@@ -36,12 +36,16 @@ export const openLesson = ({ stage }: PathStage, lesson: Lesson, now: Step, says
 }); // prettier-ignore
 
 export const lessonAt = ({ stage }: OpenLesson): string => `first-weeks/${stage}/`;
+/** The line of the step that was gone to, on its stage's page. */
+export const lineAt = (lesson: OpenLesson): string => `${lessonAt(lesson)}#${lineOfStep(lesson.now)}`;
 export const stepNow = ({ steps, now }: OpenLesson): OpenStep => steps.find(({ id }) => id === now)!;
 /** The step after the one that was gone to; undefined at the lesson's end. */
 export const stepAfter = ({ steps, now }: OpenLesson): OpenStep | undefined =>
   steps[steps.findIndex(({ id }) => id === now) + 1];
+/** True for a shift: its end marks it, and no going on from it. */
+export const isShift = ({ id, at }: OpenStep): boolean => id.startsWith('task:') && at.startsWith('shift/');
 /** True for a step that a reader marks as done: a passage, or a thing to do. */
-export const isMarked = ({ id }: OpenStep): boolean => /^(read|task):/.test(id);
+export const isMarked = (step: OpenStep): boolean => /^(read|task):/.test(step.id) && !isShift(step);
 
 export const encodeLesson = (lesson: OpenLesson): string =>
   JSON.stringify({ format: FORMAT, version: VERSION, ...lesson });

@@ -135,6 +135,7 @@ export const path: readonly PathStage[] = [
           practise('extract-in-wort', 'draff'),
           read('mashing/safe/', 'Mashing: stay safe'),
           practise('hot-liquor-ahead'),
+          task('mashing-shift', 'Run a shift at the mash tun in this book, to its end.', 'shift/mash-tun/'),
           task('mashing-watch', 'Beside the mashman, hands off, for one mash: write down each temperature and volume, and reckon the efficiency afterwards.'), // prettier-ignore
         ],
       },
@@ -174,6 +175,7 @@ export const path: readonly PathStage[] = [
           ...guess('fermenting/work/', 'gas-of-a-washback', 'fan-at-half'),
           read('fermenting/safe/', 'Fermenting: stay safe'),
           practise('carbon-dioxide-by-mass', 'the-silent-alarm', 'over-the-hatch'),
+          task('fermenting-shift', 'Run a shift at a washback in this book, to its end.', 'shift/washback/'),
           task('fermenting-alarm', 'With the person in charge: see where the carbon dioxide meters are, what they show now, and which way is out.'), // prettier-ignore
         ],
       },
@@ -251,6 +253,7 @@ export const path: readonly PathStage[] = [
           practise('casks-and-bottles'),
           read('maturing/safe/', 'Maturing: stay safe'),
           practise('lifting', 'cask-on-the-ramp'),
+          task('maturing-shift', 'Take a cask through its years in this book, to its end.', 'shift/casks/'),
           task('maturing-regauge', 'With the warehouseman: see a cask sounded, dipped or weighed, and reckon what it should hold.'), // prettier-ignore
         ],
       },

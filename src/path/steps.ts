@@ -41,6 +41,9 @@ export function addressOfStep(stage: Stage, step: Step): string {
   return step.at ?? `first-weeks/${stage}/#lessons`;
 }
 
+/** Where a step stands on its stage's page: the id of its line. */
+export const lineOfStep = (id: string): string => `step-${id.replace(/[^a-z0-9]+/g, '-').replace(/-$/, '')}`;
+
 /** What a step is called in what is kept: it never changes. */
 export const idOfStep = (step: Step): string => {
   if (step.do === 'read') return `read:${step.at}`;

@@ -26,7 +26,7 @@ export function decodeTicks(text: string): Ticks | undefined {
     return undefined;
   const entries = Object.entries(data['ticks']).filter(
     (entry): entry is [string, string] =>
-      /^(read|work|task|signed):[a-z0-9/#-]{1,80}$/.test(entry[0]) &&
+      /^(read|work|task|signed|aside):[a-z0-9/#-]{1,80}$/.test(entry[0]) &&
       typeof entry[1] === 'string' &&
       /^\d{4}-\d\d-\d\d$/.test(entry[1]),
   );

@@ -11,9 +11,20 @@ import { keyOf } from '../../src/exercises/letters.ts';
 import type { Practised } from '../../src/exercises/progress.ts';
 import type { Verdict } from '../../src/exercises/verdict.ts';
 import { builtInHouse, stages } from '../../src/house/figures.ts';
-import { nextOf, signedId, stepNext, stepsDone, type Done } from '../../src/path/next.ts';
-import { decodeLesson, encodeLesson, isMarked, lessonAt, openLesson, stepAfter, stepNow } from '../../src/path/open-lesson.ts'; // prettier-ignore
+import {
+  asideId,
+  hasSetOut,
+  nextOf,
+  safetyNext,
+  signedId,
+  stepNext,
+  stepsDone,
+  type Done,
+} from '../../src/path/next.ts';
+import { decodeLesson, encodeLesson, isMarked, isShift, lessonAt, lineAt, openLesson, stepAfter, stepNow } from '../../src/path/open-lesson.ts'; // prettier-ignore
 import { path } from '../../src/path/stages.ts';
+import { leftOf } from '../../src/path/left-of.ts';
+import { shiftStep, tryAgain } from '../../src/path/shift-step.ts';
 import { idOfStep, kindsOfStage } from '../../src/path/steps.ts';
 import { rise, standingOf, standingOfStage, topOf } from '../../src/path/standing-of.ts';
 import { decodeTicks, encodeTicks } from '../../src/path/text.ts';
@@ -84,12 +95,91 @@ test('what comes next: what was missed, what is due, the next step, the sheet, a
   expect(nextOf([malting], signed, '2026-05-02')).toEqual({ because: 'all' });
 }); // prettier-ignore
 
+/** What is asked of staying safe in malting: its page is the only thing, as its question belongs to the standard. */
+const safePage = 'read:malting/safe/';
+
+test('a stage that has reached its standard asks for staying safe before its sheet', () => {
+  const log = onDays('2026-05-01', '2026-05-02');
+  expect(nextOf(path, { ...nothing, log }, '2026-05-02')).toMatchObject({
+    because: 'safe',
+    step: { do: 'read', at: 'malting/safe/' },
+  });
+  // A signature that was ticked without it does not hide it.
+  const signed = { ...nothing, log, ticked: [signedId(malting)] };
+  expect(nextOf(path, signed, '2026-05-02').because).toBe('safe');
+  // The page alone is not enough: its questions belong to it. Each stage has both.
+  for (const stage of path) {
+    const page = safetyNext(stage, nothing)!.step;
+    expect(page).toMatchObject({ do: 'read', at: `${stage.stage}/safe/` });
+    expect(safetyNext(stage, { ...nothing, ticked: [idOfStep(page)] })!.step.do).toBe('practise');
+  }
+});
+
+test('what is open when a stage is signed stays next, until it is done or put aside', () => {
+  const log = onDays('2026-05-01', '2026-05-02');
+  const signed: Done = { ...nothing, log, ticked: [safePage, signedId(malting)] };
+  expect(nextOf(path, signed, '2026-05-02')).toMatchObject({
+    because: 'step',
+    stands: 'signed',
+    stage: { stage: 'malting' },
+  });
+  const aside = { ...signed, ticked: [...signed.ticked, asideId(malting)] };
+  expect(nextOf(path, aside, '2026-05-02')).toMatchObject({
+    because: 'step',
+    stands: 'new',
+    stage: { stage: 'milling' },
+  });
+  const whole = { ...allSteps(log), ticked: [...allSteps(log).ticked, signedId(malting)] };
+  expect(nextOf(path, whole, '2026-05-02')).toMatchObject({ stage: { stage: 'milling' } });
+});
+
+test('a stage is begun by a step or a right answer, and the path by a lesson or a mark', () => {
+  const stands = (done: Done) => nextOf(path, done, '2026-05-01');
+  expect(stands(nothing)).toMatchObject({ stands: 'new' });
+  expect(stands({ ...nothing, open: 'malting' })).toMatchObject({ stands: 'begun' });
+  expect(stands({ ...nothing, guessed: ['steep-water'] })).toMatchObject({ stands: 'begun' });
+  expect([nothing, { ...nothing, guessed: ['steep-water'] }].map(hasSetOut)).toEqual([false, false]); // readers guess too
+  expect(hasSetOut({ ...nothing, open: 'malting' }) && hasSetOut({ ...nothing, ticked: [safePage] })).toBe(
+    true,
+  );
+});
+
+test('a lesson asks for each kind once, and what was right stays so; a day asks again', () => {
+  const log = [
+    said('kiln', '2026-05-01'),
+    said('draff', '2026-05-01', 'wrong'),
+    said('kiln', '2026-05-02', 'wrong'),
+  ];
+  expect(leftOf(['kiln', 'draff'], log, undefined)).toEqual(['draff']);
+  expect(leftOf(['kiln', 'draff'], log, '2026-05-02')).toEqual(['kiln', 'draff']);
+  const again = [...log, said('kiln', '2026-05-02')];
+  expect(leftOf(['kiln', 'draff'], again, '2026-05-02')).toEqual(['draff']);
+  expect(leftOf(['kiln', 'draff'], again, '2026-05-03')).toEqual(['kiln', 'draff']);
+});
+
+test('each shift is a step of its stage, ticked by its end, and a poor one is to be tried again', () => {
+  const at = { mashing: 'shift/mash-tun/', fermenting: 'shift/washback/', distilling: 'shift/', maturing: 'shift/casks/' };
+  for (const [stage, address] of Object.entries(at)) {
+    expect(shiftStep(address)).toBe(`task:${stage}-shift`);
+    const own = path.find((each) => each.stage === stage)!;
+    const lesson = own.lessons.find(({ steps }) => steps.some((step) => idOfStep(step) === `task:${stage}-shift`))!;
+    const step = lesson.steps.find((each) => idOfStep(each) === `task:${stage}-shift`)!;
+    const open = openLesson(own, lesson, step, () => 'says');
+    expect([isShift(stepNow(open)), isMarked(stepNow(open))]).toEqual([true, false]); // going on from it marks nothing
+    expect(lineAt(open)).toBe(`first-weeks/${stage}/#step-task-${stage}-shift`);
+  }
+  expect(shiftStep('malting/safe/')).toBeUndefined();
+  const rows = [{ name: 'Cut', points: 18, of: 20, why: 'Near.' }, { name: 'Care', points: 2, of: 30, why: 'It boiled over.' }];
+  expect(tryAgain({ total: 59, rows })).toBe('59 of 100 is worth another try. Most was lost here: Care. It boiled over.');
+  expect(tryAgain({ total: 60, rows })).toBeUndefined();
+}); // prettier-ignore
+
 test('a stage that has reached its standard asks for its sheet first, whatever else is open', () => {
   const log = [...onDays('2026-05-01', '2026-05-02'), said(kindsOfStage(path[1]!)[0]!, '2026-05-02', 'wrong')];
-  const open = { ...nothing, log }; // nothing read, nothing guessed: its seven practices alone are done
+  const open = { ...nothing, log, ticked: [safePage] }; // nothing else read, nothing guessed: its practices and safety alone are done
   const all = malting.lessons.flatMap((lesson) => lesson.steps);
   const practices = all.filter(({ do: what }) => what === 'practise').length;
-  expect(nextOf(path, open, '2026-05-02')).toEqual({ because: 'sign', stage: malting, open: all.length - practices });
+  expect(nextOf(path, open, '2026-05-02')).toEqual({ because: 'sign', stage: malting, open: all.length - practices - 1 });
   expect(nextOf([malting], open, '2026-05-02').because).toBe('sign');
   expect(nextOf(path.slice(1), open, '2026-05-02').because).toBe('missed'); // what goes on meanwhile
   expect(stepsDone(malting, nothing)).toEqual([0, all.length]);
@@ -201,7 +291,7 @@ test('a worked example fades without telling its answer, and a hint does not tel
 });
 
 test('marks that were kept are read strictly', () => {
-  const ticks = { 'read:/malting/#heat-stops-it': '2026-05-14', 'signed:malting': '2026-05-20' };
+  const ticks = { 'read:/malting/#heat-stops-it': '2026-05-14', 'signed:malting': '2026-05-20', 'aside:malting': '2026-05-21' }; // prettier-ignore
   expect(decodeTicks(encodeTicks(ticks))).toEqual(ticks);
   expect(decodeTicks('nonsense')).toBeUndefined();
   expect(decodeTicks(encodeTicks({ ...ticks, '<b>': '2026-05-14', 'task:x': 'soon' }))).toEqual(ticks);

@@ -249,7 +249,7 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
   FirstWeeks: [
     'first-weeks/',
     async (page) => {
-      await page.getByRole('link', { name: 'Go on where you were' }).click();
+      await page.getByRole('link', { name: 'Begin', exact: true }).click();
       await page.locator('#guess-steep-water-number').fill('600');
       await button(page, 'That is my guess').click();
       await expect(page.locator('.predict-seen')).toContainText('Near enough');

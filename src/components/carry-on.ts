@@ -1,0 +1,46 @@
+// Where the book leads a reader on who comes back to the first weeks: it says what they say, by the same function.
+import { decodeProgress } from '../exercises/progress.ts';
+import { keptText, keyOf } from '../house/browser-store.ts';
+import { keptGuesses } from '../islands/guesses-kept.ts';
+import { keepLesson, keptLesson } from '../islands/lesson-kept.ts';
+import { ticks } from '../islands/path-kept.ts';
+import { nextSays, type Names, type Way } from '../islands/path-says.ts';
+import { today } from '../islands/today.ts';
+import { hasSetOut, nextOf, type Done } from '../path/next.ts';
+import { path } from '../path/stages.ts';
+import { linkTo, root } from './book-root.ts';
+
+function kept(): Done {
+  const open = keptLesson();
+  return {
+    log: decodeProgress(keptText(keyOf('practice')) ?? '').progress.log,
+    ticked: Object.keys(ticks()),
+    guessed: Object.keys(keptGuesses()),
+    ...(open ? { open: open.stage } : {}),
+  };
+}
+
+async function carryOn(): Promise<void> {
+  const done = kept();
+  const next = nextOf(path, done, today());
+  if (!hasSetOut(done) || location.pathname.startsWith(new URL(`${root}first-weeks/`).pathname)) return;
+  for (const begin of document.querySelectorAll<HTMLElement>('[data-new-starter]')) begin.hidden = true;
+  if (next.because === 'all') return;
+  const names = (await (await fetch(`${root}first-weeks/names.json`)).json()) as Names;
+  const { pieces, go } = nextSays(next, names);
+  const link = ({ at, says, opens }: Way) => linkTo(at, says, opens && (() => keepLesson(opens)));
+  for (const place of document.querySelectorAll<HTMLElement>('[data-left-off]')) {
+    const said = pieces.map((piece) => {
+      if (typeof piece === 'string') return piece;
+      if (!('b' in piece)) return link(piece);
+      const named = document.createElement('b');
+      named.textContent = piece.b;
+      return named;
+    });
+    place.replaceChildren(...said, ...(go ? [' ', link(go)] : []));
+    place.hidden = false;
+  }
+}
+const show = () => void carryOn().catch(() => undefined); // the page that was read last stands there then
+show();
+addEventListener('pageshow', ({ persisted }) => persisted && show());
