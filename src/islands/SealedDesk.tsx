@@ -43,6 +43,7 @@ export default function SealedDesk(props: { readonly list: string }) {
   const [key, setKey] = createSignal<SecretKey>();
   const [print, setPrint] = createSignal('');
   const [said, setSaid] = createSignal('');
+  const [put, setPut] = createSignal(''); // what came of the class book
   const [address, setAddress] = createSignal('');
   const [chosen, setChosen] = createSignal('');
   const [titles, setTitles] = createSignal<readonly string[]>([]);
@@ -159,7 +160,7 @@ export default function SealedDesk(props: { readonly list: string }) {
     ]);
   };
   const intoBook = async () => {
-    const [{ idOf, withThings, worksOf }, { gotOf, put }, { keepBook, keptBook }] = await Promise.all([import('../exercises/class/book.ts'), import('../exercises/class/taken.ts'), import('./class-kept.ts')]); // prettier-ignore
+    const [{ idOf, withThings, worksOf }, { gotOf, put: putIn, takenWords }, { keepBook, keptBook }] = await Promise.all([import('../exercises/class/book.ts'), import('../exercises/class/taken.ts'), import('./class-kept.ts')]); // prettier-ignore
     const { book } = keptBook();
     const sheetThings = Object.fromEntries(
       marked().map(({ of }): [string, Thing] => {
@@ -167,7 +168,7 @@ export default function SealedDesk(props: { readonly list: string }) {
         return [there?.id ?? idOf('work', of.mark, ''), { is: 'work', kind: 'sheet', title: `${of.title} (sealed)`, day: there?.day ?? today(), mark: of.mark, address: '', passMark: of.passMark, marks: of.versions[0]!.map(({ marks }) => marks), kinds: of.versions.map((asked) => asked.map(({ question }) => question.kind)) }]; // prettier-ignore
       }),
     );
-    const taken = put(
+    const taken = putIn(
       withThings(book, sheetThings),
       marked().filter(({ handIn }) => handIn.name !== '').map(({ result, handIn, of }) => ({
         name: handIn.name,
@@ -177,7 +178,7 @@ export default function SealedDesk(props: { readonly list: string }) {
       })),
     ); // prettier-ignore
     const { isKept } = keepBook(taken.book);
-    setSaid(isKept ? `${taken.added} ${taken.added === 1 ? 'result is' : 'results are'} in the class book.` : 'This browser does not keep the class book; save the table instead.'); // prettier-ignore
+    setPut(isKept ? takenWords(taken.added, taken.known) : 'This browser does not keep the class book; save the table instead.'); // prettier-ignore
   };
   const outcome = ({ isPass }: Marked) => (isPass === undefined ? '' : isPass ? 'pass' : 'not yet');
   const minutesOf = ({ handIn }: Marked) =>
@@ -438,6 +439,9 @@ export default function SealedDesk(props: { readonly list: string }) {
               <button type="button" onClick={save}>
                 Save the table as CSV
               </button>
+            </p>
+            <p id="sealed-put" role="status">
+              {put()}
             </p>
           </Show>
         </section>
