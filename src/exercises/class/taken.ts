@@ -53,8 +53,8 @@ export const gotOf = (result: Result): Found['got'] => ({
 /** Puts what was found into the book: people and sheets that it has not got are added; a result that it has is not put in twice. */
 export function put(book: ClassBook, found: readonly Found[]): { readonly book: ClassBook; readonly added: number; readonly known: number; readonly newPeople: readonly string[] } {
   const people = idByName(book);
-  const contentId = (person: string, set: string, { version, attempt, day, signs, answers, got }: Found['got']) => idOf('result', person, set, version, attempt, day, signs, answers, got);
-  const stood = new Set(allOf(book, 'result').map((each) => contentId(each.person, each.work, each)));
+  const whole = (person: string, set: string, { version, attempt, day, signs, answers, got }: Found['got']) => [person, set, version, attempt, day, signs, answers, got] as const;
+  const stood = new Set(allOf(book, 'result').map((each) => whole(each.person, each.work, each).join()));
   const works = worksOf(book);
   const byMark = new Map(works.filter(({ mark }) => mark !== '').map(({ mark, id }) => [mark, id]));
   const byTitle = new Map(works.filter(({ mark }) => mark === '').map(({ title, id }) => [title, id]));
@@ -76,11 +76,11 @@ export function put(book: ClassBook, found: readonly Found[]): { readonly book: 
       things[set] = { is: 'work', passMark: 0, marks: [], kinds: [], ...work };
       (work.mark === '' ? byTitle : byMark).set(work.mark === '' ? work.title : work.mark, set);
     }
-    const id = contentId(person, set, got);
-    if (stood.has(id)) known++;
+    const all = whole(person, set, got);
+    if (stood.has(all.join())) known++;
     else {
-      stood.add(id);
-      things[id] = { is: 'result', person, work: set, way, ...got };
+      stood.add(all.join());
+      things[idOf('result', ...all)] = { is: 'result', person, work: set, way, ...got };
       added++;
     }
   }
