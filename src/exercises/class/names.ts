@@ -67,12 +67,12 @@ export function alikePeople(book: ClassBook): readonly (readonly [later: Known, 
   );
 }
 
-const tell = (book: ClassBook, name: string, person: string, same: boolean) =>
+const tell = (name: string, person: string, same: boolean) =>
   ({ [idOf('told', sameName(name), person)]: { is: 'told', name: sameName(name), person, same } satisfies Thing }); // prettier-ignore
 
 /** The book in which two people are known to be two. */
 export const keptApart = (book: ClassBook, one: Known, other: Known): ClassBook =>
-  withThings(book, { ...tell(book, one.name, other.id, false), ...tell(book, other.name, one.id, false) });
+  withThings(book, { ...tell(one.name, other.id, false), ...tell(other.name, one.id, false) });
 
 /** The person of an id, whether they stand in the book or not. */
 function personAt(book: ClassBook, id: string): Entry<Person> | undefined {
@@ -95,7 +95,7 @@ export function joinedPeople(book: ClassBook, from: string, into: string): Class
     if (has.has(saysOf(entry))) twice.push(id);
     else moved[id] = { ...entry, person: into };
   }
-  const next = withThings(book, { ...moved, ...tell(book, goes.name, into, true) });
+  const next = withThings(book, { ...moved, ...tell(goes.name, into, true) });
   const stamp = Math.max(...Object.values(next.entries).map((entry) => entry.stamp));
   const gone = [from, ...twice].map((id): [string, Entry] => [id, { ...next.entries[id]!, stamp, gone: true }]); // prettier-ignore
   return { ...next, entries: { ...next.entries, ...Object.fromEntries(gone) } };
@@ -120,5 +120,5 @@ export function renamed(book: ClassBook, id: string, name: string): ClassBook | 
   const owner = idByName(book).get(sameName(name));
   if (owner !== undefined && owner !== id)
     return `${name} is a name in the book already: join the two instead.`;
-  return withThings(book, { ...tell(book, person.name, id, true), [id]: { is: 'person', name, role: person.role } }); // prettier-ignore
+  return withThings(book, { ...tell(person.name, id, true), [id]: { is: 'person', name, role: person.role } }); // prettier-ignore
 }
