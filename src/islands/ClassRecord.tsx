@@ -54,7 +54,7 @@ export function ClassRecord(props: ClassRecordOf) {
             <tr>
               <th scope="row">
                 {line.title}
-                {line.mark === '' ? '' : ` (${line.mark})`}
+                {line.mark === '' || line.title.includes(line.mark) ? '' : ` (${line.mark})`}
               </th>
               <td>
                 {onDay(line.result.day)}, attempt {line.result.attempt}
