@@ -14,7 +14,17 @@ import { PaperQuestion } from './PaperQuestion.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 
 const SHOWN = 8; // kinds that are listed
-const TAUGHT = 3; // kinds that the six questions and the practice take up
+const TAUGHT = 4; // kinds that the six questions and the practice take up
+const READ = 3; // kinds whose passages the lesson names
+
+/** An address of a passage in words: “mashing, how hot the water must be”. */
+const placeWords = (at: string) =>
+  at
+    .replace(/\/work\/#/, ', at work: ')
+    .replace(/\/#/, ', ')
+    .replace(/\/safe\/$/, ', working safely')
+    .replace(/\/$/, '')
+    .replaceAll('-', ' ');
 
 interface Lesson {
   readonly of: string;
@@ -31,6 +41,15 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
   /** Those that a sheet can still draw. */
   const taught = () => missed().map(({ kind }) => kind).filter((id) => kinds().get(id)?.until === undefined && kinds().has(id)).slice(0, TAUGHT); // prettier-ignore
   const titleOf = (id: string) => kinds().get(id)?.title ?? 'A question of the trainer’s own';
+  /** The passages of the first kinds, each once. */
+  const passages = () => {
+    const found = new Map<string, string[]>();
+    for (const id of taught().slice(0, READ)) {
+      const at = passageOf(id, kinds().get(id)?.topic);
+      if (at !== undefined) found.set(at, [...(found.get(at) ?? []), id]);
+    }
+    return [...found];
+  };
   const make = async () => {
     setSaid('The six questions are being drawn …');
     const of = taught();
@@ -86,6 +105,7 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
             </tbody>
           </table>
         </div>
+        <p class="small">Questions left blank are not counted.</p>
         <Show when={taught().length > 0}>
           <p class="actions screen-only">
             <button type="button" onClick={() => void make()}>
@@ -98,7 +118,13 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
         <Show when={lesson()?.of === taught().join() && lesson()}>
           {(now) => (
             <div class="class-lesson">
-              <h3>Ten minutes on {titleOf(taught()[0]!).toLowerCase()}</h3>
+              <h3>
+                Ten minutes on{' '}
+                {taught()
+                  .slice(0, READ)
+                  .map((id) => titleOf(id).toLowerCase())
+                  .join(', ')}
+              </h3>
               <ol class="class-minutes">
                 <For each={tenMinutes}>
                   {([from, to, does]) => (
@@ -113,16 +139,13 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
               </ol>
               <p>
                 In the book:{' '}
-                <For each={taught()}>
-                  {(kind, i) => (
-                    <Show when={passageOf(kind, kinds().get(kind)?.topic)}>
-                      {(at) => (
-                        <>
-                          {i() > 0 ? '; ' : ''}
-                          <a href={`../${at()}`}>{titleOf(kind)}</a>
-                        </>
-                      )}
-                    </Show>
+                <For each={passages()}>
+                  {([at, of], i) => (
+                    <>
+                      {i() > 0 ? '; ' : ''}
+                      <a href={`../${at}`}>{placeWords(at)}</a> for{' '}
+                      {of.map((id) => titleOf(id).toLowerCase()).join(' and ')}
+                    </>
                   )}
                 </For>
                 .

@@ -1,11 +1,15 @@
 // The class book: kept in this browser and as a file, with people, what was set, results, what is confused and who is competent until when.
 import { createSignal, lazy, onMount, Show, Suspense } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
 import { freshBook, joined, peopleOf, settingsOf, SETTINGS, countings, backIn, hasGone, withThings, type ClassBook, type Counting, type Settings } from '../exercises/class/book.ts'; // prettier-ignore
+import { followed } from '../exercises/class/names.ts';
 import { bookText, LONGEST_BOOK, LONGEST_NAME, readBook } from '../exercises/class/text.ts';
+import type { ObservedRecord } from '../exercises/observed/record.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { chanceId, keepBook, keptBook, onOtherTab, openBook, otherBooks } from './class-kept.ts';
 import { ClassPeople } from './ClassPeople.tsx';
 import { ClassResults } from './ClassResults.tsx';
+import type { TaskNames } from './ClassRecord.tsx';
 import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
 import { textOfFile } from './open-file.ts';
@@ -14,7 +18,14 @@ import { saveFile } from './save-file.ts';
 const ClassConfuses = lazy(() =>
   import('./ClassConfuses.tsx').then((part) => ({ default: part.ClassConfuses })),
 );
+const AlikeAsked = lazy(() => import('./ClassNames.tsx').then((part) => ({ default: part.AlikeAsked })));
+const ClassNames = lazy(() => import('./ClassNames.tsx').then((part) => ({ default: part.ClassNames })));
+const ClassPrint = lazy(() => import('./ClassPrint.tsx').then((part) => ({ default: part.ClassPrint })));
+const ClassSeen = lazy(() => import('./ClassSeen.tsx').then((part) => ({ default: part.ClassSeen })));
 const ClassMatrix = lazy(() => import('./ClassMatrix.tsx').then((part) => ({ default: part.ClassMatrix }))); // prettier-ignore
+
+const OBSERVED = 'malt-spirit-handbook/observed-record'; // what the file of a record of observed tasks says it is
+const ofTasks = () => import('./ClassWhose.tsx');
 
 const countingWords: Readonly<Record<Counting, string>> = {
   latest: 'the latest counts',
@@ -22,11 +33,12 @@ const countingWords: Readonly<Record<Counting, string>> = {
   first: 'the first counts',
 };
 
-export default function ClassDesk(props: { readonly list: string }) {
+export default function ClassDesk(props: { readonly list: string; readonly tasks: TaskNames }) {
   const [book, setBook] = createSignal<ClassBook>(freshBook('000000000000'));
   const [said, setSaid] = createSignal('');
   const [ready, setReady] = createSignal(false);
   const [others, setOthers] = createSignal<ReturnType<typeof otherBooks>>([]);
+  const [asked, setAsked] = createSignal<{ readonly record: ObservedRecord; readonly part: Awaited<ReturnType<typeof ofTasks>> }>(); // prettier-ignore
   const settings = () => settingsOf(book());
   const take = ({ book: next, problems }: ReturnType<typeof keptBook>) => {
     setBook(next);
@@ -38,7 +50,7 @@ export default function ClassDesk(props: { readonly list: string }) {
     setReady(true);
     onOtherTab(() => book().id, ({ book: theirs, problems }) => {
       if (problems.length > 0) setSaid(problems.join(' '));
-      setBook(joined(book(), theirs));
+      setBook(followed(joined(book(), theirs)));
     }); // prettier-ignore
   });
   const change = (next: ClassBook, says = '') => {
@@ -52,13 +64,25 @@ export default function ClassDesk(props: { readonly list: string }) {
     saveFile(file, bookText(book()), 'application/json');
     setSaid(`The book is saved as ${file}.`);
   };
+  const openRecord = async (text: string) => {
+    setAsked(undefined);
+    const part = await ofTasks().catch(() => undefined);
+    if (!part) return void setSaid('A part of the book did not come; load the page again.');
+    const record = part.readAnyRecord(text);
+    if (typeof record === 'string') return void setSaid(record);
+    const put = part.putByName(book(), record);
+    if (put) return change(put.book, put.says);
+    setSaid('');
+    setAsked({ record, part });
+  };
   const open = async (file: File | undefined) => {
     if (!file) return;
     const text = await textOfFile(file, LONGEST_BOOK, 'a class book');
+    if (!('problem' in text) && text.text.slice(0, 1000).includes(OBSERVED)) return openRecord(text.text);
     const read = 'problem' in text ? text.problem : readBook(text.text);
     if (typeof read === 'string') return void setSaid(read);
     const isSame = read.book.id === book().id;
-    change(isSame ? joined(book(), read.book) : read.book);
+    change(isSame ? followed(joined(book(), read.book)) : read.book);
     setOthers(otherBooks(read.book.id));
     setSaid([isSame ? 'The file is of this book: both are put together, and of each entry the later stands.' : `“${settings().name}” is open.`, ...read.problems].join(' ')); // prettier-ignore
   };
@@ -100,7 +124,7 @@ export default function ClassDesk(props: { readonly list: string }) {
           <div class="field">
             <FileField
               id="class-file"
-              label="Open a class book from a file"
+              label="Open a class book, or a record of observed tasks"
               accept=".json,application/json"
               saidBy="class-said"
               open={open}
@@ -134,15 +158,42 @@ export default function ClassDesk(props: { readonly list: string }) {
         <p id="class-said" role="status">
           {said()}
         </p>
+        <Show when={asked()}>
+          {(now) => (
+            <Dynamic
+              component={now().part.ClassWhose}
+              book={book()}
+              record={now().record}
+              done={(put?: { readonly book: ClassBook; readonly says: string }) => {
+                setAsked(undefined);
+                if (put) change(put.book, put.says);
+              }}
+            />
+          )}
+        </Show>
       </section>
       <Show when={ready()}>
-        <ClassPeople book={book()} change={change} list={props.list} />
-        <ClassResults book={book()} change={change} list={props.list} />
+        <ClassPeople book={book()} change={change} list={props.list}>
+          <Suspense>
+            <Show when={peopleOf(book()).length > 0}>
+              <ClassNames book={book()} change={change} />
+            </Show>
+          </Suspense>
+        </ClassPeople>
+        <ClassResults book={book()} change={change} list={props.list}>
+          <Suspense>
+            <Show when={peopleOf(book()).length > 1}>
+              <AlikeAsked book={book()} change={change} />
+            </Show>
+          </Suspense>
+        </ClassResults>
         <Suspense>
           {/* What only a book with people needs comes with the first of them. */}
           <Show when={peopleOf(book()).length > 0}>
             <ClassConfuses book={book()} list={props.list} />
+            <ClassSeen book={book()} />
             <ClassMatrix book={book()} change={change} set={set} />
+            <ClassPrint book={book()} list={props.list} tasks={props.tasks} />
           </Show>
         </Suspense>
       </Show>

@@ -1,17 +1,21 @@
 // The matrix of competence: outcomes by people, on a day that can be chosen, with the end of validity and the day from which a refresher is due.
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import {
+  allOf,
   idOf,
   peopleOf,
   settingsOf,
+  withoutThing,
   withThings,
   type ClassBook,
   type Settings,
+  type Standing,
 } from '../exercises/class/book.ts';
 import { FIRST_OUTCOMES, matrixOn, monthsAfter, outcomesOf, standingsTable, stateSigns, type Held } from '../exercises/class/competence.ts'; // prettier-ignore
 import { LONGEST_LINE } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { ClassChoice } from './ClassChoice.tsx';
+import { focusAfter } from './focus-after.ts';
 import { saveFile } from './save-file.ts';
 import { inWords, today } from './today.ts';
 
@@ -33,6 +37,9 @@ export function ClassMatrix(props: {
   const [person, setPerson] = createSignal('');
   const [given, setGiven] = createSignal(blank());
   const [problem, setProblem] = createSignal('');
+  const [put, setPut] = createSignal(''); // what came of it
+  const [out, setOut] = createSignal('');
+  let heading: HTMLHeadingElement | undefined;
   const rows = createMemo(() => matrixOn(props.book, on()));
   const outcomes = () => outcomesOf(props.book);
   const write = () => {
@@ -43,10 +50,16 @@ export function ClassMatrix(props: {
     if (!DAY.test(day) || (until !== '' && (!DAY.test(until) || until < day)))
       return void setProblem('Give the day it was judged, and a last day of validity that is not before it.');
     setProblem('');
+    setOut('');
     const id = idOf('standing', person(), outcome, day, until, assessor, evidence);
     setGiven(blank());
-    props.change(withThings(props.book, { [id]: { is: 'standing', person: person(), outcome, day, until, assessor, evidence } }), 'It stands in the matrix.'); // prettier-ignore
+    props.change(withThings(props.book, { [id]: { is: 'standing', person: person(), outcome, day, until, assessor, evidence } })); // prettier-ignore
+    setPut('It stands in the matrix.');
   };
+  const standings = () => allOf(props.book, 'standing').filter(({ person }) => nameOf(person) !== undefined);
+  const nameOf = (id: string) => peopleOf(props.book).find((each) => each.id === id)?.name;
+  const sayOf = ({ person, outcome, day, until, assessor }: Standing) =>
+    `${nameOf(person)}: ${outcome}, judged on ${inWords(day)}${until === '' ? '' : `, until ${inWords(until)}`}${assessor === '' ? '' : `, by ${assessor}`}`;
   const cellText = ({ state, standing, refresherFrom }: Held) =>
     standing === undefined
       ? ''
@@ -70,7 +83,9 @@ export function ClassMatrix(props: {
 
   return (
     <section class="calculator class-part" aria-labelledby="class-matrix">
-      <h2 id="class-matrix">Who may be counted on for what</h2>
+      <h2 id="class-matrix" tabindex="-1" ref={heading}>
+        Who may be counted on for what
+      </h2>
       <p>
         It keeps what somebody judged, and judges nothing itself. Your site’s procedures say who may work
         alone; local rules on permits and licences come before both.
@@ -104,11 +119,13 @@ export function ClassMatrix(props: {
             <p id="matrix-problem" role="status" class="problem">
               {problem()}
             </p>
+            <p role="status">{put()}</p>
           </form>
         </details>
       </Show>
       <Show when={outcomes().length > 0} fallback={<p>Nothing is written down yet.</p>}>
-        <form class="choices" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+        <p class="class-printed">As it stands on {inWords(on())}.</p>
+        <form class="choices screen-only" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
           <div class="field">
             <label for="matrix-on">As it stands on</label>
             <input
@@ -171,6 +188,30 @@ export function ClassMatrix(props: {
           ● valid, ◐ a refresher is due, ○ expired, – none. Choose another day to see years gone by or to
           come.
         </p>
+        <div class="screen-only">
+          <details>
+            <summary>What was written down, to take out what is wrong</summary>
+            <ul class="class-list">
+              <For each={standings()}>
+                {(each) => (
+                  <li>
+                    <span>{sayOf(each)}</span>
+                    <button
+                      type="button"
+                      onClick={(event) => {
+                        props.change(withoutThing(props.book, each.id));
+                        setOut(`“${sayOf(each)}” is taken out. “Put back what was taken out last”, above, puts it back.`); // prettier-ignore
+                        focusAfter(event, () => heading);
+                      }}
+                    >
+                      Take out <span class="visually-hidden">{sayOf(each)}</span>
+                    </button>
+                  </li>
+                )}
+              </For>
+            </ul>
+          </details>
+        </div>
         <p class="actions screen-only">
           <button
             type="button"
@@ -182,6 +223,9 @@ export function ClassMatrix(props: {
           </button>
         </p>
       </Show>
+      <p class="screen-only" role="status">
+        {out()}
+      </p>
     </section>
   );
 }

@@ -1,6 +1,7 @@
 // The people of a class, and the sheets, shifts and tasks that were set for it.
-import { createSignal, For, Show } from 'solid-js';
+import { createSignal, For, Show, type JSX } from 'solid-js';
 import { idOf, peopleOf, roles, sameName, withoutThing, withThings, workKinds, worksOf, type ClassBook, type Role, type Thing, type WorkKind } from '../exercises/class/book.ts'; // prettier-ignore
+import { freeId, idByName } from '../exercises/class/names.ts';
 import { LONGEST_LINE, LONGEST_NAME } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { sheetAt } from './class-sheets-later.ts';
@@ -14,6 +15,8 @@ export function ClassPeople(props: {
   readonly book: ClassBook;
   readonly change: (book: ClassBook, says?: string) => void;
   readonly list: string;
+  /** What belongs below the names. */
+  readonly children: JSX.Element;
 }) {
   const [names, setNames] = createSignal('');
   const [role, setRole] = createSignal<Role>('trainee');
@@ -21,26 +24,35 @@ export function ClassPeople(props: {
   const [title, setTitle] = createSignal('');
   const [kind, setKind] = createSignal<WorkKind>('task');
   const [problem, setProblem] = createSignal('');
+  const [put, setPut] = createSignal(''); // what came of the names
+  const [done, setDone] = createSignal(''); // what came of what was set
   let heading: HTMLHeadingElement | undefined;
   const addPeople = () => {
-    const there = new Set(peopleOf(props.book).map(({ name }) => sameName(name)));
-    const wanted = names().split(/[\n;,]/).map((each) => oneLine(each).slice(0, LONGEST_NAME).trim()).filter((each) => each !== '' && !there.has(sameName(each))); // prettier-ignore
-    const things = Object.fromEntries(wanted.map((name): [string, Thing] => [idOf('person', sameName(name)), { is: 'person', name, role: role() }])); // prettier-ignore
+    const there = idByName(props.book);
+    const given = names().split(/[\n;,]/).map((each) => oneLine(each).slice(0, LONGEST_NAME).trim()).filter((each) => each !== ''); // prettier-ignore
+    const wanted = given.filter((each) => !there.has(sameName(each)));
+    const known = [...new Set(given.filter((each) => there.has(sameName(each))))];
+    const things = Object.fromEntries(wanted.map((name): [string, Thing] => [freeId(props.book, name), { is: 'person', name, role: role() }])); // prettier-ignore
     const count = Object.keys(things).length;
     setNames('');
-    props.change(
-      withThings(props.book, things),
-      `${count} ${count === 1 ? 'person was' : 'people were'} put in.`,
+    if (count > 0) props.change(withThings(props.book, things));
+    setPut(
+      [
+        ...(count > 0 ? [`${count} ${count === 1 ? 'person was' : 'people were'} put in.`] : []),
+        ...(known.length > 0 ? [`In the book already: ${known.slice(0, 10).join(', ')}.`] : []),
+      ].join(' '),
     );
   };
   const addSheet = async () => {
     setProblem('');
+    setDone('');
     const found = await sheetAt(address(), props.list, today());
     if (typeof found === 'string') return void setProblem(found);
     const there = worksOf(props.book).find(({ mark }) => mark === found.mark);
     const work = there ? { ...found, day: there.day } : found;
     setAddress('');
-    props.change(withThings(props.book, { [there?.id ?? idOf('work', found.mark, '')]: work }), `“${found.title}” is in the book${there ? ', with what each of its versions asks' : ''}.`); // prettier-ignore
+    props.change(withThings(props.book, { [there?.id ?? idOf('work', found.mark, '')]: work }));
+    setDone(`“${found.title}” is in the book${there ? ', with what each of its versions asks' : ''}.`);
   };
   const addOther = () => {
     const name = oneLine(title()).slice(0, LONGEST_LINE).trim();
@@ -48,10 +60,12 @@ export function ClassPeople(props: {
     setTitle('');
     setProblem('');
     const work: Thing = { is: 'work', kind: kind(), title: name, day: today(), mark: '', address: '', passMark: 0, marks: [], kinds: [] }; // prettier-ignore
-    props.change(withThings(props.book, { [idOf('work', '', name)]: work }), `“${name}” is in the book.`);
+    props.change(withThings(props.book, { [idOf('work', '', name)]: work }));
+    setDone(`“${name}” is in the book.`);
   };
-  const remove = (id: string, name: string, event: Event) => {
-    props.change(withoutThing(props.book, id), `“${name}” is taken out, with the results that hang on it. The button above puts it back.`); // prettier-ignore
+  const remove = (id: string, name: string, event: Event, say: (text: string) => void) => {
+    props.change(withoutThing(props.book, id));
+    say(`“${name}” is taken out, with the results that hang on it. “Put back what was taken out last”, above, puts it back.`); // prettier-ignore
     focusAfter(event, () => heading);
   };
 
@@ -89,6 +103,9 @@ export function ClassPeople(props: {
             Put them in
           </button>
         </p>
+        <p id="class-people-said" role="status">
+          {put()}
+        </p>
       </form>
       <Show when={peopleOf(props.book).length > 0}>
         <ul class="class-list">
@@ -98,7 +115,7 @@ export function ClassPeople(props: {
                 <span>
                   {name}, {roleWords[role].toLowerCase()}
                 </span>
-                <button type="button" onClick={(event) => remove(id, name, event)}>
+                <button type="button" onClick={(event) => remove(id, name, event, setPut)}>
                   Take out {name}
                 </button>
               </li>
@@ -106,6 +123,7 @@ export function ClassPeople(props: {
           </For>
         </ul>
       </Show>
+      {props.children}
       <form autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <div class="field own-line">
           <label for="class-address">A sheet that was set: its link</label>
@@ -158,6 +176,7 @@ export function ClassPeople(props: {
         <p id="class-work-problem" role="status" class="problem">
           {problem()}
         </p>
+        <p role="status">{done()}</p>
       </form>
       <Show when={worksOf(props.book).length > 0}>
         <ul class="class-list">
@@ -175,7 +194,7 @@ export function ClassPeople(props: {
                     ? '. What it asks is not known here: put its link in above.'
                     : ''}
                 </span>
-                <button type="button" onClick={(event) => remove(work.id, work.title, event)}>
+                <button type="button" onClick={(event) => remove(work.id, work.title, event, setDone)}>
                   Take out “{work.title}”
                 </button>
               </li>

@@ -1,8 +1,23 @@
 // Results of a class: pasted many at once or written down, shown as a picture of who × what and as the table that says the same.
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import { idOf, peopleOf, settingsOf, withThings, worksOf, type ClassBook } from '../exercises/class/book.ts';
-import { alikeIn, grid, resultsTable, type Cell } from '../exercises/class/counts.ts';
+import {
+  idOf,
+  peopleOf,
+  settingsOf,
+  withThings,
+  worksOf,
+  type ClassBook,
+  type Got,
+} from '../exercises/class/book.ts';
+import {
+  alikeIn,
+  grid,
+  resultsTable,
+  scored as scoredBy,
+  type Cell,
+  type Scored,
+} from '../exercises/class/counts.ts';
 import { withPasted } from '../exercises/class/taken.ts';
 import { sheetAt } from './class-sheets-later.ts';
 import { ClassChoice } from './ClassChoice.tsx';
@@ -13,10 +28,21 @@ import { inWords, today } from './today.ts';
 const [SIDE, GAP, NAMES, HEAD] = [26, 4, 130, 24]; // of the picture, in its own units
 const LONGEST_SHOWN = 18; // signs of a name beside the picture
 const points = (value: number) => formatNumber(value, value % 1 === 0 ? 0 : 1);
-const cellText = ({ scored, all, counts }: Cell) =>
+const cellText = ({ scored, all, counts, work }: Cell) =>
   !scored || !counts
     ? 'none'
-    : `${points(scored.got)} of ${points(scored.of)}${scored.isPass === undefined ? '' : scored.isPass ? ', pass' : ', not yet'}${all.length > 1 ? `, ${all.indexOf(counts) + 1} of ${all.length} results` : ''}${counts.way === 'sealed' ? ', sealed' : ''}`;
+    : `${markText(counts, scored)}${all.length > 1 ? `, ${onDay(counts)}; ${besideIt(all, counts, work)}` : ''}`;
+
+const markText = ({ way }: Got, { got, of, isPass }: Scored) =>
+  `${points(got)} of ${points(of)}${isPass === undefined ? '' : isPass ? ', pass' : ', not yet'}${way === 'sealed' ? ', sealed' : ''}`;
+const onDay = ({ day, attempt }: Got) => `${day === '' ? 'day not said' : inWords(day)}, attempt ${attempt}`;
+/** The result beside the one that counts: the first, or the latest where the first counts. */
+function besideIt(all: Cell['all'], counts: Got, work: Cell['work']): string {
+  const isFirst = all[0] === counts;
+  const other = isFirst ? all.at(-1)! : all[0]!;
+  const more = all.length > 2 ? `; ${all.length} in all` : '';
+  return `${isFirst ? 'latest' : 'first'}: ${markText(other, scoredBy(other, work))}, ${onDay(other)}${more}`;
+}
 
 /** Who × what: each square filled as far as the points go; a tick for a pass, a dash where there is nothing. */
 function Picture(props: { readonly rows: readonly (readonly Cell[])[] }) {
@@ -85,9 +111,12 @@ export function ClassResults(props: {
   readonly book: ClassBook;
   readonly change: (book: ClassBook, says?: string) => void;
   readonly list: string;
+  /** What is asked once results are in. */
+  readonly children: JSX.Element;
 }) {
   const [pasted, setPasted] = createSignal('');
   const [notes, setNotes] = createSignal<readonly string[]>([]);
+  const [hand, setHand] = createSignal(''); // what came of the result written by hand
   const [person, setPerson] = createSignal('');
   const [work, setWork] = createSignal('');
   const [written, setWritten] = createSignal({ day: '', got: '', of: '', attempt: '1' });
@@ -113,13 +142,11 @@ export function ClassResults(props: {
     const [points, whole, time] = [got, of, attempt].map((each) => Number(each.replace(',', '.')));
     const isSound = peopleOf(props.book).some(({ id }) => id === person()) && heads().some(({ id }) => id === work()) && got !== '' && points! >= 0 && whole! > 0 && points! <= whole! && whole! <= 100_000 && Number.isInteger(time) && time! >= 1 && time! <= 35; // prettier-ignore
     if (!isSound)
-      return void setNotes([
-        'Choose a person and what was done, and write points of how many, as 7.5 of 10.',
-      ]);
+      return void setHand('Choose a person and what was done, and write points of how many, as 7.5 of 10.');
     const id = idOf('result', person(), work(), 0, time!, day, points!, whole!);
-    setNotes([]);
     setWritten({ day: '', got: '', of: '', attempt: '1' });
-    props.change(withThings(props.book, { [id]: { is: 'result', person: person(), work: work(), day: day || today(), attempt: time!, version: 0, signs: '', answers: '', got: points!, of: whole!, way: 'hand', note: '' } }), 'The result is in the book.'); // prettier-ignore
+    props.change(withThings(props.book, { [id]: { is: 'result', person: person(), work: work(), day: day || today(), attempt: time!, version: 0, signs: '', answers: '', got: points!, of: whole!, way: 'hand', note: '' } })); // prettier-ignore
+    setHand('The result is in the book.');
   };
   const field = (name: 'day' | 'got' | 'of' | 'attempt', label: string, type = 'text') => (
     <div class="field">
@@ -138,10 +165,14 @@ export function ClassResults(props: {
 
   return (
     <section class="calculator class-part" aria-labelledby="class-results">
-      <h2 id="class-results">Results</h2>
+      <h2 id="class-results" tabindex="-1">
+        Results
+      </h2>
       <div class="screen-only">
         <div class="field codes">
-          <label for="class-pasted">Result codes and lines of shifts, one below another</label>
+          <label for="class-pasted">
+            Result codes, and lines of shifts and of the fault desk, one below another
+          </label>
           <textarea
             id="class-pasted"
             rows="4"
@@ -157,13 +188,14 @@ export function ClassResults(props: {
             Take them into the book
           </button>
         </p>
-        <p class="small">
-          A code is marked by the trainee’s own machine, and its day is by that machine’s clock. A name before
-          it counts: “Una: r2-…”.
-        </p>
         <div id="class-notes" role="status">
           <For each={notes()}>{(note) => <p>{note}</p>}</For>
         </div>
+        {props.children}
+        <p class="small">
+          A code is marked by the trainee’s own machine, and its day is by that machine’s clock. A name before
+          it counts: “Una: r2-…”. A line of a shift or of the fault desk needs one: “Una: Case 26, house …”.
+        </p>
         <Show when={heads().length > 0 && peopleOf(props.book).length > 0}>
           <details>
             <summary>Write a result down by hand</summary>
@@ -191,6 +223,7 @@ export function ClassResults(props: {
                   Put the result in
                 </button>
               </p>
+              <p role="status">{hand()}</p>
             </form>
           </details>
         </Show>

@@ -97,7 +97,7 @@ export function SealedBack(props: { readonly key: SecretKey; readonly list: stri
     ]);
   };
   const intoBook = async () => {
-    const [{ idOf, withThings, worksOf }, { gotOf, put }, { keepBook, keptBook }] = await Promise.all([import('../exercises/class/book.ts'), import('../exercises/class/taken.ts'), import('./class-kept.ts')]); // prettier-ignore
+    const [{ idOf, withThings, worksOf }, { gotOf, put, takenWords }, { keepBook, keptBook }] = await Promise.all([import('../exercises/class/book.ts'), import('../exercises/class/taken.ts'), import('./class-kept.ts')]); // prettier-ignore
     const { book } = keptBook();
     const sheetThings = Object.fromEntries(
       marked().map(({ of }): [string, Thing] => {
@@ -115,14 +115,7 @@ export function SealedBack(props: { readonly key: SecretKey; readonly list: stri
       })),
     ); // prettier-ignore
     const { isKept } = keepBook(taken.book);
-    const there = marked().length - taken.added;
-    setSaid(
-      !isKept
-        ? 'This browser does not keep the class book; save the table instead.'
-        : taken.added === 0
-          ? 'Nothing new: the class book has these results already.'
-          : `${taken.added} ${taken.added === 1 ? 'result is' : 'results are'} in the class book.${there > 0 ? ` ${there} more ${there === 1 ? 'was' : 'were'} there already, or without a name.` : ''}`,
-    );
+    setSaid(isKept ? takenWords(taken.added, taken.known) : 'This browser does not keep the class book; save the table instead.'); // prettier-ignore
   };
   const outcome = ({ isPass }: Marked) => (isPass === undefined ? '' : isPass ? 'pass' : 'not yet');
   const minutesOf = ({ handIn }: Marked) =>

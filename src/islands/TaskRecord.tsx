@@ -64,6 +64,10 @@ export default function TaskRecord(props: TasksOfStage) {
     saveFile(file, recordText(record(), book), 'application/json');
     setSaid(`The record is saved as ${file}.`);
   };
+  const intoBook = async () => {
+    const part = await import('./class-seen.ts').catch(() => undefined);
+    setSaid(part ? part.intoClassBook(record()) : 'A part of the book did not come; load the page again.');
+  };
   const open = async (file: File | undefined) => {
     if (!file) return;
     const text = await textOfFile(file, LONGEST_RECORD, 'a record');
@@ -168,6 +172,9 @@ export default function TaskRecord(props: TasksOfStage) {
           </button>
           <button type="button" onClick={save}>
             Save it to a file
+          </button>
+          <button type="button" onClick={() => void intoBook()}>
+            Put it into the class book
           </button>
           <button
             type="button"

@@ -73,7 +73,10 @@ describe('results pasted into a class book', () => {
     const { book, notes } = withPasted(empty, text, TODAY, (mark) =>
       mark === '0abcdef' ? { title: 'Week two', address: 'sheet/#sheet=1' } : undefined,
     );
-    expect(notes).toEqual(['4 results were taken.', 'New in the class: Una Thornwath, Zoë Marsh, Bo Hale.']);
+    expect(notes).toEqual([
+      '4 results are in the class book now.',
+      'New in the class: Una Thornwath, Zoë Marsh, Bo Hale.',
+    ]);
     expect(peopleOf(book).map(({ name }) => name)).toEqual(['Bo Hale', 'Una Thornwath', 'Zoë Marsh']);
     expect(worksOf(book).map(({ title, day }) => [title, day])).toEqual([
       ['Week two', '2026-05-14'],
@@ -81,7 +84,7 @@ describe('results pasted into a class book', () => {
       ['Sheet 1234567', TODAY],
     ]);
     const again = withPasted(book, text, TODAY, none);
-    expect(again.notes).toEqual(['0 results were taken; 4 stood in the book already.']);
+    expect(again.notes).toEqual(['Nothing new: these 4 results were in it already.']);
     expect(allOf(again.book, 'result')).toHaveLength(4);
   });
   test('a name before a code counts; what has no name or is no code is told', () => {
@@ -241,7 +244,7 @@ describe('what the class confuses', () => {
     for (const some of [['a'], ['a', 'b'], ['a', 'b', 'c', 'd']]) {
       const six = sixOn(some, 5, 'six-1');
       expect(six.items).toHaveLength(6);
-      expect(new Set(six.items.map(({ kind }) => kind)).size).toBe(Math.min(3, some.length));
+      expect(new Set(six.items.map(({ kind }) => kind)).size).toBe(Math.min(4, some.length));
       expect(readOwnSheet(ownSheetText(six))).toEqual(six);
     }
     expect(tenMinutes[0]![0]).toBe(0);

@@ -36,13 +36,13 @@ test('a sheet is sealed, taken, handed in and opened by its key alone, and stand
   await button(page, 'Copy the link to all versions').click();
   await expect(page.locator('#sealed-said')).toContainText('is copied');
   expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(link.href);
-  await page.fill('#sealed-in', `${handIn}\n${handIn.slice(0, -9)}A${handIn.slice(-8)}\nnonsense`);
+  await page.fill('#sealed-in', `${handIn}\n${handIn.slice(0, -9)}${handIn.at(-9) === 'A' ? 'B' : 'A'}${handIn.slice(-8)}\nnonsense`);
   await button(page, 'Open and mark them').click();
   await expect(page.locator('#sealed-notes')).toContainText('1 hand-in was opened and marked.');
   await expect(page.locator('#sealed-notes')).toContainText('“nonsense” is not a whole sealed hand-in');
   await expect(page.locator('.table tbody tr')).toContainText('Zoë Marsh');
   await button(page, 'Put them into the class book').click();
-  await expect(page.locator('#sealed-back-said')).toContainText('1 result is in the class book.');
+  await expect(page.locator('#sealed-back-said')).toContainText('1 result is in the class book now.');
 
   await open(page, '/class/');
   await expect(page.getByRole('group', { name: 'Who has done what', exact: true })).toContainText('of 2, sealed');
@@ -61,7 +61,7 @@ test('two tabs keep one class book, results come many at once, and the file has 
   await open(other, '/class/');
   await other.fill('#class-pasted', `${codes}\nBo Hale: Shift 12, still 0AB12CD, charge 1: 85 of 100, 2026-05-15`);
   await button(other, 'Take them into the book').click();
-  await expect(other.locator('#class-notes')).toContainText('3 results were taken.');
+  await expect(other.locator('#class-notes')).toContainText('3 results are in the class book now.');
   await expect(page.locator('.class-picture .got')).toHaveCount(3);
   await expect(page.locator('#class-results ~ .remark')).toContainText('Una Thornwath and Zoë Marsh handed in the same answers');
   await page.locator('#class-matrix ~ details summary').click();

@@ -1,4 +1,5 @@
 // A trainer's class book: people, what was set, results and standings, each an entry with a stamp, so that two copies of a book are put together and nothing is lost.
+import type { Outcome } from '../observed/task.ts';
 import { seedOf } from '../seed.ts';
 
 export const roles = ['trainee', 'trainer', 'assessor'] as const;
@@ -63,6 +64,27 @@ export interface Standing {
   readonly assessor: string;
   readonly evidence: string;
 }
+/** One task or question that was seen done or heard, from a record of observed tasks. */
+export interface Seen {
+  readonly is: 'seen';
+  readonly person: string;
+  readonly stage: string;
+  /** The id of the task or question in its stage. */
+  readonly task: string;
+  readonly outcome: Outcome;
+  readonly day: string;
+  readonly assessor: string;
+  /** Until when it is valid, or what ends it sooner, in the assessor's words. */
+  readonly until: string;
+  readonly note: string;
+}
+/** What the trainer said of a name: that it is a person's as well, or that it is somebody else's. */
+export interface Told {
+  readonly is: 'told';
+  readonly name: string;
+  readonly person: string;
+  readonly same: boolean;
+}
 export interface Settings {
   readonly is: 'settings';
   readonly name: string;
@@ -70,7 +92,7 @@ export interface Settings {
   /** Weeks before the end of validity from which a refresher is due. */
   readonly refresher: number;
 }
-export type Thing = Person | Work | Got | Standing | Settings;
+export type Thing = Person | Work | Got | Standing | Seen | Told | Settings;
 /** A thing with its stamp; the higher of two stands. What is taken out stays, marked as gone, so that another copy does not bring it back. */
 export type Entry<T extends Thing = Thing> = T & { readonly stamp: number; readonly gone?: true };
 export interface ClassBook {
@@ -94,11 +116,11 @@ export function withThings(book: ClassBook, things: Readonly<Record<string, Thin
   return { ...book, entries: { ...book.entries, ...put } };
 }
 
-/** The book without a thing; results and standings of a person, or results of a thing set, go with it. */
+/** The book without a thing; what belongs to a person, or results of a thing set, go with it. */
 export function withoutThing(book: ClassBook, id: string): ClassBook {
   const stamp = lastStamp(book) + 1;
   const hangsOn = (thing: Entry) =>
-    (thing.is === 'result' && (thing.person === id || thing.work === id)) || (thing.is === 'standing' && thing.person === id); // prettier-ignore
+    ('person' in thing && thing.person === id) || (thing.is === 'result' && thing.work === id);
   const entries = Object.entries(book.entries).map(([each, thing]) =>
     (each === id || hangsOn(thing)) && thing.gone === undefined
       ? [each, { ...thing, stamp, gone: true as const }]

@@ -8,7 +8,7 @@ import type { ClassBook } from './book.ts';
 
 export interface Confused {
   readonly kind: string;
-  /** How often it was asked, and how many points of those were missed. */
+  /** How often it was answered, and how many points of those were missed. */
   readonly asked: number;
   readonly missed: number;
   /** Those who missed it, wholly or in part. */
@@ -26,6 +26,7 @@ export function confusions(book: ClassBook, { from = '', to = '9999' } = {}): re
     if (!counts || !kinds || !marks || kinds.length !== marks.length) continue;
     if (counts.day !== '' && (counts.day < from || counts.day > to)) continue;
     kinds.forEach((kind, i) => {
+      if (marks[i]!.verdict === 'unanswered') return; // a blank is no mistake
       const there = met.get(kind) ?? { asked: 0, missed: 0, people: new Set(), families: new Map() };
       const { verdict, family } = marks[i]!;
       there.asked += 1;
@@ -46,7 +47,7 @@ export const untold = (book: ClassBook): number =>
   grid(book).flat().filter(({ work, counts }) => counts !== undefined && counts.signs !== '' && work.kinds[counts.version - 1] === undefined).length; // prettier-ignore
 
 const SIX = 6; // questions of the lesson
-const MOST_KINDS = 3; // kinds that one lesson can take up
+const MOST_KINDS = 4; // kinds that the six are of, where so many were missed
 
 /** Six questions on what is confused most: the first kind most often. As a sheet of one version, not drawn yet. */
 export function sixOn(kinds: readonly string[], generator: number, seed: string): OwnSheet {
@@ -60,7 +61,7 @@ export function sixOn(kinds: readonly string[], generator: number, seed: string)
 export const tenMinutes: readonly (readonly [from: number, to: number, does: string])[] = [
   [0, 1, 'Say what was missed, and by how many. Name nobody.'],
   [1, 4, 'Work the example on the board. At each line ask what comes next before you write it.'],
-  [4, 5, 'Open the passage of the book, and have somebody read out the sentence that explains it.'],
+  [4, 5, 'Open the first passage named below, and have somebody read out the sentence that explains it.'],
   [5, 9, 'Two of the six questions, in pairs, without help. The other four go home with them.'],
   [9, 10, 'Have one pair say what they would look at first next time.'],
 ];

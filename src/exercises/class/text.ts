@@ -1,5 +1,6 @@
 // A class book as text, for its file and the browser; and its strict reader, which tells what it cannot use.
 import { shown } from '../../core/shown.ts';
+import type { Outcome } from '../observed/task.ts';
 import { oneLine } from '../own/one-line.ts';
 import { marksOf, MOST_ATTEMPTS } from '../result.ts';
 import { countings, roles, ways, workKinds, type ClassBook, type Entry } from './book.ts';
@@ -14,9 +15,10 @@ const BOOK_ID = /^[0-9a-z]{12}$/;
 const DAY = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/;
 const KIND = /^[a-z0-9-]{1,60}$/;
 const ADDRESS =
-  /^(?:(?:sheet|sheet\/own|sheet\/sealed|shift|shift\/[a-z-]+|tasks|tasks\/[a-z-]+)\/(?:#[^\s"<>]{0,60000})?)?$/;
+  /^(?:(?:sheet|sheet\/own|sheet\/sealed|shift|shift\/[a-z-]+|faults|tasks|tasks\/[a-z-]+)\/(?:#[^\s"<>]{0,60000})?)?$/;
 export const LONGEST_NAME = 60;
 export const LONGEST_LINE = 160;
+const seenOutcomes: readonly Outcome[] = ['alone', 'prompted', 'not yet'];
 const LAST_STAMP = 1e12;
 
 export const bookText = (book: ClassBook): string =>
@@ -69,6 +71,21 @@ const fields: Readonly<Record<Entry['is'], Readonly<Record<string, (given: unkno
     until: isDayOrNone,
     assessor: (given) => isLine(given, LONGEST_LINE),
     evidence: (given) => isLine(given, LONGEST_LINE),
+  },
+  seen: {
+    person: isId,
+    stage: isId,
+    task: isId,
+    outcome: (given) => isIn(seenOutcomes, given),
+    day: isDay,
+    assessor: (given) => isLine(given, LONGEST_LINE),
+    until: (given) => isLine(given, LONGEST_LINE),
+    note: (given) => isLine(given, LONGEST_LINE),
+  },
+  told: {
+    name: (given) => isLine(given, LONGEST_NAME) && given !== '',
+    person: isId,
+    same: (given) => typeof given === 'boolean',
   },
   settings: {
     name: (given) => isLine(given, LONGEST_NAME) && given !== '',

@@ -1,0 +1,78 @@
+// All that a class book has of one person, in order, for whoever looks from outside.
+import { marksOf, missedIn } from '../result.ts';
+import {
+  allOf,
+  peopleOf,
+  type ClassBook,
+  type Got,
+  type Person,
+  type Seen,
+  type Standing,
+  type Way,
+} from './book.ts';
+import { grid, scored } from './counts.ts';
+
+export interface LineOf {
+  readonly title: string;
+  readonly mark: string;
+  readonly result: Got;
+  readonly got: number;
+  readonly of: number;
+  readonly isPass?: boolean;
+  readonly counts: boolean;
+  /** The numbers of the questions that were answered wrongly, wholly or in part, and of those left blank; undefined where only points are known. */
+  readonly missed?: readonly number[];
+  readonly blank?: readonly number[];
+  /** The kinds that the version asks; empty where that is not known. */
+  readonly kinds: readonly string[];
+}
+export interface OfOne {
+  readonly person: Person & { readonly id: string };
+  /** The first result for each thing set, and those that came after it. */
+  readonly first: readonly LineOf[];
+  readonly again: readonly LineOf[];
+  readonly seen: readonly Seen[];
+  readonly standings: readonly Standing[];
+}
+
+/** What each way of a result is called. */
+export const wayWords: Readonly<Record<Way, string>> = {
+  code: 'open code',
+  sealed: 'sealed',
+  line: 'line of the trainee’s machine',
+  hand: 'written down by hand',
+};
+
+/** What the modes prove and do not. As in the guide for trainers. */
+export const modesProve = [
+  'An open code, or the line of a shift or a case, was marked and dated by the trainee’s own machine and can be made by anyone who tries: it shows what was handed in under this name, not who answered or with what help.',
+  'A sealed hand-in could be opened and marked only with the trainer’s key: it shows that nobody read or changed the answers on the way, not who sat there, when, or whether a book or a person helped.',
+] as const;
+
+const byDay = <T extends { readonly day: string }>(all: readonly T[]) => [...all].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0)); // prettier-ignore
+
+/** What a book has of a person; undefined where they are not in it. */
+export function ofOne(book: ClassBook, id: string): OfOne | undefined {
+  const person = peopleOf(book).find((each) => each.id === id);
+  if (!person) return undefined;
+  const row = grid(book).find(([cell]) => cell?.person.id === id) ?? [];
+  const lines = row.map(({ work, counts, all }) =>
+    all.map((result): LineOf => {
+      const marks = result.signs === '' ? undefined : marksOf(result.signs);
+      const blank = marks?.flatMap(({ verdict }, i) => (verdict === 'unanswered' ? [i + 1] : []));
+      const { got, of, isPass } = scored(result, work);
+      return {
+        title: work.title, mark: work.mark, result, got, of, counts: result === counts, kinds: work.kinds[result.version - 1] ?? [],
+        ...(isPass === undefined ? {} : { isPass }),
+        ...(marks && blank ? { blank, missed: missedIn({ marks }).filter((each) => !blank.includes(each)) } : {}),
+      };
+    }),
+  );
+  return {
+    person,
+    first: lines.flatMap(([first]) => first ?? []),
+    again: lines.flatMap(([, ...rest]) => rest),
+    seen: byDay(allOf(book, 'seen').filter((each) => each.person === id)),
+    standings: byDay(allOf(book, 'standing').filter((each) => each.person === id)),
+  };
+} // prettier-ignore

@@ -1,0 +1,134 @@
+// The names of a class: whether two that are almost alike are one person, and people renamed or joined by hand.
+import { createSignal, Show } from 'solid-js';
+import { peopleOf, type ClassBook } from '../exercises/class/book.ts';
+import { alikePeople, joinedPeople, keptApart, renamed } from '../exercises/class/names.ts';
+import { LONGEST_NAME } from '../exercises/class/text.ts';
+import { oneLine } from '../exercises/own/one-line.ts';
+import { ClassChoice } from './ClassChoice.tsx';
+import { focusAfter } from './focus-after.ts';
+
+interface Props {
+  readonly book: ClassBook;
+  readonly change: (book: ClassBook, says?: string) => void;
+}
+
+/** Asks once of two names that are almost alike; one question at a time. */
+export function AlikeAsked(props: Props) {
+  const [said, setSaid] = createSignal('');
+  const pairs = () => alikePeople(props.book);
+  const answer = (event: Event, book: ClassBook, says: string) => {
+    props.change(book);
+    setSaid(says);
+    focusAfter(event, () => document.querySelector<HTMLElement>('#class-alike button, h2#class-results'));
+  };
+  return (
+    <div id="class-alike" class="screen-only">
+      <Show when={pairs()[0]} keyed>
+        {([later, earlier]) => (
+          <div role="group" aria-label={`Is ${later.name} the same as ${earlier.name}?`}>
+            <p class="remark">
+              Is {later.name} the same as {earlier.name}?
+              {pairs().length > 1 ? ` After this there are ${pairs().length - 1} more to ask.` : ''}
+            </p>
+            <p class="actions">
+              <button
+                type="button"
+                onClick={(event) =>
+                  answer(
+                    event,
+                    joinedPeople(props.book, later.id, earlier.id),
+                    `${later.name} is ${earlier.name}: all results are kept under one name.`,
+                  )
+                }
+              >
+                Yes
+              </button>
+              <button
+                type="button"
+                onClick={(event) =>
+                  answer(
+                    event,
+                    keptApart(props.book, later, earlier),
+                    `${later.name} and ${earlier.name} are two people.`,
+                  )
+                }
+              >
+                No
+              </button>
+            </p>
+          </div>
+        )}
+      </Show>
+      <p role="status">{said()}</p>
+    </div>
+  );
+}
+
+/** Renames a person, or joins them to another. */
+export function ClassNames(props: Props) {
+  const [person, setPerson] = createSignal('');
+  const [other, setOther] = createSignal('');
+  const [name, setName] = createSignal('');
+  const [said, setSaid] = createSignal('');
+  const choices = () => peopleOf(props.book).map(({ id, name }) => ({ id, text: name }));
+  const nameOf = (id: string) => peopleOf(props.book).find((each) => each.id === id)?.name;
+  const rename = () => {
+    const wanted = oneLine(name()).slice(0, LONGEST_NAME).trim();
+    const was = nameOf(person());
+    const next = renamed(props.book, person(), wanted);
+    if (typeof next === 'string') return void setSaid(next);
+    props.change(next);
+    setName('');
+    setSaid(`${was} is called ${wanted} now.`);
+  };
+  const join = () => {
+    const [goes, stays] = [nameOf(person()), nameOf(other())];
+    if (!goes || !stays || goes === stays) return void setSaid('Choose two people.');
+    props.change(joinedPeople(props.book, person(), other()));
+    setPerson('');
+    setOther('');
+    setSaid(`All that ${goes} had stands under ${stays} now.`);
+  };
+  return (
+    <details>
+      <summary>Rename somebody, or join two that are one</summary>
+      <form class="choices" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+        <ClassChoice id="names-person" label="Who" value={person()} choices={choices()} choose={setPerson} />
+        <div class="field">
+          <label for="names-new">New name</label>
+          <input
+            id="names-new"
+            class="words"
+            type="text"
+            maxlength={LONGEST_NAME}
+            autocomplete="off"
+            aria-describedby="names-said"
+            value={name()}
+            onInput={(event) => setName(event.currentTarget.value)}
+          />
+        </div>
+        <p class="actions">
+          <button type="button" onClick={rename}>
+            Rename
+          </button>
+        </p>
+        <ClassChoice
+          id="names-other"
+          label="Or is the same as"
+          value={other()}
+          choices={choices().filter(({ id }) => id !== person())}
+          choose={setOther}
+        />
+        <p class="actions">
+          <button type="button" onClick={join}>
+            Join the two
+          </button>
+        </p>
+        <p id="names-said" role="status">
+          {said()}
+        </p>
+      </form>
+      <p class="small">The old name is remembered: codes that come under it are still theirs.</p>
+    </details>
+  );
+}

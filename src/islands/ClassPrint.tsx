@@ -1,0 +1,52 @@
+// Whose record is printed from the class book; the paper itself comes when it is asked for.
+import { createEffect, createSignal, Show, type Component } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
+import { peopleOf } from '../exercises/class/book.ts';
+import { ClassChoice } from './ClassChoice.tsx';
+import type { ClassRecordOf } from './ClassRecord.tsx';
+import { printPart } from './print-part.ts';
+
+export function ClassPrint(props: Omit<ClassRecordOf, 'person'>) {
+  const [who, setWho] = createSignal('');
+  const [Paper, setPaper] = createSignal<Component<ClassRecordOf>>();
+  const [isPrinting, setPrinting] = createSignal(false);
+  const [said, setSaid] = createSignal('');
+  const people = () => peopleOf(props.book);
+  const one = () => people().find(({ id }) => id === who());
+  createEffect(() => {
+    if (!one()) setWho((people().find(({ role }) => role === 'trainee') ?? people()[0])?.id ?? '');
+  });
+  const print = async () => {
+    const part = await import('./ClassRecord.tsx').catch(() => undefined);
+    if (!part) return void setSaid('A part of the book did not come; load the page again.');
+    setSaid('');
+    setPaper(() => part.ClassRecord);
+    setPrinting(true);
+    addEventListener('afterprint', () => setPrinting(false), { once: true });
+    printPart('record');
+  };
+  return (
+    <>
+      <section class="calculator class-part screen-only" aria-labelledby="class-print">
+        <h2 id="class-print">One person on paper</h2>
+        <p>All that the book has of one person, for whoever assesses from outside, with places to sign.</p>
+        <ClassChoice
+          id="class-print-who"
+          label="Whose record"
+          value={who()}
+          choices={people().map(({ id, name }) => ({ id, text: name }))}
+          choose={setWho}
+        />
+        <p class="actions">
+          <button type="button" disabled={!one()} onClick={() => void print()}>
+            Print the record of {one()?.name ?? 'nobody yet'}
+          </button>
+        </p>
+        <p role="status">{said()}</p>
+      </section>
+      <Show when={isPrinting() && Paper()}>
+        <Dynamic component={Paper()} {...props} person={who()} />
+      </Show>
+    </>
+  );
+}
