@@ -30,7 +30,7 @@ const code = (name: string, more: Partial<Result> = {}) =>
 const idNamed = (book: ClassBook, name: string) => peopleOf(book).find((each) => each.name === name)!.id;
 
 describe('lines of the fault desk and of shifts', () => {
-  const line = faultLine(26, codeOfHouse({ name: 'Harrowmere', wash: 1 }), { total: 86, spent: 20, least: 15 }, '2026-05-15'); // prettier-ignore
+  const line = faultLine('', 26, codeOfHouse({ name: 'Harrowmere', wash: 1 }), { total: 86, spent: 20, least: 15 }, '2026-05-15'); // prettier-ignore
   test('as their desks write them are results of their case or shift', () => {
     const shift = resultLine({ seed: 12, house: { name: 'Harrowmere' }, done: [] }, { at: 'washback', round: 'round' }, 72, '2026-05-16'); // prettier-ignore
     const { book, notes } = paste(empty, `Åsa: ${line}\nBjörn: ${line.replace(': 86', ': 31')}\r\nÅsa: ${shift}`); // prettier-ignore
@@ -40,7 +40,7 @@ describe('lines of the fault desk and of shifts', () => {
       ['Shift 12, washback ', 'shift/'],
     ]);
     const got = allOf(book, 'result').map(({ got, of, signs, note }) => [got, of, signs, note]);
-    expect(got).toContainEqual([86, 100, '', '20 min asked for, 15 would have done, as the trainee’s own machine says']); // prettier-ignore
+    expect(got).toContainEqual([86, 100, '', '20 min asked for, 15 needed, as the trainee’s own machine says']); // prettier-ignore
     expect(got).toContainEqual([72, 100, '', 'as the trainee’s own machine says']);
     expect(readBook(bookText(book))).toEqual({ book, problems: [] });
     expect(paste(book, `Åsa: ${line}`).notes).toEqual(['Nothing new: this result was in it already.']);

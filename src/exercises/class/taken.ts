@@ -22,7 +22,7 @@ export type KnownSheet = { readonly title: string; readonly address: string };
 const SHIFT =
   /^(?:(.{1,60}?):\s*)?(Shift \d{1,6}, [a-z][a-z ]{0,20} [0-9A-Z]{7}), [a-z][a-z ]{0,20} (\d{1,3}): (\d{1,3}) of 100, (\d{4}-\d{2}-\d{2})$/;
 const CASE =
-  /^(?:(.{1,60}?):\s*)?(Case (\d{1,6}), house [0-9A-Z]{7}): (\d{1,3}) of 100, (\d{1,4} min asked for, \d{1,4} would have done), (\d{4}-\d{2}-\d{2})$/;
+  /^(?:(.{1,60}?):\s*)?(Case (\d{1,6}), house [0-9A-Z]{7}): (\d{1,3}) of 100[,.] (\d{1,4} min asked for, \d{1,4} (?:needed|would have done)), (\d{4}-\d{2}-\d{2})$/;
 /** What was meant as such a line, whole or not. */
 const MEANT = /(?:^|[:\s])(?:Shift|Case) \d|\d of 100\b/;
 const CODE_LIKE = /^[0-9a-z]{2,7}-\S+$/;
