@@ -31,7 +31,10 @@ export function TaskPaper(
       </table>
       <table class="observed-rows">
         <colgroup>
-          <For each={[43, 12, 13, 32]}>{(share) => <col width={`${share}%`} />}</For>
+          <col class="looked-for" />
+          <col class="short" />
+          <col class="short" />
+          <col />
         </colgroup>
         <thead>
           <tr>
