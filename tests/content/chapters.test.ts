@@ -51,6 +51,8 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
         ...chapters.map((chapter) => chapter.id),
         'house',
         'class',
+        'faults',
+        'shift',
         'glossary',
         'sources',
         'accuracy',
