@@ -53,6 +53,7 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
         'class',
         'faults',
         'shift',
+        'tasks',
         'glossary',
         'sources',
         'accuracy',
