@@ -47,7 +47,7 @@ export default function GuideFile(props: {
       <RoomsPart walk={walk()} safety={safety} />
       <NotOwnYet walk={walk()} root="../" />
       <p>
-        <a href="../walk/">Change the walk</a>: cut a talk into rooms, time them, and say what is forbidden.
+        <a href="../walk/">Change the walk</a>
       </p>
       <p class="actions">
         <button type="button" onClick={() => print()}>
