@@ -100,7 +100,7 @@ for (const [address, where] of [
 test('a printed sheet and a printed record say by which book', async ({ page }) => {
   await page.addInitScript(() => (window.print = () => undefined));
   await open(page, '/sheets/');
-  await expect(page.locator('.preview .sheet-paper .small').first()).toContainText(`by book ${stampOf()}`);
+  await expect(page.locator('.preview .sheet-paper .small').first()).toContainText(`By book ${stampOf()}`);
   await open(page, '/practice/');
   await page.getByRole('button', { name: 'Print the record to sign' }).click();
   await expect(page.locator('.paper.record .small')).toContainText(`Book ${stampOf()}`);

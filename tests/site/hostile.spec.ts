@@ -235,7 +235,7 @@ test('whatever stands in the browser’s store, every page works and no text of 
       await page.locator('#practice-file').setInputFiles({ name: 'a.json', mimeType: 'application/json', buffer: Buffer.from(practiceOf('kiln')) });
       await expect.poll(() => keptUnder(page, 'practice')).toContain('kiln');
     }
-    if (address === '/sheets/') expect(await page.locator('.results-in .problem').count()).toBe(11);
+    if (address === '/sheets/') await expect(page.locator('.results-in .problem')).toHaveCount(11);
   }
   const now = Object.values(await kept(page));
   for (const key of ['house', 'shelf', 'practice'] as const) expect(now, key).toContain(texts[key]);
