@@ -10,9 +10,9 @@ import { marksIn, ownScore, type OwnSheet } from '../exercises/own/own-sheet.ts'
 import { pointsOf } from '../exercises/verdict.ts';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { printPart } from './print-part.ts';
+import { ResultLines, type Column } from './ResultLines.tsx';
 import { ResultPaper } from './ResultPaper.tsx';
 import { saveFile } from './save-file.ts';
-import { inWords as dayInWords } from './today.ts';
 
 const KEY = keyOf('result-codes'); // the codes of all sheets stand in one list
 const LONGEST = 200_000; // characters of codes that are read
@@ -40,6 +40,11 @@ export function OwnResults(props: { readonly sheet: OwnSheet; readonly mark: str
     return isPass === undefined ? '' : isPass ? 'pass' : 'not yet';
   };
   const misses = (result: Result) => missesOf(result.marks).map(([family]) => families[family]).join('; '); // prettier-ignore
+  const marks: Column = {
+    head: 'Marks',
+    says: (result) => `${formatNumber(scored(result).got, 1)} of ${scored(result).of}`,
+  };
+  const outcomes: Column = { head: 'Outcome', says: outcome };
   const save = () =>
     saveFile(
       'results.csv',
@@ -103,40 +108,11 @@ export function OwnResults(props: { readonly sheet: OwnSheet; readonly mark: str
         </div>
         <Show when={mine().results.length > 0}>
           <div class="table" tabindex="0" role="group" aria-label="Results">
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">Name</th>
-                  <th scope="col">Version</th>
-                  <th scope="col">Day and attempt</th>
-                  <th scope="col">Marks</th>
-                  <th scope="col">Missed</th>
-                  <th scope="col">Outcome</th>
-                  <th scope="col">Misses</th>
-                </tr>
-              </thead>
-              <tbody>
-                <For each={mine().results}>
-                  {(result) => (
-                    <tr>
-                      <th scope="row">{result.name || 'no name'}</th>
-                      <td class="number">{result.version}</td>
-                      <td>
-                        {result.day === undefined
-                          ? 'not said'
-                          : `${dayInWords(result.day)}, attempt ${result.attempt}`}
-                      </td>
-                      <td class="number">
-                        {formatNumber(scored(result).got, 1)} of {scored(result).of}
-                      </td>
-                      <td class="number">{missedIn(result).join(', ')}</td>
-                      <td>{outcome(result)}</td>
-                      <td>{misses(result)}</td>
-                    </tr>
-                  )}
-                </For>
-              </tbody>
-            </table>
+            <ResultLines
+              results={mine().results}
+              points={marks}
+              more={[outcomes, { head: 'Misses', says: misses }]}
+            />
           </div>
           <p class="actions">
             <button type="button" onClick={save}>
@@ -159,15 +135,9 @@ export function OwnResults(props: { readonly sheet: OwnSheet; readonly mark: str
       <ResultPaper
         title={props.sheet.title || 'A sheet'}
         rules={`Sheet ${props.mark}, ${marksIn(props.sheet)} marks in all${props.sheet.minutes > 0 ? `, ${props.sheet.minutes} minutes` : ''}${props.sheet.passMark > 0 ? `, ${props.sheet.passMark} % to pass` : ''}.`}
-        lines={mine().results.map((result) => ({
-          name: result.name,
-          version: result.version,
-          day: result.day,
-          attempt: result.attempt,
-          points: `${formatNumber(scored(result).got, 1)} of ${scored(result).of}`,
-          missed: missedIn(result).join(', '),
-          outcome: outcome(result),
-        }))}
+        results={mine().results}
+        points={marks}
+        outcome={outcomes}
       />
     </>
   );
