@@ -35,6 +35,7 @@ export default defineConfig({
           executablePath: findChromium(),
           args: [
             '--no-sandbox',
+            '--disable-gpu',
             '--disable-quic',
             '--no-first-run',
             '--disable-background-networking',

@@ -157,14 +157,15 @@ for (const address of addresses.filter((each) => !/^\/sums\/./.test(each) || alo
     for (const each of [page, built])
       // a browser draws a practice of its own
       await each.addInitScript((key) => localStorage.setItem(key, 'fixed'), keyOf('practice-seed'));
-    await page.goto('/');
-    await page.evaluate(([key, text]) => localStorage.setItem(key!, text!), [
+    await page.addInitScript(([key, text]) => localStorage.setItem(key!, text!), [
       HOUSE_KEY,
       encode({ name: builtInName, house: other, parts: { known: { given: allGiven, counted: {} } } }),
     ] as const);
-    const own = await said(page, address);
-    expect(own.filter((text) => /\d/.test(text))).toEqual(
-      (await said(built, new URL(address, site.address).href)).filter((text) => /\d/.test(text)),
-    );
+    const [own, theirs] = await Promise.all([
+      said(page, address),
+      said(built, new URL(address, site.address).href),
+    ]);
+    const figures = (texts: readonly string[]) => texts.filter((text) => /\d/.test(text));
+    expect(figures(own)).toEqual(figures(theirs));
     await built.close();
   });

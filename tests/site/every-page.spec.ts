@@ -1,5 +1,6 @@
-// Every page: it loads clean and still, fits a phone and eight screens of it, its links lead somewhere, and it passes the accessibility rules.
+// Every page: it loads clean, still and within its budgets, fits a phone and eight screens of it, its links lead somewhere, and it passes the accessibility rules.
 import { expect, test, type Page } from '@playwright/test';
+import { fetched, keepsToBudget } from './budget.ts';
 import { addresses, addUpShifts, broken, chapters, open, shiftOf, watch } from './pages.ts';
 
 const PHONE = { width: 390, height: 844 };
@@ -51,21 +52,22 @@ const screensOf = (page: Page) =>
   }, PHONE.height);
 
 for (const address of addresses)
-  test(`${address} loads clean and still, is short and fits, and axe finds nothing in light or dark`, async ({
+  test(`${address} loads clean, still and within its budgets, is short and fits, and axe finds nothing in light or dark`, async ({
     page,
   }) => {
     test.setTimeout(180_000);
     const wrong = watch(page);
     await page.addInitScript(addUpShifts);
-    await page.emulateMedia({ reducedMotion: 'reduce' });
     await page.setViewportSize(PHONE);
-    await open(page, address);
+    const costs = await keepsToBudget(page, address, await fetched(page, address));
+    expect(await shiftOf(page), 'shift at 390 px').toBeLessThan(0.001);
+    await page.emulateMedia({ reducedMotion: 'reduce' });
     let screens = await screensOf(page);
     if (screens > MOST) {
       await open(page, address); // a slow machine's first visit goes without the book's fonts; by now they are here
       screens = await screensOf(page);
     }
-    console.log(`${address.padEnd(28)} ${screens.toFixed(1)} screens`);
+    console.log(`${address.padEnd(28)} ${screens.toFixed(1)} screens, ${costs}`);
     if (!lists.includes(address)) expect(screens).toBeLessThanOrEqual(MOST);
 
     await page.setViewportSize({ width: 1280, height: 844 });
