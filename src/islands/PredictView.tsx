@@ -96,6 +96,11 @@ export function PredictView(props: { readonly of: Predict }) {
                 </fieldset>
               </Match>
               <Match when={predict.way === 'number'}>
+                <Show when={outcome().from !== 0}>
+                  <p class="small">
+                    {moves.label}: from {textOf(moves, outcome().from)} to {textOf(moves, outcome().to)}.
+                  </p>
+                </Show>
                 <div class="field">
                   <label for={`${id}-number`}>
                     Your guess{unitOfGuess(gives) && `, in ${unitOfGuess(gives)}`}

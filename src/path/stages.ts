@@ -68,14 +68,15 @@ export const path: readonly PathStage[] = [
             'Small pieces and large ones',
             'large-pieces-let-water-through',
           ),
-          ...guess('milling/work/', 'husk-for-grits'),
+          ...guess('milling/', 'husk-for-grits'),
           practise('grist-split', 'milling-order'),
         ],
       },
       {
         title: 'The sieve test',
         steps: [
-          ...guess('milling/', 'what-sticks', 'flour-that-sticks'),
+          ...guess('milling/', 'what-sticks'),
+          ...guess('milling/work/', 'flour-that-sticks'),
           read('milling/#the-sieve-test', 'The sieve test'),
           work('sieve-test'),
           practise('sieve-test'),
@@ -85,7 +86,8 @@ export const path: readonly PathStage[] = [
       {
         title: 'The mill by the clock, and its dust',
         steps: [
-          ...guess('milling/work/', 'faster-mill', 'dust-in-a-room'),
+          ...guess('milling/work/', 'faster-mill'),
+          ...guess('milling/safe/', 'dust-in-a-room'),
           read('milling/work/#how-it-is-run-step-by-step', 'How it is run, step by step'),
           practise('mill-and-bin'),
           read('milling/safe/', 'Milling: stay safe'),
@@ -102,7 +104,7 @@ export const path: readonly PathStage[] = [
       {
         title: 'Why the heat is a compromise',
         steps: [
-          ...guess('mashing/work/', 'hot-mash'),
+          ...guess('mashing/', 'hot-mash'),
           read(
             'mashing/#starch-swells-and-enzymes-cut-it',
             'Starch, enzymes and heat',
@@ -119,14 +121,15 @@ export const path: readonly PathStage[] = [
           ...guess('mashing/work/', 'thicker-mash'),
           work('strike-water'),
           practise('strike-water'),
-          ...guess('mashing/work/', 'three-small-waters'),
+          ...guess('mashing/', 'three-small-waters'),
           read('mashing/#why-several-waters', 'Why several waters'),
         ],
       },
       {
         title: 'What the wort holds, and what can hurt you',
         steps: [
-          ...guess('mashing/check/', 'a-degree-misread', 'wetter-draff'),
+          ...guess('mashing/work/', 'a-degree-misread'),
+          ...guess('mashing/', 'wetter-draff'),
           read(
             'mashing/#how-much-extract-the-wort-holds',
             'Extract, efficiency and draff',
@@ -150,21 +153,22 @@ export const path: readonly PathStage[] = [
         steps: [
           ...guess('fermenting/', 'rise-of-a-washback'),
           read('fermenting/#sugar-into-alcohol', 'Sugar into alcohol'),
-          ...guess('fermenting/check/', 'extract-below-one'),
+          ...guess('fermenting/', 'extract-below-one'),
           practise('order-of-a-fermentation', 'alcohol-in-the-washback'),
         ],
       },
       {
         title: 'How warm, how fast, how long',
         steps: [
-          ...guess('fermenting/check/', 'half-the-fall'),
+          ...guess('fermenting/', 'half-the-fall'),
           read(
             'fermenting/#why-it-grows-warm',
             'Why it grows warm, and how fast it goes',
             'how-fast-it-goes',
           ),
           practise('half-the-fall'),
-          ...guess('fermenting/work/', 'another-day', 'longer-needs-more'),
+          ...guess('fermenting/work/', 'another-day'),
+          ...guess('fermenting/check/', 'longer-needs-more'),
           work('washbacks-needed'),
           practise('washbacks-needed'),
         ],
@@ -172,7 +176,7 @@ export const path: readonly PathStage[] = [
       {
         title: 'The gas',
         steps: [
-          ...guess('fermenting/work/', 'gas-of-a-washback', 'fan-at-half'),
+          ...guess('fermenting/safe/', 'gas-of-a-washback', 'fan-at-half'),
           read('fermenting/safe/', 'Fermenting: stay safe'),
           practise('carbon-dioxide-by-mass', 'the-silent-alarm', 'over-the-hatch'),
           task('fermenting-shift', 'Run a shift at a washback in this book, to its end.', 'shift/washback/'),
@@ -194,14 +198,15 @@ export const path: readonly PathStage[] = [
             'Why the strength rises, and falls',
             'why-the-strength-falls-during-the-run',
           ),
-          ...guess('distilling/check/', 'part-that-comes-over'),
+          ...guess('distilling/', 'part-that-comes-over'),
           practise('pure-alcohol', 'hydrometer-in-the-safe'),
         ],
       },
       {
         title: 'The cuts and the round',
         steps: [
-          ...guess('distilling/check/', 'later-heart-alcohol', 'later-heart-litres'),
+          ...guess('distilling/', 'later-heart-alcohol'),
+          ...guess('distilling/work/', 'later-heart-litres'),
           read('distilling/#three-parts-of-one-run', 'Three parts of one run, and the round', 'the-round'),
           practise('order-of-a-spirit-run', 'spirit-run-cut'),
           work('charge-strength'),
@@ -211,7 +216,7 @@ export const path: readonly PathStage[] = [
       {
         title: 'A shift, and what can hurt you',
         steps: [
-          ...guess('distilling/check/', 'warm-safe', 'wash-still-stopped-early'),
+          ...guess('distilling/work/', 'warm-safe', 'wash-still-stopped-early'),
           read('distilling/safe/', 'Distilling: stay safe'),
           practise('a-spark-at-the-receiver', 'closed-while-it-cools'),
           task('distilling-shift', 'Run a shift at the still in this book, to its end.', 'shift/'),
@@ -237,7 +242,8 @@ export const path: readonly PathStage[] = [
       {
         title: 'What wood gives and air takes',
         steps: [
-          ...guess('maturing/work/', 'after-twenty-years', 'drier-store', 'drier-store-litres'),
+          ...guess('maturing/', 'after-twenty-years', 'drier-store'),
+          ...guess('maturing/work/', 'drier-store-litres'),
           read(
             'maturing/#what-the-wood-gives-and-takes',
             'Wood, air, weaker or stronger',
@@ -249,7 +255,7 @@ export const path: readonly PathStage[] = [
       {
         title: 'From cask to bottle, and what can hurt you',
         steps: [
-          ...guess('maturing/check/', 'weaker-bottles'),
+          ...guess('maturing/', 'weaker-bottles'),
           practise('casks-and-bottles'),
           read('maturing/safe/', 'Maturing: stay safe'),
           practise('lifting', 'cask-on-the-ramp'),

@@ -10,6 +10,9 @@ import { densityFromStrength, strengthFromDensity } from '../core/spirit/strengt
 import { heatToBoilOff } from '../core/vapour/latent-heat.ts';
 import { given, lineAs, type Amount, type Predict } from './define.ts';
 
+const LOWER_LIMIT = 0.033; // part of ethanol in air from which it burns; niosh-ethanol
+const MOLE = 24.06; // m³ of vapour to a kilomole at 20 °C and one atmosphere; the gas law
+
 /** The heart ended four per cent lower than the house ends it. */
 const laterHeart = {
   label: 'Heart ends at',
@@ -251,5 +254,25 @@ export const distilling: readonly Predict[] = [
     same: 0.02,
     why: 'The water that comes over with it must be boiled as well, and a kilogram of water takes more than twice the heat of a kilogram of alcohol. So a wash still, whose run is mostly water, takes much of a house’s fuel.',
     sources: ['derived', 'memory'],
+  },
+  {
+    id: 'air-for-a-litre',
+    stage: 'distilling',
+    way: 'number',
+    title: 'A litre of spirit, spilt',
+    asks: 'A litre of your heart is spilt, and all its alcohol turns to vapour, evenly mixed in air at 20 °C. How many cubic metres of air can it bring to where they burn, at 3.3 per cent?',
+    moves: { label: 'Spilt, in litres', kind: 'count', digits: 1, from: () => 0, to: () => 1 },
+    gives: {
+      label: 'Air that could burn',
+      kind: 'space',
+      digits: 1,
+      of: (house, at) => {
+        const spilt = { volume: litres20(at), strength: lineAs(house, {}).heart.strength };
+        return (amountsOf(spilt).ethanol * MOLE) / LOWER_LIMIT;
+      },
+    },
+    near: 0.4,
+    why: 'A litre of liquid becomes hundreds of litres of vapour, and it needs only three parts in a hundred. Vapour is heavier than air and lies low, so near the spill less is enough: no flame, no switch, and out, as your site’s procedure says.',
+    sources: ['niosh-ethanol', 'derived'],
   },
 ];

@@ -1,4 +1,5 @@
 // Guesses about malting.
+import { gasVolume } from '../core/fermenting/gas.ts';
 import { extractAsIs } from '../core/malting/analysis.ts';
 import { passAir } from '../core/malting/kiln-air.ts';
 import { waterBetween } from '../core/malting/kiln-drying.ts';
@@ -7,6 +8,8 @@ import { predictedSpiritYield } from '../core/malting/spirit-yield.ts';
 import { HYDRATION_ENERGY, k1At, wetHoursTo, moistureAfter } from '../core/malting/steep.ts';
 import { celsius, hours, kilograms, percent, quantity } from '../core/quantity.ts';
 import { given, lineAs, numberOf, type Predict } from './define.ts';
+
+const CARBON_DIOXIDE_OF_STARCH = (6 * 44.01) / 162.14; // kg to a kilogram breathed, C6H10O5 to six CO2; molar masses, from memory
 
 const ppm = (n: number) => quantity('ppm', n);
 
@@ -198,5 +201,23 @@ export const malting: readonly Predict[] = [
     near: 0.05,
     why: 'Phenols only mix: the part that is peated is what you want over what the peated malt has.',
     sources: ['derived'],
+  },
+  {
+    id: 'breath-of-a-tonne',
+    stage: 'malting',
+    way: 'number',
+    title: 'The breath of a tonne of grain',
+    asks: 'As it grows, a tonne of your barley breathes away a twentieth of its dry matter, as if it were all starch. How many cubic metres of carbon dioxide, at 20 °C, does it give off?',
+    moves: { label: 'Dry matter breathed away', kind: 'percent', from: () => 0, to: () => 5 },
+    gives: {
+      label: 'Carbon dioxide',
+      kind: 'space',
+      digits: 0,
+      of: ({ barleyMoisture }, at) =>
+        gasVolume(CARBON_DIOXIDE_OF_STARCH * 10 * (100 - barleyMoisture) * (at / 100), celsius(20)),
+    },
+    near: 0.35,
+    why: 'Starch takes up oxygen as it is breathed, so the gas weighs more than what was lost. It lies where the grain lies, and the oxygen is gone: nobody climbs into a steep, a bed or a bin but by the site’s permit, with the air measured.',
+    sources: ['memory', 'derived'],
   },
 ];

@@ -2,12 +2,13 @@
 import { changeHouse } from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
 import { survival } from '../core/mashing/enzymes.ts';
+import { rescueWater } from '../core/mashing/rescue.ts';
 import { strikeTemperature } from '../core/mashing/strike.ts';
 import { drainWaters } from '../core/mashing/waters.ts';
 import { mashEfficiency, waterKept, wortExtract } from '../core/mashing/wort.ts';
-import { celsius, litresPerKilogram, percent, quantity, share } from '../core/quantity.ts';
+import { celsius, kilograms, litres, litresPerKilogram, percent, quantity, share } from '../core/quantity.ts';
 import { gravityAt20 } from '../core/wort/warm-reading.ts';
-import { given, lineAs, type Predict } from './define.ts';
+import { given, lineAs, numberOf, type Predict } from './define.ts';
 
 /** The first water of a house with some of its mash as given. */
 const strike = (house: House, mash: Partial<Record<'ratio' | 'gristTemperature' | 'maltMoisture', number>>) =>
@@ -206,5 +207,34 @@ export const mashing: readonly Predict[] = [
     near: 0.25,
     why: 'Two degrees in sixty are a thirtieth of the extract. An efficiency that jumps so far is more often a reading than a better mash.',
     sources: ['sugar-tables'],
+  },
+  {
+    id: 'cold-for-hot',
+    stage: 'mashing',
+    way: 'number',
+    title: 'Cold water for hot',
+    asks: 'Each litre of your last water is let down with cold water, at 10 °C, until it is a hot bath of 43. How many litres of cold does it take?',
+    moves: {
+      label: 'Let down to',
+      kind: 'temperature',
+      from: ({ lastWater }) => lastWater,
+      to: () => 43,
+    },
+    gives: {
+      label: 'Cold water to a litre',
+      kind: 'volume',
+      digits: 2,
+      of: ({ lastWater, maltMoisture }, at) =>
+        numberOf(
+          rescueWater(
+            { malt: kilograms(0), water: litres(1), maltMoisture, temperature: lastWater },
+            celsius(at),
+            celsius(10),
+          ),
+        ),
+    },
+    near: 0.15,
+    why: 'Skin bears little, so it takes more cold than hot: half and half still scalds. Burns are quoted within seconds at 60 °C and within minutes at 50, so the cold goes in first, and a thermometer tells, not a hand.',
+    sources: ['derived', 'memory'],
   },
 ];

@@ -1,9 +1,10 @@
 // Guesses about maturing.
 import type { House } from '../core/line/house.ts';
 import { caskAfter } from '../core/maturing/cask.ts';
+import { fullCask, WOOD } from '../core/maturing/full-cask.ts';
 import { afterFirstDrink } from '../core/maturing/to-bottle.ts';
 import { dippedVolume, capacity, shapeOf, woodToLitre } from '../core/maturing/shape.ts';
-import { litres, litres20, percent, quantity, strength, years } from '../core/quantity.ts';
+import { celsius, litres, litres20, percent, quantity, strength, years } from '../core/quantity.ts';
 import { blend, reduce } from '../core/spirit/mixing.ts';
 import { lineAs, type Predict } from './define.ts';
 
@@ -233,5 +234,27 @@ export const maturing: readonly Predict[] = [
     near: 0.1,
     why: 'A bottle holds alcohol in proportion to its strength, so it is 46 over 40 that counts: more than the six points between them.',
     sources: ['oiml-r22'],
+  },
+  {
+    id: 'full-barrel',
+    stage: 'maturing',
+    way: 'number',
+    title: 'A full barrel',
+    asks: 'A barrel of 200 L, whose wood weighs 50 kg, is full of spirit at your filling strength and 20 °C. How many kilograms does it weigh?',
+    moves: { label: 'Litres in it', kind: 'volume', from: () => 0, to: () => 200 },
+    gives: {
+      label: 'The barrel and its spirit',
+      kind: 'mass',
+      digits: 0,
+      of: (house, at) =>
+        fullCask(
+          { size: litres(at), wood: WOOD.barrel.wood },
+          lineAs(house, {}).filling.strength,
+          celsius(20),
+        ).total,
+    },
+    near: 0.07,
+    why: 'Spirit is a tenth lighter than water, and still it is a quarter of a tonne. Nobody lifts that, and nobody stops it once it rolls: it moves by gear and by people trained for it.',
+    sources: ['oiml-r22', 'memory'],
   },
 ];

@@ -98,5 +98,5 @@ test('the programme goes week by week and holds each stage once', () => {
   expect(readdirSync(join(content, 'lessons')).sort()).toEqual(stages.map((stage) => `${stage}.yaml`).sort());
 });
 test('an address that is not there is found', () => {
-  for (const at of ['/mashing/#no-such-heading', '/nowhere/', '/practice/#kinds=no-kind', '/mashing/#guess-hot-mash', '/mashing/nothing/']) expect(wrongWith(at)).toBeDefined(); // prettier-ignore
+  for (const at of ['/mashing/#no-such-heading', '/nowhere/', '/practice/#kinds=no-kind', '/mashing/work/#guess-hot-mash', '/mashing/nothing/']) expect(wrongWith(at)).toBeDefined(); // prettier-ignore
 });

@@ -59,4 +59,8 @@ export const byHand: Readonly<Record<string, readonly [number, number, string]>>
   'a-quarter-gone': [14.24, 0.001, 'ln 0.75 ÷ ln 0.98'],
   'smaller-cask': [1.587, 0.001, 'the cube root of 4'],
   'weaker-bottles': [15, 0.001, '46 ÷ 40 − 1'],
+  'breath-of-a-tonne': [39, 0.02, '880 kg dry × 0.05 = 44 kg of C6H10O5 (162.14) to 6 CO2 (264.06): 71.7 kg ÷ 44.01 × 24.06 m³ a kilomole'],
+  'cold-for-hot': [1.27, 0.01, '(85 − 43) ÷ (43 − 10)'],
+  'air-for-a-litre': [8.7, 0.03, '0.70 L × 0.789 = 0.552 kg ÷ 46.07 × 24.06 = 0.288 m³; ÷ 0.033'],
+  'full-barrel': [229, 0.01, '200 L at 63.5 % vol of 0.895 kg (the alcohol tables) and 50 kg of wood'],
 }; // prettier-ignore

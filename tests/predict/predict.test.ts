@@ -92,6 +92,28 @@ test('each stands on one page of its stage, and on no other', () => {
   }
 });
 
+/** Sections in which nothing is moved: what a stage is for, lists to look things up in, and fields of their own. */
+const still =
+  /^(What \w+ is for|Figures to know|What visitors ask|Your house’s figures|Sums for this stage|The first part, and methanol)$/;
+/** Where flavour has a figure to move. */
+const withFlavour = ['malting', 'distilling'];
+
+test('every section that has something to move asks for a guess first, eight a chapter and three on its first page', () => {
+  for (const stage of stages) {
+    const textOf = (page: string) => readFileSync(join(content, stage, `${page}.mdx`), 'utf8');
+    const guessesIn = (text: string) => text.match(/<Predict of="/g)?.length ?? 0;
+    const pages = ['explain', 'work', 'safe', 'check'];
+    expect(guessesIn(textOf('explain')), stage).toBeGreaterThanOrEqual(3);
+    expect(guessesIn(pages.map(textOf).join('')), stage).toBeGreaterThanOrEqual(8);
+    for (const page of pages)
+      for (const section of textOf(page).split(/^## /m).slice(1)) {
+        const title = section.slice(0, section.indexOf('\n'));
+        const moves = title === 'What it does to flavour' ? withFlavour.includes(stage) : !still.test(title);
+        if (moves) expect(guessesIn(section), `${stage}, ${page}: ${title}`).toBeGreaterThan(0);
+      }
+  }
+});
+
 test('guesses that were kept are read strictly', () => {
   const given = { 'steep-water': { guess: 330, right: false, day: '2026-05-14' } } as const;
   expect(decodeGuesses(encodeGuesses(given))).toEqual(given);
