@@ -13,8 +13,19 @@ export function ShiftControls(props: {
   readonly press: (key: string) => void;
 }) {
   const Mark = (own: { readonly of: Turn }) => (
-    <div class="turned" role="group" aria-label={own.of.says}>
+    <div class="turned" classList={{ far: !!own.of.far }} role="group" aria-label={own.of.says}>
       <span>{own.of.turn}</span>
+      <Show when={own.of.far}>
+        {(far) => (
+          <button type="button" aria-keyshortcuts={far().down} onClick={() => props.press(far().down)}>
+            <span aria-hidden="true">−{far().by}</span>
+            <span class="visually-hidden">
+              {own.of.turn} down by {far().by}
+            </span>{' '}
+            <kbd aria-hidden="true">{far().down}</kbd>
+          </button>
+        )}
+      </Show>
       <button type="button" aria-keyshortcuts={own.of.down} onClick={() => props.press(own.of.down)}>
         <span aria-hidden="true">−</span>
         <span class="visually-hidden">{own.of.turn} down</span> <kbd aria-hidden="true">{own.of.down}</kbd>
@@ -24,6 +35,17 @@ export function ShiftControls(props: {
         <span aria-hidden="true">+</span>
         <span class="visually-hidden">{own.of.turn} up</span> <kbd aria-hidden="true">{own.of.up}</kbd>
       </button>
+      <Show when={own.of.far}>
+        {(far) => (
+          <button type="button" aria-keyshortcuts={far().up} onClick={() => props.press(far().up)}>
+            <span aria-hidden="true">+{far().by}</span>
+            <span class="visually-hidden">
+              {own.of.turn} up by {far().by}
+            </span>{' '}
+            <kbd aria-hidden="true">{far().up}</kbd>
+          </button>
+        )}
+      </Show>
     </div>
   );
   const Key = (own: { readonly of: Press }) => (

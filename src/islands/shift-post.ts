@@ -20,7 +20,7 @@ export interface Pace {
 
 /** Something to turn or to press; its keys stand on it. */
 export type Control =
-  | { readonly turn: string; readonly shows: string; readonly says: string; readonly up: string; readonly down: string }
+  | { readonly turn: string; readonly shows: string; readonly says: string; readonly up: string; readonly down: string; readonly far?: { readonly by: string; readonly up: string; readonly down: string } }
   | { readonly key: string; readonly label: readonly [string, string?]; readonly isOff?: boolean; readonly isMain?: boolean }; // prettier-ignore
 
 /** A hydrometer in its jar: what it stands at and what that is at 20 °C, and how its stem is marked. */

@@ -37,6 +37,10 @@ function keyed(key: string, _: Rig, state: TunState): Action | undefined {
       return liquor(0.5);
     case 'd':
       return liquor(-0.5);
+    case 'q':
+      return liquor(5);
+    case 'a':
+      return liquor(-5);
     case 'r':
       return valve(1);
     case 'f':
@@ -76,6 +80,7 @@ const controls = (_: Rig, state: TunState): readonly (readonly Control[])[] => [
       says: `Hot liquor at ${n(state.liquor, 1)} °C`,
       up: 'e',
       down: 'd',
+      far: { by: '5', up: 'q', down: 'a' },
     },
     {
       turn: 'Run-off',

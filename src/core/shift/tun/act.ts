@@ -15,7 +15,7 @@ const ADDED = 0.01; // of the first water that goes in to warm or cool the mash;
 const [HOT, COLD] = [90, 10]; // °C of what is added; no source
 const UNDERLET = 0.02; // of the first water that lifts the bed from below; no source
 const LIFTED = { tight: 0.1, cloud: 0.7 } as const; // what that leaves; no source
-const WET = 0.1; // of the first water: with more left to drain, the draff is wet; no source
+const WET = 0.1; // of the first water: with more left to drain, the draff is wet, and the next water mixes with it; no source
 
 export type Action =
   | { readonly do: 'liquor' | 'valve'; readonly to: number }
@@ -96,16 +96,15 @@ export function act(rig: Rig, state: TunState, action: Action): Acted {
       if (!isIn) return { state, says: 'The first water is not in yet.' };
       if (state.comes > 0) return { state, says: 'A water is still coming in.' };
       if (state.waters >= rig.waters.length) return { state, says: 'The last water has been given.' };
-      const opened = openToWater(rig, state);
-      return {
-        state: {
-          ...opened,
-          waters: state.waters + 1,
-          comes: rig.waters[state.waters]!,
-          temperatures: [...state.temperatures, state.liquor],
-        },
-        says: `The ${state.waters === 1 ? 'second' : 'last'} water comes in at ${n(state.liquor, 1)} °C.`,
+      const next: TunState = {
+        ...openToWater(rig, state),
+        waters: state.waters + 1,
+        comes: rig.waters[state.waters]!,
+        temperatures: [...state.temperatures, state.liquor],
       };
+      const says = `The ${state.waters === 1 ? 'second' : 'last'} water comes in at ${n(state.liquor, 1)} °C.`;
+      if (drainable(rig, state) <= WET * first) return { state: next, says };
+      return goneWrong(next, 'mixed', `${says} It mixes with the wort that still stood over the bed.`);
     }
     case 'warm':
     case 'cool': {
@@ -176,7 +175,8 @@ export function act(rig: Rig, state: TunState, action: Action): Acted {
       if (state.valve > 0) return { state, says: 'Shut the run-off first.' };
       const done: TunState = { ...state, isDone: true, flow: 0 };
       const says = 'The draff goes out, and the shift is done.';
-      return drainable(rig, state) > WET * first ? goneWrong(done, 'wet-draff', says) : { state: done, says };
+      if (drainable(rig, state) > WET * first) return goneWrong(done, 'wet-draff', says);
+      return state.waters < rig.waters.length ? goneWrong(done, 'not-rinsed', says) : { state: done, says };
     }
   }
 }

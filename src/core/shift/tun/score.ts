@@ -34,6 +34,8 @@ export const whys = {
   'set-bed': ['fault', 'The bed set: it was drawn faster than it stands. Open the run-off by small steps and watch how it pulls.'],
   'let-in': ['danger', 'Somebody was let to the open tun. Say no: only locked off, empty, cool, and by the site’s procedure.'],
   'wet-draff': ['fault', 'The draff went out wet, with wort that could have been drained.'],
+  mixed: ['fault', 'A water went in while wort still stood over the bed: the two mix, and rinse as one. Let the bed drain first.'],
+  'not-rinsed': ['fault', 'The draff went out before all the waters were given: what they would have rinsed out is lost with it.'],
   forced: ['fault', 'A set bed was drawn harder. Shut the run-off and lift the bed from below.'],
 } as const satisfies Record<Wrong, Why>; // prettier-ignore
 

@@ -4,7 +4,8 @@ import type { Rig } from './rig.ts';
 
 export type Happening =
   'mashed' | 'clear-run' | 'pulls' | 'set' | 'freed' | 'sunk' | 'water-in' | 'asks' | 'drained';
-export type Wrong = 'blue' | 'cloudy' | 'set-bed' | 'let-in' | 'wet-draff' | 'forced';
+export type Wrong =
+  'blue' | 'cloudy' | 'set-bed' | 'let-in' | 'wet-draff' | 'forced' | 'mixed' | 'not-rinsed';
 /** Where the run-off goes: back over the bed, to the washback, or to the tank for weak wort. */
 export type RunsTo = 'back' | 'washback' | 'weak';
 
