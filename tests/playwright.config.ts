@@ -36,6 +36,7 @@ export default defineConfig({
           args: [
             '--no-sandbox',
             '--disable-gpu',
+            '--font-render-hinting=none', // letters as wide as on a phone's screen, in the headless shell too
             '--disable-quic',
             '--no-first-run',
             '--disable-background-networking',
