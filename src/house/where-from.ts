@@ -73,7 +73,7 @@ export const whereFrom = {
     source: 'balling',
   }),
   carbonDioxide: handSum({
-    rule: `Each ${ETHANOL} kg of alcohol comes with ${CO2_MOLAR_MASS} kg of gas, and a litre of alcohol weighs ${ALCOHOL_WEIGHS} kg.`,
+    rule: `Each ${ETHANOL} kg of alcohol comes with ${CO2_MOLAR_MASS} kg of gas, and a litre of alcohol weighs ${ALCOHOL_WEIGHS} kg. The book’s own figure follows Balling and lies a hair above.`,
     uses: { alcohol: 'wash.alcohol' },
     gives: (v) => (v.alcohol * ALCOHOL_WEIGHS * CO2_MOLAR_MASS) / ETHANOL,
     sum: (t) => `${t.alcohol} × ${ALCOHOL_WEIGHS} × ${CO2_MOLAR_MASS} ÷ ${ETHANOL}`,

@@ -38,7 +38,7 @@ export default defineCalculator({
     stock: { kind: 'volume', label: 'Stock into clean water', digits: 1 },
     water: { kind: 'volume', label: 'Water, measured first', digits: 0 },
     found: { kind: 'massPercent', label: 'By titration there is' },
-    more: { kind: 'volume', label: 'Stock to bring that to strength', digits: 1 },
+    more: { kind: 'volume', label: 'Stock to bring that, cold, to strength', digits: 1 },
     holds: { kind: 'gramsPerLitre', label: 'Caustic in a litre of stock', digits: 1 },
   },
   refuse: ({ sample, acid, acidStrength }) =>
