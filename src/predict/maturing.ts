@@ -109,7 +109,7 @@ export const maturing: readonly Predict[] = [
     stage: 'maturing',
     way: 'place',
     title: 'The year when a quarter is gone',
-    asks: 'In which year has the air taken a quarter of the alcohol in one of your casks?',
+    asks: 'After how many years has the air taken a quarter of the alcohol in one of your casks?',
     moves: {
       label: 'Years',
       kind: 'years',
@@ -174,7 +174,7 @@ export const maturing: readonly Predict[] = [
       },
     },
     same: 0.001,
-    why: 'The stronger spirit of the dry store is bought with water. Stronger does not mean that more alcohol was kept.',
+    why: 'The stronger spirit of the dry store is bought with water. Stronger does not mean that much more alcohol was kept: it is within a hundredth or so.',
     sources: ['conner-2003', 'derived'],
   },
   {

@@ -95,7 +95,7 @@ export default defineCalculator({
     if (year >= LONGEST)
       return `In 60 years it does not fall below ${n(given.limit, 1)} % vol: it is at ${n(strength, 1)} % vol then.`;
     const law = given.limit === 40 ? ', and may no longer be sold as whisky where 40 is the floor' : '';
-    return `After ${n(year, 1)} years it falls below ${n(given.limit, 1)} % vol${law}. Regauge it as usual, and every year from four fifths of that time on, ${formatCount(Math.max(0, Math.floor(year * 0.8)), 'year')}; or vat it with stronger casks before then.`;
+    return `After ${n(year, 1)} years it falls below ${n(given.limit, 1)} % vol${law}. Regauge it as usual, and every year from four fifths of that time on, ${formatCount(Math.max(0, Math.round(year * 0.8)), 'year')}; or vat it with stronger casks before then.`;
   },
   chart: (given) => {
     const ages = Array.from({ length: LONGEST + 1 }, (_, year) => year);
