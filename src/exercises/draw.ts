@@ -11,7 +11,7 @@ import { isSound, tellsSize } from './sound.ts';
  * alone, so what they draw depends on what today's sums let pass; those of generator 2 carry what was drawn. Generator 3 draws
  * options of which none gives itself away; generator 4 has five kinds more, generator 5 six.
  */
-export const GENERATOR = 6;
+export const GENERATOR = 7;
 
 /** Draws before a house is found unfit for a kind. */
 export const ATTEMPTS = 80;

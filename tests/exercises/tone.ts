@@ -23,7 +23,7 @@ export function signsOf(text: string): readonly string[] {
   return [...new Set([...words, ...words.slice(1).map((word, i) => `${words[i]} ${word}`)])];
 }
 
-const FEWEST_WORDS = 4; // an option in words has so many on average, and hardly a figure
+const FEWEST_WORDS = 7; // an option in words has so many on average, and hardly a figure; one that is a name has fewer
 function worded(kind: QuestionKind, draws: number, generator: number): Worded | undefined {
   const questions = Array.from({ length: draws }, (_, seed) => draw(kind, `tone/${seed}`, builtInHouse, generator)?.question).filter(
     (question) => question !== undefined && isChoiceQuestion(question),
