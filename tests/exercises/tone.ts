@@ -96,11 +96,12 @@ const CARELESS = 'quick|quickly|only|just|open|since|slowly|half|little|short|en
 const lists: Ear = (signs) =>
   signs.reduce((sum, sign) => sum + Number(CAREFUL.includes(sign)) - Number(CARELESS.includes(sign)), 0);
 
-/** Readers by tone, each taught by what was seen of other kinds. */
-export const ears: Readonly<Record<string, (seen: Seen) => Ear>> = {
+/** Readers by tone, each taught by what was seen of other kinds, as they are asked now and as older sheets asked them. */
+export const ears: Readonly<Record<string, (seen: Seen, older: Seen) => Ear>> = {
   'words and pairs, by naive Bayes': (seen) => bayes(seen),
   'words alone, by naive Bayes': (seen) => bayes(seen, (sign) => !sign.includes(' ')),
   'words and pairs, by logistic regression': logistic,
+  'words and pairs, learnt from older sheets': (_, older) => bayes(older),
   'careful and careless words': () => lists,
 };
 
@@ -111,16 +112,23 @@ export interface ByTone {
   readonly right: Readonly<Record<string, number>>;
 }
 
-/** Has every reader answer some draws of each kind with options in words, having learnt from all others. */
-export function readByTone(draws: number, generator = GENERATOR): readonly ByTone[] {
-  const all = kinds
+const GAVE_AWAY = 6; // the last generator whose options told by their tone
+
+const allWorded = (draws: number, generator: number) =>
+  kinds
     .filter(({ form, since, until = Infinity }) => (form === 'judgement' || form === 'impossible') && since <= generator && generator <= until)
     .flatMap((kind) => worded(kind, draws, generator) ?? []); // prettier-ignore
+
+/** Has every reader answer some draws of each kind with options in words, having learnt from all others. */
+export function readByTone(draws: number, generator = GENERATOR): readonly ByTone[] {
+  const all = allWorded(draws, generator);
+  const before = allWorded(draws, GAVE_AWAY);
   return all.map((one) => {
-    const seen = seenIn(all.filter((other) => other !== one));
     const { kind, asked } = one;
+    const seen = seenIn(all.filter((other) => other !== one));
+    const older = seenIn(before.filter((other) => other.kind !== kind));
     const right = Object.entries(ears).map(([name, taught]) => {
-      const ear = taught(seen);
+      const ear = taught(seen, older);
       const share = asked.map(({ options, answer, isTurned }) => {
         const heard = options.map((signs) => ear(signs) * (isTurned ? -1 : 1));
         const most = Math.max(...heard);

@@ -35,7 +35,7 @@ export default judged({
       'Spirit over 40 % vol may give off vapour that burns at room temperature. The site’s assessment says what may be used beside it.',
     ],
     [
-      'Look for a tool that is made for such a zone, and have that one used.',
+      'Have a trained colleague bring a tool that is made for such a zone.',
       'Gear that is made for the place is what the site’s assessment asks for, with a permit where it says so.',
     ],
     [
@@ -43,17 +43,17 @@ export default judged({
       'A spark needs a moment only. Good manners can be mended afterwards.',
     ],
     [
-      'Have the job wait until those in charge have given a permit for it.',
+      'Let the job wait until a permit has been given, even if it is a short one.',
       'Work that may spark needs leave, given as your site’s procedure says.',
     ],
   ],
   wouldNot: [
     [
-      'Call those in charge, and let the job begin while you wait for their word.',
+      'Report it to whoever is in charge, and let the job go on until they are there.',
       'Their word has to come first: the spark may come sooner.',
     ],
     [
-      'Let it be used, unless a trained colleague can smell spirit there.',
+      'Have a colleague with a good nose say when the air is clear, and then let it be used.',
       'The nose grows used to spirit and measures nothing.',
     ],
     [
@@ -61,15 +61,11 @@ export default judged({
       'A flash of vapour is over before anyone moves. The spark is what must not be.',
     ],
     [
-      'Keep it above your head, even if that is hard, since the vapour lies low.',
-      'Warm vapour rises first, so no height is safe. The zone is drawn by the site’s assessment.',
-    ],
-    [
-      'Look for gloves and goggles, so that the job can be done in them.',
+      'Say no unless gloves and goggles are worn, and let it go on if they are.',
       'They keep no spark from the vapour, and would not save anyone in a flash.',
     ],
     [
-      'Look it over for damage, and let it be used if it is sound.',
+      'Stop it until it has been looked over, and then let it be used.',
       'Sound gear of the ordinary kind sparks too. Only what is made for the zone may be used in it.',
     ],
   ],

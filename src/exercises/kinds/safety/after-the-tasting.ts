@@ -36,7 +36,7 @@ export default judged({
       'No plant is run and nothing is driven after tasting.',
     ],
     [
-      'Stop them kindly first, and then tell whoever is in charge.',
+      'Hold them back from it, and report it to whoever is in charge.',
       'Your site’s rules and your local law set the limits, and those in charge see to it.',
     ],
     ['Let the job wait until somebody is there who has had none.', 'A late job is the smaller trouble.'],
@@ -51,7 +51,7 @@ export default judged({
   ],
   wouldNot: [
     [
-      'Have a trained colleague go along with them, ready to take over.',
+      'See that someone else goes along as they do it, and tell whoever is in charge.',
       'A watcher does not take over the wheel or the valve in time.',
     ],
     [
@@ -59,7 +59,7 @@ export default judged({
       'Judgement suffers before the walk does, so the walk proves nothing.',
     ],
     [
-      'Work out the units first, and let them begin below the weekly fourteen.',
+      'Add up the units, and let them begin if they are under the weekly fourteen.',
       'That is a guideline for a week’s health. It says nothing of driving or of running plant.',
     ],
     [
@@ -67,7 +67,7 @@ export default judged({
       'They choose with the head that has drunk. How one feels does not measure it.',
     ],
     [
-      'Keep them from it until a strong coffee has cleared their head.',
+      'Let the job wait until they have had strong coffee and much water.',
       'Neither coffee nor water takes alcohol out of the body.',
     ],
   ],

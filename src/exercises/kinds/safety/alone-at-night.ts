@@ -39,7 +39,7 @@ export default judged({
       'A job left with a note is found; a person who began it alone may not be.',
     ],
     [
-      'Report that you are alone, and keep to the work that is for one.',
+      'Keep the job for later, and tell whoever is in charge that you are alone.',
       'Which work needs two is laid down by the site. If something happens to you, nobody would know.',
     ],
     [
@@ -53,6 +53,10 @@ export default judged({
   ],
   wouldNot: [
     [
+      'Wait a quarter of an hour for the other, and then do it slowly.',
+      'A quarter of an hour does not make two of you.',
+    ],
+    [
       'Leave a note of where you are, even if it is a short job, and begin.',
       'That raises no alarm, and a note is read in the morning.',
     ],
@@ -61,16 +65,12 @@ export default judged({
       'If the second call does not come, help is late. The job waits for a second person.',
     ],
     [
-      'Look for a guest who is still up, and have them stand by while you do it.',
+      'Have the guest from next door stand by, and tell them to call for help.',
       'Someone untrained does not know what to look for, and may follow you into danger.',
     ],
     [
-      'Do the first steps of it, and keep the rest for the two of you.',
+      'Begin with the first steps, so that the rest is for two.',
       'The first steps are done alone too, and they are no safer.',
-    ],
-    [
-      'Do it with the door open, and hold off as soon as it feels wrong.',
-      'By the time it feels wrong it may be too late to stop, and nobody is there to hear you.',
     ],
   ],
   before,

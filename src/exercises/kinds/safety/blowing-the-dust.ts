@@ -58,20 +58,20 @@ export default judged({
       'An open door does not thin the cloud enough, and the helper is still in it.',
     ],
     [
-      'Have the mill stopped, and let the helper go on when it has cooled.',
+      'Look for a mask for the helper, and let the job be done with it on.',
+      'A mask keeps dust out of the lungs and does nothing against an explosion.',
+    ],
+    [
+      'Shut the mill off, and let the helper begin as soon as it is cool.',
       'That takes away one spark. The tool itself still makes the cloud, and may bring a spark of its own.',
     ],
     [
-      'Have it wetted with the fire hose first, so that nothing can rise.',
+      'Keep it down with water from the fire hose, and sweep it up after that.',
       'A jet raises a cloud first. That was said after an explosion of malt dust.',
     ],
     [
-      'Leave it for the yearly clean, and keep everybody off it until then.',
+      'Report it for the yearly clean, and let nobody in there before that.',
       'Settled dust is the fuel of the second and larger explosion. It is taken up soon, with gear made for it.',
-    ],
-    [
-      'Have the oxygen read, and let the helper go on if that is normal.',
-      'Ordinary air is just what dust burns in. No reading of oxygen makes a cloud safe.',
     ],
   ],
   before,

@@ -43,7 +43,7 @@ export default judged({
     ],
     ['Let it go, even if it is slow and you are strong.', 'Even slow, it has the weight of several people.'],
     [
-      'Stand clear of it with hands and feet, and warn the others.',
+      'Hold your hands and feet back, and look out for the others.',
       'Whoever is caught between a cask and the next thing is crushed.',
     ],
   ],
@@ -53,12 +53,12 @@ export default judged({
       'Hands at a rolling cask are caught between it and the next thing.',
     ],
     [
-      'Call a trained colleague, and hold it together from below.',
-      'Two are no match for it either, and nobody stands below a cask on a slope.',
-    ],
-    [
       'Look for a chock, and lay it in front as soon as you can.',
       'That puts you in its path, and a moving cask jumps a chock.',
+    ],
+    [
+      'Stop it with a boot while it only creeps, well before it can do harm.',
+      'It goes over the foot. The boot is not made for such a weight.',
     ],
     [
       'Get in front with a pallet, and keep it from whoever may be there.',

@@ -31,7 +31,7 @@ export default judged({
       'Steam that turns to water leaves a vacuum, and the still may fold in without warning.',
     ],
     [
-      'Have the cold water shut off, even if it had been ordered.',
+      'Stop any cold water to it, even if it was ordered.',
       'Cooling turns still more steam to water and deepens the vacuum.',
     ],
     [
@@ -39,7 +39,7 @@ export default judged({
       'How air is let in without harm is laid down for this still, and by nobody’s guess.',
     ],
     [
-      'Leave the valves to those whom the procedure names, and wait well away.',
+      'Report it from well away, so that those who are trained can see to the valves.',
       'Whoever climbs to the valve stands on a still that may fold in at that moment.',
     ],
     [

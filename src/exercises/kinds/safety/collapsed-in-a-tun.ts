@@ -41,7 +41,7 @@ export default judged({
       'Only people with air of their own can go in and come out again. Your site’s procedure says how they are called.',
     ],
     [
-      'Hold back, and let those go in who have air of their own.',
+      'Give the alarm, and stay outside until people with breathing sets are there.',
       'It is hard, and it is what gets one person out and not two in.',
     ],
     [
@@ -55,7 +55,7 @@ export default judged({
   ],
   wouldNot: [
     [
-      'Go down as soon as the alarm is given, so that their head is held up.',
+      'Raise the alarm first, and then go in to hold their head up.',
       'Whoever follows without air of their own becomes the second casualty.',
     ],
     [
@@ -63,11 +63,11 @@ export default judged({
       'The bad air may reach to the rim. Heads do not belong in there either.',
     ],
     [
-      'Keep on calling down for a while, so that you know if they have only fainted.',
+      'Call down to them, and wait for a minute in case they have only fainted.',
       'That loses time, and they would wake in the same air. Raise the alarm.',
     ],
     [
-      'Test the oxygen at the opening before you call anyone.',
+      'Look for the meter first, so that you can report what the air is.',
       'Every minute counts. The alarm comes first, and no reading would allow you to go in.',
     ],
     [

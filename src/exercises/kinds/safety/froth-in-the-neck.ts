@@ -27,11 +27,11 @@ export default judged({
   would: [
     ['Cut the heat first, and then tell the stillman.', 'Froth goes over in less time than a talk takes.'],
     [
-      'Turn the heat down by the procedure, and watch the glass until it is clear.',
+      'Turn the heat down, and look at the glass until it is clear.',
       'Wash boils up like milk, and less heat is what lets it fall. It may rise again when nobody looks.',
     ],
     [
-      'Lower the heat and keep it low, even if the run will be late.',
+      'Keep less heat on it until the glass is clear, even if that is a long while.',
       'A run can be slow. Carried over, wash fouls the low wines, and a still choked with froth is a danger.',
     ],
     [
@@ -39,17 +39,13 @@ export default judged({
       'Less heat is the one thing that lets froth fall, and it cannot wait.',
     ],
     [
-      'Ease the heat, stop it if the froth still climbs, and stay by the glass.',
+      'Ease the heat, and shut it off if that is not enough.',
       'Less heat first, and none if that is not enough; and somebody has to see which.',
     ],
   ],
   wouldNot: [
     [
-      'Tell the stillman first, and then turn down the heat with him.',
-      'It goes over in less time than that. The heat is eased first; then call.',
-    ],
-    [
-      'Watch the glass closely, and cut the heat if it is not clear in five minutes.',
+      'Look at the glass for five minutes, and ease the heat if it is not clear.',
       'In five minutes it may be through the condenser. The heat is eased first, and then one watches.',
     ],
     [
@@ -57,11 +53,15 @@ export default judged({
       'It may fall or it may go over. Ease the heat, then wait.',
     ],
     [
+      'Open the air valve slowly, and stand well away from it.',
+      'In mid-run only the emergency procedure vents a still. Vapour and boiling wash would come out.',
+    ],
+    [
       'Have wet cloths put on the neck first, and then ease the heat.',
       'You would have to climb to a hot still, and meanwhile the froth goes over. The heat comes first.',
     ],
     [
-      'Have more water on the condenser, even if the heat has to wait.',
+      'Have more water put on the condenser, and leave the heat until that is done.',
       'The condenser is behind the neck, and more water there stops no froth.',
     ],
   ],

@@ -49,15 +49,15 @@ export default judged({
   ],
   wouldNot: [
     [
-      'Open it slowly first, and then go to look at the outlet.',
-      'The liquid is there before you, and a slow jet scalds as badly.',
-    ],
-    [
-      'Shout a warning, so that they can step back, and then open it.',
+      'Call out a warning, count to ten, and open it if nobody answers.',
       'A call that nobody answers tells you nothing: they may not have heard it.',
     ],
     [
-      'Ask if the place is mostly clear at this hour, and open it if it is.',
+      'Look for gloves and goggles first, and open it as soon as you wear them.',
+      'They protect you, and nobody at the outlet.',
+    ],
+    [
+      'Ask a trained colleague whether people ever stand there, and open it if not.',
       'What is usual is not what is there now. Someone has to look.',
     ],
     [
@@ -65,7 +65,7 @@ export default judged({
       'It is still hot enough to burn: even 60 °C does in five seconds. Looking is what is missing.',
     ],
     [
-      'Put a warning on the valve, so that all can read it, and open it.',
+      'Hang a warning on the valve, even if it is only for a minute, and open it.',
       'The sign hangs at the wrong end: whoever is at the outlet does not see it.',
     ],
   ],

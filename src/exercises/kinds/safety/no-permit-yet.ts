@@ -45,29 +45,29 @@ export default judged({
       'Feeds, drives and heat, and then the air. Who does it, your site’s procedure and your local code say.',
     ],
     [
-      'Let the job be until the permit is there, even if all of the shift waits.',
+      'Leave the job, even if the whole shift has to wait for it.',
       'A shift lost is made up. Nobody goes in before the permit is given.',
     ],
     [
-      'Tell whoever gives the permits, and let nobody in until one is given.',
+      'Call those who write the permits, and let nobody climb in before one is there.',
       'Others may be asked after you, and those who give permits have to know.',
     ],
   ],
   wouldNot: [
     [
-      'Say no to going in, and do it from outside with head and arms.',
+      'Wait until the feeds are locked off, and then put head and arms in.',
       'The head in the vessel is an entry. What the air does to you does not ask where your feet stand.',
     ],
     [
-      'Have a trained colleague stand outside with a radio, and go in slowly.',
+      'Wait until a trained colleague stands outside, and then go in.',
       'A watcher is one part of what a permit asks for. The air is not tested and nothing is locked off.',
     ],
     [
-      'Go in on the permit of yesterday, and keep to all that it says.',
+      'Say no until the permit of yesterday has been found, and go in on that.',
       'The air and the locks of today are not those of yesterday. Each entry has its own permit.',
     ],
     [
-      'Leave it to the one who asks, and stay outside with a rope.',
+      'Stay outside, and see to it that the one who goes in has a rope on.',
       'Neither of you has a permit. Nobody goes in until it is given, and a rope is not air.',
     ],
     [

@@ -42,15 +42,15 @@ export default judged({
   ],
   wouldNot: [
     [
-      'Keep your back straight, and lift it slowly as you were trained.',
+      'Look up how the site says to stand, and lift it alone in that way.',
       'Good posture does not make the load lighter. Gear or a second person comes first.',
     ],
     [
-      'Look for a belt and gloves, lift it, and rest as soon as you tire.',
+      'Wait until you are rested, and lift it with a belt and gloves on.',
       'Neither belt nor rest makes it lighter. The back is hurt by the one wrong lift.',
     ],
     [
-      'Leave it on the floor, and drag it so that nothing is lifted.',
+      'Have the way cleared, and drag it so that it stays on the floor.',
       'It may slip or roll, and pulling strains a back as lifting does.',
     ],
     [

@@ -42,7 +42,10 @@ export default judged({
     ],
   ],
   wouldNot: [
-    ['Tell the group why first, and then call them down.', 'The order is wrong. Stop first, explain later.'],
+    [
+      'Tell all of the group why first, so that they can call them down too.',
+      'The order is wrong. Stop first, explain later.',
+    ],
     [
       'Go up to them, and keep hold of their jacket until they are done.',
       'Then two heads are over the hatch, and whoever drops is not held by a jacket.',
@@ -56,8 +59,8 @@ export default judged({
       'It may stay silent while carbon dioxide already harms.',
     ],
     [
-      'Let the gas off by another hatch first, and then let them look.',
-      'The gas is heavy and stays over the wash, which makes more of it every minute.',
+      'Look for a dust mask that fits, and have them wear it up there.',
+      'A dust mask holds back dust. Gas goes straight through it.',
     ],
   ],
   before,

@@ -31,7 +31,7 @@ export default judged({
       'At this strength it gives off vapour that can burn at room temperature. People come before litres.',
     ],
     [
-      'Let it run until it can be shut off without a step into it.',
+      'Shut it off if that can be done without a step into it, and leave.',
       'Less spirit makes less vapour; nobody walks into it for that.',
     ],
     [
@@ -39,38 +39,34 @@ export default judged({
       'Where vapour is, one spark is enough.',
     ],
     [
-      'Block the drain with what lies ready for it, and wait outside.',
+      'Have the drain shut with what lies ready for it, if you can do it from a dry floor.',
       'Vapour and spirit travel along a drain, and the river is at its end.',
     ],
     [
-      'Wait until those who are trained have cleared it, even if it is a small one.',
+      'Let those clear it whom the procedure names, with their own gear.',
       'Who clears it, how, and where it goes, is laid down by the site.',
     ],
   ],
   wouldNot: [
     [
-      'Switch the lights off first, and then get everybody out.',
+      'Shut off lamps and motors at the switch, so that nothing can spark.',
       'A switch may make the spark just then. Nothing electrical is switched in the cloud.',
     ],
     [
-      'Rinse it down the drain with much water, and report it.',
+      'Have it rinsed down the drain, and keep the water on until it is clear.',
       'Never into an open drain: vapour and spirit travel along it, and the river is at its end.',
     ],
     [
-      'Have a trained colleague take it up with the floor machine.',
-      'Its motor may make the spark, whoever drives it.',
+      'Wear gloves and goggles, and take it up with the floor machine.',
+      'Its motor may make the spark, and gloves keep no vapour away.',
     ],
     [
       'Report it by phone from beside it, so that you can hold the others back.',
       'You would stand in the vapour, and a phone may make the spark. Leave first, and call from outside.',
     ],
     [
-      'Cover it with sawdust, and keep that in a closed bin.',
+      'Look for sawdust to soak it up, and shut that in a bin.',
       'Sawdust soaked with spirit burns well, and you stand in the vapour to sweep it.',
-    ],
-    [
-      'Work on with the doors open for an hour, so that it can dry.',
-      'While it dries it fills the room with vapour, and nobody has been warned.',
     ],
   ],
   before,

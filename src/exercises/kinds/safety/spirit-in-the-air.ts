@@ -31,7 +31,7 @@ export default judged({
   },
   would: [
     [
-      'Shut the heat off from where nothing smells, so that no more vapour comes.',
+      'Have the heat off first, even if all of the cut is spoilt.',
       'The heat makes the vapour, which burns in air from about 3.3 %. No cut is worth a fire.',
     ],
     [
@@ -39,7 +39,7 @@ export default judged({
       'Where vapour is, one spark is enough, and a telephone may make it.',
     ],
     [
-      'Look for the nearest emergency stop, and press it.',
+      'Press the emergency stop first, and then lead them out.',
       'Vapour is escaping or soon will be. A run can be made up.',
     ],
     [
@@ -47,7 +47,7 @@ export default judged({
       'A cause that was not found comes again with the next charge.',
     ],
     [
-      'Keep off all switches near it, and call for help from another room.',
+      'Touch no switch, and look for a telephone well away from there.',
       'A switch may make the spark in the cloud. Nothing electrical is touched there.',
     ],
   ],
@@ -65,11 +65,15 @@ export default judged({
       'Its switch may make a spark, and the cloud is just there. Nothing electrical is switched in it.',
     ],
     [
+      'Read the oxygen there, and raise the alarm if it is low.',
+      'Oxygen says nothing of vapour: it is hardly lower in air that burns.',
+    ],
+    [
       'Call those in charge from where you are, and wait for their word.',
       'The heat goes on, and the telephone may make the spark in the cloud.',
     ],
     [
-      'Finish the cut, even if it smells, and then stop the heat by the procedure.',
+      'Keep the cut going to its end, and stop the heat by the procedure then.',
       'Each minute more brings more vapour. The heat is stopped first.',
     ],
   ],

@@ -29,19 +29,19 @@ export default judged({
       'Heat and caustic both go on working until they are rinsed away.',
     ],
     [
-      'Get them to the shower or the eye bath, clothes and all.',
+      'Get them to the shower or the eye bath as soon as it has happened.',
       'Clean running water is nearest there. What is soaked comes off under the water.',
     ],
     [
-      'Keep the water on until trained help has taken over, even if the pain stops.',
+      'Keep the water on for twenty minutes or more, even if the pain stops.',
       'Twenty minutes is the least that is named, from memory, and medical help takes over. Caustic works on where nothing is felt.',
     ],
     [
-      'Have a colleague look for the data sheet, and go on with the water.',
+      'Send a colleague for the data sheet, and go on with the water.',
       'The sheet is wanted, and the water does not stop for it.',
     ],
     [
-      'Wear gloves if they are at hand, and take off what is soaked under the water.',
+      'Have what is soaked off under the water, even if it is a good coat.',
       'Soaked cloth holds the caustic on the skin. The water runs all the while.',
     ],
   ],
@@ -51,7 +51,7 @@ export default judged({
       'Every second counts. The water comes first, and the first-aider takes over there.',
     ],
     [
-      'Have it off with a dry cloth first, and then look for water.',
+      'Get it off with a dry cloth, so that the water does not spread it.',
       'Wiping spreads it, and caustic burns before it shows. Only dry powder is brushed off first.',
     ],
     [
@@ -65,6 +65,10 @@ export default judged({
     [
       'Have it rinsed with a weak acid, even if it is only vinegar, and then with water.',
       'Acid on caustic makes heat and a second burn, and looking for it loses time.',
+    ],
+    [
+      'Keep the air off it with ointment, and have it looked at by a doctor.',
+      'That keeps the caustic and the heat in. Water comes first.',
     ],
   ],
   before,

@@ -36,15 +36,15 @@ export default judged({
       'Earthing comes before the flow. Waiting costs an hour, and a spark in the vapour costs the house.',
     ],
     [
-      'Shut the valves, and tell those in charge that it cannot be earthed.',
+      'Have the valves shut, and report that it cannot be earthed.',
       'They decide what is done, by the site’s procedure. Spirit does not flow meanwhile.',
     ],
     [
-      'Keep the pump off, and let nobody start it.',
+      'Take the hose off again, so that nobody starts it.',
       'What stands ready is started by somebody who does not know.',
     ],
     [
-      'Hold back the first litres as well, and look for a cable.',
+      'Wait with all of it: the first litres need the bond as well.',
       'The first litres charge hose and vessel too.',
     ],
   ],
@@ -60,10 +60,6 @@ export default judged({
     [
       'Hold the hose against the vessel by hand, so that the two touch.',
       'A hand is no bond, and it puts you where the spark would be.',
-    ],
-    [
-      'Wet the hose and the floor first, and then pump.',
-      'Water on the outside is no earth that anybody has checked.',
     ],
     [
       'Shut the doors, start the pump, and let nobody in until it is off.',

@@ -50,7 +50,7 @@ export default judged({
       'Spirit, vapour and fire leave no time for a step.',
     ],
     [
-      'Count the group outside, and go in to look for whoever is missing.',
+      'Count the group outside, and go back with a colleague if one is missing.',
       'Nobody goes back. Report who is missing, and let those sent for it look.',
     ],
     [

@@ -31,7 +31,7 @@ export default judged({
       'A hot bearing, a slipping belt or a spark from metal can light dust.',
     ],
     [
-      'Let the mash be late, and leave the machine off.',
+      'Have it shut off, and let the mash wait until it is sound.',
       'A late mash is the smaller trouble. The danger is there while it runs.',
     ],
     ['Hold your hands back until it is shut off with a lock.', 'Belts and rollers catch sleeves and hands.'],
@@ -50,12 +50,12 @@ export default judged({
       'The danger is there while it runs. Stop first, explain later.',
     ],
     [
-      'Let it run at half speed, and stop it if it gets worse.',
-      'Half as fast is not cool, and nobody knows yet what is wrong.',
-    ],
-    [
       'Keep water on it as it runs, even if the floor is wet, until it is cool.',
       'That hides the cause, and water on a running machine brings dangers of its own.',
+    ],
+    [
+      'Keep it on until the fitter is there, so that they can hear it.',
+      'The fitter finds the cause on a machine that stands still. Until then it may light the dust.',
     ],
     [
       'Take the guard off as it runs, and look before you touch anything.',

@@ -31,7 +31,7 @@ export default judged({
       'Who may open it, when, and how it is written down, follows from the licence.',
     ],
     [
-      'Hold them back from it, and report that there is such a way in.',
+      'Say no, and report that there is such a way in.',
       'A lock that can be got round is a matter for whoever holds the licence.',
     ],
     [
@@ -49,11 +49,11 @@ export default judged({
   ],
   wouldNot: [
     [
-      'Look for two colleagues as witnesses, and open it for a moment only.',
+      'Have it opened before two trained colleagues, and write it in the log.',
       'Witnesses do not replace leave. Whoever holds the licence is asked first.',
     ],
     [
-      'Hold back from the lock, and have the glass out, as that is not locked.',
+      'Say no to the lock, and let them take out the glass with care.',
       'The lock guards the whole safe, glass and hinges too.',
     ],
     [
@@ -61,15 +61,11 @@ export default judged({
       'The report comes too late: whether anything was taken is just what nobody can then know.',
     ],
     [
-      'Ask everybody on shift, and leave it if one of them says no.',
-      'Nobody on the shift can give that leave.',
-    ],
-    [
-      'Leave it shut, and run on to the end without a reading.',
+      'Keep it shut until the run is done, even if it has to be without a reading.',
       'A cut made blind spoils the spirit, and a fault left alone may be a leak. It is reported, and the run is stopped if need be.',
     ],
     [
-      'Let the fitter do it, since he is trained, and wait beside him.',
+      'Have a trained fitter do it, and look on, so that nothing is taken.',
       'A fitter’s training is no leave. You know of it, and the licence is the whole house’s.',
     ],
   ],

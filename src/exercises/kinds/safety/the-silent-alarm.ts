@@ -43,16 +43,16 @@ export default judged({
   ],
   wouldNot: [
     [
-      'Read the oxygen at the floor first, and then go in if it is the same.',
-      'It is the wrong gas at any level: carbon dioxide harms while oxygen is hardly lower.',
-    ],
-    [
       'Have the oxygen meter on as you go in, and leave if it sounds.',
       'It may sound too late or never. It does not measure the gas that harms you here.',
     ],
     [
-      'Look for a colleague who can hold the door and call out to you.',
+      'Have a trained colleague watch from the door, and call out to you.',
       'A watcher does not make the air fit to breathe. It is measured first, and the permit says the rest.',
+    ],
+    [
+      'Keep the door open for an hour, even if it is cold, and then go in.',
+      'The gas is heavier than air and stays in low places. Only a measurement, by the site’s rules, can tell.',
     ],
     [
       'Wear a dust mask that fits, and come back out as soon as you can.',
