@@ -2,9 +2,9 @@
 import { expect, test } from 'vitest';
 import { offChance, readByTone } from './tone.ts';
 
-const DRAWS = 100;
+const DRAWS = 60;
 const OVERALL = 10; // points of a hundred that a reader by tone may be off chance, over all kinds with options in words
-const EACH = 35; // the same on any one kind, which has ten options or so, so that one word weighs much
+const EACH = 40; // the same on any one kind, which has ten options or so, so that one word weighs much
 const FAR = 20; // and few kinds are so far off
 const FEW = 3;
 
