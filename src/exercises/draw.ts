@@ -9,9 +9,10 @@ import { isSound, tellsSize } from './sound.ts';
 /**
  * Raised when a sheet's link would draw other questions than before; part of every link. The links of generator 1 carry a seed
  * alone, so what they draw depends on what today's sums let pass; those of generator 2 carry what was drawn. Generator 3 draws
- * options of which none gives itself away; generator 4 has five kinds more, generator 5 six.
+ * options of which none gives itself away; generator 4 has five kinds more, generator 5 six. From generator 7 on what would not do
+ * sounds like what would.
  */
-export const GENERATOR = 6;
+export const GENERATOR = 7;
 
 /** Draws before a house is found unfit for a kind. */
 export const ATTEMPTS = 80;

@@ -3,6 +3,7 @@ import { GENERATOR, draw } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
 import { isChoiceQuestion, type QuestionKind } from '../../src/exercises/question.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
+import { offChance, readByTone } from './tone.ts';
 
 /** An option as such a reader sees it: its length, its figures and its wording without them. */
 interface Seen {
@@ -102,7 +103,8 @@ export const aboveChance = (all: readonly Blind[]): Readonly<Record<string, numb
   );
 
 if (process.argv[1] === import.meta.filename) {
-  const all = blindReaders(200, Number(process.argv[2] ?? GENERATOR));
+  const generator = Number(process.argv[2] ?? GENERATOR);
+  const all = blindReaders(200, generator);
   const print = (title: string, points: Readonly<Record<string, number>>) =>
     console.log(
       `${title}\n${Object.entries(points)
@@ -116,4 +118,12 @@ if (process.argv[1] === import.meta.filename) {
     const [name, above] = Object.entries(aboveChance([each])).reduce((a, b) => (b[1] > a[1] ? b : a));
     console.log(`${above.toFixed(0).padStart(4)}  ${each.kind.id}: ${name}`);
   }
+  const byTone = readByTone(200, generator);
+  print('\nPoints off chance by tone, learnt from every kind but the one asked', offChance(byTone));
+  for (const each of byTone)
+    console.log(
+      `${Object.values(offChance([each]))
+        .map((off) => off.toFixed(0).padStart(5))
+        .join('')}  ${each.kind.id}`,
+    );
 }

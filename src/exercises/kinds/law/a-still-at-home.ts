@@ -1,5 +1,52 @@
 // What to say to somebody who wants to distil at home.
 import { choice } from '../../choice.ts';
+import { judgedBefore, judging, ONE_TONE_SINCE, type Told } from '../../judged.ts';
+import before from './before/a-still-at-home.ts';
+
+const would: readonly Told[] = [
+  [
+    'You need a licence as soon as you begin, nearly everywhere.',
+    'In the United Kingdom spirits for one’s own use are not exempt, and few countries are kinder.',
+  ],
+  [
+    'Leave it alone: the vapour burns, and a kitchen has flames.',
+    'Vapour of spirit over a flame in a kitchen is how houses burn.',
+  ],
+  [
+    'The law looks at the making, even if nothing is sold.',
+    'Making without a licence is what it forbids, and not only selling.',
+  ],
+  [
+    'Come and see it made first, in a house that has a licence.',
+    'A licensed house may make spirit, and a visitor may look on.',
+  ],
+  [
+    'Stop at low wines, and you have made spirit all the same.',
+    'The first distilling makes spirit already, as the law has it.',
+  ],
+];
+const wouldNot: readonly Told[] = [
+  [
+    'You need a licence as soon as it is sold, and not before.',
+    'Making is what the law forbids without a licence, and not only selling.',
+  ],
+  [
+    'The law looks at the size, and leaves a small still alone.',
+    'There is no such lower limit: it is the making of spirits that needs approval, in any still.',
+  ],
+  [
+    'Keep to low wines, and then you need no licence.',
+    'Low wines are spirit already: the first distilling makes them.',
+  ],
+  [
+    'Leave it in wood for three years, so that it is within the law.',
+    'The three years are for the name of whisky. They make no licence.',
+  ],
+  [
+    'Report it when it is made, and a licence will follow.',
+    'Leave comes before the making. No report afterwards puts it right.',
+  ],
+];
 
 export default choice({
   id: 'a-still-at-home',
@@ -17,50 +64,9 @@ export default choice({
       'with nothing for sale',
       'as a hobby in winter',
     ]);
-    return {
-      prompt: `${who} asks how to make malt spirit at home in a still of ${size} L, ${plea}. What do you say?`,
-      right: {
-        text: 'No: that needs a licence nearly everywhere, in any amount.',
-        why: 'In the United Kingdom spirits for one’s own use are not exempt, and few countries are kinder. And the vapour burns.',
-      },
-      others: [
-        {
-          text: 'It is allowed as long as nothing is sold.',
-          why: 'Making is what the law forbids without a licence, and not only selling.',
-        },
-        {
-          text: `It is allowed, for a still of ${size} L is too small for the law.`,
-          why: 'There is no such lower limit: it is the making of spirits that needs approval, in any still.',
-        },
-        {
-          text: 'It is allowed up to the low wines; only the second distilling needs a licence.',
-          why: 'Low wines are spirit already: the first distilling makes them.',
-        },
-        {
-          text: 'It is allowed if the spirit is kept for three years.',
-          why: 'The three years are for the name of whisky. They make no licence.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'It is forbidden nearly everywhere without a licence, in any amount.',
-            why: 'In the United Kingdom spirits for one’s own use are not exempt, and few countries are kinder.',
-          },
-          {
-            text: 'It needs a licence even if nothing is ever sold.',
-            why: 'The making is what the law looks at.',
-          },
-          {
-            text: 'It is dangerous as well, for the vapour burns.',
-            why: 'Vapour of spirit over a flame in a kitchen is how houses burn.',
-          },
-          {
-            text: 'It is no different with low wines: they are spirit too, as the law has it.',
-            why: 'The first distilling makes spirit already.',
-          },
-        ],
-      },
-    };
+    const prompt = `${who} asks how to make malt spirit at home in a still of ${size} L, ${plea}. What do you say?`;
+    return chance.generator < ONE_TONE_SINCE
+      ? judgedBefore(prompt, before(size))
+      : judging(prompt, would, wouldNot);
   },
 });

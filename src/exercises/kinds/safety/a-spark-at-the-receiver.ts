@@ -1,14 +1,14 @@
 // Something that may make a spark where spirit is.
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/a-spark-at-the-receiver.ts';
 
-export default choice({
+export default judged({
   id: 'a-spark-at-the-receiver',
   title: 'A spark near spirit',
   topic: 'safety',
-  form: 'judgement',
   level: 1,
-  sources: ['niosh-ethanol', 'memory'],
-  ask: (chance) => {
+  sources: ['niosh-ethanol', 'derived', 'memory'],
+  scene: (chance) => {
     const place = chance.pick([
       'beside the open intermediate spirit receiver',
       'at the filling point',
@@ -23,58 +23,51 @@ export default choice({
     ]);
     const who = chance.pick(['A contractor', 'A visitor', 'A new colleague', 'The electrician’s apprentice']);
     const strength = chance.pick([58, 63.5, 68, 70]);
-    return {
-      prompt: `${who} is about to use ${thing} ${place}. The spirit there is at ${strength} % vol. What do you do?`,
-      right: {
-        text: 'Stop it, have it taken away, and ask those in charge what may be used there.',
-        why: 'Spirit over 40 % vol may give off vapour that burns at room temperature. Which gear is allowed where, and with which permit, is settled by your site’s assessment and local code.',
-      },
-      others: [
-        {
-          text: 'Let it be used as long as all windows and doors are open.',
-          why: 'An open window is no measurement and no assessment. Sparks are kept away.',
-        },
-        {
-          text: 'Let it be used quickly, with a fire extinguisher at hand.',
-          why: 'A flash of vapour is over before anyone reaches for the extinguisher. The spark is what must not be.',
-        },
-        {
-          text: 'Allow it, since spirit can only be lit when it has been heated.',
-          why: 'From 40 % vol it is to be treated as flammable at room temperature.',
-        },
-        {
-          text: 'Allow it, but only a few steps further away.',
-          why: 'How far the area reaches is settled by the site’s assessment and not by steps.',
-        },
-        {
-          text: 'Sniff first, and allow it if you smell nothing.',
-          why: 'The nose grows used to spirit and measures nothing.',
-        },
-        {
-          text: 'Wet the floor round it and let them go on.',
-          why: 'Wet floors do not keep vapour from a spark.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Stop it, and have the thing taken out of the spirit area.',
-            why: 'Spirit over 40 % vol may give off vapour that burns at room temperature, and sparks are kept away from it.',
-          },
-          {
-            text: 'Ask those in charge for a tool that is made for such a place.',
-            why: 'Which gear is allowed where is settled by your site’s assessment and local code.',
-          },
-          {
-            text: 'Let it wait until a permit for this work has been given.',
-            why: 'Work that may spark needs leave, given as your site’s procedure says.',
-          },
-          {
-            text: 'Have it done elsewhere, in a place without vapour.',
-            why: 'Where that is, the site’s assessment says, and not the nose.',
-          },
-        ],
-      },
-    };
+    return `${who} is about to use ${thing} ${place}. The spirit there is at ${strength} % vol. What do you do?`;
   },
+  would: [
+    [
+      'Have it carried out of the zone first, and then ask what may be used there.',
+      'Sparks are kept away from vapour; which gear is allowed where is settled by your site’s assessment and local code.',
+    ],
+    [
+      'Say no, even if it is only for a minute, until the assessment allows it.',
+      'Spirit over 40 % vol may give off vapour that burns at room temperature. The site’s assessment says what may be used beside it.',
+    ],
+    [
+      'Have a trained colleague bring a tool that is made for such a zone.',
+      'Gear that is made for the place is what the site’s assessment asks for, with a permit where it says so.',
+    ],
+    [
+      'Step in before it is switched on, with a hand up and a loud stop.',
+      'A spark needs a moment only. Good manners can be mended afterwards.',
+    ],
+    [
+      'Let the job wait until a permit has been given, even if it is a short one.',
+      'Work that may spark needs leave, given as your site’s procedure says.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Report it to whoever is in charge, and let the job go on until they are there.',
+      'Their word has to come first: the spark may come sooner.',
+    ],
+    [
+      'Have a colleague with a good nose say when the air is clear, and then let it be used.',
+      'The nose grows used to spirit and measures nothing.',
+    ],
+    [
+      'Have a trained colleague stand by with foam until the job is done.',
+      'A flash of vapour is over before anyone moves. The spark is what must not be.',
+    ],
+    [
+      'Say no unless gloves and goggles are worn, and let it go on if they are.',
+      'They keep no spark from the vapour, and would not save anyone in a flash.',
+    ],
+    [
+      'Stop it until it has been looked over, and then let it be used.',
+      'Sound gear of the ordinary kind sparks too. Only what is made for the zone may be used in it.',
+    ],
+  ],
+  before,
 });

@@ -1,14 +1,14 @@
 // Working alone.
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/alone-at-night.ts';
 
-export default choice({
+export default judged({
   id: 'alone-at-night',
   title: 'Alone in the house',
   topic: 'safety',
-  form: 'judgement',
   level: 1,
   sources: ['common-practice'],
-  ask: (chance) => {
+  scene: (chance) => {
     const job = chance.pick([
       'clear a blocked drain below the washbacks',
       'climb on to the still to look at the vacuum valve',
@@ -27,54 +27,51 @@ export default choice({
       'You have a radio.',
       'Your phone has no signal here.',
     ]);
-    return {
-      prompt: `It is ${hour}. ${who}, and you are alone. You were to ${job}. ${reach} What do you do?`,
-      right: {
-        text: 'Leave that job, report that you are alone, and keep to what one may do alone.',
-        why: 'Which work needs two is laid down by the site. If something happens to you, nobody would know, and nobody would raise the alarm.',
-      },
-      others: [
-        {
-          text: 'Do it, but call someone before and after.',
-          why: 'If the second call does not come, help is late. The job waits for a second person.',
-        },
-        {
-          text: 'Do it quickly while everything is quiet.',
-          why: 'Haste and nobody near are the two worst companions.',
-        },
-        {
-          text: 'Do it with the door open so that somebody might hear you.',
-          why: 'There is nobody to hear you. “Might” is no procedure.',
-        },
-        {
-          text: 'Ask a visitor from the guest house to stand by.',
-          why: 'Someone untrained does not know what to look for and may follow you into danger.',
-        },
-        {
-          text: 'Do half of it now and half when the other one comes.',
-          why: 'The dangerous half does not wait until there are two.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Leave that job, and report that you are alone.',
-            why: 'Which work needs two is laid down by the site. If something happens to you, nobody would know.',
-          },
-          {
-            text: 'Keep to what the site lets one person do at night.',
-            why: 'Which work that is, the site’s procedure says.',
-          },
-          {
-            text: 'Wait with it until a second trained person has come to help.',
-            why: 'Two are asked for because one of them may have to raise the alarm.',
-          },
-          {
-            text: 'Hand it over to the next shift, and note why.',
-            why: 'A job left with a note is found; one begun alone may not be.',
-          },
-        ],
-      },
-    };
+    return `It is ${hour}. ${who}, and you are alone. You were to ${job}. ${reach} What do you do?`;
   },
+  would: [
+    [
+      'Wait until a trained colleague is there, and then do it together.',
+      'Two are asked for because one of them may have to raise the alarm.',
+    ],
+    [
+      'Leave it for the next shift, with a note that says why.',
+      'A job left with a note is found; a person who began it alone may not be.',
+    ],
+    [
+      'Keep the job for later, and tell whoever is in charge that you are alone.',
+      'Which work needs two is laid down by the site. If something happens to you, nobody would know.',
+    ],
+    [
+      'Hold back from it, and let the night run late if it must.',
+      'A late night is made up. Nobody would raise the alarm for you.',
+    ],
+    [
+      'Look for a job that the site lets one person do, and go to that.',
+      'What one may do alone is written down by the site, and this is not.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Wait a quarter of an hour for the other, and then do it slowly.',
+      'A quarter of an hour does not make two of you.',
+    ],
+    [
+      'Leave a note of where you are, even if it is a short job, and begin.',
+      'That raises no alarm, and a note is read in the morning.',
+    ],
+    [
+      'Tell the gate when they are to look for you, and then do the job.',
+      'If the second call does not come, help is late. The job waits for a second person.',
+    ],
+    [
+      'Have the guest from next door stand by, and tell them to call for help.',
+      'Someone untrained does not know what to look for, and may follow you into danger.',
+    ],
+    [
+      'Begin with the first steps, so that the rest is for two.',
+      'The first steps are done alone too, and they are no safer.',
+    ],
+  ],
+  before,
 });

@@ -1,14 +1,14 @@
 // Settled dust, and a hose of compressed air.
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/blowing-the-dust.ts';
 
-export default choice({
+export default judged({
   id: 'blowing-the-dust',
   title: 'Dust on the floor',
   topic: 'safety',
-  form: 'judgement',
   level: 1,
-  sources: ['flour-dust-2004', 'memory', 'fire-engineering'],
-  ask: (chance) => {
+  sources: ['flour-dust-2004', 'memory', 'fire-engineering', 'derived'],
+  scene: (chance) => {
     const place = chance.pick([
       'in the mill room',
       'under the malt lift',
@@ -28,54 +28,51 @@ export default choice({
       'A hatch was left open',
       'A spout has come loose',
     ]);
-    return {
-      prompt: `${cause}, and some ${kilograms} kg of malt dust lie ${place}. A helper comes with ${tool}. What do you do?`,
-      right: {
-        text: 'Stop the helper, and have the dust taken up with equipment made for it.',
-        why: 'Dust that is blown or hosed up is a cloud, and a cloud is what explodes. If the mill runs, it is stopped by the site’s procedure. Gear that is not made for dust may bring the spark as well.',
-      },
-      others: [
-        {
-          text: 'Let the helper begin, as long as the doors are left open.',
-          why: 'An open door does not thin the cloud enough for anyone to rely on.',
-        },
-        {
-          text: 'Let the helper go on, but with a dust mask.',
-          why: 'A mask keeps dust out of the lungs and does nothing against an explosion.',
-        },
-        {
-          text: 'Sprinkle it from above with the fire hose, so that it cannot burn.',
-          why: 'A jet raises a cloud first; that was said after an explosion of malt dust.',
-        },
-        {
-          text: 'Leave it until the yearly cleaning; settled dust is harmless.',
-          why: 'Settled dust is the fuel of the second and larger explosion. It is taken up at once.',
-        },
-        {
-          text: 'Sweep it briskly down the stair to the floor below.',
-          why: 'That makes a cloud on two floors.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Have it taken up with a vacuum cleaner made for such dust.',
-            why: 'Gear that is made for it neither raises a cloud nor makes the spark.',
-          },
-          {
-            text: 'Stop the helper before any of it has been stirred up.',
-            why: 'Dust that is blown or hosed up is a cloud, and a cloud is what explodes.',
-          },
-          {
-            text: 'Have the mill stopped, if it runs, the way the procedure says.',
-            why: 'No machine that may spark runs beside dust that lies open.',
-          },
-          {
-            text: 'Report it, and have the cause put right before you go on.',
-            why: 'Otherwise it lies there again tomorrow.',
-          },
-        ],
-      },
-    };
+    return `${cause}, and some ${kilograms} kg of malt dust lie ${place}. A helper comes with ${tool}. What do you do?`;
   },
+  would: [
+    [
+      'Stop the helper first, and then send for the machine that is made for dust.',
+      'Dust that is blown or hosed up is a cloud, and a cloud is what explodes. Gear that is made for it raises none.',
+    ],
+    [
+      'Take it up with the machine that is made for dust, with a mask on.',
+      'Such a machine neither raises a cloud nor makes the spark, and the mask is for your lungs.',
+    ],
+    [
+      'Have the mill stopped if it runs, and keep all feet off the dust.',
+      'No machine that may spark runs beside dust that lies open, and what lies still is no cloud.',
+    ],
+    [
+      'Report what let it out, and have that mended before the mill goes on.',
+      'Otherwise it lies there again tomorrow. What lies there now is taken up with gear made for dust.',
+    ],
+    [
+      'Hold that tool back, and look for a machine that is made for dust.',
+      'An hour of settled dust is a smaller danger than a moment of cloud.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Have everyone leave first, and then let the helper begin with the doors open.',
+      'An open door does not thin the cloud enough, and the helper is still in it.',
+    ],
+    [
+      'Look for a mask for the helper, and let the job be done with it on.',
+      'A mask keeps dust out of the lungs and does nothing against an explosion.',
+    ],
+    [
+      'Shut the mill off, and let the helper begin as soon as it is cool.',
+      'That takes away one spark. The tool itself still makes the cloud, and may bring a spark of its own.',
+    ],
+    [
+      'Keep it down with water from the fire hose, and sweep it up after that.',
+      'A jet raises a cloud first. That was said after an explosion of malt dust.',
+    ],
+    [
+      'Report it for the yearly clean, and let nobody in there before that.',
+      'Settled dust is the fuel of the second and larger explosion. It is taken up soon, with gear made for it.',
+    ],
+  ],
+  before,
 });

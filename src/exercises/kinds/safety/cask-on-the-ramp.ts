@@ -1,14 +1,14 @@
 // A full cask that begins to roll.
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/cask-on-the-ramp.ts';
 
-export default choice({
+export default judged({
   id: 'cask-on-the-ramp',
   title: 'A cask begins to roll',
   topic: 'safety',
-  form: 'judgement',
   level: 1,
   sources: ['derived', 'common-practice'],
-  ask: (chance) => {
+  scene: (chance) => {
     const cask = chance.pick([
       'a full barrel of about 230 kg',
       'a full hogshead of about 285 kg',
@@ -26,51 +26,48 @@ export default choice({
       'You hold a chock in your hand.',
       'Your hand is on its head.',
     ]);
-    return {
-      prompt: `In the store ${cask} begins to roll ${way}. ${you} What do you do?`,
-      right: {
-        text: 'Get out of its path, shout a warning, and let it hit what it hits.',
-        why: 'A rolling cask is not stopped by hand or foot. Spilt spirit is then a fire danger: sparks are kept away, the alarm is raised, and the site’s procedure for spills follows.',
-      },
-      others: [
-        {
-          text: 'Put a foot against it while it is still slow enough for that.',
-          why: 'Even slow, it has the weight of several people. It goes over the foot.',
-        },
-        {
-          text: 'Run ahead and throw a chock in front of it.',
-          why: 'That takes you into its path, and a moving cask jumps a chock.',
-        },
-        {
-          text: 'Run along and pull at its rim to turn it.',
-          why: 'Hands at a rolling cask are caught between it and the next thing.',
-        },
-        {
-          text: 'Brace your back against the doorway to stop it there.',
-          why: 'You would be crushed between cask and frame.',
-        },
-        {
-          text: 'Call a colleague to catch it from below.',
-          why: 'Nobody stands below a cask on a slope.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Get out of its path, and let it hit whatever it hits.',
-            why: 'A rolling cask is not stopped by hand or foot.',
-          },
-          { text: 'Shout a warning to all who stand further along.', why: 'They may not see it coming.' },
-          {
-            text: 'Keep hands and feet away until it lies quite still.',
-            why: 'Even slow, it has the weight of several people.',
-          },
-          {
-            text: 'Take what it spills for a fire danger, and raise the alarm.',
-            why: 'Sparks are kept away from spilt spirit, and the site’s procedure for spills follows.',
-          },
-        ],
-      },
-    };
+    return `In the store ${cask} begins to roll ${way}. ${you} What do you do?`;
   },
+  would: [
+    [
+      'Step aside, and let it break if it has to.',
+      'A rolling cask is not stopped by hand or foot, and a wall is mended more easily than a leg.',
+    ],
+    [
+      'Call out to those below, and keep well away from it yourself.',
+      'They may not see it coming. You cannot stop it, and you can warn them.',
+    ],
+    [
+      'Stay away until it lies still, and then keep sparks from what it spilt.',
+      'What it spills is a fire danger: sparks are kept away and the alarm is raised, by the site’s procedure.',
+    ],
+    ['Let it go, even if it is slow and you are strong.', 'Even slow, it has the weight of several people.'],
+    [
+      'Hold your hands and feet back, and look out for the others.',
+      'Whoever is caught between a cask and the next thing is crushed.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Step well off to one side, and turn it away by the rim.',
+      'Hands at a rolling cask are caught between it and the next thing.',
+    ],
+    [
+      'Look for a chock, and lay it in front as soon as you can.',
+      'That puts you in its path, and a moving cask jumps a chock.',
+    ],
+    [
+      'Stop it with a boot while it only creeps, well before it can do harm.',
+      'It goes over the foot. The boot is not made for such a weight.',
+    ],
+    [
+      'Get in front with a pallet, and keep it from whoever may be there.',
+      'You would be in its path, with a pallet that it shoves along. A shout keeps them safer.',
+    ],
+    [
+      'Warn those in the way, and wait until it is on the level to stop it.',
+      'It is as heavy on the level, and it still rolls.',
+    ],
+  ],
+  before,
 });

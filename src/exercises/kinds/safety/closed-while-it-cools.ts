@@ -1,14 +1,14 @@
 // A closed still that cools.
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/closed-while-it-cools.ts';
 
-export default choice({
+export default judged({
   id: 'closed-while-it-cools',
   title: 'A still that cools',
   topic: 'safety',
-  form: 'judgement',
   level: 2,
   sources: ['common-practice'],
-  ask: (chance) => {
+  scene: (chance) => {
     const still = chance.pick(['the wash still', 'the spirit still', 'the low wines still']);
     const sign = chance.pick([
       'the vacuum valve has stuck',
@@ -23,54 +23,51 @@ export default choice({
       'Cold water is about to be let in.',
       'A colleague wants to rinse it with cold water.',
     ]);
-    return {
-      prompt: `The run is over and the heat has been off for ${since} minutes. You see that ${sign}, so that ${still} is closed while it cools. ${extra} What do you do?`,
-      right: {
-        text: 'Keep all clear, let no cold water in, and follow the site’s procedure; call for help.',
-        why: 'Steam that turns to water leaves a vacuum, and the still may collapse. It is let open to the air only in the way the procedure says.',
-      },
-      others: [
-        {
-          text: 'Open the man-door with a bar, quickly.',
-          why: 'Air would rush in with great force, and you would stand before it, at a hot opening.',
-        },
-        {
-          text: 'Spray cold water on it so that it cools evenly.',
-          why: 'Cooling turns still more steam to water and deepens the vacuum.',
-        },
-        {
-          text: 'Turn the heat on full again, to drive the vacuum out.',
-          why: 'Heat under a still that was just drained or is out of order may bring a new danger. That is for the procedure and those in charge.',
-        },
-        {
-          text: 'Climb up and knock the valve free with a hammer.',
-          why: 'You would stand on a still that may fold in at that moment.',
-        },
-        {
-          text: 'Wait and see, for copper of that thickness is strong enough.',
-          why: 'Its walls grow thin with use, and the air presses with ten tonnes on each square metre.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Keep everybody well away from it, and call for help.',
-            why: 'Steam that turns to water leaves a vacuum, and the still may collapse.',
-          },
-          {
-            text: 'See to it that no cold water at all is let in.',
-            why: 'Cooling turns still more steam to water and deepens the vacuum.',
-          },
-          {
-            text: 'Have air let in only in the way the procedure says.',
-            why: 'How that is done without harm is laid down for this still, and by nobody’s guess.',
-          },
-          {
-            text: 'Have it looked over before anyone heats it again.',
-            why: 'What has been under vacuum may have lost its shape, and a valve that stuck once sticks again.',
-          },
-        ],
-      },
-    };
+    return `The run is over and the heat has been off for ${since} minutes. You see that ${sign}, so that ${still} is closed while it cools. ${extra} What do you do?`;
   },
+  would: [
+    [
+      'Hold everyone back, so that no one is beside it if it folds.',
+      'Steam that turns to water leaves a vacuum, and the still may fold in without warning.',
+    ],
+    [
+      'Stop any cold water to it, even if it was ordered.',
+      'Cooling turns still more steam to water and deepens the vacuum.',
+    ],
+    [
+      'Let nobody open anything until it can be done as the procedure says.',
+      'How air is let in without harm is laid down for this still, and by nobody’s guess.',
+    ],
+    [
+      'Report it from well away, so that those who are trained can see to the valves.',
+      'Whoever climbs to the valve stands on a still that may fold in at that moment.',
+    ],
+    [
+      'Have a fitter look for dents, once it is safe, before any heat is on.',
+      'What has been under vacuum may have lost its shape, and a valve that stuck once sticks again.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Keep everyone well back, and free the valve yourself with a light tap.',
+      'You would stand on or beside a still that may fold in at that moment.',
+    ],
+    [
+      'Stop the strain by cooling it slowly, with a gentle spray.',
+      'Cooling deepens the vacuum, however evenly it is done.',
+    ],
+    [
+      'Call those in charge, and let it empty by the discharge until they are there.',
+      'A closed still that empties draws a deeper vacuum and folds up.',
+    ],
+    [
+      'Let air in by the man-door, even if it is only a little at a time.',
+      'Air would rush in with great force at a hot opening, and nobody can hold that door.',
+    ],
+    [
+      'Leave it shut, even if it creaks, and stay beside it until all is cold.',
+      'Each degree deepens the vacuum, and the copper folds when it can hold no more.',
+    ],
+  ],
+  before,
 });

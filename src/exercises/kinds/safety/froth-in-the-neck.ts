@@ -1,14 +1,14 @@
 // Froth that rises in the wash still.
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/froth-in-the-neck.ts';
 
-export default choice({
+export default judged({
   id: 'froth-in-the-neck',
   title: 'Froth in the neck',
   topic: 'safety',
-  form: 'judgement',
   level: 1,
   sources: ['common-practice'],
-  ask: (chance) => {
+  scene: (chance) => {
     const seen = chance.pick([
       'froth climbs past the lower window of the neck',
       'the neck’s window turns white',
@@ -22,54 +22,48 @@ export default choice({
       'The telephone rings.',
       'The next charge is waiting.',
     ]);
-    return {
-      prompt: `The wash has been boiling for ${minutes} minutes, and ${seen}. ${who} What do you do?`,
-      right: {
-        text: 'Ease the heat at once by the site’s procedure, and watch until the froth falls.',
-        why: 'Wash boils up like milk. Carried over, it fouls the low wines, and a still that is choked with froth is a danger.',
-      },
-      others: [
-        {
-          text: 'Heat harder for a minute, to boil the froth away.',
-          why: 'More heat makes more vapour and more froth.',
-        },
-        {
-          text: 'Open the man-door to let it down.',
-          why: 'Nothing is opened on a still at work: vapour and boiling wash would come out.',
-        },
-        {
-          text: 'Pour cold water on the neck by hand.',
-          why: 'The procedure decides on water, and you would have to climb a hot still.',
-        },
-        {
-          text: 'Leave it; the froth always falls by itself.',
-          why: 'It may fall or it may go over. Ease the heat, then wait.',
-        },
-        {
-          text: 'Find the stillman first and ask.',
-          why: 'It goes over in less time than that. The heat is eased first; then call.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Ease the heat at once, as the procedure says.',
-            why: 'Wash boils up like milk, and less heat is what lets it fall.',
-          },
-          {
-            text: 'Stay and watch until the froth has fallen.',
-            why: 'It may rise again as soon as nobody looks.',
-          },
-          {
-            text: 'Send someone for the stillman once the heat is down.',
-            why: 'The heat comes first, and then the call.',
-          },
-          {
-            text: 'Put the next thing off, whoever is waiting.',
-            why: 'Froth goes over in less time than an answer takes.',
-          },
-        ],
-      },
-    };
+    return `The wash has been boiling for ${minutes} minutes, and ${seen}. ${who} What do you do?`;
   },
+  would: [
+    ['Cut the heat first, and then tell the stillman.', 'Froth goes over in less time than a talk takes.'],
+    [
+      'Turn the heat down, and look at the glass until it is clear.',
+      'Wash boils up like milk, and less heat is what lets it fall. It may rise again when nobody looks.',
+    ],
+    [
+      'Keep less heat on it until the glass is clear, even if that is a long while.',
+      'A run can be slow. Carried over, wash fouls the low wines, and a still choked with froth is a danger.',
+    ],
+    [
+      'Go and ease the heat as soon as you see it, whoever waits.',
+      'Less heat is the one thing that lets froth fall, and it cannot wait.',
+    ],
+    [
+      'Ease the heat, and shut it off if that is not enough.',
+      'Less heat first, and none if that is not enough; and somebody has to see which.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Look at the glass for five minutes, and ease the heat if it is not clear.',
+      'In five minutes it may be through the condenser. The heat is eased first, and then one watches.',
+    ],
+    [
+      'Keep the heat as it is, and wait for the froth to fall.',
+      'It may fall or it may go over. Ease the heat, then wait.',
+    ],
+    [
+      'Open the air valve slowly, and stand well away from it.',
+      'In mid-run only the emergency procedure vents a still. Vapour and boiling wash would come out.',
+    ],
+    [
+      'Have wet cloths put on the neck first, and then ease the heat.',
+      'You would have to climb to a hot still, and meanwhile the froth goes over. The heat comes first.',
+    ],
+    [
+      'Have more water put on the condenser, and leave the heat until that is done.',
+      'The condenser is behind the neck, and more water there stops no froth.',
+    ],
+  ],
+  before,
 });

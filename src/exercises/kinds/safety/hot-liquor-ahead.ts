@@ -1,14 +1,14 @@
 // A valve on the hot side, and someone at the outlet.
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/hot-liquor-ahead.ts';
 
-export default choice({
+export default judged({
   id: 'hot-liquor-ahead',
   title: 'Before the valve is opened',
   topic: 'safety',
-  form: 'judgement',
   level: 1,
-  sources: ['memory'],
-  ask: (chance) => {
+  sources: ['scald-times', 'common-practice', 'memory'],
+  scene: (chance) => {
     const liquid = chance.pick(['hot liquor', 'pot ale', 'spent lees', 'the last water for the mash']);
     const degrees = chance.pick([75, 80, 85, 90, 95]);
     const outlet = chance.pick([
@@ -23,54 +23,51 @@ export default choice({
       'You are asked to hurry.',
       'The lorry is waiting.',
     ]);
-    return {
-      prompt: `You are about to open a valve. ${liquid[0]!.toUpperCase()}${liquid.slice(1)} at ${degrees} °C will come out at ${outlet}, which you cannot see from here. ${pressed} What do you do?`,
-      right: {
-        text: 'Check the line, make sure that nobody is near the outlet, and only then open.',
-        why: 'By figures from memory, water at 65 °C burns seriously in a second or two, and this is hotter. Valves and hoses are checked, and one knows who is near the outlet, as the site’s procedure says.',
-      },
-      others: [
-        {
-          text: 'Open it slowly, so that anyone there has time to step back.',
-          why: 'A slow jet scalds as badly. They may not see or hear it.',
-        },
-        {
-          text: 'Call out “hot water” loudly, wait a few seconds, and open.',
-          why: 'A call that nobody answers tells you nothing. You have to know that nobody is there.',
-        },
-        {
-          text: 'Open it and walk over quickly to look.',
-          why: 'The liquid is there before you.',
-        },
-        {
-          text: 'Open it, since everybody who works here knows that this pipe is hot.',
-          why: 'Visitors, cleaners and new colleagues do not. Look first.',
-        },
-        {
-          text: 'Open it fully so that it is over sooner.',
-          why: 'More hot liquid at once is worse for whoever stands there.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Make sure first that nobody at all is near the place where it comes out.',
-            why: 'Water at 65 °C burns seriously in a second or two, by figures from memory, and this is hotter.',
-          },
-          {
-            text: 'Have the hose and its joints checked before it is opened.',
-            why: 'A hose that comes off scalds whoever is near, as the site’s procedure knows.',
-          },
-          {
-            text: 'Walk over and look, and then walk back and open.',
-            why: 'You have to know where it goes before it goes there.',
-          },
-          {
-            text: 'Let them wait for it, however late it is.',
-            why: 'No mash and no lorry is worth a scald.',
-          },
-        ],
-      },
-    };
+    return `You are about to open a valve. ${liquid[0]!.toUpperCase()}${liquid.slice(1)} at ${degrees} °C will come out at ${outlet}, which you cannot see from here. ${pressed} What do you do?`;
   },
+  would: [
+    [
+      'Go and clear the outlet first, and then come back and open it.',
+      'Water at 65 °C burns through the skin in two seconds, and this is hotter. So you have to know who is near.',
+    ],
+    [
+      'Have a colleague keep the outlet clear, and open it if they say so.',
+      'Now somebody sees the place that you cannot, and keeps people from it.',
+    ],
+    [
+      'Keep it shut until you know that no one is there, even if the others shout.',
+      'No mash and no lorry is worth a scald.',
+    ],
+    [
+      'Check the hose and its joints, and look where its end lies.',
+      'A hose that comes off scalds whoever is near, as does one that points at somebody.',
+    ],
+    [
+      'Clear the outlet, wear your gloves and goggles, and then open it slowly.',
+      'You have seen the place and the people. A slow start keeps a hose from leaping.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Call out a warning, count to ten, and open it if nobody answers.',
+      'A call that nobody answers tells you nothing: they may not have heard it.',
+    ],
+    [
+      'Look for gloves and goggles first, and open it as soon as you wear them.',
+      'They protect you, and nobody at the outlet.',
+    ],
+    [
+      'Ask a trained colleague whether people ever stand there, and open it if not.',
+      'What is usual is not what is there now. Someone has to look.',
+    ],
+    [
+      'Hold it back until it is ten degrees down, and then open it slowly.',
+      'It is still hot enough to burn: even 60 °C does in five seconds. Looking is what is missing.',
+    ],
+    [
+      'Hang a warning on the valve, even if it is only for a minute, and open it.',
+      'The sign hangs at the wrong end: whoever is at the outlet does not see it.',
+    ],
+  ],
+  before,
 });

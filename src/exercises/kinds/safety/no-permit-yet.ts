@@ -1,14 +1,14 @@
 // A vessel to enter, and no permit.
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/no-permit-yet.ts';
 
-export default choice({
+export default judged({
   id: 'no-permit-yet',
   title: 'Before the permit',
   topic: 'safety',
-  form: 'judgement',
   level: 2,
   sources: ['hse-co2', 'memory'],
-  ask: (chance) => {
+  scene: (chance) => {
     const vessel = chance.pick([
       'the mash tun',
       'a washback',
@@ -29,54 +29,51 @@ export default choice({
       'The fitter',
       'The man from the contractor',
     ]);
-    return {
-      prompt: `${who} asks you to climb into ${vessel} and ${job}. “It takes ${minutes} minutes, the permit is being written.” What do you do?`,
-      right: {
-        text: 'Stay outside until the permit is given and all that it asks for is done.',
-        why: 'Not even the head goes in before. Feeds, drives and heat are locked off, the air is tested, and someone trained stays outside. How the permit is given, and by whom, is your site’s and your local code’s to say.',
-      },
-      others: [
-        {
-          text: 'Go in, since the permit is as good as written and the job is short.',
-          why: 'What it asks for, locking off and testing the air, has not been done yet. The paper is not the point; those steps are.',
-        },
-        {
-          text: 'Put only head and arms in and do it from the manhole.',
-          why: 'The head in the vessel is an entry. What the air does to you does not ask where your feet stand.',
-        },
-        {
-          text: 'Go in, but leave your radio on and call out every minute.',
-          why: 'A call that stops does not bring you out. The air is tested before, and not by you.',
-        },
-        {
-          text: 'Go in, since the vessel was entered yesterday and nothing happened.',
-          why: 'The air and the locks of today are not those of yesterday. Each entry has its own permit.',
-        },
-        {
-          text: 'Let the colleague go in, and watch from above.',
-          why: 'Neither of you has a permit. Nobody goes in until it is given.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Stay outside, head and arms too, until the permit is given.',
-            why: 'Not even the head goes in before.',
-          },
-          {
-            text: 'Wait until feeds, drives and heat are locked off and the air is tested.',
-            why: 'Those steps are what the permit is for. Your site’s and your local code’s procedure says who does them.',
-          },
-          {
-            text: 'Say no to it, whoever asks and however long it takes.',
-            why: 'Two minutes are long enough to be overcome in.',
-          },
-          {
-            text: 'Go and see how far the permit has got, and let the job rest.',
-            why: 'Whoever gives it knows what is still to be done.',
-          },
-        ],
-      },
-    };
+    return `${who} asks you to climb into ${vessel} and ${job}. “It takes ${minutes} minutes, the permit is being written.” What do you do?`;
   },
+  would: [
+    [
+      'Tell whoever asks that it is no, however short the job.',
+      'Two minutes are long enough to be overcome in. Nobody goes in before it is given.',
+    ],
+    [
+      'Stay outside, head and arms too, and ask how far the permit is.',
+      'Whoever gives it knows what is still to be done. The head in the vessel is an entry.',
+    ],
+    [
+      'Wait for the permit, and for the tests of oxygen and gas that it asks for.',
+      'Feeds, drives and heat, and then the air. Who does it, your site’s procedure and your local code say.',
+    ],
+    [
+      'Leave the job, even if the whole shift has to wait for it.',
+      'A shift lost is made up. Nobody goes in before the permit is given.',
+    ],
+    [
+      'Call those who write the permits, and let nobody climb in before one is there.',
+      'Others may be asked after you, and those who give permits have to know.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Wait until the feeds are locked off, and then put head and arms in.',
+      'The head in the vessel is an entry. What the air does to you does not ask where your feet stand.',
+    ],
+    [
+      'Wait until a trained colleague stands outside, and then go in.',
+      'A watcher is one part of what a permit asks for. The air is not tested and nothing is locked off.',
+    ],
+    [
+      'Say no until the permit of yesterday has been found, and go in on that.',
+      'The air and the locks of today are not those of yesterday. Each entry has its own permit.',
+    ],
+    [
+      'Stay outside, and see to it that the one who goes in has a rope on.',
+      'Neither of you has a permit. Nobody goes in until it is given, and a rope is not air.',
+    ],
+    [
+      'Wear a mask for it, and leave the job if you feel unwell.',
+      'In bad air a person may drop before feeling anything, and a dust mask holds back no gas.',
+    ],
+  ],
+  before,
 });

@@ -1,17 +1,17 @@
 // Lifting alone what is too much.
-import { choice } from '../../choice.ts';
+import { judged, ONE_TONE_SINCE } from '../../judged.ts';
+import before from './before/one-more-sack.ts';
 
-export default choice({
+export default judged({
   id: 'one-more-sack',
   title: 'Too heavy for one',
   topic: 'safety',
-  form: 'judgement',
   level: 1,
   sources: ['derived', 'memory'],
-  ask: (chance) => {
+  scene: (chance) => {
     const load = chance.pick([
       'an empty hogshead of about 60 kg',
-      'twelve sacks of malt of 25 kg',
+      chance.generator < ONE_TONE_SINCE ? 'twelve sacks of malt of 25 kg' : 'a crate of castings of 70 kg',
       'a pump of 48 kg',
       'an empty butt of about 125 kg',
     ]);
@@ -22,54 +22,42 @@ export default choice({
       'Your colleague is at lunch.',
       'Nobody else is in sight.',
     ]);
-    return {
-      prompt: `${load[0]!.toUpperCase()}${load.slice(1)} must go ${way}. ${missing} You feel fit. What do you do?`,
-      right: {
-        text: 'Wait for the right gear or a second person, as the site’s rules say.',
-        why: 'Sacks and casks hurt backs one at a time. Ask for a second person sooner than you think you need one.',
-      },
-      others: [
-        {
-          text: 'Do it alone, with straight back and bent knees.',
-          why: 'Good posture does not make the load lighter. Gear or a second person comes first.',
-        },
-        {
-          text: 'Do it alone, but slowly and with rests.',
-          why: 'The back is hurt by the one wrong lift, not by hurry alone.',
-        },
-        {
-          text: 'Tip and drag it along, which is no lifting.',
-          why: 'It may slip or roll, and pulling strains a back as lifting does.',
-        },
-        {
-          text: 'Ask a strong visitor to lend a hand.',
-          why: 'Visitors are not trained, not dressed for it, and in your care.',
-        },
-        {
-          text: 'Tie a belt round your waist and lift.',
-          why: 'A belt is not what your site’s procedure means by lifting gear.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Wait for a second person who is free and trained.',
-            why: 'Sacks and casks hurt backs one at a time. Ask sooner than you think you need to.',
-          },
-          {
-            text: 'Fetch the gear for it, even if it takes an hour.',
-            why: 'An hour lost is made up; a back is not.',
-          },
-          {
-            text: 'Look up what the site’s rules say of such a load.',
-            why: 'They say what one may move alone, and with what.',
-          },
-          {
-            text: 'Leave it there, and say that it is waiting.',
-            why: 'Then it is moved when gear or people are free.',
-          },
-        ],
-      },
-    };
+    return `${load[0]!.toUpperCase()}${load.slice(1)} must go ${way}. ${missing} You feel fit. What do you do?`;
   },
+  would: [
+    [
+      'Wait for a trained colleague, and then see what the two of you may lift.',
+      'Ask for a second person sooner than you think you need one.',
+    ],
+    ['Go for the gear first, even if that takes an hour.', 'An hour lost is made up; a back is not.'],
+    [
+      'Leave it on the floor, and report it as too much for one.',
+      'Then it is moved when gear or people are free. Sacks and casks hurt backs one at a time.',
+    ],
+    [
+      'Have a look at the site’s rules for such a load before you touch it.',
+      'Its rules say what one may move alone, and with what.',
+    ],
+    ['Hold off until a second person is there, so that no back is hurt.', 'A load that waits hurts nobody.'],
+  ],
+  wouldNot: [
+    [
+      'Look up how the site says to stand, and lift it alone in that way.',
+      'Good posture does not make the load lighter. Gear or a second person comes first.',
+    ],
+    [
+      'Wait until you are rested, and lift it with a belt and gloves on.',
+      'Neither belt nor rest makes it lighter. The back is hurt by the one wrong lift.',
+    ],
+    [
+      'Have the way cleared, and drag it so that it stays on the floor.',
+      'It may slip or roll, and pulling strains a back as lifting does.',
+    ],
+    [
+      'Lift one side of it first, and call for help if it is too much.',
+      'The trial is the lift. A load of that weight is too much for one, and that is known before.',
+    ],
+    ['Lift it with care, and stop as soon as your back hurts.', 'The back tells you after the harm is done.'],
+  ],
+  before,
 });

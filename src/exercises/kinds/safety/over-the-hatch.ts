@@ -1,14 +1,14 @@
 // Someone bends over the open hatch of a washback.
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/over-the-hatch.ts';
 
-export default choice({
+export default judged({
   id: 'over-the-hatch',
   title: 'Bending over the hatch',
   topic: 'safety',
-  form: 'judgement',
   level: 1,
-  sources: ['hse-co2', 'ivhhn-co2', 'niosh-idlh-co2'],
-  ask: (chance) => {
+  sources: ['hse-co2', 'ivhhn-co2', 'niosh-idlh-co2', 'memory'],
+  scene: (chance) => {
     const who = chance.pick(['a visitor', 'a new colleague', 'a photographer', 'the student on your tour']);
     const hours = chance.pick([12, 18, 20, 24, 30, 36]);
     const why = chance.pick([
@@ -17,54 +17,51 @@ export default choice({
       'to fetch a pen that fell in',
       'to listen to it',
     ]);
-    return {
-      prompt: `A washback has been working for ${hours} hours. While you talk to the others, ${who} climbs its step and bends over the open hatch ${why}. What do you do?`,
-      right: {
-        text: 'Call them back at once, lead everyone away, then close the hatch.',
-        why: 'Above the wash may lie nearly pure carbon dioxide, which fells a person in a breath. If they are dizzy: fresh air, and help as your site lays down. Then report it.',
-      },
-      others: [
-        {
-          text: 'Let them have one quick sniff, and hold their jacket.',
-          why: 'One breath can be enough: at 25 % carbon dioxide in air a person drops almost at once.',
-        },
-        {
-          text: 'Ask them to hold their nose, to be quick, and only to look.',
-          why: 'They would still breathe what lies over the wash. The head does not belong there.',
-        },
-        {
-          text: 'Go up beside them and show how to fan the gas towards the nose by hand.',
-          why: 'Then two heads are over the hatch. Offer the smell in a glass, well away from it.',
-        },
-        {
-          text: 'Nothing, for a little carbon dioxide is in every fizzy drink too.',
-          why: 'In air it poisons. At 7 to 10 % people pass out within a few minutes and may die, and at 25 % almost at once.',
-        },
-        {
-          text: 'Finish your sentence, then explain the danger to the whole group.',
-          why: 'The explanation can wait and the person cannot. Stop first, explain later.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Call them back at once, and lead the whole group away from the washback.',
-            why: 'Above the wash may lie nearly pure carbon dioxide, which fells a person in a breath.',
-          },
-          {
-            text: 'Have the hatch closed, and let them smell it in a glass, well away.',
-            why: 'The smell can be had without the gas.',
-          },
-          {
-            text: 'Break off in mid-sentence; what the danger is can be explained later.',
-            why: 'The explanation can wait and the person cannot.',
-          },
-          {
-            text: 'Report it afterwards, and keep the step roped off.',
-            why: 'What happened once on a tour happens again.',
-          },
-        ],
-      },
-    };
+    return `A washback has been working for ${hours} hours. While you talk to the others, ${who} climbs its step and bends over the open hatch ${why}. What do you do?`;
   },
+  would: [
+    [
+      'Call them down, and let all else wait until they are.',
+      'The explanation can wait and the person cannot: above the wash may lie nearly pure carbon dioxide.',
+    ],
+    [
+      'Get them away from it at once, even if you stop in mid-sentence.',
+      'The gas fells a person in a breath. No sentence is worth that.',
+    ],
+    [
+      'Have everybody leave that place, and shut the hatch.',
+      'The gas flows over the rim. Away from it, and with the hatch shut, they breathe air.',
+    ],
+    [
+      'Keep them back from it, and let them smell a glass of it beside the door.',
+      'The smell can be had without the gas.',
+    ],
+    [
+      'Shout, so that they come down as soon as they hear it.',
+      'A fright is soon over. One breath of that gas may be enough.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Tell all of the group why first, so that they can call them down too.',
+      'The order is wrong. Stop first, explain later.',
+    ],
+    [
+      'Go up to them, and keep hold of their jacket until they are done.',
+      'Then two heads are over the hatch, and whoever drops is not held by a jacket.',
+    ],
+    [
+      'Have them hold their breath, and look for a moment only.',
+      'Nobody holds their breath for as long as they look. The head does not belong there.',
+    ],
+    [
+      'Wait for the oxygen alarm, and get them away if it sounds.',
+      'It may stay silent while carbon dioxide already harms.',
+    ],
+    [
+      'Look for a dust mask that fits, and have them wear it up there.',
+      'A dust mask holds back dust. Gas goes straight through it.',
+    ],
+  ],
+  before,
 });

@@ -1,14 +1,14 @@
 // A spill of strong spirit.
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/spilt-spirit.ts';
 
-export default choice({
+export default judged({
   id: 'spilt-spirit',
   title: 'Spirit on the floor',
   topic: 'safety',
-  form: 'judgement',
   level: 1,
   sources: ['niosh-ethanol', 'common-practice'],
-  ask: (chance) => {
+  scene: (chance) => {
     const litres = chance.pick([5, 20, 40, 80, 200]);
     const strength = chance.pick([58, 63.5, 69]);
     const place = chance.pick([
@@ -23,58 +23,51 @@ export default choice({
       'A bung was left out',
       'A pump’s seal has gone',
     ]);
-    return {
-      prompt: `${cause}, and about ${litres} L of spirit at ${strength} % vol have run out ${place}. What do you do first?`,
-      right: {
-        text: 'Keep people and sparks away, raise the alarm, and follow the spill procedure.',
-        why: 'At this strength it gives off vapour that can burn at room temperature. Who clears it, how, and where it goes, is laid down by the site.',
-      },
-      others: [
-        {
-          text: 'Hose it into the nearest drain with much water.',
-          why: 'Never into an open drain: vapour and spirit travel along it, and the river is at its end.',
-        },
-        {
-          text: 'Mop it up at once with the floor machine.',
-          why: 'Its motor may make the spark.',
-        },
-        {
-          text: 'Throw sawdust on it and sweep it up briskly.',
-          why: 'Sawdust soaked with spirit burns well. Use what the procedure names, once the sparks are away.',
-        },
-        {
-          text: 'Open all doors and go on with your work until it has dried.',
-          why: 'While it dries it fills the room with vapour.',
-        },
-        {
-          text: 'Switch the lights off by their ordinary switch to be safe.',
-          why: 'A switch may make a spark just then. Nothing electrical is switched in the cloud.',
-        },
-        {
-          text: 'Save what you can into a bucket, since duty is due on it.',
-          why: 'The account comes later. You would stand in the vapour with an open bucket.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Keep people and sparks away from it, and raise the alarm.',
-            why: 'At this strength it gives off vapour that can burn at room temperature.',
-          },
-          {
-            text: 'Stop what still runs out, if that can be done from outside.',
-            why: 'Less spirit makes less vapour; nobody walks into it for that.',
-          },
-          {
-            text: 'Keep it out of the drain with what is laid ready for that.',
-            why: 'Vapour and spirit travel along a drain, and the river is at its end.',
-          },
-          {
-            text: 'Let those clear it up whom the procedure names.',
-            why: 'Who clears it, how, and where it goes, is laid down by the site.',
-          },
-        ],
-      },
-    };
+    return `${cause}, and about ${litres} L of spirit at ${strength} % vol have run out ${place}. What do you do first?`;
   },
+  would: [
+    [
+      'Get everybody out, shut the door, and raise the alarm.',
+      'At this strength it gives off vapour that can burn at room temperature. People come before litres.',
+    ],
+    [
+      'Shut it off if that can be done without a step into it, and leave.',
+      'Less spirit makes less vapour; nobody walks into it for that.',
+    ],
+    [
+      'Hold back lamps, phones and motors, so that nothing can spark beside it.',
+      'Where vapour is, one spark is enough.',
+    ],
+    [
+      'Have the drain shut with what lies ready for it, if you can do it from a dry floor.',
+      'Vapour and spirit travel along a drain, and the river is at its end.',
+    ],
+    [
+      'Let those clear it whom the procedure names, with their own gear.',
+      'Who clears it, how, and where it goes, is laid down by the site.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Shut off lamps and motors at the switch, so that nothing can spark.',
+      'A switch may make the spark just then. Nothing electrical is switched in the cloud.',
+    ],
+    [
+      'Have it rinsed down the drain, and keep the water on until it is clear.',
+      'Never into an open drain: vapour and spirit travel along it, and the river is at its end.',
+    ],
+    [
+      'Wear gloves and goggles, and take it up with the floor machine.',
+      'Its motor may make the spark, and gloves keep no vapour away.',
+    ],
+    [
+      'Report it by phone from beside it, so that you can hold the others back.',
+      'You would stand in the vapour, and a phone may make the spark. Leave first, and call from outside.',
+    ],
+    [
+      'Look for sawdust to soak it up, and shut that in a bin.',
+      'Sawdust soaked with spirit burns well, and you stand in the vapour to sweep it.',
+    ],
+  ],
+  before,
 });

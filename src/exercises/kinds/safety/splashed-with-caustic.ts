@@ -1,14 +1,14 @@
 // Hot cleaning liquor splashes.
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/splashed-with-caustic.ts';
 
-export default choice({
+export default judged({
   id: 'splashed-with-caustic',
   title: 'A splash of cleaning liquor',
   topic: 'safety',
-  form: 'judgement',
   level: 1,
-  sources: ['memory'],
-  ask: (chance) => {
+  sources: ['cfr-29-1910-151', 'memory'],
+  scene: (chance) => {
     const where = chance.pick(['the eye', 'the face', 'a bare forearm', 'the neck, under the collar']);
     const what = chance.pick([
       'caustic cleaning liquor',
@@ -21,54 +21,55 @@ export default choice({
       'under the wash still',
       'in the chemicals store',
     ]);
-    return {
-      prompt: `A colleague is splashed with ${what} ${place}. It has hit ${where}. What comes first?`,
-      right: {
-        text: 'Rinse at once with much clean running water, and have somebody call for help.',
-        why: 'Heat and caustic both go on working until they are rinsed away. How long, and what then, is said by the site’s first-aid rules and the sheet of the chemical.',
-      },
-      others: [
-        {
-          text: 'Neutralise it with some vinegar or weak acid.',
-          why: 'Acid on caustic makes heat and a second burn, and looking for it loses time. Water comes first.',
-        },
-        {
-          text: 'Wipe it off with a dry cloth and see whether it reddens.',
-          why: 'Wiping spreads it, and caustic burns before it shows.',
-        },
-        {
-          text: 'Put ointment on it and wrap it up.',
-          why: 'That keeps the caustic and the heat in.',
-        },
-        {
-          text: 'Walk with them to the office to enter it in the accident book.',
-          why: 'It has to be entered, but afterwards. Rinse at once.',
-        },
-        {
-          text: 'Look up the chemical’s data sheet first.',
-          why: 'Someone else can fetch it. The water cannot wait.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Rinse it at once with much clean running water.',
-            why: 'Heat and caustic both go on working until they are rinsed away.',
-          },
-          {
-            text: 'Have somebody call for help while you go on with the water.',
-            why: 'How long, and what then, is said by the site’s first-aid rules.',
-          },
-          {
-            text: 'Get them to the nearest shower or eye bath.',
-            why: 'Clean running water is nearest there, as your site has laid it out.',
-          },
-          {
-            text: 'Send someone for the data sheet, and do not wait for it.',
-            why: 'The sheet is wanted, and the water does not stop for it.',
-          },
-        ],
-      },
-    };
+    return `A colleague is splashed with ${what} ${place}. It has hit ${where}. What comes first?`;
   },
+  would: [
+    [
+      'Rinse it first with much water, and call out for help as you do.',
+      'Heat and caustic both go on working until they are rinsed away.',
+    ],
+    [
+      'Get them to the shower or the eye bath as soon as it has happened.',
+      'Clean running water is nearest there. What is soaked comes off under the water.',
+    ],
+    [
+      'Keep the water on for twenty minutes or more, even if the pain stops.',
+      'Twenty minutes is the least that is named, from memory, and medical help takes over. Caustic works on where nothing is felt.',
+    ],
+    [
+      'Send a colleague for the data sheet, and go on with the water.',
+      'The sheet is wanted, and the water does not stop for it.',
+    ],
+    [
+      'Have what is soaked off under the water, even if it is a good coat.',
+      'Soaked cloth holds the caustic on the skin. The water runs all the while.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Call the first-aider first, and let nobody touch it until then.',
+      'Every second counts. The water comes first, and the first-aider takes over there.',
+    ],
+    [
+      'Get it off with a dry cloth, so that the water does not spread it.',
+      'Wiping spreads it, and caustic burns before it shows. Only dry powder is brushed off first.',
+    ],
+    [
+      'Keep the water on until the pain stops, and then report it.',
+      'Pain is no measure: caustic burns where nothing is felt. The water runs for twenty minutes at least.',
+    ],
+    [
+      'Look for the data sheet first, so that nothing is done wrong.',
+      'Someone else can fetch it. The water cannot wait.',
+    ],
+    [
+      'Have it rinsed with a weak acid, even if it is only vinegar, and then with water.',
+      'Acid on caustic makes heat and a second burn, and looking for it loses time.',
+    ],
+    [
+      'Keep the air off it with ointment, and have it looked at by a doctor.',
+      'That keeps the caustic and the heat in. Water comes first.',
+    ],
+  ],
+  before,
 });

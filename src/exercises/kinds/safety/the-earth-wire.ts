@@ -1,15 +1,15 @@
 // Bonding a hose before spirit flows.
 import { formatNumber as n } from '../../../core/format.ts';
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/the-earth-wire.ts';
 
-export default choice({
+export default judged({
   id: 'the-earth-wire',
   title: 'The earth wire',
   topic: 'safety',
-  form: 'judgement',
   level: 2,
-  sources: ['niosh-ethanol', 'common-practice'],
-  ask: (chance) => {
+  sources: ['niosh-ethanol', 'common-practice', 'memory'],
+  scene: (chance) => {
     const [what, litres] = chance.pick([
       ['a road tanker', 12_000],
       ['a road tanker', 8000],
@@ -24,54 +24,51 @@ export default choice({
       'the cable is too short',
       'it lies in the other building',
     ]);
-    return {
-      prompt: `You are to pump ${n(litres, 0)} L of new spirit into ${what}. The hose is ready, but the earthing cable cannot be put on: ${why}. What do you do?`,
-      right: {
-        text: 'Do not pump until vessel and hose are earthed as the procedure says; report it.',
-        why: 'Liquid that flows can charge a hose and a vessel, and the spark falls where the vapour is. Earthing comes before the flow.',
-      },
-      others: [
-        {
-          text: 'Pump at half the speed, since it is speed that makes the charge.',
-          why: 'Slower makes less charge, and not none. The procedure wants the bond before spirit flows.',
-        },
-        {
-          text: 'Start with the first few litres, and let a colleague see to the cable.',
-          why: 'The first litres charge it too. The bond comes first.',
-        },
-        {
-          text: 'Hold the hose against the vessel by hand while it runs.',
-          why: 'A hand is no bond, and it puts you where the spark would be.',
-        },
-        {
-          text: 'Pump it: spirit contains water and cannot be charged.',
-          why: 'Nobody has told you that the site’s assessment says so. Vessels and hoses are earthed before spirit flows.',
-        },
-        {
-          text: 'Wet the hose from outside and start.',
-          why: 'Water on the outside is no earth that anybody has checked.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Do not pump until vessel and hose are earthed as laid down.',
-            why: 'Liquid that flows can charge a hose and a vessel, and the spark falls where the vapour is.',
-          },
-          {
-            text: 'Have another cable brought and checked, however late it gets.',
-            why: 'Earthing comes before the flow.',
-          },
-          {
-            text: 'Shut the valves again, and put the hose away.',
-            why: 'What stands ready is started by somebody who does not know.',
-          },
-          {
-            text: 'Tell whoever is in charge that it cannot be earthed.',
-            why: 'They decide what is done, by the site’s procedure.',
-          },
-        ],
-      },
-    };
+    return `You are to pump ${n(litres, 0)} L of new spirit into ${what}. The hose is ready, but the earthing cable cannot be put on: ${why}. What do you do?`;
   },
+  would: [
+    [
+      'Have a sound cable brought and checked first, and then pump.',
+      'Liquid that flows can charge a hose and a vessel, and the spark falls where the vapour is.',
+    ],
+    [
+      'Let the order wait until hose and vessel are bonded as they should be.',
+      'Earthing comes before the flow. Waiting costs an hour, and a spark in the vapour costs the house.',
+    ],
+    [
+      'Have the valves shut, and report that it cannot be earthed.',
+      'They decide what is done, by the site’s procedure. Spirit does not flow meanwhile.',
+    ],
+    [
+      'Take the hose off again, so that nobody starts it.',
+      'What stands ready is started by somebody who does not know.',
+    ],
+    [
+      'Wait with all of it: the first litres need the bond as well.',
+      'The first litres charge hose and vessel too.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Look out for a crackle, and shut the pump off as soon as you hear it.',
+      'The crackle is the spark. Slower makes less charge, and not none.',
+    ],
+    [
+      'Wait until foam is there, and pump with a trained colleague beside you.',
+      'A flash is over before anyone moves. The spark is what must not be.',
+    ],
+    [
+      'Hold the hose against the vessel by hand, so that the two touch.',
+      'A hand is no bond, and it puts you where the spark would be.',
+    ],
+    [
+      'Shut the doors, start the pump, and let nobody in until it is off.',
+      'That keeps people out of the room, and neither the charge nor the vapour.',
+    ],
+    [
+      'Wait with the pump until the spirit is cold, even if it takes all night.',
+      'Cold spirit is charged as well, and at this strength it may still give off vapour that burns.',
+    ],
+  ],
+  before,
 });

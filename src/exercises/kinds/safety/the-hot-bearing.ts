@@ -1,14 +1,14 @@
 // A bearing that runs hot in a dusty place.
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/the-hot-bearing.ts';
 
-export default choice({
+export default judged({
   id: 'the-hot-bearing',
   title: 'A hot bearing',
   topic: 'safety',
-  form: 'judgement',
   level: 1,
   sources: ['memory', 'common-practice'],
-  ask: (chance) => {
+  scene: (chance) => {
     const machine = chance.pick([
       'the malt mill',
       'the malt lift',
@@ -23,54 +23,48 @@ export default choice({
     ]);
     const left = chance.pick([20, 30, 40, 50]);
     const tonnes = chance.pick([0.4, 0.6, 0.9, 1.2]);
-    return {
-      prompt: `The mill room is at work, with ${tonnes} t still to go and ${left} minutes to the mash. ${sign} at ${machine}. What do you do?`,
-      right: {
-        text: 'Stop the machine by the site’s procedure, and report it before anything else.',
-        why: 'A hot bearing, a slipping belt or a spark from metal can light dust. It starts again when someone in charge says so; a late mash is the smaller trouble.',
-      },
-      others: [
-        {
-          text: 'Finish the malt of this mash, and report it straight afterwards.',
-          why: 'The danger is while it runs. Stop first, explain later.',
-        },
-        {
-          text: 'Pour some cold water over it and go on.',
-          why: 'That hides the cause, and water on a running machine brings dangers of its own.',
-        },
-        {
-          text: 'Take off the guard and look while it turns.',
-          why: 'Belts and rollers catch sleeves and hands. Machines are shut off and locked before anyone reaches in.',
-        },
-        {
-          text: 'Turn up the dust extraction and go on.',
-          why: 'Extraction takes away dust and not the thing that lights it.',
-        },
-        {
-          text: 'Slow the mill down to half and go on.',
-          why: 'Half as fast is not cool, and nobody knows yet what is wrong.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Stop the machine in the way the site lays down.',
-            why: 'A hot bearing, a slipping belt or a spark from metal can light dust.',
-          },
-          {
-            text: 'Report it at once, though the mash will be late.',
-            why: 'A late mash is the smaller trouble.',
-          },
-          {
-            text: 'Keep hands off until it is locked and stands still.',
-            why: 'Belts and rollers catch sleeves and hands.',
-          },
-          {
-            text: 'Let it rest until someone in charge lets it go on.',
-            why: 'Until the cause is known, it is the same fault that starts again.',
-          },
-        ],
-      },
-    };
+    return `The mill room is at work, with ${tonnes} t still to go and ${left} minutes to the mash. ${sign} at ${machine}. What do you do?`;
   },
+  would: [
+    [
+      'Have it stopped first, even if the mash is not done, and then tell whoever is in charge.',
+      'A hot bearing, a slipping belt or a spark from metal can light dust.',
+    ],
+    [
+      'Have it shut off, and let the mash wait until it is sound.',
+      'A late mash is the smaller trouble. The danger is there while it runs.',
+    ],
+    ['Hold your hands back until it is shut off with a lock.', 'Belts and rollers catch sleeves and hands.'],
+    [
+      'Go for the stop as soon as you see it, and report it after that.',
+      'Malt keeps. The danger is there while it runs.',
+    ],
+    [
+      'Leave it off until the fitter has found out why and those in charge start it.',
+      'Until the cause is known, it is the same fault that starts again. Someone in charge lets it go on.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Tell whoever is in charge first, and then stop it if they say so.',
+      'The danger is there while it runs. Stop first, explain later.',
+    ],
+    [
+      'Keep water on it as it runs, even if the floor is wet, until it is cool.',
+      'That hides the cause, and water on a running machine brings dangers of its own.',
+    ],
+    [
+      'Keep it on until the fitter is there, so that they can hear it.',
+      'The fitter finds the cause on a machine that stands still. Until then it may light the dust.',
+    ],
+    [
+      'Take the guard off as it runs, and look before you touch anything.',
+      'Nobody opens a guard on a machine that runs. It is stopped and locked first.',
+    ],
+    [
+      'Have the dust extraction up, even if it is loud, until the malt is done.',
+      'Extraction takes away dust and not the thing that lights it.',
+    ],
+  ],
+  before,
 });

@@ -1,14 +1,14 @@
 // A lock set by law.
-import { choice } from '../../choice.ts';
+import { judged } from '../../judged.ts';
+import before from './before/the-lock-on-the-safe.ts';
 
-export default choice({
+export default judged({
   id: 'the-lock-on-the-safe',
   title: 'The lock on the safe',
   topic: 'safety',
-  form: 'judgement',
   level: 1,
   sources: ['alda-1979', 'common-practice'],
-  ask: (chance) => {
+  scene: (chance) => {
     const reason = chance.pick([
       'The hydrometer in the safe has sunk',
       'A joint inside the safe drips',
@@ -23,54 +23,51 @@ export default choice({
     ]);
     const who = chance.pick(['a colleague', 'the fitter', 'the man from the other shift', 'the apprentice']);
     const rest = chance.pick([2, 5, 8]);
-    return {
-      prompt: `${reason}, with ${rest} hours of the run to go. The safe is locked, and ${who} ${idea}. What do you do?`,
-      right: {
-        text: 'Leave the lock alone, and tell whoever is responsible for licence and keys.',
-        why: 'The account of every litre of pure alcohol rests on that lock. Who may open it, when, and how it is written down, follows from the licence. If the run cannot go on, it is stopped by the site’s procedure.',
-      },
-      others: [
-        {
-          text: 'Open it, put things right and lock it again; nothing is taken.',
-          why: 'Whether anything was taken is just what nobody could then know.',
-        },
-        {
-          text: 'Let the colleague do it, since you do not touch it yourself.',
-          why: 'You know of it. That makes it your affair, and the licence is the whole house’s.',
-        },
-        {
-          text: 'Open it with two witnesses and write it in the book.',
-          why: 'Witnesses do not replace leave. Ask whoever holds the licence first.',
-        },
-        {
-          text: 'Drill a small hole for a wire, above the spirit.',
-          why: 'That damages what the law wants whole, and makes a spark beside spirit.',
-        },
-        {
-          text: 'Let the run go on without reading anything.',
-          why: 'A cut made blind spoils the spirit, and a fault left alone may be a leak. Report it.',
-        },
-      ],
-      bothWays: {
-        would: [
-          {
-            text: 'Leave the lock alone, whatever it is that has gone wrong.',
-            why: 'The account of every litre of pure alcohol rests on that lock.',
-          },
-          {
-            text: 'Tell whoever answers for licence and keys.',
-            why: 'Who may open it, when, and how it is written down, follows from the licence.',
-          },
-          {
-            text: 'Stop the run by the procedure if it cannot go on blind.',
-            why: 'A run can be stopped; an opened safe cannot be explained.',
-          },
-          {
-            text: 'Say no, and report that there is such a way in.',
-            why: 'A lock that can be got round is a matter for whoever holds the licence.',
-          },
-        ],
-      },
-    };
+    return `${reason}, with ${rest} hours of the run to go. The safe is locked, and ${who} ${idea}. What do you do?`;
   },
+  would: [
+    [
+      'Call whoever answers for the keys, and wait for them.',
+      'Who may open it, when, and how it is written down, follows from the licence.',
+    ],
+    [
+      'Say no, and report that there is such a way in.',
+      'A lock that can be got round is a matter for whoever holds the licence.',
+    ],
+    [
+      'Stop the run by the procedure if it cannot go on with the safe shut.',
+      'A run can be stopped; an opened safe cannot be explained.',
+    ],
+    [
+      'Leave the lock alone, even if the cut is spoilt.',
+      'The account of every litre of pure alcohol rests on that lock.',
+    ],
+    [
+      'Look up what the licence says, so that it is opened by those whom it names.',
+      'There is a proper way to have it opened, with its record.',
+    ],
+  ],
+  wouldNot: [
+    [
+      'Have it opened before two trained colleagues, and write it in the log.',
+      'Witnesses do not replace leave. Whoever holds the licence is asked first.',
+    ],
+    [
+      'Say no to the lock, and let them take out the glass with care.',
+      'The lock guards the whole safe, glass and hinges too.',
+    ],
+    [
+      'Open it first, and then report it to whoever answers for the keys.',
+      'The report comes too late: whether anything was taken is just what nobody can then know.',
+    ],
+    [
+      'Keep it shut until the run is done, even if it has to be without a reading.',
+      'A cut made blind spoils the spirit, and a fault left alone may be a leak. It is reported, and the run is stopped if need be.',
+    ],
+    [
+      'Have a trained fitter do it, and look on, so that nothing is taken.',
+      'A fitter’s training is no leave. You know of it, and the licence is the whole house’s.',
+    ],
+  ],
+  before,
 });
