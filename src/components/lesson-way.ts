@@ -12,7 +12,7 @@ import {
   type OpenLesson,
   type OpenStep,
 } from '../path/open-lesson.ts';
-import { shiftStep, tryAgain, type ShiftOver } from '../path/shift-step.ts';
+import { counts, shiftStep, tryAgain, type ShiftOver } from '../path/shift-step.ts';
 import { linkTo as link, root } from './book-root.ts';
 
 const main = document.getElementById('main')!;
@@ -30,8 +30,9 @@ function way(lesson: OpenLesson): HTMLElement {
   line.className = 'lesson-way';
   const isRun = isShift(now) && ticks()[now.id] !== undefined;
   const toRun = isShift(now) && !isRun;
+  if (toRun && again) line.append(again, ' ');
   const said = isMarked(now) || isRun ? 'Done. ' : toRun ? 'Leave it for later. ' : '';
-  if (toRun) line.append('Run it to its end, and it counts as done. ');
+  if (toRun && !again) line.append('Run it to its end without a danger, and it counts as done. ');
   if (isRun && again) line.append(again, ' ');
   line.append(
     'Your lesson: ',
@@ -81,7 +82,7 @@ function show(): void {
 export function shiftOver(over: ShiftOver): void {
   const id = shiftStep(location.href.slice(root.length).split('#')[0]!);
   if (id === undefined) return;
-  tick(id, today());
+  if (counts(over)) tick(id, today());
   again = tryAgain(over);
   show();
 }

@@ -18,7 +18,8 @@ export function PredictCurve(props: {
   const curve = createMemo(() => curveOf(props.of, props.house, props.outcome));
   const ends = createMemo(() => {
     const values = curve().map(([, value]) => value);
-    const [low, high] = [Math.min(...values), Math.max(...values)];
+    const [least, high] = [Math.min(...values), Math.max(...values)];
+    const low = least > 0 && least < 0.5 * high ? 0 : least; // what falls to a part of itself is drawn over nothing
     // What hardly moves is drawn as hardly moving, and not blown up to the whole height.
     const room = Math.max(high - low, 0.05 * Math.max(Math.abs(low), Math.abs(high)), 1e-9);
     const middle = (low + high) / 2;

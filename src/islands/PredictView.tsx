@@ -96,7 +96,7 @@ export function PredictView(props: { readonly of: Predict }) {
                 </fieldset>
               </Match>
               <Match when={predict.way === 'number'}>
-                <Show when={outcome().from !== 0}>
+                <Show when={predict.way === 'number' && predict.tells}>
                   <p class="small">
                     {moves.label}: from {textOf(moves, outcome().from)} to {textOf(moves, outcome().to)}.
                   </p>

@@ -42,7 +42,7 @@ export function signsOf(rig: Rig, state: ShiftState): readonly Sign[] {
     ...sign(pressure >= BLOCKED, 'Pressure rises, flow falls: the line may be blocked.', 'Usual: steam off, keep everything shut, report it, and wait until the line is cleared.'),
     ...sign(froth >= 0.5, 'Froth in the sight glass.', 'Usual: steam well down at once, until the froth falls.'),
     ...sign(flow > 0 && safe >= 28, `Spirit at ${n(safe, 0)} °C in the safe.`, 'Usual: more cooling water, or less steam. Vapour at the safe can burn.'),
-    ...sign(isAsked, 'Somebody asks you to open the manhole.', 'Usual: no, until the still is off, cold, vented and isolated.'),
+    ...sign(isAsked, 'Somebody asks you to open the manhole.', 'What do you say?'),
     ...sign(steam > 0 && boiled > 0 && flow > 0 && atSafe(vapour) <= rig.setup.cuts.feints, 'The feints are at their end.', 'Usual: steam off; when the pressure is gone, air valve open, and only then discharge.'),
     ...sign(boiled > 0 && !isAirOpen && steam === 0 && temperature < boilsAt(rig, potFraction(state)) - 3, 'The still cools, shut.', 'Usual: air valve open before it cools or empties, so that it draws no vacuum.'),
   ];

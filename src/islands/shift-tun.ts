@@ -136,11 +136,7 @@ function signs(rig: Rig, state: TunState): readonly Sign[] {
   const sign = (is: boolean, title: string, usual: string) =>
     is ? [{ title, usual: `${usual} ${SITE}` }] : [];
   return [
-    ...sign(
-      state.isAsked,
-      'Somebody wants to reach into the tun.',
-      'Usual: no. Rakes are locked off, the tun is empty and cool first.',
-    ),
+    ...sign(state.isAsked, 'Somebody wants to reach into the tun.', 'What do you say?'),
     ...sign(
       state.isSet,
       'The bed is set.',

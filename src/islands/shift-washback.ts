@@ -161,11 +161,7 @@ function signs(rig: Rig, state: WashbackState): readonly Sign[] {
       'The fan is reported; the gas stands high.',
       'Usual: nobody goes in until the fan runs and the meter says so.',
     ),
-    ...sign(
-      state.isAsked,
-      'Somebody wants to reach into the washback.',
-      'Usual: no. The gas over the wash kills in a breath or two; a can is not worth it.',
-    ),
+    ...sign(state.isAsked, 'Somebody wants to reach into the washback.', 'What do you say?'),
     ...sign(
       state.froth >= 0.75,
       'The froth is near the rim.',

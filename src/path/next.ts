@@ -101,7 +101,7 @@ function nextIn(stage: PathStage, done: Done, today: string): Next | undefined {
 
 /**
  * What comes next of all: staying safe and a sheet to be signed first, then what was missed, what is due today, and the next step of the
- * first stage that has one. A stage that only waits for another day lets the next stage begin meanwhile.
+ * stage whose lesson was gone to last, or else of the first stage that has one. A stage that only waits for another day lets the next stage begin meanwhile.
  */
 export function nextOf(stages: readonly PathStage[], done: Done, today: string): Next {
   const each = stages.flatMap((stage) => nextIn(stage, done, today) ?? []);
@@ -111,6 +111,7 @@ export function nextOf(stages: readonly PathStage[], done: Done, today: string):
     first('sign') ??
     first('missed') ??
     first('due') ??
+    each.find((next) => next.because === 'step' && next.stage.stage === done.open) ??
     first('step') ??
     first('wait') ?? { because: 'all' }
   );

@@ -17,8 +17,17 @@ export function shiftStep(at: string): string | undefined {
   return found && idOfStep(found);
 }
 
-/** What to try again after a poor shift: the part that lost most of its points. Undefined after a fair one. */
-export function tryAgain({ total, rows }: ShiftOver): string | undefined {
+/** The danger that happened in a shift, as it was told; a shift with one does not count. */
+const dangerIn = ({ rows }: ShiftOver) => rows.find(({ points }) => points < 0);
+
+/** Whether a shift counts as done: it was run to its end, and nothing happened that could have hurt somebody. */
+export const counts = (over: ShiftOver): boolean => dangerIn(over) === undefined;
+
+/** What to try again after a poor shift or a dangerous one: the part that lost most of its points. Undefined after a fair one. */
+export function tryAgain(over: ShiftOver): string | undefined {
+  const { total, rows } = over;
+  const danger = dangerIn(over);
+  if (danger) return `This run does not count, for it could have hurt somebody. ${danger.why} Run it again.`;
   if (total >= POOR) return undefined;
   const lost = [...rows].sort((a, b) => b.of - b.points - (a.of - a.points))[0];
   if (!lost) return undefined;

@@ -110,7 +110,7 @@ export const path: readonly PathStage[] = [
             'Starch, enzymes and heat',
             'why-the-temperature-is-a-compromise',
           ),
-          practise('mashing-order', 'conversion-curve'),
+          practise('conversion-curve'),
         ],
       },
       {
@@ -123,6 +123,7 @@ export const path: readonly PathStage[] = [
           practise('strike-water'),
           ...guess('mashing/', 'three-small-waters'),
           read('mashing/#why-several-waters', 'Why several waters'),
+          practise('mashing-order'),
         ],
       },
       {
@@ -138,7 +139,11 @@ export const path: readonly PathStage[] = [
           practise('extract-in-wort', 'draff'),
           read('mashing/safe/', 'Mashing: stay safe'),
           practise('hot-liquor-ahead'),
-          task('mashing-shift', 'Run a shift at the mash tun in this book, to its end.', 'shift/mash-tun/'),
+          task(
+            'mashing-shift',
+            'Run a shift at the mash tun in this book, to its end and without a danger.',
+            'shift/mash-tun/',
+          ),
           task('mashing-watch', 'Beside the mashman, hands off, for one mash: write down each temperature and volume, and reckon the efficiency afterwards.'), // prettier-ignore
         ],
       },
@@ -179,7 +184,11 @@ export const path: readonly PathStage[] = [
           ...guess('fermenting/safe/', 'gas-of-a-washback', 'fan-at-half'),
           read('fermenting/safe/', 'Fermenting: stay safe'),
           practise('carbon-dioxide-by-mass', 'the-silent-alarm', 'over-the-hatch'),
-          task('fermenting-shift', 'Run a shift at a washback in this book, to its end.', 'shift/washback/'),
+          task(
+            'fermenting-shift',
+            'Run a shift at a washback in this book, to its end and without a danger.',
+            'shift/washback/',
+          ),
           task('fermenting-alarm', 'With the person in charge: see where the carbon dioxide meters are, what they show now, and which way is out.'), // prettier-ignore
         ],
       },
@@ -219,7 +228,11 @@ export const path: readonly PathStage[] = [
           ...guess('distilling/work/', 'warm-safe', 'wash-still-stopped-early'),
           read('distilling/safe/', 'Distilling: stay safe'),
           practise('a-spark-at-the-receiver', 'closed-while-it-cools'),
-          task('distilling-shift', 'Run a shift at the still in this book, to its end.', 'shift/'),
+          task(
+            'distilling-shift',
+            'Run a shift at the still in this book, to its end and without a danger.',
+            'shift/',
+          ),
           task('distilling-watch', 'Beside the stillman, hands off: name each reading before it is written down.'), // prettier-ignore
         ],
       },

@@ -45,6 +45,8 @@ export interface Direction extends Foreseen {
 /** How much will it be, where the move ends? */
 export interface HowMuch extends Foreseen {
   readonly way: 'number';
+  /** True where the question needs the house's own figure at an end of the move, so that it is told. */
+  readonly tells?: true;
   /** How far from the answer a guess may lie to be called near, as a part of it. */
   readonly near: number;
 }

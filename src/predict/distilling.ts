@@ -137,6 +137,7 @@ export const distilling: readonly Predict[] = [
     id: 'first-drops',
     stage: 'distilling',
     way: 'number',
+    tells: true,
     title: 'The first drops of the wash still',
     asks: 'Your wash comes to the boil. How strong, in % vol, is the first that comes over?',
     moves: {
@@ -260,7 +261,7 @@ export const distilling: readonly Predict[] = [
     stage: 'distilling',
     way: 'number',
     title: 'A litre of spirit, spilt',
-    asks: 'A litre of your heart is spilt, and all its alcohol turns to vapour, evenly mixed in air at 20 °C. How many cubic metres of air can it bring to where they burn, at 3.3 per cent?',
+    asks: 'A litre of your heart is spilt, and all its alcohol turns to vapour, evenly mixed in air at 20 °C. Air with 3.3 per cent of it can burn. How many cubic metres of air can one litre make so?',
     moves: { label: 'Spilt, in litres', kind: 'count', digits: 1, from: () => 0, to: () => 1 },
     gives: {
       label: 'Air that could burn',

@@ -30,6 +30,7 @@ export const malting: readonly Predict[] = [
     id: 'steep-water',
     stage: 'malting',
     way: 'number',
+    tells: true,
     title: 'Water into a tonne of barley',
     asks: 'A tonne of your barley is steeped to 45 % moisture. How many kilograms of water does it take up?',
     moves: {
@@ -90,6 +91,7 @@ export const malting: readonly Predict[] = [
     id: 'kiln-water',
     stage: 'malting',
     way: 'number',
+    tells: true,
     title: 'Water up the chimney',
     asks: 'Green malt at 45 % moisture is kilned until a tonne of your finished malt is left. How many kilograms of water go up the chimney, rootlets not counted?',
     moves: {

@@ -170,7 +170,7 @@ export const mashing: readonly Predict[] = [
     stage: 'mashing',
     way: 'number',
     title: 'Wetter draff',
-    asks: 'The draff comes out with 4 per cent more moisture. By how many per cent does its weight grow?',
+    asks: 'The moisture of the draff is four points higher, as 82 per cent for 78. By how many per cent does its weight grow?',
     moves: { label: 'Moisture more', kind: 'points', from: () => 0, to: () => 4 },
     gives: {
       label: 'Draff heavier by',

@@ -39,7 +39,7 @@ test.each(Object.entries(cautions))(
 
 /** The hazards of a house that burn, choke, scald, fall or poison, each with the words by which its caution must speak. */
 const hazards: readonly (readonly [hazard: string, caution: string, words: readonly RegExp[]])[] = [
-  ['hot caustic', 'caustic', [/Hot caustic/, /goggles/]],
+  ['hot caustic', 'caustic', [/Caustic, hot or cold/, /goggles/]],
   [
     'caustic that takes up carbon dioxide',
     'caustic',

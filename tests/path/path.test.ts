@@ -24,7 +24,7 @@ import {
 import { decodeLesson, encodeLesson, isMarked, isShift, lessonAt, lineAt, openLesson, stepAfter, stepNow } from '../../src/path/open-lesson.ts'; // prettier-ignore
 import { path } from '../../src/path/stages.ts';
 import { leftOf } from '../../src/path/left-of.ts';
-import { shiftStep, tryAgain } from '../../src/path/shift-step.ts';
+import { counts, shiftStep, tryAgain } from '../../src/path/shift-step.ts';
 import { idOfStep, kindsOfStage } from '../../src/path/steps.ts';
 import { rise, standingOf, standingOfStage, topOf } from '../../src/path/standing-of.ts';
 import { decodeTicks, encodeTicks } from '../../src/path/text.ts';
@@ -89,6 +89,7 @@ test('what comes next: what was missed, what is due, the next step, the sheet, a
   const once = allSteps(onDays('2026-05-01'));
   expect(nextOf([malting], once, '2026-05-01')).toMatchObject({ because: 'wait', from: '2026-05-02' });
   expect(nextOf(path, once, '2026-05-01')).toMatchObject({ because: 'step', stage: { stage: 'milling' } });
+  expect(nextOf(path, { ...once, open: 'distilling' }, '2026-05-01')).toMatchObject({ because: 'step', stage: { stage: 'distilling' } }); // where the reader was
   const reached = allSteps(onDays('2026-05-01', '2026-05-02'));
   expect(nextOf(path, reached, '2026-05-02')).toMatchObject({ because: 'sign', stage: { stage: 'malting' } });
   const signed = { ...reached, ticked: [...reached.ticked, signedId(malting)] };
@@ -172,6 +173,10 @@ test('each shift is a step of its stage, ticked by its end, and a poor one is to
   const rows = [{ name: 'Cut', points: 18, of: 20, why: 'Near.' }, { name: 'Care', points: 2, of: 30, why: 'It boiled over.' }];
   expect(tryAgain({ total: 59, rows })).toBe('59 of 100 is worth another try. Most was lost here: Care. It boiled over.');
   expect(tryAgain({ total: 60, rows })).toBeUndefined();
+  expect(counts({ total: 59, rows })).toBe(true);
+  const hurt = { total: 80, rows: [...rows, { name: 'Danger', points: -20, of: 0, why: 'One danger, 20 points each.' }] };
+  expect(counts(hurt)).toBe(false);
+  expect(tryAgain(hurt)).toBe('This run does not count, for it could have hurt somebody. One danger, 20 points each. Run it again.');
 }); // prettier-ignore
 
 test('a stage that has reached its standard asks for its sheet first, whatever else is open', () => {

@@ -68,6 +68,18 @@ export function scored<Id extends string, Wrong extends string>(
   return { total: Math.max(0, Math.round(all.reduce((sum, row) => sum + row.points, 0))), rows: all, wrong };
 }
 
+/** How many readings are right, each at least `apart` steps after the last that counted: the same glass read twice is one. */
+export function rightReadings(
+  readings: readonly ({ readonly step: number } & Parameters<typeof isReadRight>[0])[],
+  within: number,
+  apart: number,
+): number {
+  let [right, last] = [0, -Infinity];
+  for (const each of readings)
+    if (each.step - last >= apart && isReadRight(each, within)) [right, last] = [right + 1, each.step];
+  return right;
+}
+
 /** True for a hydrometer read rightly: the mark, and what was made of it at 20 °C, each within so much. */
 export const isReadRight = (
   { read, stood, corrected, was }: { read: number; stood: number; corrected: number; was: number },

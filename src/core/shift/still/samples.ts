@@ -11,15 +11,18 @@ import { litresOver } from './step.ts';
 export const DILUTED_TO = 45.7; // % vol to which a sample is let down for the haze test; common practice, no source
 const READ_TO = 40; // °C, to which the densities of OIML R 22 go
 
-/** Strength at 20 °C, % vol, of a spirit in which the glass stands at the mark `shown`, % vol, at a temperature of 0–40 °C. */
+/**
+ * Strength at 20 °C, % vol, of a spirit in which the glass stands at the mark `shown`, % vol, at a temperature of 0–40 °C.
+ * A mark that stands lower than the glass would in water at that temperature counts as 0, one higher than in alcohol as 100.
+ */
 export function corrected(
   shown: Quantity<'strength'>,
   temperature: Quantity<'temperature'>,
 ): Quantity<'strength'> {
-  return strengthFromDensity(
-    densityAtMark(densityFromStrength(shown, celsius(20)), temperature),
-    temperature,
-  );
+  const there = densityAtMark(densityFromStrength(shown, celsius(20)), temperature);
+  if (there >= densityFromStrength(strength(0), temperature)) return strength(0);
+  if (there <= densityFromStrength(strength(100), temperature)) return strength(100);
+  return strengthFromDensity(there, temperature);
 }
 
 /** The mark, % vol, at which the glass stands in a spirit of a true strength at a temperature of 0–40 °C; undoes `corrected`. */

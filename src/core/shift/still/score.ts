@@ -2,7 +2,7 @@
 import { formatNumber } from '../../format.ts';
 import {
   goalsFor,
-  isReadRight,
+  rightReadings,
   scored,
   share,
   type Goal,
@@ -27,6 +27,7 @@ const near = {
 } as const;
 const LEAST_FORESHOTS = 0.005; // of the charge's litres: of fewer, the miss is told by this
 const RIGHT = 0.3; // % vol to which a reading, and what is made of it, is right
+const APART = 300 / STEP; // steps (five minutes) after which the glass is read anew; no source
 const READINGS = 2; // right readings for the whole
 
 /** Why each counts. The last part of a danger is what to do another time. */
@@ -56,7 +57,7 @@ export const goalsOf = ({ goal, setup }: Rig): readonly Goal<Part>[] =>
     heart: `At ${n(setup.cuts.heart)} % vol in the safe; all within ${near.heart[0]}, none beyond ${near.heart[1]}.`,
     end: `At ${n(setup.cuts.feints)} % vol in the safe; all within ${near.end[0]}, none beyond ${near.end[1]}.`,
     kept: 'No spirit or vapour lost.',
-    readings: `${READINGS} hydrometer readings right to ${RIGHT} % vol, brought to 20 °C.`,
+    readings: `${READINGS} hydrometer readings right to ${RIGHT} % vol, brought to 20 °C, five minutes apart.`,
   }); // prettier-ignore
 
 /** The points of a shift against what the house would make of the same charge. */
@@ -67,7 +68,7 @@ export function scoreOf(rig: Rig, state: ShiftState): Score<Part> {
   const least = Math.max(goal.foreshots.volume, LEAST_FORESHOTS * setup.charge.volume);
   const foreshots = (made.foreshots.volume - goal.foreshots.volume) / least;
   const lost = made.lost.alcohol / (goal.heart.alcohol + goal.foreshots.alcohol + goal.feints.alcohol + goal.residue.alcohol); // prettier-ignore
-  const right = state.readings.filter((each) => isReadRight(each, RIGHT)).length;
+  const right = rightReadings(state.readings, RIGHT, APART);
   const past = 1 - made.stopped / Math.max(setup.cuts.feints, made.stopped); // nothing where it ended sooner
   const count = (id: Exclude<keyof typeof near, 'past'>, miss: number, is = hasHeart) => is ? share(points[id], miss, near[id]) : 0; // prettier-ignore
 

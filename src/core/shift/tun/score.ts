@@ -2,7 +2,7 @@
 import { formatNumber } from '../../format.ts';
 import {
   goalsFor,
-  isReadRight,
+  rightReadings,
   scored,
   share,
   type Goal,
@@ -11,7 +11,7 @@ import {
   type Why,
 } from '../points.ts';
 import { wortOf } from './act.ts';
-import type { Rig } from './rig.ts';
+import { STEP, type Rig } from './rig.ts';
 import type { TunState, Wrong } from './state.ts';
 
 /** What may be had for each part; together a hundred. */
@@ -27,6 +27,7 @@ const near = {
 const SET = 5; // points for each time that the bed sets
 const READINGS = 2; // right readings for the whole
 const RIGHT = 0.0011; // gravity to which a reading is right: a mark of the stem
+const APART = 10 / STEP; // steps (ten minutes) after which the glass is read anew; no source
 
 export const whys = {
   blue: ['fault', 'Wort went to the washback while the iodine still turned blue: starch goes along, which yeast cannot use. Test before the run-off.'],
@@ -52,7 +53,7 @@ export const goalsOf = ({ goal, setup }: Rig): readonly Goal<Part>[] =>
     volume: `${n(goal.volume, 0)} L; all within ${n(100 * near.volume[0], 0)} %.`,
     extract: `${n(goal.wort.extract, 0)} kg; all within ${n(100 * near.extract[0], 0)} %.`,
     waters: `The second at ${n(setup.second, 0)}, the last at ${n(setup.last, 0)} °C; all within ${near.waters[0]} K.`,
-    readings: `${READINGS} hydrometer readings right to 0.001, brought to 20 °C.`,
+    readings: `${READINGS} hydrometer readings right to 0.001, brought to 20 °C, ten minutes apart.`,
   }); // prettier-ignore
 
 /** The points of a shift against what the house would collect from the same grist and waters. */
@@ -64,7 +65,7 @@ export function scoreOf(rig: Rig, state: TunState): Score<Part> {
   const [, second, last] = state.temperatures;
   const off = Math.max(second === undefined ? Infinity : Math.abs(second - setup.second), last === undefined ? Infinity : Math.abs(last - setup.last)); // prettier-ignore
   const sets = state.happened.filter(({ id }) => id === 'set').length;
-  const right = state.readings.filter((each) => isReadRight(each, RIGHT)).length;
+  const right = rightReadings(state.readings, RIGHT, APART);
   const count = (id: keyof typeof near, miss: number, has = is) =>
     has ? share(points[id], miss, near[id]) : 0;
   const rows: ScoreRow<Part>[] = [

@@ -2,7 +2,7 @@
 import { formatNumber } from '../../format.ts';
 import {
   goalsFor,
-  isReadRight,
+  rightReadings,
   scored,
   share,
   type Goal,
@@ -10,7 +10,7 @@ import {
   type ScoreRow,
   type Why,
 } from '../points.ts';
-import { chargerFree, houseEnds, LIMIT, type Rig } from './rig.ts';
+import { chargerFree, houseEnds, LIMIT, STEP, type Rig } from './rig.ts';
 import type { WashbackState, Wrong } from './state.ts';
 import { hourOf, washOf } from './step.ts';
 
@@ -27,6 +27,7 @@ const near = {
 const WARMEST = 34; // °C that a peak may come to; common practice
 const READINGS = 3; // right readings for the whole
 const RIGHT = 0.0011; // gravity to which a reading is right: a mark of the stem
+const APART = 1 / STEP; // steps (an hour) after which the glass is read anew; no source
 const ALIKE = { gravity: 0.0011, apart: 3, before: 6 } as const; // two readings alike, so many h apart, the last so many h before: no source
 
 export const whys = {
@@ -65,7 +66,7 @@ export const goalsOf = (rig: Rig): readonly Goal<Part>[] =>
     alcohol: `${n(rig.goal.alcohol, 0)} L of pure alcohol; all within ${n(100 * near.alcohol[0], 0)} %.`,
     hours: `At ${n(houseEnds(rig), 0)} h, or when the charger has room; all within ${near.hours[0]} h.`,
     finished: `Two readings alike, ${ALIKE.apart} h apart, the last at most ${ALIKE.before} h before the end; the house ends at ${n(rig.setup.final, 3)}.`,
-    readings: `${READINGS} readings right to 0.001, brought to 20 °C. Gas at the door first: over ${n(LIMIT, 0)} ppm nobody goes in.`,
+    readings: `${READINGS} readings right to 0.001, brought to 20 °C, an hour apart. Gas at the door first: over ${n(LIMIT, 0)} ppm nobody goes in.`,
   }); // prettier-ignore
 
 /** The points of a shift against what the house makes of the same wort. */
@@ -75,7 +76,7 @@ export function scoreOf(rig: Rig, state: WashbackState): Score<Part> {
   const missing = Math.max(0, 1 - wash.alcohol / rig.goal.alcohol);
   const allowed = Math.max(WARMEST, rig.peak);
   const due = Math.max(houseEnds(rig), chargerFree(rig));
-  const right = state.readings.filter((each) => isReadRight(each, RIGHT)).length;
+  const right = rightReadings(state.readings, RIGHT, APART);
   const stands = isSeenToStand(state);
   const isIn = state.pitched >= 0;
   const count = (id: keyof typeof near, miss: number, is: boolean) =>

@@ -49,6 +49,16 @@ test('what the glass shows, brought to 20 °C, is what it was', () => {
   });
 });
 
+test('what is next to water is read at any warmth: no mark is without a strength', () => {
+  always(fc.tuple(between(0, 100), between(0, 40)), ([shown, t]) => {
+    const made = corrected(strength(shown), celsius(t));
+    expect(made).toBeGreaterThanOrEqual(0);
+    expect(made).toBeLessThanOrEqual(100);
+  });
+  expect(corrected(strength(0), celsius(21))).toBe(0); // warm water is lighter than the mark of water
+  expect(corrected(strength(100), celsius(5))).toBeLessThanOrEqual(100);
+});
+
 test('a warm sample shows more than it has, a cold one less', () => {
   expect(standsAt(strength(70), celsius(30))).toBeGreaterThan(72.5);
   expect(standsAt(strength(70), celsius(12))).toBeLessThan(68);

@@ -52,11 +52,12 @@ test('each danger takes 20 of the whole, never below nothing; a fault takes 5 of
 
 test('readings count when the glass is read and brought to 20 °C, each to 0.3', () => {
   const one = good.readings[0]!;
-  const read = (shown: number, made: number) => ({ ...good, readings: [one, { ...one, read: one.stood + shown, corrected: one.was + made }] }); // prettier-ignore
+  const read = (shown: number, made: number) => ({ ...good, readings: [one, { ...one, step: one.step + 60, read: one.stood + shown, corrected: one.was + made }] }); // prettier-ignore
   expect(of(read(0.3 - 1e-9, -0.3 + 1e-9), 'readings')).toBe(10);
   expect(of(read(0.4, 0), 'readings')).toBe(5);
   expect(of(read(0, 0.4), 'readings')).toBe(5);
   expect(of({ ...good, readings: [] }, 'readings')).toBe(0);
+  expect(of({ ...good, readings: [one, one, { ...one, step: one.step + 59 }] }, 'readings')).toBe(5); // one glass, read thrice within five minutes
 });
 
 test('a shift in which nothing was done has no points', () => {
