@@ -479,7 +479,7 @@ test('a hostile script and hostile result codes are read in bounds, and told of'
   await open(page, '/sheets/');
   const codes = [...injections, '=1+1'].map((name) => resultCode({ sheet: 'abcdefg', version: 1, name, marks: [{ verdict: 'right' }] }));
   await paste('#result-codes', `${codes.join('\n')}\n${'x\n'.repeat(120_000)}`);
-  await expect(page.locator('.results-in tbody tr')).toHaveCount(codes.length);
+  await expect(page.locator('.results-in tbody tr')).toHaveCount(codes.length, { timeout: 60_000 }); // a browser takes its time over so many lines
   expect(await page.locator('.results-in tbody th').allTextContents()).toEqual([...injections, '=1+1']);
   await expect(page.locator('.results-in .problem')).toHaveCount(12);
   await unharmed();
