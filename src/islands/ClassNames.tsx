@@ -5,6 +5,7 @@ import { alikePeople, joinedPeople, keptApart, renamed } from '../exercises/clas
 import { LONGEST_NAME } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { ClassChoice } from './ClassChoice.tsx';
+import { ClassUndo, takenOut, type Done } from './ClassUndo.tsx';
 import { focusAfter } from './focus-after.ts';
 
 interface Props {
@@ -14,11 +15,11 @@ interface Props {
 
 /** Asks once of two names that are almost alike; one question at a time. */
 export function AlikeAsked(props: Props) {
-  const [said, setSaid] = createSignal('');
+  const [done, setDone] = createSignal<Done>({ says: '' });
   const pairs = () => alikePeople(props.book);
-  const answer = (event: Event, book: ClassBook, says: string) => {
+  const answer = (event: Event, book: ClassBook, done: Done) => {
     props.change(book);
-    setSaid(says);
+    setDone(done);
     focusAfter(event, () => document.querySelector<HTMLElement>('#class-alike button, h2#class-results'));
   };
   return (
@@ -33,24 +34,19 @@ export function AlikeAsked(props: Props) {
             <p class="actions">
               <button
                 type="button"
-                onClick={(event) =>
-                  answer(
-                    event,
-                    joinedPeople(props.book, later.id, earlier.id),
-                    `${later.name} is ${earlier.name}: all results are kept under one name.`,
-                  )
-                }
+                onClick={(event) => {
+                  const next = joinedPeople(props.book, later.id, earlier.id);
+                  answer(event, next, takenOut(next, `${later.name} is ${earlier.name}: all results are kept under one name.`)); // prettier-ignore
+                }}
               >
                 Yes
               </button>
               <button
                 type="button"
                 onClick={(event) =>
-                  answer(
-                    event,
-                    keptApart(props.book, later, earlier),
-                    `${later.name} and ${earlier.name} are two people.`,
-                  )
+                  answer(event, keptApart(props.book, later, earlier), {
+                    says: `${later.name} and ${earlier.name} are two people.`,
+                  })
                 }
               >
                 No
@@ -59,7 +55,7 @@ export function AlikeAsked(props: Props) {
           </div>
         )}
       </Show>
-      <p role="status">{said()}</p>
+      <ClassUndo book={props.book} done={done()} change={props.change} say={setDone} />
     </div>
   );
 }
@@ -69,7 +65,8 @@ export function ClassNames(props: Props) {
   const [person, setPerson] = createSignal('');
   const [other, setOther] = createSignal('');
   const [name, setName] = createSignal('');
-  const [said, setSaid] = createSignal('');
+  const [done, setDone] = createSignal<Done>({ says: '' });
+  const setSaid = (says: string) => setDone({ says });
   const choices = () => peopleOf(props.book).map(({ id, name }) => ({ id, text: name }));
   const nameOf = (id: string) => peopleOf(props.book).find((each) => each.id === id)?.name;
   const rename = () => {
@@ -84,10 +81,11 @@ export function ClassNames(props: Props) {
   const join = () => {
     const [goes, stays] = [nameOf(person()), nameOf(other())];
     if (!goes || !stays || goes === stays) return void setSaid('Choose two people.');
-    props.change(joinedPeople(props.book, person(), other()));
+    const next = joinedPeople(props.book, person(), other());
+    props.change(next);
     setPerson('');
     setOther('');
-    setSaid(`All that ${goes} had stands under ${stays} now.`);
+    setDone(takenOut(next, `All that ${goes} had stands under ${stays} now.`));
   };
   return (
     <details>
@@ -124,9 +122,7 @@ export function ClassNames(props: Props) {
             Join the two
           </button>
         </p>
-        <p id="names-said" role="status">
-          {said()}
-        </p>
+        <ClassUndo book={props.book} done={done()} change={props.change} say={setDone} id="names-said" />
       </form>
       <p class="small">The old name is remembered: codes that come under it are still theirs.</p>
     </details>

@@ -4,6 +4,10 @@ import { nameOn } from '../exercises/class/seen.ts';
 import { keepBook, keptBook } from './class-kept.ts';
 import { putAsNew, putByName } from './ClassWhose.tsx';
 
+/** The book is that of this browser: a trainee's phone is not the trainer's desk. */
+const onThisDevice = (says: string) =>
+  `${says.replace('in the class book now', 'in the class book on this device now').replace('new in the class.', 'new in that book.')} If your class book is on another machine, save the record to a file here and open it there.`; // prettier-ignore
+
 /** What came of it, in a sentence. A name that is not in the book is new in the class; the class book asks of one that is almost alike. */
 export function intoClassBook(record: ObservedRecord): string {
   if (nameOn(record) === '') return 'Write the trainee’s name first.';
@@ -12,5 +16,5 @@ export function intoClassBook(record: ObservedRecord): string {
   if (problems.length > 0)
     return 'The class book in this browser is damaged: open it first, and see what it says.';
   const { book: next, says } = putByName(book, record) ?? putAsNew(book, record);
-  return keepBook(next).isKept ? says : 'This browser does not keep the class book; save the record to a file instead.'; // prettier-ignore
+  return keepBook(next).isKept ? onThisDevice(says) : 'This browser does not keep the class book; save the record to a file instead.'; // prettier-ignore
 }
