@@ -8,6 +8,7 @@ import { bookText, LONGEST_BOOK, LONGEST_NAME, readBook } from '../exercises/cla
 import type { ObservedRecord } from '../exercises/observed/record.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { chanceId, keepBook, keptBook, onOtherTab, openBook, otherBooks } from './class-kept.ts';
+import { AlikeAsked } from './ClassAlike.tsx';
 import { ClassPeople } from './ClassPeople.tsx';
 import { ClassResults } from './ClassResults.tsx';
 import type { TaskNames } from './ClassRecord.tsx';
@@ -19,7 +20,6 @@ import { saveFile } from './save-file.ts';
 const ClassConfuses = lazy(() =>
   import('./ClassConfuses.tsx').then((part) => ({ default: part.ClassConfuses })),
 );
-const AlikeAsked = lazy(() => import('./ClassNames.tsx').then((part) => ({ default: part.AlikeAsked })));
 const ClassMend = lazy(() => import('./ClassMend.tsx').then((part) => ({ default: part.ClassMend })));
 const ClassNames = lazy(() => import('./ClassNames.tsx').then((part) => ({ default: part.ClassNames })));
 const ClassPrint = lazy(() => import('./ClassPrint.tsx').then((part) => ({ default: part.ClassPrint })));
@@ -72,11 +72,9 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
     change(next, says);
   };
   const Alike = (of: { readonly part: 'people' | 'results' }) => (
-    <Suspense>
-      <Show when={askIn() === of.part && peopleOf(book()).length > 1}>
-        <AlikeAsked book={book()} change={change} />
-      </Show>
-    </Suspense>
+    <Show when={askIn() === of.part && peopleOf(book()).length > 1}>
+      <AlikeAsked book={book()} change={change} />
+    </Show>
   );
   const save = () => {
     const file = fileNameOf(settings().name, 'class');

@@ -1,63 +1,15 @@
-// The names of a class: whether two that are almost alike are one person, and people renamed or joined by hand.
-import { createSignal, Show } from 'solid-js';
+// The names of a class: people renamed, or joined by hand.
+import { createSignal } from 'solid-js';
 import { peopleOf, type ClassBook } from '../exercises/class/book.ts';
-import { alikePeople, joinedPeople, keptApart, renamed } from '../exercises/class/names.ts';
+import { joinedPeople, renamed } from '../exercises/class/names.ts';
 import { LONGEST_NAME } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { ClassChoice } from './ClassChoice.tsx';
 import { ClassUndo, takenOut, type Done } from './ClassUndo.tsx';
-import { focusAfter } from './focus-after.ts';
 
 interface Props {
   readonly book: ClassBook;
   readonly change: (book: ClassBook, says?: string) => void;
-}
-
-/** Asks once of two names that are almost alike; one question at a time. */
-export function AlikeAsked(props: Props) {
-  const [done, setDone] = createSignal<Done>({ says: '' });
-  const pairs = () => alikePeople(props.book);
-  const answer = (event: Event, book: ClassBook, done: Done) => {
-    props.change(book);
-    setDone(done);
-    focusAfter(event, () => document.querySelector<HTMLElement>('#class-alike button, h2#class-results'));
-  };
-  return (
-    <div id="class-alike" class="screen-only">
-      <Show when={pairs()[0]} keyed>
-        {([later, earlier]) => (
-          <div role="group" aria-label={`Is ${later.name} the same as ${earlier.name}?`}>
-            <p class="remark">
-              Is {later.name} the same as {earlier.name}?
-              {pairs().length > 1 ? ` After this there are ${pairs().length - 1} more to ask.` : ''}
-            </p>
-            <p class="actions">
-              <button
-                type="button"
-                onClick={(event) => {
-                  const next = joinedPeople(props.book, later.id, earlier.id);
-                  answer(event, next, takenOut(next, `${later.name} is ${earlier.name}: all results are kept under one name.`)); // prettier-ignore
-                }}
-              >
-                Yes
-              </button>
-              <button
-                type="button"
-                onClick={(event) =>
-                  answer(event, keptApart(props.book, later, earlier), {
-                    says: `${later.name} and ${earlier.name} are two people.`,
-                  })
-                }
-              >
-                No
-              </button>
-            </p>
-          </div>
-        )}
-      </Show>
-      <ClassUndo book={props.book} done={done()} change={props.change} say={setDone} />
-    </div>
-  );
 }
 
 /** Renames a person, or joins them to another. */

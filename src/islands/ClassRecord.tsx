@@ -39,11 +39,11 @@ export function ClassRecord(props: ClassRecordOf) {
     line.missed === undefined
       ? line.result.note
       : [
-          line.missed.length > 0 ? line.missed.map((each) => titled(line, each)).join('; ') : 'none',
+          ...(line.missed.length > 0 ? [line.missed.map((each) => titled(line, each)).join('; ')] : []),
           ...(line.blank!.length > 0 ? [`Left blank: ${line.blank!.map((each) => titled(line, each)).join('; ')}`] : []), // prettier-ignore
-        ].join('. ');
+        ].join('. ') || 'none';
   const Lines = (of: { readonly lines: readonly LineOf[] }) => (
-    <table>
+    <table class="class-lines">
       <thead>
         <tr>
           <th scope="col">What</th>
@@ -92,10 +92,13 @@ export function ClassRecord(props: ClassRecordOf) {
           <For each={wholeRecord}>
             {(name) => (
               <>
-                {particulars[name]}: {about()[name] || 'not said'}.{' '}
+                {particulars[name].split(':')[0]}: {about()[name] || 'not said'}.{' '}
               </>
             )}
           </For>
+          <Show when={of.sitting.seen.some(({ outcome }) => outcome !== 'not yet')}>
+            Valid until: {about().until || 'no end set'}; nothing that is “not yet” is valid.
+          </Show>
         </p>
         <table class="class-tasks">
           <thead>
@@ -103,7 +106,6 @@ export function ClassRecord(props: ClassRecordOf) {
               <th scope="col">Task or question, and what was looked for</th>
               <th scope="col">Done</th>
               <th scope="col">On</th>
-              <th scope="col">Valid until</th>
               <th scope="col">Evidence</th>
             </tr>
           </thead>
@@ -118,7 +120,6 @@ export function ClassRecord(props: ClassRecordOf) {
                     </th>
                     <td>{each.outcome}</td>
                     <td>{inWords(each.day)}</td>
-                    <td>{each.outcome === 'not yet' ? '–' : each.until || 'no end set'}</td>
                     <td>{each.note}</td>
                   </tr>
                 );
@@ -172,7 +173,7 @@ export function ClassRecord(props: ClassRecordOf) {
                   </Show>
                   <h3>What others judged</h3>
                   <Show when={of().standings.length > 0} fallback={<p>None.</p>}>
-                    <table>
+                    <table class="class-judged">
                       <thead>
                         <tr>
                           <th scope="col">Can do</th>

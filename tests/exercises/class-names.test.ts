@@ -312,7 +312,7 @@ describe('what an assessor wrote of a whole record', () => {
     const { book } = withSeen(start, 'p-1', record);
     expect(readBook(bookText(book))).toEqual({ book, problems: [] });
     const [sitting] = ofOne(book, 'p-1')!.seen;
-    expect(sitting!.about).toEqual({ stage: 'distilling', assessor: 'Ann', place: 'Still house', standard: 'SOP 12, issue 3', method: 'at work', conditions: 'night shift' }); // prettier-ignore
+    expect(sitting!.about).toEqual({ stage: 'distilling', assessor: 'Ann', until: '1 May 2028', place: 'Still house', standard: 'SOP 12, issue 3', method: 'at work', conditions: 'night shift' }); // prettier-ignore
     expect(withSeen(book, 'p-1', record)).toEqual({ book, added: 0, known: 1 });
   });
   test('comes to what an older handbook kept without it, and two sites are two entries', () => {

@@ -33,7 +33,10 @@ export function confusions(book: ClassBook, { from = '', to = '9999' } = {}): re
       const there = met.get(kind) ?? { asked: 0, missed: 0, blankBy: [], people: new Set(), families: new Map() };
       const { verdict, family } = marks[i]!;
       met.set(kind, there);
-      if (verdict === 'unanswered') return void there.blankBy.push(person.name); // a blank is no mistake
+      if (verdict === 'unanswered') {
+        there.blankBy.push(person.name); // a blank is no mistake
+        return;
+      }
       there.asked += 1;
       there.missed += 1 - pointsOf(verdict);
       if (pointsOf(verdict) < 1) there.people.add(person.name);

@@ -28,9 +28,9 @@ export interface LineOf {
   /** The kinds that the version asks; empty where that is not known. */
   readonly kinds: readonly string[];
 }
-/** What was seen under one record: by whom, where, to which standard and how; and its tasks by their days. */
+/** What was seen under one record: by whom, until when, where, to which standard and how; and its tasks by their days. */
 export interface Sitting {
-  readonly about: Pick<Seen, 'stage' | 'assessor' | 'place' | 'standard' | 'method' | 'conditions'>;
+  readonly about: Pick<Seen, 'stage' | 'assessor' | 'until' | 'place' | 'standard' | 'method' | 'conditions'>;
   readonly seen: readonly Seen[];
 }
 export interface OfOne {
@@ -62,8 +62,8 @@ const byDay = <T extends { readonly day: string }>(all: readonly T[]) => [...all
 function sittings(all: readonly Seen[]): readonly Sitting[] {
   const found = new Map<string, { about: Sitting['about']; seen: Seen[] }>();
   for (const each of all) {
-    const { stage, assessor, place = '', standard = '', method = '', conditions = '' } = each;
-    const about = { stage, assessor, place, standard, method, conditions };
+    const { stage, assessor, until, place = '', standard = '', method = '', conditions = '' } = each;
+    const about = { stage, assessor, until, place, standard, method, conditions };
     const key = JSON.stringify(about);
     const there = found.get(key);
     if (there) there.seen.push(each);

@@ -38,10 +38,10 @@ const seenId = (seen: Seen) => {
 };
 
 /** What came of a record, in a sentence. */
-export const seenWords = (name: string, added: number, known: number): string =>
+export const seenWords = (name: string, added: number, known: number, where = 'in the class book'): string =>
   added === 0
     ? `Nothing new: what this record says of ${name} was in it already.`
-    : `${added} ${added === 1 ? 'task or question' : 'tasks and questions'} of ${name} ${added === 1 ? 'is' : 'are'} in the class book now${known > 0 ? `; ${known} stood in it already` : ''}.`;
+    : `${added} ${added === 1 ? 'task or question' : 'tasks and questions'} of ${name} ${added === 1 ? 'is' : 'are'} ${where} now${known > 0 ? `; ${known} stood in it already` : ''}.`;
 
 /** Where it is put: in place of the same from an older handbook, which did not keep what the record says besides. */
 function placeOf({ entries }: ClassBook, seen: Seen): string {
