@@ -30,7 +30,7 @@ export function confusions(book: ClassBook, { from = '', to = '9999' } = {}): re
     if (!counts || !kinds || !marks || kinds.length !== marks.length) continue;
     if (counts.day !== '' && (counts.day < from || counts.day > to)) continue;
     kinds.forEach((kind, i) => {
-      const there = met.get(kind) ?? { asked: 0, missed: 0, blankBy: [], people: new Set(), families: new Map() };
+      const there = met.get(kind) ?? { asked: 0, missed: 0, blankBy: [] as string[], people: new Set(), families: new Map() };
       const { verdict, family } = marks[i]!;
       met.set(kind, there);
       if (verdict === 'unanswered') {
