@@ -325,6 +325,7 @@ describe('the text of a class book', () => {
     expect(grid(book)[0]![0]!.scored).toEqual({ got: 2, of: 3, share: 2 / 3, isPass: false });
     expect(matrixOn(book, '2026-06-01')[0]!.map(({ outcome, state }) => [outcome, state])).toEqual([['mashing', 'valid']]);
     expect(book.entries['o-1']).toMatchObject({ is: 'seen', outcome: 'prompted', day: '2026-05-17' });
+    expect(allOf(backIn(book).book, 'seen').find(({ id }) => id === 'o-2')).toMatchObject({ person: 'p-joined', standard: 'Procedure 12, issue 3' });
     expect(book.entries['t-1']).toMatchObject({ is: 'told', name: 'Zoe Marsh', same: true });
   });
   test('what cannot be used is told, and the rest is in use', () => {
