@@ -1,5 +1,5 @@
 // A choice of one of a class book's things, as a person or a sheet.
-import { For } from 'solid-js';
+import { createEffect, For } from 'solid-js';
 
 export function ClassChoice(props: {
   readonly id: string;
@@ -8,10 +8,17 @@ export function ClassChoice(props: {
   readonly choices: readonly { readonly id: string; readonly text: string }[];
   readonly choose: (id: string) => void;
 }) {
+  let select: HTMLSelectElement | undefined;
+  // Choices that come after the value, or change under it, leave the browser at the first of them.
+  createEffect(() => {
+    const there = props.choices.some(({ id }) => id === props.value);
+    if (select) select.value = there ? props.value : '';
+  });
   return (
     <div class="field">
       <label for={props.id}>{props.label}</label>
       <select
+        ref={select}
         id={props.id}
         autocomplete="off"
         value={props.value}

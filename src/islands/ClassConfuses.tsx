@@ -1,6 +1,6 @@
 // What a class confuses: the kinds most missed, six questions on them, and a lesson of ten minutes with a worked example.
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { confusions, sixOn, tenMinutes, untold } from '../exercises/class/confuses.ts';
+import { confusions, SIX, sixOn, taughtOf, tenMinutes, untold } from '../exercises/class/confuses.ts';
 import type { ClassBook } from '../exercises/class/book.ts';
 import { GENERATOR } from '../exercises/draw.ts';
 import { families } from '../exercises/families.ts';
@@ -14,7 +14,6 @@ import { PaperQuestion } from './PaperQuestion.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 
 const SHOWN = 8; // kinds that are listed
-const TAUGHT = 4; // kinds that the six questions and the practice take up
 const READ = 3; // kinds whose passages the lesson names
 
 /** An address of a passage in words: “mashing, how hot the water must be”. */
@@ -38,8 +37,12 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
   const [lesson, setLesson] = createSignal<Lesson>();
   const [said, setSaid] = createSignal('');
   const missed = createMemo(() => confusions(props.book));
-  /** Those that a sheet can still draw. */
-  const taught = () => missed().map(({ kind }) => kind).filter((id) => kinds().get(id)?.until === undefined && kinds().has(id)).slice(0, TAUGHT); // prettier-ignore
+  /** Those that a sheet can still draw: what keeps people safe first. Where nothing was missed, what was left blank. */
+  const taught = createMemo(() => {
+    const wrong = missed().filter(({ missed }) => missed > 0);
+    const ids = (wrong.length > 0 ? wrong : missed()).map(({ kind }) => kind);
+    return taughtOf(ids.filter((id) => kinds().has(id) && kinds().get(id)!.until === undefined), (id) => kinds().get(id)!.topic === 'safety'); // prettier-ignore
+  });
   const titleOf = (id: string) => kinds().get(id)?.title ?? 'A question of the trainer’s own';
   /** The passages of the first kinds, each once. */
   const passages = () => {
@@ -84,6 +87,7 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
                 <th scope="col">Kind of question</th>
                 <th scope="col">Points missed</th>
                 <th scope="col">By whom</th>
+                <th scope="col">Left blank</th>
                 <th scope="col">Mistakes that were recognised</th>
               </tr>
             </thead>
@@ -96,6 +100,7 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
                       {formatNumber(each.missed, each.missed % 1 === 0 ? 0 : 1)} of {each.asked}
                     </td>
                     <td>{each.people.join(', ')}</td>
+                    <td>{each.blank === 0 ? '' : `${each.blank}: ${each.blankBy.join(', ')}`}</td>
                     <td>
                       {each.families.map(([family, times]) => `${families[family]} (${times})`).join('; ')}
                     </td>
@@ -105,7 +110,10 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
             </tbody>
           </table>
         </div>
-        <p class="small">Questions left blank are not counted.</p>
+        <p class="small">
+          {missed().length > SHOWN ? `The first ${SHOWN} of ${missed().length} kinds. ` : ''}
+          What was left blank is told beside the points, and is not counted in them.
+        </p>
         <Show when={taught().length > 0}>
           <p class="actions screen-only">
             <button type="button" onClick={() => void make()}>
@@ -118,13 +126,7 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
         <Show when={lesson()?.of === taught().join() && lesson()}>
           {(now) => (
             <div class="class-lesson">
-              <h3>
-                Ten minutes on{' '}
-                {taught()
-                  .slice(0, READ)
-                  .map((id) => titleOf(id).toLowerCase())
-                  .join(', ')}
-              </h3>
+              <h3>Ten minutes on: {taught().slice(0, READ).map(titleOf).join('; ')}</h3>
               <ol class="class-minutes">
                 <For each={tenMinutes}>
                   {([from, to, does]) => (
@@ -153,6 +155,10 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
               <h4>The example</h4>
               <PaperQuestion question={now().example.question} part="answers" />
               <h4>Six questions</h4>
+              <p class="small">
+                {taught().length < SIX ? 'One of each kind first' : 'One of each kind'}, what keeps people
+                safe before the rest.
+              </p>
               <p class="screen-only">
                 <a href={now().link}>Open them as a sheet</a>: its address is the link for the class.
               </p>

@@ -1,12 +1,14 @@
 // The class book: kept in this browser and as a file, with people, what was set, results, what is confused and who is competent until when.
 import { createSignal, lazy, onMount, Show, Suspense } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
-import { freshBook, joined, peopleOf, settingsOf, SETTINGS, countings, backIn, hasGone, withThings, type ClassBook, type Counting, type Settings } from '../exercises/class/book.ts'; // prettier-ignore
+import { allOf, freshBook, joined, peopleOf, settingsOf, SETTINGS, countings, withThings, type ClassBook, type Counting, type Settings } from '../exercises/class/book.ts'; // prettier-ignore
+import { backIn, hasGone } from '../exercises/class/back.ts';
 import { followed } from '../exercises/class/names.ts';
 import { bookText, LONGEST_BOOK, LONGEST_NAME, readBook } from '../exercises/class/text.ts';
 import type { ObservedRecord } from '../exercises/observed/record.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { chanceId, keepBook, keptBook, onOtherTab, openBook, otherBooks } from './class-kept.ts';
+import { AlikeAsked } from './ClassAlike.tsx';
 import { ClassPeople } from './ClassPeople.tsx';
 import { ClassResults } from './ClassResults.tsx';
 import type { TaskNames } from './ClassRecord.tsx';
@@ -18,7 +20,7 @@ import { saveFile } from './save-file.ts';
 const ClassConfuses = lazy(() =>
   import('./ClassConfuses.tsx').then((part) => ({ default: part.ClassConfuses })),
 );
-const AlikeAsked = lazy(() => import('./ClassNames.tsx').then((part) => ({ default: part.AlikeAsked })));
+const ClassMend = lazy(() => import('./ClassMend.tsx').then((part) => ({ default: part.ClassMend })));
 const ClassNames = lazy(() => import('./ClassNames.tsx').then((part) => ({ default: part.ClassNames })));
 const ClassPrint = lazy(() => import('./ClassPrint.tsx').then((part) => ({ default: part.ClassPrint })));
 const ClassSeen = lazy(() => import('./ClassSeen.tsx').then((part) => ({ default: part.ClassSeen })));
@@ -37,6 +39,7 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
   const [book, setBook] = createSignal<ClassBook>(freshBook('000000000000'));
   const [said, setSaid] = createSignal('');
   const [ready, setReady] = createSignal(false);
+  const [askIn, setAskIn] = createSignal<'people' | 'results'>('people');
   const [others, setOthers] = createSignal<ReturnType<typeof otherBooks>>([]);
   const [asked, setAsked] = createSignal<{ readonly record: ObservedRecord; readonly part: Awaited<ReturnType<typeof ofTasks>> }>(); // prettier-ignore
   const settings = () => settingsOf(book());
@@ -59,6 +62,20 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
     setSaid(isKept ? says : `${says} This browser does not keep the book: save it to a file before you close the page.`.trim()); // prettier-ignore
   };
   const set = (part: Partial<Settings>) => change(withThings(book(), { [SETTINGS]: { ...plain(settings()), ...part } })); // prettier-ignore
+  const putBack = () => {
+    const { book: next, says } = backIn(book());
+    change(next, says);
+  };
+  /** What changes the book in a part of the page, where names that are almost alike are then asked about. */
+  const changeIn = (part: 'people' | 'results') => (next: ClassBook, says?: string) => {
+    setAskIn(part);
+    change(next, says);
+  };
+  const Alike = (of: { readonly part: 'people' | 'results' }) => (
+    <Show when={askIn() === of.part && peopleOf(book()).length > 1}>
+      <AlikeAsked book={book()} change={change} />
+    </Show>
+  );
   const save = () => {
     const file = fileNameOf(settings().name, 'class');
     saveFile(file, bookText(book()), 'application/json');
@@ -150,8 +167,8 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
             </button>
           ))}
           <Show when={hasGone(book())}>
-            <button type="button" onClick={() => change(backIn(book()), 'What was taken out last is back.')}>
-              Put back what was taken out last
+            <button type="button" onClick={putBack}>
+              Put back what was taken out or joined last
             </button>
           </Show>
         </p>
@@ -173,19 +190,31 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
         </Show>
       </section>
       <Show when={ready()}>
-        <ClassPeople book={book()} change={change} list={props.list}>
+        <ClassPeople
+          book={book()}
+          change={changeIn('people')}
+          list={props.list}
+          alike={<Alike part="people" />}
+        >
           <Suspense>
             <Show when={peopleOf(book()).length > 0}>
               <ClassNames book={book()} change={change} />
             </Show>
           </Suspense>
         </ClassPeople>
-        <ClassResults book={book()} change={change} list={props.list}>
-          <Suspense>
-            <Show when={peopleOf(book()).length > 1}>
-              <AlikeAsked book={book()} change={change} />
-            </Show>
-          </Suspense>
+        <ClassResults
+          book={book()}
+          change={changeIn('results')}
+          list={props.list}
+          mend={
+            <Suspense>
+              <Show when={allOf(book(), 'result').length > 0}>
+                <ClassMend book={book()} change={change} />
+              </Show>
+            </Suspense>
+          }
+        >
+          <Alike part="results" />
         </ClassResults>
         <Suspense>
           {/* What only a book with people needs comes with the first of them. */}

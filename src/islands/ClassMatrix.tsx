@@ -15,6 +15,7 @@ import { FIRST_OUTCOMES, matrixOn, monthsAfter, outcomesOf, standingsTable, stat
 import { LONGEST_LINE } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { ClassChoice } from './ClassChoice.tsx';
+import { ClassUndo, takenOut, type Done } from './ClassUndo.tsx';
 import { focusAfter } from './focus-after.ts';
 import { saveFile } from './save-file.ts';
 import { inWords, today } from './today.ts';
@@ -38,7 +39,7 @@ export function ClassMatrix(props: {
   const [given, setGiven] = createSignal(blank());
   const [problem, setProblem] = createSignal('');
   const [put, setPut] = createSignal(''); // what came of it
-  const [out, setOut] = createSignal('');
+  const [out, setOut] = createSignal<Done>({ says: '' });
   let heading: HTMLHeadingElement | undefined;
   const rows = createMemo(() => matrixOn(props.book, on()));
   const outcomes = () => outcomesOf(props.book);
@@ -50,7 +51,7 @@ export function ClassMatrix(props: {
     if (!DAY.test(day) || (until !== '' && (!DAY.test(until) || until < day)))
       return void setProblem('Give the day it was judged, and a last day of validity that is not before it.');
     setProblem('');
-    setOut('');
+    setOut({ says: '' });
     const id = idOf('standing', person(), outcome, day, until, assessor, evidence);
     setGiven(blank());
     props.change(withThings(props.book, { [id]: { is: 'standing', person: person(), outcome, day, until, assessor, evidence } })); // prettier-ignore
@@ -199,8 +200,9 @@ export function ClassMatrix(props: {
                     <button
                       type="button"
                       onClick={(event) => {
-                        props.change(withoutThing(props.book, each.id));
-                        setOut(`“${sayOf(each)}” is taken out. “Put back what was taken out last”, above, puts it back.`); // prettier-ignore
+                        const next = withoutThing(props.book, each.id);
+                        props.change(next);
+                        setOut(takenOut(next, `“${sayOf(each)}” is taken out.`));
                         focusAfter(event, () => heading);
                       }}
                     >
@@ -223,9 +225,9 @@ export function ClassMatrix(props: {
           </button>
         </p>
       </Show>
-      <p class="screen-only" role="status">
-        {out()}
-      </p>
+      <div class="screen-only">
+        <ClassUndo book={props.book} done={out()} change={props.change} say={setOut} />
+      </div>
     </section>
   );
 }

@@ -1,67 +1,15 @@
-// The names of a class: whether two that are almost alike are one person, and people renamed or joined by hand.
-import { createSignal, Show } from 'solid-js';
+// The names of a class: people renamed, or joined by hand.
+import { createSignal } from 'solid-js';
 import { peopleOf, type ClassBook } from '../exercises/class/book.ts';
-import { alikePeople, joinedPeople, keptApart, renamed } from '../exercises/class/names.ts';
+import { joinedPeople, renamed } from '../exercises/class/names.ts';
 import { LONGEST_NAME } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { ClassChoice } from './ClassChoice.tsx';
-import { focusAfter } from './focus-after.ts';
+import { ClassUndo, takenOut, type Done } from './ClassUndo.tsx';
 
 interface Props {
   readonly book: ClassBook;
   readonly change: (book: ClassBook, says?: string) => void;
-}
-
-/** Asks once of two names that are almost alike; one question at a time. */
-export function AlikeAsked(props: Props) {
-  const [said, setSaid] = createSignal('');
-  const pairs = () => alikePeople(props.book);
-  const answer = (event: Event, book: ClassBook, says: string) => {
-    props.change(book);
-    setSaid(says);
-    focusAfter(event, () => document.querySelector<HTMLElement>('#class-alike button, h2#class-results'));
-  };
-  return (
-    <div id="class-alike" class="screen-only">
-      <Show when={pairs()[0]} keyed>
-        {([later, earlier]) => (
-          <div role="group" aria-label={`Is ${later.name} the same as ${earlier.name}?`}>
-            <p class="remark">
-              Is {later.name} the same as {earlier.name}?
-              {pairs().length > 1 ? ` After this there are ${pairs().length - 1} more to ask.` : ''}
-            </p>
-            <p class="actions">
-              <button
-                type="button"
-                onClick={(event) =>
-                  answer(
-                    event,
-                    joinedPeople(props.book, later.id, earlier.id),
-                    `${later.name} is ${earlier.name}: all results are kept under one name.`,
-                  )
-                }
-              >
-                Yes
-              </button>
-              <button
-                type="button"
-                onClick={(event) =>
-                  answer(
-                    event,
-                    keptApart(props.book, later, earlier),
-                    `${later.name} and ${earlier.name} are two people.`,
-                  )
-                }
-              >
-                No
-              </button>
-            </p>
-          </div>
-        )}
-      </Show>
-      <p role="status">{said()}</p>
-    </div>
-  );
 }
 
 /** Renames a person, or joins them to another. */
@@ -69,7 +17,8 @@ export function ClassNames(props: Props) {
   const [person, setPerson] = createSignal('');
   const [other, setOther] = createSignal('');
   const [name, setName] = createSignal('');
-  const [said, setSaid] = createSignal('');
+  const [done, setDone] = createSignal<Done>({ says: '' });
+  const setSaid = (says: string) => setDone({ says });
   const choices = () => peopleOf(props.book).map(({ id, name }) => ({ id, text: name }));
   const nameOf = (id: string) => peopleOf(props.book).find((each) => each.id === id)?.name;
   const rename = () => {
@@ -84,10 +33,11 @@ export function ClassNames(props: Props) {
   const join = () => {
     const [goes, stays] = [nameOf(person()), nameOf(other())];
     if (!goes || !stays || goes === stays) return void setSaid('Choose two people.');
-    props.change(joinedPeople(props.book, person(), other()));
+    const next = joinedPeople(props.book, person(), other());
+    props.change(next);
     setPerson('');
     setOther('');
-    setSaid(`All that ${goes} had stands under ${stays} now.`);
+    setDone(takenOut(next, `All that ${goes} had stands under ${stays} now.`));
   };
   return (
     <details>
@@ -124,9 +74,7 @@ export function ClassNames(props: Props) {
             Join the two
           </button>
         </p>
-        <p id="names-said" role="status">
-          {said()}
-        </p>
+        <ClassUndo book={props.book} done={done()} change={props.change} say={setDone} id="names-said" />
       </form>
       <p class="small">The old name is remembered: codes that come under it are still theirs.</p>
     </details>

@@ -5,6 +5,7 @@ import { freeId, idByName } from '../exercises/class/names.ts';
 import { LONGEST_LINE, LONGEST_NAME } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { sheetAt } from './class-sheets-later.ts';
+import { ClassUndo, takenOut, type Done } from './ClassUndo.tsx';
 import { focusAfter } from './focus-after.ts';
 import { inWords, today } from './today.ts';
 
@@ -15,6 +16,8 @@ export function ClassPeople(props: {
   readonly book: ClassBook;
   readonly change: (book: ClassBook, says?: string) => void;
   readonly list: string;
+  /** What is asked of names that are almost alike. */
+  readonly alike: JSX.Element;
   /** What belongs below the names. */
   readonly children: JSX.Element;
 }) {
@@ -24,8 +27,8 @@ export function ClassPeople(props: {
   const [title, setTitle] = createSignal('');
   const [kind, setKind] = createSignal<WorkKind>('task');
   const [problem, setProblem] = createSignal('');
-  const [put, setPut] = createSignal(''); // what came of the names
-  const [done, setDone] = createSignal(''); // what came of what was set
+  const [put, setPut] = createSignal<Done>({ says: '' }); // what came of the names
+  const [done, setDone] = createSignal<Done>({ says: '' }); // what came of what was set
   let heading: HTMLHeadingElement | undefined;
   const addPeople = () => {
     const there = idByName(props.book);
@@ -36,23 +39,23 @@ export function ClassPeople(props: {
     const count = Object.keys(things).length;
     setNames('');
     if (count > 0) props.change(withThings(props.book, things));
-    setPut(
-      [
+    setPut({
+      says: [
         ...(count > 0 ? [`${count} ${count === 1 ? 'person was' : 'people were'} put in.`] : []),
         ...(known.length > 0 ? [`In the book already: ${known.slice(0, 10).join(', ')}.`] : []),
       ].join(' '),
-    );
+    });
   };
   const addSheet = async () => {
     setProblem('');
-    setDone('');
+    setDone({ says: '' });
     const found = await sheetAt(address(), props.list, today());
     if (typeof found === 'string') return void setProblem(found);
     const there = worksOf(props.book).find(({ mark }) => mark === found.mark);
     const work = there ? { ...found, day: there.day } : found;
     setAddress('');
     props.change(withThings(props.book, { [there?.id ?? idOf('work', found.mark, '')]: work }));
-    setDone(`“${found.title}” is in the book${there ? ', with what each of its versions asks' : ''}.`);
+    setDone({ says: `“${found.title}” is in the book${there ? ', with what each of its versions asks' : ''}.` }); // prettier-ignore
   };
   const addOther = () => {
     const name = oneLine(title()).slice(0, LONGEST_LINE).trim();
@@ -61,11 +64,12 @@ export function ClassPeople(props: {
     setProblem('');
     const work: Thing = { is: 'work', kind: kind(), title: name, day: today(), mark: '', address: '', passMark: 0, marks: [], kinds: [] }; // prettier-ignore
     props.change(withThings(props.book, { [idOf('work', '', name)]: work }));
-    setDone(`“${name}” is in the book.`);
+    setDone({ says: `“${name}” is in the book.` });
   };
-  const remove = (id: string, name: string, event: Event, say: (text: string) => void) => {
-    props.change(withoutThing(props.book, id));
-    say(`“${name}” is taken out, with the results that hang on it. “Put back what was taken out last”, above, puts it back.`); // prettier-ignore
+  const remove = (id: string, name: string, event: Event, say: (done: Done) => void) => {
+    const next = withoutThing(props.book, id);
+    props.change(next);
+    say(takenOut(next, `“${name}” is taken out, with the results that hang on it.`));
     focusAfter(event, () => heading);
   };
 
@@ -103,10 +107,9 @@ export function ClassPeople(props: {
             Put them in
           </button>
         </p>
-        <p id="class-people-said" role="status">
-          {put()}
-        </p>
       </form>
+      <ClassUndo book={props.book} done={put()} change={props.change} say={setPut} id="class-people-said" />
+      {props.alike}
       <Show when={peopleOf(props.book).length > 0}>
         <ul class="class-list">
           <For each={peopleOf(props.book)}>
@@ -176,8 +179,8 @@ export function ClassPeople(props: {
         <p id="class-work-problem" role="status" class="problem">
           {problem()}
         </p>
-        <p role="status">{done()}</p>
       </form>
+      <ClassUndo book={props.book} done={done()} change={props.change} say={setDone} />
       <Show when={worksOf(props.book).length > 0}>
         <ul class="class-list">
           <For each={worksOf(props.book)}>

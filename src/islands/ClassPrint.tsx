@@ -1,21 +1,22 @@
 // Whose record is printed from the class book; the paper itself comes when it is asked for.
-import { createEffect, createSignal, Show, type Component } from 'solid-js';
+import { createSignal, Show, type Component } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import { peopleOf } from '../exercises/class/book.ts';
+import { useHouse } from '../house/store.ts';
 import { ClassChoice } from './ClassChoice.tsx';
 import type { ClassRecordOf } from './ClassRecord.tsx';
 import { printPart } from './print-part.ts';
 
-export function ClassPrint(props: Omit<ClassRecordOf, 'person'>) {
-  const [who, setWho] = createSignal('');
+export function ClassPrint(props: Omit<ClassRecordOf, 'person' | 'houseName'>) {
+  const { name } = useHouse();
+  const [chosen, setChosen] = createSignal<string>();
   const [Paper, setPaper] = createSignal<Component<ClassRecordOf>>();
   const [isPrinting, setPrinting] = createSignal(false);
   const [said, setSaid] = createSignal('');
   const people = () => peopleOf(props.book);
+  /** Before anybody is chosen it is the first trainee. */
+  const who = () => chosen() ?? (people().find(({ role }) => role === 'trainee') ?? people()[0])?.id ?? '';
   const one = () => people().find(({ id }) => id === who());
-  createEffect(() => {
-    if (!one()) setWho((people().find(({ role }) => role === 'trainee') ?? people()[0])?.id ?? '');
-  });
   const print = async () => {
     const part = await import('./ClassRecord.tsx').catch(() => undefined);
     if (!part) return void setSaid('A part of the book did not come; load the page again.');
@@ -35,17 +36,17 @@ export function ClassPrint(props: Omit<ClassRecordOf, 'person'>) {
           label="Whose record"
           value={who()}
           choices={people().map(({ id, name }) => ({ id, text: name }))}
-          choose={setWho}
+          choose={setChosen}
         />
         <p class="actions">
           <button type="button" disabled={!one()} onClick={() => void print()}>
-            Print the record of {one()?.name ?? 'nobody yet'}
+            {one() ? `Print the record of ${one()!.name}` : 'Choose whose record to print'}
           </button>
         </p>
         <p role="status">{said()}</p>
       </section>
       <Show when={isPrinting() && Paper()}>
-        <Dynamic component={Paper()} {...props} person={who()} />
+        <Dynamic component={Paper()} {...props} person={who()} houseName={name()} />
       </Show>
     </>
   );

@@ -3,22 +3,28 @@ import { For, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { settingsOf, type ClassBook } from '../exercises/class/book.ts';
 import { stateOn } from '../exercises/class/competence.ts';
-import { modesProve, ofOne, wayWords, type LineOf } from '../exercises/class/of-one.ts';
+import { modesProve, ofOne, wayWords, type LineOf, type Sitting } from '../exercises/class/of-one.ts';
+import { wholeRecord } from '../exercises/class/seen.ts';
 import { kindsOf } from '../exercises/kinds/later.ts';
+import { particulars } from '../exercises/observed/record.ts';
 import { book as edition } from '../house/book.ts';
 import { inWords, today } from './today.ts';
 
-/** The names of tasks and questions, by stage and id. */
-export type TaskNames = Readonly<Record<string, Readonly<Record<string, string>>>>;
+/** Tasks and questions by stage and id: what each is called, and what whoever watches a task looks for. */
+export type TaskNames = Readonly<
+  Record<string, Readonly<Record<string, { readonly name: string; readonly see: readonly string[] }>>>
+>;
 export interface ClassRecordOf {
   readonly book: ClassBook;
   readonly person: string;
   readonly list: string;
   readonly tasks: TaskNames;
+  readonly houseName: string;
 }
 
 const onDay = (day: string) => (day === '' ? 'not said' : inWords(day));
 const points = (value: number) => formatNumber(value, value % 1 === 0 ? 0 : 1);
+const byHand = ['Trainee’s number, or date of birth', 'Sheets set by', 'Invigilated by'];
 const countWords = { latest: 'the latest', best: 'the best', first: 'the first' } as const;
 
 export function ClassRecord(props: ClassRecordOf) {
@@ -33,11 +39,11 @@ export function ClassRecord(props: ClassRecordOf) {
     line.missed === undefined
       ? line.result.note
       : [
-          line.missed.length > 0 ? line.missed.map((each) => titled(line, each)).join('; ') : 'none',
-          ...(line.blank!.length > 0 ? [`left blank: ${line.blank!.join(', ')}`] : []),
-        ].join('. ');
+          ...(line.missed.length > 0 ? [line.missed.map((each) => titled(line, each)).join('; ')] : []),
+          ...(line.blank!.length > 0 ? [`Left blank: ${line.blank!.map((each) => titled(line, each)).join('; ')}`] : []), // prettier-ignore
+        ].join('. ') || 'none';
   const Lines = (of: { readonly lines: readonly LineOf[] }) => (
-    <table>
+    <table class="class-lines">
       <thead>
         <tr>
           <th scope="col">What</th>
@@ -58,11 +64,14 @@ export function ClassRecord(props: ClassRecordOf) {
               </th>
               <td>
                 {onDay(line.result.day)}, attempt {line.result.attempt}
+                {line.result.minutes === undefined ? '' : `, ${line.result.minutes} min`}
               </td>
               <td>{line.result.version || '–'}</td>
               <td>
                 {points(line.got)} of {points(line.of)}
-                {line.isPass === undefined ? '' : line.isPass ? ', pass' : ', not yet'}
+                {line.isPass === undefined
+                  ? ', no pass mark'
+                  : `, ${line.isPass ? 'pass' : 'not yet'} (pass mark ${line.passMark} %)`}
                 {line.counts ? '' : ' (does not count)'}
               </td>
               <td>{wayWords[line.result.way]}</td>
@@ -73,6 +82,54 @@ export function ClassRecord(props: ClassRecordOf) {
       </tbody>
     </table>
   );
+  const Seen = (of: { readonly sitting: Sitting }) => {
+    const about = () => of.sitting.about;
+    return (
+      <>
+        <p class="class-sitting">
+          <b>{about().stage[0]!.toUpperCase() + about().stage.slice(1)}</b>. Assessor:{' '}
+          {about().assessor || 'not named'}.{' '}
+          <For each={wholeRecord}>
+            {(name) => (
+              <>
+                {particulars[name].split(':')[0]}: {about()[name] || 'not said'}.{' '}
+              </>
+            )}
+          </For>
+          <Show when={of.sitting.seen.some(({ outcome }) => outcome !== 'not yet')}>
+            Valid until: {about().until || 'no end set'}; nothing that is “not yet” is valid.
+          </Show>
+        </p>
+        <table class="class-tasks">
+          <thead>
+            <tr>
+              <th scope="col">Task or question, and what was looked for</th>
+              <th scope="col">Done</th>
+              <th scope="col">On</th>
+              <th scope="col">Evidence</th>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={of.sitting.seen}>
+              {(each) => {
+                const task = props.tasks[each.stage]?.[each.task];
+                return (
+                  <tr>
+                    <th scope="row">
+                      <b>{task?.name ?? each.task}</b> {task?.see.join(' ')}
+                    </th>
+                    <td>{each.outcome}</td>
+                    <td>{inWords(each.day)}</td>
+                    <td>{each.note}</td>
+                  </tr>
+                );
+              }}
+            </For>
+          </tbody>
+        </table>
+      </>
+    );
+  };
   return (
     <Show when={one()}>
       {(of) => (
@@ -81,8 +138,8 @@ export function ClassRecord(props: ClassRecordOf) {
             <thead>
               <tr>
                 <th>
-                  {of().person.name}, {of().person.role}. Class: {settings().name}. Printed on{' '}
-                  {inWords(today())}, book {edition}.
+                  {of().person.name}, {of().person.role}. Class: {settings().name}. House: {props.houseName}.
+                  Printed on {inWords(today())}, book {edition}.
                 </th>
               </tr>
             </thead>
@@ -90,6 +147,9 @@ export function ClassRecord(props: ClassRecordOf) {
               <tr>
                 <td>
                   <h2>Record of {of().person.name}</h2>
+                  <div class="class-by-hand">
+                    <For each={byHand}>{(each) => <p>{each}</p>}</For>
+                  </div>
                   <h3>Results</h3>
                   <Show when={of().first.length > 0} fallback={<p>None.</p>}>
                     <Lines lines={of().first} />
@@ -104,36 +164,16 @@ export function ClassRecord(props: ClassRecordOf) {
                   <p class="small">{modesProve.join(' ')}</p>
                   <h3>Tasks and questions seen</h3>
                   <Show when={of().seen.length > 0} fallback={<p>None.</p>}>
-                    <table>
-                      <thead>
-                        <tr>
-                          <th scope="col">Task or question</th>
-                          <th scope="col">Stage</th>
-                          <th scope="col">Done</th>
-                          <th scope="col">On</th>
-                          <th scope="col">Assessor</th>
-                          <th scope="col">Valid until, evidence</th>
-                        </tr>
-                      </thead>
-                      <tbody>
-                        <For each={of().seen}>
-                          {(each) => (
-                            <tr>
-                              <th scope="row">{props.tasks[each.stage]?.[each.task] ?? each.task}</th>
-                              <td>{each.stage}</td>
-                              <td>{each.outcome}</td>
-                              <td>{inWords(each.day)}</td>
-                              <td>{each.assessor || 'not named'}</td>
-                              <td>{[each.until || 'no end set', each.note].filter(Boolean).join('; ')}</td>
-                            </tr>
-                          )}
-                        </For>
-                      </tbody>
-                    </table>
+                    <For each={of().seen}>{(sitting) => <Seen sitting={sitting} />}</For>
+                    <p class="small">
+                      “Alone” means alone, safely and to the standard named; “prompted” means with a word of
+                      help. Below each task is what was looked for. A question is judged by the model answer
+                      of the book.
+                    </p>
                   </Show>
                   <h3>What others judged</h3>
                   <Show when={of().standings.length > 0} fallback={<p>None.</p>}>
-                    <table>
+                    <table class="class-judged">
                       <thead>
                         <tr>
                           <th scope="col">Can do</th>

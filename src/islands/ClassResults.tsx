@@ -111,6 +111,8 @@ export function ClassResults(props: {
   readonly book: ClassBook;
   readonly change: (book: ClassBook, says?: string) => void;
   readonly list: string;
+  /** What puts single results right. */
+  readonly mend: JSX.Element;
   /** What is asked once results are in. */
   readonly children: JSX.Element;
 }) {
@@ -263,6 +265,7 @@ export function ClassResults(props: {
             </tbody>
           </table>
         </div>
+        <div class="screen-only">{props.mend}</div>
         <p class="actions screen-only">
           <button
             type="button"

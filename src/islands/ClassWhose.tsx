@@ -15,22 +15,22 @@ interface Put {
 }
 
 /** Puts a record in for the person of an id. */
-function putFor(book: ClassBook, id: string, record: ObservedRecord): Put {
+function putFor(book: ClassBook, id: string, record: ObservedRecord, where?: string): Put {
   const name = peopleOf(book).find((each) => each.id === id)?.name ?? '';
   const { book: next, added, known } = withSeen(book, id, record);
-  return { book: next, says: seenWords(name, added, known) };
+  return { book: next, says: seenWords(name, added, known, where) };
 }
 /** Puts a record in for the person whose name it bears; undefined where nobody in the book has it. */
-export function putByName(book: ClassBook, record: ObservedRecord): Put | undefined {
+export function putByName(book: ClassBook, record: ObservedRecord, where?: string): Put | undefined {
   const id = idByName(book).get(sameName(nameOn(record)));
-  return id === undefined ? undefined : putFor(book, id, record);
+  return id === undefined ? undefined : putFor(book, id, record, where);
 }
 /** Puts a record in for a new person of the name it bears. */
-export function putAsNew(book: ClassBook, record: ObservedRecord): Put {
+export function putAsNew(book: ClassBook, record: ObservedRecord, where?: string): Put {
   const name = nameOn(record);
   const id = freeId(book, name);
-  const put = putFor(withThings(book, { [id]: { is: 'person', name, role: 'trainee' } }), id, record);
-  return { ...put, says: `${put.says} ${name} is new in the class.` };
+  const put = putFor(withThings(book, { [id]: { is: 'person', name, role: 'trainee' } }), id, record, where);
+  return { ...put, says: `${put.says} ${name} is new ${where ?? 'in the class'}.` };
 }
 
 export function ClassWhose(props: {

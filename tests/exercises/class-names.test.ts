@@ -1,8 +1,9 @@
 // Names of a class, observed tasks, lines of the fault desk, and one person's record: nothing is lost, and nothing put in twice.
 import { describe, expect, test } from 'vitest';
+import { backIn, hasGone } from '../../src/exercises/class/back.ts';
 import { allOf, freshBook, idOf, joined, peopleOf, withoutThing, withThings, worksOf, type ClassBook } from '../../src/exercises/class/book.ts'; // prettier-ignore
-import { confusions, sixOn } from '../../src/exercises/class/confuses.ts';
-import { alikePeople, followed, freeId, isAlike, joinedPeople, keptApart, renamed } from '../../src/exercises/class/names.ts'; // prettier-ignore
+import { confusions, sixOn, taughtOf } from '../../src/exercises/class/confuses.ts';
+import { alikePeople, followed, freeId, given, isAlike, joinedPeople, keptApart, renamed } from '../../src/exercises/class/names.ts'; // prettier-ignore
 import { ofOne } from '../../src/exercises/class/of-one.ts';
 import { nameOn, readAnyRecord, seenOf, withSeen } from '../../src/exercises/class/seen.ts';
 import { withPasted } from '../../src/exercises/class/taken.ts';
@@ -178,15 +179,155 @@ describe('one person’s record', () => {
 });
 
 describe('what the class confuses', () => {
-  test('does not count what was left blank', () => {
+  test('tells what was left blank beside what was missed, and does not count it', () => {
     const { book: raw } = paste(empty, [code('Una'), code('Björn', { marks: [{ verdict: 'unanswered' }, { verdict: 'unanswered' }, { verdict: 'unanswered' }], answers: '0000' })].join('\n')); // prettier-ignore
     const work = worksOf(raw)[0]!;
     const book = withThings(raw, {
       [work.id]: { ...work, kinds: [['strike-water', 'pure-alcohol', 'draff']] },
     });
-    expect(confusions(book)).toEqual([{ kind: 'pure-alcohol', asked: 1, missed: 1, people: ['Una'], families: [['percent', 1]] }]); // prettier-ignore
+    // By hand: the second was wrong once and blank once; the third blank twice; the first right once and blank once.
+    expect(confusions(book)).toEqual([
+      { kind: 'pure-alcohol', asked: 1, missed: 1, blank: 1, blankBy: ['Björn'], people: ['Una'], families: [['percent', 1]] },
+      { kind: 'draff', asked: 0, missed: 0, blank: 2, blankBy: ['Björn', 'Una'], people: [], families: [] },
+      { kind: 'strike-water', asked: 1, missed: 0, blank: 1, blankBy: ['Björn'], people: [], families: [] },
+    ]); // prettier-ignore
   });
-  test('gives six questions of four kinds where so many were missed', () => {
-    expect(sixOn(['a', 'b', 'c', 'd', 'e'], 6, 'six').items.map(({ kind }) => kind)).toEqual(['a', 'a', 'b', 'b', 'c', 'd']); // prettier-ignore
+  test('gives one question of each of the most missed kinds, safety first, and then again', () => {
+    const kinds = (some: readonly string[]) => sixOn(some, 6, 'six').items.map(({ kind }) => kind);
+    expect(kinds(['a', 'b', 'c', 'd', 'e', 'f', 'g'])).toEqual(['a', 'b', 'c', 'd', 'e', 'f']);
+    expect(kinds(['a', 'b', 'c', 'd'])).toEqual(['a', 'a', 'b', 'b', 'c', 'd']);
+    const missed = ['a', 'b', 'c', 'd', 'e', 'f', 'vapour'];
+    expect(taughtOf(missed, (kind) => kind === 'vapour')).toEqual(['vapour', 'a', 'b', 'c', 'd', 'e']);
+    expect(taughtOf(['a'], () => false)).toEqual(['a']);
   });
+});
+
+describe('what was joined, taken out or given away', () => {
+  const both = paste(empty, [code('Noor'), code('Bram'), code('Noor', { attempt: 2, day: '2026-05-15' })].join('\n')).book; // prettier-ignore
+  const [noor, bram] = [idNamed(both, 'Noor'), idNamed(both, 'Bram')];
+  const seen = { is: 'seen', person: noor, stage: 'mashing', task: 'a', outcome: 'alone', day: '2026-05-14', assessor: 'Ann', until: '', note: '' } as const; // prettier-ignore
+  const start = withThings(both, { 'o-1': seen });
+  const of = (book: ClassBook, person: string) =>
+    Object.entries(book.entries).filter(([, entry]) => 'person' in entry && entry.is !== 'told' && entry.person === person && !entry.gone).map(([id]) => id).sort(); // prettier-ignore
+  test('a join undone leaves both as they were, what both had twice as well', () => {
+    const joinedUp = joinedPeople(start, noor, bram);
+    expect(of(joinedUp, noor)).toEqual([]);
+    expect(of(joinedUp, bram)).toHaveLength(3); // the first result was both’s
+    const { book, says } = backIn(joinedUp);
+    expect(says).toMatch(/^Noor and Bram are two again/);
+    expect(peopleOf(book).map(({ name }) => name)).toEqual(['Bram', 'Noor']);
+    for (const person of [noor, bram]) expect(of(book, person)).toEqual(of(start, person));
+    for (const id of of(start, noor)) expect({ ...book.entries[id], stamp: 0 }).toEqual({ ...start.entries[id], stamp: 0 }); // prettier-ignore
+    expect(paste(book, code('Noor', { attempt: 3 })).book.entries).toSatisfy((entries: object) => Object.values(entries).some((each) => each.person === noor && each.attempt === 3)); // prettier-ignore
+    expect(readBook(bookText(joinedUp))).toEqual({ book: joinedUp, problems: [] });
+  });
+  test('what came in since the join stays, and what was taken out since stays out', () => {
+    const later = paste(joinedPeople(start, noor, bram), code('Bram', { sheet: '1234567' })).book;
+    expect(of(backIn(later).book, bram)).toHaveLength(2);
+    expect(of(backIn(later).book, noor)).toEqual(of(start, noor));
+    const back = backIn(backIn(withoutThing(later, 'o-1')).book).book;
+    expect(of(back, noor)).toEqual(of(start, noor));
+    expect(hasGone(back)).toBe(false);
+  });
+  test('another copy that still has the join, or joined anew from another file, comes back too', () => {
+    const one = joinedPeople(start, noor, bram);
+    const undone = backIn(one).book;
+    expect(followed(joined(one, undone))).toEqual(undone);
+    const elsewhere = paste(start, code('Noor', { sheet: '1234567' })).book;
+    const together = followed(joined(one, elsewhere));
+    expect(of(together, noor)).toEqual([]);
+    expect(of(backIn(together).book, noor)).toEqual(of(elsewhere, noor));
+  });
+  test('joins one after another are undone one after another', () => {
+    const three = paste(start, code('Cai', { sheet: '7654321' })).book;
+    const cai = idNamed(three, 'Cai');
+    const chain = joinedPeople(joinedPeople(three, noor, bram), bram, cai);
+    const once = backIn(chain).book;
+    expect([of(once, noor).length, of(once, bram).length, of(once, cai).length]).toEqual([0, 3, 1]);
+    expect(of(backIn(once).book, noor)).toEqual(of(three, noor));
+  });
+  test('a join of a file that did not keep whose a thing was is undone by its stamp', () => {
+    const now = joinedPeople(start, noor, bram);
+    const old = { ...now, entries: Object.fromEntries(Object.entries(now.entries).map(([id, { was: _, into: __, ...entry }]: [string, any]) => [id, entry])) } as ClassBook; // prettier-ignore
+    for (const person of [noor, bram]) expect(of(backIn(old).book, person)).toEqual(of(start, person));
+  });
+  test('a result given to somebody is theirs, is known when it is pasted again, and can be given back', () => {
+    const id = of(both, noor)[0]!;
+    const next = given(both, id, bram);
+    expect(of(next, bram)).toContain(id);
+    const text = [code('Noor'), code('Bram'), code('Noor', { attempt: 2, day: '2026-05-15' })].join('\n'); // prettier-ignore
+    expect(paste(next, text).notes).toEqual(['Nothing new: these 3 results were in it already.']);
+    expect(of(given(next, id, noor), noor)).toEqual(of(both, noor));
+    expect(given(both, 'r-none', bram)).toBe(both);
+    expect(given(both, id, 'p-none')).toBe(both);
+  });
+  test('a result given to a third person stays there when a join is undone', () => {
+    const three = withThings(start, { 'p-3': { is: 'person', name: 'Cai', role: 'trainee' } });
+    const id = of(three, noor).find((each) => each !== 'o-1' && (three.entries[each] as { attempt?: number }).attempt === 2)!; // prettier-ignore
+    const book = backIn(given(joinedPeople(three, noor, bram), id, 'p-3')).book;
+    expect(of(book, 'p-3')).toEqual([id]);
+    expect(of(book, noor)).toEqual(of(three, noor).filter((each) => each !== id));
+  });
+  test('one result taken out comes back alone', () => {
+    const id = of(both, noor)[0]!;
+    const { book, says } = backIn(withoutThing(both, id));
+    expect(says).toBe('The result of Noor is back.');
+    expect(of(book, noor)).toEqual(of(both, noor));
+  });
+});
+
+describe('results that do not say which attempt they are', () => {
+  const first = (signs: boolean) => code('Una', { day: undefined, attempt: undefined, answers: undefined, marks: [{ verdict: signs ? 'right' : 'wrong' }] } as never); // prettier-ignore
+  const attempts = (book: ClassBook) => ofOne(book, idNamed(book, 'Una'));
+  const gots = (book: ClassBook) => [...attempts(book)!.first, ...attempts(book)!.again].map(({ got, result }) => [got, result.attempt]); // prettier-ignore
+  test('stand as they were pasted, the second as attempt 2, whichever came first, and once', () => {
+    for (const [one, two] of [[true, false], [false, true]] as const) {
+      const { book } = paste(empty, [first(one), first(two)].join('\n'));
+      expect(gots(book)).toEqual([[Number(one), 1], [Number(two), 2]]);
+      expect(paste(book, [first(one), first(two)].join('\n')).book).toEqual(book);
+      const apart = paste(paste(empty, first(one)).book, first(two)).book;
+      expect(gots(apart)).toEqual(gots(book));
+    }
+  }); // prettier-ignore
+  test('of the fault desk go by their days, pasted in whatever order', () => {
+    const line = (points: number, day: string) => `Una: Case 26, house 0G4RJ8T: ${points} of 100, 20 min asked for, 15 needed, ${day}`; // prettier-ignore
+    const { book } = paste(empty, [line(40, '2026-05-16'), line(70, '2026-05-15'), line(90, '2026-05-16')].join('\n')); // prettier-ignore
+    expect(gots(book)).toEqual([[70, 1], [40, 2], [90, 3]]); // prettier-ignore
+    expect(gots(paste(paste(empty, line(40, '2026-05-16')).book, line(70, '2026-05-15')).book)).toEqual([[70, 1], [40, 2]]); // prettier-ignore
+  });
+  test('and codes that say it keep it; of one day and attempt they stand as they were pasted', () => {
+    for (const order of [[1, 0], [0, 1]] as const) {
+      const two = [code('Una', { marks: [{ verdict: 'wrong' }] }), code('Una', { marks: [{ verdict: 'right' }], answers: '0001' })]; // prettier-ignore
+      const { book } = paste(empty, order.map((i) => two[i]).join('\n'));
+      expect(gots(book)).toEqual(order.map((i) => [i, 1]));
+    }
+  }); // prettier-ignore
+});
+
+describe('what an assessor wrote of a whole record', () => {
+  const about = { ...freshRecord('distilling').about, trainee: 'Una', assessor: 'Ann', place: 'Still house', standard: 'SOP 12, issue 3', method: 'at work', conditions: 'night shift', validUntil: '1 May 2028' }; // prettier-ignore
+  const record: ObservedRecord = { stage: 'distilling', about, seen: { 'heat-up': { outcome: 'alone', day: '2026-05-14', note: '' } } }; // prettier-ignore
+  const start = withThings(empty, { 'p-1': { is: 'person', name: 'Una', role: 'trainee' } });
+  test('stands in the book, goes through its file, and is told with its tasks', () => {
+    const { book } = withSeen(start, 'p-1', record);
+    expect(readBook(bookText(book))).toEqual({ book, problems: [] });
+    const [sitting] = ofOne(book, 'p-1')!.seen;
+    expect(sitting!.about).toEqual({ stage: 'distilling', assessor: 'Ann', until: '1 May 2028', place: 'Still house', standard: 'SOP 12, issue 3', method: 'at work', conditions: 'night shift' }); // prettier-ignore
+    expect(withSeen(book, 'p-1', record)).toEqual({ book, added: 0, known: 1 });
+  });
+  test('comes to what an older handbook kept without it, and two sites are two entries', () => {
+    const bare = { ...record, about: { ...about, place: '', standard: '', method: '', conditions: '' } };
+    const old = withSeen(start, 'p-1', bare).book;
+    const { book } = withSeen(old, 'p-1', record);
+    expect(allOf(book, 'seen')).toHaveLength(1);
+    const other = withSeen(book, 'p-1', { ...record, about: { ...about, place: 'Wash house' } });
+    expect(allOf(other.book, 'seen')).toHaveLength(2);
+    expect(ofOne(other.book, 'p-1')!.seen).toHaveLength(2);
+  });
+  test.each([['place', 3], ['standard', 'a\u202eb'], ['method', 'x'.repeat(161)], ['was', ['<b>']], ['was', 'p-1']])('%s that is hostile is no entry', (name, value) => {
+    const { book } = withSeen(start, 'p-1', record);
+    const [id, entry] = Object.entries(book.entries).find(([, { is }]) => is === 'seen')!;
+    const read = readBook(JSON.stringify({ ...JSON.parse(bookText(book)), entries: { [id]: { ...entry, [name]: value } } }));
+    expect(read).toMatchObject({ book: { entries: {} }, problems: [expect.any(String)] });
+  }); // prettier-ignore
 });

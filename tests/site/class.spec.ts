@@ -76,3 +76,32 @@ test('two tabs keep one class book, results come many at once, and the file has 
   const file = JSON.parse(readFileSync(await (await saving).path(), 'utf8')) as { entries: object };
   expect(Object.keys(file.entries)).toHaveLength(3 + 2 + 3 + 1);
 }); // prettier-ignore
+
+test('a join is undone where it was made, a result is given to whose it is, and names almost alike are asked about at once', async ({ page }) => {
+  const of = (name: string): string => resultCode({ sheet: '0abcdef', version: 1, name, marks: [{ verdict: 'right' }, { verdict: 'wrong' }], day: '2026-05-14', attempt: 1, answers: answersCode([name]) });
+  const table = page.getByRole('group', { name: 'Who has done what', exact: true });
+  await open(page, '/class/');
+  await page.fill('#class-names', 'Ewan Brackley, Ewan Brackly, Bram Hollis');
+  await button(page, 'Put them in').click();
+  await expect(page.locator('section:has(#class-people) #class-alike')).toContainText('the same as Ewan Brack');
+  await page.locator('#class-alike').getByRole('button', { name: 'No' }).click();
+  await page.fill('#class-pasted', [of('Noor Vale'), of('Bram Hollis')].join('\n'));
+  await button(page, 'Take them into the book').click();
+  await page.getByText('Rename somebody').click();
+  await page.selectOption('#names-person', { label: 'Noor Vale' });
+  await page.selectOption('#names-other', { label: 'Bram Hollis' });
+  await button(page, 'Join the two').click();
+  await expect(table).not.toContainText('Noor Vale');
+  await page.locator('.class-done:has(#names-said)').getByRole('button', { name: 'Undo' }).click();
+  await expect(page.locator('#names-said')).toContainText('Noor Vale and Bram Hollis are two again');
+  await expect(table.getByRole('row', { name: /Noor Vale/ })).toContainText('1 of 2');
+  await page.getByText('Take a result out').click();
+  await page.selectOption('#mend-whose', { label: 'Noor Vale' });
+  await page.selectOption('#mend-to', { label: 'Ewan Brackley' });
+  await button(page, 'Give to Ewan Brackley').click();
+  await expect(table.getByRole('row', { name: /Noor Vale/ })).toContainText('none');
+  await page.locator('.class-done:has(#mend-said)').getByRole('button', { name: 'Undo' }).click();
+  await expect(table.getByRole('row', { name: /Noor Vale/ })).toContainText('1 of 2');
+  await page.selectOption('#class-print-who', '');
+  await expect(button(page, 'Choose whose record to print')).toBeDisabled();
+}); // prettier-ignore

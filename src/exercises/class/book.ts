@@ -13,10 +13,16 @@ export type Counting = (typeof countings)[number];
 export const ways = ['code', 'sealed', 'line', 'hand'] as const;
 export type Way = (typeof ways)[number];
 
+/** Whose a thing was before people were joined, the first of them first; left out where nobody was. */
+export interface Moved {
+  readonly was?: readonly string[];
+}
 export interface Person {
   readonly is: 'person';
   readonly name: string;
   readonly role: Role;
+  /** Whom this person was joined to; left out of anybody who was not. */
+  readonly into?: string;
 }
 /** A sheet, a shift or a task that was set. */
 export interface Work {
@@ -36,7 +42,7 @@ export interface Work {
   /** The kinds that each version asks, in the order of its questions; empty where that is not known yet. */
   readonly kinds: readonly (readonly string[])[];
 }
-export interface Got {
+export interface Got extends Moved {
   readonly is: 'result';
   readonly person: string;
   readonly work: string;
@@ -52,9 +58,11 @@ export interface Got {
   readonly of: number;
   readonly way: Way;
   readonly note: string;
+  /** Minutes from opening to handing in, by the trainee’s machine; left out where the hand-in does not say. */
+  readonly minutes?: number;
 }
 /** That somebody can do something, on whose word, and until when. */
-export interface Standing {
+export interface Standing extends Moved {
   readonly is: 'standing';
   readonly person: string;
   readonly outcome: string;
@@ -65,7 +73,7 @@ export interface Standing {
   readonly evidence: string;
 }
 /** One task or question that was seen done or heard, from a record of observed tasks. */
-export interface Seen {
+export interface Seen extends Moved {
   readonly is: 'seen';
   readonly person: string;
   readonly stage: string;
@@ -77,9 +85,14 @@ export interface Seen {
   /** Until when it is valid, or what ends it sooner, in the assessor's words. */
   readonly until: string;
   readonly note: string;
+  /** What the assessor wrote of the whole record, as its particulars have it; left out where nothing was. */
+  readonly place?: string;
+  readonly standard?: string;
+  readonly method?: string;
+  readonly conditions?: string;
 }
 /** What the trainer said of a name: that it is a person's as well, or that it is somebody else's. */
-export interface Told {
+export interface Told extends Moved {
   readonly is: 'told';
   readonly name: string;
   readonly person: string;
@@ -106,7 +119,7 @@ const DEFAULTS: Settings = { is: 'settings', name: 'A class', counts: 'latest', 
 
 export const freshBook = (id: string): ClassBook => ({ id, entries: {} });
 
-const lastStamp = ({ entries }: ClassBook) =>
+export const lastStamp = ({ entries }: ClassBook) =>
   Object.values(entries).reduce((last, { stamp }) => Math.max(last, stamp), 0);
 
 /** The book with things put in, or in place of what stood under their ids. */
@@ -128,15 +141,6 @@ export function withoutThing(book: ClassBook, id: string): ClassBook {
   );
   return { ...book, entries: Object.fromEntries(entries) };
 }
-
-/** What was taken out last, with all that went with it. */
-export function backIn(book: ClassBook): ClassBook {
-  const gone = Object.entries(book.entries).filter(([, { gone }]) => gone);
-  const last = Math.max(...gone.map(([, { stamp }]) => stamp));
-  const back = gone.filter(([, { stamp }]) => stamp === last);
-  return withThings(book, Object.fromEntries(back.map(([id, { gone: _, stamp: __, ...thing }]) => [id, thing as Thing])));
-} // prettier-ignore
-export const hasGone = ({ entries }: ClassBook): boolean => Object.values(entries).some(({ gone }) => gone);
 
 /** One text of an entry, whatever the order of its fields. */
 const textOf = (entry: Entry) => JSON.stringify(Object.entries(entry).sort(([a], [b]) => (a < b ? -1 : 1)));

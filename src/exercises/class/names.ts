@@ -1,6 +1,7 @@
 // The names of a class: whose a name is, which two are written almost alike, and one person joined to another or renamed with nothing lost.
-import { allOf, idOf, peopleOf, sameName, withThings, type ClassBook, type Entry, type Person, type Thing } from './book.ts'; // prettier-ignore
+import { allOf, idOf, peopleOf, sameName, withThings, type ClassBook, type Entry, type Got, type Person, type Thing } from './book.ts'; // prettier-ignore
 
+const MOST_JOINED = 20; // joins that a thing remembers, one after another
 const SHORTEST = 4; // letters of a name from which one letter may be a slip; below it Ada and Una would be asked about
 
 /** The person of each name, also of a name that the trainer has said is theirs; the names as `sameName` has them. */
@@ -81,7 +82,11 @@ function personAt(book: ClassBook, id: string): Entry<Person> | undefined {
 }
 
 /** What an entry says, whoever it is of: by it the same is known under two names. */
-const saysOf = ({ stamp: _, ...thing }: Entry) => JSON.stringify(Object.entries({ ...thing, person: '' }).sort(([a], [b]) => (a < b ? -1 : 1))); // prettier-ignore
+const saysOf = ({ stamp: _, ...thing }: Entry) => JSON.stringify(Object.entries({ ...thing, person: '', was: [] }).sort(([a], [b]) => (a < b ? -1 : 1))); // prettier-ignore
+
+/** Whose a thing was, with one who is joined to another now. */
+const wasOf = (entry: Entry, from: string) =>
+  [...(('was' in entry && entry.was) || []), from].slice(-MOST_JOINED);
 
 /** One person with all that two had: what both had stands once, and the name that goes is theirs from now on. */
 export function joinedPeople(book: ClassBook, from: string, into: string): ClassBook {
@@ -93,12 +98,24 @@ export function joinedPeople(book: ClassBook, from: string, into: string): Class
   for (const [id, entry] of things) {
     if (!('person' in entry) || entry.person !== from) continue;
     if (has.has(saysOf(entry))) twice.push(id);
-    else moved[id] = { ...entry, person: into };
+    else moved[id] = { ...entry, person: into, was: wasOf(entry, from) } as Thing;
   }
   const next = withThings(book, { ...moved, ...tell(goes.name, into, true) });
   const stamp = Math.max(...Object.values(next.entries).map((entry) => entry.stamp));
-  const gone = [from, ...twice].map((id): [string, Entry] => [id, { ...next.entries[id]!, stamp, gone: true }]); // prettier-ignore
+  const gone = [
+    [from, { ...goes, into, stamp, gone: true }] as const,
+    ...twice.map((id) => [id, { ...next.entries[id]!, was: wasOf(book.entries[id]!, from), stamp, gone: true } as Entry] as const), // prettier-ignore
+  ];
   return { ...next, entries: { ...next.entries, ...Object.fromEntries(gone) } };
+}
+
+/** The book in which a result is another person's; the same book where either is not in it. */
+export function given(book: ClassBook, id: string, to: string): ClassBook {
+  const entry = Object.hasOwn(book.entries, id) ? book.entries[id] : undefined;
+  const person = personAt(book, to);
+  if (entry?.is !== 'result' || entry.gone || !person || person.gone || entry.person === to) return book;
+  const { stamp: _, was: __, ...result } = entry as Entry<Got>;
+  return withThings(book, { [id]: { ...result, person: to } });
 }
 
 /** Gives what came under a joined name from another copy of the book to the person it was joined to. */

@@ -19,6 +19,8 @@ export interface LineOf {
   readonly got: number;
   readonly of: number;
   readonly isPass?: boolean;
+  /** Per cent of the marks to pass; 0 where it is not passed or failed. */
+  readonly passMark: number;
   readonly counts: boolean;
   /** The numbers of the questions that were answered wrongly, wholly or in part, and of those left blank; undefined where only points are known. */
   readonly missed?: readonly number[];
@@ -26,12 +28,17 @@ export interface LineOf {
   /** The kinds that the version asks; empty where that is not known. */
   readonly kinds: readonly string[];
 }
+/** What was seen under one record: by whom, until when, where, to which standard and how; and its tasks by their days. */
+export interface Sitting {
+  readonly about: Pick<Seen, 'stage' | 'assessor' | 'until' | 'place' | 'standard' | 'method' | 'conditions'>;
+  readonly seen: readonly Seen[];
+}
 export interface OfOne {
   readonly person: Person & { readonly id: string };
   /** The first result for each thing set, and those that came after it. */
   readonly first: readonly LineOf[];
   readonly again: readonly LineOf[];
-  readonly seen: readonly Seen[];
+  readonly seen: readonly Sitting[];
   readonly standings: readonly Standing[];
 }
 
@@ -51,6 +58,20 @@ export const modesProve = [
 
 const byDay = <T extends { readonly day: string }>(all: readonly T[]) => [...all].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0)); // prettier-ignore
 
+/** What was seen, under the records that it came with. */
+function sittings(all: readonly Seen[]): readonly Sitting[] {
+  const found = new Map<string, { about: Sitting['about']; seen: Seen[] }>();
+  for (const each of all) {
+    const { stage, assessor, until, place = '', standard = '', method = '', conditions = '' } = each;
+    const about = { stage, assessor, until, place, standard, method, conditions };
+    const key = JSON.stringify(about);
+    const there = found.get(key);
+    if (there) there.seen.push(each);
+    else found.set(key, { about, seen: [each] });
+  }
+  return [...found.values()];
+}
+
 /** What a book has of a person; undefined where they are not in it. */
 export function ofOne(book: ClassBook, id: string): OfOne | undefined {
   const person = peopleOf(book).find((each) => each.id === id);
@@ -62,7 +83,7 @@ export function ofOne(book: ClassBook, id: string): OfOne | undefined {
       const blank = marks?.flatMap(({ verdict }, i) => (verdict === 'unanswered' ? [i + 1] : []));
       const { got, of, isPass } = scored(result, work);
       return {
-        title: work.title, mark: work.mark, result, got, of, counts: result === counts, kinds: work.kinds[result.version - 1] ?? [],
+        title: work.title, mark: work.mark, passMark: work.passMark, result, got, of, counts: result === counts, kinds: work.kinds[result.version - 1] ?? [],
         ...(isPass === undefined ? {} : { isPass }),
         ...(marks && blank ? { blank, missed: missedIn({ marks }).filter((each) => !blank.includes(each)) } : {}),
       };
@@ -72,7 +93,7 @@ export function ofOne(book: ClassBook, id: string): OfOne | undefined {
     person,
     first: lines.flatMap(([first]) => first ?? []),
     again: lines.flatMap(([, ...rest]) => rest),
-    seen: byDay(allOf(book, 'seen').filter((each) => each.person === id)),
+    seen: sittings(byDay(allOf(book, 'seen').filter((each) => each.person === id))),
     standings: byDay(allOf(book, 'standing').filter((each) => each.person === id)),
   };
 } // prettier-ignore

@@ -19,20 +19,38 @@ export const nameOn = ({ about }: ObservedRecord): string => about.trainee.slice
 /** Puts what a record says of a person into the book; what it has is not put in twice. */
 export function withSeen(book: ClassBook, person: string, { stage, about, seen }: ObservedRecord): { readonly book: ClassBook; readonly added: number; readonly known: number } {
   const assessor = oneLine([about.assessor, about.role].filter(Boolean).join(', ')).slice(0, LONGEST_LINE).trim();
+  const besides = Object.fromEntries(wholeRecord.filter((name) => about[name] !== '').map((name) => [name, about[name]]));
   const stood = new Set(allOf(book, 'seen').map((each) => seenId(each)));
-  const all = Object.entries(seen).map(([task, { outcome, day, note }]): Seen => ({ is: 'seen', person, stage, task, outcome, day, assessor, until: about.validUntil, note }));
+  const all = Object.entries(seen).map(([task, { outcome, day, note }]): Seen => ({ is: 'seen', person, stage, task, outcome, day, assessor, until: about.validUntil, note, ...besides }));
   const fresh = all.filter((each) => !stood.has(seenId(each)));
-  const next = fresh.length === 0 ? book : withThings(book, Object.fromEntries(fresh.map((each) => [seenId(each), each])));
+  const next = fresh.length === 0 ? book : withThings(book, Object.fromEntries(fresh.map((each) => [placeOf(book, each), each])));
   return { book: next, added: fresh.length, known: all.length - fresh.length };
 } // prettier-ignore
 
-const seenId = ({ person, stage, task, outcome, day, assessor, until, note }: Seen) => idOf('seen', 'seen', person, stage, task, outcome, day, assessor, until, note); // prettier-ignore
+/** What an assessor writes of a whole record, which goes with each of its tasks. */
+export const wholeRecord = ['place', 'standard', 'method', 'conditions'] as const;
+
+/** The id of what was seen. What it may have besides is in it only where there is some, so that ids of older books stay. */
+const seenId = (seen: Seen) => {
+  const { person, stage, task, outcome, day, assessor, until, note } = seen;
+  const besides = wholeRecord.flatMap((name) => (seen[name] ? [`${name} ${seen[name]}`] : []));
+  return idOf('seen', 'seen', person, stage, task, outcome, day, assessor, until, note, ...besides);
+};
 
 /** What came of a record, in a sentence. */
-export const seenWords = (name: string, added: number, known: number): string =>
+export const seenWords = (name: string, added: number, known: number, where = 'in the class book'): string =>
   added === 0
     ? `Nothing new: what this record says of ${name} was in it already.`
-    : `${added} ${added === 1 ? 'task or question' : 'tasks and questions'} of ${name} ${added === 1 ? 'is' : 'are'} in the class book now${known > 0 ? `; ${known} stood in it already` : ''}.`;
+    : `${added} ${added === 1 ? 'task or question' : 'tasks and questions'} of ${name} ${added === 1 ? 'is' : 'are'} ${where} now${known > 0 ? `; ${known} stood in it already` : ''}.`;
+
+/** Where it is put: in place of the same from an older handbook, which did not keep what the record says besides. */
+function placeOf({ entries }: ClassBook, seen: Seen): string {
+  const { place: _, standard: __, method: ___, conditions: ____, ...bare } = seen;
+  const id = seenId(bare);
+  const there = Object.hasOwn(entries, id) ? entries[id] : undefined;
+  const isBare = there?.is === 'seen' && !there.gone && wholeRecord.every((name) => !(there as Seen)[name]);
+  return isBare ? id : seenId(seen);
+}
 
 export interface SeenOf {
   readonly person: string;

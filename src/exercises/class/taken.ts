@@ -1,10 +1,11 @@
 // Results pasted into a class book, many at once: result codes, with or without a name before them, and lines of shifts and of faults found.
 import { shown } from '../../core/shown.ts';
 import { oneLine } from '../own/one-line.ts';
-import { readResult, scoreOf, signsOf, type Result } from '../result.ts';
+import { MOST_ATTEMPTS, readResult, scoreOf, signsOf, type Result } from '../result.ts';
 import {
   allOf,
   idOf,
+  lastStamp,
   sameName,
   withThings,
   worksOf,
@@ -12,6 +13,7 @@ import {
   type Got,
   type Thing,
   type Way,
+  type WorkKind,
 } from './book.ts';
 import { freeId, idByName } from './names.ts';
 import { LONGEST_NAME } from './text.ts';
@@ -50,16 +52,46 @@ export const gotOf = (result: Result): Found['got'] => ({
   note: '',
 });
 
-/** Puts what was found into the book: people and sheets that it has not got are added; a result that it has is not put in twice. */
+/** Whether a result says itself which attempt it is: codes of the first form, which have no day, and lines of the fault desk do not. */
+const saysAttempt = ({ way, day }: Pick<Got, 'way' | 'day'>, kind: WorkKind) =>
+  way === 'code' ? day !== '' : way !== 'line' || kind === 'shift';
+
+/** A result that stands in the book, and whether it came in just now. */
+interface Standing {
+  readonly id: string;
+  readonly got: Got;
+  readonly stamp: number;
+  readonly isFresh: boolean;
+}
+/** Results of one person for one thing, each that does not say its attempt numbered after those before it: by day, and of one day as they came. */
+function numbered(results: readonly Standing[], kind: WorkKind): Record<string, Got> {
+  const things: Record<string, Got> = {};
+  let before = 0;
+  const inOrder = (a: Standing, b: Standing) =>
+    Number(a.isFresh) - Number(b.isFresh) || (a.isFresh ? 0 : a.got.attempt - b.got.attempt) || a.stamp - b.stamp;
+  const sorted = [...results].sort((a, b) => (a.got.day < b.got.day ? -1 : a.got.day > b.got.day ? 1 : inOrder(a, b)));
+  for (const { id, got } of sorted) {
+    const attempt = saysAttempt(got, kind) ? got.attempt : Math.min(MOST_ATTEMPTS, before + 1);
+    if (attempt !== got.attempt) things[id] = { ...got, attempt };
+    before = Math.max(before, attempt);
+  }
+  return things;
+} // prettier-ignore
+
+/** Puts what was found into the book in its order: people and sheets that it has not got are added; a result that it has is not put in twice. */
 export function put(book: ClassBook, found: readonly Found[]): { readonly book: ClassBook; readonly added: number; readonly known: number; readonly newPeople: readonly string[] } {
   const people = idByName(book);
-  const whole = (person: string, set: string, { version, attempt, day, signs, answers, got }: Found['got']) => [person, set, version, attempt, day, signs, answers, got] as const;
-  const stood = new Set(allOf(book, 'result').map((each) => whole(each.person, each.work, each).join()));
   const works = worksOf(book);
+  const kindAt = new Map(works.map(({ id, kind }) => [id, kind]));
+  /** What makes a result that result; its attempt only where it says that itself. */
+  const whole = (person: string, set: string, way: Way, { version, attempt, day, signs, answers, got }: Found['got']) =>
+    [person, set, version, saysAttempt({ way, day }, kindAt.get(set) ?? 'other') ? attempt : 1, day, signs, answers, got] as const;
+  const stood = new Set(allOf(book, 'result').map((each) => whole(each.person, each.work, each.way, each).join()));
   const byMark = new Map(works.filter(({ mark }) => mark !== '').map(({ mark, id }) => [mark, id]));
   const byTitle = new Map(works.filter(({ mark }) => mark === '').map(({ title, id }) => [title, id]));
   const things: Record<string, Thing> = {};
   const newPeople: string[] = [];
+  const fresh: [string, Got][] = [];
   let [added, known] = [0, 0];
   for (const { name, way, work, got } of found) {
     const same = sameName(name);
@@ -74,17 +106,34 @@ export function put(book: ClassBook, found: readonly Found[]): { readonly book: 
     if (set === undefined) {
       set = idOf('work', work.mark, work.mark === '' ? work.title : '');
       things[set] = { is: 'work', passMark: 0, marks: [], kinds: [], ...work };
+      kindAt.set(set, work.kind);
       (work.mark === '' ? byTitle : byMark).set(work.mark === '' ? work.title : work.mark, set);
     }
-    const all = whole(person, set, got);
-    if (stood.has(all.join())) known++;
+    const all = whole(person, set, way, got);
+    const id = idOf('result', ...all);
+    const there = Object.hasOwn(book.entries, id) ? book.entries[id] : undefined;
+    // What was given to somebody else is known as well.
+    if (stood.has(all.join()) || (there !== undefined && !there.gone)) known++;
     else {
       stood.add(all.join());
-      things[idOf('result', ...all)] = { is: 'result', person, work: set, way, ...got };
+      fresh.push([id, { is: 'result', person, work: set, way, ...got }]);
       added++;
     }
   }
-  return { book: withThings(book, things), added, known, newPeople };
+  // Each has a stamp of its own, so that those of one day stand as they were pasted.
+  const put = withThings(book, things);
+  let stamp = lastStamp(put);
+  const next = { ...put, entries: { ...put.entries, ...Object.fromEntries(fresh.map(([id, got]) => [id, { ...got, stamp: ++stamp }])) } };
+  const isFresh = new Set(fresh.map(([id]) => id));
+  const touched = new Set(fresh.map(([, { person, work }]) => `${person} ${work}`));
+  const cells = new Map<string, Standing[]>();
+  for (const { id, stamp, ...got } of allOf(next, 'result')) {
+    const cell = `${got.person} ${got.work}`;
+    if (touched.has(cell)) cells.set(cell, [...(cells.get(cell) ?? []), { id, got, stamp, isFresh: isFresh.has(id) }]);
+  }
+  const renumbered = Object.assign({}, ...[...cells.values()].map((of) => numbered(of, kindAt.get(of[0]!.got.work) ?? 'other'))) as Record<string, Got>;
+  const entries = Object.fromEntries(Object.entries(renumbered).map(([id, got]) => [id, { ...got, stamp: isFresh.has(id) ? next.entries[id]!.stamp : ++stamp }]));
+  return { book: { ...next, entries: { ...next.entries, ...entries } }, added, known, newPeople };
 } // prettier-ignore
 
 /** The line of a shift or of a case at the fault desk; a sentence where it is damaged or nobody's, undefined where it is neither. */

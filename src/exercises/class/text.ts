@@ -94,6 +94,16 @@ const fields: Readonly<Record<Entry['is'], Readonly<Record<string, (given: unkno
   },
 }; // prettier-ignore
 
+const isWas = (given: unknown) => isList(given, 20, isId);
+/** What an entry may have besides, since this form was first written: left out where there is nothing, so that older handbooks read the file as before. */
+const besides: Readonly<Partial<Record<Entry['is'], Readonly<Record<string, (given: unknown) => boolean>>>>> = {
+  person: { into: isId },
+  result: { was: isWas, minutes: (given) => isCount(given, 0, 1440) },
+  standing: { was: isWas },
+  seen: Object.fromEntries([...(['place', 'standard', 'method', 'conditions'] as const).map((name) => [name, (given: unknown) => isLine(given, LONGEST_LINE)] as const), ['was', isWas]]),
+  told: { was: isWas },
+}; // prettier-ignore
+
 /** One entry with its own fields and no others; undefined when any is not what it may be. */
 function entryRead(given: unknown): Entry | undefined {
   const of = Object(given) as Given;
@@ -102,7 +112,9 @@ function entryRead(given: unknown): Entry | undefined {
   const own = fields[is as Entry['is']];
   if (!Object.entries(own).every(([name, may]) => Object.hasOwn(of, name) && may(of[name]))) return undefined;
   if (!isCount(of['stamp'], 1, LAST_STAMP) || (of['gone'] !== undefined && of['gone'] !== true)) return undefined;
-  const kept = Object.keys(own).map((name) => [name, of[name]]);
+  const more = Object.entries(besides[is as Entry['is']] ?? {}).filter(([name]) => Object.hasOwn(of, name));
+  if (!more.every(([name, may]) => may(of[name]))) return undefined;
+  const kept = [...Object.keys(own), ...more.map(([name]) => name)].map((name) => [name, of[name]]);
   return { is, stamp: of['stamp'], ...(of['gone'] && { gone: true }), ...Object.fromEntries(kept) } as Entry;
 } // prettier-ignore
 
