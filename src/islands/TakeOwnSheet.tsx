@@ -10,6 +10,7 @@ import { pointsOf, type Mark } from '../exercises/verdict.ts';
 import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
+import { HandIn } from './HandIn.tsx';
 import { fetchMarker, markerHere } from './marker.ts';
 import { NumberField } from './NumberField.tsx';
 import { textOfFile } from './open-file.ts';
@@ -253,14 +254,11 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
             </For>
           </ol>
           <Show when={work().handedIn === 0}>
-            <p role="status">
-              {work().answers.filter((answer) => answer.trim() !== '').length} of {asked().length} answered.
-            </p>
-            <p class="actions">
-              <button type="button" onClick={() => change({ handedIn: Date.now() })}>
-                Hand in
-              </button>
-            </p>
+            <HandIn
+              answers={work().answers}
+              says="Hand in"
+              handIn={() => change({ handedIn: Date.now() })}
+            />
           </Show>
           <p role="status">{said()}</p>
         </form>

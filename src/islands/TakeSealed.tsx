@@ -11,6 +11,7 @@ import { toBase64url } from '../house/base64url.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
+import { HandIn } from './HandIn.tsx';
 import { textOfFile } from './open-file.ts';
 import { dayOf, freshTaken, readTaken, timeText, type Taken } from './own-taken.ts';
 import { saveFile } from './save-file.ts';
@@ -272,16 +273,12 @@ export default function TakeSealed() {
             </For>
           </ol>
           <Show when={work().handedIn === 0}>
-            <p role="status">
-              {work().answers.filter((answer) => answer.trim() !== '').length} of {questions().length}{' '}
-              answered.
-            </p>
-            <p class="actions">
-              <button type="button" disabled={work().name.trim() === ''} onClick={() => void handIn()}>
-                Seal and hand in
-              </button>
-              {work().name.trim() === '' ? 'Write your name first.' : ''}
-            </p>
+            <HandIn
+              answers={work().answers}
+              says="Seal and hand in"
+              waits={work().name.trim() === '' ? 'Write your name first.' : undefined}
+              handIn={() => void handIn()}
+            />
           </Show>
           <p role="status">{said()}</p>
         </form>

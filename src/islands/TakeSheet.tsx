@@ -10,6 +10,7 @@ import { BY_AN_OLDER_EDITION, newsOf } from '../exercises/sheet-news.ts';
 import { asking, fingerprint, firstKinds, type Asked, type Worksheet } from '../exercises/worksheet.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { focusAfter } from './focus-after.ts';
+import { HandIn } from './HandIn.tsx';
 import { fetchMarker, markerHere } from './marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { NumberField } from './NumberField.tsx';
@@ -123,7 +124,6 @@ export default function TakeSheet(props: { readonly list: string }) {
   const isMarked = () => work().handedIn && markerHere() !== undefined;
   createEffect(() => work().handedIn && void fetchMarker());
   const points = () => marks().reduce((sum, { verdict }) => sum + pointsOf(verdict), 0);
-  const answeredCount = () => work().answers.filter((answer) => answer.trim() !== '').length;
   const code = () =>
     resultCode({
       sheet: fingerprint(sheetLink(sheet()!)),
@@ -240,14 +240,11 @@ export default function TakeSheet(props: { readonly list: string }) {
             </For>
           </ol>
           <Show when={!work().handedIn}>
-            <p role="status">
-              {answeredCount()} of {questions().length} answered.
-            </p>
-            <p class="actions">
-              <button type="button" onClick={() => change({ handedIn: true, day: today() })}>
-                Hand in and mark
-              </button>
-            </p>
+            <HandIn
+              answers={work().answers}
+              says="Hand in and mark"
+              handIn={() => change({ handedIn: true, day: today() })}
+            />
           </Show>
           <p role="status">{said()}</p>
         </form>

@@ -25,6 +25,8 @@ test('a sheet is sealed, taken, handed in and opened by its key alone, and stand
   await page.fill('#take-name', 'Zoë Marsh');
   await page.locator('#answer-1').fill('1');
   await button(page, 'Seal and hand in').click();
+  await expect(page.getByText('One of two is blank: 2. Press again')).toBeVisible();
+  await button(page, 'Seal and hand in').click();
   await expect(page.locator('.code output')).toBeInViewport(); // what is to be sent, wherever the button stood
   const handIn = await page.locator('.code output').innerText();
   expect(handIn).toMatch(/^hs1-[0-9a-z]{12}-[\w-]+$/);
