@@ -66,6 +66,7 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
   const [bank, setBank] = createSignal<readonly OwnQuestion[]>([]);
   const [shelf, setShelf] = createSignal<readonly OwnSheet[]>([]);
   const [shown, setShown] = createSignal(1);
+  const [toSeal, setToSeal] = createSignal(''); // the end of the address under which the sheet is sealed
   const [settled, setSettled] = createSignal<Settled>();
   const [asked, setAsked] = createSignal<readonly OwnAsked[]>();
   const [swapping, setSwapping] = createSignal<number>();
@@ -134,6 +135,13 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
     on([settled, shown], async ([now, version]) => {
       const drawn = now && (await drawnInSteps(askingOwn(now.sheet, version, kinds()), []));
       if (settled() === now && shown() === version) setAsked(drawn);
+    }),
+  );
+  createEffect(
+    on(settled, (now) => {
+      setToSeal('');
+      const link = now && (now.evenness?.missing.length ?? 0) === 0 ? ownLink(now.sheet) : undefined;
+      void link?.then((made) => settled() === now && !isTooLong(made) && setToSeal(made));
     }),
   );
   useAnnouncement(
@@ -366,6 +374,7 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
             <button type="button" disabled={!isSettled()} onClick={save}>
               Save it to a file
             </button>
+            <Show when={toSeal()}>{(link) => <a href={`../sealed/${link()}`}>Seal this sheet</a>}</Show>
             <For each={Object.entries(partTitles) as [Part, string][]}>
               {([part, title]) => (
                 <button type="button" disabled={!isSettled()} onClick={() => void printOut(part)}>

@@ -91,7 +91,7 @@ export default function SheetDesk(props: { readonly list: string }) {
   const seen = () => drawn() !== undefined && laid() >= drawn()!.asked.length;
   const pool = createMemo(() => poolOf(sheet(), kinds));
   const [whole, setWhole] = createSignal<Worksheet>(); // the sheet with what all its versions draw: a piece of work of its own
-  let settings: Worksheet | undefined; // of which that was made
+  const [settings, setSettings] = createSignal<Worksheet>(); // of which that was made
   /** Draws from a sheet, once its kinds of question are here. */
   const drawing = async <T,>(of: Worksheet, work: InSteps<T>) => {
     await lineReady(of.house);
@@ -99,10 +99,10 @@ export default function SheetDesk(props: { readonly list: string }) {
   };
   const settle = async (): Promise<Worksheet | undefined> => {
     const now = sheet();
-    if (settings === now) return whole();
+    if (settings() === now) return whole();
     const made = await drawing(now, fixing(now, kinds));
     if (made && sheet() === now) {
-      settings = now;
+      setSettings(now);
       setWhole(made);
     }
     return made;
@@ -321,6 +321,9 @@ export default function SheetDesk(props: { readonly list: string }) {
           <button type="button" disabled={!drawn()} onClick={() => void share()}>
             Copy the link for trainees
           </button>
+          <Show when={settings() === sheet() && whole() && sheetLink(whole()!)}>
+            {(link) => <a href={`sealed/${link()}`}>Seal this sheet</a>}
+          </Show>
         </p>
         <p role="status">{said()}</p>
         <details class="exchange" onToggle={() => setExchange(true)}>
