@@ -7,6 +7,7 @@ import { copyAddress } from './copy-address.ts';
 import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
 import { textOfFile } from './open-file.ts';
+import { HandOutFold } from './HandOutFold.tsx';
 import { saveFile } from './save-file.ts';
 import { isSheetToSeal, isTooLong, LONG_LINK, sealedLink } from './sealed-address.ts';
 import type { Sealable } from './sealed-draw.ts';
@@ -232,6 +233,19 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
                 )}
               </For>
             </p>
+            <HandOutFold
+              isReady
+              title={now().sealed.title}
+              mark={now().sealed.id}
+              versions={now().ones.length}
+              links={() =>
+                Promise.resolve(
+                  now().ones.some(isTooLong)
+                    ? 'A version is too long for a link: save the sheet to a file, which the trainees open.'
+                    : now().ones.map(addressOf),
+                )
+              }
+            />
           </>
         )}
       </Show>

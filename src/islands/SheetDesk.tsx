@@ -25,6 +25,7 @@ import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { afterFrame, turn, whenIdle } from '../house/idle.ts';
 import { liveParts, useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
+import { HandOutFold } from './HandOutFold.tsx';
 import { NumberField } from './NumberField.tsx';
 import { printPart } from './print-part.ts';
 import { ResultTable } from './ResultTable.tsx';
@@ -326,6 +327,20 @@ export default function SheetDesk(props: { readonly list: string }) {
           </Show>
         </p>
         <p role="status">{said()}</p>
+        <HandOutFold
+          isReady={mark() !== ''}
+          title={`Sheet “${sheet().seed}”`}
+          mark={mark()}
+          versions={sheet().versions}
+          links={async () => {
+            const made = await settle();
+            if (!made) return undefined;
+            remember(made);
+            return (
+              linkProblem(sheetLink(made)) ?? allVersions().map((each) => addressOf(sheetLink(made, each)))
+            );
+          }}
+        />
         <details class="exchange" onToggle={() => setExchange(true)}>
           <summary>For another system, or a table</summary>
           <Show when={isExchange() && drawn()}>
