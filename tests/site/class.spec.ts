@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { answersCode, resultCode, type Result } from '../../src/exercises/result.ts';
+import { ownSheetFile } from '../exercises/own-examples.ts';
 import { open, watch } from './pages.ts';
 
 test.use({ viewport: { width: 390, height: 844 } });
@@ -77,4 +78,45 @@ test('two tabs keep one class book, results come many at once, and the file has 
   await button(page, 'Save the book to a file').click();
   const file = JSON.parse(readFileSync(await (await saving).path(), 'utf8')) as { entries: object };
   expect(Object.keys(file.entries)).toHaveLength(3 + 2 + 3 + 1);
+}); // prettier-ignore
+
+test('a sheet leads to its seal, a file waits for the press, the list has the links, and a phone that handed one version in asks who takes the next', async ({ page, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await open(page, '/sheets/');
+  await page.getByRole('link', { name: 'Seal this sheet' }).click();
+  await expect(page.getByText('waits here: make a key')).toBeVisible();
+  await button(page, 'Make a key').click();
+  await expect(page.locator('#sealed-address')).toHaveValue(/\/sheet\/#sheet=/);
+  expect(new URL(page.url()).hash).toBe('');
+  await page.locator('#sealed-own-file').setInputFiles({ name: 'sheet.own.json', mimeType: 'application/json', buffer: Buffer.from(ownSheetFile()) });
+  await expect(page.locator('#sealed-said')).toContainText('is read from the file');
+  await expect(page.locator('#sealed-address')).toHaveValue('');
+  await page.fill('#sealed-address', `https://example.org${sheet.replace('a.1.', 'a.2.')}`);
+  await button(page, 'Draw it anew and seal it').click();
+  await expect(page.locator('#sealed-said')).toContainText('Sealed as');
+  await page.reload();
+  await page.getByText('Sealed before, in this browser').click();
+  await button(page, 'its links').click();
+  await expect(page.getByRole('link', { name: 'See it with its answers' })).toHaveAttribute('href', /sheets\/#sheet=/);
+  await page.getByText('Who gets which version').click();
+  await page.fill('#handed-names', 'Una Thornwath\nZoë Marsh');
+  await button(page, 'Copy it with the links').click();
+  await expect(page.getByText('The list is copied')).toBeVisible();
+  const lines = (await page.evaluate(() => navigator.clipboard.readText())).split('\n');
+  expect(lines.map((line) => line.split(': ')[0])).toEqual(['Una Thornwath', 'Zoë Marsh']);
+  for (const [i, line] of lines.entries()) {
+    const { pathname, hash } = new URL(line.split(': ')[1]!);
+    await open(page, '/'); // a phone that goes from hand to hand
+    await open(page, `${pathname}${hash}`);
+    if (i === 1) {
+      await expect(page.locator('#other-version')).toHaveText('Version 1 of this sheet was handed in here');
+      await page.fill('#other-name', 'Zoë Marsh');
+      await button(page, 'Begin version 2').click();
+      await expect(page.locator('#take-name')).toHaveValue('Zoë Marsh');
+    } else {
+      await page.fill('#take-name', 'Una Thornwath');
+      for (let press = 0; press < 2; press++) await button(page, 'Seal and hand in').click();
+      await expect(page.locator('.code output')).toContainText('hs1-');
+    }
+  }
 }); // prettier-ignore
