@@ -40,6 +40,13 @@ export function allowedBy(question: Question): string {
   return low === high ? `${last} alone` : `from ${formatNumber(low, digits)} to ${last}`;
 }
 
+/** The working beside an answer that was given in words: the option that is right is not said again. */
+export function workingBeside(question: Question): readonly string[] {
+  if (!('options' in question)) return question.working;
+  const right = question.options[question.answer]!.text.replace(/\.?$/, '.');
+  return question.working.map((line) => (line.startsWith(`${right} `) ? line.slice(right.length + 1) : line));
+}
+
 /** The answer in a key; behind a letter, what it stands for. */
 export function answerInWords(question: Question): string {
   const key = keyOf(question);

@@ -2,8 +2,8 @@
 import { leftOpen } from '../core/fault/decide.ts';
 import { foundIn, type FaultCase, type Shown } from './draw.ts';
 
-/** Points for the cause, for the first thing done, and for the cost. A trainer's rule, without a source. */
-export const POINTS = { cause: 50, first: 30, cost: 20 } as const;
+/** Points for the cause, for the first thing done and for the cost; and, where the cause is another, at most so many for what was ruled out. A trainer's rule, without a source. */
+export const POINTS = { cause: 50, first: 30, cost: 20, ruledOut: 20 } as const;
 
 export interface Answer {
   readonly asked: readonly string[];
@@ -22,6 +22,11 @@ export interface FaultMark {
   readonly least: number;
   /** Causes that what was asked leaves open. */
   readonly open: readonly string[];
+  /** Other causes that what everybody sees had left, and how many of them the readings ruled out. */
+  readonly others: number;
+  readonly gone: number;
+  /** Points for that: only where the cause named is another, and one that the readings had left open. */
+  readonly ruledOut: number;
   readonly total: number;
 }
 
@@ -41,20 +46,24 @@ export const neededOf = ({ readings, least, cause }: FaultCase, asked: readonly 
 
 /**
  * Marks an answer, 0–100. A harmful act first scores nothing, and so does a guess without a reading that bears on it.
- * The cost counts only where the cause is right and was decided.
+ * The cost counts only where the cause is right and was decided. A wrong cause that the readings left open earns the part of
+ * `POINTS.ruledOut` that they had ruled out of the other causes left by what everybody sees.
  */
 export function markFault(of: FaultCase, { asked, cause, first }: Answer): FaultMark {
   const had = hadOf(of, asked);
   const found = foundIn(of.readings);
   const open = leftOpen(had, found, of.supposed);
-  const bears = open.length < leftOpen(hadOf(of, []), found, of.supposed).length;
+  const before = leftOpen(hadOf(of, []), found, of.supposed);
+  const bears = open.length < before.length;
+  const [others, gone] = [before.length - 1, before.length - open.length]; // the true cause is open always
   const isCause = cause === of.cause.id;
   const isFirst = first === of.cause.first;
   const harm = of.bench.firsts.find(({ id }) => id === first)?.harms;
   const [spent, least] = [costOf(had), costOf(neededOf(of, asked))];
   const isDecided = isCause && open.length === 1;
   const cost = isDecided ? POINTS.cost * (spent <= least ? 1 : least / spent) : 0;
-  const points = (isCause ? POINTS.cause : 0) + (isFirst ? POINTS.first : 0) + cost;
+  const ruledOut = !isCause && open.includes(cause) ? Math.round((POINTS.ruledOut * gone) / others) : 0;
+  const points = (isCause ? POINTS.cause : 0) + (isFirst ? POINTS.first : 0) + cost + ruledOut;
   return {
     isCause,
     isFirst,
@@ -63,6 +72,9 @@ export function markFault(of: FaultCase, { asked, cause, first }: Answer): Fault
     spent,
     least,
     open,
+    others,
+    gone,
+    ruledOut,
     total: harm || !bears ? 0 : Math.round(points),
   };
 }

@@ -225,7 +225,7 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
                   of={of()}
                   mark={made()}
                   asked={asked()}
-                  chosen={first()}
+                  chosenCause={cause()}
                   house={name()}
                   line={unwrap(line())}
                   sources={props.sources}

@@ -1,5 +1,5 @@
 // How a case came out: points, the cause with its source, what each reading said, and the line for a record.
-import { For, Show } from 'solid-js';
+import { createSignal, For, Show } from 'solid-js';
 import type { Line } from '../core/line/line.ts';
 import { answerOf, told, type FaultCase } from '../fault/draw.ts';
 import { faultLine, linkOfFault, LONGEST_NAME } from '../fault/link.ts';
@@ -11,7 +11,7 @@ export function FaultResult(props: {
   readonly of: FaultCase;
   readonly mark: FaultMark;
   readonly asked: readonly string[];
-  readonly chosen: string;
+  readonly chosenCause: string;
   readonly house: string;
   readonly line: Line;
   readonly sources: Readonly<Record<string, string>>;
@@ -39,6 +39,16 @@ export function FaultResult(props: {
   const lower = (order: string) => order[0]!.toLowerCase() + order.slice(1);
   const needed = () => neededOf(props.of, props.asked).map(({ asks }) => lower(asks));
   const others = () => props.mark.open.filter((id) => id !== cause.id);
+  const [copied, setCopied] = createSignal('');
+  const resultLine = () => faultLine(props.whose, seed, code(), props.mark, today());
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(resultLine());
+      setCopied('The line is copied. Send it to your trainer.');
+    } catch {
+      setCopied('Copy the line by hand, and send it to your trainer.');
+    }
+  };
   const code = () => codeOfHouse({ name: '', ...props.line.house });
   return (
     <div class="fault-end">
@@ -58,6 +68,14 @@ export function FaultResult(props: {
           {props.mark.isCause ? `The cause is right${worth(POINTS.cause)}.` : 'The cause is another.'} {cause.title}. {cause.why}{' '}
           <span class="small">({props.sources[cause.rests]})</span>
         </li>
+        <Show when={scores() && !props.mark.isCause}>
+          <li>
+            {`Your readings had ruled out ${props.mark.gone} of the ${props.mark.others} other causes. `}
+            {props.mark.ruledOut > 0 || props.mark.open.includes(props.chosenCause)
+              ? `Yours was still open to them: ${props.mark.ruledOut} of ${POINTS.ruledOut} points.`
+              : 'Yours was among those, so that earns nothing.'}
+          </li>
+        </Show>
         <li>
           {props.mark.isFirst ? `What comes first was done first${worth(POINTS.first)}.` : `First comes: ${right()}.`}
         </li>
@@ -110,8 +128,14 @@ export function FaultResult(props: {
         />
       </div>
       <p>
-        <output class="result-line">{faultLine(props.whose, seed, code(), props.mark, today())}</output>
+        <output class="result-line">{resultLine()}</output>
       </p>
+      <p class="actions">
+        <button type="button" onClick={() => void copy()}>
+          Copy the line
+        </button>
+      </p>
+      <p role="status">{copied()}</p>
       <p class="meaning">
         {props.house}. Anybody can type such a line, so it proves nothing alone. The class book takes it. It is practice and no leave to do the work.{' '}
         <a href={linkOfFault(seed)}>Link to this case</a>: with the same house it is the same for everybody.

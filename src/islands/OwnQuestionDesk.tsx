@@ -22,6 +22,7 @@ import { OwnQuestionForm } from './OwnQuestionForm.tsx';
 import { saveFile } from './save-file.ts';
 import { Working } from './Working.tsx';
 
+const MOST_TRIES = 12; // draws, until two differ
 const NOT_KEPT = 'This browser does not keep your questions: save them to a file.';
 const freshId = (place = 0) => `own-${Date.now().toString(36)}${place.toString(36)}`;
 
@@ -34,7 +35,7 @@ export default function OwnQuestionDesk() {
     readonly proof: Proof;
     readonly question?: OwnQuestion;
   }>();
-  const [example, setExample] = createSignal<Question>();
+  const [examples, setExamples] = createSignal<readonly Question[]>([]);
   const [said, setSaid] = createSignal('');
   let draws = 0;
   let finding: HTMLDivElement | undefined;
@@ -51,15 +52,22 @@ export default function OwnQuestionDesk() {
     setBank(next);
     setSaid(keepBank(next) ? sentence : NOT_KEPT);
   };
-  const another = (of: OwnQuestion) =>
-    setExample(draw(kindOf(of), `example/${++draws}`, builtInHouse)?.question);
+  /** Draws two that differ, for whoever wrote it to judge; one where it has no other. */
+  const work = (of: OwnQuestion) => {
+    const found = new Map<string, Question>();
+    for (let tries = 0; tries < MOST_TRIES && found.size < 2; tries++) {
+      const question = draw(kindOf(of), `example/${++draws}`, builtInHouse)?.question;
+      if (question) found.set(`${question.prompt} ${answerInWords(question)}`, question);
+    }
+    setExamples([...found.values()]);
+  };
   const tryAll = () => {
     const of = draft();
     const question = questionOf(of, editing() ?? 'own-draft');
     const proof = typeof question === 'string' ? { isSound: false, tried: 0, leftOut: 0, says: [question] } : proved(question); // prettier-ignore
     setTried({ of, proof, ...(typeof question === 'string' ? {} : { question }) });
-    setExample(undefined);
-    if (proof.isSound) another(question as OwnQuestion);
+    setExamples([]);
+    if (proof.isSound) work(question as OwnQuestion);
     return proof.isSound;
   };
   const isTried = () => tried()?.of === draft();
@@ -71,14 +79,14 @@ export default function OwnQuestionDesk() {
     setEditing(undefined);
     setDraft(freshDraft);
     setTried(undefined);
-    setExample(undefined);
+    setExamples([]);
     focusAfter(event, () => saying);
   };
   const edit = (question: OwnQuestion, event: Event) => {
     setEditing(question.id);
     setDraft(draftOf(question));
     setTried(undefined);
-    setExample(undefined);
+    setExamples([]);
     setSaid(`“${question.title}” stands in the form. Sheets that ask it already go on asking it as it was.`);
     focusAfter(event, () => form);
   };
@@ -118,39 +126,37 @@ export default function OwnQuestionDesk() {
               <>
                 <p class={now().proof.isSound ? 'verdict' : 'problem'}>
                   {now().proof.isSound
-                    ? `Sound: ${now().proof.tried === 1 ? 'its one draw was' : `all ${formatNumber(now().proof.tried, 0)} draws were`} tried.`
-                    : 'Not sound yet.'}
+                    ? `${now().proof.tried === 1 ? 'Its one draw holds together.' : `Every draw holds together: ${formatNumber(now().proof.tried, 0)} tried.`} Whether the key is right is for you to see: here ${examples().length === 1 ? 'is one draw' : 'are two draws'} worked.`
+                    : 'It does not hold together yet.'}
                 </p>
                 <For each={now().proof.says}>{(each) => <p>{each}</p>}</For>
               </>
             )}
           </Show>
         </div>
-        <Show when={isTried() && example()}>
-          {(question) => (
-            <div class="own-preview">
-              <p class="prompt">{keepTogether(question().prompt)}</p>
-              <Show when={isChoiceQuestion(question()) && question()}>
-                {(choice) => (
-                  <Lettered
-                    of={(choice() as Extract<Question, { options: unknown }>).options.map(({ text }) => text)}
-                  />
-                )}
-              </Show>
-              <p>
-                Answer: <b class="number">{answerInWords(question())}</b>{' '}
-                <span class="about">
-                  {isNumberQuestion(question()) ? `counts as right: ${allowedBy(question())}` : ''}
-                </span>
-              </p>
-              <Working question={question()} />
-              <p class="actions">
-                <button type="button" onClick={() => another(tried()!.question!)}>
-                  Another draw
-                </button>
-              </p>
-            </div>
-          )}
+        <Show when={isTried() && examples().length > 0}>
+          <For each={examples()}>
+            {(question) => (
+              <div class="own-preview">
+                <p class="prompt">{keepTogether(question.prompt)}</p>
+                <Show when={isChoiceQuestion(question) && question}>
+                  {(choice) => <Lettered of={choice().options.map(({ text }) => text)} />}
+                </Show>
+                <p>
+                  Answer: <b class="number">{answerInWords(question)}</b>{' '}
+                  <span class="about">
+                    {isNumberQuestion(question) ? `counts as right: ${allowedBy(question)}` : ''}
+                  </span>
+                </p>
+                <Working question={question} />
+              </div>
+            )}
+          </For>
+          <p class="actions">
+            <button type="button" onClick={() => work(tried()!.question!)}>
+              Two other draws
+            </button>
+          </p>
         </Show>
         <p role="status" tabindex="-1" ref={saying}>
           {said()}

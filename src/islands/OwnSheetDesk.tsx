@@ -17,6 +17,7 @@ import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
 import { focusAfter } from './focus-after.ts';
 import { textOfFile } from './open-file.ts';
+import { HandOutFold } from './HandOutFold.tsx';
 import { isTooLong, ownLink, readOwnLink } from './own-address.ts';
 import { isDraftKey, keepDraft, keepSheet, keptBank, keptDraft, keptSheets } from './own-kept.ts';
 import { kindsById, type KindsById } from './own-kinds.ts';
@@ -66,6 +67,7 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
   const [bank, setBank] = createSignal<readonly OwnQuestion[]>([]);
   const [shelf, setShelf] = createSignal<readonly OwnSheet[]>([]);
   const [shown, setShown] = createSignal(1);
+  const [toSeal, setToSeal] = createSignal(''); // the end of the address under which the sheet is sealed
   const [settled, setSettled] = createSignal<Settled>();
   const [asked, setAsked] = createSignal<readonly OwnAsked[]>();
   const [swapping, setSwapping] = createSignal<number>();
@@ -136,6 +138,13 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
       if (settled() === now && shown() === version) setAsked(drawn);
     }),
   );
+  createEffect(
+    on(settled, (now) => {
+      setToSeal('');
+      const link = now && (now.evenness?.missing.length ?? 0) === 0 ? ownLink(now.sheet) : undefined;
+      void link?.then((made) => settled() === now && !isTooLong(made) && setToSeal(made));
+    }),
+  );
   useAnnouncement(
     'own sheet',
     () => [mark(), shown()],
@@ -204,14 +213,23 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
     if ((settled()!.evenness?.missing.length ?? 0) > 0) return void setSaid('One of the questions cannot be drawn for this house: swap it or take it out first.'); // prettier-ignore
     return settled()!.sheet;
   };
-  const share = async () => {
+  /** The address of the sheet for trainees, which is remembered; nothing, and a sentence, where there is none. */
+  const addressOut = async (): Promise<string | undefined> => {
     const made = whole();
-    if (!made) return;
+    if (!made) return undefined;
     const link = await ownLink(made);
-    if (!isTooLong(link)) rememberSheet({ mark: mark(), title: made.title || 'A sheet', address: `sheet/own/${link}`, day: today() }); // prettier-ignore
     if (isTooLong(link)) return void setSaid('This sheet is too long for a link: save it to a file, which the trainee opens.'); // prettier-ignore
-    const address = `${location.origin}${location.pathname.replace(/sheets\/own\/$/, 'sheet/own/')}${link}`;
-    setSaid(await copyAddress(address, `The link to sheet ${mark()} is copied, ${address.length} characters. It draws the same ever after; add &version=3 for one version.`)); // prettier-ignore
+    rememberSheet({
+      mark: mark(),
+      title: made.title || 'A sheet',
+      address: `sheet/own/${link}`,
+      day: today(),
+    });
+    return `${location.origin}${location.pathname.replace(/sheets\/own\/$/, 'sheet/own/')}${link}`;
+  };
+  const share = async () => {
+    const address = await addressOut();
+    if (address !== undefined) setSaid(await copyAddress(address, `The link to sheet ${mark()} is copied, ${address.length} characters. It draws the same ever after; add &version=3 for one version.`)); // prettier-ignore
   };
   const save = () => {
     const made = whole();
@@ -318,6 +336,7 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
       <div class="screen-only">
         <OwnSheetFind
           kinds={choosable()}
+          own={own()}
           house={houseOfOwn(sheet())}
           swapping={swapping() === undefined ? undefined : swapping()! + 1}
           add={add}
@@ -366,6 +385,7 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
             <button type="button" disabled={!isSettled()} onClick={save}>
               Save it to a file
             </button>
+            <Show when={toSeal()}>{(link) => <a href={`../sealed/${link()}`}>Seal this sheet</a>}</Show>
             <For each={Object.entries(partTitles) as [Part, string][]}>
               {([part, title]) => (
                 <button type="button" disabled={!isSettled()} onClick={() => void printOut(part)}>
@@ -375,6 +395,16 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
               )}
             </For>
           </p>
+          <HandOutFold
+            isReady={isSettled()}
+            title={sheet().title || 'A sheet'}
+            mark={mark()}
+            versions={sheet().versions}
+            links={async () => {
+              const address = await addressOut();
+              return address === undefined ? said() : numbers().map((each) => `${address}&version=${each}`);
+            }}
+          />
           <ExchangeFold
             isReady={isSettled()}
             mark={mark}

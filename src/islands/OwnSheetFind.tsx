@@ -5,6 +5,7 @@ import { keepTogether } from '../core/keep-together.ts';
 import type { House } from '../core/line/house.ts';
 import { draw } from '../exercises/draw.ts';
 import { hardnessOf } from '../exercises/hardness.ts';
+import type { OwnQuestion } from '../exercises/own/own-question.ts';
 import type { Question, QuestionKind } from '../exercises/question.ts';
 import { formTitles, topics, topicTitles, type Topic } from '../exercises/topics.ts';
 import { answerInWords } from '../exercises/wording.ts';
@@ -14,6 +15,8 @@ const SHOWN = 6; // kinds at a time: more would push the sheet off a phone
 
 export function OwnSheetFind(props: {
   readonly kinds: readonly QuestionKind[];
+  /** The trainer's own questions, whose wording is searched as well. */
+  readonly own: readonly OwnQuestion[];
   readonly house: House;
   /** The place, from 1, that the next one takes; nothing when it is added at the end. */
   readonly swapping: number | undefined;
@@ -27,13 +30,22 @@ export function OwnSheetFind(props: {
     readonly question: Question | undefined;
   }>();
   let tries = 0;
+  const [inside, setInside] = createSignal<Readonly<Record<string, string>>>({}); // the words of what each kind asks
+  let isFetched = false;
+  /** Fetches those words with the first use of the search; without them it looks in titles. */
+  const fetchWords = () => {
+    if (isFetched) return;
+    isFetched = true;
+    void fetch(new URL('words.json', location.href)).then((answer) => answer.json()).then(setInside, () => (isFetched = false)); // prettier-ignore
+  };
   const found = createMemo(() => {
     const wanted = words().toLowerCase().split(/\s+/).filter(Boolean);
     return props.kinds.filter((kind) => {
       const isOf =
         topic() === 'all' || (topic() === 'own' ? kind.id.startsWith('own-') : kind.topic === topic());
+      const asks = inside()[kind.id] ?? props.own.find(({ id }) => id === kind.id)?.wording ?? '';
       const text =
-        `${kind.title} ${topicTitles[kind.topic]} ${formTitles[kind.form]} ${kind.id}`.toLowerCase();
+        `${kind.title} ${topicTitles[kind.topic]} ${formTitles[kind.form]} ${kind.id} ${asks}`.toLowerCase();
       return isOf && wanted.every((word) => text.includes(word));
     });
   });
@@ -52,7 +64,7 @@ export function OwnSheetFind(props: {
       </h2>
       <form class="choose" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <div class="field">
-          <label for="own-words">Words in its name</label>
+          <label for="own-words">Words in its name or its question</label>
           <input
             id="own-words"
             class="words"
@@ -60,7 +72,9 @@ export function OwnSheetFind(props: {
             maxlength="60"
             autocomplete="off"
             value={words()}
+            onFocus={fetchWords}
             onInput={(event) => {
+              fetchWords();
               setWords(event.currentTarget.value);
               setFrom(0);
             }}
@@ -85,7 +99,7 @@ export function OwnSheetFind(props: {
       </form>
       <p role="status" class="fits">
         {found().length === 0
-          ? 'None is called so.'
+          ? 'None has these words.'
           : `${formatCount(found().length, 'kind')} of question; ${from() + 1} to ${Math.min(found().length, from() + SHOWN)} are listed.`}
       </p>
       <ul class="own-found">

@@ -84,11 +84,10 @@ export function OwnSheetItems(props: {
                 </Show>
                 <button
                   type="button"
-                  aria-pressed={item.kept !== undefined}
-                  aria-label={`Keep this draw: ${name()}`}
+                  aria-label={`${item.kept === undefined ? 'Keep this draw' : 'Let it be drawn anew'}: ${name()}`}
                   onClick={() => props.keep(i())}
                 >
-                  Keep this draw
+                  {item.kept === undefined ? 'Keep this draw' : 'Let it be drawn anew'}
                 </button>
                 <button
                   type="button"

@@ -1,7 +1,7 @@
 // A question on paper: what is asked, its curve, its options or steps behind their letters, and a line to answer on or the answer with its working.
 import { For, Show } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
-import { letter } from '../exercises/letters.ts';
+import { keyOf, letter } from '../exercises/letters.ts';
 import { isChoiceQuestion, isNumberQuestion, isOrderQuestion, type Question } from '../exercises/question.ts';
 import { answerInWords, askFor, unitAsked } from '../exercises/wording.ts';
 import { Chart } from './Chart.tsx';
@@ -51,7 +51,8 @@ export function PaperQuestion(props: { readonly question: Question; readonly par
         }
       >
         <p>
-          Answer: <b class="number">{answerInWords(question)}</b>
+          Answer:{' '}
+          <b class="number">{isChoiceQuestion(question) ? keyOf(question) : answerInWords(question)}</b>
         </p>
         <Working question={question} />
       </Show>

@@ -24,6 +24,7 @@ import { inWords, today } from './today.ts';
 const LONGEST_PASTED = 600_000; // characters of hand-ins that are read: about a thousand
 const MOST_TOLD = 8;
 const MINUTE = 60_000; // ms
+const LONGEST = 1440; // min that a class book counts: a day
 
 interface Marked {
   readonly handIn: HandIn;
@@ -107,11 +108,11 @@ export function SealedBack(props: { readonly key: SecretKey; readonly list: stri
     );
     const taken = put(
       withThings(book, sheetThings),
-      marked().filter(({ handIn }) => handIn.name !== '').map(({ result, handIn, of }) => ({
-        name: handIn.name,
+      marked().filter(({ handIn }) => handIn.name !== '').map((each) => ({
+        name: each.handIn.name,
         way: 'sealed' as const,
-        work: { kind: 'sheet' as const, title: of.title, mark: of.mark, address: '', day: handIn.day },
-        got: gotOf(result),
+        work: { kind: 'sheet' as const, title: each.of.title, mark: each.of.mark, address: '', day: each.handIn.day },
+        got: { ...gotOf(each.result), minutes: Math.min(LONGEST, minutesOf(each)) },
       })),
     ); // prettier-ignore
     const { isKept } = keepBook(taken.book);

@@ -6,6 +6,7 @@ import { FileField } from './FileField.tsx';
 import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
 import { keepSealKey, keptSealKey } from './seal-kept.ts';
+import { isSheetToSeal } from './sealed-address.ts';
 import { SealedBack } from './SealedBack.tsx';
 import { SealedMake } from './SealedMake.tsx';
 
@@ -13,6 +14,7 @@ export default function SealedDesk(props: { readonly list: string }) {
   const [key, setKey] = createSignal<SecretKey>();
   const [print, setPrint] = createSignal('');
   const [said, setSaid] = createSignal('');
+  const [waits, setWaits] = createSignal(false); // a sheet in the address, to be sealed
 
   const takeKey = async (next: SecretKey, says: string) => {
     if (!(await isSealKeySound(next))) return void setSaid('This key is damaged: it does not open what is sealed to it.'); // prettier-ignore
@@ -21,6 +23,7 @@ export default function SealedDesk(props: { readonly list: string }) {
     setSaid(keepSealKey(next) ? says : `${says} This browser does not keep it: save it to a file now.`);
   };
   onMount(() => {
+    setWaits(isSheetToSeal(location.hash));
     if (!canSign()) return void setSaid('This page came by an address that browsers do not trust with keys (plain http), so nothing can be sealed here. Open it by https.'); // prettier-ignore
     const kept = keptSealKey();
     if (typeof kept === 'string') setSaid(kept);
@@ -36,7 +39,8 @@ export default function SealedDesk(props: { readonly list: string }) {
           fallback={
             <p>
               A key is made once. Whoever has its file can open the sheets and the answers; who has lost it
-              can open neither.
+              can open neither.{' '}
+              <Show when={waits()}>The sheet to be sealed waits here: make a key, or open yours.</Show>
             </p>
           }
         >

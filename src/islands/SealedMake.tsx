@@ -1,13 +1,15 @@
 // Sealing a sheet, and the sheets that were sealed in this browser, with the links that are handed out.
 import { createSignal, For, onMount, Show } from 'solid-js';
 import { onlyVersion, readSealed, sealedText, type SealedSheet } from '../exercises/sealed/sealed-sheet.ts';
+import type { OwnSheet } from '../exercises/own/own-sheet.ts';
 import type { SecretKey } from '../handing/signing.ts';
 import { copyAddress } from './copy-address.ts';
 import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
 import { textOfFile } from './open-file.ts';
+import { HandOutFold } from './HandOutFold.tsx';
 import { saveFile } from './save-file.ts';
-import { isTooLong, LONG_LINK, sealedLink } from './sealed-address.ts';
+import { isSheetToSeal, isTooLong, LONG_LINK, sealedLink } from './sealed-address.ts';
 import type { Sealable } from './sealed-draw.ts';
 import { keepSeal, keptSeals } from './seal-kept.ts';
 import { inWords, today } from './today.ts';
@@ -19,7 +21,7 @@ interface Made {
   readonly day: string;
   readonly all: string;
   readonly ones: readonly string[];
-  /** Where it stands with its answers; only while it is just made. */
+  /** Where it stands with its answers, where the key opens it. */
   readonly desk?: string;
 }
 async function linksOf(sealed: SealedSheet): Promise<Pick<Made, 'all' | 'ones'>> {
@@ -35,14 +37,31 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
   const [title, setTitle] = createSignal('');
   const [chosen, setChosen] = createSignal('');
   const [titles, setTitles] = createSignal<readonly string[]>([]);
+  const [fromFile, setFromFile] = createSignal<OwnSheet>();
   const [made, setMade] = createSignal<Made>();
   const [kept, setKept] = createSignal(keptSeals());
   onMount(async () => {
+    if (isSheetToSeal(location.hash)) {
+      setAddress(
+        location.href.replace(
+          /sheets\/sealed\//,
+          location.hash.startsWith('#own=') ? 'sheet/own/' : 'sheet/',
+        ),
+      );
+      history.replaceState(null, '', location.pathname); // that address is not sealed, so it stays in nobody’s bar
+    }
     const { keptSheets } = await import('./own-kept.ts');
     setTitles(keptSheets().all.flatMap(({ title, notes }) => (notes ? [title] : [])));
   });
 
+  /** Takes a sheet from one place: what the others held is let go. */
+  const choose = (from: { title?: string; address?: string; own?: OwnSheet }) => {
+    setChosen(from.title ?? '');
+    setAddress(from.address ?? '');
+    setFromFile(from.own);
+  };
   const wanted = async (): Promise<Sealable | string> => {
+    if (fromFile()) return { own: fromFile()! };
     if (chosen() !== '') {
       const { keptSheets } = await import('./own-kept.ts');
       const own = keptSheets().all.find(({ title }) => title === chosen());
@@ -84,8 +103,10 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
   const show = async (text: string, day: string) => {
     const sealed = readSealed(text);
     if (typeof sealed === 'string') return void setSaid(sealed);
-    setMade({ sealed, day, ...(await linksOf(sealed)) });
-    setSaid(`The links of “${sealed.title}” are here again.`);
+    const { deskOfSealed } = await import('./sealed-draw.ts');
+    const [links, desk] = await Promise.all([linksOf(sealed), deskOfSealed(sealed.id, sealed.seal, props.key)]); // prettier-ignore
+    setMade({ sealed, day, ...links, ...(typeof desk === 'string' ? {} : { desk: desk.address }) });
+    setSaid(`The links of “${sealed.title}” are here again.${typeof desk === 'string' ? ` ${desk}` : ''}`);
   };
   const addressOf = (link: string) => `${location.origin}${location.pathname.replace(/sheets\/sealed\/$/, 'sheet/sealed/')}${link}`; // prettier-ignore
   const copy = async (link: string, what: string) => {
@@ -106,7 +127,7 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
               id="sealed-kept"
               autocomplete="off"
               value={chosen()}
-              onChange={(event) => setChosen(event.currentTarget.value)}
+              onChange={(event) => choose({ title: event.currentTarget.value })}
             >
               <option value="">by its link or file</option>
               <For each={titles()}>{(title) => <option value={title}>{title}</option>}</For>
@@ -123,7 +144,7 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
             type="text"
             autocomplete="off"
             value={address()}
-            onInput={(event) => setAddress(event.currentTarget.value)}
+            onInput={(event) => choose({ address: event.currentTarget.value })}
           />
         </div>
         <Show when={chosen() === '' && address().trim() !== ''}>
@@ -151,14 +172,18 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
               const text = await textOfFile(file, LONGEST_OWN, 'a sheet');
               const { readOwnSheet } = await import('../exercises/own/own-text.ts');
               const read = 'problem' in text ? text.problem : readOwnSheet(text.text);
-              await sealIt(typeof read === 'string' ? read : { own: read });
+              if (typeof read === 'string') return void setSaid(read);
+              choose({ own: read });
+              setSaid(
+                `“${read.title || 'A sheet'}” is read from the file. It is sealed when you press the button.`,
+              );
             }}
           />
         </div>
         <p class="actions">
           <button
             type="button"
-            disabled={chosen() === '' && address().trim() === ''}
+            disabled={chosen() === '' && address().trim() === '' && !fromFile()}
             onClick={() => void wanted().then(sealIt)}
           >
             Draw it anew and seal it
@@ -208,6 +233,19 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
                 )}
               </For>
             </p>
+            <HandOutFold
+              isReady
+              title={now().sealed.title}
+              mark={now().sealed.id}
+              versions={now().ones.length}
+              links={() =>
+                Promise.resolve(
+                  now().ones.some(isTooLong)
+                    ? 'A version is too long for a link: save the sheet to a file, which the trainees open.'
+                    : now().ones.map(addressOf),
+                )
+              }
+            />
           </>
         )}
       </Show>

@@ -25,6 +25,7 @@ import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { afterFrame, turn, whenIdle } from '../house/idle.ts';
 import { liveParts, useHouse } from '../house/store.ts';
 import { useAnnouncement } from './announce.ts';
+import { HandOutFold } from './HandOutFold.tsx';
 import { NumberField } from './NumberField.tsx';
 import { printPart } from './print-part.ts';
 import { ResultTable } from './ResultTable.tsx';
@@ -91,7 +92,7 @@ export default function SheetDesk(props: { readonly list: string }) {
   const seen = () => drawn() !== undefined && laid() >= drawn()!.asked.length;
   const pool = createMemo(() => poolOf(sheet(), kinds));
   const [whole, setWhole] = createSignal<Worksheet>(); // the sheet with what all its versions draw: a piece of work of its own
-  let settings: Worksheet | undefined; // of which that was made
+  const [settings, setSettings] = createSignal<Worksheet>(); // of which that was made
   /** Draws from a sheet, once its kinds of question are here. */
   const drawing = async <T,>(of: Worksheet, work: InSteps<T>) => {
     await lineReady(of.house);
@@ -99,10 +100,10 @@ export default function SheetDesk(props: { readonly list: string }) {
   };
   const settle = async (): Promise<Worksheet | undefined> => {
     const now = sheet();
-    if (settings === now) return whole();
+    if (settings() === now) return whole();
     const made = await drawing(now, fixing(now, kinds));
     if (made && sheet() === now) {
-      settings = now;
+      setSettings(now);
       setWhole(made);
     }
     return made;
@@ -321,8 +322,25 @@ export default function SheetDesk(props: { readonly list: string }) {
           <button type="button" disabled={!drawn()} onClick={() => void share()}>
             Copy the link for trainees
           </button>
+          <Show when={settings() === sheet() && whole() && sheetLink(whole()!)}>
+            {(link) => <a href={`sealed/${link()}`}>Seal this sheet</a>}
+          </Show>
         </p>
         <p role="status">{said()}</p>
+        <HandOutFold
+          isReady={mark() !== ''}
+          title={`Sheet “${sheet().seed}”`}
+          mark={mark()}
+          versions={sheet().versions}
+          links={async () => {
+            const made = await settle();
+            if (!made) return undefined;
+            remember(made);
+            return (
+              linkProblem(sheetLink(made)) ?? allVersions().map((each) => addressOf(sheetLink(made, each)))
+            );
+          }}
+        />
         <details class="exchange" onToggle={() => setExchange(true)}>
           <summary>For another system, or a table</summary>
           <Show when={isExchange() && drawn()}>

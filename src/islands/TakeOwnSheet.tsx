@@ -10,8 +10,11 @@ import { pointsOf, type Mark } from '../exercises/verdict.ts';
 import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
 import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
+import { handedInHere, type HandedIn } from './handed-in-here.ts';
+import { HandIn } from './HandIn.tsx';
 import { fetchMarker, markerHere } from './marker.ts';
 import { NumberField } from './NumberField.tsx';
+import { OtherVersion } from './OtherVersion.tsx';
 import { textOfFile } from './open-file.ts';
 import { readOwnLink } from './own-address.ts';
 import { dayOf, readTaken, freshTaken, type Taken } from './own-taken.ts';
@@ -29,6 +32,7 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
   const [sheet, setSheet] = createSignal<OwnSheet>();
   const [version, setVersion] = createSignal<number>();
   const [chosen, setChosen] = createSignal(1);
+  const [other, setOther] = createSignal<HandedIn & { readonly wanted: number }>();
   const [isWrong, setWrong] = createSignal(false);
   const [asked, setAsked] = createSignal<readonly OwnAsked[]>([]);
   const [work, setWork] = createSignal<Taken>(freshTaken(0));
@@ -40,8 +44,12 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
   let isHeld = false; // true while answers that cannot be read could not be set aside: nothing is written over them
 
   const mark = createMemo(() => (sheet() ? ownMark(sheet()!) : ''));
-  const key = () => keyOf(`own-taken/${mark()}/${version() ?? 1}`);
-  const open = async (of: OwnSheet, at: number) => {
+  const keyAt = (at: number) => keyOf(`own-taken/${mark()}/${at}`);
+  const key = () => keyAt(version() ?? 1);
+  const open = async (of: OwnSheet, at: number, name?: string) => {
+    const before = name === undefined ? handedInHere(keyAt, at) : undefined;
+    setOther(before && { ...before, wanted: at });
+    if (before) return;
     await lineReady(of.house);
     const [kinds] = await Promise.all([kindsById(props.list, of.own), QuestionView.preload(), MarkView.preload()]).catch(() => [undefined]); // prettier-ignore
     const drawn = kinds && (await drawnInSteps(askingOwn(of, at, kinds), []));
@@ -54,10 +62,12 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
     isHeld = kept === undefined && !keepAside(`${key()}-kept-aside`, text!);
     if (kept === undefined) setSaid('Answers to this sheet were kept in this browser and cannot be read; they are set aside in it. Please start again.'); // prettier-ignore
     setWork(kept ?? freshTaken(drawn.length, Date.now()));
+    if (name !== undefined) change({ name });
   };
   const take = (of: OwnSheet, at?: number) => {
     setProblem(undefined);
     setVersion(undefined);
+    setOther(undefined);
     setSheet(of);
     if (at !== undefined || of.versions === 1) void open(of, at ?? 1);
   };
@@ -143,7 +153,16 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
           </div>
         </div>
       </Show>
-      <Show when={sheet() && version() === undefined && sheet()}>
+      <Show when={other()}>
+        {(before) => (
+          <OtherVersion
+            of={before()}
+            version={before().wanted}
+            goOn={(name) => void open(sheet()!, before().wanted, name).then(() => heading?.focus())}
+          />
+        )}
+      </Show>
+      <Show when={sheet() && version() === undefined && !other() && sheet()}>
         {(now) => (
           <form class="calculator" onSubmit={(event) => event.preventDefault()}>
             <h2>{now().title || 'A sheet'}: which version is yours?</h2>
@@ -168,7 +187,9 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
                 onClick={(event) => {
                   if (location.hash !== '')
                     history.replaceState(null, '', `${location.hash.split('&')[0]}&version=${chosen()}`); // a reload opens the same version
-                  void open(now(), chosen()).then(() => focusAfter(event, () => heading));
+                  void open(now(), chosen()).then(() =>
+                    focusAfter(event, () => heading ?? document.getElementById('other-version')),
+                  );
                 }}
               >
                 Begin
@@ -253,14 +274,7 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
             </For>
           </ol>
           <Show when={work().handedIn === 0}>
-            <p role="status">
-              {work().answers.filter((answer) => answer.trim() !== '').length} of {asked().length} answered.
-            </p>
-            <p class="actions">
-              <button type="button" onClick={() => change({ handedIn: Date.now() })}>
-                Hand in
-              </button>
-            </p>
+            <HandIn answers={work().answers} says="Hand in" handIn={() => change({ handedIn: Date.now() })} />
           </Show>
           <p role="status">{said()}</p>
         </form>

@@ -11,7 +11,10 @@ import { toBase64url } from '../house/base64url.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
+import { handedInHere, type HandedIn } from './handed-in-here.ts';
+import { HandIn } from './HandIn.tsx';
 import { textOfFile } from './open-file.ts';
+import { OtherVersion } from './OtherVersion.tsx';
 import { dayOf, freshTaken, readTaken, timeText, type Taken } from './own-taken.ts';
 import { saveFile } from './save-file.ts';
 import { readSealedLink } from './sealed-address.ts';
@@ -104,6 +107,7 @@ export default function TakeSealed() {
   const [version, setVersion] = createSignal<number>();
   const [work, setWork] = createSignal<Taken>(freshTaken(0));
   const [code, setCode] = createSignal('');
+  const [other, setOther] = createSignal<HandedIn & { readonly wanted: number }>();
   const [problem, setProblem] = createSignal<string>();
   const [said, setSaid] = createSignal('');
   const [ready, setReady] = createSignal(false);
@@ -112,7 +116,8 @@ export default function TakeSealed() {
   let isHeld = false; // true while answers that cannot be read could not be set aside: nothing is written over them
 
   const questions = () => sheet()?.versions.find((each) => each.version === version())?.questions ?? [];
-  const key = () => keyOf(`sealed-taken/${sheet()!.id}/${version()}`);
+  const keyAt = (at: number) => keyOf(`sealed-taken/${sheet()!.id}/${at}`);
+  const key = () => keyAt(version()!);
   const seal = async () => {
     const [of, at, { name, answers, begun, handedIn, attempt = 1 }] = [sheet()!, version()!, work()];
     try {
@@ -128,7 +133,10 @@ export default function TakeSealed() {
       );
     }
   };
-  const open = (of: SealedSheet, at: number) => {
+  const open = (of: SealedSheet, at: number, name?: string) => {
+    const before = name === undefined ? handedInHere(keyAt, at) : undefined;
+    setOther(before && { ...before, wanted: at });
+    if (before) return;
     setVersion(at);
     const count = questions().length;
     const text = keptText(key());
@@ -136,12 +144,14 @@ export default function TakeSealed() {
     isHeld = kept === undefined && !keepAside(`${key()}-kept-aside`, text!);
     if (kept === undefined) setSaid('Answers to this sheet were kept in this browser and cannot be read; they are set aside in it. Please start again.'); // prettier-ignore
     setWork(kept ?? freshTaken(count, Date.now()));
+    if (name !== undefined) change({ name });
     if (sheet() === of && work().handedIn > 0) void seal();
   };
   const take = (found: SealedSheet | string | undefined) => {
     setProblem(typeof found === 'string' ? found : undefined);
     if (typeof found !== 'object') return;
     setVersion(undefined);
+    setOther(undefined);
     setCode('');
     setSheet(found);
     if (found.versions.length === 1) open(found, found.versions[0]!.version);
@@ -198,7 +208,19 @@ export default function TakeSealed() {
           </div>
         </div>
       </Show>
-      <Show when={version() === undefined && sheet()}>
+      <Show when={other()}>
+        {(before) => (
+          <OtherVersion
+            of={before()}
+            version={before().wanted}
+            goOn={(name) => {
+              open(sheet()!, before().wanted, name);
+              heading?.focus();
+            }}
+          />
+        )}
+      </Show>
+      <Show when={version() === undefined && !other() && sheet()}>
         {(now) => (
           <form class="calculator" onSubmit={(event) => event.preventDefault()}>
             <h2>{now().title || 'A sealed sheet'}: which version is yours?</h2>
@@ -209,7 +231,7 @@ export default function TakeSealed() {
                     type="button"
                     onClick={(event) => {
                       open(now(), each.version);
-                      focusAfter(event, () => heading);
+                      focusAfter(event, () => heading ?? document.getElementById('other-version'));
                     }}
                   >
                     Version {each.version}
@@ -272,16 +294,12 @@ export default function TakeSealed() {
             </For>
           </ol>
           <Show when={work().handedIn === 0}>
-            <p role="status">
-              {work().answers.filter((answer) => answer.trim() !== '').length} of {questions().length}{' '}
-              answered.
-            </p>
-            <p class="actions">
-              <button type="button" disabled={work().name.trim() === ''} onClick={() => void handIn()}>
-                Seal and hand in
-              </button>
-              {work().name.trim() === '' ? 'Write your name first.' : ''}
-            </p>
+            <HandIn
+              answers={work().answers}
+              says="Seal and hand in"
+              waits={work().name.trim() === '' ? 'Write your name first.' : undefined}
+              handIn={() => void handIn()}
+            />
           </Show>
           <p role="status">{said()}</p>
         </form>

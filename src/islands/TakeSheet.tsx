@@ -10,9 +10,12 @@ import { BY_AN_OLDER_EDITION, newsOf } from '../exercises/sheet-news.ts';
 import { asking, fingerprint, firstKinds, type Asked, type Worksheet } from '../exercises/worksheet.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { focusAfter } from './focus-after.ts';
+import { handedInHere, type HandedIn } from './handed-in-here.ts';
+import { HandIn } from './HandIn.tsx';
 import { fetchMarker, markerHere } from './marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { NumberField } from './NumberField.tsx';
+import { OtherVersion } from './OtherVersion.tsx';
 import { QuestionView } from './QuestionView.tsx';
 import { Again, NameOnSheet, ResultCode } from './TakeParts.tsx';
 import { today } from './today.ts';
@@ -67,6 +70,7 @@ export default function TakeSheet(props: { readonly list: string }) {
   const [ready, setReady] = createSignal(false);
   const [said, setSaid] = createSignal('');
   const [chosenVersion, setChosen] = createSignal(1);
+  const [other, setOther] = createSignal<HandedIn & { readonly wanted: number }>();
 
   let heading: HTMLHeadingElement | undefined;
   let isHeld = false; // true while answers that cannot be read could not be kept aside: nothing is written over them
@@ -83,8 +87,11 @@ export default function TakeSheet(props: { readonly list: string }) {
       );
     if (kept || version() === undefined) setWork(kept ?? freshAnswers(questions().length));
   }
-  async function open(version: number): Promise<void> {
+  async function open(version: number, name?: string): Promise<void> {
     const now = sheet()!;
+    const before = name === undefined ? handedInHere((each) => keyOfAnswers(now, each), version) : undefined;
+    setOther(before && { ...before, wanted: version });
+    if (before) return;
     await lineReady(now.house);
     const drawn = await drawnInSteps(asking(now, version, kinds), firstKinds(now, kinds));
     if (!drawn || sheet() !== now) return; // another link was opened meanwhile
@@ -92,12 +99,14 @@ export default function TakeSheet(props: { readonly list: string }) {
     setSaid('');
     takeKept(keyOfAnswers(now, version));
     setVersion(version);
+    if (name !== undefined) change({ name });
     history.replaceState(null, '', sheetLink(now, version)); // a reload opens the same version
   }
   function read(): void {
     const reading = readSheetLink(location.hash);
     setProblem(reading && 'problem' in reading ? reading.problem : undefined);
     setVersion(undefined);
+    setOther(undefined);
     setSheet(reading && 'sheet' in reading ? reading.sheet : undefined);
     if (reading && 'sheet' in reading && (reading.version !== undefined || reading.sheet.versions === 1))
       void open(reading.version ?? 1);
@@ -123,7 +132,6 @@ export default function TakeSheet(props: { readonly list: string }) {
   const isMarked = () => work().handedIn && markerHere() !== undefined;
   createEffect(() => work().handedIn && void fetchMarker());
   const points = () => marks().reduce((sum, { verdict }) => sum + pointsOf(verdict), 0);
-  const answeredCount = () => work().answers.filter((answer) => answer.trim() !== '').length;
   const code = () =>
     resultCode({
       sheet: fingerprint(sheetLink(sheet()!)),
@@ -153,7 +161,16 @@ export default function TakeSheet(props: { readonly list: string }) {
           <a href="../practice/">Practice</a>; to make one, to <a href="../sheets/">Sheets</a>.
         </p>
       </Show>
-      <Show when={sheet() && version() === undefined && sheet()}>
+      <Show when={other()}>
+        {(before) => (
+          <OtherVersion
+            of={before()}
+            version={before().wanted}
+            goOn={(name) => void open(before().wanted, name).then(() => heading?.focus())}
+          />
+        )}
+      </Show>
+      <Show when={sheet() && version() === undefined && !other() && sheet()}>
         {(now) => (
           <form class="calculator" onSubmit={(event) => event.preventDefault()}>
             <h2>Which version is yours?</h2>
@@ -172,7 +189,9 @@ export default function TakeSheet(props: { readonly list: string }) {
                 type="button"
                 disabled={isWrongVersion()}
                 onClick={(event) => {
-                  void open(chosenVersion()).then(() => focusAfter(event, () => heading));
+                  void open(chosenVersion()).then(() =>
+                    focusAfter(event, () => heading ?? document.getElementById('other-version')),
+                  );
                 }}
               >
                 Begin
@@ -240,14 +259,11 @@ export default function TakeSheet(props: { readonly list: string }) {
             </For>
           </ol>
           <Show when={!work().handedIn}>
-            <p role="status">
-              {answeredCount()} of {questions().length} answered.
-            </p>
-            <p class="actions">
-              <button type="button" onClick={() => change({ handedIn: true, day: today() })}>
-                Hand in and mark
-              </button>
-            </p>
+            <HandIn
+              answers={work().answers}
+              says="Hand in and mark"
+              handIn={() => change({ handedIn: true, day: today() })}
+            />
           </Show>
           <p role="status">{said()}</p>
         </form>

@@ -11,6 +11,8 @@ export async function sealedLink(sheet: SealedSheet): Promise<string> {
   const { packed } = await import('../house/packed.ts');
   return `${MARK}${packed(sealedText(sheet))}`;
 }
+/** Whether the end of an address is a sheet that waits to be sealed. */
+export const isSheetToSeal = (hash: string): boolean => /^#(?:sheet|own)=/.test(hash);
 export const isTooLong = (link: string): boolean => link.length > LONGEST;
 
 /** The sealed sheet of an address; undefined where there is none, a sentence where it cannot be read. */

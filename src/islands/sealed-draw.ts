@@ -29,6 +29,13 @@ export interface Drawn {
 const LOST = 'A part of the book did not come; load the page again.';
 const SEED_SIGNS = 20; // of a name made by chance: some 100 bits
 
+/** Where a sheet stands at its desk with its answers: an address from the root of the book. */
+async function deskOf(source: SealedSource['sheet']): Promise<string> {
+  if ('link' in source) return `sheets/${source.link}`;
+  const { packed } = await import('../house/packed.ts');
+  return `sheets/own/#own=${packed(source.own)}`;
+}
+
 /** The questions of all versions of a sheet that is drawn already; a sentence when they cannot be had. */
 async function drawn(source: SealedSource['sheet'], list: string): Promise<Drawn | string> {
   if ('own' in source) {
@@ -43,8 +50,7 @@ async function drawn(source: SealedSource['sheet'], list: string): Promise<Drawn
       if (!asked) return LOST;
       versions.push(asked.map(({ question, item }) => ({ question, marks: item.marks })));
     }
-    const { packed } = await import('../house/packed.ts');
-    return { title: own.title || 'A sheet', mark: ownMark(own), passMark: own.passMark, minutes: own.minutes, versions, address: `sheets/own/#own=${packed(source.own)}` }; // prettier-ignore
+    return { title: own.title || 'A sheet', mark: ownMark(own), passMark: own.passMark, minutes: own.minutes, versions, address: await deskOf(source) }; // prettier-ignore
   }
   const read = readSheetLink(source.link);
   if (!read || 'problem' in read) return read?.problem ?? 'What is in the seal is no sheet.';
@@ -56,7 +62,7 @@ async function drawn(source: SealedSource['sheet'], list: string): Promise<Drawn
     if (!asked) return LOST;
     versions.push(asked.map(({ question }) => ({ question, marks: 1 })));
   }
-  return { title: 'A sheet', mark: fingerprint(source.link), passMark: 0, minutes: 0, versions, address: `sheets/${source.link}` }; // prettier-ignore
+  return { title: 'A sheet', mark: fingerprint(source.link), passMark: 0, minutes: 0, versions, address: await deskOf(source) }; // prettier-ignore
 }
 
 /** The sheet drawn anew under a name made by chance, which nobody can guess; one whose questions keep their numbers stays as it is. */
@@ -95,6 +101,21 @@ export async function sealSheet(from: Sealable, key: SecretKey, title: string, l
 export interface Opened extends Drawn {
   readonly seen: SealedSource['seen'];
 }
+/** What a seal holds; a sentence when this key does not open it. */
+async function sourceIn(id: string, seal: string, key: SecretKey): Promise<SealedSource | string> {
+  const bytes = await unsealed(key, aboutSource(id), fromBase64url(seal) ?? new Uint8Array());
+  const text = bytes && unpackedBytes(bytes);
+  if (text === undefined)
+    return 'This key does not open the sheet: it was sealed to another, or it was changed.';
+  return readSource(text);
+}
+
+/** Where a sealed sheet stands with its answers; a sentence when this key does not open it. */
+export async function deskOfSealed(id: string, seal: string, key: SecretKey): Promise<{ readonly address: string } | string> {
+  const source = await sourceIn(id, seal, key);
+  return typeof source === 'string' ? source : { address: await deskOf(source.sheet) };
+} // prettier-ignore
+
 /** What a seal held, drawn; a sentence when this key does not open it. */
 export async function openSheet(
   id: string,
@@ -102,11 +123,7 @@ export async function openSheet(
   key: SecretKey,
   list: string,
 ): Promise<Opened | string> {
-  const bytes = await unsealed(key, aboutSource(id), fromBase64url(seal) ?? new Uint8Array());
-  const text = bytes && unpackedBytes(bytes);
-  if (text === undefined)
-    return 'This key does not open the sheet: it was sealed to another, or it was changed.';
-  const source = readSource(text);
+  const source = await sourceIn(id, seal, key);
   if (typeof source === 'string') return source;
   const of = await drawn(source.sheet, list);
   return typeof of === 'string' ? of : { ...of, seen: source.seen };

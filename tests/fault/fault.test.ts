@@ -284,6 +284,40 @@ describe('marking', () => {
     });
     expect(markFault(of, { asked, cause: 'no', first: harms.id }).total).toBe(0);
   });
+  test('a wrong cause still open earns the part that the readings ruled out, by a count of its own', () => {
+    let met = 0;
+    for (const each of cases) {
+      const { readings, supposed, cause, bench } = each!;
+      const found = Object.fromEntries(readings.map(({ id, shown }) => [id, shown]));
+      const causesLeft = (had: typeof readings) =>
+        bench.causes.filter(({ id }) =>
+          supposed.some(
+            (one) => one.cause === id && had.every((reading) => !tellsApart(reading, found, one)),
+          ),
+        );
+      const free = readings.filter(({ minutes }) => minutes === 0);
+      const atFirst = causesLeft(free).length;
+      for (const reading of readings.filter(({ minutes }) => minutes > 0)) {
+        const left = causesLeft([...free, reading]);
+        const wrong = left.find(({ id }) => id !== cause.id);
+        if (!wrong || left.length === atFirst) continue;
+        met++;
+        const safe = bench.firsts.find(({ id, harms }) => !harms && id !== cause.first)!.id;
+        const points = Math.round((20 * (atFirst - left.length)) / (atFirst - 1));
+        const answer = { asked: [reading.id], cause: wrong.id };
+        expect(markFault(each!, { ...answer, first: safe }).total).toBe(points);
+        expect(markFault(each!, { ...answer, first: cause.first }).total).toBe(30 + points);
+        expect(points).toBeLessThan(20); // so a wrong cause stays below the right one
+        expect(
+          markFault(each!, { ...answer, first: bench.firsts.find(({ harms }) => harms)!.id }).total,
+        ).toBe(0);
+        expect(markFault(each!, { ...answer, asked: [], first: safe }).total).toBe(0);
+        const ruled = bench.causes.find(({ id }) => !left.some((one) => one.id === id))!;
+        expect(markFault(each!, { ...answer, cause: ruled.id, first: safe }).total).toBe(0);
+      }
+    }
+    expect(met).toBeGreaterThan(20);
+  });
 });
 
 describe('links and what is kept', () => {

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { answersCode, resultCode, type Result } from '../../src/exercises/result.ts';
+import { ownSheetFile } from '../exercises/own-examples.ts';
 import { open, watch } from './pages.ts';
 
 test.use({ viewport: { width: 390, height: 844 } });
@@ -24,6 +25,8 @@ test('a sheet is sealed, taken, handed in and opened by its key alone, and stand
   await expect(page.locator('.question .prompt')).toHaveCount(2);
   await page.fill('#take-name', 'Zoë Marsh');
   await page.locator('#answer-1').fill('1');
+  await button(page, 'Seal and hand in').click();
+  await expect(page.getByText('One of two is blank: 2. Press again')).toBeVisible();
   await button(page, 'Seal and hand in').click();
   await expect(page.locator('.code output')).toBeInViewport(); // what is to be sent, wherever the button stood
   const handIn = await page.locator('.code output').innerText();
@@ -104,4 +107,45 @@ test('a join is undone where it was made, a result is given to whose it is, and 
   await expect(table.getByRole('row', { name: /Noor Vale/ })).toContainText('1 of 2');
   await page.selectOption('#class-print-who', '');
   await expect(button(page, 'Choose whose record to print')).toBeDisabled();
+}); // prettier-ignore
+
+test('a sheet leads to its seal, a file waits for the press, the list has the links, and a phone that handed one version in asks who takes the next', async ({ page, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await open(page, '/sheets/');
+  await page.getByRole('link', { name: 'Seal this sheet' }).click();
+  await expect(page.getByText('waits here: make a key')).toBeVisible();
+  await button(page, 'Make a key').click();
+  await expect(page.locator('#sealed-address')).toHaveValue(/\/sheet\/#sheet=/);
+  expect(new URL(page.url()).hash).toBe('');
+  await page.locator('#sealed-own-file').setInputFiles({ name: 'sheet.own.json', mimeType: 'application/json', buffer: Buffer.from(ownSheetFile()) });
+  await expect(page.locator('#sealed-said')).toContainText('is read from the file');
+  await expect(page.locator('#sealed-address')).toHaveValue('');
+  await page.fill('#sealed-address', `https://example.org${sheet.replace('a.1.', 'a.2.')}`);
+  await button(page, 'Draw it anew and seal it').click();
+  await expect(page.locator('#sealed-said')).toContainText('Sealed as');
+  await page.reload();
+  await page.getByText('Sealed before, in this browser').click();
+  await button(page, 'its links').click();
+  await expect(page.getByRole('link', { name: 'See it with its answers' })).toHaveAttribute('href', /sheets\/#sheet=/);
+  await page.getByText('Who gets which version').click();
+  await page.fill('#handed-names', 'Una Thornwath\nZoë Marsh');
+  await button(page, 'Copy it with the links').click();
+  await expect(page.getByText('The list is copied')).toBeVisible();
+  const lines = (await page.evaluate(() => navigator.clipboard.readText())).split('\n');
+  expect(lines.map((line) => line.split(': ')[0])).toEqual(['Una Thornwath', 'Zoë Marsh']);
+  for (const [i, line] of lines.entries()) {
+    const { pathname, hash } = new URL(line.split(': ')[1]!);
+    await open(page, '/'); // a phone that goes from hand to hand
+    await open(page, `${pathname}${hash}`);
+    if (i === 1) {
+      await expect(page.locator('#other-version')).toHaveText('Version 1 of this sheet was handed in here');
+      await page.fill('#other-name', 'Zoë Marsh');
+      await button(page, 'Begin version 2').click();
+      await expect(page.locator('#take-name')).toHaveValue('Zoë Marsh');
+    } else {
+      await page.fill('#take-name', 'Una Thornwath');
+      for (let press = 0; press < 2; press++) await button(page, 'Seal and hand in').click();
+      await expect(page.locator('.code output')).toContainText('hs1-');
+    }
+  }
 }); // prettier-ignore

@@ -61,7 +61,7 @@ test('a question is tried, kept, asked in a sheet, taken and counted by its mark
   await button(page, 'Mark question 1').click();
   await expect(page.locator('.mark-of')).toHaveAttribute('data-verdict', 'right');
   await page.fill('#take-name', 'Una Thornwath');
-  await button(page, 'Hand in').click();
+  for (let press = 0; press < 2; press++) await button(page, 'Hand in').click(); // one is blank: it asks once
   await expect(page.locator('.handed-in')).toContainText('3 of 4 marks: a pass');
   const code = await page.locator('.code output').innerText();
 
