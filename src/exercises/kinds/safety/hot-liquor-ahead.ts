@@ -27,7 +27,7 @@ export default judged({
   },
   would: [
     [
-      'Go and clear the outlet first, and then come back and open it.',
+      'Go and clear the outlet and bar the way to it, and then come back and open it.',
       'Water at 65 °C burns through the skin in two seconds, and this is hotter. So you have to know who is near.',
     ],
     [
@@ -39,11 +39,11 @@ export default judged({
       'No mash and no lorry is worth a scald.',
     ],
     [
-      'Check the hose and its joints, and look where its end lies.',
+      'Check the hose and its joints, and see its end made fast and kept clear.',
       'A hose that comes off scalds whoever is near, as does one that points at somebody.',
     ],
     [
-      'Clear the outlet, wear your gloves and goggles, and then open it slowly.',
+      'Clear and bar the outlet, wear your gloves and goggles, and then open it slowly.',
       'You have seen the place and the people. A slow start keeps a hose from leaping.',
     ],
   ],
