@@ -18,7 +18,9 @@ import { format } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import type { House } from '../core/line/house.ts';
 import { isRefusal } from '../core/refusal.ts';
+import { builtInHouse } from '../house/figures.ts';
 import { figureValue } from '../house/prose.ts';
+import { ABOUT, aboutHouse } from './about-house.ts';
 import type { Chance } from './chance.ts';
 import type { Family } from './families.ts';
 import type { Quotes } from './quotes.ts';
@@ -103,6 +105,24 @@ function ofHouse(input: Input, house: House, { quote }: Pick<Quotes, 'quote'>): 
   return Math.min(high, Math.max(low, quote(figureValue(now, input.from), digits)));
 }
 
+/** The values to draw from, about the figure of the reader's house that the input follows. */
+function listFor(
+  input: Input,
+  values: readonly AnyGiven[string][],
+  house: House,
+  generator: number,
+): readonly AnyGiven[string][] {
+  if (generator < ABOUT || house === builtInHouse || isRows(input) || isChoice(input)) return values;
+  const list = values as readonly number[];
+  if (!('value' in input)) {
+    const [built, own] = [builtInHouse, house].map((of) => Number(ofHouse(input, of, UNQUOTED)));
+    return aboutHouse(list, input.kind, [built!, own!], input.range);
+  }
+  if (!input.sized) return values;
+  const { by, power = 1 } = input.sized;
+  return aboutHouse(list, input.kind, [1, (house[by] / builtInHouse[by]) ** power], input.range, true);
+}
+
 function shown(input: Input, value: AnyGiven[string]): string {
   if (isRows(input)) return '';
   if (isChoice(input)) return input.options[value as string]!;
@@ -153,7 +173,7 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
     const plain: Record<string, AnyGiven[string]> = {};
     for (const [name, input] of inputs)
       plain[name] = vary[name]
-        ? chance.pick(vary[name])
+        ? chance.pick(listFor(input, vary[name], house, chance.generator))
         : ofHouse(input, house, isCarried(input, plain) ? chance.quotes : UNQUOTED);
     if (Object.values(plain).some((value) => Number.isNaN(value)) || calculator.refuse?.(plain))
       return undefined;

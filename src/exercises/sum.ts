@@ -7,7 +7,10 @@ import type { SourceId } from '../core/sources.ts';
 import type { Chart } from '../calculators/define.ts';
 import { decimalsOf } from './exercise.ts';
 import type { Family } from './families.ts';
-import { lineIfAny } from '../house/line-of.ts';
+import { builtInHouse } from '../house/figures.ts';
+import { builtInLine, lineIfAny } from '../house/line-of.ts';
+import { figureValue } from '../house/prose.ts';
+import { ABOUT, aboutHouse } from './about-house.ts';
 import { asDrawn, withoutRounding } from './renewed.ts';
 import { toleranceOf, wholeOf, type NumberQuestion, type QuestionKind, type Whole } from './question.ts';
 import type { Level, Topic } from './topics.ts';
@@ -24,8 +27,8 @@ export interface Sum<N extends string, Q extends string = never, V = Readonly<Re
   /** As in `Exercise`. */
   readonly within?: number;
   readonly whole?: Whole;
-  /** Clean values to draw from, each with its kind. */
-  readonly vary: Readonly<Record<N, readonly [kind: KindName, values: readonly number[]]>>;
+  /** Clean values to draw from, each with its kind, and the figure of the house about which they lie, if they do. */
+  readonly vary: Readonly<Record<N, readonly [kind: KindName, values: readonly number[], about?: string]>>;
   /** Figures that the prompt quotes and that are computed, of the line or otherwise, each with its decimals: a sheet's link carries them. */
   readonly quotes?: {
     readonly [M in Q]: readonly [digits: number, of: (v: Readonly<Record<N, number>>, line: Line) => number];
@@ -44,6 +47,17 @@ export interface Sum<N extends string, Q extends string = never, V = Readonly<Re
   readonly curve?: (v: V, line: Line) => Chart;
 }
 
+/** The values to draw from, about the figure of the reader's house that they follow. */
+function listFor(
+  [kind, values, about]: readonly [KindName, readonly number[], string?],
+  house: House,
+  line: Line,
+  generator: number,
+): readonly number[] {
+  if (about === undefined || generator < ABOUT || house === builtInHouse) return values;
+  return aboutHouse(values, kind, [figureValue(builtInLine(), about), figureValue(line, about)]);
+}
+
 /** Declares a kind of question by its own sum. The line is that of the house; what the prompt quotes from it is named in `quotes`. */
 export function sum<const N extends string, const Q extends string = never>(of: Sum<N, Q>): QuestionKind {
   const { id, title, topic, level, sources } = of;
@@ -58,9 +72,9 @@ export function sum<const N extends string, const Q extends string = never>(of: 
     const now = lineIfAny(house);
     if (!now) return undefined;
     const { vary, prompt, fits } = asDrawn(of, chance.generator);
-    const picked = Object.fromEntries(names.map((name) => [name, chance.pick(vary[name][1])])) as Readonly<
-      Record<N, number>
-    >;
+    const picked = Object.fromEntries(
+      names.map((name) => [name, chance.pick(listFor(vary[name], house, now, chance.generator))]),
+    ) as Readonly<Record<N, number>>;
     const quoted = quotes.map(([name, [digits, figure]]) => [
       name,
       chance.quotes.quote(figure(picked, now), digits),

@@ -17,10 +17,10 @@ export default sum({
   to: 0,
   within: 0.002,
   vary: {
-    lowWines: ['volume20', [2400, 2500, 2600, 2700, 2800, 3000]],
-    strength: ['strength', [21.5, 22, 22.5, 23, 23.5]],
-    lees: ['volume20', [2600, 2800, 3000, 3200]],
-    heartStrength: ['strength', [67, 67.5, 68, 68.5, 69]],
+    lowWines: ['volume20', [2400, 2500, 2600, 2700, 2800, 3000], 'lowWines.volume'],
+    strength: ['strength', [21.5, 22, 22.5, 23, 23.5], 'lowWines.strength'],
+    lees: ['volume20', [2600, 2800, 3000, 3200], 'spentLees.volume'],
+    heartStrength: ['strength', [67, 67.5, 68, 68.5, 69], 'heart.strength'],
   },
   answer: (v) => (100 * (into(v) - out(v))) / v.heartStrength,
   prompt: (show) =>

@@ -15,8 +15,8 @@ export default sum({
   to: 1,
   within: 0.004,
   vary: {
-    volume: ['volume20', [2400, 2800, 3000, 3600, 4000, 4500]],
-    strength: ['strength', [20, 21, 22, 23, 24]],
+    volume: ['volume20', [2400, 2800, 3000, 3600, 4000, 4500], 'lowWines.volume'],
+    strength: ['strength', [20, 21, 22, 23, 24], 'lowWines.strength'],
     other: ['volume20', [900, 1200, 1300, 1500, 1800, 2200]],
     otherStrength: ['strength', [30, 32, 34, 36, 38]],
   },

@@ -24,8 +24,8 @@ export default sum({
   to: 0,
   within: 0.005,
   vary: {
-    volume: ['volume20', [2000, 2200, 2400, 2600, 2800, 3000, 3500, 4000]],
-    strength: ['strength', [20, 21, 22, 22.5, 23, 24, 25]],
+    volume: ['volume20', [2000, 2200, 2400, 2600, 2800, 3000, 3500, 4000], 'lowWines.volume'],
+    strength: ['strength', [20, 21, 22, 22.5, 23, 24, 25], 'lowWines.strength'],
   },
   quotes: { litre: [4, (v) => density(v.strength)] },
   answer: (v) => masses(v).ethanol * ALCOHOL + masses(v).water * WATER,

@@ -12,9 +12,9 @@ export default sum({
   to: 0,
   within: 0.004,
   vary: {
-    wash: ['volume20', [6000, 7500, 8000, 9000, 12_000, 15_000, 18_000]],
-    washStrength: ['strength', [7.2, 7.5, 7.8, 8, 8.2, 8.5]],
-    lowWines: ['strength', [21, 21.5, 22, 22.5, 23, 24]],
+    wash: ['volume20', [6000, 7500, 8000, 9000, 12_000, 15_000, 18_000], 'wash.volume'],
+    washStrength: ['strength', [7.2, 7.5, 7.8, 8, 8.2, 8.5], 'wash.strength'],
+    lowWines: ['strength', [21, 21.5, 22, 22.5, 23, 24], 'lowWines.strength'],
     kept: ['percent', [98, 98.5, 99]],
   },
   answer: (v) => ((v.wash * v.washStrength) / v.lowWines) * (v.kept / 100),

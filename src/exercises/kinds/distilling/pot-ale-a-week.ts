@@ -29,9 +29,9 @@ export default sum({
   to: 0,
   within: 0.2,
   vary: {
-    wash: ['volume20', [3000, 5000, 6000, 7500, 9000, 12_000, 15_000, 20_000]],
-    washStrength: ['strength', [7.5, 8, 8.5]],
-    mashes: ['count', [5, 6, 8, 10, 12, 15]],
+    wash: ['volume20', [3000, 5000, 6000, 7500, 9000, 12_000, 15_000, 20_000], 'wash.volume'],
+    washStrength: ['strength', [7.5, 8, 8.5], 'wash.strength'],
+    mashes: ['count', [5, 6, 8, 10, 12, 15], 'house.mashesPerWeek'],
   },
   answer: (v) => v.mashes * potAle(v.wash, v.washStrength),
   prompt: (show) =>

@@ -14,10 +14,10 @@ export default sum({
   to: 0,
   within: 0.05,
   vary: {
-    volume: ['volume20', [3800, 4200, 4600, 5200, 6000]],
-    charge: ['strength', [24, 25, 26, 27, 28]],
+    volume: ['volume20', [3800, 4200, 4600, 5200, 6000], 'charge.volume'],
+    charge: ['strength', [24, 25, 26, 27, 28], 'charge.strength'],
     reflux: ['share', [0, 0.1, 0.2]],
-    cut: ['strength', [58, 60, 61, 62, 63, 64]],
+    cut: ['strength', [58, 60, 61, 62, 63, 64], 'house.heartEnd'],
   },
   answer: (v) => volumeAt(v, v.cut),
   prompt: (show) =>

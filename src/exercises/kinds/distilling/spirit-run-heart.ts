@@ -14,11 +14,11 @@ export default sum({
   to: 0,
   within: 0.06,
   vary: {
-    volume: ['volume20', [3800, 4200, 4600, 5200, 6000]],
-    charge: ['strength', [26, 27, 28]],
+    volume: ['volume20', [3800, 4200, 4600, 5200, 6000], 'charge.volume'],
+    charge: ['strength', [26, 27, 28], 'charge.strength'],
     reflux: ['share', [0.1, 0.2]],
-    begins: ['strength', [73, 74, 75]],
-    ends: ['strength', [58, 59, 60, 61, 62, 63]],
+    begins: ['strength', [73, 74, 75], 'heart.begins'],
+    ends: ['strength', [58, 59, 60, 61, 62, 63], 'house.heartEnd'],
   },
   answer: (v) => volumeAt(v, v.ends) - volumeAt(v, v.begins),
   prompt: (show) =>

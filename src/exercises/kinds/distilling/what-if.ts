@@ -45,10 +45,10 @@ export default sum({
   to: 0,
   within: 0.1,
   vary: {
-    wash: ['volume20', [7000, 7500, 8000, 10_000, 12_000]],
-    washStrength: ['strength', [7.8, 8, 8.2, 8.4]],
-    now: ['strength', [62.5, 63.5, 64.5, 65.5]],
-    moved: ['strength', [55.5, 56.5, 57.5, 58.5]],
+    wash: ['volume20', [7000, 7500, 8000, 10_000, 12_000], 'wash.volume'],
+    washStrength: ['strength', [7.8, 8, 8.2, 8.4], 'wash.strength'],
+    now: ['strength', [62.5, 63.5, 64.5, 65.5], 'house.heartEnd'],
+    moved: ['strength', [55.5, 56.5, 57.5, 58.5], 'house.heartEnd'],
   },
   answer: (v) => heart(v.wash, v.washStrength, v.moved) - heart(v.wash, v.washStrength, v.now),
   prompt: (show) =>

@@ -19,9 +19,9 @@ export default sum({
   to: 0,
   within: 0.005,
   vary: {
-    volume: ['volume20', [6000, 7000, 7500, 8000, 9000, 12_000, 15_000, 18_000, 21_000]],
-    original: ['gravity', [1.054, 1.056, 1.058, 1.06, 1.062, 1.064]],
-    final: ['gravity', [0.996, 0.997, 0.998, 1.002, 1.003]],
+    volume: ['volume20', [6000, 7000, 7500, 8000, 9000, 12_000, 15_000, 18_000, 21_000], 'wash.volume'],
+    original: ['gravity', [1.054, 1.056, 1.058, 1.06, 1.062, 1.064], 'house.originalGravity'],
+    final: ['gravity', [0.996, 0.997, 0.998, 1.002, 1.003], 'house.finalGravity'],
   },
   answer: (v) => (v.volume * degreesFallen(gravities(v)) * factorFor(gravities(v))) / 100,
   prompt: (show, _, v) =>

@@ -12,8 +12,12 @@ export default sum({
   to: 1,
   within: 0.003,
   vary: {
-    original: ['gravity', [1.05, 1.052, 1.054, 1.055, 1.056, 1.058, 1.06, 1.062, 1.064, 1.066]],
-    final: ['gravity', [0.995, 0.996, 0.997, 0.998, 0.999, 1.003, 1.005, 1.008]],
+    original: [
+      'gravity',
+      [1.05, 1.052, 1.054, 1.055, 1.056, 1.058, 1.06, 1.062, 1.064, 1.066],
+      'house.originalGravity',
+    ],
+    final: ['gravity', [0.995, 0.996, 0.997, 0.998, 0.999, 1.003, 1.005, 1.008], 'house.finalGravity'],
   },
   answer: (v) => (100 * (v.original - v.final)) / (v.original - 1),
   prompt: (show) =>

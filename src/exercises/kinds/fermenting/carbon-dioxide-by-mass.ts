@@ -11,8 +11,8 @@ export default sum({
   of: 'mass',
   to: 0,
   vary: {
-    volume: ['volume20', [6000, 7500, 8000, 9000, 12_000, 15_000, 18_000, 20_000]],
-    strength: ['strength', [7, 7.5, 7.8, 8, 8.2, 8.5, 9]],
+    volume: ['volume20', [6000, 7500, 8000, 9000, 12_000, 15_000, 18_000, 20_000], 'wash.volume'],
+    strength: ['strength', [7, 7.5, 7.8, 8, 8.2, 8.5, 9], 'wash.strength'],
   },
   answer: (v) => (((v.volume * v.strength) / 100) * 0.789 * 44.01) / 46.07,
   prompt: (show) =>

@@ -12,8 +12,8 @@ export default sum({
   of: 'mass',
   to: 0,
   vary: {
-    volume: ['volume20', [3000, 5000, 6000, 8000, 10_000, 15_000, 20_000, 25_000, 30_000]],
-    strength: ['strength', [7, 7.5, 8, 8.5, 9, 9.5]],
+    volume: ['volume20', [3000, 5000, 6000, 8000, 10_000, 15_000, 20_000, 25_000, 30_000], 'wash.volume'],
+    strength: ['strength', [7, 7.5, 8, 8.5, 9, 9.5], 'wash.strength'],
   },
   answer: (v) => (((v.volume * v.strength) / 100) * 0.78924 * 44.01) / 46.07,
   prompt: (show) =>

@@ -15,7 +15,7 @@ export default sum({
   within: 0.005,
   vary: {
     washbacks: ['count', [4, 5, 6, 7, 8, 9, 10, 12]],
-    mashes: ['count', [6, 7, 8, 10, 12, 14, 15, 16]],
+    mashes: ['count', [6, 7, 8, 10, 12, 14, 15, 16], 'house.mashesPerWeek'],
     turnRound: ['hours', [6, 8, 9, 10, 12]],
   },
   answer: (v) => (v.washbacks * WEEK) / v.mashes - v.turnRound,

@@ -12,7 +12,7 @@ export default sum({
   to: 0,
   vary: {
     cells: ['cells', [10, 12, 14, 15, 16, 18, 20]],
-    volume: ['volume20', [5000, 6000, 7500, 9000, 12_000, 15_000, 18_000, 21_000]],
+    volume: ['volume20', [5000, 6000, 7500, 9000, 12_000, 15_000, 18_000, 21_000], 'wort.volume'],
   },
   answer: (v) => (v.cells * v.volume) / 1000,
   prompt: (show, _, v) =>

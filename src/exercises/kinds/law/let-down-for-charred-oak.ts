@@ -15,7 +15,7 @@ export default sum({
   within: 0.005,
   vary: {
     volume: ['volume20', [600, 750, 800, 900, 1000, 1200, 1500, 1800]],
-    strength: ['strength', [67.5, 68, 69, 70, 70.5, 71, 72]],
+    strength: ['strength', [67.5, 68, 69, 70, 70.5, 71, 72], 'heart.strength'],
   },
   answer: ({ volume, strength }) => (volume * strength) / LIMIT,
   prompt: (show) =>

@@ -18,7 +18,7 @@ export default sum({
     harvest: ['harvest', [5.5, 5.8, 6, 6.2, 6.5]],
     spiritYield: ['count', [395, 400, 405, 410]],
     left: ['percent', [70, 75, 78, 80, 82]],
-    strength: ['strength', [40, 43, 46, 50]],
+    strength: ['strength', [40, 43, 46, 50], 'house.bottlingStrength'],
   },
   answer: (v) => (v.harvest * MALT * v.spiritYield * v.left) / (0.7 * v.strength),
   prompt: (show) =>

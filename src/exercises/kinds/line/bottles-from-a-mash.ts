@@ -15,7 +15,7 @@ export default sum({
   within: 0.005,
   vary: {
     lost: ['percent', [15, 16, 18, 20, 22, 24, 25]],
-    strength: ['strength', [40, 43, 46, 48, 50, 55]],
+    strength: ['strength', [40, 43, 46, 48, 50, 55], 'house.bottlingStrength'],
     bottle: ['bottle', [50, 70, 75]],
   },
   quotes: { filled: [0, (_, { filling }) => filling.alcohol] },

@@ -13,8 +13,8 @@ export default sum({
   to: 0,
   whole: 'up',
   vary: {
-    mashes: ['count', [4, 5, 6, 8, 10, 12, 14]],
-    weeks: ['count', [40, 42, 44, 45, 46, 48]],
+    mashes: ['count', [4, 5, 6, 8, 10, 12, 14], 'house.mashesPerWeek'],
+    weeks: ['count', [40, 42, 44, 45, 46, 48], 'house.weeksPerYear'],
     size: ['volume', [190, 200, 225, 230, 250]],
   },
   quotes: { mash: [0, (_, { filling }) => filling.volume] },

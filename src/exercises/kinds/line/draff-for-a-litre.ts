@@ -16,8 +16,8 @@ export default sum({
   to: 2,
   within: 0.01,
   vary: {
-    moisture: ['percent', [4, 4.5, 5]],
-    extract: ['percent', [76, 76.5, 77, 77.5, 78]],
+    moisture: ['percent', [4, 4.5, 5], 'house.maltMoisture'],
+    extract: ['percent', [76, 76.5, 77, 77.5, 78], 'house.solubleExtract'],
     dry: ['percent', [20, 21, 22, 23, 24]],
     spiritYield: ['count', [400, 405, 410, 415]],
   },

@@ -15,7 +15,7 @@ export default sum({
     still: ['count', [6, 6.5, 6.66, 7, 8]],
     malting: ['energyPerTonne', [800, 850, 900, 950]],
     spiritYield: ['count', [400, 405, 410, 415]],
-    strength: ['strength', [40, 43, 46, 50]],
+    strength: ['strength', [40, 43, 46, 50], 'house.bottlingStrength'],
   },
   answer: (v) => (v.still + v.malting / v.spiritYield) * 0.7 * (v.strength / 100) * 3.6,
   prompt: (show) =>

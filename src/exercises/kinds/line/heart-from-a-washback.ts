@@ -12,10 +12,10 @@ export default sum({
   to: 0,
   within: 0.005,
   vary: {
-    wash: ['volume20', [7500, 9000, 12_000, 15_000, 18_000, 21_000, 24_000]],
-    strength: ['strength', [7.6, 7.8, 8, 8.2, 8.4, 8.6]],
+    wash: ['volume20', [7500, 9000, 12_000, 15_000, 18_000, 21_000, 24_000], 'wash.volume'],
+    strength: ['strength', [7.6, 7.8, 8, 8.2, 8.4, 8.6], 'wash.strength'],
     kept: ['percent', [97, 97.5, 98, 98.5]],
-    heart: ['strength', [67, 68, 69, 70]],
+    heart: ['strength', [67, 68, 69, 70], 'heart.strength'],
   },
   answer: (v) => (v.wash * v.strength * v.kept) / 100 / v.heart,
   prompt: (show) =>

@@ -14,7 +14,7 @@ export default sum({
   vary: {
     casks: ['count', [20, 25, 30, 40, 50, 60, 80, 100]],
     size: ['volume', [190, 200, 225, 250, 500]],
-    strength: ['strength', [60, 62, 62.5, 63.5, 65]],
+    strength: ['strength', [60, 62, 62.5, 63.5, 65], 'house.fillingStrength'],
   },
   quotes: { mash: [0, (_, { heart }) => heart.alcohol] },
   answer: (v) => (v.casks * v.size * v.strength) / 100 / v.mash,

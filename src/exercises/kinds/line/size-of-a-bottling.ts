@@ -13,8 +13,8 @@ export default sum({
   to: 0,
   vary: {
     malt: ['count', [1, 2, 3, 5, 8, 10, 20, 50]],
-    years: ['years', [5, 8, 10, 12, 15, 18]],
-    strength: ['strength', [40, 43, 46]],
+    years: ['years', [5, 8, 10, 12, 15, 18], 'house.yearsInWood'],
+    strength: ['strength', [40, 43, 46], 'house.bottlingStrength'],
   },
   answer: (v) => (v.malt * 410 * 0.98 ** v.years) / (0.7 * (v.strength / 100)),
   prompt: (show) =>

@@ -13,7 +13,7 @@ export default sum({
   to: 1,
   vary: {
     bottles: ['count', [10_000, 20_000, 30_000, 50_000, 100_000, 200_000, 500_000, 1_000_000]],
-    strength: ['strength', [40, 43, 46]],
+    strength: ['strength', [40, 43, 46], 'house.bottlingStrength'],
     lost: ['percent', [15, 20, 25]],
   },
   answer: (v) => (v.bottles * 0.7 * v.strength) / 100 / (1 - v.lost / 100) / (6 * 0.83 * 410),

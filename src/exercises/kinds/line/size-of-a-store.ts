@@ -14,7 +14,7 @@ export default sum({
   within: 0.25,
   vary: {
     alcohol: ['volume20', [50_000, 80_000, 100_000, 200_000, 300_000, 500_000, 1_000_000, 2_000_000]],
-    years: ['years', [5, 8, 10, 12, 15, 20]],
+    years: ['years', [5, 8, 10, 12, 15, 20], 'house.yearsInWood'],
   },
   answer: (v) => (v.alcohol / (200 * 0.635)) * v.years,
   prompt: (show) =>

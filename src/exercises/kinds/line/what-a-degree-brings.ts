@@ -14,8 +14,8 @@ export default sum({
   to: 1,
   within: 0.01,
   vary: {
-    wort: ['volume20', [7500, 9000, 12_000, 15_000, 18_000, 20_000]],
-    from: ['gravity', [1.056, 1.057, 1.058, 1.059, 1.06]],
+    wort: ['volume20', [7500, 9000, 12_000, 15_000, 18_000, 20_000], 'wort.volume'],
+    from: ['gravity', [1.056, 1.057, 1.058, 1.059, 1.06], 'house.originalGravity'],
     rise: ['count', [2, 3, 4, 5]],
     kept: ['percent', [97, 98, 99]],
   },

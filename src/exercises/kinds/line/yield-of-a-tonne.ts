@@ -14,7 +14,7 @@ export default sum({
   vary: {
     malt: ['count', [1.2, 1.5, 2, 2.5, 4, 5, 6, 8]],
     perKilogram: ['count', [4.9, 5, 5.1]],
-    strength: ['strength', [7.8, 7.9, 8, 8.1, 8.2]],
+    strength: ['strength', [7.8, 7.9, 8, 8.1, 8.2], 'wash.strength'],
     kept: ['percent', [97, 97.5, 98, 98.5]],
   },
   answer: (v) => (v.perKilogram * 1000 * v.strength * v.kept) / 1e4,

@@ -14,8 +14,12 @@ export default sum({
   to: 1,
   within: 0.005,
   vary: {
-    original: ['gravity', [1.052, 1.053, 1.054, 1.055, 1.056, 1.057, 1.058, 1.059, 1.06, 1.062, 1.064]],
-    final: ['gravity', [0.995, 0.996, 0.997, 0.998, 0.999]],
+    original: [
+      'gravity',
+      [1.052, 1.053, 1.054, 1.055, 1.056, 1.057, 1.058, 1.059, 1.06, 1.062, 1.064],
+      'house.originalGravity',
+    ],
+    final: ['gravity', [0.995, 0.996, 0.997, 0.998, 0.999], 'house.finalGravity'],
   },
   answer: ({ original, final }) => (ATTENUATION * (original - final)) / (original - 1),
   prompt: (show) =>

@@ -14,10 +14,10 @@ export default sum({
   to: 0,
   within: 0.002,
   vary: {
-    barley: ['mass', [1000, 1500, 2000, 2500, 3000, 4000, 5000, 6000, 8000, 10_000]],
-    barleyMoisture: ['percent', [12, 12.5, 13, 13.5, 14]],
-    maltMoisture: ['percent', [4, 4.5, 5, 5.5]],
-    loss: ['percent', [9, 10, 11, 12]],
+    barley: ['mass', [1000, 1500, 2000, 2500, 3000, 4000, 5000, 6000, 8000, 10_000], 'barley.mass'],
+    barleyMoisture: ['percent', [12, 12.5, 13, 13.5, 14], 'house.barleyMoisture'],
+    maltMoisture: ['percent', [4, 4.5, 5, 5.5], 'house.maltMoisture'],
+    loss: ['percent', [9, 10, 11, 12], 'house.maltingLoss'],
   },
   answer: ({ barley, barleyMoisture, maltMoisture, loss }) =>
     maltFromBarley(kilograms(barley), {

@@ -18,7 +18,7 @@ export default sum({
   to: 1,
   vary: {
     mass: ['grams', [200, 300, 400, 500, 600, 800, 1000]],
-    moisture: ['percent', [11, 11.5, 12, 12.5, 13, 14]],
+    moisture: ['percent', [11, 11.5, 12, 12.5, 13, 14], 'house.barleyMoisture'],
     gain: ['percent', [22, 26, 31, 35, 38, 42, 46, 49, 53, 57]],
   },
   answer: (v) =>

@@ -13,8 +13,8 @@ export default sum({
   of: 'mass',
   to: 0,
   vary: {
-    barley: ['mass', [500, 800, 1000, 1200, 1500, 2000, 2500, 3000, 5000]],
-    from: ['percent', [11, 11.5, 12, 12.5, 13, 13.5, 14]],
+    barley: ['mass', [500, 800, 1000, 1200, 1500, 2000, 2500, 3000, 5000], 'barley.mass'],
+    from: ['percent', [11, 11.5, 12, 12.5, 13, 13.5, 14], 'house.barleyMoisture'],
     to: ['percent', [43, 44, 45, 46, 47, 48]],
   },
   answer: ({ barley, from, to }) =>

@@ -14,8 +14,8 @@ export default sum({
   of: 'mass',
   to: 0,
   vary: {
-    malt: ['mass', [1000, 1200, 1500, 2000, 2500, 4500, 6000, 9000]],
-    mashes: ['count', [4, 5, 6, 8, 10, 12, 16]],
+    malt: ['mass', [1000, 1200, 1500, 2000, 2500, 4500, 6000, 9000], 'house.maltPerMash'],
+    mashes: ['count', [4, 5, 6, 8, 10, 12, 16], 'house.mashesPerWeek'],
   },
   answer: ({ malt, mashes }) => PER_TONNE * malt * mashes,
   prompt: (show) =>

@@ -16,7 +16,7 @@ export default sum({
   within: 0.02,
   vary: {
     reading: ['count', [150, 151, 152, 153, 154, 155, 156, 157, 158, 159, 160]],
-    wanted: ['temperature', [63, 63.5, 64, 64.2, 64.5, 65]],
+    wanted: ['temperature', [63, 63.5, 64, 64.2, 64.5, 65], 'house.mashTemperature'],
   },
   answer: ({ reading, wanted }) => scale.toCore(reading) - wanted,
   prompt: (show) =>

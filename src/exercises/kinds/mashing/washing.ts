@@ -12,7 +12,7 @@ export default sum({
   to: 1,
   within: 0.015,
   vary: {
-    extract: ['mass', [900, 1000, 1150, 1200, 1400, 1550, 2000, 2300]],
+    extract: ['mass', [900, 1000, 1150, 1200, 1400, 1550, 2000, 2300], 'wort.extract'],
     left: ['percent', [15, 20, 25, 30, 35]],
     waters: ['count', [2, 3, 4]],
   },

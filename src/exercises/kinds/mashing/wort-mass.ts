@@ -16,8 +16,8 @@ export default sum({
   to: 0,
   within: 0.0005,
   vary: {
-    volume: ['volume20', [5000, 6000, 7000, 7200, 7500, 8000, 10_000, 12_000, 21_000]],
-    gravity: ['gravity', [1.052, 1.054, 1.055, 1.056, 1.058, 1.06, 1.062, 1.064]],
+    volume: ['volume20', [5000, 6000, 7000, 7200, 7500, 8000, 10_000, 12_000, 21_000], 'wort.volume'],
+    gravity: ['gravity', [1.052, 1.054, 1.055, 1.056, 1.058, 1.06, 1.062, 1.064], 'house.originalGravity'],
   },
   answer: (v) => wortMass({ volume: litres20(v.volume), gravity: gravity(v.gravity) }),
   prompt: (show) =>

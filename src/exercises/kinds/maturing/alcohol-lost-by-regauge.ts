@@ -12,9 +12,9 @@ export default sum({
   to: 1,
   vary: {
     volume: ['volume20', [190, 195, 200, 205, 250]],
-    strength: ['strength', [62.5, 63.5, 64, 65]],
+    strength: ['strength', [62.5, 63.5, 64, 65], 'house.fillingStrength'],
     found: ['volume20', [164, 166, 168, 170, 172, 174]],
-    foundStrength: ['strength', [58.4, 59, 59.3, 60.3, 61, 61.5]],
+    foundStrength: ['strength', [58.4, 59, 59.3, 60.3, 61, 61.5], 'house.fillingStrength'],
   },
   answer: ({ volume, strength, found, foundStrength }) => (volume * strength - found * foundStrength) / 100,
   prompt: (show) =>

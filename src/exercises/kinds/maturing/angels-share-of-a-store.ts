@@ -15,7 +15,7 @@ export default sum({
     casks: ['count', [480, 950, 1950, 2900, 3900, 5200, 7800, 9700, 19_500]],
     size: ['volume', [185, 195, 205, 210]],
     strength: ['strength', [58.2, 60.7, 61.9]],
-    loss: ['percent', [1.9, 2.1, 2.9]],
+    loss: ['percent', [1.9, 2.1, 2.9], 'house.alcoholLoss'],
   },
   answer: ({ casks, size, strength, loss }) => (((casks * size * strength) / 100) * loss) / 100,
   prompt: (show) =>

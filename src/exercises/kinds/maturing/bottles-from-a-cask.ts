@@ -15,7 +15,7 @@ export default sum({
   vary: {
     volume: ['volume20', [118, 152, 163, 171, 186, 208, 212, 237, 405, 431]],
     strength: ['strength', [57.4, 58.3, 59.6, 60.8, 61.7]],
-    to: ['strength', [40, 43, 46]],
+    to: ['strength', [40, 43, 46], 'house.bottlingStrength'],
   },
   answer: ({ volume, strength, to }) => (volume * strength) / to / 0.7,
   prompt: (show) =>

@@ -12,8 +12,8 @@ export default sum({
   to: 1,
   within: 0.006,
   vary: {
-    alcohol: ['alcohol', [2000, 2400, 3000, 3600, 4000, 4500, 5000, 6000, 7500, 9000]],
-    strength: ['strength', [58, 60, 62.5, 63.5, 65, 68]],
+    alcohol: ['alcohol', [2000, 2400, 3000, 3600, 4000, 4500, 5000, 6000, 7500, 9000], 'heart.alcohol'],
+    strength: ['strength', [58, 60, 62.5, 63.5, 65, 68], 'house.fillingStrength'],
     size: ['volume', [190, 200, 225, 250, 500]],
   },
   answer: ({ alcohol, strength, size }) => alcohol / (strength / 100) / size,

@@ -27,8 +27,8 @@ export default sum({
   within: 0.02,
   vary: {
     size: ['volume', [180, 190, 200, 210, 225, 250, 300, 500]],
-    loss: ['percent', [2.5, 3, 3.5, 4]],
-    humidity: ['percent', [60, 70, 80]],
+    loss: ['percent', [2.5, 3, 3.5, 4], 'house.alcoholLoss'],
+    humidity: ['percent', [60, 70, 80], 'house.storeHumidity'],
     year: ['years', [13, 14, 15, 17, 18, 19, 21, 22, 23, 25]],
   },
   answer: (v) => record(v)[v.year]!.volume,

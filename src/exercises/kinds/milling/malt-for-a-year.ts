@@ -12,9 +12,9 @@ export default sum({
   of: 'mass',
   to: 0,
   vary: {
-    malt: ['mass', [800, 1000, 1200, 1500, 2000, 4500, 9000]],
-    mashes: ['count', [4, 5, 6, 8, 10, 12, 18]],
-    weeks: ['count', [44, 46, 48, 50]],
+    malt: ['mass', [800, 1000, 1200, 1500, 2000, 4500, 9000], 'house.maltPerMash'],
+    mashes: ['count', [4, 5, 6, 8, 10, 12, 18], 'house.mashesPerWeek'],
+    weeks: ['count', [44, 46, 48, 50], 'house.weeksPerYear'],
   },
   answer: ({ malt, mashes, weeks }) => malt * mashes * weeks,
   prompt: (show) =>

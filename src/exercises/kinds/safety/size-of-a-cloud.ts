@@ -12,8 +12,8 @@ export default sum({
   of: 'space',
   to: 0,
   vary: {
-    wash: ['volume20', [5000, 8000, 10_000, 15_000, 20_000, 30_000, 50_000]],
-    strength: ['strength', [7, 7.5, 8, 8.5, 9, 10]],
+    wash: ['volume20', [5000, 8000, 10_000, 15_000, 20_000, 30_000, 50_000], 'wash.volume'],
+    strength: ['strength', [7, 7.5, 8, 8.5, 9, 10], 'wash.strength'],
   },
   answer: (v) => (v.wash * v.strength * 0.413) / 100,
   prompt: (show) =>
