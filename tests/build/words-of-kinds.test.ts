@@ -9,7 +9,7 @@ test('a word of the question, or another word for it, finds the kind', () => {
   expect(found('dilut')).toContain('reduce-to-strength');
   expect(found('thinned')).toContain('casks-and-bottles');
   expect(found('cooler')).toContain('wort-cooler');
-  expect(found('telephone')).toEqual(['froth-in-the-neck']);
+  expect(found('telephone')).toContain('froth-in-the-neck');
   expect(found('qqq')).toEqual([]);
   expect(Object.keys(words)).toHaveLength(kinds.length);
 });
