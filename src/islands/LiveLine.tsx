@@ -68,8 +68,7 @@ const stations: readonly Station[] = [
     name: 'Cask',
     chapter: 'maturing',
     rails: { years: [30, 40, 140], loss: [100, 40, 140] },
-    says: (_line, { lost }) =>
-      `air takes ${litres(lost.air)}, oak and emptied casks ${litres(lost.wood + lost.inCasks)}`,
+    says: (_line, { lost }) => `air takes ${litres(lost.air)}, cask ${litres(lost.wood + lost.inCasks)}`,
   },
   {
     id: 'bottle',

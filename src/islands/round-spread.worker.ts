@@ -15,7 +15,7 @@ import { saysMore } from '../core/plant/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { readPart } from '../house/parts/part.ts';
 import { plantPart } from '../house/parts/plant.ts';
-import { vapourModels } from '../core/vapour/equilibrium.ts';
+import { vapourModels } from '../core/vapour/models.ts';
 
 export interface SpreadQuestion {
   readonly house: House;

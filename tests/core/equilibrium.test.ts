@@ -2,16 +2,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { celsius, kilopascals, moleFraction } from '../../src/core/quantity.ts';
-import {
-  activities,
-  ethanolPressure,
-  vapourModels,
-  vapourOver,
-  waterPressure,
-} from '../../src/core/vapour/equilibrium.ts';
+import { activities, ethanolPressure, vapourOver, waterPressure } from '../../src/core/vapour/equilibrium.ts';
 import { wilsonActivities } from '../../src/core/vapour/wilson.ts';
 import published from '../reference/vle-ethanol-water-101325.json' with { type: 'json' };
 import { always, apart, between, ordered } from './draw.ts';
+import { vapourModels } from '../../src/core/vapour/models.ts';
+import { wilson } from '../../src/core/vapour/wilson.ts';
 
 const pressures = between(20, 150).map(kilopascals);
 const fractions = between(0, 1).map(moleFraction);
@@ -77,7 +73,7 @@ test('water boils within 0.05 K of 100 °C at one standard atmosphere, its old d
   expect(apart(waterPressure(celsius(100)), 101.325)).toBeLessThan(0.002);
 });
 
-describe.each(vapourModels)('%s', (model) => {
+describe.each(vapourModels)('$name', (model) => {
   // Carey and Lewis 1932, as Perry's Handbook, Table 13-1, prints them.
   const rows = published.data.map(({ T_C, x, y }) => ({
     ...vapourOver(moleFraction(x), kilopascals(published.P_kPa), model),
@@ -119,7 +115,7 @@ test('Wilson’s activities obey Gibbs and Duhem at one temperature', () => {
 test('Wilson’s partial pressures make the whole at the boiling point found', () => {
   const pure = (a: number, b: number, c: number, t: number) => (101.325 / 760) * 10 ** (a - b / (c + t));
   always(fc.tuple(fractions, pressures), ([x, p]) => {
-    const { temperature: t, vapour } = vapourOver(x, p, 'Wilson');
+    const { temperature: t, vapour } = vapourOver(x, p, wilson);
     const { ethanol, water } = wilsonActivities(x, t);
     const [pe, pw] = [
       ethanol * pure(8.1122, 1592.864, 226.184, t),

@@ -12,6 +12,7 @@ import { amountsOf, plus } from '../../src/core/spirit/amounts.ts';
 import study from '../study/plant/rounds.json' with { type: 'json' };
 import { answer, apart } from './draw.ts';
 import { plainPlant, stills } from './plants.ts';
+import { wilson } from '../../src/core/vapour/wilson.ts';
 
 type Case = (typeof study.cases)[number];
 type Group = Case['wash'][number];
@@ -63,7 +64,7 @@ type Own = Readonly<
 >;
 
 test.each(study.cases)('$name: as charge after charge from empty receivers comes to be', (each) => {
-  const [own, ofWilson] = ([undefined, 'Wilson'] as const).map((model) => {
+  const [own, ofWilson] = [undefined, wilson].map((model) => {
     const round = answer(distilIn(plantOf(each), houseOf(each), washOf(each), model));
     const intermediateCharge = round.between?.charge ?? { volume: 0, strength: 0 };
     return { ...round, intermediateCharge, lees: round.residue };

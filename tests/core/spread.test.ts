@@ -10,7 +10,7 @@ import {
   type DrawnFigure,
 } from '../../src/core/line/spread.ts';
 import { normalRandom, uniformRandom } from '../../src/core/numerics/random.ts';
-import { vapourModels } from '../../src/core/vapour/equilibrium.ts';
+import { vapourModels } from '../../src/core/vapour/models.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
 const heartAlcohol = (change: object) => {

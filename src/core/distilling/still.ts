@@ -92,7 +92,7 @@ const looks = remember(
       return { x, first, second, series };
     }),
   4,
-  ({ pressure, model }) => `${pressure}|${model}`,
+  ({ pressure, model }) => `${pressure}|${model?.name}`,
 );
 
 /** The curve of one still setting. Rayleigh's law: d ln(moles in the pot) = dx / (y − x). */
@@ -137,5 +137,5 @@ function drawCurve(setting: StillSetting): StillCurve {
 export const stillCurve = remember(
   drawCurve,
   24,
-  ({ reflux, pressure, model }) => `${reflux}|${pressure}|${model}`,
+  ({ reflux, pressure, model }) => `${reflux}|${pressure}|${model?.name}`,
 );

@@ -2,7 +2,6 @@
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
 import { celsius, kilopascals, moleFraction, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
-import { WILSON_ETHANOL, WILSON_WATER, wilsonActivities } from './wilson.ts';
 
 const MMHG = 101.325 / 760; // kPa in a millimetre of mercury
 const A12 = 0.7292 * Math.LN10; // van Laar, ethanol in water; de Nevers, p. 186, printed for log10
@@ -40,13 +39,20 @@ export interface Boiling {
   readonly temperature: Quantity<'temperature'>;
 }
 
-/** The models of vapour over liquid; the book reckons with the first. Both are as near to Carey and Lewis, see tests/core/equilibrium.test.ts. */
-const models = {
-  'van Laar': { activities, ethanolLaw: ETHANOL, waterLaw: WATER },
-  Wilson: { activities: wilsonActivities, ethanolLaw: WILSON_ETHANOL, waterLaw: WILSON_WATER },
-} as const;
-export type VapourModel = keyof typeof models;
-export const vapourModels = Object.keys(models) as readonly VapourModel[];
+/** A model of vapour over liquid: activities at a temperature, °C, and the vapour pressures that belong to them. */
+export interface VapourModel {
+  readonly name: string;
+  readonly activities: (
+    x: Quantity<'moleFraction'>,
+    temperature: number,
+  ) => { ethanol: number; water: number };
+  /** True where the activities hang on the temperature. */
+  readonly followsHeat: boolean;
+  readonly ethanolLaw: typeof ETHANOL;
+  readonly waterLaw: typeof WATER;
+}
+/** The model that the book reckons with. */
+export const vanLaar: VapourModel = { name: 'van Laar', activities, followsHeat: false, ethanolLaw: ETHANOL, waterLaw: WATER }; // prettier-ignore
 
 /**
  * The vapour over a boiling liquid with mole fraction `x` of ethanol (0–1), and its boiling point.
@@ -56,10 +62,10 @@ export const vapourModels = Object.keys(models) as readonly VapourModel[];
 export function vapourOver(
   x: Quantity<'moleFraction'>,
   pressure = kilopascals(STANDARD_ATMOSPHERE),
-  model: VapourModel = 'van Laar',
+  model: VapourModel = vanLaar,
 ): Boiling {
   within('The pressure, kPa,', pressure, 20, 150);
-  const { activities, ethanolLaw, waterLaw } = models[model];
+  const { activities, followsHeat, ethanolLaw, waterLaw } = model;
   // Newton's method on the logarithm of the total pressure against 1/(t + 225), nearly a straight line.
   let t = 78.3 + 21.7 * (1 - x) ** 8;
   let { ethanol, water } = activities(x, t);
@@ -73,8 +79,7 @@ export function vapourOver(
     const miss = Math.log((pe + pw) / pressure);
     // In u = 1/(t + 225) the curve is almost straight, so a step taken there lands close.
     t = 1 / (1 / (t + 225) + miss / (slope * (t + 225) ** 2)) - 225;
-    // Van Laar's activities do not hang on the temperature; Wilson's do a little, and follow it.
-    if (model !== 'van Laar') ({ ethanol, water } = activities(x, t));
+    if (followsHeat) ({ ethanol, water } = activities(x, t));
     if (Math.abs(miss) < 1e-8) break; // the step just taken squares that, or leaves a twentieth of it
   }
   return {
