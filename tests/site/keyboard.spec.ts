@@ -223,6 +223,8 @@ test('a sheet is made, begun and handed in', async ({ page }) => {
   await expect(focused(page)).toHaveText('Version 1');
   await tabTo(page, '.taking .actions button');
   await page.keyboard.press('Enter');
+  await expect(page.locator('.taking')).toContainText('Press again to hand in all the same.');
+  await page.keyboard.press('Enter');
   await expect(focused(page)).toHaveClass('handed-in');
 });
 
