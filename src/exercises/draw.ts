@@ -10,7 +10,7 @@ import { isSound, tellsSize } from './sound.ts';
  * Raised when a sheet's link would draw other questions than before; part of every link. The links of generator 1 carry a seed
  * alone, so what they draw depends on what today's sums let pass; those of generator 2 carry what was drawn. Generator 3 draws
  * options of which none gives itself away; generator 4 has five kinds more, generator 5 six. From generator 7 on what would not do
- * sounds like what would.
+ * sounds like what would, and numbers lie about the reader's own house.
  */
 export const GENERATOR = 7;
 
