@@ -314,7 +314,7 @@ test('twelve papers print in one go: questions, answers, key', async ({ page }) 
 
 test('all versions are saved for learning systems, a package each', async ({ page }) => {
   await open(page, '/sheets/');
-  await page.locator('.exchange summary').click();
+  await page.getByText('For another system, or a table').click();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: /QTI 3.0/ }).click(),
