@@ -1,15 +1,19 @@
 // Numbers that stand for a figure of the house, drawn about the reader's own as they are drawn about the built-in one.
-import { kinds, type KindName } from '../core/kinds.ts';
+import type { KindName } from '../core/kinds.ts';
 
 /** The generator from which numbers are drawn about the reader's house. */
 export const ABOUT = 7;
 
 /** Amounts, which grow with the size of a house; all else, strengths and temperatures, lies a little higher or lower. */
-const amounts: ReadonlySet<KindName> = new Set(
-  (['volume', 'volume20', 'alcohol', 'mass', 'count', 'money', 'land', 'energy'] as const).filter(
-    (kind) => kind in kinds,
-  ),
-) as ReadonlySet<KindName>;
+const amounts: ReadonlySet<KindName> = new Set([
+  'volume',
+  'volume20',
+  'alcohol',
+  'mass',
+  'count',
+  'land',
+  'energy',
+]);
 
 const STEPS = [5, 2.5, 2, 1]; // of a power of ten: how coarse clean numbers are
 
