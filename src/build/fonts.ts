@@ -11,6 +11,8 @@ const italic = '@fontsource-variable/alegreya/files/alegreya-latin-wght-italic.w
 const sans = '@fontsource/alegreya-sans/files/alegreya-sans-latin-500-normal.woff2';
 const stix = '@fontsource/stix-two-math/files/stix-two-math-latin-400-normal.woff2';
 
+/** What the styles ask a face of the text for (figures that line up), and what a browser puts to use unasked. */
+const keepFeatures = ['lnum', 'tnum', 'calt', 'ccmp', 'clig', 'kern', 'liga', 'locl', 'mark', 'mkmk', 'rlig'];
 const ROMAN = { wght: { min: 400, max: 700 } };
 const faces = [
   { from: serif, to: 'alegreya.woff2', characters: ascii + marks, variationAxes: ROMAN },
@@ -24,7 +26,8 @@ const faces = [
 for (const { from, to, characters, variationAxes } of faces) {
   const cut = await subsetFont(await readFile(resolve(from)), characters, {
     targetFormat: 'woff2',
-    ...(variationAxes ? { variationAxes } : {}),
+    ...(variationAxes && { variationAxes }),
+    ...(from !== stix && { keepFeatures, noHinting: true }), // the variable face has no hints to keep either
   });
   await writeFile(new URL(`../styles/fonts/${to}`, import.meta.url), cut);
   console.log(`${to}: ${(cut.length / 1000).toFixed(1)} kB`);

@@ -1,6 +1,5 @@
 // The class book: kept in this browser and as a file, with people, what was set, results, what is confused and who is competent until when.
 import { createSignal, lazy, onMount, Show, Suspense } from 'solid-js';
-import { Dynamic } from 'solid-js/web';
 import { allOf, freshBook, joined, peopleOf, settingsOf, SETTINGS, countings, withThings, type ClassBook, type Counting, type Settings } from '../exercises/class/book.ts'; // prettier-ignore
 import { backIn, hasGone } from '../exercises/class/back.ts';
 import { followed } from '../exercises/class/names.ts';
@@ -175,12 +174,11 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
         <p id="class-said" role="status">
           {said()}
         </p>
-        <Show when={asked()}>
+        <Show when={asked()} keyed>
           {(now) => (
-            <Dynamic
-              component={now().part.ClassWhose}
+            <now.part.ClassWhose
               book={book()}
-              record={now().record}
+              record={now.record}
               done={(put?: { readonly book: ClassBook; readonly says: string }) => {
                 setAsked(undefined);
                 if (put) change(put.book, put.says);

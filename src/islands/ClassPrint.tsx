@@ -1,6 +1,5 @@
 // Whose record is printed from the class book; the paper itself comes when it is asked for.
 import { createSignal, Show, type Component } from 'solid-js';
-import { Dynamic } from 'solid-js/web';
 import { peopleOf } from '../exercises/class/book.ts';
 import { useHouse } from '../house/store.ts';
 import { ClassChoice } from './ClassChoice.tsx';
@@ -45,8 +44,8 @@ export function ClassPrint(props: Omit<ClassRecordOf, 'person' | 'houseName'>) {
         </p>
         <p role="status">{said()}</p>
       </section>
-      <Show when={isPrinting() && Paper()}>
-        <Dynamic component={Paper()} {...props} person={who()} houseName={name()} />
+      <Show when={isPrinting() && Paper()} keyed>
+        {(Record) => <Record {...props} person={who()} houseName={name()} />}
       </Show>
     </>
   );

@@ -1,7 +1,6 @@
 // What visitors ask in each room, with the answers of this house.
 import { createMemo, For, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
-import { Dynamic } from 'solid-js/web';
 import { withVessels } from '../house/facts-beside.ts';
 import { facts, factSays, type FactId } from '../house/facts.ts';
 import { useKnown } from '../house/known-store.ts';
@@ -14,12 +13,12 @@ import { answerText, notSaid } from '../house/visitor-questions.ts';
 import { questionsByRoom } from '../walk/guide-file.ts';
 import type { Walk } from '../walk/walk.ts';
 import { OtherHouse, useGuideWalk } from './guide-file-walk.ts';
+import { RoomName } from './RoomName.tsx';
 import type { WalkQuestion } from './WalkDesk.tsx';
 
 export function AskedPart(props: {
   readonly walk: Walk;
   readonly questions: readonly WalkQuestion[];
-  /** The heading of a room, one level below what stands above it. */
   readonly under: 'h2' | 'h3';
   readonly root?: string;
 }) {
@@ -42,7 +41,7 @@ export function AskedPart(props: {
         {(asked, i) => (
           <Show when={asked.length > 0}>
             <section class="guide-room">
-              <Dynamic component={props.under}>{props.walk.rooms[i()]!.name}</Dynamic>
+              <RoomName under={props.under} name={props.walk.rooms[i()]!.name} />
               <dl class="guide-asked">
                 <For each={asked}>
                   {({ question, say }) => (

@@ -1,14 +1,13 @@
 // Why each figure of the walk is what it is: by room, as it is said, and where it comes from.
 import { createMemo, For, Show } from 'solid-js';
-import { Dynamic } from 'solid-js/web';
 import { headOf } from '../core/figures/index.ts';
 import { useHouse } from '../house/store.ts';
 import { figuresByRoom } from '../walk/guide-file.ts';
 import type { Walk } from '../walk/walk.ts';
 import { OtherHouse, useGuideWalk } from './guide-file-walk.ts';
 import { useWhy } from './guide-file-why.ts';
+import { RoomName } from './RoomName.tsx';
 
-/** `under`: the heading of a room, one level below what stands above it. */
 export function FiguresPart(props: { readonly walk: Walk; readonly under: 'h2' | 'h3' }) {
   const why = useWhy();
   const rooms = createMemo(() =>
@@ -21,7 +20,7 @@ export function FiguresPart(props: { readonly walk: Walk; readonly under: 'h2' |
     <For each={rooms().filter(({ figures }) => figures.length > 0)}>
       {({ name, figures }) => (
         <section class="guide-room">
-          <Dynamic component={props.under}>{name}</Dynamic>
+          <RoomName under={props.under} name={name} />
           <dl class="guide-why">
             <For each={figures}>
               {({ label, says, mark, lines }) => (

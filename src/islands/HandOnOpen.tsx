@@ -1,6 +1,5 @@
 // Opens what was handed on: says who signed it, whether that is the same as before, and which release it is.
 import { createSignal, Show } from 'solid-js';
-import { Dynamic } from 'solid-js/web';
 import { shown } from '../core/shown.ts';
 import { BIGGEST_FILE } from '../handing/envelope.ts';
 import { opened, type Opened } from '../handing/opened.ts';
@@ -59,8 +58,7 @@ export function HandOnOpen() {
       </div>
       <Show when={found()} keyed>
         {(now) => (
-          <Dynamic
-            component={now.as}
+          <now.as
             signed={now.signed}
             digits={now.digits}
             done={(event, sentence, back) => {

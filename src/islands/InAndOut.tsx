@@ -15,11 +15,16 @@ const digits: Partial<Record<KindName, number>> = { alcohol: 1 };
 
 /** A box in the fill and the stroke pattern of its mark. */
 function Box(props: { mark: Mark; x: number; y: number; width: number; height: number }) {
-  const at = () => ({ x: props.x, y: props.y, width: props.width, height: props.height });
   return (
     <>
-      <rect class={`box ${props.mark}`} {...at()} />
-      <rect {...at()} fill={`url(#in-and-out-${props.mark}) none`} />
+      <rect class={`box ${props.mark}`} x={props.x} y={props.y} width={props.width} height={props.height} />
+      <rect
+        fill={`url(#in-and-out-${props.mark}) none`}
+        x={props.x}
+        y={props.y}
+        width={props.width}
+        height={props.height}
+      />
     </>
   );
 }

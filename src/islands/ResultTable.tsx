@@ -1,6 +1,5 @@
 // The trainer's table of results, from the codes that trainees hand in; what reads them comes with the first.
 import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
-import { Dynamic } from 'solid-js/web';
 import { keepText, keptText, keyOf } from '../house/browser-store.ts';
 
 const fetchReader = async () => ({
@@ -63,8 +62,8 @@ export function ResultTable(props: { readonly mark: string }) {
         <For each={read()?.notes}>{(note) => <p>{note}</p>}</For>
         <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
       </div>
-      <Show when={results().length > 0 && reader()}>
-        {(here) => <Dynamic component={here().ResultRows} results={results()} mark={props.mark} />}
+      <Show when={results().length > 0 && reader()} keyed>
+        {(here) => <here.ResultRows results={results()} mark={props.mark} />}
       </Show>
     </section>
   );
