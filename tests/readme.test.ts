@@ -28,3 +28,15 @@ test('every picture and file that the README points at is there', () => {
   expect(pointed.length).toBeGreaterThan(3);
   for (const path of pointed) expect(existsSync(join(root, path)), path).toBe(true);
 });
+
+test('every file and folder that the guide to the book names is there', () => {
+  const guide = readFileSync(join(root, 'DEVELOPERS.md'), 'utf8');
+  const named = [...guide.matchAll(/`((?:src|tests|content|public)\/[^`*{}\s]+)`/g)].map(([, path]) => path!);
+  expect(named.length).toBeGreaterThan(100);
+  for (const path of named) expect(existsSync(join(root, path)), path).toBe(true);
+});
+
+test('every command of the package stands in the README', () => {
+  const told = readme + readFileSync(join(root, 'DEVELOPERS.md'), 'utf8');
+  for (const name of Object.keys(scripts)) expect(told, name).toMatch(new RegExp(`npm (run )?${name}\\b`));
+});
