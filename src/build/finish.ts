@@ -5,18 +5,38 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { workerOf } from './offline.ts';
+import { refuseUnfound, rewriting } from './rewriting.ts';
 import { importsOf } from './scripts.ts';
 
 const ASSETS = '_astro';
-const POLICY = /<meta http-equiv="content-security-policy"[^>]*>/;
 /** What Astro writes into every page with islands; `base.css` says it too, so that no second style sheet keeps a reader waiting. */
 const ISLANDS = 'astro-island,astro-slot,astro-static-slot{display:contents}';
 const hashOf = (text: string) => createHash('sha256').update(text).digest('hex').slice(0, 12);
 
+/** All that is rewritten here. Each must be found somewhere in a site. */
+const all = {
+  policy: rewriting('policy of a page', /<meta http-equiv="content-security-policy"[^>]*>/g),
+  hash: rewriting('hash in a policy', / 'sha256-[^']+'/g),
+  letters: rewriting('set of letters of a page', /<meta charset="utf-8">/g),
+  inline: rewriting('inline script or style', /<(script|style)>([^]*?)<\/\1>/g),
+  islands: rewriting('style of islands', new RegExp(`^${ISLANDS.replace(/[{}]/g, '\\$&')}$`, 'g')),
+  base: rewriting('address that an island’s script is looked for from', /document\.baseURI/g),
+  head: rewriting('end of a head', /<\/head>/g),
+  body: rewriting('end of a tool’s body', /<\/body>/g),
+  script: rewriting('script of an island on a tool’s page', / (?:component|renderer)-url="\/([^"]+)"/g),
+  island: rewriting('island', new RegExp(`((?:component|renderer|before-hydration)-url)="/${ASSETS}/`, 'g')),
+  address: rewriting('address from the root', / (href|src)="\/(?!\/)/g),
+  style: rewriting('address in a style sheet', new RegExp(`url\\((["']?)/${ASSETS}/`, 'g')),
+};
+
 /** A page whose policy stands before all that it governs. */
-function policyFirst(page: string): string {
-  const policy = POLICY.exec(page)?.[0] ?? '';
-  return page.replace(policy, '').replace('<meta charset="utf-8">', `<meta charset="utf-8">${policy}`);
+export function policyFirst(page: string): string {
+  let policy = '';
+  const rest = all.policy.in(page, (found) => {
+    policy = found;
+    return '';
+  });
+  return all.letters.in(rest, (found) => found + policy);
 }
 
 /** A page without inline scripts and styles, and what must stand in files instead, by file name. */
@@ -24,27 +44,32 @@ export function withoutInline(page: string): {
   readonly page: string;
   readonly files: Readonly<Record<string, string>>;
 } {
-  const scripts = [...page.matchAll(/<script>([^]*?)<\/script>/g)].map((found) => found[1]!);
-  const styles = [...page.matchAll(/<style>([^]*?)<\/style>/g)]
-    .map((found) => found[1]!)
-    .filter((style) => style !== ISLANDS);
+  const inline = { script: [] as string[], style: [] as string[] };
+  const bare = all.inline.in(page, (_, tag, text) => {
+    inline[tag as 'script' | 'style'].push(text!);
+    return '';
+  });
   // The script that Solid's islands hydrate with comes last on the page and must run first.
-  const inOrder = scripts.sort((a, b) => Number(b.includes('_$HY')) - Number(a.includes('_$HY'))).join('\n');
+  const inOrder = inline.script
+    .sort((a, b) => Number(b.includes('_$HY')) - Number(a.includes('_$HY')))
+    .join('\n');
   // An island's address is relative to this script, also when it is asked for a second time.
   const script =
-    inOrder &&
-    `const islandsAt = document.currentScript.src;\n${inOrder.replaceAll('document.baseURI', 'islandsAt')}`;
-  const style = styles.join('\n');
+    inOrder && `const islandsAt = document.currentScript.src;\n${all.base.in(inOrder, () => 'islandsAt')}`;
+  const style = inline.style
+    .map((each) => all.islands.in(each, () => ''))
+    .filter((each) => each !== '')
+    .join('\n');
   const [scriptFile, styleFile] = [
     `${ASSETS}/islands.${hashOf(script)}.js`,
     `${ASSETS}/islands.${hashOf(style)}.css`,
   ];
   const tags = `${style && `<link rel="stylesheet" href="/${styleFile}">`}${script && `<script defer src="/${scriptFile}"></script>`}`;
   return {
-    page: page
-      .replace(/<(script|style)>[^]*?<\/\1>/g, '')
-      .replace('</head>', `${tags}</head>`)
-      .replace(/ 'sha256-[^']+'/g, ''),
+    page: all.hash.in(
+      all.head.in(bare, (end) => tags + end),
+      () => '',
+    ),
     files: { ...(script && { [scriptFile]: script }), ...(style && { [styleFile]: style }) },
   };
 }
@@ -58,22 +83,23 @@ export function fetchedAhead(page: string, imports: ReadonlyMap<string, readonly
     ahead.add(file);
     imports.get(file)?.forEach(add);
   };
-  for (const [, file] of page.matchAll(/ (?:component|renderer)-url="\/([^"]+)"/g)) add(file!);
+  all.script.in(page, (found, file) => {
+    add(file!);
+    return found;
+  });
   const links = [...ahead].map((file) => `<link rel="modulepreload" href="/${file}" fetchpriority="low">`);
-  return page.replace('</body>', `${links.join('')}</body>`);
+  return all.body.in(page, (end) => links.join('') + end);
 }
 
 /** A page whose addresses are relative to where it stands, `depth` folders down; islands look from the folder of their script. */
 export function relative(page: string, depth: number): string {
   const up = '../'.repeat(depth) || './';
-  return page
-    .replace(new RegExp(`(component-url|renderer-url|before-hydration-url)="/${ASSETS}/`, 'g'), '$1="./')
-    .replace(/ (href|src)="\/(?!\/)/g, ` $1="${up}`);
+  const islands = all.island.in(page, (_, name) => `${name}="./`);
+  return all.address.in(islands, (_, name) => ` ${name}="${up}`);
 }
 
 /** A style sheet in the folder of assets whose addresses are relative. */
-const relativeStyle = (style: string) =>
-  style.replace(new RegExp(`url\\((["']?)/${ASSETS}/`, 'g'), 'url($1./');
+export const relativeStyle = (style: string): string => all.style.in(style, (_, quote) => `url(${quote}./`);
 
 /** Writes the offline worker of a site with the list of its files. */
 export async function writeWorker(root: string, files: readonly string[]): Promise<void> {
@@ -107,6 +133,7 @@ export const finish = (): AstroIntegration => ({
       for (const file of files.filter((each) => each.endsWith('.css'))) {
         await writeFile(join(root, file), relativeStyle(await readFile(join(root, file), 'utf8')));
       }
+      refuseUnfound(Object.values(all));
       await writeWorker(root, files);
     },
   },
