@@ -57,7 +57,7 @@ const moving = () =>
 /** Fetches what a line is reckoned with, for a house that keeps more than figures. */
 function followParts(): void {
   if (moving() !== undefined)
-    import('./line-store.ts').catch(() => tell('line', [WITHOUT_PARTS])).then(() => setReady(true));
+    void import('./line-store.ts').catch(() => tell('line', [WITHOUT_PARTS])).then(() => setReady(true));
 }
 
 /** Tells the reader what went wrong at a door, or that all is well there. */

@@ -55,7 +55,7 @@ ageCask({ volume: q.litres20(200), strength: q.strength(63.5), cask: { size: q.l
 const charge = { volume: q.litres20(1000), strength: q.strength(25) };
 const run = runStill({ charge, until: q.strength(1) });
 // @ts-expect-error a run may be a refusal; ask before reading it
-run.distillate;
+void run.distillate;
 // @ts-expect-error a refused run cannot be cut
 cutRun(run, { foreshots: q.strength(74), heart: q.strength(62), feints: q.strength(1) });
 // @ts-expect-error foreshots by share are a share, not a percentage
