@@ -31,7 +31,7 @@ const below = [
 
 const layers: Readonly<Record<string, Layer>> = {
   core: { files: /^core\//, imports: ['core'], packages: /^psychrolib$/ },
-  store: { files: /^(house\/(.*store|change-figure|other-tabs|live-prose|live-drawings)|(exercises|handing)\/[^/]*store)\.ts$/, imports: [...below, 'store'], packages: /^solid-js/ },
+  browser: { files: /^browser\//, imports: [...below, 'browser'], packages: /^solid-js/ },
   house: { files: /^house\//, imports: ['core', 'house', 'content'], packages: /^fflate$/ },
   handing: { files: /^handing\//, imports: ['core', 'house', 'handing'], packages: none },
   calculators: { files: /^calculators\//, imports: ['core', 'calculators'], types: ['house'], packages: none },
@@ -43,10 +43,10 @@ const layers: Readonly<Record<string, Layer>> = {
   path: { files: /^path\//, imports: ['core', 'house', 'exercises', 'path'], packages: none },
   shift: { files: /^shift\//, imports: ['core', 'house', 'shift'], packages: none },
   fault: { files: /^fault\//, imports: ['core', 'house', 'shift', 'fault'], packages: none },
-  islands: { files: /^islands\//, imports: [...below, 'store', 'islands'], packages: /^(solid-js|fflate|minisearch|uqr)/ },
-  components: { files: /^components\//, imports: [...below, 'store', 'islands', 'components', 'content'], packages: /^astro/ },
-  pages: { files: /^(pages|layouts)\/|^(content\.config|env\.d)\.ts$/, imports: [...below, 'store', 'islands', 'components', 'pages', 'build', 'styles', 'content', 'published'], packages: /./ },
-  build: { files: /^build\//, imports: [...below, 'store', 'build'], packages: /./ },
+  islands: { files: /^islands\//, imports: [...below, 'browser', 'islands'], packages: /^(solid-js|fflate|minisearch|uqr)/ },
+  components: { files: /^components\//, imports: [...below, 'browser', 'islands', 'components', 'content'], packages: /^astro/ },
+  pages: { files: /^(pages|layouts)\/|^(content\.config|env\.d)\.ts$/, imports: [...below, 'browser', 'islands', 'components', 'pages', 'build', 'styles', 'content', 'published'], packages: /./ },
+  build: { files: /^build\//, imports: [...below, 'browser', 'build'], packages: /./ },
 }; // prettier-ignore
 
 const src = join(import.meta.dirname, '..', 'src');
@@ -150,8 +150,8 @@ test('the reading of imports is awake', () => {
   expect(
     objection('calculators/malting/x.ts', { from: '../../house/figures.ts', typesOnly: false }),
   ).toContain('but its types');
-  expect(objection('house/figures.ts', { from: './store.ts', typesOnly: false })).toContain(
-    'house may not import store',
+  expect(objection('house/figures.ts', { from: '../browser/house-store.ts', typesOnly: false })).toContain(
+    'house may not import browser',
   );
   expect(objection('core/x.ts', { from: 'solid-js', typesOnly: false })).toContain('package');
 });

@@ -1,7 +1,7 @@
 // Takes an island over in the browser, once all that it shows has come: until then the text stands as it was built.
 import { createComponent, Suspense, type Component, type JSX } from 'solid-js';
 import { hydrate } from 'solid-js/web';
-import { turn } from '../house/idle.ts';
+import { turn } from '../house/turn.ts';
 import { builtInLine } from '../house/line-of.ts';
 
 type Props = Readonly<Record<string, unknown>>;

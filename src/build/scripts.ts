@@ -16,7 +16,7 @@ const files: Readonly<Record<string, readonly string[]>> = {
     'core/keep-together.ts',
   ],
   ledger: ['islands/Ledger.tsx'],
-  change: ['house/change-figure.ts', 'house/shelf-store.ts'],
+  change: ['browser/change-figure.ts', 'browser/shelf-store.ts'],
   file: [
     'islands/open-file.ts',
     'islands/save-file.ts',
@@ -25,7 +25,7 @@ const files: Readonly<Record<string, readonly string[]>> = {
     'islands/copy-address.ts',
   ],
   chart: ['islands/Chart.tsx', 'calculators/define.ts'],
-  units: ['house/units-store.ts'],
+  units: ['browser/units-store.ts'],
   field: ['islands/NumberField.tsx', 'islands/ChoiceField.tsx'],
   calculator: ['islands/declared.tsx'],
   plain: ['core/reading/plain.ts'],

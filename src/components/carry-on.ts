@@ -1,6 +1,6 @@
 // Where the book leads a reader on who comes back to the first weeks: it says what they say, by the same function.
 import { decodeProgress } from '../exercises/progress.ts';
-import { keptText, keyOf } from '../house/browser-store.ts';
+import { keptText, keyOf } from '../browser/browser-store.ts';
 import { keptGuesses } from '../islands/guesses-kept.ts';
 import { keepLesson, keptLesson } from '../islands/lesson-kept.ts';
 import { ticks } from '../islands/path-kept.ts';

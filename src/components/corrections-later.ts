@@ -1,7 +1,7 @@
 // Fetches what tells of corrections only where there is something to compare or to remember: most pages do without it.
-import { keepText, keptText } from '../house/browser-store.ts';
-import { whenIdle } from '../house/idle.ts';
-import { BUILT_IN, isAllTold, onChange, ownText, TOLD } from '../house/told-store.ts';
+import { keepText, keptText } from '../browser/browser-store.ts';
+import { whenIdle } from '../browser/defer.ts';
+import { BUILT_IN, isAllTold, onChange, ownText, TOLD } from '../browser/told-store.ts';
 
 const fetchIt = () => void import('./corrections.ts').catch(() => undefined); // without it, nothing is compared
 

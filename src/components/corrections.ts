@@ -1,6 +1,6 @@
 // Remembers what the book tells of the reader's house, and says once what a corrected book tells otherwise.
 import { book } from '../house/book.ts';
-import { keepText, keptText } from '../house/browser-store.ts';
+import { keepText, keptText } from '../browser/browser-store.ts';
 import {
   correctedSince,
   figuresOf,
@@ -11,8 +11,8 @@ import {
   type Told,
   type ToldFigures,
 } from '../house/corrected.ts';
-import { isVisit, liveLine, liveName } from '../house/store.ts';
-import { BUILT_IN, ownText as own, setAllTold, TOLD } from '../house/told-store.ts';
+import { isVisit, liveLine, liveName } from '../browser/house-store.ts';
+import { BUILT_IN, ownText as own, setAllTold, TOLD } from '../browser/told-store.ts';
 import { announce } from '../islands/announce.ts';
 
 const MOST = 5; // figures that are named

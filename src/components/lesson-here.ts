@@ -1,5 +1,5 @@
 // Fetches the way back to a lesson of the first weeks, where the reader is in one, and what comes next, where they have set out.
-import { keptText, keyOf } from '../house/browser-store.ts';
+import { keptText, keyOf } from '../browser/browser-store.ts';
 import type { ShiftOver } from '../path/shift-step.ts';
 
 const lost = () => (document.documentElement.dataset['script'] = 'lost');

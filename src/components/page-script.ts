@@ -1,6 +1,6 @@
 // What every page does once it is seen.
 import './keep-offline.ts';
-import '../house/live-prose.ts';
+import '../browser/live-prose.ts';
 import './doors.ts';
 import './term-dismiss.ts';
 import './left-off.ts';

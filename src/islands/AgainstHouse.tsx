@@ -1,6 +1,6 @@
 // The choice to hold what is said against the reader's own house, and where the two part.
 import { For, Show } from 'solid-js';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { disagreement, type Held } from '../talk/own-house.ts';
 import { useAnnouncement } from './announce.ts';
 

@@ -1,11 +1,11 @@
 // A question between two passages: answered, marked and worked in place, and kept with the answers of practice.
 import { createSignal, Show } from 'solid-js';
 import { drawQuestion } from '../exercises/draw.ts';
-import { answered, practiceSeed } from '../exercises/progress-store.ts';
+import { answered, practiceSeed } from '../browser/progress-store.ts';
 import type { QuestionKind } from '../exercises/question.ts';
 import type { Mark } from '../exercises/verdict.ts';
 import { asInBook } from '../house/line-of.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { fetchMarker } from './marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { SecondTry } from './SecondTry.tsx';

@@ -1,9 +1,9 @@
 // Pocket cards as they were printed last, held against the house: what stands otherwise on paper is told until they are printed anew.
 import { createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import type { FigureId } from '../core/figures/index.ts';
-import { liveHanging } from '../house/known-store.ts';
-import { keepText, keptText, keyOf } from '../house/browser-store.ts';
-import { useHouse } from '../house/store.ts';
+import { liveHanging } from '../browser/known-store.ts';
+import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { readCard } from '../walk/printed-card.ts';
 import { answersMoved, movedOn, type SaidNow } from '../walk/printed.ts';
 import type { PrintedCard } from '../walk/walk.ts';

@@ -3,13 +3,13 @@ import { createMemo, createSignal, Show } from 'solid-js';
 import { formatCount } from '../core/format.ts';
 import { stamp } from '../house/book.ts';
 import { changesBetween } from '../house/changes.ts';
-import { useKnown } from '../house/known-store.ts';
+import { useKnown } from '../browser/known-store.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { lineIn } from '../house/line-of.ts';
 import { datesPart, MOST_VERSIONS, versionNameProblem, withVersion, type Version } from '../house/parts/dates.ts'; // prettier-ignore
 import { plainName } from '../house/name.ts';
-import { usePart } from '../house/part-store.ts';
-import { useHouse } from '../house/store.ts';
+import { usePart } from '../browser/part-store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { useAnnouncement } from './announce.ts';
 import { ChangedTable } from './ChangedTable.tsx';
 import { ChangesSheets } from './ChangesSheets.tsx';

@@ -1,7 +1,7 @@
 // Whose record is printed from the class book; the paper itself comes when it is asked for.
 import { createSignal, Show, type Component } from 'solid-js';
 import { peopleOf } from '../exercises/class/book.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { ClassChoice } from './ClassChoice.tsx';
 import type { ClassRecordOf } from './ClassRecord.tsx';
 import { printPart } from './print-part.ts';

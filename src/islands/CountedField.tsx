@@ -3,10 +3,10 @@ import { createMemo } from 'solid-js';
 import { figureTable, headOf, pathsOf, type FigureId } from '../core/figures/index.ts';
 import { numberAt } from '../core/line/beside.ts';
 import { computedBeside } from '../core/line/counted-beside.ts';
-import { useKnown } from '../house/known-store.ts';
+import { useKnown } from '../browser/known-store.ts';
 import { textOfFigure } from '../house/prose.ts';
-import { count } from '../house/change-figure.ts';
-import { useHouse } from '../house/store.ts';
+import { count } from '../browser/change-figure.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { NumberField } from './NumberField.tsx';
 
 export function CountedField(props: { readonly of: FigureId }) {

@@ -7,8 +7,8 @@ import { answerOf, complaintOf, drawFault, told, type FaultCase, type Shown } fr
 import { readDone, withDone, type Done } from '../fault/kept.ts';
 import { faultOfLink } from '../fault/link.ts';
 import { hadOf, markFault, type FaultMark } from '../fault/mark.ts';
-import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
-import { useHouse } from '../house/store.ts';
+import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { isSeed, SEEDS } from '../shift/seed.ts';
 import { announce } from './announce.ts';
 import { FaultResult } from './FaultResult.tsx';

@@ -1,7 +1,7 @@
 // One stage of the first weeks: its lessons step by step, the worked example, the standard, and the sheet to sign.
 import { For, onMount, Show } from 'solid-js';
 import { formatCount } from '../core/format.ts';
-import { changeName } from '../exercises/progress-store.ts';
+import { changeName } from '../browser/progress-store.ts';
 import { asideId, isDone, safetyNext, signedId } from '../path/next.ts';
 import { idOfStep, kindsOfStage, lineOfStep, type PathStage, type Step } from '../path/steps.ts';
 import { standingOfStage } from '../path/standing-of.ts';

@@ -4,7 +4,7 @@ import { formatCount } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { bottlesFromCasks } from '../core/stock/one-cask.ts';
-import { useKnown } from '../house/known-store.ts';
+import { useKnown } from '../browser/known-store.ts';
 
 export function FromOneCask(props: { readonly line: Line }) {
   const { isEstimate } = useKnown();

@@ -3,7 +3,7 @@ import { createMemo, For, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { stamp } from '../house/book.ts';
 import type { Stage } from '../house/figures.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { inMinutes } from '../walk/time.ts';
 import { AskedPart } from './GuideFileAsked.tsx';
 import { BlankPart } from './GuideFileBlank.tsx';

@@ -1,7 +1,7 @@
 // Why each figure of the walk is what it is: by room, as it is said, and where it comes from.
 import { createMemo, For, Show } from 'solid-js';
 import { headOf } from '../core/figures/index.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { figuresByRoom } from '../walk/guide-file.ts';
 import type { Walk } from '../walk/walk.ts';
 import { OtherHouse, useGuideWalk } from './guide-file-walk.ts';

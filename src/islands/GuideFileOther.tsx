@@ -1,5 +1,5 @@
 // What is to be said on a page of a guide's file whose walk was written for another house, with ways to put it right.
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { notOfHere } from '../walk/whose.ts';
 import { OpenHouse } from './OpenHouse.tsx';
 

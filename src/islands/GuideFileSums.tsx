@@ -2,7 +2,7 @@
 import { createMemo, createSignal, Show } from 'solid-js';
 import { guideQuestions } from '../exercises/guide-sums.ts';
 import type { Mark } from '../exercises/verdict.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { WorkedPart } from './GuideFileWorked.tsx';

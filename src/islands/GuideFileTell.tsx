@@ -2,11 +2,11 @@
 import { createMemo, createSignal, onMount, Show } from 'solid-js';
 import { figureTable, pathsOf, type FigureId } from '../core/figures/index.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { keepText, keptText, keyOf } from '../house/browser-store.ts';
-import { useKnown } from '../house/known-store.ts';
+import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { useKnown } from '../browser/known-store.ts';
 import { figureValue, wholeOf } from '../house/prose.ts';
-import { useHouse } from '../house/store.ts';
-import { useUnits } from '../house/units-store.ts';
+import { useHouse } from '../browser/house-store.ts';
+import { useUnits } from '../browser/units-store.ts';
 import { figuresByRoom } from '../walk/guide-file.ts';
 import type { heard } from '../walk/guide-file-heard.ts';
 import { judge, RULE, type Said, type Verdict } from '../walk/guide-file-judge.ts';

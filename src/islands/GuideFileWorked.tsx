@@ -3,7 +3,7 @@ import { createMemo, For } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
 import { guideQuestions } from '../exercises/guide-sums.ts';
 import { answerInWords, askFor } from '../exercises/wording.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 
 export function WorkedPart() {
   const { line } = useHouse();

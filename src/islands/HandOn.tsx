@@ -2,7 +2,7 @@
 import { createMemo, createSignal, Show } from 'solid-js';
 import { encode } from '../house/codec.ts';
 import { linkIfItFits } from '../house/pack.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { copyAddress } from './copy-address.ts';
 import { fileNameOf } from './file-name.ts';
 import { HandOnOpen } from './HandOnOpen.tsx';

@@ -1,12 +1,12 @@
 // Releases the house: a number and a signature on its file, and the owner's key that makes them.
 import { createEffect, createSignal, on, onMount, Show } from 'solid-js';
 import { LAST_RELEASE, fileText } from '../handing/envelope.ts';
-import { dropKey, keepKey, keptKey } from '../handing/handing-store.ts';
+import { dropKey, keepKey, keptKey } from '../browser/handing-store.ts';
 import { numberProblem } from '../handing/judged.ts';
 import { keyText, lastRelease, thingOf, withReleased, type OwnKey } from '../handing/own-key.ts';
 import { canSign, fingerprint, makeKey, publicOf, signed } from '../handing/signing.ts';
 import { nameProblem } from '../house/name.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { fileNameOf } from './file-name.ts';
 import { HandOnKey } from './HandOnKey.tsx';
 import { NumberField } from './NumberField.tsx';

@@ -1,7 +1,7 @@
 // Who gets which version of a sheet: a list of names to fill in or take from the class book, to print and to copy with the links.
 import { createEffect, createSignal, For, on, Show } from 'solid-js';
 import { amissIn, handedOut, linesOf, LONGEST_NAMES } from '../exercises/handed-out.ts';
-import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import { printPart } from './print-part.ts';
 
 export interface HandOutProps {

@@ -2,13 +2,13 @@
 import { createEffect, createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import { kinds, type Signed } from '../handing/envelope.ts';
 import { takenOf, withKey, withTaken } from '../handing/handed.ts';
-import { keepHanded, keptHanded } from '../handing/handing-store.ts';
+import { keepHanded, keptHanded } from '../browser/handing-store.ts';
 import { judged } from '../handing/judged.ts';
 import { labelOf, merged, offerOf, type Stated } from '../handing/merge.ts';
 import { decode } from '../house/codec.ts';
 import { problemsOfParts } from '../house/parts/index.ts';
-import { changeHouseWhole, loadHouse, openHouse, ownHouse } from '../house/shelf-store.ts';
-import { liveName } from '../house/store.ts';
+import { changeHouseWhole, loadHouse, openHouse, ownHouse } from '../browser/shelf-store.ts';
+import { liveName } from '../browser/house-store.ts';
 import { announce } from './announce.ts';
 import { HandedOnClashes, type Choices } from './HandedOnClashes.tsx';
 import { inWords } from './today.ts';

@@ -2,9 +2,9 @@
 import { createSignal, For, Show } from 'solid-js';
 import { builtInName } from '../house/figures.ts';
 import { seenName } from '../house/name.ts';
-import { resetHouse } from '../house/change-figure.ts';
-import { copyHouse, dropHouse, openHouse } from '../house/shelf-store.ts';
-import { useHouse } from '../house/store.ts';
+import { resetHouse } from '../browser/change-figure.ts';
+import { copyHouse, dropHouse, openHouse } from '../browser/shelf-store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { focusAfter } from './focus-after.ts';
 
 export default function HouseDesk() {

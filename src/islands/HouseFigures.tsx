@@ -17,9 +17,9 @@ import {
   type Stage,
 } from '../house/figures.ts';
 import { followsFrom } from '../house/follows.ts';
-import { useKnown } from '../house/known-store.ts';
-import { changeFigure, giveAsItStands, keepFigures, putBack } from '../house/change-figure.ts';
-import { useHouse } from '../house/store.ts';
+import { useKnown } from '../browser/known-store.ts';
+import { changeFigure, giveAsItStands, keepFigures, putBack } from '../browser/change-figure.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { CountedField } from './CountedField.tsx';

@@ -1,7 +1,7 @@
 // The name of the house, which comes before its figures; and what went wrong with it.
 import { createSignal, onMount, Show } from 'solid-js';
-import { renameHouse } from '../house/shelf-store.ts';
-import { useHouse } from '../house/store.ts';
+import { renameHouse } from '../browser/shelf-store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { typedEarly } from './early.ts';
 import { Troubles } from './Troubles.tsx';
 

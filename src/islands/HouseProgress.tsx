@@ -3,9 +3,9 @@ import { Show } from 'solid-js';
 import type { FigureId } from '../core/figures/index.ts';
 import type { Standing } from '../core/figures/standing.ts';
 import { builtInName } from '../house/figures.ts';
-import { useKnown } from '../house/known-store.ts';
+import { useKnown } from '../browser/known-store.ts';
 import { figuresThatCount } from '../house/parts/known.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { useAnnouncement } from './announce.ts';
 
 /** “You have given 12 of 43 figures; the other 31 are Harrowmere’s.” */

@@ -1,6 +1,6 @@
 // A part of an island that is drawn in a task of its own, after what stands before it: a slow phone answers in between.
 import { createSignal, onMount, Show, type JSX } from 'solid-js';
-import { turn } from '../house/idle.ts';
+import { turn } from '../house/turn.ts';
 
 /** For what is drawn only in the browser; until then a hidden mark stands in its place. */
 export function InTurn(props: { readonly children: JSX.Element }) {

@@ -1,9 +1,9 @@
 // One input of a calculator, as its declaration says: a number, a choice or a short table.
 import { Match, Show, Switch } from 'solid-js';
 import { isChoice, isNumber, isRows, type AnyGiven, type Input } from '../calculators/define.ts';
-import { keepFigures } from '../house/change-figure.ts';
+import { keepFigures } from '../browser/change-figure.ts';
 import type { NumberName } from '../house/figures.ts';
-import { useKnown } from '../house/known-store.ts';
+import { useKnown } from '../browser/known-store.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';
 import { RowsField } from './RowsField.tsx';

@@ -17,10 +17,10 @@ import {
   type Malts,
   type NamedCampaign,
 } from '../house/parts/malts.ts';
-import { usePart } from '../house/part-store.ts';
+import { usePart } from '../browser/part-store.ts';
 import { figureText } from '../house/prose.ts';
-import { changeFigure } from '../house/change-figure.ts';
-import { useHouse } from '../house/store.ts';
+import { changeFigure } from '../browser/change-figure.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { useAnnouncement } from './announce.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';

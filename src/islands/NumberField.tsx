@@ -4,7 +4,7 @@ import { fieldDecimals, formatNumber, rangeProblem, wasGiven, allowed } from '..
 import type { KindName } from '../core/kinds.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
-import { likeUnit, useCountry, useUnits } from '../house/units-store.ts';
+import { likeUnit, useCountry, useUnits } from '../browser/units-store.ts';
 import { useAnnouncement } from './announce.ts';
 import { typedEarly } from './early.ts';
 import { focusAfter } from './focus-after.ts';

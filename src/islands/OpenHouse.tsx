@@ -1,7 +1,7 @@
 // A way to the house that a walk was written for: from the reader's own shelf at once, or else by its file.
 import { Show } from 'solid-js';
-import { openHouse } from '../house/shelf-store.ts';
-import { liveShelf } from '../house/store.ts';
+import { openHouse } from '../browser/shelf-store.ts';
+import { liveShelf } from '../browser/house-store.ts';
 
 export interface OpenHouseProps {
   readonly wanted: string;

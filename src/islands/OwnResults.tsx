@@ -8,7 +8,7 @@ import { eachOnce, missedIn, missesOf, readResult, type Result } from '../exerci
 import { alikeNotes } from '../exercises/results-alike.ts';
 import { marksIn, ownScore, type OwnSheet } from '../exercises/own/own-sheet.ts';
 import { pointsOf } from '../exercises/verdict.ts';
-import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import { printPart } from './print-part.ts';
 import { ResultLines, type Column } from './ResultLines.tsx';
 import { ResultPaper } from './ResultPaper.tsx';

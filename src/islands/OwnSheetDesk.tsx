@@ -9,7 +9,7 @@ import { askingOwn, freshKey, houseOfOwn, noteOf, OWN_LIMITS, settling, type Dra
 import { LONGEST_TEXT, ownMark, ownSheetText, readOwnSheet } from '../exercises/own/own-text.ts';
 import type { QuestionKind } from '../exercises/question.ts';
 import { newsOf } from '../exercises/sheet-news.ts';
-import { afterFrame } from '../house/idle.ts';
+import { afterFrame } from '../browser/defer.ts';
 import { useAnnouncement } from './announce.ts';
 import { copyAddress } from './copy-address.ts';
 import { ExchangeFold } from './ExchangeFold.tsx';

@@ -4,7 +4,7 @@ import { unwrap } from 'solid-js/store';
 import { partsOfLine } from '../exercises/own-line.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { OWN_LIMITS, showings, type OwnSheet, type Showing } from '../exercises/own/own-sheet.ts';
-import { liveParts, useHouse } from '../house/store.ts';
+import { liveParts, useHouse } from '../browser/house-store.ts';
 import { NumberField } from './NumberField.tsx';
 
 const showingTitles: Readonly<Record<Showing, string>> = {

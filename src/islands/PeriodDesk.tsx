@@ -6,7 +6,7 @@ import { litres20, strength, type Spirit } from '../core/quantity.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { balanceOf, liquids, stepNames, whereLost, type Account, type Liquid, type Period, type PeriodBalance } from '../core/week/period.ts'; // prettier-ignore
 import { csvOf } from '../exercises/csv.ts';
-import { usePart } from '../house/part-store.ts';
+import { usePart } from '../browser/part-store.ts';
 import { freshPeriod, LONGEST_NAME, MOST_LITRES, MOST_MALT, MOST_PERIODS, periodsPart } from '../house/parts/periods.ts'; // prettier-ignore
 import { useAnnouncement } from './announce.ts';
 import { useHouseAtHand } from './at-hand.ts';

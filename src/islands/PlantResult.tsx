@@ -6,7 +6,7 @@ import { eachStill, type ChargeOfStill } from '../core/plant/each-still.ts';
 import { stillNames, type Plant, type StillKind } from '../core/plant/plant.ts';
 import { litresOfAlcohol, strength, type Portion } from '../core/quantity.ts';
 import { amountsOf, plus, portionOf } from '../core/spirit/amounts.ts';
-import { useUnits } from '../house/units-store.ts';
+import { useUnits } from '../browser/units-store.ts';
 import type { Looked } from './PlantDesk.tsx';
 
 /** A quantity as printed, in the units that the reader likes. */

@@ -11,7 +11,7 @@ import {
   practiceKeptAside,
   practiceSeed,
   useProgress,
-} from '../exercises/progress-store.ts';
+} from '../browser/progress-store.ts';
 import type { Question } from '../exercises/question.ts';
 import {
   formTitles,
@@ -22,9 +22,9 @@ import {
   type Level,
   type Topic,
 } from '../exercises/topics.ts';
-import { afterFrame, whenIdle } from '../house/idle.ts';
+import { afterFrame, whenIdle } from '../browser/defer.ts';
 import { asInBook } from '../house/line-of.ts';
-import { liveLine, useHouse } from '../house/store.ts';
+import { liveLine, useHouse } from '../browser/house-store.ts';
 import { leftOf } from '../path/left-of.ts';
 import { lineAt, stepAfter, stepNow, type OpenLesson } from '../path/open-lesson.ts';
 import { FileField } from './FileField.tsx';

@@ -4,7 +4,7 @@ import { isRefusal } from '../core/refusal.ts';
 import { readQuantity } from '../core/reading/quantity.ts';
 import { sources } from '../core/sources.ts';
 import { builtInHouse, builtInName } from '../house/figures.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import type { Predict } from '../predict/define.ts';
 import { isRight, outcomeOf, type Guess } from '../predict/judge.ts';
 import { choicesOf, guessText, outcomeText, textOf, unitOfGuess } from '../predict/says.ts';

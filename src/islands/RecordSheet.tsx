@@ -1,6 +1,6 @@
 // What has been practised, by stage on the screen, and as a record to print and sign.
 import { For, Show } from 'solid-js';
-import { changeName, useProgress } from '../exercises/progress-store.ts';
+import { changeName, useProgress } from '../browser/progress-store.ts';
 import { recordOf, type TopicRecord } from '../exercises/record.ts';
 import { book } from '../house/book.ts';
 import type { Listed } from '../exercises/kinds/list.ts';

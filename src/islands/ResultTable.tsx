@@ -1,6 +1,6 @@
 // The trainer's table of results, from the codes that trainees hand in; what reads them comes with the first.
 import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
-import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
 
 const fetchReader = async () => ({
   ...(await import('./results-read.ts')),

@@ -5,9 +5,9 @@ import { formatIn, formatNumber } from '../core/format.ts';
 import { kinds, type KindName } from '../core/kinds.ts';
 import type { Unit } from '../core/units.ts';
 import type { NumberName } from '../house/figures.ts';
-import { changeFigure } from '../house/change-figure.ts';
-import { useHouse } from '../house/store.ts';
-import { useUnits } from '../house/units-store.ts';
+import { changeFigure } from '../browser/change-figure.ts';
+import { useHouse } from '../browser/house-store.ts';
+import { useUnits } from '../browser/units-store.ts';
 
 const HEADLINES = 2; // results in the strip: more would hide the field they belong to
 

@@ -14,7 +14,7 @@ import {
   type UnsureFigure,
 } from '../core/line/spread.ts';
 import { numberFigures } from '../house/figures.ts';
-import { liveParts, useHouse } from '../house/store.ts';
+import { liveParts, useHouse } from '../browser/house-store.ts';
 import { announce, useAnnouncement } from './announce.ts';
 import { NumberField } from './NumberField.tsx';
 import type { SpreadAnswer, SpreadQuestion } from './round-spread.worker.ts';

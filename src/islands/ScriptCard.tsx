@@ -6,8 +6,8 @@ import type { JudgedFigure, Reconciliation } from '../core/line/reconcile.ts';
 import { spoken } from '../core/line/spoken.ts';
 import { rangeInWords } from '../core/line/verdict.ts';
 import { setByTheHouse } from '../core/line/set-by-the-house.ts';
-import { useKnown } from '../house/known-store.ts';
-import { useHouse } from '../house/store.ts';
+import { useKnown } from '../browser/known-store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { heldAgainst, type Held } from '../talk/own-house.ts';
 
 const inDoubt = ({ finding }: JudgedFigure) => finding !== 'agrees' && finding !== 'not checkable';

@@ -1,7 +1,7 @@
 // The talk with its figures marked, shown a few paragraphs at a time; a mark that is touched opens, under its paragraph, what it was taken for.
 import { batch, createEffect, createMemo, createSignal, For, on, Show, type Accessor } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { quotableOf } from '../talk/labels.ts';
 import { heldAgainst } from '../talk/own-house.ts';
 import { paragraphsOf, type Paragraph } from '../talk/paragraphs.ts';

@@ -6,7 +6,7 @@ import type { Reconciliation } from '../core/line/reconcile.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { builtInHouse, builtInName } from '../house/figures.ts';
 import { seenName } from '../house/name.ts';
-import { liveParts, useHouse } from '../house/store.ts';
+import { liveParts, useHouse } from '../browser/house-store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
 import { AgainstHouse, asAtHouse } from './AgainstHouse.tsx';
 import { heldAgainst } from '../talk/own-house.ts';

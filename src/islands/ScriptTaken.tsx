@@ -4,7 +4,7 @@ import { stages } from '../core/figures/index.ts';
 import type { Finding, Reconciliation } from '../core/line/reconcile.ts';
 import { rangeInWords, sentenceOf } from '../core/line/verdict.ts';
 import { setByTheHouse } from '../core/line/set-by-the-house.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { figureIds, talkFigures, type FigureId } from '../talk/figures.ts';
 import { labelOf, numberOf, quotableOf, saidOf } from '../talk/labels.ts';
 import type { Held } from '../talk/own-house.ts';

@@ -21,9 +21,10 @@ import {
   type Asked,
   type Worksheet,
 } from '../exercises/worksheet.ts';
-import { keepText, keptText, keyOf } from '../house/browser-store.ts';
-import { afterFrame, turn, whenIdle } from '../house/idle.ts';
-import { liveParts, useHouse } from '../house/store.ts';
+import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { afterFrame, whenIdle } from '../browser/defer.ts';
+import { turn } from '../house/turn.ts';
+import { liveParts, useHouse } from '../browser/house-store.ts';
 import { useAnnouncement } from './announce.ts';
 import { HandOutFold } from './HandOutFold.tsx';
 import { NumberField } from './NumberField.tsx';

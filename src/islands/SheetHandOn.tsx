@@ -47,7 +47,7 @@ export function SheetHandOn(props: {
     const [{ fileText }, { keepKey, keptKey }, { lastRelease, thingOf, withReleased }, { canSign, signed }] =
       await Promise.all([
         import('../handing/envelope.ts'),
-        import('../handing/handing-store.ts'),
+        import('../browser/handing-store.ts'),
         import('../handing/own-key.ts'),
         import('../handing/signing.ts'),
       ]);

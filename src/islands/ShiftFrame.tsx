@@ -2,7 +2,7 @@
 import { createSignal, onCleanup, onMount, Show } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
 import type { Moment, Note, Read } from '../core/shift/course.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import type { Kept } from '../shift/kept.ts';
 import { seedOfLink } from '../shift/link.ts';
 import { useAnnouncement } from './announce.ts';

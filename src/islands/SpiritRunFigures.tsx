@@ -4,7 +4,7 @@ import { formatNumber as n } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import type { FigureName } from '../house/figures.ts';
 import { lineOf } from '../house/line-of.ts';
-import { lastTrial } from '../house/store.ts';
+import { lastTrial } from '../browser/house-store.ts';
 
 const rows: readonly (readonly [id: string, what: string, of: (line: Line) => string])[] = [
   ['heart-volume', 'Heart, L', ({ heart }) => n(heart.volume, 0)],

@@ -7,8 +7,8 @@ import { isRefusal } from '../core/refusal.ts';
 import { countedMeetsComputed } from '../core/stock/counted.ts';
 import { casksOf } from '../core/stock/sizes.ts';
 import { besideGroups, besideProblem, type BesideName, type Stock } from '../house/parts/stock.ts';
-import { useKnown } from '../house/known-store.ts';
-import { count } from '../house/change-figure.ts';
+import { useKnown } from '../browser/known-store.ts';
+import { count } from '../browser/change-figure.ts';
 import { StockField } from './StockField.tsx';
 
 const meanings: Partial<Record<BesideName, string>> = {

@@ -7,7 +7,7 @@ import { LONGEST_TEXT, ownMark, readOwnSheet } from '../exercises/own/own-text.t
 import { answersCode, resultCode } from '../exercises/result.ts';
 import { newsOf } from '../exercises/sheet-news.ts';
 import { pointsOf, type Mark } from '../exercises/verdict.ts';
-import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
 import { handedInHere, type HandedIn } from './handed-in-here.ts';

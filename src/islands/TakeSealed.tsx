@@ -6,7 +6,7 @@ import { handInInside, handInText } from '../exercises/sealed/hand-in.ts';
 import { aboutHandIn, LONGEST_SEALED, readSealed, seenText, type SealedQuestion, type SealedSheet } from '../exercises/sealed/sealed-sheet.ts'; // prettier-ignore
 import { digestOf, sealedTo } from '../handing/sealing.ts';
 import { canSign } from '../handing/signing.ts';
-import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import { toBase64url } from '../house/base64url.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { FileField } from './FileField.tsx';

@@ -5,7 +5,7 @@ import { kindsOf } from '../exercises/kinds/later.ts';
 import { answersCode, MOST_ATTEMPTS, resultCode } from '../exercises/result.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
-import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import { BY_AN_OLDER_EDITION, newsOf } from '../exercises/sheet-news.ts';
 import { asking, fingerprint, firstKinds, type Asked, type Worksheet } from '../exercises/worksheet.ts';
 import { topicTitles } from '../exercises/topics.ts';

@@ -7,8 +7,8 @@ import { freshRecord, LONGEST_LINE, LONGEST_RECORD, particularNames, particulars
 import { modelAnswer, outcomes, type Oral, type Outcome, type Task } from '../exercises/observed/task.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { book } from '../house/book.ts';
-import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
-import { useHouse } from '../house/store.ts';
+import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
 import { textOfFile } from './open-file.ts';

@@ -1,6 +1,6 @@
 // What went wrong in keeping or reading the house, and the text that was kept aside.
 import { For, Show } from 'solid-js';
-import { keptAside, useHouse } from '../house/store.ts';
+import { keptAside, useHouse } from '../browser/house-store.ts';
 
 export function Troubles() {
   const { troubles } = useHouse();

@@ -1,6 +1,6 @@
 // Above the text of every page: says that its figures are someone else's, from a link, and offers to keep them; and what went wrong in keeping the reader's own, where no field of the house stands to say it.
 import { createEffect, Show } from 'solid-js';
-import { keepVisit, leaveVisit, useHouse } from '../house/store.ts';
+import { keepVisit, leaveVisit, useHouse } from '../browser/house-store.ts';
 import { announce } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { Troubles } from './Troubles.tsx';

@@ -1,8 +1,8 @@
 // The choice of who is coming and of their units, the sentences that are then said otherwise, pieces to add, and the sheet for another language.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
-import { useKnown } from '../house/known-store.ts';
+import { useKnown } from '../browser/known-store.ts';
 import { plainName } from '../house/name.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import type { Coming, SaidIn } from '../walk/audience-kinds.ts';
 import { comers, leftOutFor, sayings } from '../walk/audience-names.ts';
 import { suggestedFor, type WalkAbroad } from '../walk/audience-pieces.ts';

@@ -1,7 +1,7 @@
 // A sheet for whoever puts the walk into another language: figures by room and the trade's words, each with a space to write in.
 import { For, onMount, createSignal, Show } from 'solid-js';
 import { stamp } from '../house/book.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import * as cards from '../walk/audience-cards.ts';
 import type { WalkAbroad } from '../walk/audience-pieces.ts';
 import { figuresOfCard, type Walk } from '../walk/walk.ts';

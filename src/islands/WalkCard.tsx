@@ -2,7 +2,7 @@
 import { For, Show } from 'solid-js';
 import { cardFigures } from '../house/card-figures.ts';
 import { stamp } from '../house/book.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { clockOf, inMinutes, type RoomTime } from '../walk/time.ts';
 import { bans, figuresOfCard, type Room } from '../walk/walk.ts';
 import type { WalkQuestion } from './WalkDesk.tsx';

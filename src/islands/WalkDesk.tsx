@@ -2,7 +2,7 @@
 import { batch, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import type { Stage } from '../house/figures.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
 import { joined, moved, movedWithin, split, withNewRoom, withOnlyPiece, withoutRoom, withPiece, withRoom, withRoomMoved, type Changed } from '../walk/change.ts'; // prettier-ignore
 import { stillThere } from '../walk/pieces.ts';

@@ -1,7 +1,7 @@
 // Printed cards that say otherwise than the house now: room and figures, to be printed anew or thrown away.
 import { createMemo, For, Show } from 'solid-js';
-import { liveHanging } from '../house/known-store.ts';
-import { useHouse } from '../house/store.ts';
+import { liveHanging } from '../browser/known-store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import * as cards from '../walk/audience-cards.ts';
 import { answersMoved, movedOn, withoutPrinted, type Moved } from '../walk/printed.ts';
 import type { PrintedCard, Walk } from '../walk/walk.ts';

@@ -1,7 +1,7 @@
 // A walk on one sheet, for paper: rooms with their times, what is shown and forbidden, and the cautions that go with every walk.
 import { For, Show } from 'solid-js';
 import { stamp } from '../house/book.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { clockOf, type RoomTime } from '../walk/time.ts';
 import { bans, type Walk } from '../walk/walk.ts';
 import { WalkCautions } from './WalkCautions.tsx';

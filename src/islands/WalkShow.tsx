@@ -3,7 +3,7 @@ import { createEffect, createSignal, on, onCleanup, onMount, Show } from 'solid-
 import type { Stage } from '../house/figures.ts';
 import type { RoomTime } from '../walk/time.ts';
 import { figuresOfCard, type PrintedCard, type Walk } from '../walk/walk.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { later } from './later.tsx';
 import { printPart } from './print-part.ts';
 import { inWords, today as now } from './today.ts';

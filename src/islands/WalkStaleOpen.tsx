@@ -1,7 +1,7 @@
 // The sentences of a walk that no longer hold, each with a new one in the guide's own manner, taken or left. Nothing changes without a hand.
 import { createEffect, createSignal, For, on, onCleanup, Show } from 'solid-js';
-import { liveHanging, useKnown } from '../house/known-store.ts';
-import { useHouse } from '../house/store.ts';
+import { liveHanging, useKnown } from '../browser/known-store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import type { HowKnown } from '../talk/own-house.ts';
 import { accept } from '../walk/accept.ts';
 import type { At } from '../walk/change.ts';

@@ -3,7 +3,7 @@ import { For, Show } from 'solid-js';
 import type { Stage } from '../house/figures.ts';
 import { partGiven } from '../house/parts/built-in.ts';
 import { standsInStage } from '../house/stands.ts';
-import { liveParts, useHouse } from '../house/store.ts';
+import { liveParts, useHouse } from '../browser/house-store.ts';
 
 export default function WalkStanding(props: { readonly stages: readonly Stage[] }) {
   const { name } = useHouse();

@@ -8,11 +8,11 @@ import { formatNumber as n } from '../core/format.ts';
 import type { Portion } from '../core/quantity.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { insteadOf, numberFigures, type FigureName } from '../house/figures.ts';
-import { whenIdle } from '../house/idle.ts';
+import { whenIdle } from '../browser/defer.ts';
 import { lineOf } from '../house/line-of.ts';
 import { movedBetween } from '../house/moved.ts';
-import { changeFigure, takeBack } from '../house/change-figure.ts';
-import { lastTrial } from '../house/store.ts';
+import { changeFigure, takeBack } from '../browser/change-figure.ts';
+import { lastTrial } from '../browser/house-store.ts';
 import { inWords, waysOut, type Trial, unusual } from '../house/trial.ts';
 
 const FIRST = 4; // moved figures that are shown at once

@@ -2,7 +2,7 @@
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { book } from '../house/book.ts';
-import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import { languageIds, languages, tagOf, wordSources, type Language, type TradeWord, type WordAbroad } from '../walk/audience-words.ts'; // prettier-ignore
 import { useAnnouncement } from './announce.ts';
 import { NotKept } from './NotKept.tsx';

@@ -1,8 +1,8 @@
 // The house for an island that shows much of it: at once where the reader's hands are, in the next free moment elsewhere.
 import { createEffect, createMemo, createSignal, on, onCleanup, onMount, untrack } from 'solid-js';
-import { whenIdle } from '../house/idle.ts';
+import { whenIdle } from '../browser/defer.ts';
 import { lineOf } from '../house/line-of.ts';
-import { lastTrial, useHouse } from '../house/store.ts';
+import { lastTrial, useHouse } from '../browser/house-store.ts';
 import type { House } from '../core/line/house.ts';
 
 const NEAR = '100px'; // before it comes into sight

@@ -1,7 +1,7 @@
 // Class books in this browser: one open, others beside it. Two tabs write into one by putting both together, and what cannot be read is set aside, word for word.
 import { freshBook, joined, settingsOf, type ClassBook } from '../exercises/class/book.ts';
 import { bookText, readBook } from '../exercises/class/text.ts';
-import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
 
 const NOW = keyOf('class-now');
 const PREFIX = keyOf('class/');

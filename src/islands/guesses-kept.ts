@@ -1,5 +1,5 @@
 // The reader’s guesses in this browser: one to a question, the last that was given.
-import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import { decodeGuesses, encodeGuesses, type Given, type Guesses } from '../predict/guesses.ts';
 
 const KEY = keyOf('guesses');

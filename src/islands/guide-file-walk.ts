@@ -1,6 +1,6 @@
 // The walk that a guide's file is made of, as this browser keeps it; and whether it is being printed.
 import { createSignal, onCleanup, onMount } from 'solid-js';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { FIRST_NAME } from '../walk/text.ts';
 import { firstWalk, type Walk } from '../walk/walk.ts';
 import { otherHouse } from '../walk/whose.ts';

@@ -1,10 +1,10 @@
 // Where a figure of a card comes from, in a line or two: how the house knows it, or the sum that it follows from.
 import { figureTable, headOf, isGiven, pathsOf, type FigureId } from '../core/figures/index.ts';
 import { computedBeside } from '../core/line/counted-beside.ts';
-import { useKnown } from '../house/known-store.ts';
+import { useKnown } from '../browser/known-store.ts';
 import { comesTo, worked } from '../house/hand-sum.ts';
 import { figureText, figureValue, textOfFigure } from '../house/prose.ts';
-import { useHouse } from '../house/store.ts';
+import { useHouse } from '../browser/house-store.ts';
 import { sumOf } from '../house/where-from.ts';
 import { useSaid } from './walk-said.ts';
 

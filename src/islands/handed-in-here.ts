@@ -1,5 +1,5 @@
 // Whether another version of a sheet was handed in in this browser, as on a phone that goes from hand to hand.
-import { keptText } from '../house/browser-store.ts';
+import { keptText } from '../browser/browser-store.ts';
 
 export interface HandedIn {
   readonly version: number;

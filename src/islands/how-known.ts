@@ -1,8 +1,8 @@
 // How the house of the page knows what a talk is held against: its figures, and its vessels, which are read once a talk is held against it.
 import { createEffect, createSignal } from 'solid-js';
 import { unwrap } from 'solid-js/store';
-import { useKnown } from '../house/known-store.ts';
-import { liveName, liveParts } from '../house/store.ts';
+import { useKnown } from '../browser/known-store.ts';
+import { liveName, liveParts } from '../browser/house-store.ts';
 import type { HowKnown } from '../talk/own-house.ts';
 import type { Vessels } from '../talk/own-vessels.ts';
 

@@ -1,5 +1,5 @@
 // The lesson that the reader is in, in this browser; there is one at most.
-import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import { decodeLesson, encodeLesson, type OpenLesson } from '../path/open-lesson.ts';
 
 const KEY = keyOf('lesson');

@@ -1,5 +1,5 @@
 // A trainer's own questions and sheets as this browser keeps them: read strictly, and what cannot be read is set aside word for word.
-import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import { readOwnQuestion, type OwnQuestion } from '../exercises/own/own-question.ts';
 import type { OwnSheet } from '../exercises/own/own-sheet.ts';
 import { ownSheetText, readOwnSheet } from '../exercises/own/own-text.ts';

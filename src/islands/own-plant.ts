@@ -2,9 +2,9 @@
 import { createMemo } from 'solid-js';
 import { withHours } from '../core/plant/line.ts';
 import { plantPart } from '../house/parts/plant.ts';
-import { useKnown } from '../house/known-store.ts';
-import { usePart } from '../house/part-store.ts';
-import { liveHouse } from '../house/store.ts';
+import { useKnown } from '../browser/known-store.ts';
+import { usePart } from '../browser/part-store.ts';
+import { liveHouse } from '../browser/house-store.ts';
 
 export function useOwnPlant() {
   const part = usePart(plantPart);

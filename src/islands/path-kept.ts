@@ -1,7 +1,7 @@
 // What was read, done and signed on the path, in this browser.
 import { createSignal } from 'solid-js';
 import { isServer } from 'solid-js/web';
-import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import { decodeTicks, encodeTicks, type Ticks } from '../path/text.ts';
 
 const KEY = keyOf('first-weeks');

@@ -1,5 +1,5 @@
 // The reader's talks: their text form, and the browser in which they are kept by name, one open and the others on a shelf.
-import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import { plainName } from '../house/name.ts';
 import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from '../house/shelf.ts';
 import { shown } from '../core/shown.ts';

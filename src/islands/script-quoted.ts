@@ -1,5 +1,5 @@
 // The few figures of the other door, as they were typed: kept in the browser, and put into words a line each.
-import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import type { Line } from '../core/line/line.ts';
 import { plain, quotableFigures, quotableNames, type QuotableName } from '../core/line/quoted.ts';
 import { ofHouse } from '../talk/own-house.ts';

@@ -1,7 +1,7 @@
 // The trainer's key of sealed sheets, and the seals of the sheets that were sealed with it, as this browser keeps them.
 import { readSealKey, sealKeyText } from '../handing/sealing.ts';
 import type { SecretKey } from '../handing/signing.ts';
-import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
 
 const KEY = keyOf('seal-key');
 const SEALS = keyOf('seals');

@@ -1,5 +1,5 @@
 // The sheets that this browser's trainer handed out, by the short name that a result code carries, so that a sheet is found again from a code.
-import { keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
 
 const KEY = keyOf('sheets-set');
 const LONGEST = 1_000_000; // characters that are kept; the oldest go first

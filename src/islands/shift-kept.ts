@@ -1,5 +1,5 @@
 // The reader's shift of a kind in this browser. One that cannot be read is set aside, and never written over.
-import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
+import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
 
 type Problem = { readonly problem: string };
 

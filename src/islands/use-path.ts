@@ -1,6 +1,6 @@
 // The reader's way along the path: answers, guesses and marks together, as the page was built until it is mounted.
 import { createMemo } from 'solid-js';
-import { useProgress } from '../exercises/progress-store.ts';
+import { useProgress } from '../browser/progress-store.ts';
 import { nextOf, type Done } from '../path/next.ts';
 import type { PathStage } from '../path/steps.ts';
 import { keptGuesses } from './guesses-kept.ts';

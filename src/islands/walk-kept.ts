@@ -1,5 +1,5 @@
 // The reader's walks in the browser: one open, and the others by name on a shelf. What cannot be read is set aside, and never written over.
-import { keepAside, keepText, keptAside, keptText, keyOf } from '../house/browser-store.ts';
+import { keepAside, keepText, keptAside, keptText, keyOf } from '../browser/browser-store.ts';
 import { plainName } from '../house/name.ts';
 import { shown } from '../core/shown.ts';
 import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from '../house/shelf.ts';

@@ -7,8 +7,8 @@ import { count } from '../../src/core/quantity.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { movedBetween } from '../../src/house/moved.ts';
-import { changeFigure, takeBack } from '../../src/house/change-figure.ts';
-import { lastTrial } from '../../src/house/store.ts';
+import { changeFigure, takeBack } from '../../src/browser/change-figure.ts';
+import { lastTrial } from '../../src/browser/house-store.ts';
 
 const MADE = ['heart.volume', 'heart.strength', 'heart.alcohol', 'bottling.bottlesPerYear'];
 const run = (house: House) => {

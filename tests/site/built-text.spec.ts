@@ -13,7 +13,7 @@ import {
   numberFigures,
   type NumberName,
 } from '../../src/house/figures.ts';
-import { HOUSE_KEY, keyOf } from '../../src/house/browser-store.ts';
+import { HOUSE_KEY, keyOf } from '../../src/browser/browser-store.ts';
 import type { House } from '../../src/core/line/house.ts';
 import { serve, type Served } from '../serve.ts';
 import { addresses } from './pages.ts';

@@ -1,6 +1,6 @@
 // The fact sheet and earlier versions in use: what the house says is on its cards and in the chapters, and what changed is told.
 import { expect, test, type Page } from '@playwright/test';
-import { HOUSE_KEY } from '../../src/house/browser-store.ts';
+import { HOUSE_KEY } from '../../src/browser/browser-store.ts';
 import { encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { open, ready } from './pages.ts';

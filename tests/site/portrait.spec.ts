@@ -1,7 +1,7 @@
 // The house's portrait in use: one page of paper, a drawing that is a file of its own, and nothing on it that is not the house's.
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
-import { HOUSE_KEY } from '../../src/house/browser-store.ts';
+import { HOUSE_KEY } from '../../src/browser/browser-store.ts';
 import { encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { builtInLine } from '../../src/house/line-of.ts';

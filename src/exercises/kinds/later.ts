@@ -1,6 +1,6 @@
 // Kinds of question that are listed at once and fetched one by one, when one of them is drawn: together they are more than a page should read in one go.
 import type { QuestionKind } from '../question.ts';
-import { turn } from '../../house/idle.ts';
+import { turn } from '../../house/turn.ts';
 import type { InSteps } from '../in-steps.ts';
 import { readList } from './list.ts';
 

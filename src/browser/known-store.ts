@@ -3,14 +3,14 @@ import { createEffect, createMemo, createRoot, createSignal, onMount, untrack } 
 import { isServer } from 'solid-js/web';
 import type { FigureId } from '../core/figures/index.ts';
 import { isRough, standings, usualWay, type Standing } from '../core/figures/standing.ts';
-import { builtInHouse, builtInName, isNumberName, type NumberName } from './figures.ts';
-import { forABottle } from './for-a-bottle.ts';
-import { figureAt, textOfFigure } from './prose.ts';
-import { lineIn } from './line-of.ts';
-import { whenIdle } from './idle.ts';
-import { figuresThatCount, knownOf, knownPart, nothingKnown, type Known } from './parts/known.ts';
-import { readPart } from './parts/part.ts';
-import { liveHouse, liveName, liveParts, tellOfPart } from './store.ts';
+import { builtInHouse, builtInName, isNumberName, type NumberName } from '../house/figures.ts';
+import { forABottle } from '../house/for-a-bottle.ts';
+import { figureAt, textOfFigure } from '../house/prose.ts';
+import { lineIn } from '../house/line-of.ts';
+import { whenIdle } from './defer.ts';
+import { figuresThatCount, knownOf, knownPart, nothingKnown, type Known } from '../house/parts/known.ts';
+import { readPart } from '../house/parts/part.ts';
+import { liveHouse, liveName, liveParts, tellOfPart } from './house-store.ts';
 
 type Hanging = ReadonlyMap<FigureId, readonly NumberName[]>;
 const NONE: Hanging = new Map();

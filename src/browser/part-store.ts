@@ -1,9 +1,9 @@
 // A part of the house inside an island: its value as the page was built until the island is mounted, and a way to change it.
 import { createEffect, createMemo, createSignal, onMount } from 'solid-js';
-import { builtInName } from './figures.ts';
-import { builtInParts, partGiven } from './parts/built-in.ts';
-import { readPart, type HousePart } from './parts/part.ts';
-import { changePart, liveName, liveParts, tellOfPart } from './store.ts';
+import { builtInName } from '../house/figures.ts';
+import { builtInParts, partGiven } from '../house/parts/built-in.ts';
+import { readPart, type HousePart } from '../house/parts/part.ts';
+import { changePart, liveName, liveParts, tellOfPart } from './house-store.ts';
 
 /**
  * The part as it stands in the house of the page, read by its own reader. Under the built-in house’s name a part that the

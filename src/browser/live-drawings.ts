@@ -1,11 +1,11 @@
 // Keeps the parts of drawings that follow a figure of the house where it stands.
 import { createEffect, createRoot } from 'solid-js';
 import type { Line } from '../core/line/line.ts';
-import { builtInHouse } from './figures.ts';
-import { whenIdle } from './idle.ts';
-import { figureValue } from './prose.ts';
-import { isLineReady, liveHouse, liveLine } from './store.ts';
-import { placeOn, type Track } from './track.ts';
+import { builtInHouse } from '../house/figures.ts';
+import { whenIdle } from './defer.ts';
+import { figureValue } from '../house/prose.ts';
+import { isLineReady, liveHouse, liveLine } from './house-store.ts';
+import { placeOn, type Track } from '../house/track.ts';
 
 const parts = [...document.querySelectorAll<SVGElement>('[data-track]')].map((part) => ({
   part,

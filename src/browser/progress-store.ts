@@ -1,7 +1,7 @@
 // The reader's practice, kept in this browser and nowhere else.
 import { createSignal, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
-import { keepAside, keepText, keptAside, keptText, keyOf } from '../house/browser-store.ts';
+import { keepAside, keepText, keptAside, keptText, keyOf } from './browser-store.ts';
 import {
   decodeProgress,
   encodeProgress,
@@ -10,8 +10,8 @@ import {
   practised,
   type News,
   type Progress,
-} from './progress.ts';
-import type { Verdict } from './verdict.ts';
+} from '../exercises/progress.ts';
+import type { Verdict } from '../exercises/verdict.ts';
 
 const KEY = keyOf('practice');
 const NEWS = keyOf('practice-news'); // what happened last in this browser, for its other tabs

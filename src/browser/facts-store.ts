@@ -1,12 +1,12 @@
 // Keeps what the text says of the facts of the house right, on the pages that say any.
 import { createEffect, createRoot } from 'solid-js';
-import { withVessels } from './facts-beside.ts';
-import { factSays, isFactId } from './facts.ts';
-import { partGiven } from './parts/built-in.ts';
-import { factsPart } from './parts/facts.ts';
-import { readPart, type HousePart } from './parts/part.ts';
-import { plantPart } from './parts/plant.ts';
-import { liveName, liveParts } from './store.ts';
+import { withVessels } from '../house/facts-beside.ts';
+import { factSays, isFactId } from '../house/facts.ts';
+import { partGiven } from '../house/parts/built-in.ts';
+import { factsPart } from '../house/parts/facts.ts';
+import { readPart, type HousePart } from '../house/parts/part.ts';
+import { plantPart } from '../house/parts/plant.ts';
+import { liveName, liveParts } from './house-store.ts';
 
 const places = document.querySelectorAll<HTMLElement>('[data-fact]');
 

@@ -1,8 +1,8 @@
 // What the tabs of one browser tell each other of the reader's own house, through a key of storage.
 import { keepText, keptText, keyOf } from './browser-store.ts';
-import { decode, encode, type WholeHouse } from './codec.ts';
-import { builtInHouse, builtInName } from './figures.ts';
-import { announce, hear, ALL, latest, type Change, type Heard, type Held } from './join.ts';
+import { decode, encode, type WholeHouse } from '../house/codec.ts';
+import { builtInHouse, builtInName } from '../house/figures.ts';
+import { announce, hear, ALL, latest, type Change, type Heard, type Held } from '../house/join.ts';
 
 const CHANGE = keyOf('house-change'); // [from, to, number] of the last change in this browser
 const AHEAD = 86_400_000; // ms: a number further ahead of the clock, and of all numbers known here, is none of the handbook’s

@@ -38,9 +38,6 @@ export function whenIdle(work: () => void, isInSight = false): void {
   timer = setTimeout(begin, REST);
 }
 
-/** Ends the task that runs: what comes after it is done in a task of its own, after a hand that waits. */
-export const turn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
-
 /** Does a piece of work after the next frame: the page is seen first. */
 export const afterFrame = (work: () => void): void => void requestAnimationFrame(() => setTimeout(work));
 

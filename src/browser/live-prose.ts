@@ -2,13 +2,13 @@
 import { createEffect, createMemo, createRoot } from 'solid-js';
 import { paces, type Pace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
-import { withoutUnit } from './bare.ts';
-import { conditions, isCondition } from './conditions.ts';
-import { builtInHouse, builtInName, figureNames } from './figures.ts';
-import { whenIdle } from './idle.ts';
+import { withoutUnit } from '../house/bare.ts';
+import { conditions, isCondition } from '../house/conditions.ts';
+import { builtInHouse, builtInName, figureNames } from '../house/figures.ts';
+import { whenIdle } from './defer.ts';
 import { liveCountedAt, liveDoubtAt, liveHanging, liveUnknown, liveUnknownFigures } from './known-store.ts';
-import { figureText, secondOf } from './prose.ts';
-import { isLineReady, liveHouse, liveLine, liveName, liveParts } from './store.ts';
+import { figureText, secondOf } from '../house/prose.ts';
+import { isLineReady, liveHouse, liveLine, liveName, liveParts } from './house-store.ts';
 
 const isPace = (text: string | undefined): text is Pace => text !== undefined && Object.hasOwn(paces, text);
 

@@ -1,8 +1,8 @@
 // The reader's houses by name: one is open, and the others stand on the shelf.
-import { decode, type WholeHouse } from './codec.ts';
-import { nameProblem } from './name.ts';
-import type { Parts } from './parts/part.ts';
-import { freeName, withoutHouse } from './shelf.ts';
+import { decode, type WholeHouse } from '../house/codec.ts';
+import { nameProblem } from '../house/name.ts';
+import type { Parts } from '../house/parts/part.ts';
+import { freeName, withoutHouse } from '../house/shelf.ts';
 import {
   endVisit,
   houseNow,
@@ -17,7 +17,7 @@ import {
   takeHouse,
   tell,
   tellOfKept,
-} from './store.ts';
+} from './house-store.ts';
 
 /** Gives the house another name; on the shelf it moves. Refuses a name that is empty or taken. */
 export function renameHouse(wanted: string): string | undefined {

@@ -1,7 +1,7 @@
 // The owner's key and what the reader was handed, kept in this browser.
-import { keepAside, keepText, keptText, keyOf } from '../house/browser-store.ts';
-import { readHanded, type Handed } from './handed.ts';
-import { keyText, readKey, type OwnKey } from './own-key.ts';
+import { keepAside, keepText, keptText, keyOf } from './browser-store.ts';
+import { readHanded, type Handed } from '../handing/handed.ts';
+import { keyText, readKey, type OwnKey } from '../handing/own-key.ts';
 
 const KEY = keyOf('signing-key');
 const HANDED = keyOf('handed');

@@ -1,10 +1,10 @@
 // The line of the house of the page with its stills, malts and bottles: fetched only for a house that keeps such.
 import { createEffect, createMemo, createRoot, on, untrack } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
-import { goBy, lineIn } from './line-of.ts';
-import { wayWith } from './line-with.ts';
-import { laidElsewhere } from './parts/laid-elsewhere.ts';
-import { liveHouse, liveParts, putHouse, tell } from './store.ts';
+import { goBy, lineIn } from '../house/line-of.ts';
+import { wayWith } from '../house/line-with.ts';
+import { laidElsewhere } from '../house/parts/laid-elsewhere.ts';
+import { liveHouse, liveParts, putHouse, tell } from './house-store.ts';
 
 createRoot(() => {
   createEffect((before: string) => {

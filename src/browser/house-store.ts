@@ -10,16 +10,16 @@ import {
   keptText,
   keyOf,
 } from './browser-store.ts';
-import { lineOf } from './line-of.ts';
-import { decode, encode, type WholeHouse } from './codec.ts';
-import { builtInHouse, builtInName } from './figures.ts';
-import { isShort, MARK, textOfLink, textOfShortLink } from './link.ts';
-import type { Trial } from './trial.ts';
-import { laidElsewhere } from './parts/laid-elsewhere.ts';
-import { withPart, type HousePart, type PartId, type Parts } from './parts/part.ts';
-import type { Heard } from './join.ts';
+import { lineOf } from '../house/line-of.ts';
+import { decode, encode, type WholeHouse } from '../house/codec.ts';
+import { builtInHouse, builtInName } from '../house/figures.ts';
+import { isShort, MARK, textOfLink, textOfShortLink } from '../house/link.ts';
+import type { Trial } from '../house/trial.ts';
+import { laidElsewhere } from '../house/parts/laid-elsewhere.ts';
+import { withPart, type HousePart, type PartId, type Parts } from '../house/parts/part.ts';
+import type { Heard } from '../house/join.ts';
 import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
-import { freeName, readShelf, withHouse, type Shelf } from './shelf.ts';
+import { freeName, readShelf, withHouse, type Shelf } from '../house/shelf.ts';
 
 const SHELF = keyOf('shelf');
 const KEPT_ASIDE = keyOf('kept-aside');

@@ -3,12 +3,25 @@ import { batch } from 'solid-js';
 import type { FigureId } from '../core/figures/index.ts';
 import type { Way } from '../core/figures/standing.ts';
 import type { Giving } from '../core/line/change.ts';
-import { enter, withYeast, type Entered } from './entering.ts';
-import { builtInHouse, builtInName, isNumberName, type FigureName, type NumberName } from './figures.ts';
-import { afterTyping, countedProblem, knownOf, knownPart, withCounted, withGiven } from './parts/known.ts';
-import { isSamePart } from './parts/part.ts';
-import { propose, wayOf } from './propose.ts';
-import { changePart, houseNow, lastTrial, liveHouse, liveName, putHouse, setTrial } from './store.ts';
+import { enter, withYeast, type Entered } from '../house/entering.ts';
+import {
+  builtInHouse,
+  builtInName,
+  isNumberName,
+  type FigureName,
+  type NumberName,
+} from '../house/figures.ts';
+import {
+  afterTyping,
+  countedProblem,
+  knownOf,
+  knownPart,
+  withCounted,
+  withGiven,
+} from '../house/parts/known.ts';
+import { isSamePart } from '../house/parts/part.ts';
+import { propose, wayOf } from '../house/propose.ts';
+import { changePart, houseNow, lastTrial, liveHouse, liveName, putHouse, setTrial } from './house-store.ts';
 
 /**
  * Changes one figure, and what gives way to it; or says in a sentence why it cannot be so. Moving one figure on and on

@@ -1,10 +1,10 @@
 // Where it is kept what the book last told of the reader's houses, and how a page knows that nothing is new.
 import { createEffect, createRoot, on } from 'solid-js';
-import { book } from './book.ts';
+import { book } from '../house/book.ts';
 import { keepText, keptText, keyOf } from './browser-store.ts';
-import { encode } from './codec.ts';
-import { builtInHouse, builtInName } from './figures.ts';
-import { liveHouse, liveName } from './store.ts';
+import { encode } from '../house/codec.ts';
+import { builtInHouse, builtInName } from '../house/figures.ts';
+import { liveHouse, liveName } from './house-store.ts';
 
 export const TOLD = keyOf('told');
 const ALL_TOLD = keyOf('told-by'); // the book and the house of which nothing is left to tell
