@@ -1,5 +1,11 @@
 // Where a trace of the spirit comes over: its part in foreshots, heart, feints and spent lees.
-import { congeners, followCongener, volatility, type Congener } from '../../core/distilling/congeners.ts';
+import {
+  congeners,
+  followCongener,
+  volatility,
+  volatilityOverStill,
+  type Congener,
+} from '../../core/distilling/congeners.ts';
 import { formatNumber as n } from '../../core/format.ts';
 import { moleFraction, percent, quantity } from '../../core/quantity.ts';
 import { amountsOf } from '../../core/spirit/amounts.ts';
@@ -17,6 +23,14 @@ const names = {
 type Given = Parameters<typeof cutsOf>[0] & Parameters<typeof chargeOf>[0];
 const follow = (given: Given, congener: Congener) =>
   followCongener(chargeOf(given), stillOf(given), cutsOf(given), congener);
+
+/** Molecules of ethanol in one of the charge. */
+function inCharge(given: Given) {
+  const { ethanol, water } = amountsOf(chargeOf(given));
+  return moleFraction(ethanol / (ethanol + water));
+}
+const overAll = (given: Given & { readonly trace: keyof typeof names }) =>
+  volatilityOverStill(congeners[given.trace], inCharge(given), stillOf(given));
 
 /** Part of the trace in the heart, %, when it boils out so many times as easily as assumed; nothing where there is no run. */
 function heartWhen(given: Given, { inWater, inAlcohol }: Congener, times: number): number | undefined {
@@ -49,8 +63,7 @@ export default defineCalculator({
   compute: (given) => {
     const trace = follow(given, congeners[given.trace]);
     if (isRefusal(trace)) return trace;
-    const { ethanol, water } = amountsOf(chargeOf(given));
-    const x = moleFraction(ethanol / (ethanol + water));
+    const x = inCharge(given);
     const { foreshots, heart, feints, residue } = trace.shares;
     return {
       foreshots: percent(100 * foreshots),
@@ -66,7 +79,10 @@ export default defineCalculator({
     `${names[given.trace]}: K in water ${n(result.atEnd, 1)}; against ethanol, in ethanol, ${congeners[given.trace].inAlcohol}`,
     'Between the two, K ÷ (K of ethanol) is taken to go evenly, on a logarithmic scale, with the molecules of ethanol in a hundred: an assumption',
     `So in this charge K = ${n(result.atCharge, 1)}`,
-    'Rayleigh’s law for the trace: each hundredth of the pot that boils off takes K hundredths of the trace with it',
+    ...(stillOf(given).reflux > 0
+      ? [`Head and neck lift it, as they lift ethanol: at the start K = ${n(overAll(given), 1)}`]
+      : []),
+    'Rayleigh’s law for the trace: each hundredth of the pot that boils off takes K hundredths of the trace with it, by the K of that moment',
     `Foreshots ${n(result.foreshots, 1)} + heart ${n(result.heart, 1)} + feints ${n(result.feints, 1)} + lees ${n(result.residue, 1)} = 100 %`,
   ],
   remark: (given, { heart }) => {

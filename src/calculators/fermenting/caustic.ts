@@ -61,7 +61,7 @@ export default defineCalculator({
   steps: ({ volume, wanted, stock, density, sample, acid, acidStrength }, result) => {
     const whole = volume * weakDensity(wanted);
     return [
-      `A litre of it weighs ${n(weakDensity(wanted), 4)} kg, so in all ${w(volume)} × ${n(weakDensity(wanted), 4)} = ${n(Number((volume * Number(weakDensity(wanted).toFixed(4))).toPrecision(9)), 1)} kg`,
+      `A litre of it weighs ${n(weakDensity(wanted), 5)} kg, so in all ${w(volume)} × ${n(weakDensity(wanted), 5)} = ${n(whole, 1)} kg`,
       `Stock = that × wanted ÷ stock ÷ its density: ${w(whole)} × ${w(wanted)} ÷ ${w(stock)} ÷ ${w(density)} × 1,000 = ${n(result.stock, 1)} L`,
       `Titration: a millilitre of hydrochloric acid of 1 mol/L turns 40 mg of caustic, of sulphuric twice that: ${w(acid)} × ${w(acidStrength)} × 40 ÷ ${w(sample)} = ${n((acid * acidStrength * 40) / sample, 2)} g in a litre`,
       `A litre weighs ${n(weakDensity(result.found), 4)} kg, so that is ${n(result.found, 2)} % by mass`,

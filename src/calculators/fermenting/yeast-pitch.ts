@@ -52,7 +52,7 @@ export default defineCalculator({
   remark: ({ alive, dead }, { viability }) =>
     viability < LEAST_ALIVE
       ? `Below ${LEAST_ALIVE} % alive many would not use it at all (from memory): the dead feed what should not grow. More of it does not mend that.`
-      : `So small a count is known to about ${n(196 * Math.sqrt((alive * dead) / (alive + dead) ** 3), 0)} points either way; count some hundreds. Which stain shows the dead, and how it is handled, your laboratory’s method says.`,
+      : `Doses of 10 to 20 million are recalled, and doses by weight come to two or three times that: ask your house. So small a count is known to about ${n(196 * Math.sqrt((alive * dead) / (alive + dead) ** 3), 0)} points either way; count some hundreds. Which stain shows the dead, and how it is handled, your laboratory’s method says.`,
   examples: [
     {
       given: { wort: 20_000, cells: 15, perGram: 10, alive: 240, dead: 60 },

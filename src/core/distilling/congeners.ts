@@ -58,6 +58,13 @@ function overStill(congener: Congener, x: number, { reflux, pressure }: StillSet
   };
 }
 
+/** Volatility of a trace over the whole still: as `volatility`, lifted by head and neck as they lift ethanol. Above 0 and up to 1. */
+export const volatilityOverStill = (
+  congener: Congener,
+  x: Quantity<'moleFraction'>,
+  setting: StillSetting,
+): number => overStill(congener, x, setting).volatility;
+
 /** One moment of a run: what has come over, its strength at the safe, and how much of the trace is in it. */
 export interface TracePoint {
   readonly volume: Quantity<'volume20'>;

@@ -227,18 +227,18 @@ export const definitions: readonly Definition[] = [
     since: '2000',
     readOn: '2026-11-29',
     readIn:
-      'the regulations current to 26 November 2024; 700 litres is from memory. Rules beside this one were amended on 18 December 2024 (SOR/2024-244): read it again',
+      'B.02.020 as current to 26 November 2024, and B.02.002 with the 700 litres as amended on 18 December 2024 (SOR/2024-244): read B.02.020 again',
     textAt: 'laws-lois.justice.gc.ca, C.R.C., c. 870',
     points: [
       point('mashed and distilled in Canada', 'B.02.020(1)(a)(v)', madeIn('Canada')),
       point('matured in Canada', 'B.02.020(1)(a)(v)', maturedIn('Canada')),
       point('for at least three years', 'B.02.020(1)(a)(ii)', agedAtLeast(3)),
-      point('in small wood, of 700 litres or less', 'B.02.020(1)(a)(ii); 700 litres ~', caskAtMost(700)),
+      point('in small wood, of 700 litres or less', 'B.02.020(1)(a)(ii), B.02.002', caskAtMost(700)),
       point('bottled at 40 % vol or more', 'B.02.020(1)(a)(vi)', bottledAtLeast(40)),
     ],
     minds: ({ added }) =>
       added === 'sweetening or flavouring'
-        ? ['“Flavouring” means other spirit or wine there; sweetening is not named (B.02.002).']
+        ? ['“Flavouring” means other spirit or wine there; sweetening is not named (B.02.020).']
         : [],
   },
   {

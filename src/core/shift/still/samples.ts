@@ -8,7 +8,7 @@ import { atSafe, type Rig } from './rig.ts';
 import type { ShiftState } from './state.ts';
 import { litresOver } from './step.ts';
 
-export const DILUTED_TO = 45.7; // % vol to which a sample is let down for the haze test; common practice, no source
+export const DILUTED_TO = 45.7; // % vol to which a sample is let down for the haze test; from memory
 const READ_TO = 40; // °C, to which the densities of OIML R 22 go
 
 /**
