@@ -27,7 +27,7 @@ for (const { from, to, characters, variationAxes } of faces) {
   const cut = await subsetFont(await readFile(resolve(from)), characters, {
     targetFormat: 'woff2',
     ...(variationAxes && { variationAxes }),
-    ...(from !== stix && { keepFeatures, noHinting: true }), // the variable face has no hints to keep either
+    ...(from !== stix && { keepFeatures }),
   });
   await writeFile(new URL(`../styles/fonts/${to}`, import.meta.url), cut);
   console.log(`${to}: ${(cut.length / 1000).toFixed(1)} kB`);
