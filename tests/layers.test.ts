@@ -111,6 +111,29 @@ test('imports point downwards only', () => {
   expect(broken.filter((each) => each !== undefined)).toEqual([]);
 });
 
+test('no file reaches itself by its imports', () => {
+  const atOnce = (file: string) => code.get(file)!.replace(/\bimport\s*\(/g, 'later('); // what is fetched later may know who fetches it
+  const targets = (file: string) =>
+    importsOf(atOnce(file))
+      .filter(({ from, typesOnly }) => from.startsWith('.') && !typesOnly)
+      .map(({ from }) =>
+        relative(src, join(src, dirname(file), from.replace(/\?.*$/, ''))).replaceAll('\\', '/'),
+      )
+      .filter((target) => code.has(target));
+  const [onTheWay, done, circles] = [new Set<string>(), new Set<string>(), [] as string[]];
+  const visit = (file: string): void => {
+    if (onTheWay.has(file)) return void circles.push([...onTheWay, file].slice([...onTheWay].indexOf(file)).join(' → ')); // prettier-ignore
+    if (done.has(file)) return;
+    onTheWay.add(file);
+    for (const target of targets(file)) visit(target);
+    onTheWay.delete(file);
+    done.add(file);
+  };
+  for (const file of files) visit(file);
+  expect(done.size).toBe(files.length);
+  expect(circles).toEqual([]);
+});
+
 test('imports of code that plain Node runs name their file with its ending', () => {
   const plain = files.filter((file) =>
     /^(core|house|calculators|exercises|talk|asking|handing|walk|shift|fault|predict|path)\//.test(file),
