@@ -8,6 +8,10 @@ import { massPercentFromStrength, strengthFromMassPercent } from '../../src/core
 import { litres20, massPercent, strength } from '../../src/core/quantity.ts';
 import { reduce } from '../../src/core/spirit/mixing.ts';
 import { sources } from '../../src/core/sources.ts';
+import { factSays, type FactId } from '../../src/house/facts.ts';
+import { builtInParts } from '../../src/house/parts/built-in.ts';
+import { factsPart } from '../../src/house/parts/facts.ts';
+import { readPart } from '../../src/house/parts/part.ts';
 import { chapters, glossary } from './read.ts';
 
 const bodyOf = (page: string) => {
@@ -126,6 +130,30 @@ test('each flavour says what makes it, when it comes, what moves it, what it bec
       expect(flavour).toMatch(part); // prettier-ignore
   for (const stage of ['In the grain', 'In the washback', 'In the still', 'In the wood'])
     expect(bodyOf('nose/index')).toContain(`## ${stage}`);
+});
+
+/** What is said aloud to a visitor, on every page that has it. */
+const aloud = chapters.flatMap(({ id, pages }) =>
+  pages.flatMap(({ part, body }) =>
+    [...body.matchAll(/^### ([^\n]+\?)\s+\*\*To say\.\*\* ([^\n]+)/gm)].map(
+      ([, asked, say]) => [`${id}/${part}: ${asked}`, say!] as const,
+    ),
+  ),
+);
+
+describe('what is said aloud', () => {
+  test('stands on a page of each stage and on four more', () => {
+    expect(aloud.length).toBeGreaterThanOrEqual(60);
+    expect(new Set(aloud.map(([where]) => where.split('/')[0])).size).toBeGreaterThanOrEqual(10);
+  });
+
+  test.each(aloud)('%s: no footnote, no excuse, no homework', (_, say) => {
+    expect(say).not.toMatch(/<Source|common practice|from memory|no source|older figure|totals/);
+    expect(say).not.toMatch(/^(?:Actually|Well|Unfortunately|Sorry|I am afraid|It depends|That is a)/);
+    expect(say.replace(/<Fact[^]*?<\/Fact>/g, '')).not.toMatch(/[Ss]ay (?:what|how|where) you/);
+    for (const [, fact] of say.matchAll(/<Fact of="([^"]+)">/g))
+      expect(factSays(readPart(factsPart, builtInParts.facts).value, fact as FactId), fact).toMatch(/[.]$/);
+  });
 });
 
 describe('the twenty-five questions', () => {
