@@ -141,6 +141,7 @@ export const sources = {
   'perry-batch': { short: 'Perry’s Handbook, simple batch still', title: 'Perry’s Chemical Engineers’ Handbook, section 13, simple batch distillation, as a reference page repeats it', where: '100 mol of ethanol and water at 18 mol % run down to 6 in the pot: 30 mol of 46 mol % come over', standing: 'published' },
   'mixed-water': { short: 'school physics on mixed water', title: 'A school physics answer, “What temperature will the water have if you mix 20 litres at 80 degrees and 10 at 20?”', where: 'univerkov.com: 60 °C', standing: 'published' },
   'falling-value': { short: 'accounts on the reducing balance', title: 'A worked answer on depreciation by the reducing balance, A-level accounting', where: 'mytutor.co.uk, answer 52306: 10,000 that loses 15 % a year is 6,141.25 after three', standing: 'published' },
+  recompression: { short: 'a maker of evaporators', title: 'A maker of evaporators, page on thermal vapour recompression', where: 'a double effect with a steam jet takes 33 % less steam', standing: 'published' },
   'common-practice': { short: 'common practice, no source', title: 'A fact of the trade for which no publication is cited', standing: 'common practice' },
   memory: { short: 'from memory', title: 'A value recalled from textbooks or the trade, not looked up', standing: 'memory' },
   derived: { short: 'computed', title: 'Arithmetic on figures given in the handbook', standing: 'computed' },

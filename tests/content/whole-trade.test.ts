@@ -65,9 +65,11 @@ const items: readonly (readonly [thing: string, page: string, ...says: readonly 
   ['lyne arm', 'plant/distilling', /\*\*lyne arm\*\* that rises/, /lyne arm that falls/],
   ['reflux bulb', 'plant/distilling', /\*\*boil ball\*\*, or reflux bulb/],
   ['charge level and speed', 'plant/distilling', /low charge, so more copper/, /\| slow run \| fast run \|/],
+  ['charge level, and why', 'plant/distilling', /\*\*Charge level\.\*\*/, /room for froth, and bare copper/],
+  ['the speed of the run, with its sum', 'plant/distilling', /\*\*Speed\.\*\* It is heat/, /261\$ kg in an hour/, /<Sum of="spirit-run-energy"/],
   ['copper and its rest', 'plant/distilling', /## Copper and its rest/, /air and rest between runs/],
   ['direct fire and steam', 'plant/distilling', /\*\*rummager\*\*/, /Steam in coils/],
-  ['vapour recompression', 'plant/distilling', /Thermal: a jet/, /Mechanical: a fan/],
+  ['vapour recompression', 'plant/distilling', /Thermal: a jet/, /Mechanical: a fan/, /a third less steam with the jet<Source of="recompression"/],
   ['sulphury and blue spirit', 'plant/distilling', /\| Sulphury/, /\| Blue or green \| copper salts/],
   ['drifting feints', 'plant/distilling', /\| Feints that drift/],
   ['pot ale and lees as feed and effluent', 'plant/distilling', /\*\*COD\*\*/, /25–40 mg of copper/, /Copper harms sheep/],
@@ -78,12 +80,17 @@ const items: readonly (readonly [thing: string, page: string, ...says: readonly 
   ['leaks', 'plant/maturing', /\*\*Leaks\.\*\*.*cooper/],
   ['dump, filter, chill filter', 'plant/maturing', /\*\*Dump\.\*\*/, /\*\*Filter\.\*\*/, /\*\*Chill filter\*\*/],
   ['obscuration', 'plant/maturing', /### Obscuration/, /reads weaker than it is/, /hides 0\.2 % vol/, /<Sum of="obscuration"/],
-  ['label tolerance', 'plant/maturing', /0\.3 % vol either way/, /<Sum of="label-tolerance"/],
+  ['label tolerance', 'plant/maturing', /0\.3 % vol either way/, /40 % vol stands for 39\.7 to 40\.3<Source of="cfr-27-19-356"/, /<Sum of="label-tolerance"/],
   ['fill by mass', 'plant/maturing', /### Fill by mass/, /0\.656/, /<Sum of="fill-by-mass"/],
   ['blend to a target and after an overshoot', 'plant/maturing', /after an overshoot/, /<Sum of="blend-to-strength"/],
   // Drawings of our own
   ['a drawing of the germination box and the kiln', 'plant/index', /<BoxAndKiln \/>/],
   ['a drawing of rollers, husk, grits and flour', 'milling/explain', /<MillPasses \/>/],
+  ['a drawing of dressing, lifting and explosion relief', 'plant/milling', /<LegAndRelief \/>/],
+  ['a drawing of the three tuns', 'plant/mashing', /<ThreeTuns \/>/],
+  ['a drawing of the wort cooler', 'plant/mashing', /<WortCooler \/>/],
+  ['a drawing of the switcher', 'plant/fermenting', /<Switcher \/>/],
+  ['a drawing of the three stores', 'plant/maturing', /<ThreeStores \/>/],
   ['a drawing of the window of the mash', 'plant/mashing', /<MashWindow \/>/],
   ['a drawing of gas in a room and its limits', 'safety/limits', /<GasInRoom \/>/],
   ['a drawing of vapour over liquid, in stages', 'plant/distilling', /<VapourCurve \/>/],
@@ -274,6 +281,17 @@ describe('figures that stand in these pages, redone', () => {
     expect(strengthFromMassPercent(massPercent(60))).toBeCloseTo(67.7, 1);
     expect(massPercentFromStrength(strength(67.746))).toBeCloseTo(60, 1);
     expect(Math.round((volume - 1000) * 0.6 * (891.13 / 789.24))).toBe(6); // what is missing if it is left uncorrected
+  });
+
+  test('kilograms and litres of spirit in an hour from a hundred kilowatts', () => {
+    // By NBS 1913: 60 % by mass is 67.75 % vol, 65 % is 65 × 879.48 ÷ 789.24 = 72.43; 70 % vol lies at 62.4 between them.
+    const byMass = 60 + (5 * (70 - 67.746)) / (72.432 - 67.746);
+    expect(byMass).toBeCloseTo(62.4, 1);
+    const heat = 0.624 * 0.855 + 0.376 * 2.26; // MJ/kg, latent heats as Perry prints them
+    expect(heat).toBeCloseTo(1.38, 2);
+    expect(Math.round(360 / 1.38)).toBe(261); // 100 kW are 360 MJ in an hour
+    const density = (891.13 + ((879.48 - 891.13) * 2.4) / 5) / 1000; // kg/L
+    expect(Math.round(261 / density / 5) * 5).toBe(295);
   });
 
   test('carbon dioxide against caustic, and a warmer set', () => {
