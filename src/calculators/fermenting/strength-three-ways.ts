@@ -96,11 +96,11 @@ export default defineCalculator({
   },
   examples: [
     {
-      given: { original: 1.057, final: 1.018, density: 992.35, temperature: 20, volume: 1000 },
-      gives: { byExcise: 5.07 },
-      within: 0.000001,
+      given: { original: 1.0571, final: 1, density: 987.16, temperature: 20, volume: 1000 },
+      gives: { byExcise: 7.5 },
+      within: 0.005,
       source: 'excise-226',
-      note: '39 degrees at 0.130: 1057 to 1018, a trader’s sum by the notice',
+      note: 'the notice’s own column of strengths: a fall of 57.1 degrees is 7.5 % vol, to one decimal',
     },
     {
       given: { original: 1.05914, final: 1.01129, density: 984.71, temperature: 20, volume: 1000 },
