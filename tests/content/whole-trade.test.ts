@@ -90,6 +90,8 @@ const items: readonly (readonly [thing: string, page: string, ...says: readonly 
   ['a drawing of the three tuns', 'plant/mashing', /<ThreeTuns \/>/],
   ['a drawing of the wort cooler', 'plant/mashing', /<WortCooler \/>/],
   ['a drawing of the switcher', 'plant/fermenting', /<Switcher \/>/],
+  ['a drawing of floor and drum', 'plant/index', /<FloorAndDrum \/>/],
+  ['a drawing of dumping, chilling, filtering and filling', 'plant/maturing', /<CaskToBottle \/>/],
   ['a drawing of the three stores', 'plant/maturing', /<ThreeStores \/>/],
   ['a drawing of the window of the mash', 'plant/mashing', /<MashWindow \/>/],
   ['a drawing of gas in a room and its limits', 'safety/limits', /<GasInRoom \/>/],
