@@ -1,14 +1,15 @@
 // The house's spirit held against legal definitions, point by point.
-import { createMemo, createSignal, For } from 'solid-js';
+import { createMemo, createSignal, For, onMount } from 'solid-js';
 import { format, formatCount, formatNumber as n } from '../core/format.ts';
 import { countries, judge, type Claim } from '../core/law/claim.ts';
 import { definitions } from '../core/law/definitions.ts';
-import { dayInWords } from '../core/law/reading.ts';
+import { dayInWords, readLongAgo } from '../core/law/reading.ts';
 import type { Line } from '../core/line/line.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
 import type { SourceId } from '../core/sources.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { useAnnouncement } from './announce.ts';
+import { today } from './today.ts';
 
 /** What the reader says of the spirit; the rest is computed from the house. */
 const questions = {
@@ -60,6 +61,9 @@ export default function LawCheck(props: {
   let island: HTMLElement | undefined;
   const { line, name } = useHouseAtHand(() => island);
   const [answers, setAnswers] = createSignal<Answers>(START);
+  /** The reader’s day: a page may be read long after it was built, and a rule may have changed. */
+  const [day, setDay] = createSignal('');
+  onMount(() => setDay(today()));
   const facts = createMemo(() => computed(line()));
   const claim = createMemo(
     () =>
@@ -130,6 +134,9 @@ export default function LawCheck(props: {
                   {dayInWords(definition.since)}; read on {dayInWords(definition.readOn)}: {definition.readIn}
                   . The text itself: {definition.textAt}.
                 </p>
+                {day() && readLongAgo([definition], day()).length > 0 && (
+                  <p>This was read more than a year ago. Read the law again before you rely on it.</p>
+                )}
               </details>
             );
           }}

@@ -1,5 +1,9 @@
 // Sums that live beside the calculators: the law, the random rounds, the unit that a reader likes, the ± of a result.
 import { expect, test } from '@playwright/test';
+import { strength } from '../../src/core/quantity.ts';
+import { HOUSE_KEY } from '../../src/house/browser-store.ts';
+import { encode } from '../../src/house/codec.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
 import { open, pageWith, ready } from './pages.ts';
 
 test('the house is held against the law, point by point', async ({ page }) => {
@@ -12,6 +16,30 @@ test('the house is held against the law, point by point', async ({ page }) => {
   await expect(
     page.locator('.definition', { hasText: 'Whisky or whiskey in the European Union' }),
   ).toHaveAttribute('data-qualifies', 'yes');
+});
+
+test('on a phone, a weak and flavoured Irish whiskey misses two points, and a rule read long ago says so', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.clock.setFixedTime(new Date('2028-01-01T12:00:00Z'));
+  await page.goto('/');
+  await page.evaluate(([key, text]) => localStorage.setItem(key!, text!), [
+    HOUSE_KEY,
+    encode({ name: 'Sallowby', house: { ...builtInHouse, bottlingStrength: strength(37.5) } }),
+  ] as const);
+  await open(page, pageWith('LawCheck'));
+  for (const where of ['madeIn', 'maturedIn', 'bottledIn'])
+    await page.locator(`#law-${where}`).selectOption('Ireland');
+  await page.locator('#law-added').selectOption('sweetening or flavouring');
+  const irish = page.locator('.definition', { hasText: 'Irish whiskey' });
+  await expect(irish.locator('summary')).toContainText('2 points are not met');
+  await irish.locator('summary').click();
+  await expect(irish.locator('.missed')).toHaveText([
+    /nothing added but water and plain caramel/,
+    /40 % vol or more/,
+  ]);
+  await expect(irish).toContainText('read more than a year ago');
 });
 
 test('ten thousand rounds are drawn off the main thread, with progress', async ({ page }) => {

@@ -94,6 +94,27 @@ export default defineCalculator({
   examples: [
     {
       given: {
+        volume: 1000,
+        strength: 42.96,
+        foreshotsBy: 'share',
+        foreshotsShare: 0,
+        foreshotsVolume: 40,
+        foreshotsMinutes: 15,
+        foreshotsFlow: 160,
+        runs: 1,
+        foreshotsStrength: 73,
+        heartEnd: 66.34,
+        feintsEnd: 66.24,
+        spiritReflux: 0,
+        airPressure: 101.325,
+      },
+      gives: { heartStrength: 75.65, heartShare: 76.67, heartVolumeShare: 43.6 },
+      within: 0.006,
+      source: 'perry-batch',
+      note: 'a charge of 18 mol %, 42.96 % vol, until the pot is at 6: 30 of 100 mol come over at 46 mol %, which is 75.65 % vol and 13.8 of the 18 mol of alcohol; read there off a graph, by another table of vapour',
+    },
+    {
+      given: {
         volume: 5960,
         strength: 26,
         foreshotsBy: 'strength',

@@ -159,8 +159,15 @@ export default defineCalculator({
       given: { marked: 'vacuo', reading: 948.05, strengthReading: 40, temperature: 20 },
       gives: { strength: 40, inAir: 947 },
       within: 0.0002,
-      source: 'oiml-r22',
+      source: 'memory',
       note: '40 % vol has 948.05 kg/m³ in vacuo at 20 °C, from memory of the printed table; in air it is 1.05 kg/m³ less',
+    },
+    {
+      given: { marked: 'vacuo', reading: 891.13, strengthReading: 60, temperature: 20 },
+      gives: { mass: 60, strength: 67.746 },
+      within: 0.0005,
+      source: 'nbs-1913',
+      note: '60 % by mass weighs 891.13 kg/m³ at 20 °C in the table of 1913; 60 × 891.13 ÷ 789.24 is its strength',
     },
     {
       given: { marked: 'air', reading: 948.05, strengthReading: 40, temperature: 20 },

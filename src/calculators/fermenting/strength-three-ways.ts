@@ -96,18 +96,25 @@ export default defineCalculator({
   },
   examples: [
     {
+      given: { original: 1.0571, final: 1, density: 987.16, temperature: 20, volume: 1000 },
+      gives: { byExcise: 7.5 },
+      within: 0.005,
+      source: 'excise-226',
+      note: 'the notice’s own column of strengths: a fall of 57.1 degrees is 7.5 % vol, to one decimal',
+    },
+    {
       given: { original: 1.05914, final: 1.01129, density: 984.71, temperature: 20, volume: 1000 },
       gives: { byDensity: 10, byBalling: 6.395, byExcise: 6.268 },
       within: 0.001,
-      source: 'oiml-r22',
-      note: 'a printed 10 % vol is 984.71 kg/m³ at 20 °C; 5 % alcohol by mass in wash of 1.01129 by Balling; 47.85 degrees at 0.131 by the excise table; three washes in one row',
+      source: 'memory',
+      note: 'a printed 10 % vol is 984.71 kg/m³ at 20 °C, as recalled; 5 % alcohol by mass in wash of 1.01129 by Balling; 47.85 degrees at 0.131 by the excise table; three washes in one row',
     },
     {
       given: { original: 1.06, final: 0.998, density: 987.16, temperature: 20, volume: 1000 },
       gives: { byDensity: 8, byExcise: 8.184 },
       within: 0.001,
-      source: 'oiml-r22',
-      note: 'a printed 8 % vol is 987.16 kg/m³ at 20 °C; 62 degrees at 0.132',
+      source: 'memory',
+      note: 'a printed 8 % vol is 987.16 kg/m³ at 20 °C, as recalled; 62 degrees at 0.132',
     },
   ],
 });

@@ -123,8 +123,8 @@ export default defineCalculator({
       },
       gives: { protein: 6.25 },
       within: 1e-9,
-      source: 'crude-protein',
-      note: 'crude protein is defined as nitrogen × 6.25; for the protein of wheat and most cereals it prints 5.8',
+      source: 'derived',
+      note: 'crude protein is nitrogen × 6.25 by definition; for the protein of wheat and most cereals a dictionary of food prints 5.8',
     },
   ],
 });

@@ -44,8 +44,8 @@ export default defineCalculator({
       given: { extract: 77.5, fermentability: 87, malt: 1000 },
       gives: { fermentable: 67.425, yield: 408.595, alcohol: 408.595 },
       within: 1e-5,
-      source: 'bringhurst-1996',
-      note: 'the published factor 6.06 times 67.425, by hand',
+      source: 'derived',
+      note: 'by hand: 77.5 × 0.87 = 67.425, times 6.06, the factor of Bringhurst et al. 1996',
     },
   ],
 });

@@ -52,6 +52,13 @@ export default defineCalculator({
       : 'The vessel takes some of the heat as well. Add it in parts, stir, wait and read again.',
   examples: [
     {
+      given: { malt: 5000, ratio: 3.6, stands: 80, wanted: 60, water: 20, moisture: 4 },
+      gives: { add: 10_000 },
+      within: 1e-9,
+      source: 'mixed-water',
+      note: '20 L of water at 80 °C and 10 at 20 come to 60, here a thousandfold: 5,000 kg of malt count as 2,000 L beside their 18,000',
+    },
+    {
       given: { malt: 1000, ratio: 4, stands: 62.5, wanted: 64.5, water: 90, moisture: 4 },
       gives: { add: 345.1, ratio: 4.3451 },
       within: 1e-4,

@@ -80,6 +80,13 @@ export default defineCalculator({
   },
   examples: [
     {
+      given: { size: 200, strength: 63.5, indrink: 0, loss: 15, humidity: 65, steady: 65, years: 3 },
+      gives: { alcohol: 77.993875 },
+      within: 1e-6,
+      source: 'falling-value',
+      note: '10,000 that loses 15 % a year is 6,141.25 after three, so of 127 L of pure alcohol 127 × 0.614125 are left',
+    },
+    {
       given: { size: 200, strength: 63.5, indrink: 0, loss: 2, humidity: 65, steady: 65, years: 10 },
       gives: { alcohol: 103.77 },
       within: 0.005,

@@ -54,10 +54,17 @@ export default defineCalculator({
   examples: [
     {
       given: { label: 40, measured: 40.2, sure: 0.1, tolerance: 0.3, least: 40 },
-      gives: { lowest: 39.7, highest: 40.3, off: 0.2, room: 0.1 },
+      gives: { lowest: 39.7, highest: 40.3 },
       within: 1e-9,
-      source: 'eu-1169-2011-strength',
-      note: 'Annex XII allows 0.3 % vol either way for such drinks; the edges by hand',
+      source: 'cfr-27-19-356',
+      note: 'paragraph (d): a label of 40 % vol stands for no less than 39.7 and no more than 40.3',
+    },
+    {
+      given: { label: 40, measured: 40.2, sure: 0.1, tolerance: 0.3, least: 40 },
+      gives: { off: 0.2, room: 0.1 },
+      within: 1e-9,
+      source: 'derived',
+      note: 'by hand: 40.2 − 40, and 0.3 − 0.2',
     },
   ],
 });

@@ -57,6 +57,19 @@ export default defineCalculator({
     {
       given: {
         casks: [
+          { volume: 3000, strength: 40, age: 3 },
+          { volume: 1000, strength: 60, age: 3 },
+          { volume: 1000, strength: 70, age: 3 },
+        ],
+      },
+      gives: { strength: 50, volume: 5000 },
+      within: 0.0025,
+      source: 'pharmacy-mixing',
+      note: '3,000 mL of 40 % vol, 1,000 of 60 and 1,000 of 70 make 5,000 of 50, which leaves out that spirits shrink as they mix, here by 0.2 %',
+    },
+    {
+      given: {
+        casks: [
           { volume: 500, strength: 60, age: 12 },
           { volume: 100, strength: 60, age: 10 },
           { volume: 400, strength: 60, age: 18 },
@@ -64,8 +77,8 @@ export default defineCalculator({
       },
       gives: { age: 10, volume: 1000, strength: 60, alcohol: 600, meanAge: 14.2 },
       within: 1e-9,
-      source: 'swr-2009',
-      note: 'an age statement means the youngest part; equal strengths mix without a change, and the mean is 12 × 0.5 + 10 × 0.1 + 18 × 0.4',
+      source: 'derived',
+      note: 'an age statement means the youngest part, SI 2009/2890; equal strengths mix without a change, and the mean is 12 × 0.5 + 10 × 0.1 + 18 × 0.4',
     },
   ],
 });

@@ -95,6 +95,13 @@ export default defineCalculator({
   },
   examples: [
     {
+      given: { casks: 100, size: 200, strength: 50, indrink: 0, years: 3, loss: 15 },
+      gives: { emptied: 6141.25 },
+      within: 1e-9,
+      source: 'falling-value',
+      note: '10,000 that loses 15 % a year is 6,141.25 after three, here litres of pure alcohol in a hundred casks',
+    },
+    {
       given: { casks: 1000, size: 200, strength: 63.5, indrink: 0, years: 10, loss: 2 },
       gives: { stock: 10_000, alcohol: 1_161_600, lost: 23_232, emptied: 103_768, lostCasks: 182.93 },
       within: 2e-5,

@@ -42,17 +42,17 @@ export default defineCalculator({
   examples: [
     {
       given: { rise: 122, vessel: 1000 },
-      gives: { violence: 122, level: 1 },
+      gives: { level: 1 },
       within: 1e-9,
       source: 'flour-dust-2004',
-      note: 'the highest Kst of wheat grain dust, there called St 1',
+      note: 'the highest Kst of wheat grain dust, 122 bar m/s, there called St 1',
     },
     {
       given: { rise: 53, vessel: 1000 },
-      gives: { violence: 53, level: 1 },
+      gives: { level: 1 },
       within: 1e-9,
       source: 'flour-dust-2004',
-      note: 'the lowest Kst of wheat flour, there called St 1',
+      note: 'the lowest Kst of wheat flour, 53 bar m/s, there called St 1',
     },
     {
       given: { rise: 800, vessel: 27 },

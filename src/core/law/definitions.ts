@@ -51,7 +51,11 @@ const COMPOSITE = '27 CFR 5.143; the spirit as a whole, not its first drop, 19.1
 
 /** What a label in the United States must say besides; the number of today’s section is from memory. */
 const ageInAmerica = ({ years }: Claim): readonly string[] =>
-  years < 4 ? ['Under four years old, its age must stand on the label (27 CFR 5.74 ~, formerly 5.40).'] : [];
+  years < 4
+    ? [
+        'Under four years old, its age must stand on the label; months may be counted (27 CFR 5.74 ~, formerly 5.40).',
+      ]
+    : [];
 
 /** What may go into whisky there without taking its name; the number of today’s section is from memory. */
 const addedInAmerica = (claim: Claim): readonly string[] =>
