@@ -55,13 +55,6 @@ export default defineCalculator({
   },
   examples: [
     {
-      given: { original: 1.057, final: 1.018, volume: 1000 },
-      gives: { excise: 5.07 },
-      within: 1e-6,
-      source: 'excise-226',
-      note: '39 degrees at 0.130: 1057 to 1018, a trader’s sum by the notice',
-    },
-    {
       given: { original: 1.05914, final: 1.01129, volume: 1000 },
       gives: { strength: 6.395 },
       within: 0.001,
