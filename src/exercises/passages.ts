@@ -55,6 +55,11 @@ const ofTopic: Readonly<Partial<Record<Topic, string>>> = {
   strength: 'strength-and-volume/',
   safety: 'safety/',
   law: 'law/',
+  ingredients: 'ingredients/',
+  heat: 'heat-and-water/',
+  running: 'running/',
+  visitors: 'visitors/',
+  nose: 'nose/',
 };
 
 /** Every passage that a kind is led to, for the test that each is there. */
