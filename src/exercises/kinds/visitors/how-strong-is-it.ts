@@ -27,7 +27,7 @@ const stations: readonly (readonly [asks: readonly string[], of: (line: Line) =>
     'is the heart',
   ],
   [
-    ['How strong is it when it goes into the cask?', 'Do you fill the casks as strong as it comes off?'],
+    ['How strong is it when it goes into the cask?', 'How strong do you fill the casks?'],
     (line) => line.house.fillingStrength,
     'is the filling strength',
   ],
