@@ -54,7 +54,7 @@ const kind = choice({
   topic: 'heat',
   form: 'judgement',
   level: 1,
-  sources: ['scald-times', 'burn-first-aid', 'memory'],
+  sources: ['burn-first-aid', 'memory'],
   ask: (chance) => {
     const who = chance.pick([
       'a new colleague',

@@ -11,7 +11,7 @@ const kind = sum({
   of: 'volume',
   to: 0,
   vary: {
-    winter: ['volume', [30_000, 32_000, 36_000, 40_000, 45_000, 50_000]],
+    winter: ['volume', [30_000, 32_000, 36_000, 40_000, 45_000, 50_000], 'lowWines.volume'],
     cold: ['temperature', [6, 7, 8, 9, 10]],
     warm: ['temperature', [16, 17, 18, 19, 20]],
     out: ['temperature', [42, 44, 45, 48, 50]],

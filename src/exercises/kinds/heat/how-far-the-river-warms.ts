@@ -11,7 +11,7 @@ const kind = sum({
   of: 'temperatureDifference',
   to: 2,
   vary: {
-    river: ['flow', [400, 450, 500, 600, 750, 800, 900]],
+    river: ['flow', [300, 350, 400, 450, 500, 600]],
     drawn: ['flow', [16, 18, 20, 24, 25, 30]],
     rise: ['temperatureDifference', [18, 20, 22, 25, 28]],
   },

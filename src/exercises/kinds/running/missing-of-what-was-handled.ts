@@ -7,14 +7,14 @@ const kind = sum({
   title: 'Missing at the stocktake',
   topic: 'running',
   level: 2,
-  sources: ['common-practice', 'derived'],
+  sources: ['derived', 'memory'],
   of: 'percent',
   to: 2,
   vary: {
-    opening: ['alcohol', [820, 860, 900, 940, 980, 1020]],
-    made: ['alcohol', [3300, 3400, 3500, 3560, 3600]],
-    out: ['alcohol', [3100, 3200, 3300, 3400]],
-    found: ['alcohol', [930, 960, 1000, 1040, 1080, 1120]],
+    opening: ['alcohol', [820, 860, 900, 940, 980, 1020], 'heart.alcohol'],
+    made: ['alcohol', [3300, 3400, 3500, 3560, 3600], 'heart.alcohol'],
+    out: ['alcohol', [3100, 3200, 3300, 3400], 'heart.alcohol'],
+    found: ['alcohol', [930, 960, 1000, 1040, 1080, 1120], 'heart.alcohol'],
   },
   answer: ({ opening, made, out, found }) => (100 * (opening + made - out - found)) / (opening + made),
   fits: (_, answer) => answer > 0.3 && answer < 2.5,
@@ -46,6 +46,7 @@ const kind = sum({
     'Missing = opening + made − gone out − found; its share = missing ÷ (opening + made)',
     `${n(opening, 0)} + ${n(made, 0)} − ${n(out, 0)} − ${n(found, 0)} = ${n(opening + made - out - found, 0)} L`,
     `${n(opening + made - out - found, 0)} ÷ ${n(opening + made, 0)} × 100 = ${n(answer, 2)} %`,
+    'A house that accounts for 98 to 99.5 % of what it handles is called good.',
   ],
 });
 

@@ -42,7 +42,7 @@ const kind = sum({
   working: ({ filled, found, ...v }, answer) => [
     'Left by the yearly loss = filled × (1 − loss ÷ 100), once for each year',
     `${n(filled, 0)} × (1 − ${n(v.loss, 1)} ÷ 100) to the power ${n(v.years, 0)} = ${n(filled * kept(v), 1)} L`,
-    `${n(filled * kept(v), 1)} − ${n(found, 0)} = ${n(answer, 1)} L less. A wrong dip or a leak comes before a thief; the licence says who has to be told.`,
+    `${n(filled * kept(v), 1)} − ${n(found, 0)} = ${n(answer, 1)} L less. Look first for a wrong dip, then for a leak. A loss beyond the usual is told to the tax office, as the law of your country asks.`,
   ],
 });
 

@@ -1,5 +1,6 @@
 // How much there is of each thing in one mash, as a visitor asks.
 import { choice } from '../../choice.ts';
+import { ofTwo } from '../../of-two.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 import type { Line } from '../../../core/line/line.ts';
 
@@ -78,4 +79,4 @@ const kind = choice({
   },
 });
 
-export default { ...kind, since: 7 };
+export default ofTwo({ ...kind, since: 7 });
