@@ -43,6 +43,27 @@ const passages: Readonly<Record<string, readonly string[]>> = {
   'mashing/safe/': ['hot-liquor-ahead', 'collapsed-in-a-tun', 'no-permit-yet', 'entering-a-confined-space'],
   'fermenting/safe/': ['over-the-hatch', 'the-silent-alarm', 'where-the-level-settles', 'oxygen-beside-the-gas', 'carbon-dioxide-in-a-room', 'fresh-air-for-a-level', 'size-of-a-cloud', 'gas-let-into-a-room'],
   'distilling/safe/': ['a-spark-at-the-receiver', 'closed-while-it-cools', 'froth-in-the-neck', 'the-earth-wire', 'spilt-spirit', 'vapour-from-a-spill', 'spirit-in-the-air', 'a-part-of-the-lower-limit'],
+  'ingredients/#how-it-is-got-and-measured': ['why-it-is-measured', 'fresh-water-in-a-week'],
+  'ingredients/#what-can-go-wrong-and-the-signs': ['sign-and-cause'],
+  'ingredients/barley/#why-low-nitrogen': ['extract-by-protein', 'extract-for-nitrogen'],
+  'ingredients/barley/#how-it-is-bought': ['dry-grain-in-a-load', 'malt-after-screenings'],
+  'ingredients/yeast/#what-it-must-be': ['yeast-to-a-tonne'],
+  'heat-and-water/#where-the-heat-goes': ['heat-for-mash-water', 'steam-to-warm-the-wash'],
+  'heat-and-water/#how-heat-is-saved': ['heat-saved-by-warm-water'],
+  'heat-and-water/#what-can-hurt-you': ['a-scald'],
+  'heat-and-water/water/#where-it-goes': ['cooling-water-in-summer', 'how-far-the-river-warms'],
+  'heat-and-water/by-products/': ['which-by-product'],
+  'heat-and-water/by-products/#pot-ale-and-spent-lees': ['heat-for-syrup'],
+  'heat-and-water/check/#how-much-water-does-it-take': ['water-for-a-bottle'],
+  'heat-and-water/check/#does-anything-go-into-the-river': ['asked-what-you-do-not-know'],
+  'running/counting/#dip-to-litres-to-alcohol': ['left-in-the-receiver', 'ledger-line-that-cannot-be'],
+  'running/counting/#four-letters-on-a-cask-sheet': ['more-than-the-yearly-loss'],
+  'running/counting/#a-stocktake': ['missing-of-what-was-handled'],
+  'running/#a-walk-after-low-yield': ['where-the-yield-was-lost', 'yield-by-final-gravity', 'yield-of-damp-malt', 'yield-gone-with-the-draff'],
+  'visitors/#should-i-add-water-or-ice': ['water-in-the-glass'],
+  'visitors/#may-i-use-my-phone-or-take-photographs': ['a-phone-among-the-stills'],
+  'visitors/#what-is-the-angels-share': ['bottles-gone-to-the-air'],
+  'nose/session/': ['water-for-nosing', 'sample-for-a-glass'],
 }; // prettier-ignore
 
 const ofTopic: Readonly<Partial<Record<Topic, string>>> = {
@@ -55,6 +76,11 @@ const ofTopic: Readonly<Partial<Record<Topic, string>>> = {
   strength: 'strength-and-volume/',
   safety: 'safety/',
   law: 'law/',
+  ingredients: 'ingredients/',
+  heat: 'heat-and-water/',
+  running: 'running/',
+  visitors: 'visitors/',
+  nose: 'nose/',
 };
 
 /** Every passage that a kind is led to, for the test that each is there. */

@@ -1,8 +1,24 @@
 // What questions are about, how they ask, and how hard they are.
 import { stages } from '../house/figures.ts';
 
-export const topics = [...stages, 'strength', 'safety', 'law', 'line'] as const;
+export const topics = [
+  ...stages,
+  'strength',
+  'safety',
+  'law',
+  'line',
+  'ingredients',
+  'heat',
+  'running',
+  'visitors',
+  'nose',
+] as const;
 export type Topic = (typeof topics)[number];
+
+const FIRST_TOPICS = 10; // what generators before the seventh draw from, mixed by how many there are
+/** The topics from which a generator draws. */
+export const topicsOf = (generator: number): readonly Topic[] =>
+  generator < 7 ? topics.slice(0, FIRST_TOPICS) : topics;
 
 export const topicTitles: Readonly<Record<Topic, string>> = {
   malting: 'Malting',
@@ -15,6 +31,11 @@ export const topicTitles: Readonly<Record<Topic, string>> = {
   safety: 'Safety',
   law: 'Law and labels',
   line: 'The whole line',
+  ingredients: 'Ingredients',
+  heat: 'Heat and water',
+  running: 'Running a house',
+  visitors: 'Answering a visitor',
+  nose: 'The nose',
 };
 
 export const forms = ['calculation', 'estimate', 'curve', 'order', 'impossible', 'judgement'] as const;

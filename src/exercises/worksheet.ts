@@ -10,7 +10,7 @@ import { notesText, readNotes, type Step } from './notes.ts';
 import { isNumberQuestion, type Question, type QuestionKind } from './question.ts';
 import { randomHouse } from './random-house.ts';
 import { seedOf } from './seed.ts';
-import { topics, type Form, type Level, type Topic } from './topics.ts';
+import { topics, topicsOf, type Form, type Level, type Topic } from './topics.ts';
 
 /** Whose figures a sheet speaks of; of a house of one’s own with what else its line is reckoned with. */
 export type SheetHouse =
@@ -52,16 +52,21 @@ export function poolOf(
 }
 
 /** The pool in the order in which a sheet takes from it: one of each topic in turn, mixed by the seed. */
-function inTurn(pool: readonly QuestionKind[], seed: string): readonly QuestionKind[] {
+function inTurn(
+  pool: readonly QuestionKind[],
+  { seed, generator }: Pick<Worksheet, 'seed' | 'generator'>,
+): readonly QuestionKind[] {
   const { shuffle } = chanceOf(`kinds/${seed}`);
-  const byTopic = shuffle(topics.map((topic) => shuffle(pool.filter((kind) => kind.topic === topic))));
+  const byTopic = shuffle(
+    topicsOf(generator).map((topic) => shuffle(pool.filter((kind) => kind.topic === topic))),
+  );
   const longest = Math.max(0, ...byTopic.map((each) => each.length));
   return Array.from({ length: longest }, (_, i) => byTopic.flatMap((each) => each[i] ?? [])).flat();
 }
 
 /** The kinds that every version of a sheet begins with, as many as it has questions: most or all of what it draws. */
 export const firstKinds = (sheet: Worksheet, kinds: readonly QuestionKind[]): readonly QuestionKind[] =>
-  inTurn(poolOf(sheet, kinds), sheet.seed).slice(0, sheet.count);
+  inTurn(poolOf(sheet, kinds), sheet).slice(0, sheet.count);
 
 /** The house of a version. */
 export function houseOf(
@@ -94,7 +99,7 @@ const seedFor = ({ seed }: Worksheet, version: number, round: number, other: num
 
 /** The rounds of a sheet, without end: in each of them every kind of its pool, in the sheet's order. */
 function* turns(sheet: Worksheet, kinds: readonly QuestionKind[]) {
-  const order = inTurn(poolOf(sheet, kinds), sheet.seed);
+  const order = inTurn(poolOf(sheet, kinds), sheet);
   for (let round = 0; order.length > 0; round++)
     for (const kind of order) yield { kind, round, isFirst: kind === order[0] };
 }

@@ -20,7 +20,7 @@ export function RecordSheet(props: { readonly kinds: readonly Listed[] }) {
           <table>
             <thead>
               <tr>
-                <th scope="col">Stage</th>
+                <th scope="col">Topic</th>
                 <th scope="col">Kinds of question met</th>
                 <th scope="col">Answers right</th>
                 <th scope="col">Known well</th>

@@ -219,7 +219,7 @@ export default function SheetDesk(props: { readonly list: string }) {
         </Show>
         <form class="choices" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
           <Ticks
-            legend="Stages"
+            legend="Topics"
             list={topics}
             titles={topicTitles}
             chosen={sheet().topics}
@@ -308,7 +308,7 @@ export default function SheetDesk(props: { readonly list: string }) {
         <p role="status" class="fits">
           {formatCount(pool().length, 'kind')} of question {pool().length === 1 ? 'fits' : 'fit'}.{' '}
           {drawn()?.of === sheet() && questions().length < sheet().count
-            ? `They give ${questions().length} different questions; choose more stages or kinds to get ${sheet().count}.`
+            ? `They give ${questions().length} different questions; choose more topics or kinds to get ${sheet().count}.`
             : ''}
         </p>
         <p class="actions">

@@ -57,10 +57,13 @@ export interface Blind {
   readonly right: Readonly<Record<string, number>>;
 }
 
-/** Has every reader answer some draws of each kind with options. */
+/** Has every reader answer some draws of each kind with options that the generator has. */
 export function blindReaders(draws: number, generator = GENERATOR): readonly Blind[] {
   return kinds
-    .filter(({ form }) => form === 'judgement' || form === 'impossible')
+    .filter(
+      ({ form, since, until = Infinity }) =>
+        (form === 'judgement' || form === 'impossible') && since <= generator && generator <= until,
+    )
     .map((kind) => {
       const memory: Memory = new Map();
       const right = Object.fromEntries(Object.keys(readers).map((name) => [name, 0]));
