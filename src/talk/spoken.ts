@@ -7,6 +7,14 @@ const digits = new Set('oh zero nought one two three four five six seven eight n
 const behindDigit = new Set('fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety'.split(' ')); // prettier-ignore
 const parts = /^(?:half|quarter|three|twa|two|a|an|bit|fifth|third|[a-z]+)$/;
 
+/** “The forties leak”, “regular fifty-threes”: things that are named for their size. */
+const plural =
+  /^(?:(thirt|fort|fift|sixt|sevent|eight|ninet)ies|(two|three|four|five|six|seven|eight|nine)e?s)$/;
+const isTens = (tokens: readonly Token[], i: number) =>
+  /^(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)$/.test(
+    tokens[tokens[i - 1]?.text === '-' ? i - 2 : i - 1]?.text ?? '',
+  );
+
 /** Whether a hyphen stands inside a number that is said digit by digit: nine-nine-eight, ten-oh-two, seven-fifty. */
 function isSpoken(tokens: readonly Token[], i: number): boolean {
   const word = (k: number) => tokens[k]?.text ?? '';
@@ -24,6 +32,9 @@ export function spokenTokens(text: string): Token[] {
   return tokens.flatMap((token, i) => {
     if (token.kind === 'sign') return isSpoken(tokens, i) ? [] : [token];
     if (token.kind !== 'word') return [token];
+    const one = plural.exec(token.text);
+    if (one && (one[1] !== undefined || isTens(tokens, i)))
+      return [{ ...token, text: one[1] ? `${one[1]}y` : one[2]! }];
     if (token.text === 'thou' && tokens[i - 1]?.kind === 'figure') return [{ ...token, text: 'thousand' }];
     if (!isScots) return [token];
     const isAnd = (token.text === 'an' || token.text === "an'") && tokens[i + 1] !== undefined && parts.test(tokens[i + 1]!.text) && isNumber(tokens[i - 1]); // prettier-ignore

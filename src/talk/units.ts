@@ -24,7 +24,7 @@ const spelling = (unit: string, dimension: Dimension, says: string, sign = false
   says: new RegExp(sign ? says : `(?:${says})(?![\\wà-ÿ])`, 'iy'),
 });
 /** Things counted, with up to three words that describe them before: wooden wash backs, Oregon pine washbacks. */
-const described = "(?:(?!(?:of|in|and|or|the|a|an|at|to|for|with|is|are|from|per|on|we|it|its|that|this|then|times?|by|into|so|but|low|litres?|liters?|tonnes?|days?|weeks?|years?|hours?)\\b)[a-zà-ÿ]{2,14}[\\s-]){0,3}?"; // prettier-ignore
+const described = "(?:(?!(?:of|in|and|or|the|a|an|at|to|for|with|is|are|from|per|on|we|it|its|that|this|then|times?|by|into|so|but|low|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|\\w+ty|litres?|liters?|tonnes?|days?|weeks?|years?|hours?)\\b)[a-zà-ÿ]{2,14}[\\s-]){0,3}?"; // prettier-ignore
 const counted = (dimension: Dimension, says: string) => spelling('', dimension, `${described}(?:${says})`);
 
 const litres = 'l|lit(?:re|er)s?|ltrs?';
@@ -52,6 +52,7 @@ const spellings: readonly Spelling[] = [
   spelling('quintals', 'mass', 'quintals?|quintali'),
   spelling('kL', 'volume', 'kilolit(?:re|er)s?|kl'),
   spelling('m³', 'volume', 'kubik|cubics?'),
+  spelling('pence', 'money', 'pence|p(?=\\s+(?:an?|per|each|on)\\b)'),
   spelling('proof gal', 'alcohol', 'proof[\\s-]+gal(?:lon)?s?|gal(?:lon)?s?\\s+at\\s+proof'),
   ...unitNames.flatMap(({ unit, dimension, says, sign }) =>
     says === undefined ? [] : [spelling(unit, dimension, says, sign)],
