@@ -34,6 +34,7 @@ function sizesOf({ dimension, unit, value, range, degrees }: Quantity, before: U
   if (degrees) put('degrees', inUnit(said, unit, '°C'));
   if (dimension === 'gravity') put('gravity', inUnit(said, unit, 'gravity'));
   if (bare) put('bareGravity', inUnit(said, '', 'gravity'));
+  if (bare && before.extract && said > 0 && said < 30) put('bareExtract', inUnit(said, before.extract, 'gravity'));
   if (dimension === 'time') put('hours', Math.log10(Math.max(1e-3, inUnit(said, unit, 'h'))));
   if (dimension === 'mass') put('mass', Math.log10(Math.max(1e-3, inUnit(said, unit, 'kg'))));
   if (dimension === 'volume' || dimension === 'alcohol') put('volume', Math.log10(Math.max(1e-3, inUnit(said, unit, 'L'))));
@@ -46,7 +47,7 @@ export function evidenceIn(text: string, quantities: readonly Quantity[]): Evide
   const topicAt = topics(mentions);
   const nearTo = surroundings(text, mentions, quantities);
   const around = wordsAround(text, quantities);
-  const before = unitsBefore(quantities);
+  const before = unitsBefore(text, quantities);
   return quantities.map((quantity, i) => {
     const { start, end, dimension, unit, fall, approximate, range, degrees } = quantity;
     const [signs, strengths]: [number[], number[]] = [[], []];

@@ -5,6 +5,7 @@ import { talkFigures, type FigureId, type TalkKind } from './figures.ts';
 import { firstChances, shortlist, type FirstModel } from './first-reading.ts';
 import type { Quantity } from './quantities.ts';
 import { weighedChances, weighedOf, type Chances } from './second-reading.ts';
+import type { ToldTogether } from './told-together.ts';
 import { unitsBefore } from './units-before.ts';
 
 /** What the reader has learnt from talks. */
@@ -12,6 +13,8 @@ export interface Model {
   readonly first: FirstModel;
   /** The weights of each further reading, in turn. */
   readonly further: readonly (readonly number[])[];
+  /** Which figures are told one after another. */
+  readonly together: ToldTogether;
 }
 export interface Likely {
   /** None where the quantity is likely none of the house's figures. */
@@ -37,8 +40,8 @@ export const CERTAIN = 0.8;
 const HARDLY = 0.005; // a chance that is not told
 
 /** What every quantity of a talk may be, and the chances of each. */
-export function chancesIn(text: string, quantities: readonly Quantity[], { first, further }: Model): { candidates: readonly (readonly Candidate[])[]; chances: Chances } {
-  const before = unitsBefore(quantities);
+export function chancesIn(text: string, quantities: readonly Quantity[], { first, further, together }: Model): { candidates: readonly (readonly Candidate[])[]; chances: Chances } {
+  const before = unitsBefore(text, quantities);
   const all = quantities.map((quantity, i) => candidatesOf(quantity, before[i]!));
   const each = evidenceIn(text, quantities).map((evidence, i) => firstChances(first, evidence, all[i]!));
   const short = each.map(shortlist);
@@ -46,7 +49,7 @@ export function chancesIn(text: string, quantities: readonly Quantity[], { first
   const alone = short.map((places, i) => places.map((place) => each[i]![place]!));
   const reading = { text, quantities, candidates };
   const chances = further.reduce<Chances>(
-    (now, weights) => weighedOf(reading, alone, now).map((rows) => weighedChances(rows, weights)),
+    (now, weights) => weighedOf(reading, alone, now, together).map((rows) => weighedChances(rows, weights)),
     alone,
   );
   return { candidates, chances };

@@ -4,6 +4,7 @@ import { isFigure, type Candidate } from './candidates.ts';
 import { chancesOf } from './first-reading.ts';
 import { inOneHouse, type Taken } from './one-house.ts';
 import type { Quantity } from './quantities.ts';
+import { gainOf, type ToldTogether } from './told-together.ts';
 
 /** A talk between two readings. */
 export interface Reading {
@@ -31,7 +32,7 @@ const stepOf = (apart: number): number => {
 
 /** What is weighed of each candidate, by name. */
 export const weighed = [
-  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk', 'not told', 'told twice',
+  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk', 'not told', 'told twice', 'follows', 'leads', 'follows two', 'leads two', 'first of bare', 'figure of bare', 'all of one', 'all of many', 'each of one', 'each of many', 'wash of one', 'wash of many', 'each wash of one', 'each wash of many',
   ...steps.map((step) => `before ${step}` as const),
   ...steps.map((step) => `behind ${step}` as const),
 ] as const; // prettier-ignore
@@ -50,7 +51,7 @@ const again =
 const middle = ([low, high = low]: readonly number[]) => (low! + high!) / 2;
 
 /** How well each quantity goes with each figure in the one house of the talk, beyond any house. */
-function together({ candidates }: Reading, chances: Chances): ReadonlyMap<Candidate, number> {
+function inTheHouse({ candidates }: Reading, chances: Chances): ReadonlyMap<Candidate, number> {
   const taken: Taken[] = [];
   const of: Candidate[] = [];
   candidates.forEach((all, quantity) =>
@@ -89,12 +90,27 @@ function hundreds({ quantities }: Reading): ReadonlySet<number> {
   return found;
 } // prettier-ignore
 
+const sides = ['one', 'many'] as const;
+/** How likely a talk tells of one still, or of several, for the spirit and for the wash. */
+function stillsTold({ candidates }: Reading, chances: Chances) {
+  const found = { spirit: { one: 0, many: 0 }, wash: { one: 0, many: 0 } };
+  candidates.forEach((all, i) =>
+    all.forEach(({ label, values }, k) => {
+      const of = label === 'numberOfSpiritStills' ? ['spirit'] : label === 'numberOfWashStills' ? ['wash'] : label === 'numberOfStills' ? ['spirit', 'wash'] : [];
+      const side = middle(values) <= (label === 'numberOfStills' ? 2 : 1) ? 'one' : 'many';
+      for (const each of of as ('spirit' | 'wash')[]) found[each][side] = Math.max(found[each][side], chances[i]![k]!);
+    }),
+  );
+  return found;
+} // prettier-ignore
+
 const grist = new Set<string>(['husk', 'grits', 'flour']);
 
 /** What is weighed of every candidate of each quantity, one candidate after another. */
-export function weighedOf(reading: Reading, first: Chances, chances: Chances): Float64Array[] {
+export function weighedOf(reading: Reading, first: Chances, chances: Chances, together?: ToldTogether): Float64Array[] {
   const { text, quantities, candidates } = reading;
-  const fit = together(reading, chances);
+  const stills = stillsTold(reading, chances);
+  const fit = inTheHouse(reading, chances);
   const told = tellings(reading, chances);
   const sums = hundreds(reading);
   const stageAt = candidates.map((all, i) => {
@@ -125,8 +141,14 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
     all.forEach((candidate, k) => {
       const from = k * weighed.length;
       const put = (name: keyof typeof at, value: number) => (rows[from + at[name]]! += value);
-      put('first', Math.log(Math.max(LEAST, first[i]![k]!)));
+      const alone = Math.log(Math.max(LEAST, first[i]![k]!));
+      put('first', alone);
       const { label, values } = candidate;
+      if (quantities[i]!.dimension === 'bare') put('first of bare', alone);
+      for (const [apart, before, behind] of [[1, 'follows', 'leads'], [2, 'follows two', 'leads two']] as const) {
+        for (const { label: other, chance } of spoken[i - apart] ?? []) put(before, chance * gainOf(together, other, label));
+        for (const { label: other, chance } of spoken[i + apart] ?? []) put(behind, chance * gainOf(together, label, other));
+      }
       if (!isFigure(label)) {
         put('none of none before', noneAt[i - 1] ?? 0.3);
         put('none of none behind', noneAt[i + 1] ?? 0.3);
@@ -134,6 +156,12 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
         return;
       }
       put('figure', 1);
+      if (quantities[i]!.dimension === 'bare') put('figure of bare', 1);
+      const { spirit, wash } = stills;
+      if (label === 'chargeVolume') for (const side of sides) put(`all of ${side}`, spirit[side]);
+      if (label === 'spiritStillCharge') for (const side of sides) put(`each of ${side}`, spirit[side]);
+      if (label === 'washVolume') for (const side of sides) put(`wash of ${side}`, wash[side]);
+      if (label === 'washStillCharge') for (const side of sides) put(`each wash of ${side}`, wash[side]);
       put('none in the talk', noneInAll);
       const gain = fit.get(candidate);
       if (gain !== undefined) put(gain > 0 ? 'fits' : 'misfits', Math.max(-6, gain));
