@@ -8,6 +8,7 @@ import { hats, knotsOf } from './sizes.ts';
 import { topics } from './stages.ts';
 import { unitsBefore, type UnitsBefore } from './units-before.ts';
 import { inUnit } from './units.ts';
+import { whose } from './whose.ts';
 import { mentionsIn } from './words.ts';
 
 /** Signs, by number, each with how strongly it shows; one that shows more than once counts as often. */
@@ -41,12 +42,17 @@ function sizesOf({ dimension, unit, value, range, degrees }: Quantity, before: U
   if (bare || ['casks', 'bottles', 'mashes', 'times', 'stills', 'washbacks'].includes(dimension)) put('count', Math.log10(Math.max(1e-3, said)));
 } // prettier-ignore
 
+/** Whether two tell the same, as it is said. */
+const isSame = (a: Quantity, b: Quantity): boolean =>
+  a.value !== undefined && a.value === b.value && (a.unit === b.unit || a.dimension === 'bare' || b.dimension === 'bare') && a.value > 12; // prettier-ignore
+
 /** The evidence of every quantity of a text, in order. */
 export function evidenceIn(text: string, quantities: readonly Quantity[]): Evidence[] {
   const mentions = mentionsIn(text);
   const topicAt = topics(mentions);
   const nearTo = surroundings(text, mentions, quantities);
   const around = wordsAround(text, quantities);
+  const ofWhom = whose(text);
   const before = unitsBefore(text, quantities);
   return quantities.map((quantity, i) => {
     const { start, end, dimension, unit, fall, approximate, range, degrees } = quantity;
@@ -78,6 +84,9 @@ export function evidenceIn(text: string, quantities: readonly Quantity[]): Evide
     if (/\?/.test(text.slice(end, end + 3))) show('asked');
     nearTo(i, put);
     around(i, put);
+    ofWhom(start, put);
+    if (quantities.some((other, k) => k < i && isSame(other, quantity))) show('said before');
+    if (quantities.some((other, k) => k > i && isSame(other, quantity))) show('said later');
     sizesOf(quantity, before[i]!, put);
     return { signs, strengths };
   });

@@ -5,7 +5,7 @@ import { talkFigures, type FigureId, type TalkKind } from './figures.ts';
 import { firstChances, shortlist, type FirstModel } from './first-reading.ts';
 import type { Quantity } from './quantities.ts';
 import { weighedChances, weighedOf, type Chances } from './second-reading.ts';
-import type { ToldTogether } from './told-together.ts';
+import type { Together } from './told-together.ts';
 import { unitsBefore } from './units-before.ts';
 
 /** What the reader has learnt from talks. */
@@ -14,7 +14,7 @@ export interface Model {
   /** The weights of each further reading, in turn. */
   readonly further: readonly (readonly number[])[];
   /** Which figures are told one after another. */
-  readonly together: ToldTogether;
+  readonly together: Together;
 }
 export interface Likely {
   /** None where the quantity is likely none of the house's figures. */

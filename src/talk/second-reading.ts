@@ -4,7 +4,7 @@ import { isFigure, type Candidate } from './candidates.ts';
 import { chancesOf } from './first-reading.ts';
 import { inOneHouse, type Taken } from './one-house.ts';
 import type { Quantity } from './quantities.ts';
-import { gainOf, type ToldTogether } from './told-together.ts';
+import { gainOf, type Together } from './told-together.ts';
 
 /** A talk between two readings. */
 export interface Reading {
@@ -15,6 +15,7 @@ export interface Reading {
 /** The chances of each quantity's candidates, in their order. */
 export type Chances = readonly (readonly number[])[];
 
+const FIGURES_APART = 5; // quantities between two figures that are told one after another
 const LEAST = 1e-6; // a chance whose logarithm is still told apart
 const LIKELY = 1e-3; // a chance below which a candidate does not speak to the others
 const AROUND = 6; // quantities before and behind that count as near
@@ -32,7 +33,7 @@ const stepOf = (apart: number): number => {
 
 /** What is weighed of each candidate, by name. */
 export const weighed = [
-  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk', 'not told', 'told twice', 'follows', 'leads', 'follows two', 'leads two', 'first of bare', 'figure of bare', 'all of one', 'all of many', 'each of one', 'each of many', 'wash of one', 'wash of many', 'each wash of one', 'each wash of many',
+  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk', 'not told', 'told twice', 'differs next', 'differs last', 'differs next at once', 'differs last at once', 'follows', 'leads', 'follows figure', 'leads figure', 'first of bare', 'figure of bare', 'all of one', 'all of many', 'each of one', 'each of many', 'wash of one', 'wash of many', 'each wash of one', 'each wash of many',
   ...steps.map((step) => `before ${step}` as const),
   ...steps.map((step) => `behind ${step}` as const),
 ] as const; // prettier-ignore
@@ -107,7 +108,12 @@ function stillsTold({ candidates }: Reading, chances: Chances) {
 const grist = new Set<string>(['husk', 'grits', 'flour']);
 
 /** What is weighed of every candidate of each quantity, one candidate after another. */
-export function weighedOf(reading: Reading, first: Chances, chances: Chances, together?: ToldTogether): Float64Array[] {
+export function weighedOf(
+  reading: Reading,
+  first: Chances,
+  chances: Chances,
+  together?: Together,
+): Float64Array[] {
   const { text, quantities, candidates } = reading;
   const stills = stillsTold(reading, chances);
   const fit = inTheHouse(reading, chances);
@@ -145,10 +151,8 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances, to
       put('first', alone);
       const { label, values } = candidate;
       if (quantities[i]!.dimension === 'bare') put('first of bare', alone);
-      for (const [apart, before, behind] of [[1, 'follows', 'leads'], [2, 'follows two', 'leads two']] as const) {
-        for (const { label: other, chance } of spoken[i - apart] ?? []) put(before, chance * gainOf(together, other, label));
-        for (const { label: other, chance } of spoken[i + apart] ?? []) put(behind, chance * gainOf(together, label, other));
-      }
+      for (const { label: other, chance } of spoken[i - 1] ?? []) put('follows', chance * gainOf(together?.all, other, label));
+      for (const { label: other, chance } of spoken[i + 1] ?? []) put('leads', chance * gainOf(together?.all, label, other));
       if (!isFigure(label)) {
         put('none of none before', noneAt[i - 1] ?? 0.3);
         put('none of none behind', noneAt[i + 1] ?? 0.3);
@@ -156,6 +160,14 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances, to
         return;
       }
       put('figure', 1);
+      for (const [step, name] of [[-1, 'follows figure'], [1, 'leads figure']] as const) {
+        let stillNone = 1;
+        for (let j = i + step; spoken[j] && Math.abs(j - i) <= FIGURES_APART && stillNone > 0.05; j += step) {
+          for (const { label: other, chance } of spoken[j]!)
+            if (isFigure(other)) put(name, stillNone * chance * (step < 0 ? gainOf(together?.figures, other, label) : gainOf(together?.figures, label, other)));
+          stillNone *= noneAt[j]!;
+        }
+      }
       if (quantities[i]!.dimension === 'bare') put('figure of bare', 1);
       const { spirit, wash } = stills;
       if (label === 'chargeVolume') for (const side of sides) put(`all of ${side}`, spirit[side]);
@@ -169,6 +181,8 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances, to
       const value = middle(values);
       const most = { same: [0, 0], differs: [0, 0] };
       let untold = 1;
+      const beside = { next: 0, last: 0 };
+      const atOnce = { next: 0, last: 0 };
       for (const other of told.get(label) ?? []) {
         if (other.quantity === i) continue;
         untold *= 1 - other.chance;
@@ -176,12 +190,21 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances, to
         const side = apart <= SAME ? most.same : apart >= DIFFERS ? most.differs : undefined;
         const far = Math.abs(other.quantity - i) <= AROUND ? 0 : 1;
         if (side) side[far] = Math.max(side[far]!, other.chance);
+        if (side === most.differs && far === 0) {
+          const order = other.quantity > i ? 'next' : 'last';
+          beside[order] = Math.max(beside[order], other.chance);
+          if (Math.abs(other.quantity - i) <= 2) atOnce[order] = Math.max(atOnce[order], other.chance);
+        }
       }
       put('not told', untold);
       put('told twice', Math.max(...most.same) * Math.max(...most.differs));
       put('same near', most.same[0]!);
       put('same far', most.same[1]!);
       put('differs near', most.differs[0]!);
+      put('differs next', beside.next);
+      put('differs last', beside.last);
+      put('differs next at once', atOnce.next);
+      put('differs last at once', atOnce.last);
       put('differs far', most.differs[1]!);
       put('stage', near[i]!(talkFigures[label].stage));
       if (grist.has(label)) {

@@ -22,12 +22,21 @@ function isSpoken(tokens: readonly Token[], i: number): boolean {
   if (!isHyphen(i) || !digits.has(word(i - 1))) return false;
   if (behindDigit.has(word(i + 1)) && !digits.has(word(i - 3)) && word(i - 1) !== 'ten') return word(i - 1) !== 'oh' && word(i - 1) !== 'zero';
   if (!digits.has(word(i + 1))) return false;
+  if (word(i - 1) === 'oh' && digits.has(word(i - 2))) return true;
   return (isHyphen(i + 2) && digits.has(word(i + 3))) || (isHyphen(i - 2) && digits.has(word(i - 3)));
 } // prettier-ignore
 
+/** “One double-oh two”: the digit said twice. */
+function doubled(token: Token, i: number, tokens: readonly Token[]): readonly Token[] {
+  if (token.text === '-' && (tokens[i - 1]?.text === 'double' || tokens[i + 1]?.text === 'double')) return [];
+  if (token.text !== 'double') return [token];
+  const digit = tokens[tokens[i + 1]?.text === '-' ? i + 2 : i + 1]?.text ?? '';
+  return digits.has(digit) && digit !== 'ten' && digit !== 'one' ? [{ ...token, text: digit }] : [token];
+}
+
 /** The tokens of a text as its speaker meant them; their places are the text's own. */
 export function spokenTokens(text: string): Token[] {
-  const tokens = tokensOf(text);
+  const tokens = tokensOf(text).flatMap(doubled);
   const isScots = tokens.some(({ text: word }) => word !== 'thou' && word !== 'een' && word !== 'wan' && word in scots); // prettier-ignore
   return tokens.flatMap((token, i) => {
     if (token.kind === 'sign') return isSpoken(tokens, i) ? [] : [token];

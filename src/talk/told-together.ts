@@ -19,7 +19,7 @@ const SMOOTH = 6; // pairs that are taken to be as chance would have them
 const MOST = 12; // steps
 
 /** Counts the pairs of talks, each its labels in order. */
-export function countTogether(talks: readonly (readonly Label[])[]): ToldTogether {
+function countTogether(talks: readonly (readonly Label[])[]): ToldTogether {
   const pairs = new Float64Array(size * size);
   const [first, behind] = [new Float64Array(size), new Float64Array(size)];
   let all = 0;
@@ -41,10 +41,20 @@ export function countTogether(talks: readonly (readonly Label[])[]): ToldTogethe
   return found;
 }
 
+/** Both: of all quantities, and of the figures alone. */
+export interface Together {
+  readonly all: ToldTogether;
+  readonly figures: ToldTogether;
+}
+export const countBoth = (talks: readonly (readonly Label[])[]): Together => ({
+  all: countTogether(talks),
+  figures: countTogether(talks.map((talk) => talk.filter(isFigure))),
+});
+
 const LETTERS = 'abcdefghijklABCDEFGHIJKL'; // one step more, two …; then one step less, two …
 
 /** As text: a letter for each pair, with the number of pairs of no gain before it. */
-export function togetherAsText(told: ToldTogether): string {
+function asText(told: ToldTogether): string {
   let text = '';
   let apart = 0;
   for (const steps of told) {
@@ -58,7 +68,7 @@ export function togetherAsText(told: ToldTogether): string {
 }
 
 /** The pairs of a text. */
-export function togetherOf(text: string): ToldTogether {
+function ofText(text: string): ToldTogether {
   const told = new Int8Array(size * size);
   let at = 0;
   for (const [, apart, letter] of text.matchAll(/(\d*)([a-zA-Z])/g)) {
@@ -67,4 +77,10 @@ export function togetherOf(text: string): ToldTogether {
     told[at++] = steps < MOST ? steps + 1 : MOST - 1 - steps;
   }
   return told;
+}
+
+export const togetherAsText = ({ all, figures }: Together): string => `${asText(all)} ${asText(figures)}`;
+export function togetherOf(text: string): Together {
+  const [all, figures] = text.split(' ') as [string, string];
+  return { all: ofText(all), figures: ofText(figures) };
 }

@@ -118,7 +118,8 @@ export function inUnit(value: number, unit: string, wanted: string): number {
   if (Object.hasOwn(proofs, unit)) return proofOf(value, unit);
   const extract = wanted === 'gravity' ? gravities.get(unit) : undefined;
   if (extract && unit !== '') return extract(Math.min(Math.max(value, -20), unit === '° gravity' ? 200 : 32));
-  if (wanted === 'gravity') return value >= 800 ? value / 1000 : value > 1.2 ? 1 + value / 1000 : value; // 1058, 58, 1.058
+  if (wanted === 'gravity')
+    return value >= 800 ? value / 1000 : value > 1.2 || value <= 0 ? 1 + value / 1000 : value; // 1058, 58, 1.058; −2 is 0.998
   const own = sizes.get(unit);
   const other = wanted === 'kg' || wanted === 'L' ? 1 : sizes.get(wanted);
   return own === undefined || other === undefined ? value : (value * own) / other;

@@ -1,4 +1,4 @@
-// A first reading learnt without a quarter of the authors, one author of them judged: learnt anew each time, so that no stored number is believed.
+// A first reading learnt without a seventh of the authors, one author of them judged: learnt anew each time, so that no stored number is believed.
 import { expect, test } from 'vitest';
 import measured from './measured.json' with { type: 'json' };
 import { learnt } from '../../src/talk/learnt-model.ts';

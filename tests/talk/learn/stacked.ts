@@ -3,7 +3,7 @@ import { weighedChances, weighedOf, type Chances } from '../../../src/talk/secon
 import type { Model } from '../../../src/talk/match.ts';
 import { shortlist } from '../../../src/talk/first-reading.ts';
 import { roundedWeight, type LearntFirst } from '../../../src/talk/model-text.ts';
-import { countTogether, type ToldTogether } from '../../../src/talk/told-together.ts';
+import { countBoth, type Together } from '../../../src/talk/told-together.ts';
 import { TUNED_ON } from '../tuned-on.ts';
 import { firstOf, learnFirst } from './first.ts';
 import { learnSecond } from './second.ts';
@@ -43,12 +43,12 @@ export function firstWithout(talks: readonly LearntTalk[]): (...authors: readonl
 }
 
 /** Which figures are told together, counted in all talks but those of some authors. */
-export function togetherWithout(talks: readonly LearntTalk[]): (...authors: readonly string[]) => ToldTogether {
-  const told = new Map<string, ToldTogether>();
+export function togetherWithout(talks: readonly LearntTalk[]): (...authors: readonly string[]) => Together {
+  const told = new Map<string, Together>();
   return (...authors) => {
     const key = [...authors].sort().join();
     const own = talks.filter(({ author }) => author !== TUNED_ON && !authors.includes(author));
-    const counted = told.get(key) ?? countTogether(own.map(({ examples }) => examples.map(({ label }) => label)));
+    const counted = told.get(key) ?? countBoth(own.map(({ examples }) => examples.map(({ label }) => label)));
     told.set(key, counted);
     return counted;
   };
