@@ -92,7 +92,8 @@ export function settleUnits(text: string, found: readonly Found[]): void {
   const american = !says('UK gal') && (says('US gal', '° US proof') || isAmerican(text, found));
   const imperial = american || fahrenheit || says('gal', 'UK gal', 'cwt', '°F');
   const speaksOfProof = says('° proof', '° former UK proof');
-  const isOfMoney = !imperial && (says('£', '€') || (says('kg', 't') && !/\bpounds?\s+of\b/i.test(text)));
+  const isOfMoney = !imperial && says('£', '€');
+  const isMetric = !imperial && says('kg', 't') && !/\bpounds?\s+of\b/i.test(text); // and twelve thousand pounds are still of malt
   for (const each of found) {
     if (
       each.unit === 'm' &&
@@ -113,7 +114,9 @@ export function settleUnits(text: string, found: readonly Found[]): void {
       each.unit === 'lb' &&
       /pounds?$/i.test(text.slice(each.start, each.end)) &&
       !/^\s+of\b/.test(text.slice(each.end)) &&
-      (isOfMoney || priced.test(text.slice(Math.max(0, each.start - 50), each.end + 25)))
+      (isOfMoney ||
+        (isMetric && each.value < 1000) ||
+        priced.test(text.slice(Math.max(0, each.start - 50), each.end + 25)))
     )
       Object.assign(each, { unit: '£', dimension: 'money' });
     if (
