@@ -4,9 +4,11 @@ import { tidy, type Said } from '../core/reading/numbers.ts';
 import { timeAt } from '../core/reading/times.ts';
 import type { Token } from '../core/reading/tokens.ts';
 import { aloneScale, isLonePart, lastPart } from './alone.ts';
+import { belowZero } from './below-zero.ts';
 import { clockAt, hourIn } from './clock-times.ts';
 import { idle, oneStill } from './idle.ts';
 import { unitAt, type Dimension } from './units.ts';
+import { yearOf } from './short-years.ts';
 
 /** A number with its unit while the text is being read. */
 export interface Found {
@@ -112,30 +114,6 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
     (first.kind === 'word' ? tokens[said.first]!.text !== 'a' && said.scale === 1 : /^\d{4}$/.test(first.text)) &&
     (yearBefore.has(before?.text ?? '') || before?.text === '('); // prettier-ignore
   return found;
-} // prettier-ignore
-
-/** “Nineteen below”, “three degrees below water”, “down to two under”: where it ends. */
-function belowZero(text: string, { start, end, value, unit }: Found): number | undefined {
-  const [, water, cold, under] = /^(\s+below\s+(?:water|zero|nought))|^(\s+below)(?=\s*(?:out\b|in\s+the\s+yard|[.,;!?]|$))|^(\s+(?:under|below))(?=\s*(?:[.,;]|after\b))/i.exec(text.slice(end, end + 30)) ?? [];
-  if (water) return end + water.length;
-  if (unit === '°' || !Number.isInteger(value)) return undefined;
-  if (cold && value <= 60) return end + cold.length;
-  return under && value <= 6 && /\b(?:to|at|on,)\s+$/i.test(text.slice(Math.max(0, start - 6), start)) ? end + under.length : undefined;
-} // prettier-ignore
-
-const longAgo =
-  /\b(?:was|were|came|went|ran|burn\w*|took|put|built|did|had|learn\w*|carried|knocked|died|left|since)\b/i;
-const thatIsAll = /^\s*(?:[.,;:!?)]|$|\n|(?:and|did|no|when)\b|(?:the|it)\s+\w+)/i;
-
-/** “Back in oh nine”, “burned down in seventy-four”: a year whose hundreds are not said. */
-function yearOf(text: string, tokens: readonly Token[], { first, next }: Said, { value, start, end }: Found): { start: number; value: number } | undefined {
-  const at = tokens[first - 1]?.text === '-' ? first - 2 : first - 1;
-  if (tokens[at]?.text === 'oh' && value >= 1 && value < 10 && Number.isInteger(value) && next === first + 1)
-    return /^(?:in|since)$/.test(tokens[at - 1]?.text ?? '') || tokens[at - 1]?.text === ',' ? { start: tokens[at]!.start, value: 2000 + value } : undefined;
-  const isIn = /^(?:in|since|year)$/.test(tokens[first - 1]?.text ?? '');
-  if (!isIn || !Number.isInteger(value) || value < 50 || value > 99 || !thatIsAll.test(text.slice(end, end + 20))) return undefined;
-  const before = text.slice(Math.max(0, start - 70), start);
-  return longAgo.test(before) && !/\b(?:put|go|goes|went|comes?|fill\w*|them)\s+in\s+$/i.test(before) ? { start, value: 1900 + value } : undefined;
 } // prettier-ignore
 
 const SOON = 30; // '09 is of this century, '77 of the last
