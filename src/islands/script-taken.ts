@@ -27,6 +27,7 @@ export interface Unsure {
 
 export const SURE = 0.8; // a confidence from which a proposal is used without asking
 const WORTH_ASKING = 0.3; // and from which one is asked at all, in a talk that tells much that is no figure
+const BY_ITSELF = 0.7; // a chance by its own words from which a telling may speak against another; nothing is used of it, both are shown
 const CHOICES = 3;
 
 const byLabel = new Map(figureIds.map((id) => [labelOf(id).toLowerCase(), id]));
@@ -101,6 +102,17 @@ export function takenIn(
   }
   return { taken, unsure };
 }
+
+/** What is not taken for a figure, though by its own words it would be one: it may tell otherwise what is told already. */
+export function tellings(text: string, quantities: readonly ReadQuantity[], settled: Settled, taken: TakenFor): TakenFor {
+  return Object.fromEntries(
+    quantities.flatMap((quantity) => {
+      const { start, byItself } = quantity;
+      if (taken[start] || settled[start] !== undefined || !byItself?.figure || byItself.chance < BY_ITSELF) return [];
+      return [[start, { figure: byItself.figure, said: saidFor(text, { ...quantity, figure: byItself.figure, inFigure: byItself.inFigure }, byItself.figure), by: 'reader' as const }]];
+    }),
+  );
+} // prettier-ignore
 
 /** What is quoted of the figures that can be held against each other: each as it is told first. */
 export function quotedOf(taken: TakenFor): Readonly<Partial<Record<keyof typeof quotableFigures, Said>>> {

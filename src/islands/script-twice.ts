@@ -24,10 +24,13 @@ function ends(said: Said): readonly [number, number] {
   return [value - slack, value + slack];
 }
 
-/** The figures that are told again and not alike, in the order of telling. */
-export function toldTwice(taken: TakenFor): readonly ToldTwice[] {
+/** The figures that are told again and not alike, in the order of telling; `also` may tell otherwise what is taken or told there twice, and nothing by itself. */
+export function toldTwice(taken: TakenFor, also: TakenFor = {}): readonly ToldTwice[] {
   const told = new Map<FigureId, { place: number; ends: readonly [number, number] }[]>();
-  for (const [place, { figure, said }] of Object.entries(taken)) {
+  const others = Object.values(also).map(({ figure }) => figure);
+  const known = new Set([...Object.values(taken).map(({ figure }) => figure), ...others.filter((figure, i) => others.indexOf(figure) < i)]); // prettier-ignore
+  for (const [place, { figure, said }] of Object.entries({ ...taken, ...also })) {
+    if (!known.has(figure)) continue;
     const there = told.get(figure) ?? [];
     told.set(figure, there);
     const own = ends(said);

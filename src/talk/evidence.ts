@@ -8,6 +8,7 @@ import { hats, knotsOf } from './sizes.ts';
 import { topics } from './stages.ts';
 import { unitsBefore, type UnitsBefore } from './units-before.ts';
 import { inUnit } from './units.ts';
+import { whose } from './whose.ts';
 import { mentionsIn } from './words.ts';
 
 /** Signs, by number, each with how strongly it shows; one that shows more than once counts as often. */
@@ -34,11 +35,16 @@ function sizesOf({ dimension, unit, value, range, degrees }: Quantity, before: U
   if (degrees) put('degrees', inUnit(said, unit, '°C'));
   if (dimension === 'gravity') put('gravity', inUnit(said, unit, 'gravity'));
   if (bare) put('bareGravity', inUnit(said, '', 'gravity'));
+  if (bare && before.extract && said > 0 && said < 30) put('bareExtract', inUnit(said, before.extract, 'gravity'));
   if (dimension === 'time') put('hours', Math.log10(Math.max(1e-3, inUnit(said, unit, 'h'))));
   if (dimension === 'mass') put('mass', Math.log10(Math.max(1e-3, inUnit(said, unit, 'kg'))));
   if (dimension === 'volume' || dimension === 'alcohol') put('volume', Math.log10(Math.max(1e-3, inUnit(said, unit, 'L'))));
   if (bare || ['casks', 'bottles', 'mashes', 'times', 'stills', 'washbacks'].includes(dimension)) put('count', Math.log10(Math.max(1e-3, said)));
 } // prettier-ignore
+
+/** Whether two tell the same, as it is said. */
+const isSame = (a: Quantity, b: Quantity): boolean =>
+  a.value !== undefined && a.value === b.value && (a.unit === b.unit || a.dimension === 'bare' || b.dimension === 'bare') && a.value > 12; // prettier-ignore
 
 /** The evidence of every quantity of a text, in order. */
 export function evidenceIn(text: string, quantities: readonly Quantity[]): Evidence[] {
@@ -46,7 +52,8 @@ export function evidenceIn(text: string, quantities: readonly Quantity[]): Evide
   const topicAt = topics(mentions);
   const nearTo = surroundings(text, mentions, quantities);
   const around = wordsAround(text, quantities);
-  const before = unitsBefore(quantities);
+  const ofWhom = whose(text);
+  const before = unitsBefore(text, quantities);
   return quantities.map((quantity, i) => {
     const { start, end, dimension, unit, fall, approximate, range, degrees } = quantity;
     const [signs, strengths]: [number[], number[]] = [[], []];
@@ -77,6 +84,9 @@ export function evidenceIn(text: string, quantities: readonly Quantity[]): Evide
     if (/\?/.test(text.slice(end, end + 3))) show('asked');
     nearTo(i, put);
     around(i, put);
+    ofWhom(start, put);
+    if (quantities.some((other, k) => k < i && isSame(other, quantity))) show('said before');
+    if (quantities.some((other, k) => k > i && isSame(other, quantity))) show('said later');
     sizesOf(quantity, before[i]!, put);
     return { signs, strengths };
   });

@@ -3,9 +3,12 @@ import { andAHalf } from '../core/reading/halves.ts';
 import { tidy, type Said } from '../core/reading/numbers.ts';
 import { timeAt } from '../core/reading/times.ts';
 import type { Token } from '../core/reading/tokens.ts';
-import { aloneScale, isLonePart } from './alone.ts';
+import { aloneScale, isLonePart, lastPart } from './alone.ts';
+import { belowZero } from './below-zero.ts';
+import { clockAt, hourIn } from './clock-times.ts';
 import { idle, oneStill } from './idle.ts';
 import { unitAt, type Dimension } from './units.ts';
+import { yearOf } from './short-years.ts';
 
 /** A number with its unit while the text is being read. */
 export interface Found {
@@ -58,6 +61,7 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
   if (/^[2-9]\.000$|^[1-9]\d{1,2}\.000$/.test(first.text) && said.next === said.first + 1 && found.value < 1000) found.value *= 1000; // “4.000 litres”, said where a dot parts the thousands
   if (found.unit === 'kt') Object.assign(found, { value: tidy(1000 * found.value), unit: 't' });
   if (found.unit === 'quintals') Object.assign(found, { value: tidy(100 * found.value), unit: 'kg' });
+  if (found.unit === 'pence') Object.assign(found, { value: tidy(found.value / 100), unit: '£' });
   if (found.unit === 'kL') Object.assign(found, { value: tidy(1000 * found.value), unit: 'L' });
   const fifties =
     found.dimension === 'bare' && found.value < 10 ? inFifties.exec(text.slice(numberEnd)) : null;
@@ -74,6 +78,8 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
     (found.dimension === 'bare' || found.dimension === 'temperature')
   )
     Object.assign(found, { start: before.start, value: -found.value });
+  const below = found.dimension === 'bare' || found.unit === '°' ? belowZero(text, found) : undefined;
+  if (below) return { ...found, value: -found.value, end: below, ...(found.unit === '°' ? { unit: '° gravity', dimension: 'gravity' } : {}) };
   if (found.unit === '° over proof') Object.assign(found, { unit: '° proof', value: 100 + found.value });
   if (found.unit === '° under proof') Object.assign(found, { unit: '° proof', value: 100 - found.value });
   const sign = before && money[before.text];
@@ -87,6 +93,8 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
     return { ...found, unit: '£', dimension: 'money' };
   if (found.dimension === 'clock')
     return { ...found, value: clock(first, found.value, text.slice(numberEnd, found.end)) };
+  const hour = found.dimension === 'bare' ? hourIn(text, found.start, numberEnd, found.value) : undefined;
+  if (hour) return { ...found, value: hour.hours, end: hour.end, dimension: 'clock' };
   if (before?.text === 'past' && found.dimension === 'bare')
     return ['half', 'quarter'].includes(tokens[said.first - 2]?.text ?? '')
       ? {
@@ -99,6 +107,8 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
   const apostrophe =
     /['’]/.test(text[first.start - 1] ?? '') && /^\d\d$/.test(first.text) && found.dimension === 'bare';
   if (apostrophe) return { ...found, start: first.start - 1, value: (found.value <= SOON ? 2000 : 1900) + found.value, year: true }; // prettier-ignore
+  const year = found.dimension === 'bare' ? yearOf(text, tokens, said, found) : undefined;
+  if (year) return { ...found, start: year.start, value: year.value, year: true };
   found.year =
     found.dimension === 'bare' && Number.isInteger(found.value) && found.value >= 1500 && found.value <= 2100 &&
     (first.kind === 'word' ? tokens[said.first]!.text !== 'a' && said.scale === 1 : /^\d{4}$/.test(first.text)) &&
@@ -129,9 +139,17 @@ const parted = new Set<Dimension>(['casks', 'bottles']);
 const fullWeek = /(?<!\b(?:in|per|of|each)\s)$/i;
 /** One of a unit, and not so much for each: “takes an hour”, “it's a tonne”. */
 const wholeOne =
-  /(?:\b(?:than|takes?|is|it['’]s|sit|say|so|be|do|nearly|exactly|about|use|off|over)\s+|[.?!\n]\s*)an?\s+(?:whole\s+)?(?:tonne|ton|hour|litre|liter|month|fortnight|week|gallon)\b(?!\s+(?:and|of\s+th))/i;
+  /(?:\b(?:than|takes?|is|it['’]s|sit|say|so|be|do|nearly|exactly|about|use|off|over)\s+|[.?!\n]\s*)an?\s+(?:whole\s+)?(?:tonne|ton|hour|litre|liter|month|fortnight|week|gallon)\b(?!\s+(?:and|of\s+th))|\bas\s+an?\s+metre\s+(?=[1-9])|\ban?\s+metre\s+(?=(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)\b)/i;
+/** “Wait an hour”, “clean for a week”, “in copper a day”: so long or so much, and not so much for each. */
+const wholeTime =
+  /\b(?:for|takes?|wait|stays?|stop|within|was|be|about|that['’]s|so|the)\s+an?\s+(?:whole\s+)?(?:hour|minute|day|week|month|year|fortnight|century|hundredweight|gramme|gram)\b(?!['’]|\s+(?:and\b|of\s+th|each|at|from|or))/i;
+const aPart = /^\s+hour\s+(?:and\s+)?(?:[1-5]\d|five|ten|fifteen|twenty|twenty-\w+|thirty|forty|fifty)\b/i;
+const halfPercent = /^half\s+(?:of\s+|o\s+)?(?:one|een|wan|1)\s+per\s?cent\b/i;
+/** “The first gallon and a half”, with no one before it. */
+const halved = new Set(['gallon', 'tonne', 'ton', 'litre', 'hour']);
 const halfSoon = /\sand\s+(?:an?\s+)?(?:half|quarter|three[\s-]quarters?)\b/i;
 const measured = new Set<Dimension>(['mass', 'volume', 'time', 'length']);
+const halves = new Set<Dimension>([...measured, 'casks']);
 
 const inHundred = /\s+(?:in|out\s+of)\s+(?:the|a|every|each|one)\s+hundred\b/iy;
 
@@ -144,7 +162,12 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
     const said = numbers[at]?.first === i ? numbers[at++] : undefined;
     const token = tokens[i]!;
     if (token.start < taken) continue;
-    if (said) {
+    const clock = clockAt(text, token);
+    if (clock) {
+      const said = { value: clock.hours, first: i, next: i + 1, scale: 1, fraction: false };
+      found.push({ start: token.start, end: clock.end, value: clock.hours, said, unit: '', dimension: 'clock', year: false }); // prettier-ignore
+      taken = clock.end;
+    } else if (said) {
       const time = token.kind === 'figure' ? timeAt(text, token.start, false) : undefined;
       const one: Found | undefined = time
         ? {
@@ -158,7 +181,7 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
           }
         : attach(text, tokens, said);
       if (!one) continue;
-      const half = measured.has(one.dimension) ? andAHalf(text, one.end) : undefined;
+      const half = halves.has(one.dimension) ? andAHalf(text, one.end) : undefined;
       if (half) Object.assign(one, { value: one.value + half.adds, end: half.end });
       const hourly = half && one.unit === 't' ? /^\s+(?:per|an)\s+hour\b/i.exec(text.slice(half.end)) : null;
       if (hourly) Object.assign(one, { end: one.end + hourly[0].length, unit: 't/h', dimension: 'milling' });
@@ -200,6 +223,10 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
       const said = { value, first: i, next: i + 1, scale: value, fraction: false };
       found.push({ ...unit, start: token.start, value, said, year: false });
       taken = unit.end;
+    } else if (lastPart(text, token) !== undefined) {
+      const said = { value: lastPart(text, token)!, first: i, next: i + 1, scale: 1, fraction: true };
+      found.push({ start: token.start, end: token.end, value: said.value, said, unit: '', dimension: 'share', year: false }); // prettier-ignore
+      taken = token.end;
     } else if (isLonePart(text, tokens, i)) {
       const start = token.text === 'half' ? token.start : tokens[i - 1]!.start;
       const said = {
@@ -219,6 +246,16 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
         year: false,
       });
       taken = token.end;
+    } else if (token.text === 'half' && halfPercent.test(text.slice(token.start, token.start + 30))) {
+      const end = token.start + halfPercent.exec(text.slice(token.start, token.start + 30))![0].length;
+      const said = { value: 0.5, first: i, next: i + 1, scale: 1, fraction: false };
+      found.push({ start: token.start, end, value: 0.5, said, unit: '%', dimension: 'percent', year: false });
+      taken = end;
+    } else if (halved.has(token.text) && tokens[i - 1]?.kind !== 'figure' && andAHalf(text, token.end)) {
+      const half = andAHalf(text, token.end)!;
+      const said = { value: 1 + half.adds, first: i, next: i + 1, scale: 1, fraction: false };
+      found.push({ ...unitAt(text, token.start - 1)!, start: token.start, end: half.end, value: said.value, said, year: false }); // prettier-ignore
+      taken = half.end;
     } else if (token.text === 'half') {
       const unit = unitAt(text, token.end);
       if (
@@ -233,6 +270,8 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
     } else if (token.text === 'a' || token.text === 'an') {
       if (
         !wholeOne.test(text.slice(Math.max(0, token.start - 14), token.end + 20)) &&
+        !wholeTime.test(text.slice(Math.max(0, token.start - 14), token.end + 20)) &&
+        !aPart.test(text.slice(token.end, token.end + 20)) &&
         !halfSoon.test(text.slice(token.end, token.end + 40)) &&
         !/^\s+hour\s+and\s+(?!all\b)\w+(?:[\s-]\w+)?\s+min/i.test(text.slice(token.end, token.end + 40))
       )

@@ -8,15 +8,25 @@ const oneIn =
 
 /** A part of a time of day, or a mark beside the text, as 12:34. */
 const stamped = (tokens: readonly Token[], i: number) =>
-  (tokens[i + 1]?.text === ':' &&
+  !isThreeParts(tokens, i) &&
+  ((tokens[i + 1]?.text === ':' &&
     tokens[i + 1]!.joined &&
     tokens[i + 2]?.text !== '1' && // 3.5:1 is a ratio
     tokens[i + 2]?.joined &&
     tokens[i + 2]!.kind === 'figure') ||
-  (tokens[i]!.joined &&
-    tokens[i - 1]?.text === ':' &&
-    tokens[i - 1]!.joined &&
-    tokens[i - 2]?.kind === 'figure');
+    (tokens[i]!.joined &&
+      tokens[i - 1]?.text === ':' &&
+      tokens[i - 1]!.joined &&
+      tokens[i - 2]?.kind === 'figure'));
+/** 60:30:10, three parts of a hundred. */
+function isThreeParts(tokens: readonly Token[], i: number): boolean {
+  for (const from of [i, i - 2, i - 4]) {
+    const five = tokens.slice(Math.max(0, from), from + 5);
+    if (from >= 0 && five.length === 5 && five[1]!.text === ':' && five[3]!.text === ':' && (five[0]!.value ?? 0) + (five[2]!.value ?? 0) + (five[4]!.value ?? 0) === 100)
+      return true;
+  }
+  return false;
+} // prettier-ignore
 
 /** What makes a number at the head of a line the number of a heading. */
 const heading = /^[.)]\s+\S/;
@@ -29,13 +39,23 @@ const thousands = new Set('ten eleven twelve thirteen fourteen fifteen sixteen s
 /** “One wash still”, behind the one. */
 export const oneStill = /^\s+(?:(?:big|small|little|wee|large|copper|wash|spirit|pot)\s+){0,2}(?:stil|still|steel|kettle)\b(?!\s+(?:house|room|man))/i; // prettier-ignore
 const oneFor = /^\s+(?:is\s+)?for\s+(?:the\s+)?(?:wash|beer|spirit|second|first|low|it|this)\b/i;
+/** “Had one barrel”, “and one spirit”, “fills just one cask”, “minus one”: behind these words one is a count, unless it points to a thing. */
+const behindVerb =
+  /(?:\b(?:had|has|got|allowed|lost|bought|needs?|pour|and|with|(?:fills?(?:\s+\w+)?)\s+(?:just\s+)?|only|nobbut|exactly|just|perhaps|then|until|till|than|minus|is|there['’]s|that['’]s|times\s+\w+,)\s+|[—–]\s|:\s|\b(?:bags|hens|tank|bigs?|big|small|tun|stills|glasses|five|spirit|washback|mash),\s)$/i;
+const pointsOn =
+  /^\s*(?:(?:of|day|thing|can|could|must|should|would|will|has|have|hand|is|pays|takes|goes|gets|gives|says|see|needs|who|which|more|another|moment|knows?|wants?|at|or|to|in|from|tonne|ton|week|year|hour|kilo)\b|['’]|-)/i;
 const alone = /(?:^|[.?!:;\n]\s*|\b(?:just|only|nobbut)\s+the\s+)$/i;
 
 /** “One wash still”, “one for the wash”, “just the one”, “One.”: where one is a count. */
 function isCounted(text: string, { start, end }: Token, dimension: Dimension): boolean {
   const [before, after] = [text.slice(Math.max(0, start - 12), start), text.slice(end, end + 40)];
   if (dimension === 'stills') return true;
+  if (dimension === 'casks' || dimension === 'mashes' || dimension === 'bottles')
+    return /\b(?:fills?(?:\s+\w+)?(?:\s+just)?|only|just|had|exactly|every\s+day|do|with|allowed)\s+$/i.test(
+      before,
+    );
   if (dimension !== 'bare') return false;
+  if (behindVerb.test(text.slice(Math.max(0, start - 24), start)) && !pointsOn.test(after)) return true;
   return oneStill.test(after) || oneFor.test(after) || (alone.test(before) && /^\s*[.,;?!]/.test(after));
 }
 
@@ -59,6 +79,7 @@ export function idle(
   if (token.kind === 'figure' && stamped(tokens, first)) return true;
   if (tokens[first + 1]?.text === 'couple' && dimension === 'bare') return true;
   if (token.text !== 'one' || next !== first + 1 || value !== 1) return false;
+  if (before?.text === 'past') return false;
   if (isCounted(text, token, dimension) || thousands.has(before?.text ?? '')) return false;
   if (oneIn.test(text.slice(token.end, token.end + 24))) return false;
   if (dimension === 'casks' || dimension === 'bottles' || dimension === 'mashes') return true;
@@ -69,5 +90,5 @@ export function idle(
         /^(?:number|#)$/.test(before?.text ?? '') ||
         (before?.text === '.' && tokens[first - 2]?.text === 'no')
       )
-    : /^days?$/.test(after?.text ?? '');
+    : /^days?$/.test(after?.text ?? '') && !/^(?:in|only|for)$/.test(before?.text ?? '');
 }

@@ -5,6 +5,7 @@ import { talkFigures, type FigureId, type TalkKind } from './figures.ts';
 import { firstChances, shortlist, type FirstModel } from './first-reading.ts';
 import type { Quantity } from './quantities.ts';
 import { weighedChances, weighedOf, type Chances } from './second-reading.ts';
+import type { Together } from './told-together.ts';
 import { unitsBefore } from './units-before.ts';
 
 /** What the reader has learnt from talks. */
@@ -12,6 +13,8 @@ export interface Model {
   readonly first: FirstModel;
   /** The weights of each further reading, in turn. */
   readonly further: readonly (readonly number[])[];
+  /** Which figures are told one after another. */
+  readonly together: Together;
 }
 export interface Likely {
   /** None where the quantity is likely none of the house's figures. */
@@ -28,6 +31,8 @@ export interface Matched {
   readonly likely: readonly Likely[];
   /** Why it is none of the house's, if it is none. */
   readonly because: Reason;
+  /** The figure that it is likeliest to be by its own words, before it is held against what else the talk tells. */
+  readonly byItself?: Likely;
   /** What it is a measure of, by all that it may be, even when no figure is proposed. */
   readonly kind?: TalkKind;
 }
@@ -37,8 +42,8 @@ export const CERTAIN = 0.8;
 const HARDLY = 0.005; // a chance that is not told
 
 /** What every quantity of a talk may be, and the chances of each. */
-export function chancesIn(text: string, quantities: readonly Quantity[], { first, further }: Model): { candidates: readonly (readonly Candidate[])[]; chances: Chances } {
-  const before = unitsBefore(quantities);
+export function chancesIn(text: string, quantities: readonly Quantity[], { first, further, together }: Model): { candidates: readonly (readonly Candidate[])[]; alone: Chances; chances: Chances } {
+  const before = unitsBefore(text, quantities);
   const all = quantities.map((quantity, i) => candidatesOf(quantity, before[i]!));
   const each = evidenceIn(text, quantities).map((evidence, i) => firstChances(first, evidence, all[i]!));
   const short = each.map(shortlist);
@@ -46,13 +51,28 @@ export function chancesIn(text: string, quantities: readonly Quantity[], { first
   const alone = short.map((places, i) => places.map((place) => each[i]![place]!));
   const reading = { text, quantities, candidates };
   const chances = further.reduce<Chances>(
-    (now, weights) => weighedOf(reading, alone, now).map((rows) => weighedChances(rows, weights)),
+    (now, weights) => weighedOf(reading, alone, now, together).map((rows) => weighedChances(rows, weights)),
     alone,
   );
-  return { candidates, chances };
+  return { candidates, alone, chances };
 } // prettier-ignore
 
-function matched(candidates: readonly Candidate[], chances: readonly number[]): Matched {
+/** The likeliest of some candidates that are figures. */
+function likeliest(candidates: readonly Candidate[], chances: readonly number[]): Likely | undefined {
+  let best: Likely | undefined;
+  candidates.forEach(({ label, values, unit }, i) => {
+    if (isFigure(label) && chances[i]! > (best?.chance ?? HARDLY))
+      best = {
+        figure: label,
+        chance: chances[i]!,
+        inFigure: values,
+        ...(unit === undefined ? {} : { unit }),
+      };
+  });
+  return best;
+}
+
+function matched(candidates: readonly Candidate[], alone: readonly number[], chances: readonly number[]): Matched {
   const figures: Likely[] = [];
   const kinds = new Map<TalkKind, number>();
   let [none, most, because] = [0, 0, 'other' as Reason];
@@ -69,13 +89,14 @@ function matched(candidates: readonly Candidate[], chances: readonly number[]): 
   });
   const [kind] = [...kinds].sort((a, b) => b[1] - a[1])[0] ?? [];
   const likely = [...figures, { chance: none, inFigure: [] }].sort((a, b) => b.chance - a.chance);
-  return { likely, because, ...(kind ? { kind } : {}) };
+  const byItself = likeliest(candidates, alone);
+  return { likely, because, ...(byItself ? { byItself } : {}), ...(kind ? { kind } : {}) };
 } // prettier-ignore
 
 const reasonOf = (label: Exclude<Label, FigureId>) => label.slice(1) as Reason;
 
 /** What each quantity of a text is likely to be. */
 export function matchFigures(text: string, quantities: readonly Quantity[], model: Model): Matched[] {
-  const { candidates, chances } = chancesIn(text, quantities, model);
-  return candidates.map((each, i) => matched(each, chances[i]!));
+  const { candidates, alone, chances } = chancesIn(text, quantities, model);
+  return candidates.map((each, i) => matched(each, alone[i]!, chances[i]!));
 }

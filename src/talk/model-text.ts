@@ -1,6 +1,7 @@
 // What is learnt as a text and back: whole steps of a weight, signs by how far their numbers stand apart, parts by how far they stand from the last.
 import { partNames, type FirstModel, type Learnt } from './first-reading.ts';
 import type { Model } from './match.ts';
+import { togetherAsText, togetherOf } from './told-together.ts';
 
 const STEP = 0.1; // of a weight: what is kept is rounded to it
 const LETTERS = 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ'; // one step, two steps, …; a weight beyond the last is the last
@@ -14,8 +15,8 @@ export interface LearntFirst extends FirstModel {
 export const roundedWeight = (weight: number): number =>
   STEP * Math.max(-LETTERS.length, Math.min(LETTERS.length, Math.round(weight / STEP)));
 
-/** A model as text: a line with the further weights, then a line for each sign. */
-export function modelAsText({ first, further }: Model & { readonly first: LearntFirst }): string {
+/** A model as text: a line with the further weights, one with what is told together, then a line for each sign. */
+export function modelAsText({ first, further, together }: Model & { readonly first: LearntFirst }): string {
   let before = 0;
   const lines = [...first.signs]
     .sort(([a], [b]) => a - b)
@@ -35,12 +36,12 @@ export function modelAsText({ first, further }: Model & { readonly first: Learnt
       return [`${further.toString(36)} ${pairs.join('')}`];
     });
   const numbers = [[first.size], ...further].map((some) => some.map((each) => Number(each.toFixed(3))));
-  return [partNames.length, JSON.stringify(numbers), ...lines].join('\n');
+  return [partNames.length, JSON.stringify(numbers), togetherAsText(together), ...lines].join('\n');
 }
 
 /** The model of a text. */
 export function modelOf(text: string): Model {
-  const [count, numbers, ...lines] = text.split('\n');
+  const [count, numbers, told, ...lines] = text.split('\n');
   if (Number(count) !== partNames.length)
     throw new RangeError('What was learnt is of other figures: learn again.');
   const [[size], ...further] = JSON.parse(numbers!) as [[number], ...number[][]];
@@ -58,7 +59,7 @@ export function modelOf(text: string): Model {
     learnt.set(sign, unpacked);
     return unpacked;
   };
-  return { first: { signs: { get }, size: size! }, further };
+  return { first: { signs: { get }, size: size! }, further, together: togetherOf(told!) };
 }
 
 /** The parts and weights of a sign. */

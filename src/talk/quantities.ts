@@ -3,10 +3,11 @@ import { gather, type Found } from './found.ts';
 import { numbersIn, tidy } from '../core/reading/numbers.ts';
 import { vague, vagueAfter } from '../core/reading/vague.ts';
 import { joinDays } from './times-a-week.ts';
-import { joinParts, joinRanges, joinShares } from './ranges.ts';
+import { joinParts, joinRanges, joinShares, tenthsOfGrist } from './ranges.ts';
 import { spokenTokens } from './spoken.ts';
-import { carryUnits, settleUnits, shareUnits } from './shared-units.ts';
+import { carryUnits, settleUnits, shareCasks, shareUnits } from './shared-units.ts';
 import type { Token } from '../core/reading/tokens.ts';
+import { sayThousands } from './unsaid-thousands.ts';
 import type { Dimension } from './units.ts';
 
 export interface Quantity {
@@ -39,7 +40,10 @@ export function quantitiesIn(text: string): Quantity[] {
   const { tokens, numbers } = numbersIn(text, spokenTokens(text));
   const gathered = joinDays(text, joinParts(text, gather(text, tokens, numbers)));
   const found = joinShares(text, joinRanges(text, tokens, gathered));
+  tenthsOfGrist(text, found);
+  sayThousands(text, found);
   shareUnits(text, found);
+  shareCasks(text, found);
   carryUnits(text, found);
   settleUnits(text, found);
   return found.map((each) => ({

@@ -16,6 +16,12 @@ function relation(text: string, tokens: readonly Token[], a: Found, b: Found): '
   if (isYear(b) && (a.value < 1000 || !/^[-–—]$/.test(word)) && b.dimension === 'bare') return undefined;
   if (between.includes('—') && /\s—\s/.test(between)) return undefined; // a thought between two, not a range
   if (word === 'until' && between.includes(',')) return undefined;
+  if (
+    /^[-–—]$/.test(word) &&
+    (/^\s*[-–—]\s*\d/.test(text.slice(b.end, b.end + 5)) ||
+      /\d\s*[-–—]\s*$/.test(text.slice(Math.max(0, a.start - 5), a.start)))
+  )
+    return undefined; // 18 – 72 – 10
   if (word === '' && between.includes(',') && follows(a, b)) return 'range';
   if (/^(?:(?:right |all the way )?down to|falling to|dropping to|to|until|till|-|–|—)$/.test(word)) {
     if (word === '-' && a.said.first > 0 && before === '-') return undefined;
@@ -63,7 +69,7 @@ export function joinRanges(text: string, tokens: readonly Token[], found: readon
 }
 
 const chance =
-  /^\s*(?:casks?\s+|parts?\s+)?(?:in|from|out of|of(?=\s+(?:each|every)\s))\s*(?:every\s+|each\s+)?$/i;
+  /^\s*(?:casks?\s+|parts?\s+)?(?:in|from|out of|of(?=\s+(?:each\s|every\s|ten\b|10\b)))\s*(?:every\s+|each\s+)?$/i;
 const counted = new Set<Dimension>(['bare', 'casks']);
 
 /** "One in thirty" is one share, not two numbers. */
@@ -94,6 +100,17 @@ export function joinShares(text: string, found: readonly Found[]): Found[] {
   }
   return joined; // prettier-ignore
 }
+
+const inTenths = [/\bhusks?\s+(?:is\s+)?$/i, /\bgrits?\s+(?:is\s+)?$/i, /\bflour\s+(?:is\s+)?$/i];
+/** “Husk two, grits seven, flour one”: three parts that make ten. */
+export function tenthsOfGrist(text: string, found: readonly Found[]): void {
+  for (let i = 0; i + 2 < found.length; i++) {
+    const three = found.slice(i, i + 3);
+    const isGrist = three.every(({ dimension, start }, k) => dimension === 'bare' && inTenths[k]!.test(text.slice(Math.max(0, start - 12), start)));
+    if (isGrist && three[0]!.value + three[1]!.value + three[2]!.value === 10)
+      for (const each of three) Object.assign(each, { value: each.value / 10, dimension: 'share' });
+  }
+} // prettier-ignore
 
 const plusMinus = /^\s*(?:±|\+\s*\/?\s*[-−–]|,?\s*plus\s+or\s+minus)\s*$/i;
 const andMore = /^\s+(?:and\s+)?$/i;
@@ -129,7 +146,26 @@ export function joinParts(text: string, found: readonly Found[]): Found[] {
       });
     else if (last && isSaidApart(text, last, next, between!))
       Object.assign(last, { end: next.end, value: 100 * last.value + next.value });
-    else if (last && isUnsaid(next, last) && (last.unit === 'h' ? andMore : /^\s+$/).test(between!))
+    else if (last && last.unit === 'lb' && /^\s+$/.test(between!) && isPence(text, last, next))
+      Object.assign(last, {
+        end: next.end,
+        value: last.value + next.value / 100,
+        unit: '£',
+        dimension: 'money',
+      });
+    else if (
+      last &&
+      next.year &&
+      monthBetween.test(between!) &&
+      last.dimension === 'bare' &&
+      last.value <= 31
+    )
+      joined[joined.length - 1] = { ...next, start: last.start };
+    else if (
+      last &&
+      isUnsaid(next, last) &&
+      (last.unit === 'h' || last.unit === 'm' ? andMore : /^\s+$/).test(between!)
+    )
       Object.assign(last, { end: next.end, value: last.value + next.value / inOne[last.unit]! });
     else joined.push(next);
   }
@@ -148,7 +184,7 @@ function clockOf(minutes: Found, hour: Found, between: string): number | undefin
 } // prettier-ignore
 
 /** How many of the next smaller unit are in one: “five hours forty”, “six foot four”, “two ton six hundred”. */
-const inOne: Readonly<Record<string, number>> = { h: 60, feet: 12, t: 1000, m: 100, '£': 100 };
+const inOne: Readonly<Record<string, number>> = { h: 60, feet: 12, t: 1000, m: 100, '£': 100, '€': 100 };
 const isUnsaid = (part: Found, whole: Found): boolean =>
   part.dimension === 'bare' &&
   whole.low === undefined &&
@@ -156,6 +192,12 @@ const isUnsaid = (part: Found, whole: Found): boolean =>
   Number.isInteger(part.value) &&
   part.value < (inOne[whole.unit] ?? 0) &&
   (whole.unit !== 't' || part.value % 50 === 0);
+
+/** “Three pound eighty”. */
+const isPence = (text: string, { start, end }: Found, { dimension, value, low }: Found): boolean =>
+  /pounds?$/i.test(text.slice(start, end)) && dimension === 'bare' && low === undefined && Number.isInteger(value) && value >= 10 && value < 100; // prettier-ignore
+const monthBetween =
+  /^\s+(?:january|february|march|april|may|june|july|august|september|october|november|december)\s+$/i;
 
 /** Whether one is less than one of the other, in a smaller unit of the same. */
 const isSmaller = (part: Found, whole: Found): boolean =>

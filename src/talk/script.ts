@@ -27,6 +27,8 @@ export interface ReadQuantity {
   readonly confidence: number;
   /** All that it may be, the likeliest first; no figure stands for none of the house's. */
   readonly likely: readonly Likely[];
+  /** What it is likeliest by its own words alone: another telling of a figure may have spoken against it. */
+  readonly byItself?: Likely;
   /** Why it is none of the house's figures, if it is none. */
   readonly because: Reason;
   /** Said as about, nearly, or so. */
@@ -72,7 +74,7 @@ function unitOf(
 }
 
 function read(text: string, quantity: Quantity, matched: Matched): ReadQuantity {
-  const { likely, because } = matched;
+  const { likely, because, byItself } = matched;
   const kind = kindOf(text, quantity, matched);
   const figures = likely.flatMap((each) => (each.figure ? [each] : []));
   const [best] = figures;
@@ -91,6 +93,7 @@ function read(text: string, quantity: Quantity, matched: Matched): ReadQuantity 
     runnersUp: figures.slice(proposed ? 1 : 0, NEAR).map(({ figure }) => figure!),
     confidence: Number(chance.toFixed(3)),
     likely,
+    ...(byItself ? { byItself } : {}),
     because,
     approximate,
   };

@@ -4,6 +4,7 @@ import { isFigure, type Candidate } from './candidates.ts';
 import { chancesOf } from './first-reading.ts';
 import { inOneHouse, type Taken } from './one-house.ts';
 import type { Quantity } from './quantities.ts';
+import { gainOf, type Together } from './told-together.ts';
 
 /** A talk between two readings. */
 export interface Reading {
@@ -14,6 +15,7 @@ export interface Reading {
 /** The chances of each quantity's candidates, in their order. */
 export type Chances = readonly (readonly number[])[];
 
+const FIGURES_APART = 5; // quantities between two figures that are told one after another
 const LEAST = 1e-6; // a chance whose logarithm is still told apart
 const LIKELY = 1e-3; // a chance below which a candidate does not speak to the others
 const AROUND = 6; // quantities before and behind that count as near
@@ -31,7 +33,7 @@ const stepOf = (apart: number): number => {
 
 /** What is weighed of each candidate, by name. */
 export const weighed = [
-  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk', 'not told', 'told twice',
+  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk', 'not told', 'told twice', 'differs next', 'differs last', 'differs next at once', 'differs last at once', 'follows', 'leads', 'follows figure', 'leads figure', 'first of bare', 'figure of bare', 'all of one', 'all of many', 'each of one', 'each of many', 'wash of one', 'wash of many', 'each wash of one', 'each wash of many',
   ...steps.map((step) => `before ${step}` as const),
   ...steps.map((step) => `behind ${step}` as const),
 ] as const; // prettier-ignore
@@ -50,7 +52,7 @@ const again =
 const middle = ([low, high = low]: readonly number[]) => (low! + high!) / 2;
 
 /** How well each quantity goes with each figure in the one house of the talk, beyond any house. */
-function together({ candidates }: Reading, chances: Chances): ReadonlyMap<Candidate, number> {
+function inTheHouse({ candidates }: Reading, chances: Chances): ReadonlyMap<Candidate, number> {
   const taken: Taken[] = [];
   const of: Candidate[] = [];
   candidates.forEach((all, quantity) =>
@@ -89,12 +91,32 @@ function hundreds({ quantities }: Reading): ReadonlySet<number> {
   return found;
 } // prettier-ignore
 
+const sides = ['one', 'many'] as const;
+/** How likely a talk tells of one still, or of several, for the spirit and for the wash. */
+function stillsTold({ candidates }: Reading, chances: Chances) {
+  const found = { spirit: { one: 0, many: 0 }, wash: { one: 0, many: 0 } };
+  candidates.forEach((all, i) =>
+    all.forEach(({ label, values }, k) => {
+      const of = label === 'numberOfSpiritStills' ? ['spirit'] : label === 'numberOfWashStills' ? ['wash'] : label === 'numberOfStills' ? ['spirit', 'wash'] : [];
+      const side = middle(values) <= (label === 'numberOfStills' ? 2 : 1) ? 'one' : 'many';
+      for (const each of of as ('spirit' | 'wash')[]) found[each][side] = Math.max(found[each][side], chances[i]![k]!);
+    }),
+  );
+  return found;
+} // prettier-ignore
+
 const grist = new Set<string>(['husk', 'grits', 'flour']);
 
 /** What is weighed of every candidate of each quantity, one candidate after another. */
-export function weighedOf(reading: Reading, first: Chances, chances: Chances): Float64Array[] {
+export function weighedOf(
+  reading: Reading,
+  first: Chances,
+  chances: Chances,
+  together?: Together,
+): Float64Array[] {
   const { text, quantities, candidates } = reading;
-  const fit = together(reading, chances);
+  const stills = stillsTold(reading, chances);
+  const fit = inTheHouse(reading, chances);
   const told = tellings(reading, chances);
   const sums = hundreds(reading);
   const stageAt = candidates.map((all, i) => {
@@ -125,8 +147,12 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
     all.forEach((candidate, k) => {
       const from = k * weighed.length;
       const put = (name: keyof typeof at, value: number) => (rows[from + at[name]]! += value);
-      put('first', Math.log(Math.max(LEAST, first[i]![k]!)));
+      const alone = Math.log(Math.max(LEAST, first[i]![k]!));
+      put('first', alone);
       const { label, values } = candidate;
+      if (quantities[i]!.dimension === 'bare') put('first of bare', alone);
+      for (const { label: other, chance } of spoken[i - 1] ?? []) put('follows', chance * gainOf(together?.all, other, label));
+      for (const { label: other, chance } of spoken[i + 1] ?? []) put('leads', chance * gainOf(together?.all, label, other));
       if (!isFigure(label)) {
         put('none of none before', noneAt[i - 1] ?? 0.3);
         put('none of none behind', noneAt[i + 1] ?? 0.3);
@@ -134,6 +160,20 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
         return;
       }
       put('figure', 1);
+      for (const [step, name] of [[-1, 'follows figure'], [1, 'leads figure']] as const) {
+        let stillNone = 1;
+        for (let j = i + step; spoken[j] && Math.abs(j - i) <= FIGURES_APART && stillNone > 0.05; j += step) {
+          for (const { label: other, chance } of spoken[j]!)
+            if (isFigure(other)) put(name, stillNone * chance * (step < 0 ? gainOf(together?.figures, other, label) : gainOf(together?.figures, label, other)));
+          stillNone *= noneAt[j]!;
+        }
+      }
+      if (quantities[i]!.dimension === 'bare') put('figure of bare', 1);
+      const { spirit, wash } = stills;
+      if (label === 'chargeVolume') for (const side of sides) put(`all of ${side}`, spirit[side]);
+      if (label === 'spiritStillCharge') for (const side of sides) put(`each of ${side}`, spirit[side]);
+      if (label === 'washVolume') for (const side of sides) put(`wash of ${side}`, wash[side]);
+      if (label === 'washStillCharge') for (const side of sides) put(`each wash of ${side}`, wash[side]);
       put('none in the talk', noneInAll);
       const gain = fit.get(candidate);
       if (gain !== undefined) put(gain > 0 ? 'fits' : 'misfits', Math.max(-6, gain));
@@ -141,6 +181,8 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
       const value = middle(values);
       const most = { same: [0, 0], differs: [0, 0] };
       let untold = 1;
+      const beside = { next: 0, last: 0 };
+      const atOnce = { next: 0, last: 0 };
       for (const other of told.get(label) ?? []) {
         if (other.quantity === i) continue;
         untold *= 1 - other.chance;
@@ -148,12 +190,21 @@ export function weighedOf(reading: Reading, first: Chances, chances: Chances): F
         const side = apart <= SAME ? most.same : apart >= DIFFERS ? most.differs : undefined;
         const far = Math.abs(other.quantity - i) <= AROUND ? 0 : 1;
         if (side) side[far] = Math.max(side[far]!, other.chance);
+        if (side === most.differs && far === 0) {
+          const order = other.quantity > i ? 'next' : 'last';
+          beside[order] = Math.max(beside[order], other.chance);
+          if (Math.abs(other.quantity - i) <= 2) atOnce[order] = Math.max(atOnce[order], other.chance);
+        }
       }
       put('not told', untold);
       put('told twice', Math.max(...most.same) * Math.max(...most.differs));
       put('same near', most.same[0]!);
       put('same far', most.same[1]!);
       put('differs near', most.differs[0]!);
+      put('differs next', beside.next);
+      put('differs last', beside.last);
+      put('differs next at once', atOnce.next);
+      put('differs last at once', atOnce.last);
       put('differs far', most.differs[1]!);
       put('stage', near[i]!(talkFigures[label].stage));
       if (grist.has(label)) {

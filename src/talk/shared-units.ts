@@ -44,9 +44,21 @@ export function shareUnits(text: string, found: readonly Found[]): void {
   }
 }
 
+const ofCasks =
+  /^\s+(?:(?:are|is|in|be|old|ex-?)\s+){0,2}(?:\w+\s+)?(?:casks|barrels|hogsheads|butts|hoggies)\b/i;
+/** “Sixty per cent barrels, thirty-seven hogsheads”: the second is per cent as well. */
+export function shareCasks(text: string, found: readonly Found[]): void {
+  for (let i = 1; i < found.length; i++) {
+    const [a, b] = [found[i - 1]!, found[i]!];
+    if (a.dimension !== 'percent' || b.dimension !== 'casks' || a.low !== undefined || b.low !== undefined || b.start - a.end > 50) continue;
+    if (a.value + b.value <= 100 && ofCasks.test(text.slice(a.end, b.start)) && !/[.;!?]\s|\n/.test(text.slice(a.end, b.start)))
+      Object.assign(b, { unit: '%', dimension: 'percent', end: b.numberEnd ?? b.end });
+  }
+} // prettier-ignore
+
 /** Words about pounds that are paid. */
 const priced =
-  /\b(?:costs?|paid|pays?|dearer|cheaper|treasury|went for|price|sell|sold|shop|penalty|worth|charged?|duty|fine|pair|retired|legion|bottle|buy)\b/i;
+  /\b(?:wage|tax|taxman|gin|saleroom|enclose|ticket|cakes?|costs?|paid|pays?|dearer|cheaper|treasury|went for|price|sell|sold|shop|penalty|worth|charged?|duty|fine|pair|retired|legion|bottle|buy)\b/i;
 
 /** Proof beyond what the former British scale is spoken of for new spirit, or twice a strength told beside it; a cask of 53 gallons; American spelling. */
 function isAmerican(text: string, found: readonly Found[]): boolean {
@@ -81,6 +93,7 @@ export function settleUnits(text: string, found: readonly Found[]): void {
   const imperial = american || fahrenheit || says('gal', 'UK gal', 'cwt', '°F');
   const speaksOfProof = says('° proof', '° former UK proof');
   const isOfMoney = !imperial && says('£', '€');
+  const isMetric = !imperial && says('kg', 't') && !/\bpounds?\s+of\b/i.test(text); // and twelve thousand pounds are still of malt
   for (const each of found) {
     if (
       each.unit === 'm' &&
@@ -100,14 +113,17 @@ export function settleUnits(text: string, found: readonly Found[]): void {
     if (
       each.unit === 'lb' &&
       /pounds?$/i.test(text.slice(each.start, each.end)) &&
-      (isOfMoney || priced.test(text.slice(Math.max(0, each.start - 50), each.end + 25)))
+      !/^\s+of\b/.test(text.slice(each.end)) &&
+      (isOfMoney ||
+        (isMetric && each.value < 1000) ||
+        priced.test(text.slice(Math.max(0, each.start - 50), each.end + 25)))
     )
       Object.assign(each, { unit: '£', dimension: 'money' });
     if (
       each.unit === '£' &&
-      american &&
+      (american || fahrenheit) &&
       /pounds?$/i.test(text.slice(each.start, each.end)) &&
-      (says('$') || /^\s+of\s+malt/.test(text.slice(each.end)))
+      (says('$') || fahrenheit || /^\s+of\s+malt/.test(text.slice(each.end)))
     )
       Object.assign(each, { unit: 'lb', dimension: 'mass' });
     if (each.unit === '°') each.unit = fahrenheit || (each.value > 120 && says('°F')) ? '°F' : '°C';

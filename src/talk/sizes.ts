@@ -19,6 +19,7 @@ export const knotsOf = {
   degrees: heat,
   gravity,
   bareGravity: gravity,
+  bareExtract: gravity,
   hours: [-1.5, -0.6, -0.3, 0, 0.2, 0.5, 0.7, 0.85, 1, 1.3, 1.6, 1.75, 1.9, 2.1, 2.5, 3, 3.5, 3.9, 4.3, 4.6, 4.8, 5, 5.3, 6],
   mass: steps(-1, 8, 0.5),
   volume: [-1.5, ...steps(-0.6, 0.4, 0.2), ...steps(0.5, 2, 0.5), 2.18, 2.3, 2.4, 2.55, 2.7, 3, 3.3, 3.6, 4, 4.3, 4.6, 5, 6, 7],

@@ -24,7 +24,7 @@ const spelling = (unit: string, dimension: Dimension, says: string, sign = false
   says: new RegExp(sign ? says : `(?:${says})(?![\\wà-ÿ])`, 'iy'),
 });
 /** Things counted, with up to three words that describe them before: wooden wash backs, Oregon pine washbacks. */
-const described = "(?:(?!(?:of|in|and|or|the|a|an|at|to|for|with|is|are|from|per|on|we|it|its|that|this|then|times?|by|into|so|but|low|litres?|liters?|tonnes?|days?|weeks?|years?|hours?)\\b)[a-zà-ÿ]{2,14}[\\s-]){0,3}?"; // prettier-ignore
+const described = "(?:(?!(?:of|in|and|or|the|a|an|at|to|for|with|is|are|from|per|on|we|it|its|that|this|then|times?|by|into|so|but|low|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|\\w+ty|litres?|liters?|tonnes?|days?|weeks?|years?|hours?)\\b)[a-zà-ÿ]{2,14}[\\s-]){0,3}?"; // prettier-ignore
 const counted = (dimension: Dimension, says: string) => spelling('', dimension, `${described}(?:${says})`);
 
 const litres = 'l|lit(?:re|er)s?|ltrs?';
@@ -52,6 +52,7 @@ const spellings: readonly Spelling[] = [
   spelling('quintals', 'mass', 'quintals?|quintali'),
   spelling('kL', 'volume', 'kilolit(?:re|er)s?|kl'),
   spelling('m³', 'volume', 'kubik|cubics?'),
+  spelling('pence', 'money', 'pence|p(?=\\s+(?:an?|per|each|on)\\b)'),
   spelling('proof gal', 'alcohol', 'proof[\\s-]+gal(?:lon)?s?|gal(?:lon)?s?\\s+at\\s+proof'),
   ...unitNames.flatMap(({ unit, dimension, says, sign }) =>
     says === undefined ? [] : [spelling(unit, dimension, says, sign)],
@@ -117,7 +118,8 @@ export function inUnit(value: number, unit: string, wanted: string): number {
   if (Object.hasOwn(proofs, unit)) return proofOf(value, unit);
   const extract = wanted === 'gravity' ? gravities.get(unit) : undefined;
   if (extract && unit !== '') return extract(Math.min(Math.max(value, -20), unit === '° gravity' ? 200 : 32));
-  if (wanted === 'gravity') return value >= 800 ? value / 1000 : value > 1.2 ? 1 + value / 1000 : value; // 1058, 58, 1.058
+  if (wanted === 'gravity')
+    return value >= 800 ? value / 1000 : value > 1.2 || value <= 0 ? 1 + value / 1000 : value; // 1058, 58, 1.058; −2 is 0.998
   const own = sizes.get(unit);
   const other = wanted === 'kg' || wanted === 'L' ? 1 : sizes.get(wanted);
   return own === undefined || other === undefined ? value : (value * own) / other;

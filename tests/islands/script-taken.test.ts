@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { lineOf } from '../../src/house/line-of.ts';
 import { plain, quotableFigures, quotableNames } from '../../src/core/line/quoted.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { quotedOf, readLines, takenIn } from '../../src/islands/script-taken.ts';
+import { quotedOf, readLines, takenIn, tellings } from '../../src/islands/script-taken.ts';
 import { toldTwice } from '../../src/islands/script-twice.ts';
 import { ofHouse } from '../../src/talk/own-house.ts';
 import { readScript, type ReadQuantity } from '../../src/talk/script.ts';
@@ -78,4 +78,17 @@ test('the same figure told otherwise is told of; a rounder telling of it is not'
   expect(twice('Years in wood: 10 to 12 years\nYears in wood: 11 years')).toEqual([]);
   expect(twice('Bottle: 70 cl\nBottle: 0.7 litres')).toEqual([]);
   expect(twice('Mashes a week: 6\nMashes a week: 7\nMashes a week: 6')).toEqual([['mashesPerWeek', 2]]);
+  expect(twice('Hours in the washback: a full week\nHours in the washback: 163 hours')).toEqual([['fermentationHours', 2]]);
 }); // prettier-ignore
+
+test('a telling that another has talked it out of is still shown beside it, and never used', () => {
+  const text = 'The wash ferments for 60 hours. Later: the fermentation takes 72 hours.';
+  const { quantities } = readScript(text);
+  const { taken } = takenIn(text, quantities, {}, false);
+  const also = tellings(text, quantities, {}, taken);
+  expect(toldTwice(taken, also)).toEqual([{ figure: 'fermentationHours', places: [text.indexOf('60'), text.indexOf('72')] }]); // prettier-ignore
+  expect(Object.keys(taken).filter((place) => place in also)).toEqual([]);
+  expect(
+    tellings(text, quantities, { [text.indexOf('60')]: NOT_OURS }, taken)[text.indexOf('60')],
+  ).toBeUndefined();
+});

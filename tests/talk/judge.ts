@@ -2,6 +2,7 @@
 import { talkFigures, type FigureId } from '../../src/talk/figures.ts';
 import type { Quantity } from '../../src/talk/quantities.ts';
 import { readScript, type ReadQuantity, type ReadScript } from '../../src/talk/script.ts';
+import { measures } from '../../src/core/measures.ts';
 import { inUnit } from '../../src/talk/units.ts';
 import { valuesFor } from '../../src/talk/values.ts';
 export { scripts } from './scripts.ts';
@@ -49,6 +50,17 @@ function brought(value: number, unit: string): number {
   return value;
 }
 
+/** Two tenths and twenty per cent are one, and so are 700 kg and 0.7 t. */
+const isShare = (unit: string, kind?: string) =>
+  unit === '%' ||
+  unit === '% vol' ||
+  (unit === '' &&
+    (kind === undefined || kind === 'number' || kind === 'percentage' || kind === 'grist share'));
+const asShare = (value: number, unit: string) => (unit === '' ? 100 * value : value);
+const sizes = new Map(
+  measures.filter(({ size, local }) => size !== undefined && !local).map((each) => [each.unit, each]),
+);
+
 /** Whether a quantity is read as it was said. A number that was said without its unit takes it from what it is proposed as, which the match judges. */
 function same(read: ReadQuantity, answer: Answer): boolean {
   const unit = read.isBare || answer.unit === '' || plain(read.unit) === plain(answer.unit);
@@ -60,8 +72,11 @@ function same(read: ReadQuantity, answer: Answer): boolean {
     (answer.figure?.endsWith('Gravity') === true && close(inUnit(a, '', 'gravity'), inUnit(b, '', 'gravity')));
   if (unit && said.every((end, i) => alike(ends[i]!, end))) return true;
   if (read.kind === 'clock') return close(ends[0]! % 12, said[0]! % 12);
+  if (isShare(read.unit, read.kind) && isShare(answer.unit) && said.every((end, i) => close(asShare(ends[i]!, read.unit), asShare(end, answer.unit)))) return true;
+  if (sizes.has(read.unit) && sizes.has(answer.unit) && sizes.get(read.unit)!.dimension === sizes.get(answer.unit)!.dimension)
+    if (said.every((end, i) => close(ends[i]! * sizes.get(read.unit)!.size!, end * sizes.get(answer.unit)!.size!))) return true;
   const sameKind = /proof|L pure/.test(read.unit + answer.unit) || (read.kind === 'time' && /^(?:min|h|days)$/.test(answer.unit));
-  return sameKind && said.every((end, i) => Math.abs(brought(ends[i]!, read.unit) / brought(end, answer.unit) - 1) < 5e-3);
+  return sameKind && said.every((end, i) => Math.abs(brought(ends[i]!, read.unit) / brought(end, answer.unit) - 1) < 1e-2); // a proof gallon is of 60 °F, and the handbook’s litre of 20 °C
 } // prettier-ignore
 
 /** Whether the value proposed is the one in the key, in the unit of the figure. */

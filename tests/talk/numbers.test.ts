@@ -36,6 +36,10 @@ test.each([
   ['three and three quarter', 3.75],
   ['a dozen', 12],
   ['40k', 40_000],
+  ['1,40,000', 140_000],
+  ['two hundred zero five', 205],
+  ['thirteen thousand zero fifty', 13_050],
+  ['one point oh seventy-two', 1.072],
 ] as const)('%s is %d', (text, value) => {
   const { numbers } = numbersIn(text);
   expect(numbers).toHaveLength(1);
@@ -82,6 +86,24 @@ test.each([
   ['We cook Monday through Friday. Fifty weeks.', [[5, ''], [50, 'weeks']]],
   ['Monday to Friday, so five.', [[5, '']]],
   ['Two daily from Tuesday to Friday', [[8, '']]],
+  ['Each takes fifteen thousand litres; they would hold eighteen to the brim.', [[15_000, 'L'], [18_000, 'L']]],
+  ['We make nine million litres a year. In 2009 it was 0.8. The wash is at 8.', [[9e6, 'L'], [2009, ''], [8e5, 'L'], [8, '']]],
+  ['It holds two thousand litres and takes seven hours', [[2000, 'L'], [7, 'h']]],
+  ['Husk two, grits seven, flour one.', [[0.2, ''], [0.7, ''], [0.1, '']]],
+  ['60:30:10', [[60, ''], [30, ''], [10, '']]],
+  ['18 – 72 – 10', [[18, ''], [72, ''], [10, '']]],
+  ['Sixty per cent barrels, thirty-seven hogsheads', [[60, '%'], [37, '%']]],
+  ['minus one; three degrees below water; it is nineteen below out there', [[-1, ''], [-3, '° gravity'], [-19, '']]],
+  ['It burned in seventy-four and again in oh-eight. It goes in at seventy-four.', [[1974, ''], [2008, ''], [74, '']]],
+  ['Wait an hour; for a week; an hour and thirty. Sixty a week, two per cent a year.', [[1, 'h'], [1, 'weeks'], [1.5, 'h'], [60, ''], [2, '%']]],
+  ['It fills just one cask, and we had one barrel. One cask makes three hundred bottles.', [[1, ''], [1, ''], [300, '']]],
+  ['The first gallon and a half; twelve casks and a half', [[1.5, 'UK gal'], [12.5, '']]],
+  ['The gin is thirty-two pounds. Ten kilos of malt. Eighty pence; three pound eighty', [[32, '£'], [10, 'kg'], [0.8, '£'], [3.8, '£']]],
+  ['five pounds of yeast, ten kilos of malt', [[5, 'lb'], [10, 'kg']]],
+  ['half of one per cent', [[0.5, '%']]],
+  ['the other tenth is butts, the remaining tenth flour', [[0.1, ''], [0.1, '']]],
+  ['regular fifty-threes', [[53, '']]],
+  ['sixty-three and half nine casks', [[63.5, ''], [9, '']]],
   ['−', []],
 ] as const)('“%s” is read', (text, expected) => expect(read(text)).toEqual(expected)); // prettier-ignore
 
@@ -98,5 +120,8 @@ test('units come to the handbook’s own', () => {
 
 test('times of day and marks beside a text are not figures', () => {
   expect(read('12:34 wort at 64 degrees')).toEqual([[64, '°C']]);
+  const clock = (text: string) => quantitiesIn(text).map(({ value, dimension }) => [value, dimension]);
+  expect(clock('The bus leaves at four thirty. The bar shuts at ten. Half five? It is seven in the morning.')).toEqual([[4.5, 'clock'], [10, 'clock'], [5.5, 'clock'], [7, 'clock']]); // prettier-ignore
+  expect(clock('Come by 10:30, before 10.15, half past one; the wash is at 8.25 now.')).toEqual([[10.5, 'clock'], [10.25, 'clock'], [1.5, 'clock'], [8.25, 'bare']]); // prettier-ignore
   expect(quantitiesIn('We open at 10 o’clock, at 5.30pm, at half past four.').map(({ value, dimension }) => [value, dimension])).toEqual([[10, 'clock'], [17.5, 'clock'], [4.5, 'clock']]); // prettier-ignore
 });

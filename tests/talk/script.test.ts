@@ -30,7 +30,7 @@ test('the keys say where each quantity stands, in order, with figures that exist
 // Of talks that it has learnt from it must read nearly all; what strangers' talks come to is in measured.json, below.
 test('talks that it has learnt from are found and matched, few falsely', () => {
   const judged = all.map((script) => judge(script, asRead));
-  expect(share(judged, (j) => j.found, (j) => j.quantities)).toBeGreaterThan(0.95); // 95.7 % since five more authors' talks, harder ones, are among them
+  expect(share(judged, (j) => j.found, (j) => j.quantities)).toBeGreaterThan(0.968); // 97.2 %
   expect(share(judged, (j) => j.matched, (j) => j.figures)).toBeGreaterThan(0.85);
   expect(share(judged, (j) => j.wrong, (j) => j.proposed)).toBeLessThan(0.03);
 }, 120_000); // prettier-ignore
@@ -174,6 +174,7 @@ test('what is said together is one quantity', () => {
   expect(said('It is left for a full week, or 163 hours.')).toEqual([[1, 'weeks'], [163, 'h']]);
   expect(figuresOf('We mash twice a day, five days a week.')).toEqual([['mashesPerWeek', 10]]);
   expect(figuresOf('Fermentation lasts three and a half days.')).toEqual([['fermentationHours', 84]]);
+  expect(figuresOf('Seven in ten are barrels of 200 litres, a quarter hogsheads.')).toEqual([['barrelsShare', 70], ['barrelSize', 200], ['hogsheadsShare', 25]]);
 }); // prettier-ignore
 
 test('a chance is told of all that a quantity may be, and they make one', () => {

@@ -54,6 +54,13 @@ export function belowHundred(tokens: readonly Token[], i: number): Counted | und
     : { value: first, next: i + 1 };
 }
 
+/** A digit behind its nought, as in “two hundred zero five”, or tens as in “thirteen thousand zero fifty”. */
+function behindNought(tokens: readonly Token[], i: number): Counted | undefined {
+  if (!['zero', 'oh', 'nought'].includes(word(tokens, i) ?? '')) return undefined;
+  const rest = belowHundred(tokens, i + 1);
+  return rest && rest.value > 0 ? rest : undefined;
+}
+
 /** Digits said one by one, three or more: nine nine eight, one oh five eight. */
 export function saidByDigit(tokens: readonly Token[], i: number): Counted | undefined {
   let value = 0;
@@ -112,7 +119,7 @@ function hundreds(tokens: readonly Token[], i: number): Counted | undefined {
   if (!lead) return undefined;
   const at = skip(tokens, lead.next);
   if (word(tokens, at) !== 'hundred' && word(tokens, at) !== 'hundreds') return article ? undefined : lead;
-  const rest = tail(tokens, joiner(tokens, at + 1));
+  const rest = behindNought(tokens, at + 1) ?? tail(tokens, joiner(tokens, at + 1));
   const value = 100 * lead.value;
   return rest ? { value: value + rest.value, next: rest.next } : { value, next: at + 1 };
 }
@@ -128,7 +135,10 @@ export function cardinal(tokens: readonly Token[], i: number): Counted | undefin
   let scale = Infinity;
   let next = i;
   for (let at = i; ;) {
-    const part = hundreds(tokens, at) ?? (article && at === i ? { value: 1, next: i + 1 } : undefined);
+    const part =
+      (scale < Infinity ? behindNought(tokens, at) : undefined) ??
+      hundreds(tokens, at) ??
+      (article && at === i ? { value: 1, next: i + 1 } : undefined);
     if (!part) break;
     const own = scales[word(tokens, skip(tokens, part.next)) ?? ''];
     if (own === undefined || own >= scale) {

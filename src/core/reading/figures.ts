@@ -4,7 +4,7 @@
  * The rule, the same at every door, in this order:
  * spaces and apostrophes between groups of three digits group: 1 250, 1’250;
  * of a comma and a point in one figure the latter is the decimal sign: 1,250.5 and 1.250,5;
- * a sign that stands more than once groups: 1.000.000;
+ * a sign that stands more than once groups: 1.000.000, and 1,40,000 where lakhs are counted;
  * a comma before exactly three digits groups, 1,500, unless a nought stands before it, 0,998;
  * any other comma or point is the decimal sign, so 1.250 is one and a quarter, however large the figure should be.
  * A text that writes decimals with a comma elsewhere is read as such texts are: there 12.000 is twelve thousand;
@@ -27,6 +27,7 @@ const pieces = (grouping: string, decimal: string) =>
       `[a-zà-öø-ÿ]+(?:['’][a-z]+)*`,
       `[1-9]\\d{0,2}(?:[ \\u00a0\\u202f]\\d{3})+(?![\\d-])(?:${decimal}\\d+)?`, // 12 000
       `[1-9]\\d{0,2}(?:['’_]\\d{3})+(?!\\d)(?:[.,]\\d+)?`, // 12’000.5
+      `[1-9]\\d?(?:,\\d{2})+,\\d{3}(?![\\d,])`, // 1,40,000: lakhs and thousands
       `[1-9]\\d{0,2}(?:${grouping}\\d{3})+(?!\\d)(?:${decimal}\\d+)?`, // 12,000.5
       `[1-9]\\d{0,2}(?:${decimal}\\d{3})+${grouping}\\d+(?!\\d|[.,]\\d)`, // 12.000,5
       `[1-9]\\d{0,2}(?:\\.\\d{3}){2,}(?!\\d)|[1-9]\\d{0,2}(?:,\\d{3}){2,}(?!\\d)`, // 1.000.000

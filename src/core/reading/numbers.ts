@@ -1,5 +1,5 @@
 // Numbers in a text, in digits or in words, as they are said: five and a half thousand, 63.5, two thirds, 1,058.
-import { cardinal, isNumberWord } from './cardinals.ts';
+import { belowHundred, cardinal, isNumberWord } from './cardinals.ts';
 import { tokensOf, type Token } from './tokens.ts';
 
 export interface Said {
@@ -52,6 +52,12 @@ function decimals(tokens: readonly Token[], i: number): { adds: number; next: nu
     else {
       const digit =
         tokens[next]?.kind === 'figure' ? tokens[next] : cardinal(tokens.slice(next, next + 1), 0);
+      const pair = said !== '' && digit?.value! >= 20 ? belowHundred(tokens, next) : undefined; // “point oh seventy-two”
+      if (pair) {
+        said += String(pair.value);
+        next = pair.next;
+        break;
+      }
       if (digit?.value === undefined || !Number.isInteger(digit.value) || digit.value < 0) break;
       said += String(digit.value);
     }

@@ -28,7 +28,7 @@ export const settings: Settings = {
   step: 0.04,
   hidden: 0.7,
   ridge: 1e-4,
-  keep: 55_000,
+  keep: 75_000,
   until: 0.6,
   seen: 3,
   authors: 2,

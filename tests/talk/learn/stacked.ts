@@ -3,6 +3,7 @@ import { weighedChances, weighedOf, type Chances } from '../../../src/talk/secon
 import type { Model } from '../../../src/talk/match.ts';
 import { shortlist } from '../../../src/talk/first-reading.ts';
 import { roundedWeight, type LearntFirst } from '../../../src/talk/model-text.ts';
+import { countBoth, type Together } from '../../../src/talk/told-together.ts';
 import { TUNED_ON } from '../tuned-on.ts';
 import { firstOf, learnFirst } from './first.ts';
 import { learnSecond } from './second.ts';
@@ -21,7 +22,7 @@ const rounded = (first: LearntFirst): LearntFirst => ({
   ),
 });
 
-const GROUPS = 4; // of authors, each of which is left out as one
+const GROUPS = 7; // of authors, each of which is left out as one
 
 /** The authors of talks in groups; those that are only learnt from are in none. */
 export function groupsOf(talks: readonly { readonly author: string }[]): readonly (readonly string[])[] {
@@ -41,6 +42,18 @@ export function firstWithout(talks: readonly LearntTalk[]): (...authors: readonl
   };
 }
 
+/** Which figures are told together, counted in all talks but those of some authors. */
+export function togetherWithout(talks: readonly LearntTalk[]): (...authors: readonly string[]) => Together {
+  const told = new Map<string, Together>();
+  return (...authors) => {
+    const key = [...authors].sort().join();
+    const own = talks.filter(({ author }) => author !== TUNED_ON && !authors.includes(author));
+    const counted = told.get(key) ?? countBoth(own.map(({ examples }) => examples.map(({ label }) => label)));
+    told.set(key, counted);
+    return counted;
+  };
+} // prettier-ignore
+
 /** A function that learns the reader from all talks but those of a group of authors, or from all. The first reading of each talk, from which the further ones are learnt, is by one that has not learnt from its author. */
 export function readerWithout(talks: readonly LearntTalk[], first = firstWithout(talks)): (group?: readonly string[]) => Model & { readonly first: LearntFirst } {
   const groups = groupsOf(talks);
@@ -51,15 +64,17 @@ export function readerWithout(talks: readonly LearntTalk[], first = firstWithout
   const readings = told.map(({ text, quantities, examples }, i) => ({ text, quantities, candidates: examples.map(({ candidates }, k) => short[i]![k]!.map((place) => candidates[place]!)) }));
   const alone: Chances[] = every.map((all, i) => all.map((each, k) => short[i]![k]!.map((place) => each[place]!)));
   const rights = told.map(({ examples }, i) => examples.map(({ right }, k) => short[i]![k]!.flatMap((place, at) => (right.includes(place) ? [at] : []))));
-  const once = readings.map((reading, i) => weighedOf(reading, alone[i]!, alone[i]!));
+  const together = togetherWithout(talks);
+  const pairs = told.map(({ author }) => together(...groupOf(author)));
+  const once = readings.map((reading, i) => weighedOf(reading, alone[i]!, alone[i]!, pairs[i]));
   return (group = []) => {
     const seen = told.flatMap(({ author }, i) => (group.includes(author) ? [] : [i]));
     let rows = new Map(seen.map((i) => [i, once[i]!]));
     const further = Array.from({ length: FURTHER }, (_, reading) => {
       const weights = learnSecond(seen.flatMap((i) => rights[i]!.map((right, k) => ({ rows: rows.get(i)![k]!, right }))));
-      if (reading + 1 < FURTHER) rows = new Map(seen.map((i) => [i, weighedOf(readings[i]!, alone[i]!, rows.get(i)!.map((each) => weighedChances(each, weights)))]));
+      if (reading + 1 < FURTHER) rows = new Map(seen.map((i) => [i, weighedOf(readings[i]!, alone[i]!, rows.get(i)!.map((each) => weighedChances(each, weights)), pairs[i])]));
       return weights;
     });
-    return { first: first(...group), further };
+    return { first: first(...group), further, together: together(...group) };
   };
 } // prettier-ignore
