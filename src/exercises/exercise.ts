@@ -75,6 +75,8 @@ export interface Exercise<I extends Inputs, O extends Outputs, Q extends string 
   readonly curveTo?: (given: Given<I>, result: Told<O, Q>) => number;
   /** What older generators go on drawing by. */
   readonly before?: Partial<Pick<Exercise<I, O, Q>, 'vary' | 'prompt'>>;
+  /** The generator that first draws by the rest, if it is not `RENEWED`; older ones draw without `fits`. */
+  readonly renewed?: number;
   /** The working, where the calculator's own steps say too much or too little. */
   readonly working?: (given: Given<I>, result: Told<O, Q>) => readonly string[];
 }

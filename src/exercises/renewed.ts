@@ -5,12 +5,14 @@ import type { QuestionKind } from './question.ts';
 /** The generator from which kinds are drawn as they are declared now. */
 export const RENEWED = 3;
 
-/** A declaration as a generator draws by it. */
-export const asDrawn = <T extends { readonly before?: object; readonly fits?: unknown }>(
+/** A declaration as a generator draws by it: one `renewed` later than most goes on drawing its `before` until then. */
+export const asDrawn = <
+  T extends { readonly before?: object; readonly renewed?: number; readonly fits?: unknown },
+>(
   of: T,
   generator: number,
 ): T => {
-  if (generator >= RENEWED) return of;
+  if (generator >= (of.renewed ?? RENEWED)) return of;
   const { fits: _, ...rest } = of;
   return { ...rest, ...of.before } as T;
 };

@@ -37,6 +37,8 @@ export interface Sum<N extends string, Q extends string = never, V = Readonly<Re
   /** As in `Exercise`. */
   readonly fits?: (v: V, answer: number) => boolean;
   readonly before?: Partial<Pick<Sum<N, Q, V>, 'vary' | 'prompt'>>;
+  /** As in `Exercise`. */
+  readonly renewed?: number;
   readonly prompt: (show: Readonly<Record<N, string>>, line: Line, v: V) => string;
   readonly working: (v: V, answer: number, line: Line) => readonly string[];
   readonly slips: readonly {

@@ -1,7 +1,7 @@
 // Sums that live beside the calculators: the law, the random rounds, the unit that a reader likes, the ± of a result.
 import { expect, test } from '@playwright/test';
 import { strength } from '../../src/core/quantity.ts';
-import { HOUSE_KEY } from '../../src/house/browser-store.ts';
+import { HOUSE_KEY } from '../../src/browser/browser-store.ts';
 import { encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { open, pageWith, ready } from './pages.ts';

@@ -43,6 +43,6 @@ export default sum({
   working: (v, answer) => [
     `Pure alcohol: ${n(v.volume, 0)} × ${n(v.strength, 1)} ÷ 100 + ${n(v.other, 0)} × ${n(v.otherStrength, 1)} ÷ 100 = ${n(alcohol(v), 1)} L`,
     `Volume, as poured: ${n(v.volume, 0)} + ${n(v.other, 0)} = ${n(v.volume + v.other, 0)} L`,
-    `Strength = pure alcohol ÷ volume × 100: ${n(alcohol(v), 1)} ÷ ${n(v.volume + v.other, 0)} × 100 = ${n(answer, 1)} % vol; the true volume is a litre or two less`,
+    `Strength = pure alcohol ÷ volume × 100: ${n(alcohol(v), 1)} ÷ ${n(v.volume + v.other, 0)} × 100 = ${n(answer, 1)} % vol; the true volume is a few litres less`,
   ],
 });

@@ -1,5 +1,6 @@
 // Energy for a litre of pure alcohol, from the meters of a week.
 import perLitre from '../../../calculators/distilling/per-litre.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
 
 const kind = exercise(perLitre, {
@@ -14,6 +15,10 @@ const kind = exercise(perLitre, {
   },
   prompt: (show) =>
     `A week’s meters say ${show.fuel} of fuel and ${show.power} of electricity, and the house made ${show.alcohol}. How much energy is that for each litre of pure alcohol?`,
+  working: ({ alcohol, fuel, power }, { energy }) => [
+    'Both meters, over the litres of pure alcohol of the same days',
+    `(${w(fuel)} + ${w(power)}) ÷ ${w(alcohol)} = ${n(energy, 2)} MJ`,
+  ],
   slips: [
     {
       family: 'forgotten',

@@ -35,7 +35,12 @@ export default sum({
   },
   answer: (v) => v.mashes * potAle(v.wash, v.washStrength),
   prompt: (show) =>
-    `A house boils ${show.mashes} charges a week, each of ${show.wash} of wash at ${show.washStrength}, and runs each down to 1 % vol. About how many litres of pot ale must be taken away in the week?`,
+    `A house boils ${show.mashes} charges a week, each of ${show.wash} of wash at ${show.washStrength}, and runs each down to 1 % vol. About two thirds of a wash stay behind. About how many litres of pot ale must be taken away in the week?`,
+  renewed: 7,
+  before: {
+    prompt: (show) =>
+      `A house boils ${show.mashes} charges a week, each of ${show.wash} of wash at ${show.washStrength}, and runs each down to 1 % vol. About how many litres of pot ale must be taken away in the week?`,
+  },
   slips: [
     {
       family: 'forgotten',

@@ -11,9 +11,20 @@ export default exercise(spentLiquors, {
     wash: [9000],
     potAle: [4800, 5000, 5200, 5400, 5600, 6000],
     potAleStrength: [0.08, 0.1, 0.12, 0.15],
-    lees: [2400, 2600, 2800, 3000, 3200],
+    lees: [1500, 1600, 1700, 1800, 1900, 2000],
     leesStrength: [0.08, 0.1, 0.12, 0.15],
     heart: [540, 560, 580, 600, 620, 640],
+  },
+  renewed: 7,
+  before: {
+    vary: {
+      wash: [9000],
+      potAle: [4800, 5000, 5200, 5400, 5600, 6000],
+      potAleStrength: [0.08, 0.1, 0.12, 0.15],
+      lees: [2400, 2600, 2800, 3000, 3200],
+      leesStrength: [0.08, 0.1, 0.12, 0.15],
+      heart: [540, 560, 580, 600, 620, 640],
+    },
   },
   within: 0.006,
   prompt: (show, { heart }) =>

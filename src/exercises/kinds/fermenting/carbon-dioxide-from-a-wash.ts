@@ -17,7 +17,12 @@ export default sum({
   },
   answer: (v) => (((v.volume * v.strength) / 100) * 0.78924 * 44.01) / 46.07,
   prompt: (show) =>
-    `A washback stands full with ${show.volume} of finished wash at ${show.strength}. About how many kilograms of carbon dioxide has it given off?`,
+    `A washback stands full with ${show.volume} of finished wash at ${show.strength}. With each litre of pure alcohol comes about three quarters of a kilogram of carbon dioxide. About how many kilograms of it has the washback given off?`,
+  renewed: 7,
+  before: {
+    prompt: (show) =>
+      `A washback stands full with ${show.volume} of finished wash at ${show.strength}. About how many kilograms of carbon dioxide has it given off?`,
+  },
   slips: [
     {
       family: 'percent',

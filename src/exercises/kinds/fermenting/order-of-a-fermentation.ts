@@ -19,5 +19,5 @@ export default order({
     'The wash is sent to the wash still.',
     'The empty washback is cleaned for the next wort.',
   ],
-  why: 'Yeast needs cool wort, then time to settle in. It makes the alcohol while sugar lasts, with most gas in the middle of the fall. Only afterwards do bacteria have the wash to themselves, and their acids are wanted before esters can form.',
+  why: 'Yeast needs cool wort, then time to settle in. It makes the alcohol while sugar lasts, with most gas in the middle of the fall. Only afterwards do bacteria have the wash to themselves, and their acids are wanted before these late esters can form; the yeast has made most esters itself.',
 });

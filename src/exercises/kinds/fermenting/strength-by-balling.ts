@@ -54,7 +54,7 @@ export default exercise(strengthFromGravities, {
         const { before, real } = extracts(given);
         return byMass(before, real);
       },
-      say: 'That is the alcohol in % mass. Alcohol is light and takes more room: multiply by the gravity of the wash and divide by 0.789.',
+      say: 'That is the alcohol in % mass. Alcohol is light and takes more room: multiply by the gravity of the wash and divide by the density of alcohol.',
     },
     {
       family: 'upsideDown',

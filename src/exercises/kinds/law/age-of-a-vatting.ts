@@ -12,6 +12,9 @@ const rest = { share: 0.4, month: 'February', short: 0 };
 const ages = (v: Readonly<Record<'half' | 'tenth' | 'rest', number>>) =>
   [v.half - half.short, v.tenth - tenth.short, v.rest - rest.short] as const;
 
+const vatOf = ({ made, ...v }: Readonly<Record<'made' | 'half' | 'tenth' | 'rest', number>>) =>
+  `A vat is made up in ${MADE} ${made}: half of it filled into wood in ${half.month} ${made - v.half}, a tenth in ${tenth.month} ${made - v.tenth}, the rest in ${rest.month} ${made - v.rest}.`;
+
 export default sum({
   id: 'age-of-a-vatting',
   title: 'The age that may be stated',
@@ -35,8 +38,11 @@ export default sum({
         age: years(age),
       })),
     ).age,
-  prompt: (_, __, { made, ...v }) =>
-    `A vat is made up in ${MADE} ${made}: half of it filled into wood in ${half.month} ${made - v.half}, a tenth in ${tenth.month} ${made - v.tenth}, the rest in ${rest.month} ${made - v.rest}. What age, in full years, may the label state?`,
+  prompt: (_, __, v) => `${vatOf(v)} What is the highest age, in full years, that the label may state?`,
+  renewed: 7,
+  before: {
+    prompt: (_, __, v) => `${vatOf(v)} What age, in full years, may the label state?`,
+  },
   working: (v, answer) => {
     const [one, two, three] = ages(v);
     return [

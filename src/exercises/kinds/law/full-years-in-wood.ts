@@ -2,6 +2,9 @@
 import { months as monthNames } from '../../../core/months.ts';
 import { choice } from '../../choice.ts';
 
+/** The generator from which the highest age is asked for, as a lower one may be stated too. */
+const HIGHEST_SINCE = 7;
+
 export default choice({
   id: 'full-years-in-wood',
   title: 'How old may it be called?',
@@ -19,8 +22,9 @@ export default choice({
     const emptied = `${day} ${monthNames[filled.month + months]!} ${filled.year + after}`;
     const option = (years: string, why: string) => ({ text: `${years} years.`, why });
     const whole = `${after - (months < 0 ? 1 : 0)} years and ${months < 0 ? 12 + months : months} ${months === 1 ? 'month' : 'months'}`;
+    const asked = chance.generator < HIGHEST_SINCE ? 'what age may' : 'what is the highest age that';
     return {
-      prompt: `One cask, filled on ${day} ${monthNames[filled.month]!} ${filled.year}, was emptied and bottled on ${emptied}. The bottles are sold ${glass} years later; what age may their label state?`,
+      prompt: `One cask, filled on ${day} ${monthNames[filled.month]!} ${filled.year}, was emptied and bottled on ${emptied}. The bottles are sold ${glass} years later; ${asked} their label ${chance.generator < HIGHEST_SINCE ? 'state' : 'may state'}?`,
       right: option(`${age}`, `It lay ${whole} in wood, and only full years count.`),
       others: [
         option(`${age + 1}`, 'The last year in wood was not full, and a part of a year counts for nothing.'),

@@ -5,6 +5,16 @@ import { chanceOf, type Chance } from '../../chance.ts';
 import { choice, EVEN_SINCE } from '../../choice.ts';
 import { soundSpirit, told } from './claims.ts';
 
+/** The generator from which a point says what it is about where it stands alone. */
+const SAID_IN_FULL = 7;
+const inFull: Readonly<Record<string, string>> = {
+  'at 62.5 % vol (125 proof) or less': 'filled at 62.5 % vol (125 proof) or less',
+  'at 80 % vol (160 proof) or less': 'distilled at 80 % vol (160 proof) or less',
+  'of 700 litres or less': 'in casks of 700 litres or less',
+  'for at least three years': 'matured for at least three years',
+};
+const sentence = (asks: string) => `${asks[0]!.toUpperCase()}${asks.slice(1)}.`;
+
 type Change = (chance: Chance) => Partial<Claim>;
 
 const weak: Change = (chance) => ({ bottledAt: chance.pick([38, 39, 39.5, 39.8]) });
@@ -73,7 +83,7 @@ export default choice({
     const verdicts = judge(claim, definition);
     const missable = chance.generator < EVEN_SINCE ? undefined : pointsOf(misses, sound, definition);
     const option = ({ asks, met }: (typeof verdicts)[number]) => ({
-      text: `${asks[0]!.toUpperCase()}${asks.slice(1)}.`,
+      text: sentence(chance.generator < SAID_IN_FULL ? asks : (inFull[asks] ?? asks)),
       why: met ? 'That point is met.' : 'That is the point it misses, and no other makes up for it.',
     });
     return {

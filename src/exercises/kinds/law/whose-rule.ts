@@ -51,7 +51,7 @@ export default choice({
       right: { text: names[of], why },
       others: (chance.generator < EVEN_SINCE ? not : FOUR.filter((name) => name !== of)).map((name) => ({
         text: names[name],
-        why: 'Its rule is another on this point.',
+        why: `Its rule is another. ${why}`,
       })),
     };
   },

@@ -5,6 +5,9 @@ import { ofTwo } from '../../of-two.ts';
 import { impossible, told } from './impossible.ts';
 import { alcoholSaid, many, quoted, said } from './quoted.ts';
 
+/** The generator from which washes and hearts are told so finely that the loss between them shows. */
+const TOLD_APART_SINCE = 7;
+
 export default ofTwo(
   impossible({
     id: 'impossible-along-the-line',
@@ -26,15 +29,20 @@ export default ofTwo(
       const returned = year.charge - year.lowWines;
       const back = quoted(year.charge, 3) - quoted(year.lowWines, 3);
       const mashed = formatNumber(times, 0);
+      const digits = chance.generator < TOLD_APART_SINCE ? 3 : 4;
+      const washes = quoted(year.wash, digits);
+      const isLess = chance.generator < TOLD_APART_SINCE || quoted(year.heart, digits) < washes;
       return [
         {
-          can: told(
-            `The washes held ${alcoholSaid(quoted(year.wash, 3))} and the hearts ${litres(year.heart)}, with as much foreshots and feints in stock at the end as at the start.`,
-            'It can be: a little is left in pot ale and lees.',
-          ),
+          can:
+            isLess &&
+            told(
+              `The washes held ${alcoholSaid(washes)} and the hearts ${said(year.heart, 'volume20', digits)}, with as much foreshots and feints in stock at the end as at the start.`,
+              'It can be: a little is left in pot ale and lees.',
+            ),
           cannot: [
             told(
-              `The washes held ${alcoholSaid(quoted(year.wash, 3))} and the hearts ${litres(year.wash * more)}, with as much foreshots and feints in stock at the end as at the start.`,
+              `The washes held ${alcoholSaid(washes)} and the hearts ${said(year.wash * more, 'volume20', digits)}, with as much foreshots and feints in stock at the end as at the start.`,
               'Foreshots and feints only go round in a circle. Over a year the hearts cannot hold more than the washes brought.',
             ),
           ],

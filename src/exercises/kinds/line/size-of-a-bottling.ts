@@ -18,7 +18,12 @@ export default sum({
   },
   answer: (v) => (v.malt * 410 * 0.98 ** v.years) / (0.7 * (v.strength / 100)),
   prompt: (show) =>
-    `Without paper: about how many bottles of 70 cL at ${show.strength} come in the end from ${show.malt} t of malt, after ${show.years} in a cool store?`,
+    `Without paper: a tonne of malt gives about 410 L of pure alcohol, and a cool store takes about 2 % a year of what is there. About how many bottles of 70 cL at ${show.strength} come in the end from ${show.malt} t of malt, after ${show.years}?`,
+  renewed: 7,
+  before: {
+    prompt: (show) =>
+      `Without paper: about how many bottles of 70 cL at ${show.strength} come in the end from ${show.malt} t of malt, after ${show.years} in a cool store?`,
+  },
   slips: [
     {
       family: 'thousand',

@@ -41,7 +41,7 @@ export default sum({
     return [
       `Pure alcohol in the bottles: ${n(v.bottles, 0)} × 0.7 × ${v.strength} ÷ 100 = about ${n(alcohol, 0)} L, and about ${n(alcohol / (1 - v.lost / 100), 0)} L when it was made`,
       'A hectare gives about 5 t of malt, and a tonne about 410 L: some 2,000 L',
-      `${n(alcohol / (1 - v.lost / 100), 0)} ÷ 2,000 = about ${n(answer, 1)} ha`,
+      `${n(alcohol / (1 - v.lost / 100), 0)} ÷ 2,000 = about ${n(alcohol / (1 - v.lost / 100) / 2000, 1)} ha; in full, with 2,042 L from a hectare, ${n(answer, 1)}`,
     ];
   },
 });

@@ -21,7 +21,15 @@ export default sum({
   within: 0.02,
   vary: {
     counted: ['count', [200, 300, 400, 500, 600]],
-    asleep: ['count', [4, 5, 6, 7, 8, 9, 11, 12, 14, 15, 16, 18]],
+    asleep: ['count', [16, 18, 22, 24, 27, 32, 36, 42, 45, 54, 60, 66, 75, 84]],
+  },
+  fits: ({ counted, asleep }) => asleep / counted >= 0.05 && asleep / counted <= 0.2,
+  renewed: 7,
+  before: {
+    vary: {
+      counted: ['count', [200, 300, 400, 500, 600]],
+      asleep: ['count', [4, 5, 6, 7, 8, 9, 11, 12, 14, 15, 16, 18]],
+    },
   },
   answer: ({ counted, asleep }) => growth(count(counted - asleep), count(counted)).simple,
   prompt: ({ counted, asleep }) =>
@@ -29,7 +37,7 @@ export default sum({
   working: (v, answer) => [
     `Share that grew: (${v.counted} − ${v.asleep}) ÷ ${v.counted} × 100 = ${n(shareOf(v), 2)} %`,
     `1.96 × √(${n(shareOf(v), 2)} × ${n(100 - shareOf(v), 2)} ÷ ${v.counted}) = ± ${n(answer, 2)} points`,
-    'So near to 100 % the simple rule is too narrow; the handbook’s calculator gives the exact limits',
+    `${shareOf(v) > 95 ? 'So near' : 'Nearer'} to 100 % the simple rule is too narrow; the handbook’s calculator gives the exact limits`,
   ],
   slips: [
     {

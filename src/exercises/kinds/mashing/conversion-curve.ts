@@ -41,7 +41,7 @@ export default sum({
   },
   working: ({ temperature, left }, answer) => [
     `Go across from ${left} % to the curve and down to the minutes: about ${n(answer, 0)}`,
-    `Or reckon: half is lost in ${n(halfLife('beta', celsius(temperature)), 1)} minutes, and half of the rest in as long again; the constants are recalled from memory`,
+    `Or reckon: half is lost in ${n(halfLife('beta', celsius(temperature)), 1)} minutes, and half of the rest in as long again`,
   ],
   slips: [
     {

@@ -48,6 +48,6 @@ export default exercise(conversion, {
   working: ({ rests: [rest] }, { beta, half }) => [
     `Half-lives: ${rest!.minutes} ÷ ${n(half, 1)} = ${n(rest!.minutes / half, 2)}`,
     `½ to the power of ${n(rest!.minutes / half, 2)} = ${n(beta / 100, 3)}, or ${n(beta, 1)} %`,
-    'The constants are recalled, and harsh: sugar in a real mash protects the enzyme',
+    'The constants are harsh: sugar in a real mash protects the enzyme',
   ],
 });

@@ -13,9 +13,18 @@ export default sum({
   within: 0.015,
   vary: {
     dry: ['mass', [260, 280, 300, 320, 340]],
-    held: ['liquorRatio', [1.4, 1.5, 1.6, 1.8, 2]],
-    strength: ['gramsPerLitre', [15, 20, 25, 30, 40, 50]],
+    held: ['liquorRatio', [3, 3.2, 3.5, 3.8, 4]], // as in draff of 75 to 80 % moisture
+    strength: ['gramsPerLitre', [6, 8, 10, 12, 15, 20]],
     extract: ['mass', [1100, 1150, 1200]],
+  },
+  renewed: 7,
+  before: {
+    vary: {
+      dry: ['mass', [260, 280, 300, 320, 340]],
+      held: ['liquorRatio', [1.4, 1.5, 1.6, 1.8, 2]],
+      strength: ['gramsPerLitre', [15, 20, 25, 30, 40, 50]],
+      extract: ['mass', [1100, 1150, 1200]],
+    },
   },
   answer: ({ dry, held, strength, extract }) => (100 * dry * held * strength) / 1000 / extract,
   prompt: (show) =>

@@ -1,6 +1,6 @@
 // A hydrometer read in warm wort.
 import gravityReadWarm from '../../../calculators/mashing/gravity-read-warm.ts';
-import { formatNumber as n } from '../../../core/format.ts';
+import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
 import { quantity } from '../../../core/quantity.ts';
 import { waterAt } from '../../../core/wort/warm-reading.ts';
 import { exercise } from '../../exercise.ts';
@@ -16,11 +16,13 @@ const kind = exercise(gravityReadWarm, {
     temperature: [28, 30, 32, 34, 35, 36, 38, 40],
   },
   quotes: { water: [2, ({ temperature }) => waterAt(temperature)] },
-  redo: ({ reading, temperature }, { water }) => ({
-    gravity: quantity('gravity', (reading * at20) / (1 + 25e-6 * (temperature - 20)) / water),
-  }),
+  redo: ({ reading }, { water }) => ({ gravity: quantity('gravity', (reading * at20) / water) }),
   prompt: (show, _, { water }) =>
     `A hydrometer made for 20 °C shows ${show.reading} in wort at ${show.temperature}. Water weighs ${n(at20, 2)} kg/m³ at 20 °C and ${n(water, 2)} there; take the wort to swell as water does, and leave the glass out. What is the gravity at 20 °C, to three decimals at least?`,
+  working: ({ reading }, { gravity, water }) => [
+    'Gravity at 20 °C = reading × water’s density at 20 °C ÷ water’s density there',
+    `${w(reading)} × ${n(at20, 2)} ÷ ${n(water, 2)} = ${n(gravity, 4)}; the glass swells too and would take off 0.0005 at most`,
+  ],
   slips: [
     {
       family: 'temperature',

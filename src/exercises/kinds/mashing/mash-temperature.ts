@@ -19,7 +19,16 @@ export default sum({
     ratio: ['liquorRatio', [2.7, 3, 3.5, 3.8, 4, 4.2], 'house.liquorRatio'],
     water: ['temperature', [66, 67, 68, 69, 70, 71], 'mash.strike'],
     grist: ['temperature', [5, 8, 10, 12, 15, 18, 20], 'house.gristTemperature'],
-    moisture: ['percent', [2, 3, 4, 6], 'house.maltMoisture'],
+    moisture: ['percent', [3, 4, 5, 6], 'house.maltMoisture'],
+  },
+  renewed: 7,
+  before: {
+    vary: {
+      ratio: ['liquorRatio', [2.7, 3, 3.5, 3.8, 4, 4.2]],
+      water: ['temperature', [66, 67, 68, 69, 70, 71]],
+      grist: ['temperature', [5, 8, 10, 12, 15, 18, 20]],
+      moisture: ['percent', [2, 3, 4, 6]],
+    },
   },
   answer: ({ ratio, water, grist, moisture }) =>
     mashTemperature(celsius(water), {

@@ -16,8 +16,7 @@ const kind = exercise(wortCooler, {
   },
   prompt: (show) =>
     `${show.wort} of wort at ${show.from} is to leave the cooler at ${show.wanted}. Water comes at ${show.water} and leaves at ${show.leaves}. Count a litre of wort as holding as much heat as a litre of water. How many litres of water run through?`,
-  working: ({ wort, from, wanted, water, leaves, near }) => [
-    `A cooler comes within a few degrees of its water; this one within ${w(near)}, as the book takes it. So it could cool to ${w(water)} + ${w(near)} = ${n(water + near, 1)} °C, and ${w(wanted)} °C is within its reach`,
+  working: ({ wort, from, wanted, water, leaves }) => [
     'The water takes what the wort gives, and a litre of either holds as much heat: water = wort × its fall ÷ the water’s rise',
     `${w(wort)} × (${w(from)} − ${w(wanted)}) ÷ (${w(leaves)} − ${w(water)}) = ${n((wort * (from - wanted)) / (leaves - water), 0)} L`,
   ],

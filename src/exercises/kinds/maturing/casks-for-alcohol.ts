@@ -38,7 +38,7 @@ export default sum({
     {
       family: 'percent',
       gives: ({ alcohol, strength, size }) => alcohol / strength / size,
-      say: 'The strength was not taken as hundredths. 63.5 % vol is 0.635 of the litres.',
+      say: 'The strength was not taken as hundredths. Divide it by 100 before you divide by it.',
     },
   ],
 });

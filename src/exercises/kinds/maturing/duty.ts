@@ -26,7 +26,7 @@ export default exercise(duty, {
     {
       family: 'percent',
       gives: ({ rate, bottles, bottle, strength }) => (rate * bottles * bottle * strength) / 100,
-      say: 'The strength was not divided by 100. Of a litre at 46 % vol only 0.46 L is alcohol.',
+      say: 'The strength was not divided by 100. Only so many hundredths of a litre are alcohol.',
     },
     {
       family: 'forgotten',

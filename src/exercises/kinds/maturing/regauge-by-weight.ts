@@ -46,7 +46,7 @@ export default exercise(regaugeByWeight, {
   ],
   working: ({ gross, tare, strength }, { found, alcohol, density }) => [
     `Spirit: ${w(gross)} − ${w(tare)} = ${w(gross - tare)} kg`,
-    `${w(gross - tare)} ÷ ${w(density)} × 1,000 = ${w((1000 * (gross - tare)) / density)} L; with what the air carries of it, ${w(found)} L`,
+    `${w(gross - tare)} ÷ ${w(density)} × 1,000 = ${w((1000 * (gross - tare)) / density)} L; air carries about a thousandth of the weight, so there are ${w(found)} L`,
     `${w(found)} × ${n(strength, 1)} ÷ 100 = ${n(alcohol, 1)} L of pure alcohol`,
   ],
 });

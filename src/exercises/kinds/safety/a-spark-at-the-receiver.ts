@@ -35,8 +35,8 @@ export default judged({
       'Spirit over 40 % vol may give off vapour that burns at room temperature. The site’s assessment says what may be used beside it.',
     ],
     [
-      'Have a trained colleague bring a tool that is made for such a zone.',
-      'Gear that is made for the place is what the site’s assessment asks for, with a permit where it says so.',
+      'Have it wait until a trained colleague has found a way that makes no spark.',
+      'Another place, or gear that is made for the zone: the site’s assessment says which, with a permit where it asks for one.',
     ],
     [
       'Step in before it is switched on, with a hand up and a loud stop.',

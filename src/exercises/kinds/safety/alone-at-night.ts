@@ -62,10 +62,10 @@ export default judged({
     ],
     [
       'Tell the gate when they are to look for you, and then do the job.',
-      'If the second call does not come, help is late. The job waits for a second person.',
+      'When they come to look, it may be too late. The job waits for a second person.',
     ],
     [
-      'Have the guest from next door stand by, and tell them to call for help.',
+      'Have the driver who waits outside stand by, and tell them to call for help.',
       'Someone untrained does not know what to look for, and may follow you into danger.',
     ],
     [

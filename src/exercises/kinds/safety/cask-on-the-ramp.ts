@@ -1,5 +1,5 @@
 // A full cask that begins to roll.
-import { judged } from '../../judged.ts';
+import { judged, ONE_TONE_SINCE } from '../../judged.ts';
 import before from './before/cask-on-the-ramp.ts';
 
 export default judged({
@@ -26,7 +26,8 @@ export default judged({
       'You hold a chock in your hand.',
       'Your hand is on its head.',
     ]);
-    return `In the store ${cask} begins to roll ${way}. ${you} What do you do?`;
+    const isOutside = chance.generator >= ONE_TONE_SINCE && way.startsWith('down the yard');
+    return `${isOutside ? 'Outside' : 'In'} the store ${cask} begins to roll ${way}. ${you} What do you do?`;
   },
   would: [
     [

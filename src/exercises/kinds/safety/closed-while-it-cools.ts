@@ -39,7 +39,7 @@ export default judged({
       'How air is let in without harm is laid down for this still, and by nobody’s guess.',
     ],
     [
-      'Report it from well away, so that those who are trained can see to the valves.',
+      'Report it from well away, so that those who are trained can decide.',
       'Whoever climbs to the valve stands on a still that may fold in at that moment.',
     ],
     [

@@ -19,5 +19,5 @@ export default order({
     'When the work is done, the person inside comes out.',
     'When nobody is inside any more, the one outside leaves the post.',
   ],
-  why: 'The permit comes first and says the rest. What could flow, turn or heat is locked before the air is tested, and nobody goes in before someone stands outside who can raise the alarm. No step is left out because the last one went well, and your site’s own procedure decides.',
+  why: 'The permit comes first and says the rest. What could flow, turn or heat is locked before the air is tested, and nobody goes in before someone stands outside who can raise the alarm. How somebody would be got out again is settled before anyone goes in. No step is left out because the last one went well, and your site’s own procedure decides.',
 });

@@ -1,5 +1,5 @@
 // A valve on the hot side, and someone at the outlet.
-import { judged } from '../../judged.ts';
+import { judged, ONE_TONE_SINCE } from '../../judged.ts';
 import before from './before/hot-liquor-ahead.ts';
 
 export default judged({
@@ -11,10 +11,11 @@ export default judged({
   scene: (chance) => {
     const liquid = chance.pick(['hot liquor', 'pot ale', 'spent lees', 'the last water for the mash']);
     const degrees = chance.pick([75, 80, 85, 90, 95]);
+    const isWaste = liquid === 'pot ale' || liquid === 'spent lees';
     const outlet = chance.pick([
       'the open end of a hose on the floor',
       'the drain in the next room',
-      'the mash tun with its hatch open',
+      `the ${isWaste && chance.generator >= ONE_TONE_SINCE ? 'cooling tank' : 'mash tun'} with its hatch open`,
       'a pipe that ends behind the still',
     ]);
     const pressed = chance.pick([

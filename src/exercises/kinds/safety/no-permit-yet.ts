@@ -42,7 +42,7 @@ export default judged({
     ],
     [
       'Wait for the permit, and for the tests of oxygen and gas that it asks for.',
-      'Feeds, drives and heat, and then the air. Who does it, your site’s procedure and your local code say.',
+      'Feeds, drives and heat are locked off, and then the air is tested. Who does it, your site’s procedure and your local code say.',
     ],
     [
       'Leave the job, even if the whole shift has to wait for it.',

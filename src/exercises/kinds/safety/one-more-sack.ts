@@ -15,14 +15,20 @@ export default judged({
       'a pump of 48 kg',
       'an empty butt of about 125 kg',
     ]);
-    const way = chance.pick(['up three steps', 'on to a pallet', 'across a wet floor', 'into a van']);
+    const lifted = chance.generator < ONE_TONE_SINCE ? 'go' : 'be lifted';
+    const way = chance.pick([
+      'up three steps',
+      'on to a pallet',
+      chance.generator < ONE_TONE_SINCE ? 'across a wet floor' : 'over a pipe on a wet floor',
+      'into a van',
+    ]);
     const missing = chance.pick([
       'The truck is in the other store.',
       'The lift is booked for an hour.',
       'Your colleague is at lunch.',
       'Nobody else is in sight.',
     ]);
-    return `${load[0]!.toUpperCase()}${load.slice(1)} must go ${way}. ${missing} You feel fit. What do you do?`;
+    return `${load[0]!.toUpperCase()}${load.slice(1)} must ${lifted} ${way}. ${missing} You feel fit. What do you do?`;
   },
   would: [
     [

@@ -29,12 +29,12 @@ export default judged({
       'The gas fells a person in a breath. No sentence is worth that.',
     ],
     [
-      'Have everybody leave that place, and shut the hatch.',
-      'The gas flows over the rim. Away from it, and with the hatch shut, they breathe air.',
+      'Have everybody leave that place, and let nobody go back to the hatch.',
+      'The gas flows over the rim. What air the room has, only a meter shows.',
     ],
     [
-      'Keep them back from it, and let them smell a glass of it beside the door.',
-      'The smell can be had without the gas.',
+      'Keep them back from it, and let what they want there wait.',
+      'Smell, sight and sound of a wash can be had without the gas, and a pen can be lost.',
     ],
     [
       'Shout, so that they come down as soon as they hear it.',

@@ -37,7 +37,7 @@ export default sum({
   ],
   working: (v, answer) => [
     `Pure alcohol: ${n(v.wash, 0)} × ${v.strength} ÷ 100 = ${n((v.wash * v.strength) / 100, 0)} L`,
-    `× 0.4 m³ = about ${n(answer, 0)} m³`,
+    `× 0.4 m³ = about ${n((v.wash * v.strength * 0.4) / 100, 0)} m³; in full, with 0.413, ${n(answer, 0)}`,
     'It lies low and flows into drains, pits and cellars. Where it is, only a meter for carbon dioxide tells.',
   ],
 });

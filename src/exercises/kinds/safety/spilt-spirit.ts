@@ -31,16 +31,16 @@ export default judged({
       'At this strength it gives off vapour that can burn at room temperature. People come before litres.',
     ],
     [
-      'Shut it off if that can be done without a step into it, and leave.',
-      'Less spirit makes less vapour; nobody walks into it for that.',
+      'Keep well away, and shut it off only if that can be done from there.',
+      'Less spirit makes less vapour, and vapour reaches further than the wet. Nobody goes near for that.',
     ],
     [
       'Hold back lamps, phones and motors, so that nothing can spark beside it.',
       'Where vapour is, one spark is enough.',
     ],
     [
-      'Have the drain shut with what lies ready for it, if you can do it from a dry floor.',
-      'Vapour and spirit travel along a drain, and the river is at its end.',
+      'Have the drain shut if the procedure gives you that part and you need not go near.',
+      'Vapour and spirit travel along a drain, and the river is at its end. Vapour reaches further than the wet.',
     ],
     [
       'Let those clear it whom the procedure names, with their own gear.',
@@ -57,7 +57,7 @@ export default judged({
       'Never into an open drain: vapour and spirit travel along it, and the river is at its end.',
     ],
     [
-      'Wear gloves and goggles, and take it up with the floor machine.',
+      'Wear gloves and goggles, and let a colleague take it up with the floor machine.',
       'Its motor may make the spark, and gloves keep no vapour away.',
     ],
     [
@@ -65,8 +65,8 @@ export default judged({
       'You would stand in the vapour, and a phone may make the spark. Leave first, and call from outside.',
     ],
     [
-      'Look for sawdust to soak it up, and shut that in a bin.',
-      'Sawdust soaked with spirit burns well, and you stand in the vapour to sweep it.',
+      'Let those who have gloves soak it up with sawdust, and shut that in a bin.',
+      'Sawdust soaked with spirit burns well, and they would stand in the vapour to sweep it.',
     ],
   ],
   before,

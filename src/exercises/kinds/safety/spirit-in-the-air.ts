@@ -39,11 +39,11 @@ export default judged({
       'Where vapour is, one spark is enough, and a telephone may make it.',
     ],
     [
-      'Press the emergency stop first, and then lead them out.',
-      'Vapour is escaping or soon will be. A run can be made up.',
+      'Press the emergency stop that stands clear of the smell, and lead them out.',
+      'It stands outside the cloud. Vapour is escaping or soon will be, and a run can be made up.',
     ],
     [
-      'Stop it, and leave it off until those in charge have found out why.',
+      'Stop the still, and leave it off until those in charge have found out why.',
       'A cause that was not found comes again with the next charge.',
     ],
     [

@@ -34,7 +34,7 @@ export default judged({
     ],
     [
       'Keep the water on for twenty minutes or more, even if the pain stops.',
-      'Twenty minutes is the least that is named, from memory, and medical help takes over. Caustic works on where nothing is felt.',
+      'Twenty minutes is the least, and then medical help takes over. Caustic works on where nothing is felt.',
     ],
     [
       'Send a colleague for the data sheet, and go on with the water.',
@@ -42,7 +42,7 @@ export default judged({
     ],
     [
       'Have what is soaked off under the water, even if it is a good coat.',
-      'Soaked cloth holds the caustic on the skin. The water runs all the while.',
+      'Soaked cloth holds the caustic on the skin. It is cut off and not pulled over the head, and the water runs all the while.',
     ],
   ],
   wouldNot: [

@@ -51,7 +51,7 @@ export default judged({
   wouldNot: [
     [
       'Look out for a crackle, and shut the pump off as soon as you hear it.',
-      'The crackle is the spark. Slower makes less charge, and not none.',
+      'The crackle is the spark, and once it is heard it has been in the vapour.',
     ],
     [
       'Wait until foam is there, and pump with a trained colleague beside you.',

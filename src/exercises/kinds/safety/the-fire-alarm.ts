@@ -28,7 +28,7 @@ export default judged({
   would: [
     [
       'Leave what you are at, and get everyone out by the marked way.',
-      'Every alarm is real until someone in charge says otherwise.',
+      'Every alarm is real until someone in charge says otherwise. A stop on the way is pressed if the procedure says so.',
     ],
     [
       'Count the group at the meeting point, so that you can report who is missing.',

@@ -1,5 +1,5 @@
 // A bearing that runs hot in a dusty place.
-import { judged } from '../../judged.ts';
+import { judged, ONE_TONE_SINCE } from '../../judged.ts';
 import before from './before/the-hot-bearing.ts';
 
 export default judged({
@@ -19,7 +19,8 @@ export default judged({
       'A bearing is too hot to touch',
       'A belt slips and smells of rubber',
       'There is a knocking that was not there before',
-      'There is a smell of burning',
+      // Burning in dust is a fire, for which the options that follow are not enough.
+      chance.generator < ONE_TONE_SINCE ? 'There is a smell of burning' : 'There is a grinding as of metal',
     ]);
     const left = chance.pick([20, 30, 40, 50]);
     const tonnes = chance.pick([0.4, 0.6, 0.9, 1.2]);
@@ -36,7 +37,7 @@ export default judged({
     ],
     ['Hold your hands back until it is shut off with a lock.', 'Belts and rollers catch sleeves and hands.'],
     [
-      'Go for the stop as soon as you see it, and report it after that.',
+      'Go for the stop as soon as you notice it, and report it after that.',
       'Malt keeps. The danger is there while it runs.',
     ],
     [

@@ -61,8 +61,8 @@ export default judged({
       'The report comes too late: whether anything was taken is just what nobody can then know.',
     ],
     [
-      'Keep it shut until the run is done, even if it has to be without a reading.',
-      'A cut made blind spoils the spirit, and a fault left alone may be a leak. It is reported, and the run is stopped if need be.',
+      'Keep it shut until the run is done, and report the fault as soon as it is.',
+      'The lock is left alone, and rightly; but a fault that waits may be a leak, and a cut made blind spoils the spirit. It is reported at once, and the run is stopped if need be.',
     ],
     [
       'Have a trained fitter do it, and look on, so that nothing is taken.',

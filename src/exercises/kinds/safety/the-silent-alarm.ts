@@ -29,8 +29,8 @@ export default judged({
       'Only a meter for carbon dioxide measures the gas that harms here.',
     ],
     [
-      'Hold back at the door, and look for a meter that shows carbon dioxide.',
-      'An oxygen alarm set at 19.5 % stays silent in air that is already harmful.',
+      'Go back from the door into fresh air, and look for a meter that shows carbon dioxide.',
+      'An oxygen alarm set at 19.5 % stays silent in air that is already harmful. At the door 20.4 % may mean over 2 % of carbon dioxide, and 19.9 % some 5 %.',
     ],
     [
       'Tell the others that this meter does not show the gas that harms.',
@@ -48,7 +48,7 @@ export default judged({
     ],
     [
       'Have a trained colleague watch from the door, and call out to you.',
-      'A watcher does not make the air fit to breathe. It is measured first, and the permit says the rest.',
+      'A watcher does not make the air fit to breathe, and may stand in 2 to 5 % of carbon dioxide at the door already. It is measured first, and the permit says the rest.',
     ],
     [
       'Keep the door open for an hour, even if it is cold, and then go in.',

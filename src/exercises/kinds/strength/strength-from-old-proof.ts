@@ -26,7 +26,7 @@ export default sum({
     `A British cask book of ${year} gives a cask ${n(proof, 1)} degrees proof, and one % vol is 1.7553 degrees of that scale. How strong was the spirit in % vol?`,
   working: ({ proof }, answer) => [
     '% vol = degrees of former British proof ÷ 1.7553',
-    `${n(proof, 1)} ÷ 1.7553 = ${n(answer, 1)} % vol; from the legal definition itself, ${n(byDefinition(proof), 1)}`,
+    `${n(proof, 1)} ÷ 1.7553 = ${n(answer, 1)} % vol; from the legal definition itself, which takes volumes at 50 °F and not at 20 °C, ${n(byDefinition(proof), 1)}`,
   ],
   slips: [
     {
