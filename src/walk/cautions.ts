@@ -15,8 +15,8 @@ export const withEveryWalk: readonly (readonly [of: string, says: string])[] = [
   ['Drivers', 'Nobody who drives tastes; theirs goes home with them in a closed bottle.'],
   ['Age', 'Nobody under age is given a taste, and children stay beside an adult.'],
   ['Pregnancy', 'Ask before the nosing and the tasting, and offer something without alcohol.'],
-  ['Vapour', 'Phones, cameras, flames and sparks stay out wherever spirit may be in the air.'],
-  ['Carbon dioxide', 'In the tun room nobody leans over a washback; when an alarm sounds, all go out.'],
+  ['Vapour', 'Phones, cameras, flames and sparks stay out wherever spirit or dust may be in the air.'],
+  ['Carbon dioxide', 'Nobody leans over a washback, a steep or a tank; when an alarm sounds, all go out.'],
   ['Lifting', 'Visitors lift nothing, roll no cask and touch no valve.'],
   ['Alone', 'Nobody walks alone; count the party in and out of each room.'],
 ];
