@@ -133,7 +133,7 @@ export const most = {
 } as const;
 
 const usual: readonly (readonly [string, readonly Stage[], readonly Ban[]])[] = [
-  ['Malt barn', ['malting'], []],
+  ['Malt barn', ['malting'], ['phones', 'leaning']],
   ['Mill', ['milling'], ['phones']],
   ['Mash house', ['mashing'], ['leaning']],
   ['Tun room', ['fermenting'], ['leaning']],

@@ -129,7 +129,7 @@ export default defineCalculator({
     ];
   },
   remark: (_, result) =>
-    `Both stills take ${n(result.perAlcohol / MEGAJOULES_IN_KWH, 1)} kWh for a litre of pure alcohol; 6.66 kWh is an older figure for a whole trade (common practice), with all else that a house heats and all that it saves. Its cooling water came to some 190 L by totals of 2013 that may include other distilleries (derived). Heat already in hot spent lees and condenser water is the first to look for.`,
+    `Both stills take ${n(result.perAlcohol / MEGAJOULES_IN_KWH, 1)} kWh for a litre of pure alcohol; 6.66 kWh is an older figure for a whole trade (common practice), with all else that a house heats and all that it saves. All its water came to some 190 L by totals of 2013 that may include other distilleries (derived). Heat already in hot spent lees and condenser water is the first to look for.`,
   examples: [
     {
       given: {

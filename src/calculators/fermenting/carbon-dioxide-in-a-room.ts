@@ -6,7 +6,7 @@ import { hours, quantity, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 
 const EIGHT_HOURS = quantity('ppm', 5000); // limit over 8 hours, in common use; common practice
-const QUARTER_HOUR = quantity('ppm', 15_000); // limit over 15 minutes, in common use; common practice
+const QUARTER_HOUR = quantity('ppm', 15_000); // limit over 15 minutes in Britain; EH40
 const AT_ONCE = quantity('ppm', 40_000); // immediately dangerous to life or health; NIOSH, by an inspection reference
 const CHART_STEPS = 48;
 
@@ -35,7 +35,7 @@ export default defineCalculator({
   title: 'Carbon dioxide in a room',
   purpose:
     'Shows how fast a washback at its peak would spoil the air of a room, were that air mixed. It clears no room.',
-  sources: ['common-practice', 'niosh-co2', 'hse-co2', 'balling', 'memory'],
+  sources: ['common-practice', 'niosh-co2', 'hse-co2', 'eh40', 'balling', 'memory'],
   cautions: ['carbon-dioxide', 'confined-space'],
   inputs: {
     gas: {
@@ -112,7 +112,7 @@ export default defineCalculator({
       caption: 'Carbon dioxide in mixed air',
       limits: [
         { value: EIGHT_HOURS, label: 'limit over 8 hours', known: 'published' },
-        { value: QUARTER_HOUR, label: 'limit over 15 minutes', known: 'published' },
+        { value: QUARTER_HOUR, label: 'British limit over 15 minutes', known: 'published' },
       ],
       columns: [
         { kind: 'minutes', label: 'Minutes', values: at.map((hour) => 60 * hour) },

@@ -14,7 +14,7 @@ export default defineCalculator({
   stage: 'mashing',
   title: 'Warm enough, and not too warm',
   purpose:
-    'Follows a mash through its temperatures: whether the starch swells, and how much of each amylase survives.',
+    'Follows a mash through its temperatures: whether the starch gelatinises, and how much of each amylase survives.',
   sources: ['patindol-2012', 'rittenauer-2021', 'brandam-2003', 'maltose-2016'],
   cautions: ['hot-liquor'],
   inputs: {
@@ -33,7 +33,7 @@ export default defineCalculator({
     alpha: { kind: 'percent', label: 'Alpha-amylase still alive' },
     begun: {
       kind: 'percent',
-      label: 'Malts whose starch has begun to swell, of 25 tested',
+      label: 'Malts whose starch has begun to gelatinise, of 25 tested',
       digits: 0,
     },
     begunMash: { kind: 'percent', label: 'The same, in another laboratory’s small mashes', digits: 0 },
@@ -49,7 +49,7 @@ export default defineCalculator({
   steps: ({ rests }, result) => {
     const [first, second] = [ONSETS['patindol-2012'], ONSETS['rittenauer-2021']];
     return [
-      `Starch: 25 malts began to swell from ${first[0]} to ${first[1]} °C, another laboratory’s from ${second[0]} to ${second[1]} °C; spread evenly between, ${n(result.begun, 0)} and ${n(result.begunMash, 0)} % have begun at ${n(hottest(rests), 1)} °C`,
+      `Starch: 25 malts began to gelatinise from ${first[0]} to ${first[1]} °C, another laboratory’s from ${second[0]} to ${second[1]} °C; spread evenly between, ${n(result.begun, 0)} and ${n(result.begunMash, 0)} % have begun at ${n(hottest(rests), 1)} °C`,
       'Enzymes: at each temperature half is lost in the half-life, then half of the rest; left = ½ to the power (minutes ÷ half-life)',
       ...rests.map(
         ({ minutes, temperature }) =>
@@ -65,9 +65,9 @@ export default defineCalculator({
       return `Above ${HOTTEST_FOR_BETA} °C the constants for beta-amylase no longer hold: read its figure only as “little or none”. ${harsh}`;
     }
     if (begunMash === 0)
-      return `Neither laboratory saw starch swell as cool as this: the enzymes live, but have little to work on. ${harsh}`;
+      return `Neither laboratory saw starch gelatinise as cool as this: the enzymes live, but have little to work on. ${harsh}`;
     if (begun < 100)
-      return `In one of the laboratories some malts had not begun to swell at this temperature; test your own. ${harsh}`;
+      return `In one of the laboratories some malts had not begun to gelatinise at this temperature; test your own. ${harsh}`;
     return harsh;
   },
   chart: ({ rests }) => {
