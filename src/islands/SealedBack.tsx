@@ -1,7 +1,8 @@
 // Sealed answers that came back: opened with the key, marked here, and put into the class book.
-import { createSignal, For, Show } from 'solid-js';
+import { createSignal, For, lazy, Show, Suspense } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import type { Thing } from '../exercises/class/book.ts';
+import type { ClassBook, Thing } from '../exercises/class/book.ts';
+import type { Doubtful } from '../exercises/class/whose.ts';
 import { csvOf } from '../exercises/csv.ts';
 import { answersCode, missedIn, type Result } from '../exercises/result.ts';
 import { alikeNotes } from '../exercises/results-alike.ts';
@@ -12,6 +13,7 @@ import { unsealed } from '../handing/sealing.ts';
 import type { SecretKey } from '../handing/signing.ts';
 import { fromBase64url } from '../house/base64url.ts';
 import { FileField } from './FileField.tsx';
+import { keptList } from './handed-list.ts';
 import { fetchMarker } from './marker.ts';
 import { textOfFile } from './open-file.ts';
 import { timeText } from './own-taken.ts';
@@ -20,6 +22,8 @@ import { readSealedLink } from './sealed-address.ts';
 import type { Opened } from './sealed-draw.ts';
 import { keepSeal, keptSeals } from './seal-kept.ts';
 import { inWords, today } from './today.ts';
+
+const ClassDoubtful = lazy(() => import('./ClassDoubtful.tsx').then((part) => ({ default: part.ClassDoubtful }))); // prettier-ignore
 
 const LONGEST_PASTED = 600_000; // characters of hand-ins that are read: about a thousand
 const MOST_TOLD = 8;
@@ -41,6 +45,7 @@ export function SealedBack(props: { readonly key: SecretKey; readonly list: stri
   const [said, setSaid] = createSignal('');
   const [pasted, setPasted] = createSignal('');
   const [marked, setMarked] = createSignal<readonly Marked[]>([]);
+  const [doubtful, setDoubtful] = createSignal<{ readonly of: readonly Doubtful[]; readonly book: ClassBook }>(); // prettier-ignore
   const [notes, setNotes] = createSignal<readonly string[]>([]);
 
   /** The seals by which hand-ins can be opened: those kept here, and one that was opened from a file or link. */
@@ -97,8 +102,14 @@ export function SealedBack(props: { readonly key: SecretKey; readonly list: stri
       ...(told.length > MOST_TOLD ? [`${told.length - MOST_TOLD} more could not be opened.`] : []),
     ]);
   };
+  const keepIt = async (book: ClassBook, says: string) => {
+    const { keepBook } = await import('./class-kept.ts');
+    const { book: kept, isKept } = keepBook(book);
+    setSaid(isKept ? says : 'This browser does not keep the class book; save the table instead.');
+    return kept;
+  };
   const intoBook = async () => {
-    const [{ idOf, withThings, worksOf }, { gotOf, put, takenWords }, { keepBook, keptBook }] = await Promise.all([import('../exercises/class/book.ts'), import('../exercises/class/taken.ts'), import('./class-kept.ts')]); // prettier-ignore
+    const [{ idOf, withThings, worksOf }, { gotOf, put, takenWords }, { doubtsIn }, { keptBook }] = await Promise.all([import('../exercises/class/book.ts'), import('../exercises/class/put.ts'), import('../exercises/class/whose.ts'), import('./class-kept.ts')]); // prettier-ignore
     const { book } = keptBook();
     const sheetThings = Object.fromEntries(
       marked().map(({ of }): [string, Thing] => {
@@ -106,17 +117,18 @@ export function SealedBack(props: { readonly key: SecretKey; readonly list: stri
         return [there?.id ?? idOf('work', of.mark, ''), { is: 'work', kind: 'sheet', title: `${of.title} (sealed)`, day: there?.day ?? today(), mark: of.mark, address: '', passMark: of.passMark, marks: of.versions[0]!.map(({ marks }) => marks), kinds: of.versions.map((asked) => asked.map(({ question }) => question.kind)) }]; // prettier-ignore
       }),
     );
-    const taken = put(
-      withThings(book, sheetThings),
-      marked().filter(({ handIn }) => handIn.name !== '').map((each) => ({
-        name: each.handIn.name,
-        way: 'sealed' as const,
-        work: { kind: 'sheet' as const, title: each.of.title, mark: each.of.mark, address: '', day: each.handIn.day },
-        got: { ...gotOf(each.result), minutes: Math.min(LONGEST, minutesOf(each)) },
-      })),
-    ); // prettier-ignore
-    const { isKept } = keepBook(taken.book);
-    setSaid(isKept ? takenWords(taken.added, taken.known) : 'This browser does not keep the class book; save the table instead.'); // prettier-ignore
+    const idOfSheet = new Map(marked().map(({ of, handIn }) => [of.mark, handIn.sheet]));
+    const found = marked().filter(({ handIn }) => handIn.name !== '').sort((a, b) => a.handIn.handedIn - b.handIn.handedIn).map((each) => ({
+      name: each.handIn.name,
+      way: 'sealed' as const,
+      work: { kind: 'sheet' as const, title: each.of.title, mark: each.of.mark, address: '', day: each.handIn.day },
+      got: { ...gotOf(each.result), minutes: Math.min(LONGEST, minutesOf(each)) },
+    })); // prettier-ignore
+    const withSheets = withThings(book, sheetThings);
+    const { sure, doubtful } = doubtsIn(withSheets, found, ({ work }) => keptList(idOfSheet.get(work.mark) ?? '') ?? ''); // prettier-ignore
+    const taken = put(withSheets, sure);
+    const kept = await keepIt(taken.book, sure.length === 0 && doubtful.length > 0 ? '' : takenWords(taken.added, taken.known)); // prettier-ignore
+    setDoubtful(doubtful.length > 0 ? { of: doubtful, book: kept } : undefined);
   };
   const outcome = ({ isPass }: Marked) => (isPass === undefined ? '' : isPass ? 'pass' : 'not yet');
   const minutesOf = ({ handIn }: Marked) =>
@@ -217,6 +229,20 @@ export function SealedBack(props: { readonly key: SecretKey; readonly list: stri
       <p id="sealed-back-said" role="status">
         {said()}
       </p>
+      <Suspense>
+        <Show when={doubtful()}>
+          {(now) => (
+            <ClassDoubtful
+              doubtful={now().of}
+              book={() => now().book}
+              answer={async (rest, says, book) => {
+                setDoubtful({ of: rest, book: book ? await keepIt(book, says) : now().book });
+                if (!book) setSaid(says);
+              }}
+            />
+          )}
+        </Show>
+      </Suspense>
     </section>
   );
 }
