@@ -6,6 +6,7 @@ import { confusions, sixOn, taughtOf } from '../../src/exercises/class/confuses.
 import { alikePeople, followed, freeId, given, isAlike, joinedPeople, keptApart, renamed } from '../../src/exercises/class/names.ts'; // prettier-ignore
 import { ofOne } from '../../src/exercises/class/of-one.ts';
 import { nameOn, readAnyRecord, seenOf, withSeen } from '../../src/exercises/class/seen.ts';
+import { namesPut } from '../../src/exercises/class/names-put.ts';
 import { put, type Found } from '../../src/exercises/class/put.ts';
 import { withPasted } from '../../src/exercises/class/taken.ts';
 import { whoseWords, type Doubtful } from '../../src/exercises/class/whose.ts';
@@ -399,5 +400,17 @@ describe('attempts at several versions of one sheet', () => {
     const una = (version: number, attempt: number, day: string) => code('Una', { version, attempt, day, answers: answersCode([`${version} ${attempt}`]) }); // prettier-ignore
     const { book } = paste(empty, [una(1, 1, '2026-05-14'), una(2, 1, '2026-05-15'), una(2, 2, '2026-05-16')].join('\n')); // prettier-ignore
     expect(attempts(book)).toEqual([[1, 1, undefined], [2, 2, 1], [2, 3, 2]]); // prettier-ignore
+  });
+});
+
+describe('names typed at once', () => {
+  test('stand once each, and one that stands twice is told', () => {
+    const { book, says } = namesPut(empty, 'Una, Liv Dahlby; Bo\nliv  dahlby', 'trainee');
+    expect(peopleOf(book).map(({ name }) => name)).toEqual(['Bo', 'Liv Dahlby', 'Una']);
+    expect(says).toBe('3 people were put in. Liv Dahlby stands twice: put in once; write something behind the name if they are two.'); // prettier-ignore
+  });
+  test('that are in the book already change nothing', () => {
+    const { book } = namesPut(empty, 'Una', 'trainee');
+    expect(namesPut(book, 'una, UNA', 'trainer')).toEqual({ book, says: 'In the book already: una, UNA.' });
   });
 });
