@@ -58,12 +58,19 @@ describe('lines of the fault desk and of shifts', () => {
     ['of more than all points', `Åsa: ${line.replace(': 86', ': 186')}`, /no whole line/],
     ['of no day', `Åsa: ${line.replace('05-15', '15-45')}`, /no whole line/],
     ['of nobody', line, /does not say whose it is/],
-    ['of words', 'these are some words that were pasted', /not a whole result code/],
+    ['of words', 'these are some words that were pasted', /^1 line without a code was passed over/],
   ])('one that is %s gives one sentence', (_, text, says) => {
     const { book, notes } = paste(empty, text);
     expect(book).toEqual(empty);
     expect(notes).toHaveLength(1);
     expect(notes[0]).toMatch(says);
+  });
+  test('a code that a mail broke is joined, and lines without one are counted', () => {
+    const una = code('Una Marsh');
+    const broken = `${una.slice(0, 12)}\n> ${una.slice(12, 20)}\n${una.slice(20)}`;
+    const { book, notes } = paste(empty, `From: una@post.example\nGood morning\n${broken}\nBo: ${code('').slice(0, 15)}\n${code('').slice(15)}\nUna`); // prettier-ignore
+    expect(peopleOf(book).map(({ name }) => name)).toEqual(['Bo', 'Una Marsh']);
+    expect(notes).toEqual(['2 results are in the class book now.', 'New in the class: Una Marsh, Bo.', '3 lines without a code were passed over.']); // prettier-ignore
   });
   test('words beside a code are told, and the code is taken', () => {
     const { book, notes } = paste(empty, `Una ${code('Una Marsh')}`);

@@ -21,6 +21,7 @@ const ITS_WORD = 'as the trainee’s own machine says';
 const NAMED = /^(.{1,60}?):\s+(\S+)$/;
 const LONGEST = 400_000; // characters of what is pasted
 const MOST_TOLD = 8;
+const MOST_PIECES = 12; // lines into which a mail breaks a code of at most a thousand signs
 
 /** The line of a shift or of a case at the fault desk; a sentence where it is damaged or nobody's, undefined where it is neither. */
 function lineIn(line: string): Found | string | undefined {
@@ -41,6 +42,26 @@ function lineIn(line: string): Found | string | undefined {
       note: shift ? ITS_WORD : `${more}, ${ITS_WORD}`,
     },
   };
+} // prettier-ignore
+
+/** The lines of what was pasted; a code that a mail broke stands on one where that gives a sound one. */
+function linesIn(text: string): readonly string[] {
+  const lines = text.split('\n').map((each) => each.replace(/^[>\s]+/, '').trim()).filter(Boolean);
+  for (let i = 0; i + 1 < lines.length; i++) {
+    const begun = /(?:^|\s)([0-9a-z]{2,7}-\S*)$/.exec(lines[i]!)?.[1];
+    if (begun === undefined || typeof readResult(begun) !== 'string') continue;
+    let joined = begun;
+    for (let pieces = 1; pieces <= MOST_PIECES && i + pieces < lines.length; pieces++) {
+      const [first = '', ...others] = lines[i + pieces]!.split(/\s+/);
+      joined += first;
+      if (typeof readResult(joined) !== 'string') {
+        lines.splice(i, pieces + 1, lines[i]! + joined.slice(begun.length), ...(others.length > 0 ? [others.join(' ')] : []));
+        break;
+      }
+      if (others.length > 0) break;
+    }
+  }
+  return lines;
 } // prettier-ignore
 
 /** Takes what was pasted; says what was taken and what was not, and whose it is to be asked by the lists of who gets which version. */
@@ -66,21 +87,20 @@ export function withPasted(
       got: gotOf(result),
     });
   };
-  for (const line of text.slice(0, LONGEST).split('\n').map((each) => each.trim()).filter(Boolean)) {
+  let passedOver = 0;
+  for (const line of linesIn(text.slice(0, LONGEST))) {
     const told = lineIn(line);
+    const named = NAMED.exec(line);
+    const words = line.split(/\s+/);
+    const codes = words.filter((each) => CODE_LIKE.test(each));
     if (typeof told === 'string') notes.push(told);
     else if (told) found.push(told);
+    else if (codes.length === 0) passedOver++;
+    else if (named) take(named[2]!, named[1]);
     else {
-      const named = NAMED.exec(line);
-      const words = line.split(/\s+/);
-      const codes = words.filter((each) => CODE_LIKE.test(each));
-      if (named) take(named[2]!, named[1]);
-      else if (codes.length === 0) take(line);
-      else {
-        for (const code of codes) take(code);
-        const beside = words.filter((each) => !codes.includes(each)).join(' ');
-        if (beside !== '') notes.push(`“${shown(beside)}” stands beside a code and was not read: a name before a code needs a colon.`);
-      }
+      for (const code of codes) take(code);
+      const beside = words.filter((each) => !codes.includes(each)).join(' ');
+      if (beside !== '') notes.push(`“${shown(beside)}” stands beside a code and was not read: a name before a code needs a colon.`);
     }
   }
   if (text.length > LONGEST) notes.push(`What was pasted has ${text.length} characters; the first ${LONGEST} are read.`);
@@ -94,6 +114,7 @@ export function withPasted(
       ...(sure.length > 0 ? [takenWords(added, known)] : []),
       ...(newPeople.length > 0 ? [`New in the class: ${newPeople.slice(0, 20).join(', ')}${newPeople.length > 20 ? ` and ${newPeople.length - 20} more` : ''}.`] : []),
       ...told,
+      ...(passedOver > 0 ? [`${passedOver} ${passedOver === 1 ? 'line' : 'lines'} without a code ${passedOver === 1 ? 'was' : 'were'} passed over.`] : []),
     ],
   };
 } // prettier-ignore
