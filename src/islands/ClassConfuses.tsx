@@ -1,14 +1,15 @@
 // What a class confuses: the kinds most missed, six questions on them, and a lesson of ten minutes with a worked example.
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
 import { confusions, SIX, sixOn, taughtOf, tenMinutes, untold } from '../exercises/class/confuses.ts';
 import type { ClassBook } from '../exercises/class/book.ts';
+import { mistakeWords, ownAskedIn, placeOf, type OwnKnown } from '../exercises/class/own-words.ts';
 import { GENERATOR } from '../exercises/draw.ts';
-import { families } from '../exercises/families.ts';
 import { askingOwn, settling, type OwnAsked } from '../exercises/own/own-sheet.ts';
 import { kindsOf } from '../exercises/kinds/later.ts';
 import { passageOf } from '../exercises/passages.ts';
 import { formatNumber } from '../core/format.ts';
 import { chanceId } from './class-kept.ts';
+import { ownOf } from './class-own.ts';
 import { ownLink } from './own-address.ts';
 import { PaperQuestion } from './PaperQuestion.tsx';
 import { drawnInSteps } from './use-kinds.ts';
@@ -43,7 +44,9 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
     const ids = (wrong.length > 0 ? wrong : missed()).map(({ kind }) => kind);
     return taughtOf(ids.filter((id) => kinds().has(id) && kinds().get(id)!.until === undefined), (id) => kinds().get(id)!.topic === 'safety'); // prettier-ignore
   });
-  const titleOf = (id: string) => kinds().get(id)?.title ?? 'A question of the trainer’s own';
+  const [own, setOwn] = createSignal<OwnKnown>(new Map());
+  createEffect(on(() => [...ownAskedIn(props.book)].join(), () => void ownOf(props.book).then(setOwn, () => undefined))); // prettier-ignore
+  const titleOf = (id: string) => kinds().get(id)?.title ?? own().get(id)?.title ?? placeOf(props.book, id);
   /** The passages of the first kinds, each once. */
   const passages = () => {
     const found = new Map<string, string[]>();
@@ -102,7 +105,9 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
                     <td>{each.people.join(', ')}</td>
                     <td>{each.blank === 0 ? '' : `${each.blank}: ${each.blankBy.join(', ')}`}</td>
                     <td>
-                      {each.families.map(([family, times]) => `${families[family]} (${times})`).join('; ')}
+                      {each.families
+                        .map(([family, times]) => `${mistakeWords(each.kind, family, own())} (${times})`)
+                        .join('; ')}
                     </td>
                   </tr>
                 )}

@@ -1,8 +1,8 @@
 // The people of a class, and the sheets, shifts and tasks that were set for it.
 import { createSignal, For, Show, type JSX } from 'solid-js';
-import { idOf, peopleOf, roles, sameName, withoutThing, withThings, workKinds, worksOf, type ClassBook, type Role, type Thing, type WorkKind } from '../exercises/class/book.ts'; // prettier-ignore
-import { freeId, idByName } from '../exercises/class/names.ts';
-import { LONGEST_LINE, LONGEST_NAME } from '../exercises/class/text.ts';
+import { idOf, peopleOf, roles, withoutThing, withThings, workKinds, worksOf, type ClassBook, type Role, type Thing, type WorkKind } from '../exercises/class/book.ts'; // prettier-ignore
+import { namesPut } from '../exercises/class/names-put.ts';
+import { LONGEST_LINE } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { sheetAt } from './class-sheets-later.ts';
 import { ClassUndo, takenOut, type Done } from './ClassUndo.tsx';
@@ -31,20 +31,10 @@ export function ClassPeople(props: {
   const [done, setDone] = createSignal<Done>({ says: '' }); // what came of what was set
   let heading: HTMLHeadingElement | undefined;
   const addPeople = () => {
-    const there = idByName(props.book);
-    const given = names().split(/[\n;,]/).map((each) => oneLine(each).slice(0, LONGEST_NAME).trim()).filter((each) => each !== ''); // prettier-ignore
-    const wanted = given.filter((each) => !there.has(sameName(each)));
-    const known = [...new Set(given.filter((each) => there.has(sameName(each))))];
-    const things = Object.fromEntries(wanted.map((name): [string, Thing] => [freeId(props.book, name), { is: 'person', name, role: role() }])); // prettier-ignore
-    const count = Object.keys(things).length;
+    const { book, says } = namesPut(props.book, names(), role());
     setNames('');
-    if (count > 0) props.change(withThings(props.book, things));
-    setPut({
-      says: [
-        ...(count > 0 ? [`${count} ${count === 1 ? 'person was' : 'people were'} put in.`] : []),
-        ...(known.length > 0 ? [`In the book already: ${known.slice(0, 10).join(', ')}.`] : []),
-      ].join(' '),
-    });
+    if (book !== props.book) props.change(book);
+    setPut({ says });
   };
   const addSheet = async () => {
     setProblem('');

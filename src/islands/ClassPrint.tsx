@@ -2,14 +2,17 @@
 import { createSignal, Show, type Component } from 'solid-js';
 import { peopleOf } from '../exercises/class/book.ts';
 import { useHouse } from '../browser/house-store.ts';
+import type { OwnKnown } from '../exercises/class/own-words.ts';
 import { ClassChoice } from './ClassChoice.tsx';
+import { ownOf } from './class-own.ts';
 import type { ClassRecordOf } from './ClassRecord.tsx';
 import { printPart } from './print-part.ts';
 
-export function ClassPrint(props: Omit<ClassRecordOf, 'person' | 'houseName'>) {
+export function ClassPrint(props: Omit<ClassRecordOf, 'person' | 'houseName' | 'own'>) {
   const { name } = useHouse();
   const [chosen, setChosen] = createSignal<string>();
   const [Paper, setPaper] = createSignal<Component<ClassRecordOf>>();
+  const [own, setOwn] = createSignal<OwnKnown>(new Map());
   const [isPrinting, setPrinting] = createSignal(false);
   const [said, setSaid] = createSignal('');
   const people = () => peopleOf(props.book);
@@ -20,6 +23,7 @@ export function ClassPrint(props: Omit<ClassRecordOf, 'person' | 'houseName'>) {
     const part = await import('./ClassRecord.tsx').catch(() => undefined);
     if (!part) return void setSaid('A part of the book did not come; load the page again.');
     setSaid('');
+    setOwn(await ownOf(props.book).catch(() => new Map()));
     setPaper(() => part.ClassRecord);
     setPrinting(true);
     addEventListener('afterprint', () => setPrinting(false), { once: true });
@@ -45,7 +49,7 @@ export function ClassPrint(props: Omit<ClassRecordOf, 'person' | 'houseName'>) {
         <p role="status">{said()}</p>
       </section>
       <Show when={isPrinting() && Paper()} keyed>
-        {(Record) => <Record {...props} person={who()} houseName={name()} />}
+        {(Record) => <Record {...props} person={who()} houseName={name()} own={own()} />}
       </Show>
     </>
   );

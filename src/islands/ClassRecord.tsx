@@ -4,6 +4,7 @@ import { formatNumber } from '../core/format.ts';
 import { settingsOf, type ClassBook } from '../exercises/class/book.ts';
 import { stateOn } from '../exercises/class/competence.ts';
 import { modesProve, ofOne, wayWords, type LineOf, type Sitting } from '../exercises/class/of-one.ts';
+import type { OwnKnown } from '../exercises/class/own-words.ts';
 import { wholeRecord } from '../exercises/class/seen.ts';
 import { kindsOf } from '../exercises/kinds/later.ts';
 import { particulars } from '../exercises/observed/record.ts';
@@ -20,6 +21,8 @@ export interface ClassRecordOf {
   readonly list: string;
   readonly tasks: TaskNames;
   readonly houseName: string;
+  /** Questions of the trainer's own that are known here. */
+  readonly own: OwnKnown;
 }
 
 const onDay = (day: string) => (day === '' ? 'not said' : inWords(day));
@@ -32,8 +35,11 @@ export function ClassRecord(props: ClassRecordOf) {
   const settings = () => settingsOf(props.book);
   const titles = new Map(kindsOf(props.list).map(({ id, title }) => [id, title]));
   const titled = ({ kinds }: LineOf, number: number) => {
-    const title = titles.get(kinds[number - 1] ?? '');
-    return title === undefined ? String(number) : `${number} ${title.toLowerCase()}`;
+    const kind = kinds[number - 1] ?? '';
+    const own = props.own.get(kind)?.title;
+    if (own !== undefined) return `${number} ${own}`;
+    const title = titles.get(kind);
+    return title === undefined ? `question ${number}` : `${number} ${title.toLowerCase()}`;
   };
   const missed = (line: LineOf) =>
     line.missed === undefined

@@ -1,5 +1,5 @@
 // Results of a class: pasted many at once or written down, shown as a picture of who × what and as the table that says the same.
-import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import {
   idOf,
@@ -19,11 +19,15 @@ import {
   type Scored,
 } from '../exercises/class/counts.ts';
 import { withPasted } from '../exercises/class/taken.ts';
+import type { Doubtful } from '../exercises/class/whose.ts';
 import { sheetAt } from './class-sheets-later.ts';
 import { ClassChoice } from './ClassChoice.tsx';
+import { keptList } from './handed-list.ts';
 import { saveFile } from './save-file.ts';
 import { sheetsSet } from './sheets-set.ts';
 import { inWords, today } from './today.ts';
+
+const ClassDoubtful = lazy(() => import('./ClassDoubtful.tsx').then((part) => ({ default: part.ClassDoubtful }))); // prettier-ignore
 
 const [SIDE, GAP, NAMES, HEAD] = [26, 4, 130, 24]; // of the picture, in its own units
 const LONGEST_SHOWN = 18; // signs of a name beside the picture
@@ -118,6 +122,7 @@ export function ClassResults(props: {
 }) {
   const [pasted, setPasted] = createSignal('');
   const [notes, setNotes] = createSignal<readonly string[]>([]);
+  const [doubtful, setDoubtful] = createSignal<readonly Doubtful[]>([]);
   const [hand, setHand] = createSignal(''); // what came of the result written by hand
   const [person, setPerson] = createSignal('');
   const [work, setWork] = createSignal('');
@@ -127,9 +132,13 @@ export function ClassResults(props: {
 
   const take = async () => {
     const known = sheetsSet();
-    const { book, notes } = withPasted(props.book, pasted(), today(), (mark) => known.find((each) => each.mark === mark)); // prettier-ignore
+    const { book, notes, doubtful } = withPasted(props.book, pasted(), today(), (mark) => known.find((each) => each.mark === mark), (mark) => keptList(mark) ?? ''); // prettier-ignore
     setNotes(notes);
+    setDoubtful(doubtful);
     setPasted('');
+    await changeWith(book);
+  };
+  const changeWith = async (book: ClassBook) => {
     props.change(book);
     // What a sheet asks is drawn once it is known where it is.
     for (const { id, address, kinds, kind, day } of worksOf(book)) {
@@ -193,6 +202,19 @@ export function ClassResults(props: {
         <div id="class-notes" role="status">
           <For each={notes()}>{(note) => <p>{note}</p>}</For>
         </div>
+        <Suspense>
+          <Show when={doubtful().length > 0}>
+            <ClassDoubtful
+              doubtful={doubtful()}
+              book={() => props.book}
+              answer={(rest, says, book) => {
+                setDoubtful(rest);
+                setNotes([says]);
+                if (book) void changeWith(book);
+              }}
+            />
+          </Show>
+        </Suspense>
         {props.children}
         <p class="small">
           A code is marked by the trainee’s own machine, and its day is by that machine’s clock. A name before

@@ -1,7 +1,7 @@
 // Who gets which version of a sheet: a list of names to fill in or take from the class book, to print and to copy with the links.
 import { createEffect, createSignal, For, on, Show } from 'solid-js';
 import { amissIn, handedOut, linesOf, LONGEST_NAMES } from '../exercises/handed-out.ts';
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepList, keptList } from './handed-list.ts';
 import { printPart } from './print-part.ts';
 
 export interface HandOutProps {
@@ -12,16 +12,15 @@ export interface HandOutProps {
   /** The whole address of each version, from the first; nothing, or a sentence, where there is none. */
   readonly links: () => Promise<readonly string[] | string | undefined>;
 }
-const keyOfList = (mark: string) => keyOf(`handed-out/${mark}`);
 
 export function HandOut(props: HandOutProps) {
   const [names, setNames] = createSignal('');
   const [said, setSaid] = createSignal('');
-  createEffect(on(() => props.mark, (mark) => setNames(keptText(keyOfList(mark)) ?? names()))); // prettier-ignore
+  createEffect(on(() => props.mark, (mark) => setNames(keptList(mark) ?? names()))); // prettier-ignore
   const handed = () => handedOut(names(), props.versions);
   const change = (text: string) => {
     setNames(text);
-    setSaid(keepText(keyOfList(props.mark), text) ? '' : 'This browser does not keep the list: print or copy it.'); // prettier-ignore
+    setSaid(keepList(props.mark, text) ? '' : 'This browser does not keep the list: print or copy it.'); // prettier-ignore
   };
   const fromClass = async () => {
     const [{ keptBook }, { peopleOf }] = await Promise.all([import('./class-kept.ts'), import('../exercises/class/book.ts')]); // prettier-ignore
@@ -32,6 +31,7 @@ export function HandOut(props: HandOutProps) {
   const copy = async () => {
     const links = await props.links();
     if (typeof links !== 'object') return void setSaid(links ?? 'The sheet is still being drawn; try again in a moment.'); // prettier-ignore
+    keepList(props.mark, names()); // it may have been carried over from the sheet as it was
     const lines = linesOf(handed(), (version) => links[version - 1]!);
     try {
       await navigator.clipboard.writeText(lines);
@@ -60,7 +60,14 @@ export function HandOut(props: HandOutProps) {
         <button type="button" disabled={handed().length === 0} onClick={() => void copy()}>
           Copy it with the links
         </button>
-        <button type="button" disabled={handed().length === 0} onClick={() => printPart('handed-out')}>
+        <button
+          type="button"
+          disabled={handed().length === 0}
+          onClick={() => {
+            keepList(props.mark, names());
+            printPart('handed-out');
+          }}
+        >
           Print it
         </button>
       </p>

@@ -5,7 +5,7 @@ import { canSign, fingerprint, publicOf, type SecretKey } from '../handing/signi
 import { FileField } from './FileField.tsx';
 import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
-import { keepSealKey, keptSealKey } from './seal-kept.ts';
+import { isKeptKey, keepSealKey, keptSealKey } from './seal-kept.ts';
 import { isSheetToSeal } from './sealed-address.ts';
 import { SealedBack } from './SealedBack.tsx';
 import { SealedMake } from './SealedMake.tsx';
@@ -63,9 +63,11 @@ export default function SealedDesk(props: { readonly list: string }) {
               else
                 await takeKey(
                   read,
-                  key()
-                    ? 'The key is open. The one that was here before is set aside in this browser.'
-                    : 'The key is open.',
+                  isKeptKey(read)
+                    ? 'This is the key that is here already; nothing has changed.'
+                    : key()
+                      ? 'The key is open. The one that was here before is set aside in this browser.'
+                      : 'The key is open.',
                 );
             }}
           />

@@ -1,7 +1,15 @@
 // Sealing a sheet, and the sheets that were sealed in this browser, with the links that are handed out.
-import { createSignal, For, onMount, Show } from 'solid-js';
-import { onlyVersion, readSealed, sealedText, type SealedSheet } from '../exercises/sealed/sealed-sheet.ts';
+import { createEffect, createSignal, For, on, onMount, Show } from 'solid-js';
+import {
+  onlyVersion,
+  readSealed,
+  rulesTyped,
+  sealedText,
+  type SealedRules,
+  type SealedSheet,
+} from '../exercises/sealed/sealed-sheet.ts';
 import type { OwnSheet } from '../exercises/own/own-sheet.ts';
+import { pinnedWarning } from '../exercises/own/pinned.ts';
 import type { SecretKey } from '../handing/signing.ts';
 import { copyAddress } from './copy-address.ts';
 import { FileField } from './FileField.tsx';
@@ -31,12 +39,40 @@ async function linksOf(sealed: SealedSheet): Promise<Pick<Made, 'all' | 'ones'>>
   };
 }
 
+function RuleField(props: {
+  readonly id: string;
+  readonly label: string;
+  readonly value: string;
+  readonly set: (text: string) => void;
+}) {
+  return (
+    <div class="field">
+      <label for={props.id}>{props.label}</label>
+      <input
+        id={props.id}
+        class="words"
+        type="text"
+        inputmode="numeric"
+        maxlength="4"
+        autocomplete="off"
+        aria-describedby="sealed-said"
+        value={props.value}
+        onInput={(event) => props.set(event.currentTarget.value)}
+      />
+    </div>
+  );
+}
+
 export function SealedMake(props: { readonly key: SecretKey; readonly list: string }) {
   const [said, setSaid] = createSignal('');
   const [address, setAddress] = createSignal('');
   const [title, setTitle] = createSignal('');
   const [chosen, setChosen] = createSignal('');
   const [titles, setTitles] = createSignal<readonly string[]>([]);
+  const [minutes, setMinutes] = createSignal('');
+  const [passMark, setPassMark] = createSignal('');
+  const [about, setAbout] = createSignal<SealedRules & { readonly warning: string }>(); // of the sheet that is chosen
+  let asked = 0;
   const [fromFile, setFromFile] = createSignal<OwnSheet>();
   const [made, setMade] = createSignal<Made>();
   const [kept, setKept] = createSignal(keptSeals());
@@ -60,6 +96,7 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
     setAddress(from.address ?? '');
     setFromFile(from.own);
   };
+  const isChosen = () => chosen() !== '' || address().trim() !== '' || fromFile() !== undefined;
   const wanted = async (): Promise<Sealable | string> => {
     if (fromFile()) return { own: fromFile()! };
     if (chosen() !== '') {
@@ -77,8 +114,19 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
     if (!read) return 'Choose a sheet, or paste the whole link to one.';
     return 'problem' in read ? read.problem : { sheet: read.sheet };
   };
+  createEffect(
+    on([chosen, address, fromFile], async () => {
+      setAbout(undefined);
+      const mine = ++asked;
+      const from = isChosen() ? await wanted().catch(() => '') : '';
+      if (mine !== asked || typeof from === 'string') return;
+      setAbout('own' in from ? { ...from.own, warning: pinnedWarning(from.own) } : { minutes: 0, passMark: 0, warning: '' }); // prettier-ignore
+    }),
+  );
   const sealIt = async (from: Sealable | string) => {
     if (typeof from === 'string') return void setSaid(from);
+    const rules = rulesTyped(minutes(), passMark());
+    if (typeof rules === 'string') return void setSaid(rules);
     setSaid('The sheet is being drawn and sealed …');
     const { sealSheet } = await import('./sealed-draw.ts');
     const found = await sealSheet(
@@ -86,6 +134,7 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
       props.key,
       'own' in from ? from.own.title : title().trim(),
       props.list,
+      rules,
     );
     if (typeof found === 'string') return void setSaid(found);
     const { sealed, drawn } = found;
@@ -180,27 +229,45 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
             }}
           />
         </div>
+        <Show when={about()?.minutes === 0}>
+          <RuleField
+            id="sealed-minutes"
+            label="Minutes allowed, empty for no limit"
+            value={minutes()}
+            set={setMinutes}
+          />
+        </Show>
+        <Show when={about()?.passMark === 0}>
+          <RuleField
+            id="sealed-pass"
+            label="Pass mark in % of the marks, empty for none"
+            value={passMark()}
+            set={setPassMark}
+          />
+        </Show>
+        <Show when={about()?.warning}>
+          <p class="remark" role="alert">
+            {about()!.warning}
+          </p>
+        </Show>
         <p class="actions">
-          <button
-            type="button"
-            disabled={chosen() === '' && address().trim() === '' && !fromFile()}
-            onClick={() => void wanted().then(sealIt)}
-          >
-            Draw it anew and seal it
+          <button type="button" disabled={!isChosen()} onClick={() => void wanted().then(sealIt)}>
+            {about()?.warning ? 'Seal it as it is' : 'Draw it anew and seal it'}
           </button>
         </p>
       </form>
       <p class="small">
         It is drawn anew under a name made by chance, so that nobody can draw it again by guessing the name. A
-        sheet with numbers that you kept stays as it is.
+        sheet with draws that you kept stays as it is: whoever has seen it knows its numbers.
       </p>
       <Show when={made()}>
         {(now) => (
           <>
             <p>
               “{now().sealed.title}”, sealed on {inWords(now().day)}: {now().sealed.versions.length}{' '}
-              {now().sealed.versions.length === 1 ? 'version' : 'versions'}. A link to all has{' '}
-              {addressOf(now().all).length} characters, a link to one at most{' '}
+              {now().sealed.versions.length === 1 ? 'version' : 'versions'}
+              {now().sealed.minutes > 0 ? `, ${now().sealed.minutes} minutes` : ', no time limit'}. A link to
+              all has {addressOf(now().all).length} characters, a link to one at most{' '}
               {addressOf(now().ones.reduce((a, b) => (a.length > b.length ? a : b))).length}.{' '}
               <Show when={now().desk}>
                 {(desk) => (

@@ -12,6 +12,11 @@ export function keptSealKey(): SecretKey | string | undefined {
   const text = keptText(KEY);
   return text === null ? undefined : readSealKey(text);
 }
+/** Whether it is the key that is kept here. */
+export const isKeptKey = (key: SecretKey): boolean => {
+  const kept = keptSealKey();
+  return typeof kept === 'object' && sealKeyText(kept) === sealKeyText(key);
+};
 /** Keeps a key; another that was kept before it is set aside, as answers may still come that only it opens. */
 export function keepSealKey(key: SecretKey): boolean {
   const [before, text] = [keptText(KEY), sealKeyText(key)];

@@ -3,9 +3,10 @@ import { GENERATOR } from '../exercises/draw.ts';
 import { kindsOf } from '../exercises/kinds/later.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import { askingOwn, settling, type OwnSheet } from '../exercises/own/own-sheet.ts';
+import { pinnedIn } from '../exercises/own/pinned.ts';
 import { ownMark, ownSheetText, readOwnSheet } from '../exercises/own/own-text.ts';
 import type { Question } from '../exercises/question.ts';
-import { aboutSource, askedOnly, readSource, seenText, sourceText, type SealedSheet, type SealedSource } from '../exercises/sealed/sealed-sheet.ts'; // prettier-ignore
+import { aboutSource, askedOnly, readSource, rulesOf, seenText, sourceText, type SealedRules, type SealedSheet, type SealedSource } from '../exercises/sealed/sealed-sheet.ts'; // prettier-ignore
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { asking, fingerprint, fixing, type Worksheet } from '../exercises/worksheet.ts';
 import { digestOf, sealedTo, unsealed } from '../handing/sealing.ts';
@@ -68,8 +69,8 @@ async function drawn(source: SealedSource['sheet'], list: string): Promise<Drawn
 /** The sheet drawn anew under a name made by chance, which nobody can guess; one whose questions keep their numbers stays as it is. */
 async function anew(from: Sealable, list: string): Promise<SealedSource['sheet'] | string> {
   if ('own' in from) {
-    const { notes, ...own } = from.own;
-    if (own.items.some(({ kept }) => kept !== undefined) && notes) return { own: ownSheetText(from.own) };
+    const { notes: _, ...own } = from.own;
+    if (pinnedIn(from.own) > 0) return { own: ownSheetText(from.own) };
     await lineReady(own.house);
     const kinds = await kindsById(list, own.own).catch(() => undefined);
     const made = kinds && (await drawnInSteps(settling({ ...own, seed: chanceId(SEED_SIGNS), generator: GENERATOR }, kinds), [])); // prettier-ignore
@@ -83,18 +84,19 @@ async function anew(from: Sealable, list: string): Promise<SealedSource['sheet']
   return made ? { link: sheetLink(made) } : LOST;
 }
 
-/** Seals a sheet to a key; a sentence when it cannot be. */
-export async function sealSheet(from: Sealable, key: SecretKey, title: string, list: string): Promise<{ readonly sealed: SealedSheet; readonly drawn: Drawn } | string> {
+/** Seals a sheet to a key, with a time and a pass mark where it has none; a sentence when it cannot be. */
+export async function sealSheet(from: Sealable, key: SecretKey, title: string, list: string, set?: SealedRules): Promise<{ readonly sealed: SealedSheet; readonly drawn: Drawn } | string> {
   const sheet = await anew(from, list);
   if (typeof sheet === 'string') return sheet;
-  const of = await drawn(sheet, list);
-  if (typeof of === 'string') return of;
+  const as = await drawn(sheet, list);
+  if (typeof as === 'string') return as;
+  const of = { ...as, ...rulesOf(as, set) };
   if (of.versions.some((asked) => asked.length === 0)) return 'This sheet has no questions.';
   const id = chanceId();
   const versions = of.versions.map((asked, i) => ({ version: i + 1, questions: asked.map(({ question, marks }) => askedOnly(question, marks)) }));
   const seen: Record<string, string> = {};
   for (const { version, questions } of versions) seen[version] = await digestOf(seenText(questions));
-  const seal = await sealedTo(publicOf(key), aboutSource(id), packedBytes(sourceText({ sheet, seen })));
+  const seal = await sealedTo(publicOf(key), aboutSource(id), packedBytes(sourceText({ sheet, seen, ...(set && set.minutes + set.passMark > 0 ? { rules: set } : {}) })));
   return { sealed: { id, title: title || of.title, minutes: of.minutes, to: publicOf(key), versions, seal: toBase64url(seal) }, drawn: of };
 } // prettier-ignore
 
@@ -126,5 +128,5 @@ export async function openSheet(
   const source = await sourceIn(id, seal, key);
   if (typeof source === 'string') return source;
   const of = await drawn(source.sheet, list);
-  return typeof of === 'string' ? of : { ...of, seen: source.seen };
+  return typeof of === 'string' ? of : { ...of, ...rulesOf(of, source.rules), seen: source.seen };
 }

@@ -6,7 +6,10 @@ import { confusions, sixOn, taughtOf } from '../../src/exercises/class/confuses.
 import { alikePeople, followed, freeId, given, isAlike, joinedPeople, keptApart, renamed } from '../../src/exercises/class/names.ts'; // prettier-ignore
 import { ofOne } from '../../src/exercises/class/of-one.ts';
 import { nameOn, readAnyRecord, seenOf, withSeen } from '../../src/exercises/class/seen.ts';
+import { namesPut } from '../../src/exercises/class/names-put.ts';
+import { put, type Found } from '../../src/exercises/class/put.ts';
 import { withPasted } from '../../src/exercises/class/taken.ts';
+import { whoseWords, type Doubtful } from '../../src/exercises/class/whose.ts';
 import { bookText, readBook } from '../../src/exercises/class/text.ts';
 import { freshRecord, recordText, type ObservedRecord } from '../../src/exercises/observed/record.ts';
 import { answersCode, resultCode, type Result } from '../../src/exercises/result.ts';
@@ -55,12 +58,19 @@ describe('lines of the fault desk and of shifts', () => {
     ['of more than all points', `Åsa: ${line.replace(': 86', ': 186')}`, /no whole line/],
     ['of no day', `Åsa: ${line.replace('05-15', '15-45')}`, /no whole line/],
     ['of nobody', line, /does not say whose it is/],
-    ['of words', 'these are some words that were pasted', /not a whole result code/],
+    ['of words', 'these are some words that were pasted', /^1 line without a code was passed over/],
   ])('one that is %s gives one sentence', (_, text, says) => {
     const { book, notes } = paste(empty, text);
     expect(book).toEqual(empty);
     expect(notes).toHaveLength(1);
     expect(notes[0]).toMatch(says);
+  });
+  test('a code that a mail broke is joined, and lines without one are counted', () => {
+    const una = code('Una Marsh');
+    const broken = `${una.slice(0, 12)}\n> ${una.slice(12, 20)}\n${una.slice(20)}`;
+    const { book, notes } = paste(empty, `From: una@post.example\nGood morning\n${broken}\nBo: ${code('').slice(0, 15)}\n${code('').slice(15)}\nUna`); // prettier-ignore
+    expect(peopleOf(book).map(({ name }) => name)).toEqual(['Bo', 'Una Marsh']);
+    expect(notes).toEqual(['2 results are in the class book now.', 'New in the class: Una Marsh, Bo.', '3 lines without a code were passed over.']); // prettier-ignore
   });
   test('words beside a code are told, and the code is taken', () => {
     const { book, notes } = paste(empty, `Una ${code('Una Marsh')}`);
@@ -330,4 +340,84 @@ describe('what an assessor wrote of a whole record', () => {
     const read = readBook(JSON.stringify({ ...JSON.parse(bookText(book)), entries: { [id]: { ...entry, [name]: value } } }));
     expect(read).toMatchObject({ book: { entries: {} }, problems: [expect.any(String)] });
   }); // prettier-ignore
+});
+
+describe('a result whose version was given to somebody else', () => {
+  const [liv, night] = ['Liv Dahlby', 'Liv Dahlby (night shift)'];
+  const both = withThings(empty, {
+    a: { is: 'person', name: liv, role: 'trainee' },
+    b: { is: 'person', name: night, role: 'trainee' },
+  });
+  const list = `Una\nZoë\nBo\n${liv}\n${night}`;
+  const take = (book: ClassBook, text: string) => withPasted(book, text, TODAY, () => undefined, () => list); // prettier-ignore
+  test('is asked about and not put in; what is sure goes in beside it', () => {
+    const { book, doubtful } = take(both, `${code(liv, { version: 5 })}\n${code(liv, { version: 4 })}`);
+    expect(allOf(book, 'result').map(({ person, version }) => [person, version])).toEqual([['a', 4]]);
+    expect(doubtful.map(whoseWords)).toEqual([
+      'Version 5 of “Sheet 0abcdef” was given to Liv Dahlby (night shift), and the name on it is Liv Dahlby. Whose is it?',
+    ]);
+  });
+  test.each([
+    ['listed', night],
+    ['named', liv],
+  ])('is not asked about again once it is said: the %s', (_, name) => {
+    const [{ found }] = take(both, code(liv, { version: 5 })).doubtful as [Doubtful];
+    const { book, added } = put(both, [{ ...found, name }]);
+    expect(added).toBe(1);
+    const again = take(book, code(liv, { version: 5 }));
+    expect([again.doubtful, again.notes]).toEqual([[], name === liv ? ['Nothing new: this result was in it already.'] : ['1 result is in the class book now.']]); // prettier-ignore
+  });
+  test('is taken without asking where the names are one, the version is nobody’s, or there is no list', () => {
+    const joinedBook = joinedPeople(both, 'a', 'b');
+    expect(take(joinedBook, code(liv, { version: 5 })).doubtful).toEqual([]);
+    expect(take(both, code(liv, { version: 6 })).doubtful).toEqual([]);
+    expect(paste(both, code(liv, { version: 5 })).doubtful).toEqual([]);
+    expect(take(both, code('LIV  dahlby', { version: 4 })).doubtful).toEqual([]);
+  });
+});
+
+describe('attempts at several versions of one sheet', () => {
+  const sealed = (version: number, day: string, attempt = 1): Found => ({
+    name: 'Una',
+    way: 'sealed',
+    work: { kind: 'sheet', title: 'Week two', mark: '0abcdef', address: '', day },
+    got: { day, attempt, version, signs: '1', answers: 'abcd', got: 1, of: 1, note: '' },
+  });
+  const attempts = (book: ClassBook) =>
+    allOf(book, 'result')
+      .map(({ version, attempt, said }) => [version, attempt, said])
+      .sort();
+  test('count by person and sheet: two sealed first ones are the first and the second', () => {
+    const both = put(empty, [sealed(4, '2026-05-14'), sealed(5, '2026-05-15')]).book;
+    expect(attempts(both)).toEqual([[4, 1, undefined], [5, 2, 1]]); // prettier-ignore
+    expect(readBook(bookText(both))).toEqual({ book: both, problems: [] });
+    expect(put(both, [sealed(5, '2026-05-15')])).toMatchObject({ added: 0, known: 1 });
+  });
+  test('come out the same in whatever order they are put in', () => {
+    const later = put(empty, [sealed(5, '2026-05-15')]).book;
+    expect(attempts(put(later, [sealed(4, '2026-05-14')]).book)).toEqual([[4, 1, undefined], [5, 2, 1]]); // prettier-ignore
+  });
+  test('of one that was joined to another are known by what they say', () => {
+    const una = put(empty, [sealed(4, '2026-05-14'), sealed(5, '2026-05-15')]).book;
+    const two = withThings(una, { x: { is: 'person', name: 'Una Marsh', role: 'trainee' } });
+    const one = joinedPeople(two, idNamed(two, 'Una'), 'x');
+    expect(put(one, [sealed(5, '2026-05-15')])).toMatchObject({ added: 0, known: 1 });
+  });
+  test('go on at the second version where its own machine counts them', () => {
+    const una = (version: number, attempt: number, day: string) => code('Una', { version, attempt, day, answers: answersCode([`${version} ${attempt}`]) }); // prettier-ignore
+    const { book } = paste(empty, [una(1, 1, '2026-05-14'), una(2, 1, '2026-05-15'), una(2, 2, '2026-05-16')].join('\n')); // prettier-ignore
+    expect(attempts(book)).toEqual([[1, 1, undefined], [2, 2, 1], [2, 3, 2]]); // prettier-ignore
+  });
+});
+
+describe('names typed at once', () => {
+  test('stand once each, and one that stands twice is told', () => {
+    const { book, says } = namesPut(empty, 'Una, Liv Dahlby; Bo\nliv  dahlby', 'trainee');
+    expect(peopleOf(book).map(({ name }) => name)).toEqual(['Bo', 'Liv Dahlby', 'Una']);
+    expect(says).toBe('3 people were put in. Liv Dahlby stands twice: put in once; write something behind the name if they are two.'); // prettier-ignore
+  });
+  test('that are in the book already change nothing', () => {
+    const { book } = namesPut(empty, 'Una', 'trainee');
+    expect(namesPut(book, 'una, UNA', 'trainer')).toEqual({ book, says: 'In the book already: una, UNA.' });
+  });
 });

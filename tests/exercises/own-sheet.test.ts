@@ -1,5 +1,5 @@
 // A trainer's own sheet: its text and back, numbers that stay, versions that differ and are even, marks.
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { hardnessOf, figuresOf } from '../../src/exercises/hardness.ts';
 import { atOnce } from '../../src/exercises/in-steps.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
@@ -12,6 +12,7 @@ import {
   SPREAD,
   type OwnSheet,
 } from '../../src/exercises/own/own-sheet.ts';
+import { pinnedIn, pinnedWarning } from '../../src/exercises/own/pinned.ts';
 import { ownSheetText, readOwnSheet } from '../../src/exercises/own/own-text.ts';
 import { kindOf } from '../../src/exercises/own/own-kind.ts';
 import { GENERATOR } from '../../src/exercises/draw.ts';
@@ -111,4 +112,18 @@ test('marks are weighed, and the pass mark is met at its very edge', () => {
   expect(ownScore({ passMark: 70 }, [3, 5, 2], [1, 0.8, 0])).toEqual({ got: 7, of: 10, isPass: true });
   expect(ownScore({ passMark: 71 }, [3, 5, 2], [1, 0.8, 0]).isPass).toBe(false);
   expect(ownScore({ passMark: 0 }, [3], [1])).toEqual({ got: 3, of: 3 });
+});
+
+describe('numbers that were kept, where the sheet is sealed', () => {
+  const item = (kept?: string) => ({ kind: 'dust-class', key: 1, marks: 1, ...(kept === undefined ? {} : { kept }) }); // prettier-ignore
+  test('are warned of: the sheet stays as it is', () => {
+    expect(pinnedWarning({ items: [item('x'), item()], notes: ['x'] })).toMatch(/^1 of its 2 questions has a draw that was kept, so this sheet is not drawn anew: all its numbers stay/); // prettier-ignore
+    expect(pinnedWarning({ items: [item('x'), item('x')], notes: ['x'] })).toMatch(
+      /^Its draws were kept, so/,
+    );
+  });
+  test('are none where none was kept', () => {
+    expect(pinnedWarning({ items: [item()], notes: ['x'] })).toBe('');
+    expect(pinnedIn({ items: [item('x')] })).toBe(0); // not drawn yet
+  });
 });

@@ -16,6 +16,8 @@ import {
   onlyVersion,
   readSealed,
   readSource,
+  rulesOf,
+  rulesTyped,
   sealedText,
   seenText,
   sourceText,
@@ -197,6 +199,29 @@ describe('a sealed sheet', () => {
       expect(typeof readHandInText(text)).toBe('string');
       expect(typeof readHandIn(text, sealed.id)).toBe('string');
     }
+  });
+});
+
+describe('a time and a pass mark set at sealing', () => {
+  const seen = { 1: 'abcdefghijklmnop' };
+  const of = { sheet: { link: sheetLink(sheet) }, seen };
+  test('are in the seal, and a seal without them means what it did', () => {
+    const rules = { minutes: 40, passMark: 60 };
+    expect(readSource(sourceText({ ...of, rules }))).toEqual({ ...of, rules });
+    const old = readSource(sourceText(of));
+    expect(old).toEqual(of);
+    expect(rulesOf({ minutes: 0, passMark: 0 }, (old as typeof of & { rules?: never }).rules)).toEqual({ minutes: 0, passMark: 0 }); // prettier-ignore
+  });
+  test('stand only where the sheet has none of its own', () => {
+    expect(rulesOf({ minutes: 30, passMark: 0 }, { minutes: 40, passMark: 60 })).toEqual({ minutes: 30, passMark: 60 }); // prettier-ignore
+  });
+  test.each([null, 3, {}, { minutes: -1, passMark: 0 }, { minutes: 1.5, passMark: 0 }, { minutes: 10, passMark: 101 }])('%j in a seal is refused', (rules) => {
+    expect(typeof readSource(sourceText({ ...of, rules: rules as never }))).toBe('string');
+  }); // prettier-ignore
+  test('are read as they are typed', () => {
+    expect(rulesTyped('', ' ')).toEqual({ minutes: 0, passMark: 0 });
+    expect(rulesTyped('40', ' 60 ')).toEqual({ minutes: 40, passMark: 60 });
+    for (const [time, pass] of [['forty', ''], ['481', ''], ['-1', ''], ['', '101'], ['', '59.5']] as const) expect(typeof rulesTyped(time, pass)).toBe('string'); // prettier-ignore
   });
 });
 

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { answersCode, resultCode, type Result } from '../../src/exercises/result.ts';
 import { ownSheetFile } from '../exercises/own-examples.ts';
+import { keyOf } from '../../src/browser/browser-store.ts';
 import { open, watch } from './pages.ts';
 
 test.use({ viewport: { width: 390, height: 844 } });
@@ -15,6 +16,8 @@ test('a sheet is sealed, taken, handed in and opened by its key alone, and stand
   await open(page, '/sheets/sealed/');
   await button(page, 'Make a key').click();
   await page.fill('#sealed-address', `https://example.org${sheet}`);
+  await page.fill('#sealed-minutes', '30');
+  await page.fill('#sealed-pass', '60');
   await button(page, 'Draw it anew and seal it').click();
   await button(page, 'Copy the link to all versions').click();
   await expect(page.locator('#sealed-said')).toContainText('is copied');
@@ -39,16 +42,18 @@ test('a sheet is sealed, taken, handed in and opened by its key alone, and stand
   await button(page, 'Copy the link to all versions').click();
   await expect(page.locator('#sealed-said')).toContainText('is copied');
   expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(link.href);
-  await page.fill('#sealed-in', `${handIn}\n${handIn.slice(0, -9)}${handIn.at(-9) === 'A' ? 'B' : 'A'}${handIn.slice(-8)}\nnonsense`);
+  await page.fill('#sealed-in', `Mail from Zoë\n${handIn.slice(0, 150)}\n${handIn.slice(150)}\n${handIn}\n${handIn.slice(0, -9)}${handIn.at(-9) === 'A' ? 'B' : 'A'}${handIn.slice(-8)}\nnonsense`);
   await button(page, 'Open and mark them').click();
   await expect(page.locator('#sealed-notes')).toContainText('1 hand-in was opened and marked.');
-  await expect(page.locator('#sealed-notes')).toContainText('“nonsense” is not a whole sealed hand-in');
-  await expect(page.locator('.table tbody tr')).toContainText('Zoë Marsh');
+  await expect(page.locator('#sealed-notes')).toContainText('2 lines without a hand-in were passed over.');
+  await expect(page.locator('#sealed-notes')).toContainText('is taken once');
+  await expect(page.locator('.table tbody tr')).toHaveCount(1);
+  await expect(page.locator('.table tbody tr')).toContainText(/Zoë Marsh.*not yet/);
   await button(page, 'Put them into the class book').click();
   await expect(page.locator('#sealed-back-said')).toContainText('1 result is in the class book now.');
 
   await open(page, '/class/');
-  await expect(page.getByRole('group', { name: 'Who has done what', exact: true })).toContainText('of 2, sealed');
+  await expect(page.getByRole('group', { name: 'Who has done what', exact: true })).toContainText('of 2, not yet, sealed');
   await button(page, 'Draw six questions').click();
   await expect(page.locator('.class-lesson .questions li')).toHaveCount(6);
   expect(wrong).toEqual([]);
@@ -107,6 +112,20 @@ test('a join is undone where it was made, a result is given to whose it is, and 
   await expect(table.getByRole('row', { name: /Noor Vale/ })).toContainText('1 of 2');
   await page.selectOption('#class-print-who', '');
   await expect(button(page, 'Choose whose record to print')).toBeDisabled();
+}); // prettier-ignore
+
+test('whose a result is, is asked where its version was given to another, and no name is put in twice unsaid', async ({ page }) => {
+  await open(page, '/class/');
+  await page.evaluate((key) => localStorage.setItem(key, 'Liv Dahlby\nLiv Dahlby (night shift)'), keyOf('handed-out/0abcdef'));
+  await page.fill('#class-names', 'Liv Dahlby, Liv Dahlby (night shift), Liv Dahlby');
+  await button(page, 'Put them in').click();
+  await expect(page.locator('#class-people-said')).toContainText('Liv Dahlby stands twice: put in once');
+  await page.fill('#class-pasted', resultCode({ sheet: '0abcdef', version: 2, name: 'Liv Dahlby', marks: [{ verdict: 'right' }], day: '2026-05-14', attempt: 1, answers: answersCode(['a']) }));
+  await button(page, 'Take them into the book').click();
+  await expect(page.getByRole('alert')).toContainText('was given to Liv Dahlby (night shift), and the name on it is Liv Dahlby. Whose is it?');
+  await page.getByRole('button', { name: 'Liv Dahlby (night shift)', exact: true }).click();
+  await expect(page.locator('#class-notes')).toContainText('1 result is in the class book now.');
+  await expect(page.getByRole('row', { name: /^Liv Dahlby \(night shift\)/ })).toContainText('1 of 1');
 }); // prettier-ignore
 
 test('a sheet leads to its seal, a file waits for the press, the list has the links, and a phone that handed one version in asks who takes the next', async ({ page, context }) => {

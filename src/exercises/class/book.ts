@@ -49,6 +49,8 @@ export interface Got extends Moved {
   /** The day it was handed in; empty where it is not said. */
   readonly day: string;
   readonly attempt: number;
+  /** The attempt that the hand-in says; left out where it counts as that. */
+  readonly said?: number | undefined;
   readonly version: number;
   /** A sign for each question, as a result code has it; empty where only points are known. */
   readonly signs: string;

@@ -1,22 +1,11 @@
 // Results pasted into a class book, many at once: result codes, with or without a name before them, and lines of shifts and of faults found.
 import { shown } from '../../core/shown.ts';
 import { oneLine } from '../own/one-line.ts';
-import { MOST_ATTEMPTS, readResult, scoreOf, signsOf, type Result } from '../result.ts';
-import {
-  allOf,
-  idOf,
-  lastStamp,
-  sameName,
-  withThings,
-  worksOf,
-  type ClassBook,
-  type Got,
-  type Thing,
-  type Way,
-  type WorkKind,
-} from './book.ts';
-import { freeId, idByName } from './names.ts';
+import { readResult } from '../result.ts';
+import type { ClassBook } from './book.ts';
+import { gotOf, put, takenWords, type Found } from './put.ts';
 import { LONGEST_NAME } from './text.ts';
+import { doubtsIn, type Doubtful } from './whose.ts';
 
 /** What is known of a sheet by the short name that a code carries. */
 export type KnownSheet = { readonly title: string; readonly address: string };
@@ -32,109 +21,7 @@ const ITS_WORD = 'as the trainee’s own machine says';
 const NAMED = /^(.{1,60}?):\s+(\S+)$/;
 const LONGEST = 400_000; // characters of what is pasted
 const MOST_TOLD = 8;
-
-interface Found {
-  readonly name: string;
-  readonly way: Way;
-  readonly work: { readonly kind: 'sheet' | 'shift' | 'other'; readonly title: string; readonly mark: string; readonly address: string; readonly day: string };
-  readonly got: Omit<Got, 'is' | 'person' | 'work' | 'way'>;
-} // prettier-ignore
-
-/** A result as an entry of the book has it. */
-export const gotOf = (result: Result): Found['got'] => ({
-  day: result.day ?? '',
-  attempt: result.attempt ?? 1,
-  version: result.version,
-  signs: signsOf(result.marks),
-  answers: result.answers ?? '',
-  got: scoreOf(result),
-  of: result.marks.length,
-  note: '',
-});
-
-/** Whether a result says itself which attempt it is: codes of the first form, which have no day, and lines of the fault desk do not. */
-const saysAttempt = ({ way, day }: Pick<Got, 'way' | 'day'>, kind: WorkKind) =>
-  way === 'code' ? day !== '' : way !== 'line' || kind === 'shift';
-
-/** A result that stands in the book, and whether it came in just now. */
-interface Standing {
-  readonly id: string;
-  readonly got: Got;
-  readonly stamp: number;
-  readonly isFresh: boolean;
-}
-/** Results of one person for one thing, each that does not say its attempt numbered after those before it: by day, and of one day as they came. */
-function numbered(results: readonly Standing[], kind: WorkKind): Record<string, Got> {
-  const things: Record<string, Got> = {};
-  let before = 0;
-  const inOrder = (a: Standing, b: Standing) =>
-    Number(a.isFresh) - Number(b.isFresh) || (a.isFresh ? 0 : a.got.attempt - b.got.attempt) || a.stamp - b.stamp;
-  const sorted = [...results].sort((a, b) => (a.got.day < b.got.day ? -1 : a.got.day > b.got.day ? 1 : inOrder(a, b)));
-  for (const { id, got } of sorted) {
-    const attempt = saysAttempt(got, kind) ? got.attempt : Math.min(MOST_ATTEMPTS, before + 1);
-    if (attempt !== got.attempt) things[id] = { ...got, attempt };
-    before = Math.max(before, attempt);
-  }
-  return things;
-} // prettier-ignore
-
-/** Puts what was found into the book in its order: people and sheets that it has not got are added; a result that it has is not put in twice. */
-export function put(book: ClassBook, found: readonly Found[]): { readonly book: ClassBook; readonly added: number; readonly known: number; readonly newPeople: readonly string[] } {
-  const people = idByName(book);
-  const works = worksOf(book);
-  const kindAt = new Map(works.map(({ id, kind }) => [id, kind]));
-  /** What makes a result that result; its attempt only where it says that itself. */
-  const whole = (person: string, set: string, way: Way, { version, attempt, day, signs, answers, got }: Found['got']) =>
-    [person, set, version, saysAttempt({ way, day }, kindAt.get(set) ?? 'other') ? attempt : 1, day, signs, answers, got] as const;
-  const stood = new Set(allOf(book, 'result').map((each) => whole(each.person, each.work, each.way, each).join()));
-  const byMark = new Map(works.filter(({ mark }) => mark !== '').map(({ mark, id }) => [mark, id]));
-  const byTitle = new Map(works.filter(({ mark }) => mark === '').map(({ title, id }) => [title, id]));
-  const things: Record<string, Thing> = {};
-  const newPeople: string[] = [];
-  const fresh: [string, Got][] = [];
-  let [added, known] = [0, 0];
-  for (const { name, way, work, got } of found) {
-    const same = sameName(name);
-    let person = people.get(same);
-    if (person === undefined) {
-      person = freeId(book, same);
-      things[person] = { is: 'person', name, role: 'trainee' };
-      people.set(same, person);
-      newPeople.push(name);
-    }
-    let set = work.mark === '' ? byTitle.get(work.title) : byMark.get(work.mark);
-    if (set === undefined) {
-      set = idOf('work', work.mark, work.mark === '' ? work.title : '');
-      things[set] = { is: 'work', passMark: 0, marks: [], kinds: [], ...work };
-      kindAt.set(set, work.kind);
-      (work.mark === '' ? byTitle : byMark).set(work.mark === '' ? work.title : work.mark, set);
-    }
-    const all = whole(person, set, way, got);
-    const id = idOf('result', ...all);
-    const there = Object.hasOwn(book.entries, id) ? book.entries[id] : undefined;
-    // What was given to somebody else is known as well.
-    if (stood.has(all.join()) || (there !== undefined && !there.gone)) known++;
-    else {
-      stood.add(all.join());
-      fresh.push([id, { is: 'result', person, work: set, way, ...got }]);
-      added++;
-    }
-  }
-  // Each has a stamp of its own, so that those of one day stand as they were pasted.
-  const put = withThings(book, things);
-  let stamp = lastStamp(put);
-  const next = { ...put, entries: { ...put.entries, ...Object.fromEntries(fresh.map(([id, got]) => [id, { ...got, stamp: ++stamp }])) } };
-  const isFresh = new Set(fresh.map(([id]) => id));
-  const touched = new Set(fresh.map(([, { person, work }]) => `${person} ${work}`));
-  const cells = new Map<string, Standing[]>();
-  for (const { id, stamp, ...got } of allOf(next, 'result')) {
-    const cell = `${got.person} ${got.work}`;
-    if (touched.has(cell)) cells.set(cell, [...(cells.get(cell) ?? []), { id, got, stamp, isFresh: isFresh.has(id) }]);
-  }
-  const renumbered = Object.assign({}, ...[...cells.values()].map((of) => numbered(of, kindAt.get(of[0]!.got.work) ?? 'other'))) as Record<string, Got>;
-  const entries = Object.fromEntries(Object.entries(renumbered).map(([id, got]) => [id, { ...got, stamp: isFresh.has(id) ? next.entries[id]!.stamp : ++stamp }]));
-  return { book: { ...next, entries: { ...next.entries, ...entries } }, added, known, newPeople };
-} // prettier-ignore
+const MOST_PIECES = 12; // lines into which a mail breaks a code of at most a thousand signs
 
 /** The line of a shift or of a case at the fault desk; a sentence where it is damaged or nobody's, undefined where it is neither. */
 function lineIn(line: string): Found | string | undefined {
@@ -157,15 +44,34 @@ function lineIn(line: string): Found | string | undefined {
   };
 } // prettier-ignore
 
-/** What came of putting results in, in a sentence. */
-export function takenWords(added: number, known: number): string {
-  const results = (count: number) => `${count} ${count === 1 ? 'result' : 'results'}`;
-  if (added === 0) return `Nothing new: ${known === 1 ? 'this result' : `these ${results(known)}`} ${known === 1 ? 'was' : 'were'} in it already.`;
-  return `${results(added)} ${added === 1 ? 'is' : 'are'} in the class book now${known > 0 ? `; ${known} stood in it already` : ''}.`;
+/** The lines of what was pasted; a code that a mail broke stands on one where that gives a sound one. */
+function linesIn(text: string): readonly string[] {
+  const lines = text.split('\n').map((each) => each.replace(/^[>\s]+/, '').trim()).filter(Boolean);
+  for (let i = 0; i + 1 < lines.length; i++) {
+    const begun = /(?:^|\s)([0-9a-z]{2,7}-\S*)$/.exec(lines[i]!)?.[1];
+    if (begun === undefined || typeof readResult(begun) !== 'string') continue;
+    let joined = begun;
+    for (let pieces = 1; pieces <= MOST_PIECES && i + pieces < lines.length; pieces++) {
+      const [first = '', ...others] = lines[i + pieces]!.split(/\s+/);
+      joined += first;
+      if (typeof readResult(joined) !== 'string') {
+        lines.splice(i, pieces + 1, lines[i]! + joined.slice(begun.length), ...(others.length > 0 ? [others.join(' ')] : []));
+        break;
+      }
+      if (others.length > 0) break;
+    }
+  }
+  return lines;
 } // prettier-ignore
 
-/** Takes what was pasted; says what was taken and what was not. */
-export function withPasted(book: ClassBook, text: string, today: string, sheetOf: (mark: string) => KnownSheet | undefined): { readonly book: ClassBook; readonly notes: readonly string[] } {
+/** Takes what was pasted; says what was taken and what was not, and whose it is to be asked by the lists of who gets which version. */
+export function withPasted(
+  book: ClassBook,
+  text: string,
+  today: string,
+  sheetOf: (mark: string) => KnownSheet | undefined,
+  listOf: (mark: string) => string = () => '',
+): { readonly book: ClassBook; readonly notes: readonly string[]; readonly doubtful: readonly Doubtful[] } {
   const notes: string[] = [];
   const found: Found[] = [];
   const take = (code: string, named?: string) => {
@@ -181,32 +87,34 @@ export function withPasted(book: ClassBook, text: string, today: string, sheetOf
       got: gotOf(result),
     });
   };
-  for (const line of text.slice(0, LONGEST).split('\n').map((each) => each.trim()).filter(Boolean)) {
+  let passedOver = 0;
+  for (const line of linesIn(text.slice(0, LONGEST))) {
     const told = lineIn(line);
+    const named = NAMED.exec(line);
+    const words = line.split(/\s+/);
+    const codes = words.filter((each) => CODE_LIKE.test(each));
     if (typeof told === 'string') notes.push(told);
     else if (told) found.push(told);
+    else if (codes.length === 0) passedOver++;
+    else if (named) take(named[2]!, named[1]);
     else {
-      const named = NAMED.exec(line);
-      const words = line.split(/\s+/);
-      const codes = words.filter((each) => CODE_LIKE.test(each));
-      if (named) take(named[2]!, named[1]);
-      else if (codes.length === 0) take(line);
-      else {
-        for (const code of codes) take(code);
-        const beside = words.filter((each) => !codes.includes(each)).join(' ');
-        if (beside !== '') notes.push(`“${shown(beside)}” stands beside a code and was not read: a name before a code needs a colon.`);
-      }
+      for (const code of codes) take(code);
+      const beside = words.filter((each) => !codes.includes(each)).join(' ');
+      if (beside !== '') notes.push(`“${shown(beside)}” stands beside a code and was not read: a name before a code needs a colon.`);
     }
   }
   if (text.length > LONGEST) notes.push(`What was pasted has ${text.length} characters; the first ${LONGEST} are read.`);
-  const { book: next, added, known, newPeople } = put(book, found);
+  const { sure, doubtful } = doubtsIn(book, found, ({ work }) => (work.mark === '' ? '' : listOf(work.mark)));
+  const { book: next, added, known, newPeople } = put(book, sure);
   const told = notes.length > MOST_TOLD ? [...notes.slice(0, MOST_TOLD), `${notes.length - MOST_TOLD} more could not be taken.`] : notes;
   return {
-    book: found.length === 0 ? book : next,
+    book: sure.length === 0 ? book : next,
+    doubtful,
     notes: [
-      ...(found.length > 0 ? [takenWords(added, known)] : []),
+      ...(sure.length > 0 ? [takenWords(added, known)] : []),
       ...(newPeople.length > 0 ? [`New in the class: ${newPeople.slice(0, 20).join(', ')}${newPeople.length > 20 ? ` and ${newPeople.length - 20} more` : ''}.`] : []),
       ...told,
+      ...(passedOver > 0 ? [`${passedOver} ${passedOver === 1 ? 'line' : 'lines'} without a code ${passedOver === 1 ? 'was' : 'were'} passed over.`] : []),
     ],
   };
 } // prettier-ignore

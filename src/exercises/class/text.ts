@@ -98,7 +98,7 @@ const isWas = (given: unknown) => isList(given, 20, isId);
 /** What an entry may have besides, since this form was first written: left out where there is nothing, so that older handbooks read the file as before. */
 const besides: Readonly<Partial<Record<Entry['is'], Readonly<Record<string, (given: unknown) => boolean>>>>> = {
   person: { into: isId },
-  result: { was: isWas, minutes: (given) => isCount(given, 0, 1440) },
+  result: { was: isWas, minutes: (given) => isCount(given, 0, 1440), said: (given) => isCount(given, 1, MOST_ATTEMPTS) },
   standing: { was: isWas },
   seen: Object.fromEntries([...(['place', 'standard', 'method', 'conditions'] as const).map((name) => [name, (given: unknown) => isLine(given, LONGEST_LINE)] as const), ['was', isWas]]),
   told: { was: isWas },

@@ -37,13 +37,26 @@ export interface SealedSheet {
 export interface SealedSource {
   readonly sheet: { readonly own: string } | { readonly link: string };
   readonly seen: Readonly<Record<string, string>>;
+  /** What was set at sealing, for a sheet that has no time or no pass mark itself; left out where nothing was. */
+  readonly rules?: SealedRules;
 }
+/** Minutes allowed, and per cent of the marks to pass; 0 for none. */
+export interface SealedRules {
+  readonly minutes: number;
+  readonly passMark: number;
+}
+
+/** The rules of a sheet: its own, and where it has none those that were set at sealing. */
+export const rulesOf = (sheet: SealedRules, set: SealedRules = { minutes: 0, passMark: 0 }): SealedRules => ({
+  minutes: sheet.minutes || set.minutes,
+  passMark: sheet.passMark || set.passMark,
+});
 
 export const SEALED_FORMAT = 'malt-spirit-handbook/sealed-sheet';
 const SOURCE_FORMAT = 'malt-spirit-handbook/sealed-source';
 const VERSION = 1; // raised when a text changes its meaning; the old one is read ever after
 export const LONGEST_SEALED = 1_000_000; // characters of a sealed sheet's text that are read
-const LIMITS = { versions: 99, questions: 60, marks: 20, minutes: 480, title: 60, prompt: 2000, lines: 12, line: 800, values: 1000, seal: 400_000 } as const; // prettier-ignore
+const LIMITS = { versions: 99, questions: 60, marks: 20, minutes: 480, title: 60, prompt: 2000, lines: 12, line: 800, values: 1000, seal: 400_000, pass: 100 } as const; // prettier-ignore
 const ID = /^[0-9a-z]{12}$/;
 const PUBLIC_KEY = /^[\w-]{87}$/;
 const SEAL = /^[\w-]+$/;
@@ -160,6 +173,14 @@ export const onlyVersion = (sheet: SealedSheet, version: number): SealedSheet =>
 export const sourceText = (source: SealedSource): string =>
   JSON.stringify({ format: SOURCE_FORMAT, version: VERSION, ...source });
 
+/** Rules as a trainer typed them, an empty field for none; a sentence where one is none. */
+export function rulesTyped(minutes: string, passMark: string): SealedRules | string {
+  const [time, pass] = [minutes, passMark].map((text) => (text.trim() === '' ? 0 : Number(text.trim())));
+  if (!isWhole(time, 0, LIMITS.minutes)) return `The time is a whole number of minutes, at most ${LIMITS.minutes}.`;
+  if (!isWhole(pass, 0, LIMITS.pass)) return `The pass mark is a whole number of per cent, at most ${LIMITS.pass}.`;
+  return { minutes: time, passMark: pass };
+} // prettier-ignore
+
 /** Reads what a seal held; a sentence when it is damaged. The sheet in it goes through its own reader. */
 export function readSource(text: string): SealedSource | string {
   const damaged = 'What is in the seal of this sheet cannot be read.';
@@ -170,9 +191,14 @@ export function readSource(text: string): SealedSource | string {
     if (of['format'] !== SOURCE_FORMAT || of['version'] !== VERSION || seen.length > LIMITS.versions)
       return damaged;
     if (!seen.every(([version, code]) => /^[1-9]\d?$/.test(version) && typeof code === 'string' && CODE.test(code))) return damaged; // prettier-ignore
-    const codes = Object.fromEntries(seen) as Readonly<Record<string, string>>;
-    if (typeof own === 'string' && link === undefined) return { sheet: { own }, seen: codes };
-    return typeof link === 'string' && own === undefined ? { sheet: { link }, seen: codes } : damaged;
+    const { minutes, passMark } = recordOf(of['rules']);
+    if (of['rules'] !== undefined && !(isWhole(minutes, 0, LIMITS.minutes) && isWhole(passMark, 0, LIMITS.pass))) return damaged; // prettier-ignore
+    const rest = {
+      seen: Object.fromEntries(seen) as Readonly<Record<string, string>>,
+      ...(of['rules'] === undefined ? {} : { rules: { minutes, passMark } as SealedRules }),
+    };
+    if (typeof own === 'string' && link === undefined) return { sheet: { own }, ...rest };
+    return typeof link === 'string' && own === undefined ? { sheet: { link }, ...rest } : damaged;
   } catch {
     return damaged;
   }
