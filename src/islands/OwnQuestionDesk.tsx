@@ -64,7 +64,7 @@ export default function OwnQuestionDesk() {
   const tryAll = () => {
     const of = draft();
     const question = questionOf(of, editing() ?? 'own-draft');
-    const proof = typeof question === 'string' ? { isSound: false, tried: 0, leftOut: 0, says: [question] } : proved(question); // prettier-ignore
+    const proof = typeof question === 'string' ? { isSound: false, tried: 0, leftOut: 0, says: [question], doubts: [] } : proved(question); // prettier-ignore
     setTried({ of, proof, ...(typeof question === 'string' ? {} : { question }) });
     setExamples([]);
     if (proof.isSound) work(question as OwnQuestion);
@@ -130,6 +130,10 @@ export default function OwnQuestionDesk() {
                     : 'It does not hold together yet.'}
                 </p>
                 <For each={now().proof.says}>{(each) => <p>{each}</p>}</For>
+                <Show when={now().proof.doubts.length > 0}>
+                  <p>Is this meant? It can be kept as it is.</p>
+                  <For each={now().proof.doubts}>{(each) => <p>{each}</p>}</For>
+                </Show>
               </>
             )}
           </Show>
