@@ -14,6 +14,8 @@ export interface Measure {
   readonly size?: number;
   /** Names no one size until the country is known; its size is the British one. A field does not read it. */
   readonly local?: true;
+  /** Read only where it is named: a bare number is never guessed to be in it. */
+  readonly onlyNamed?: true;
 }
 
 const US_GALLON = 3.785411784; // litres; 231 cubic inches, NIST Handbook 44
@@ -29,6 +31,9 @@ export const measures: readonly Measure[] = [
   { unit: 'L pure alcohol/t', dimension: 'yield', size: 1 },
   { unit: 'hL pure alcohol', dimension: 'alcohol', size: 100 },
   { unit: 'L pure alcohol', dimension: 'alcohol', size: 1 },
+  { unit: 'kL pure alcohol', dimension: 'alcohol', size: 1000, onlyNamed: true },
+  { unit: 'cL pure alcohol', dimension: 'alcohol', size: 0.01, onlyNamed: true },
+  { unit: 'mL pure alcohol', dimension: 'alcohol', size: 0.001, onlyNamed: true },
   { unit: 'US proof gal', dimension: 'alcohol', size: alcoholFromUsProofGallons(1) },
   { unit: 'hL', dimension: 'volume', size: 100 },
   { unit: 'cL', dimension: 'volume', size: 0.01 },
@@ -40,6 +45,8 @@ export const measures: readonly Measure[] = [
   { unit: 'fl oz', dimension: 'volume', size: UK_GALLON / 160, local: true }, // 160 to the imperial gallon
   { unit: 'pints', dimension: 'volume', size: UK_GALLON / 8, local: true },
   { unit: 'm³', dimension: 'volume', size: 1000 },
+  { unit: 'kL', dimension: 'volume', size: 1000, onlyNamed: true },
+  { unit: 'dL', dimension: 'volume', size: 0.1, onlyNamed: true },
   { unit: 'US tons', dimension: 'mass', size: 2000 * POUND },
   { unit: 'UK tons', dimension: 'mass', size: 2240 * POUND },
   { unit: 't', dimension: 'mass', size: 1000 },
@@ -96,3 +103,6 @@ export const measures: readonly Measure[] = [
   { unit: '€', dimension: 'money' },
   { unit: '$', dimension: 'money' },
 ];
+
+/** Units that a bare number is never guessed to be in. */
+export const onlyNamed: ReadonlySet<string> = new Set(measures.flatMap((each) => (each.onlyNamed ? [each.unit] : []))); // prettier-ignore

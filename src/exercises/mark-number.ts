@@ -1,10 +1,13 @@
 // Marking a number: right, right but for rounding or unit, or wrong, with the mistake that leads to it.
 import { format, formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
+import { onlyNamed } from '../core/measures.ts';
+import { dimensionNamed } from '../core/reading/unit-named.ts';
 import { shown } from '../core/shown.ts';
 import { unitsRead } from '../core/units.ts';
 import { readAnswer, type Reading } from './answer.ts';
 import { isWithin, ROUNDED_BY } from './bounds.ts';
+import { notReadAs } from './unit-not-read.ts';
 import type { Mark } from './verdict.ts';
 import type { NumberQuestion, Slip } from './question.ts';
 
@@ -43,7 +46,7 @@ function unitFault(question: NumberQuestion, reading: Reading): Mark | undefined
   const close = Math.min(tolerance, CLOSE * Math.abs(answer));
   const other = unitsRead(of)
     .slice(1)
-    .find((unit) => near(unit.toCore(reading.number), answer, close));
+    .find((unit) => !onlyNamed.has(unit.unit) && near(unit.toCore(reading.number), answer, close));
   return other && { verdict: 'unit', say: `That is right in ${other.unit}; say so, or give it ${said}.` };
 }
 
@@ -88,6 +91,9 @@ function markReading(question: NumberQuestion, reading: Reading): Mark | undefin
   const isUnitWritten = reading.unit !== 'none';
   const unit = unitFault(question, reading);
   if (unit && isUnitWritten) return unit;
+  // A size in a unit that nobody knows says nothing of the sum: no mistake is read into it.
+  if (reading.unit === 'other' && dimensionNamed(reading.unitText) === undefined)
+    return { verdict: 'unreadable', say: notReadAs(reading.unitText, question.of) };
   const slip = slipOf(question, reading);
   if (slip) return { verdict: 'wrong', family: slip.family, say: slip.say };
   return roundingFault(question, reading) ?? unit ?? sizeFault(question, reading);

@@ -16,9 +16,21 @@ export function faultOfLink(hash: string): number | { readonly problem: string }
   return { problem: `The link says case “${shown(given)}”; a case is a whole number from ${SEEDS[0]} to ${SEEDS[1]}.` }; // prettier-ignore
 }
 
-/** The line of a result for a record, as the class book takes it: whose it is where a name is given, which case, of which house, points; then minutes and day. */
-export const faultLine = (name: string, seed: number, house: string, { total, spent, least }: { readonly total: number; readonly spent: number; readonly least: number }, day: string): string =>
-  `${ofName(name)}Case ${seed}, house ${house}: ${total} of 100. ${spent} min asked for, ${least} needed, ${day}`; // prettier-ignore
+export interface Handed {
+  readonly total: number;
+  readonly spent: number;
+  readonly least: number;
+  /** The cause that was named, as the desk lists it, and whether it is the right one. */
+  readonly named: string;
+  readonly isCause: boolean;
+  /** What a dangerous act first does; undefined where what came first was none. */
+  readonly harm: string | undefined;
+  /** True where the answer had been shown before. */
+  readonly isAgain: boolean;
+}
+/** The line of a result for a record, as the class book takes it: whose it is where a name is given, which case, of which house, points; then minutes, the cause named, a dangerous act, whether the answer had been shown before, and the day. */
+export const faultLine = (name: string, seed: number, house: string, { total, spent, least, named, isCause, harm, isAgain }: Handed, day: string): string =>
+  `${ofName(name)}Case ${seed}, house ${house}: ${total} of 100. ${spent} min asked for, ${least} needed; named “${named}” (${isCause ? 'right' : 'wrong'})${harm ? '; a dangerous act first' : ''}${isAgain ? '; second go or later' : ''}, ${day}`; // prettier-ignore
 
 /** A name on one line and without a colon, which ends it. */
 function ofName(name: string): string {

@@ -17,6 +17,8 @@ export interface FaultMark {
   readonly harm: string | undefined;
   /** True where a reading was asked for that bears on it: it ruled out a cause that what everybody sees had left. */
   readonly bears: boolean;
+  /** True where a reading that was asked for rules out the cause that was named. */
+  readonly isAgainst: boolean;
   /** Minutes spent, and those that were needed. */
   readonly spent: number;
   readonly least: number;
@@ -25,7 +27,9 @@ export interface FaultMark {
   /** Other causes that what everybody sees had left, and how many of them the readings ruled out. */
   readonly others: number;
   readonly gone: number;
-  /** Points for that: only where the cause named is another, and one that the readings had left open. */
+  /** Points for asking no more than needed. */
+  readonly cost: number;
+  /** Points for what was ruled out: only where the cause named is another, and one that the readings had left open. */
   readonly ruledOut: number;
   readonly total: number;
 }
@@ -57,6 +61,7 @@ export function markFault(of: FaultCase, { asked, cause, first }: Answer): Fault
   const bears = open.length < before.length;
   const [others, gone] = [before.length - 1, before.length - open.length]; // the true cause is open always
   const isCause = cause === of.cause.id;
+  const isAgainst = had.some((each) => each.minutes > 0 && rulesOut(of, each).includes(cause));
   const isFirst = first === of.cause.first;
   const harm = of.bench.firsts.find(({ id }) => id === first)?.harms;
   const [spent, least] = [costOf(had), costOf(neededOf(of, asked))];
@@ -69,11 +74,13 @@ export function markFault(of: FaultCase, { asked, cause, first }: Answer): Fault
     isFirst,
     harm,
     bears,
+    isAgainst,
     spent,
     least,
     open,
     others,
     gone,
+    cost,
     ruledOut,
     total: harm || !bears ? 0 : Math.round(points),
   };

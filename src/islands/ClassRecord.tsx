@@ -57,7 +57,7 @@ export function ClassRecord(props: ClassRecordOf) {
           <th scope="col">Version</th>
           <th scope="col">Marks</th>
           <th scope="col">Mode</th>
-          <th scope="col">Questions missed</th>
+          <th scope="col">Missed, or noted</th>
         </tr>
       </thead>
       <tbody>

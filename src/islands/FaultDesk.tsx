@@ -4,11 +4,13 @@ import { unwrap } from 'solid-js/store';
 import { wasGiven } from '../core/format.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { answerOf, complaintOf, drawFault, told, type FaultCase, type Shown } from '../fault/draw.ts';
-import { readDone, withDone, type Done } from '../fault/kept.ts';
+import { readDone, wasShown, withDone, type Done } from '../fault/kept.ts';
 import { faultOfLink } from '../fault/link.ts';
 import { hadOf, markFault, type FaultMark } from '../fault/mark.ts';
+import { minutes } from '../fault/minutes.ts';
 import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import { useHouse } from '../browser/house-store.ts';
+import { codeOfHouse } from '../shift/link.ts';
 import { isSeed, SEEDS } from '../shift/seed.ts';
 import { announce } from './announce.ts';
 import { FaultResult } from './FaultResult.tsx';
@@ -26,6 +28,8 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
   const [mark, setMark] = createSignal<FaultMark>();
   const [problem, setProblem] = createSignal('');
   const [linked, setLinked] = createSignal<number>(); // the case of the address, until it is opened
+  const [isAgain, setIsAgain] = createSignal(false); // the answer to the case was shown before
+  const [house, setHouse] = createSignal(''); // the code of the house that it was drawn in
   const [whose, setWhose] = createSignal('');
   const [done, setDone] = createSignal<readonly Done[]>([]);
   let title: HTMLHeadingElement | undefined;
@@ -55,11 +59,17 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
     look();
     addEventListener('hashchange', look);
     onCleanup(() => removeEventListener('hashchange', look));
-    const text = keptText(KEY);
-    const read = text === null ? [] : readDone(text);
-    isHeld = read === undefined && !keepAside(keyOf('faults-kept-aside'), text!);
-    setDone(read ?? []);
+    readKept();
   });
+  /** What this browser keeps, another tab's answers among it. */
+  function readKept(): void {
+    if (isHeld) return;
+    const text = keptText(KEY);
+    if (text === null) return;
+    const read = readDone(text);
+    isHeld = read === undefined && !keepAside(keyOf('faults-kept-aside'), text);
+    if (read && read.length >= done().length) setDone(read); // a browser that keeps no more goes by what this page has seen
+  }
 
   function begin(text: string): void {
     const seed = /^\d{1,6}$/.test(text.trim()) ? Number(text) : undefined;
@@ -72,6 +82,9 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
     const reckoned = unwrap(line());
     const made = isRefusal(reckoned) ? undefined : drawFault(seed, reckoned);
     if (!made) return void setProblem('No fault can be planted and told apart in this house. Try another number, or the built-in house.'); // prettier-ignore
+    readKept();
+    setHouse(codeOfHouse({ name: '', ...reckoned.house }));
+    setIsAgain(wasShown(done(), seed, house()));
     setMark(undefined);
     setAsked([]);
     setCause('');
@@ -81,7 +94,7 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
   }
   function ask(reading: Shown, event: Event): void {
     setAsked([...asked(), reading.id]);
-    announce('fault', () => `${answerOf(reading)} Usual: ${told(reading, reading.usual)}. ${spent()} minutes so far.`); // prettier-ignore
+    announce('fault', () => `${answerOf(reading)} Usual: ${told(reading, reading.usual)}. ${minutes(spent())} so far.`); // prettier-ignore
     if ((event as PointerEvent).pointerType !== 'touch')
       queueMicrotask(() => document.querySelector<HTMLElement>('.fault-ask button')?.focus());
   }
@@ -90,8 +103,11 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
     if (cause() === '' || first() === '') return void setProblem('Name a cause and choose what to do first.');
     setProblem('');
     const made = markFault(now()!, { asked: asked(), cause: cause(), first: first() });
+    readKept();
+    const one = { seed: now()!.seed, total: made.total, day: today(), house: house() };
+    setIsAgain(wasShown(done(), one.seed, one.house));
     setMark(made);
-    setDone(withDone(done(), { seed: now()!.seed, total: made.total, day: today() }));
+    setDone(withDone(done(), one));
     if (!isHeld) keepText(KEY, JSON.stringify(done()));
     queueMicrotask(() => document.getElementById('fault-end')?.focus());
   }
@@ -139,6 +155,11 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
             <h2 tabindex="-1" ref={title}>
               Case {of().seed}: {of().bench.title.toLowerCase()}
             </h2>
+            <Show when={isAgain() && !mark()}>
+              <p>
+                The answer to this case was shown in this browser before. Go through it again for practice: the line to hand in will say “second go or later”.
+              </p>
+            </Show>
             <p class="fault-complaint">{complaintOf(of())}</p>
             <Show when={asked().length > 0}>
               <div class="table" tabindex="0" role="group" aria-label="What you have asked for">
@@ -171,7 +192,7 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
               fallback={
                 <>
                   <h3>Ask for a reading</h3>
-                  <p role="status">{spent()} minutes spent. Ask for no more than decides it.</p>
+                  <p role="status">{minutes(spent())} spent. Ask for no more than decides it.</p>
                   <ul class="fault-ask">
                     <For each={left()}>
                       {(each) => (
@@ -226,8 +247,9 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
                   mark={made()}
                   asked={asked()}
                   chosenCause={cause()}
+                  isAgain={isAgain()}
                   house={name()}
-                  line={unwrap(line())}
+                  code={house()}
                   sources={props.sources}
                   whose={whose()}
                   setWhose={setWhose}
@@ -240,7 +262,7 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
       </Show>
       <Show when={done().length > 0}>
         <p class="small">
-          Answered in this browser: {done().length} {done().length === 1 ? 'case' : 'cases'}, on average{' '}
+          Answered in this browser, the first go of each: {done().length} {done().length === 1 ? 'case' : 'cases'}, on average{' '}
           {Math.round(done().reduce((sum, { total }) => sum + total, 0) / done().length)} of 100.
         </p>
       </Show>

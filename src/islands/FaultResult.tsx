@@ -1,10 +1,10 @@
 // How a case came out: points, the cause with its source, what each reading said, and the line for a record.
 import { createSignal, For, Show } from 'solid-js';
-import type { Line } from '../core/line/line.ts';
+import { formatNumber } from '../core/format.ts';
 import { answerOf, told, type FaultCase } from '../fault/draw.ts';
 import { faultLine, linkOfFault, LONGEST_NAME } from '../fault/link.ts';
 import { neededOf, POINTS, rulesOut, type FaultMark } from '../fault/mark.ts';
-import { codeOfHouse } from '../shift/link.ts';
+import { minutes } from '../fault/minutes.ts';
 import { today } from './today.ts';
 
 export function FaultResult(props: {
@@ -12,8 +12,11 @@ export function FaultResult(props: {
   readonly mark: FaultMark;
   readonly asked: readonly string[];
   readonly chosenCause: string;
+  /** True where the answer to this case was shown before. */
+  readonly isAgain: boolean;
   readonly house: string;
-  readonly line: Line;
+  /** Of the house that the case was drawn in. */
+  readonly code: string;
   readonly sources: Readonly<Record<string, string>>;
   /** The trainee's name, for the line of the result. */
   readonly whose: string;
@@ -36,11 +39,16 @@ export function FaultResult(props: {
   };
   const scores = () => props.mark.bears && !props.mark.harm;
   const worth = (points: number) => (scores() ? `: ${points}` : '');
+  /** 20 points × 3 minutes needed ÷ 8 minutes you asked for = 7.5. */
+  const costWords = () =>
+    props.mark.spent <= props.mark.least
+      ? `${POINTS.cost} points, as you asked for no more than needed.`
+      : `${POINTS.cost} points × ${minutes(props.mark.least)} needed ÷ ${minutes(props.mark.spent)} you asked for = ${formatNumber(props.mark.cost, 1)}.`;
   const lower = (order: string) => order[0]!.toLowerCase() + order.slice(1);
   const needed = () => neededOf(props.of, props.asked).map(({ asks }) => lower(asks));
   const others = () => props.mark.open.filter((id) => id !== cause.id);
   const [copied, setCopied] = createSignal('');
-  const resultLine = () => faultLine(props.whose, seed, code(), props.mark, today());
+  const resultLine = () => faultLine(props.whose, seed, props.code, { ...props.mark, named: title(props.chosenCause), isAgain: props.isAgain }, today()); // prettier-ignore;
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(resultLine());
@@ -49,12 +57,14 @@ export function FaultResult(props: {
       setCopied('Copy the line by hand, and send it to your trainer.');
     }
   };
-  const code = () => codeOfHouse({ name: '', ...props.line.house });
   return (
     <div class="fault-end">
       <h3 id="fault-end" tabindex="-1">
-        {props.mark.total} of 100
+        {props.mark.total} of 100{props.isAgain ? ', not the first go' : ''}
       </h3>
+      <Show when={props.isAgain}>
+        <p>The answer to this case was shown in this browser before. The line for the record says so.</p>
+      </Show>
       <ul>
         <Show when={props.mark.harm}>
           <li>
@@ -62,7 +72,11 @@ export function FaultResult(props: {
           </li>
         </Show>
         <Show when={!props.mark.bears}>
-          <li>No reading was asked for that bears on it. A guess scores nothing.</li>
+          <li>
+            {props.mark.isAgainst
+              ? `“${title(props.chosenCause)}”: your reading spoke against it. Of the causes still open it ruled out none, so it scores nothing.`
+              : 'No reading was asked for that bears on it. A guess scores nothing.'}
+          </li>
         </Show>
         <li>
           {props.mark.isCause ? `The cause is right${worth(POINTS.cause)}.` : 'The cause is another.'} {cause.title}. {cause.why}{' '}
@@ -80,11 +94,11 @@ export function FaultResult(props: {
           {props.mark.isFirst ? `What comes first was done first${worth(POINTS.first)}.` : `First comes: ${right()}.`}
         </li>
         <li>
-          {`${props.mark.spent} minutes asked for; ${props.mark.least} count as needed (${needed().join('; ')}). `}
+          {`${minutes(props.mark.spent)} asked for; ${minutes(props.mark.least)} needed (${needed().join('; ')}). `}
           {others().length > 0
             ? `${props.mark.spent > 0 ? 'What you asked for' : 'What everybody sees'} leaves open: ${others().map(title).join('; ')}.${props.mark.isCause && scores() ? ' So it earns nothing for being cheap.' : ''}`
             : props.mark.isCause && scores()
-              ? `What you asked for decides it: up to ${POINTS.cost} points, in the part that what was needed is of yours.`
+              ? `What you asked for decides it: ${costWords()}`
               : 'What you asked for decides it.'}
         </li>
       </ul>

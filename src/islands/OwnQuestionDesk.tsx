@@ -6,6 +6,7 @@ import { shown } from '../core/shown.ts';
 import { draw } from '../exercises/draw.ts';
 import { bankText, LONGEST_BANK, readBank, withQuestions } from '../exercises/own/bank-file.ts';
 import { draftOf, freshDraft, questionOf, type Draft } from '../exercises/own/draft.ts';
+import type { Written } from '../exercises/own/draft-text.ts';
 import { kindOf } from '../exercises/own/own-kind.ts';
 import type { OwnQuestion } from '../exercises/own/own-question.ts';
 import { proved, type Proof } from '../exercises/own/proof.ts';
@@ -18,6 +19,7 @@ import { focusAfter } from './focus-after.ts';
 import { Lettered } from './PaperQuestion.tsx';
 import { textOfFile } from './open-file.ts';
 import { keepBank, keptBank } from './own-kept.ts';
+import { isWrittenKey, keepWritten, keptWritten } from './own-written-kept.ts';
 import { OwnQuestionForm } from './OwnQuestionForm.tsx';
 import { saveFile } from './save-file.ts';
 import { Working } from './Working.tsx';
@@ -46,8 +48,24 @@ export default function OwnQuestionDesk() {
     const kept = keptBank();
     setBank(kept.all);
     if (kept.problem) setSaid(kept.problem);
-    addEventListener('storage', () => setBank(keptBank().all));
+    setWritten(keptWritten());
+    addEventListener('storage', ({ key }) => {
+      setBank(keptBank().all);
+      if (isWrittenKey(key)) setWritten(keptWritten());
+    });
   });
+  const setWritten = (written: Written | undefined) => {
+    if (!written) return;
+    setEditing(written.editing);
+    setDraft(written.draft);
+  };
+  /** Puts a form on the desk and keeps it; `of` is the question of the bank that it changes. */
+  const write = (next: Draft, of: string | undefined) => {
+    setEditing(of);
+    setDraft(next);
+    if (!keepWritten({ draft: next, editing: of })) setSaid('This browser does not keep what you write: keep it in your bank, and save that to a file.'); // prettier-ignore
+  };
+  const isFresh = () => editing() === undefined && JSON.stringify(draft()) === JSON.stringify(freshDraft);
   const take = (next: readonly OwnQuestion[], sentence: string) => {
     setBank(next);
     setSaid(keepBank(next) ? sentence : NOT_KEPT);
@@ -64,7 +82,7 @@ export default function OwnQuestionDesk() {
   const tryAll = () => {
     const of = draft();
     const question = questionOf(of, editing() ?? 'own-draft');
-    const proof = typeof question === 'string' ? { isSound: false, tried: 0, leftOut: 0, says: [question] } : proved(question); // prettier-ignore
+    const proof = typeof question === 'string' ? { isSound: false, tried: 0, leftOut: 0, says: [question], doubts: [] } : proved(question); // prettier-ignore
     setTried({ of, proof, ...(typeof question === 'string' ? {} : { question }) });
     setExamples([]);
     if (proof.isSound) work(question as OwnQuestion);
@@ -76,15 +94,16 @@ export default function OwnQuestionDesk() {
     const question = { ...tried()!.question!, id: freshId() };
     const others = keptBank().all.filter(({ id }) => id !== editing());
     take([...others, question], `“${question.title}” is in your bank. You find it under “my own questions” on the page of your own sheet.`); // prettier-ignore
-    setEditing(undefined);
-    setDraft(freshDraft);
-    setTried(undefined);
-    setExamples([]);
+    clear();
     focusAfter(event, () => saying);
   };
+  const clear = () => {
+    write(freshDraft, undefined);
+    setTried(undefined);
+    setExamples([]);
+  };
   const edit = (question: OwnQuestion, event: Event) => {
-    setEditing(question.id);
-    setDraft(draftOf(question));
+    write(draftOf(question), question.id);
     setTried(undefined);
     setExamples([]);
     setSaid(`“${question.title}” stands in the form. Sheets that ask it already go on asking it as it was.`);
@@ -111,13 +130,24 @@ export default function OwnQuestionDesk() {
         <h2 id="own-q-head" tabindex="-1" ref={form}>
           {editing() === undefined ? 'Write a question' : 'Change a question'}
         </h2>
-        <OwnQuestionForm draft={draft()} change={(part) => setDraft({ ...draft(), ...part })} />
+        <OwnQuestionForm draft={draft()} change={(part) => write({ ...draft(), ...part }, editing())} />
         <p class="actions">
           <button type="button" onClick={() => void tryAll()}>
             Try every draw
           </button>
           <button type="button" onClick={keep}>
             Keep it in my bank
+          </button>
+          <button
+            type="button"
+            disabled={isFresh()}
+            onClick={(event) => {
+              clear();
+              setSaid('The form is empty.');
+              focusAfter(event, () => form);
+            }}
+          >
+            Empty the form
           </button>
         </p>
         <div class="own-finding" role="status" tabindex="-1" ref={finding}>
@@ -130,6 +160,10 @@ export default function OwnQuestionDesk() {
                     : 'It does not hold together yet.'}
                 </p>
                 <For each={now().proof.says}>{(each) => <p>{each}</p>}</For>
+                <Show when={now().proof.doubts.length > 0}>
+                  <p>Is this meant? It can be kept as it is.</p>
+                  <For each={now().proof.doubts}>{(each) => <p>{each}</p>}</For>
+                </Show>
               </>
             )}
           </Show>

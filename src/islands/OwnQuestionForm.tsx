@@ -6,6 +6,7 @@ import { unitsRead } from '../core/units.ts';
 import { offered, type Draft } from '../exercises/own/draft.ts';
 import { functions, LONGEST_FORMULA } from '../exercises/own/formula.ts';
 import { LIMITS } from '../exercises/own/own-question.ts';
+import { unitLabel } from '../exercises/own/unit-label.ts';
 import { levels, levelTitles, topics, topicTitles, type Level, type Topic } from '../exercises/topics.ts';
 
 const MOST_DIGITS = 4;
@@ -92,9 +93,7 @@ export function OwnQuestionForm(props: {
                     {(kind) => (
                       <optgroup label={kindMeanings[kind]}>
                         <For each={unitsRead(kind)}>
-                          {({ unit }) => (
-                            <option value={`${kind}|${unit}`}>{unit || 'a plain number'}</option>
-                          )}
+                          {({ unit }) => <option value={`${kind}|${unit}`}>{unitLabel(kind, unit)}</option>}
                         </For>
                       </optgroup>
                     )}

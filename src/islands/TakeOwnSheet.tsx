@@ -5,6 +5,7 @@ import { lineReady } from '../exercises/own-line.ts';
 import { askingOwn, marksIn, ownScore, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts';
 import { LONGEST_TEXT, ownMark, readOwnSheet } from '../exercises/own/own-text.ts';
 import { answersCode, resultCode } from '../exercises/result.ts';
+import { isNumberQuestion } from '../exercises/question.ts';
 import { newsOf } from '../exercises/sheet-news.ts';
 import { pointsOf, type Mark } from '../exercises/verdict.ts';
 import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
@@ -96,6 +97,22 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
   createEffect(() => (work().handedIn > 0 || work().done.includes(true)) && void fetchMarker());
   const markOf = (place: number): Mark | undefined =>
     markerHere()?.(asked()[place]!.question, work().answers[place] ?? '');
+  const asksFor = () => asked().map(({ question }) => (isNumberQuestion(question) ? question.of : undefined));
+  let told = ''; // the answer whose unit was told to be none that is read
+  const markOne = async (place: number) => {
+    const given = work().answers[place] ?? '';
+    const only = work().answers.map((each, i) => (i === place ? each : ''));
+    const [says] = await import('../exercises/unit-not-read.ts').then(
+      ({ unitsNotRead }) => unitsNotRead(only, asksFor()),
+      () => [],
+    );
+    if (says !== undefined && told !== given) {
+      told = given;
+      return void setSaid(`${says} Press again to have it marked as it is.`);
+    }
+    setSaid('');
+    change({ done: work().done.map((each, i) => each || i === place) });
+  };
   const isHandedIn = () => work().handedIn > 0 && markerHere() !== undefined;
   const marks = () => asked().flatMap((_, i) => markOf(i) ?? []);
   const score = createMemo(
@@ -260,7 +277,7 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
                       <button
                         type="button"
                         disabled={(work().answers[i()] ?? '').trim() === ''}
-                        onClick={() => change({ done: work().done.map((each, j) => each || j === i()) })}
+                        onClick={() => void markOne(i())}
                       >
                         Mark question {i() + 1}
                       </button>
@@ -274,7 +291,12 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
             </For>
           </ol>
           <Show when={work().handedIn === 0}>
-            <HandIn answers={work().answers} says="Hand in" handIn={() => change({ handedIn: Date.now() })} />
+            <HandIn
+              answers={work().answers}
+              asked={asksFor()}
+              says="Hand in"
+              handIn={() => change({ handedIn: Date.now() })}
+            />
           </Show>
           <p role="status">{said()}</p>
         </form>

@@ -296,6 +296,7 @@ export default function TakeSealed() {
           <Show when={work().handedIn === 0}>
             <HandIn
               answers={work().answers}
+              asked={questions().map(({ form, ask }) => (form === 'number' ? { ask } : undefined))}
               says="Seal and hand in"
               waits={work().name.trim() === '' ? 'Write your name first.' : undefined}
               handIn={() => void handIn()}

@@ -2,6 +2,7 @@
 import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { pointsOf, type Mark } from '../exercises/verdict.ts';
 import { kindsOf } from '../exercises/kinds/later.ts';
+import { isNumberQuestion } from '../exercises/question.ts';
 import { answersCode, MOST_ATTEMPTS, resultCode } from '../exercises/result.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
@@ -261,6 +262,7 @@ export default function TakeSheet(props: { readonly list: string }) {
           <Show when={!work().handedIn}>
             <HandIn
               answers={work().answers}
+              asked={questions().map((each) => (isNumberQuestion(each) ? each.of : undefined))}
               says="Hand in and mark"
               handIn={() => change({ handedIn: true, day: today() })}
             />

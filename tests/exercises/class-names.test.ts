@@ -13,6 +13,7 @@ import { whoseWords, type Doubtful } from '../../src/exercises/class/whose.ts';
 import { bookText, readBook } from '../../src/exercises/class/text.ts';
 import { freshRecord, recordText, type ObservedRecord } from '../../src/exercises/observed/record.ts';
 import { answersCode, resultCode, type Result } from '../../src/exercises/result.ts';
+import { benches } from '../../src/fault/benches.ts';
 import { faultLine } from '../../src/fault/link.ts';
 import { codeOfHouse, resultLine } from '../../src/shift/link.ts';
 import { injections, nested, prototypeKeys } from '../hostile-texts.ts';
@@ -34,7 +35,7 @@ const code = (name: string, more: Partial<Result> = {}) =>
 const idNamed = (book: ClassBook, name: string) => peopleOf(book).find((each) => each.name === name)!.id;
 
 describe('lines of the fault desk and of shifts', () => {
-  const line = faultLine('', 26, codeOfHouse({ name: 'Harrowmere', wash: 1 }), { total: 86, spent: 20, least: 15 }, '2026-05-15'); // prettier-ignore
+  const line = faultLine('', 26, codeOfHouse({ name: 'Harrowmere', wash: 1 }), { total: 86, spent: 20, least: 15, named: 'The cask leaks', isCause: true, harm: undefined, isAgain: false }, '2026-05-15'); // prettier-ignore
   test('as their desks write them are results of their case or shift', () => {
     const shift = resultLine({ seed: 12, house: { name: 'Harrowmere' }, done: [] }, { at: 'washback', round: 'round' }, 72, '2026-05-16'); // prettier-ignore
     const { book, notes } = paste(empty, `Åsa: ${line}\nBjörn: ${line.replace(': 86', ': 31')}\r\nÅsa: ${shift}`); // prettier-ignore
@@ -44,11 +45,22 @@ describe('lines of the fault desk and of shifts', () => {
       ['Shift 12, washback ', 'shift/'],
     ]);
     const got = allOf(book, 'result').map(({ got, of, signs, note }) => [got, of, signs, note]);
-    expect(got).toContainEqual([86, 100, '', '20 min asked for, 15 needed, as the trainee’s own machine says']); // prettier-ignore
+    expect(got).toContainEqual([86, 100, '', '20 min asked for, 15 needed; named “The cask leaks” (right)']); // prettier-ignore
     expect(got).toContainEqual([72, 100, '', 'as the trainee’s own machine says']);
     expect(readBook(bookText(book))).toEqual({ book, problems: [] });
     expect(paste(book, `Åsa: ${line}`).notes).toEqual(['Nothing new: this result was in it already.']);
   });
+  test('a line of every cause, with a dangerous act and a second go, fits into the book; one of before is read as before', () => {
+    for (const { causes } of benches)
+      for (const { title } of causes) {
+        const full = faultLine('Una', 999999, '0G4RJ8T', { total: 0, spent: 9999, least: 9999, named: title, isCause: false, harm: 'It burns.', isAgain: true }, '2026-05-15');
+        const { book } = paste(empty, full);
+        expect(allOf(book, 'result').map(({ note }) => note)).toEqual([`9999 min asked for, 9999 needed; named “${title}” (wrong); a dangerous act first; second go or later`]);
+        expect(readBook(bookText(book))).toEqual({ book, problems: [] });
+      }
+    const { book } = paste(empty, 'Una: Case 26, house 0G4RJ8T: 86 of 100. 20 min asked for, 15 needed, 2026-05-15');
+    expect(allOf(book, 'result').map(({ note }) => note)).toEqual(['20 min asked for, 15 needed, as the trainee’s own machine says']);
+  }); // prettier-ignore
   test.each([
     [
       'damaged',

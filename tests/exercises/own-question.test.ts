@@ -19,7 +19,7 @@ const withIt = (part: Partial<OwnNumber>): OwnNumber => ({ ...alcoholOfMash, ...
 
 test('a sound question is proved by every draw, and its answer is that of a hand sum', () => {
   const proof = proved(alcoholOfMash);
-  expect(proof).toEqual({ isSound: true, tried: 5 * 3, leftOut: 0, says: [] }); // 4,000 to 6,000 kg by 500; three yields
+  expect(proof).toEqual({ isSound: true, tried: 5 * 3, leftOut: 0, says: [], doubts: [] }); // 4,000 to 6,000 kg by 500; three yields
   const drawn = draw(kindOf(alcoholOfMash), 'a', builtInHouse)!;
   const question = drawn.question;
   if (!isNumberQuestion(question)) throw new Error();
@@ -54,6 +54,27 @@ test('what is amiss is told in a sentence', () => {
     expect(proof.says.join(' '), JSON.stringify(part)).toMatch(says);
     expect(proof.isSound, JSON.stringify(part)).toBe(false);
   }
+}); // prettier-ignore
+
+test('a value that the answer does not hang on is a doubt, and the question is sound', () => {
+  const mashes = { name: 'mashes', kind: 'count', unit: '', takes: { list: [8, 10] } } as const;
+  const values = [...alcoholOfMash.values, mashes];
+  const told = proved(withIt({ values, wording: `${alcoholOfMash.wording} There are {mashes} mashes a week.` }));
+  expect(told).toMatchObject({ isSound: true, doubts: ['{mashes} stands in the question but not in the formula: the answer is the same whatever it is.'] });
+  expect(proved(withIt({ values }))).toMatchObject({ isSound: true, doubts: ['mashes is among the values and stands neither in the question nor in the formula.'] });
+  const used = withIt({ values, wording: `${alcoholOfMash.wording} Of {mashes} mashes?`, formula: 'malt[t] × yield × mashes' });
+  expect(proved(used)).toMatchObject({ isSound: true, doubts: [] });
+  expect(proved({ ...used, wording: alcoholOfMash.wording })).toMatchObject({ isSound: false, says: [expect.stringContaining('The sum needs mashes, and the wording does not give it')] });
+  expect(proved({ ...whichValve, values: [mashes] })).toMatchObject({ isSound: true, doubts: [expect.stringContaining('nor in a choice')] });
+  expect(proved({ ...whichValve, values: [mashes], wording: 'Of {mashes} valves, which?' }).doubts).toEqual([]);
+}); // prettier-ignore
+
+test('a number that cannot be says why', () => {
+  const asked = (kind: 'gravity' | 'percent' | 'mass', unit: string, number: number) =>
+    proved(withIt({ values: [...alcoholOfMash.values, { name: 'mashes', kind, unit, takes: { list: [number] } }] })).says;
+  expect(asked('gravity', '', 8)).toEqual(['mashes cannot be 8.000: a gravity is from 0.7 to 1.7, with water at 1; a number of things has a unit of its own in the list.']);
+  expect(asked('percent', '%', 120)[0]).toMatch(/a percentage of a whole is from 0 to 100/);
+  expect(asked('mass', 'kg', -5)[0]).toMatch(/cannot be less than nought/);
 }); // prettier-ignore
 
 test('draws that meet by chance are counted, left out, and never drawn', () => {

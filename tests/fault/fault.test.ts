@@ -13,9 +13,10 @@ import {
   supposedOf,
   told,
 } from '../../src/fault/draw.ts';
-import { readDone, withDone, MOST_KEPT } from '../../src/fault/kept.ts';
+import { readDone, wasShown, withDone, MOST_KEPT } from '../../src/fault/kept.ts';
 import { faultLine, faultOfLink, linkOfFault } from '../../src/fault/link.ts';
 import { hadOf, markFault } from '../../src/fault/mark.ts';
+import { minutes } from '../../src/fault/minutes.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { injections, nested, notNumbers } from '../hostile-texts.ts';
 
@@ -274,6 +275,20 @@ describe('marking', () => {
       }
     }
   }); // prettier-ignore
+  test('a reading that rules out the cause named is said to speak against it, though it told no open causes apart', () => {
+    let met = 0;
+    for (const each of cases)
+      for (const reading of each!.readings.filter(({ minutes }) => minutes > 0))
+        for (const { id } of each!.bench.causes) {
+          const found = foundIn(each!.readings);
+          const isAgainst = each!.supposed.filter((one) => one.cause === id).every((one) => tellsApart(reading, found, one));
+          const made = markFault(each!, { asked: [reading.id], cause: id, first: each!.cause.first });
+          expect(made.isAgainst).toBe(isAgainst);
+          if (isAgainst) expect(made.isCause).toBe(false);
+          if (isAgainst && !made.bears) met++;
+        }
+    expect(met).toBeGreaterThan(0);
+  }); // prettier-ignore
   test('a wrong cause keeps the first act’s points; harm first scores nothing', () => {
     expect(markFault(of, { asked, cause: 'no', first: of.cause.first }).total).toBe(30);
     expect(markFault(of, { asked, cause: of.cause.id, first: 'no' }).total).toBe(70);
@@ -327,8 +342,9 @@ describe('links and what is kept', () => {
     for (const bad of ['#fault=0', '#fault=1000000', '#fault=', '#fault=1e3', '#fault=-4', '#fault=7x']) expect(faultOfLink(bad)).toHaveProperty('problem');
   });
   test('the line of a result has the form that the class book takes, and a name on one line', () => {
-    const mark = { total: 86, spent: 10, least: 7 };
-    expect(faultLine('Åsa', 26, '0G4RJ8T', mark, '2026-05-14')).toBe('Åsa: Case 26, house 0G4RJ8T: 86 of 100. 10 min asked for, 7 needed, 2026-05-14');
+    const mark = { total: 86, spent: 10, least: 7, named: 'The cask leaks', isCause: true, harm: undefined, isAgain: false };
+    expect(faultLine('Åsa', 26, '0G4RJ8T', mark, '2026-05-14')).toBe('Åsa: Case 26, house 0G4RJ8T: 86 of 100. 10 min asked for, 7 needed; named “The cask leaks” (right), 2026-05-14');
+    expect(faultLine('', 26, '0G4RJ8T', { ...mark, total: 0, isCause: false, harm: 'The vapour at the bung burns.', isAgain: true }, '2026-05-14')).toBe('Case 26, house 0G4RJ8T: 0 of 100. 10 min asked for, 7 needed; named “The cask leaks” (wrong); a dangerous act first; second go or later, 2026-05-14');
     expect(faultLine('  ', 26, '0G4RJ8T', mark, '2026-05-14')).toMatch(/^Case 26, house 0G4RJ8T: 86 of 100\. /);
     expect(faultLine('Åsa:\n Berg ', 26, '0G4RJ8T', mark, '2026-05-14')).toMatch(/^Åsa Berg: Case 26/);
     expect(faultLine('x'.repeat(200), 1, '0G4RJ8T', mark, '2026-05-14').indexOf(':')).toBe(60);
@@ -337,8 +353,21 @@ describe('links and what is kept', () => {
     const one = { seed: 7, total: 80, day: '2026-05-14' };
     expect(readDone(JSON.stringify([one]))).toEqual([one]);
     for (const text of [...injections, ...notNumbers.filter((each) => each !== '[]'), nested(50_000), '{}', '[1]', '[null]', JSON.stringify([{ ...one, total: 101 }]), JSON.stringify([{ ...one, seed: 0 }])]) expect(readDone(text)).toBeUndefined();
-    expect(withDone([one], { ...one, total: 90 })).toEqual([{ ...one, total: 90 }]);
     const many = Array.from({ length: MOST_KEPT }, (_, i) => ({ ...one, seed: i + 1000 }));
-    expect(withDone(many, one)).toHaveLength(MOST_KEPT);
+    expect(withDone(many, { ...one, house: '0G4RJ8T' })).toHaveLength(MOST_KEPT);
+  });
+  test('a case whose answer was shown is known again in its house, and keeps the points of its first go', () => {
+    const first = { seed: 417, total: 0, day: '2026-05-14', house: '0G4RJ8T' };
+    expect(wasShown([], 417, '0G4RJ8T')).toBe(false);
+    expect(wasShown([first], 417, '0G4RJ8T')).toBe(true);
+    expect(wasShown([first], 417, '0000000')).toBe(false); // another house has another case
+    expect(wasShown([first], 418, '0G4RJ8T')).toBe(false);
+    expect(wasShown([{ seed: 417, total: 0, day: '2026-05-14' }], 417, '0G4RJ8T')).toBe(true); // kept before houses were
+    expect(withDone([first], { ...first, total: 100 })).toEqual([first]);
+    expect(readDone(JSON.stringify([first]))).toEqual([first]);
+    for (const house of ['', 'x', '0g4rj8t', 7, null]) expect(readDone(JSON.stringify([{ ...first, house }]))).toBeUndefined();
+  });
+  test('minutes in words', () => {
+    expect([0, 1, 8].map(minutes)).toEqual(['0 minutes', '1 minute', '8 minutes']);
   });
 }); // prettier-ignore

@@ -36,6 +36,16 @@ export const cases: readonly Case[] = [
   { text: 'just under five and a half thousand litres', kind: 'volume20', is: 5500, as: 'about' },
   { text: 'six thousand two hundred and fifty', kind: 'volume20', is: 6250 },
   { text: 'twelve', kind: 'count', is: 12 },
+  // Sizes of the litre by their short and whole names.
+  { text: '0.802 kL', kind: 'volume', is: 802 },
+  { text: '1.2 kilolitres', kind: 'volume20', is: 1200 },
+  { text: '8.02 hL', kind: 'volume20', is: 802 },
+  { text: '8020 dL', kind: 'volume20', is: 802 },
+  { text: '802,000 mL', kind: 'volume20', is: 802 },
+  { text: '2.1 kL of pure alcohol', kind: 'alcohol', is: 2100 },
+  { text: '2.1 kLPA', kind: 'alcohol', is: 2100 },
+  { text: '6.5 t', kind: 'mass', is: 6500 },
+  { text: '400 g', kind: 'mass', is: 0.4 },
   // Commas, points, spaces and apostrophes.
   { text: '1,500 L', kind: 'volume20', is: 1500 },
   { text: '1,5 t', kind: 'mass', is: 1500 },

@@ -13,7 +13,7 @@ export type KnownSheet = { readonly title: string; readonly address: string };
 const SHIFT =
   /^(?:(.{1,60}?):\s*)?(Shift \d{1,6}, [a-z][a-z ]{0,20} [0-9A-Z]{7}), [a-z][a-z ]{0,20} (\d{1,3}): (\d{1,3}) of 100, (\d{4}-\d{2}-\d{2})$/;
 const CASE =
-  /^(?:(.{1,60}?):\s*)?(Case (\d{1,6}), house [0-9A-Z]{7}): (\d{1,3}) of 100[,.] (\d{1,4} min asked for, \d{1,4} (?:needed|would have done)), (\d{4}-\d{2}-\d{2})$/;
+  /^(?:(.{1,60}?):\s*)?(Case (\d{1,6}), house [0-9A-Z]{7}): (\d{1,3}) of 100[,.] (\d{1,4} min asked for, \d{1,4} (?:needed|would have done)(?:; named “[^“”;]{1,60}” \((?:right|wrong)\))?(?:; a dangerous act first)?(?:; second go or later)?), (\d{4}-\d{2}-\d{2})$/;
 /** What was meant as such a line, whole or not. */
 const MEANT = /(?:^|[:\s])(?:Shift|Case) \d|\d of 100\b/;
 const CODE_LIKE = /^[0-9a-z]{2,7}-\S+$/;
@@ -39,7 +39,7 @@ function lineIn(line: string): Found | string | undefined {
     work: { kind: shift ? 'shift' : 'other', title: title!, mark: '', address: shift ? 'shift/' : `faults/#fault=${number}`, day: day! },
     got: {
       day: day!, attempt: shift ? Math.min(35, Number(number)) : 1, version: 0, signs: '', answers: '', got: Number(points), of: 100,
-      note: shift ? ITS_WORD : `${more}, ${ITS_WORD}`,
+      note: shift ? ITS_WORD : more!.includes('; named ') ? more! : `${more}, ${ITS_WORD}`, // a note has at most 160 characters
     },
   };
 } // prettier-ignore

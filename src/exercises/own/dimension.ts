@@ -20,7 +20,7 @@ const plainly = (...units: readonly string[]) =>
 /** The signs of units, as `core/kinds.ts` and `core/measures.ts` print them. Litres of pure alcohol are litres; shares and counts are plain. Scales by definition (units of the International System; Weights and Measures Act 1985; NIST Handbook 44). */
 const signs: Readonly<Record<string, Sign>> = {
   ...each({ mass: 1 }, { kg: 1, g: 1e-3, mg: 1e-6, t: 1000, lb: 0.45359237, cwt: 50.80234544, 'US tons': 907.18474, 'UK tons': 1016.0469088 }),
-  ...each(volume, { L: 1, hL: 100, cL: 0.01, mL: 1e-3, 'm³': 1000, 'UK gal': 4.54609, 'US gal': 3.785411784, 'US proof gal': 1.892705892, 'L pure alcohol': 1, 'hL pure alcohol': 100 }),
+  ...each(volume, { L: 1, hL: 100, kL: 1000, dL: 0.1, cL: 0.01, mL: 1e-3, 'm³': 1000, 'UK gal': 4.54609, 'US gal': 3.785411784, 'US proof gal': 1.892705892, 'L pure alcohol': 1, 'hL pure alcohol': 100, 'kL pure alcohol': 1000, 'cL pure alcohol': 0.01, 'mL pure alcohol': 1e-3 }),
   ...each({ length: 1 }, { mm: 0.01, cm: 0.1, m: 10, km: 1e4, 'µm': 1e-5 }),
   ...each({ length: 2 }, { 'm²': 100, 'cm²': 0.01, ha: 1e6 }),
   ...each({ time: 1 }, { h: 1, min: 1 / 60, s: 1 / 3600, days: 24, weeks: 168, months: 730.5, years: 8766 }),

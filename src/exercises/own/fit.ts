@@ -16,6 +16,17 @@ export function isPossible(kind: KindName, value: number): boolean {
   return /[dD]ifference|points|money|ratio|degreesProof/.test(kind) || value >= 0;
 }
 
+/** Why a value that is not possible is none: what the kind can be. */
+export function cannotBe(kind: KindName): string {
+  if (/^(strength|massPercent|percent|nitrogen)$/.test(kind))
+    return 'a percentage of a whole is from 0 to 100';
+  if (/^(share|moleFraction)$/.test(kind)) return 'a part of a whole is from 0 to 1';
+  if (kind === 'temperature') return 'nothing is colder than −273.15 °C';
+  if (kind === 'gravity')
+    return 'a gravity is from 0.7 to 1.7, with water at 1; a number of things has a unit of its own in the list';
+  return 'it cannot be less than nought';
+}
+
 const number = (value: number) => formatNumber(Number(value.toPrecision(6)), Math.abs(value) >= 1000 ? 0 : 3);
 
 /** Why numbers can never be asked, whatever else is drawn; undefined when they can. */
@@ -24,7 +35,8 @@ export function impossible(question: Question): string | undefined {
   const { answer, of, digits, slips } = question;
   if (!Number.isFinite(answer))
     return 'the formula has no answer: it divides by nought, or takes a root or a logarithm that is none';
-  if (!isPossible(of, answer)) return `the answer would be ${format(answer, of, digits)}, which cannot be`;
+  if (!isPossible(of, answer))
+    return `the answer would be ${format(answer, of, digits)}, which cannot be: ${cannotBe(of)}`;
   const place = slips.findIndex(({ value }) => !Number.isFinite(value));
   return place < 0 ? undefined : `mistake ${place + 1} has no answer`;
 }

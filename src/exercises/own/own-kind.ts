@@ -7,7 +7,7 @@ import { toleranceOf, wholeOf, type Question, type QuestionKind } from '../quest
 import { inWords, dimensionOf, isSame, scaleOf } from './dimension.ts';
 import { impossible, passedOver } from './fit.ts';
 import { formulaText, namesIn, readFormula, type Formula } from './formula.ts';
-import { numbersOf, type OwnNumber, type OwnQuestion, type Value } from './own-question.ts';
+import { HOLE, holesIn, numbersOf, type OwnNumber, type OwnQuestion, type Value } from './own-question.ts';
 import { measured, reckoner, unitIn } from './reckon.ts';
 
 type Numbers = ReadonlyMap<string, number>;
@@ -17,10 +17,6 @@ export interface Ready {
   /** The question for one number of each value. */
   readonly with: (numbers: readonly number[]) => Question;
 }
-
-const HOLE = /\{([^{}]*)\}/g;
-/** The names in the braces of a text. */
-export const holesIn = (text: string): readonly string[] => [...text.matchAll(HOLE)].map(([, name]) => name!);
 
 /** A number of a value as a prompt says it. */
 export function shownValue({ kind, unit }: Value, number: number): string {

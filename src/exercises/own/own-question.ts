@@ -185,3 +185,8 @@ export function numbersOf(takes: Takes): readonly number[] {
   if (!(steps >= 0 && steps < 100_000)) return [];
   return Array.from({ length: steps + 1 }, (_, i) => Number((takes.from + i * takes.step).toFixed(9)));
 }
+
+/** A name in braces, as it stands in a text. */
+export const HOLE = /\{([^{}]*)\}/g;
+/** The names in the braces of a text. */
+export const holesIn = (text: string): readonly string[] => [...text.matchAll(HOLE)].map(([, name]) => name!);

@@ -1,7 +1,8 @@
 // Whether a question of one's own may be asked: every number that it can draw is tried, and what is amiss is told in sentences.
 import { formatNumber } from '../../core/format.ts';
 import { isRefusal } from '../../core/refusal.ts';
-import { impossible, isPossible, passedOver } from './fit.ts';
+import { doubtsOf } from './doubts.ts';
+import { cannotBe, impossible, isPossible, passedOver } from './fit.ts';
 import { ready, shownValue } from './own-kind.ts';
 import { isNumberQuestion, type Question } from '../question.ts';
 import type { OwnQuestion } from './own-question.ts';
@@ -17,6 +18,8 @@ export interface Proof {
   readonly leftOut: number;
   /** What is amiss, or what was left out and why; empty when nothing is. */
   readonly says: readonly string[];
+  /** What may be a slip and may be meant: it keeps no question from being asked. */
+  readonly doubts: readonly string[];
 }
 
 /** Every way to take one number from each list, in order. */
@@ -47,7 +50,13 @@ function moreThanLiquid(
 
 /** Tries every draw of a question. */
 export function proved(question: OwnQuestion): Proof {
-  const amiss = (...says: readonly string[]): Proof => ({ isSound: false, tried: 0, leftOut: 0, says });
+  const amiss = (...says: readonly string[]): Proof => ({
+    isSound: false,
+    tried: 0,
+    leftOut: 0,
+    says,
+    doubts: [],
+  });
   const made = ready(question);
   if (isRefusal(made)) return amiss(made.refused);
   const draws = made.grid.reduce((all, numbers) => all * numbers.length, 1);
@@ -58,7 +67,8 @@ export function proved(question: OwnQuestion): Proof {
   for (const [i, value] of question.values.entries()) {
     const toCore = unitIn(value.kind, value.unit)!.toCore;
     const bad = made.grid[i]!.find((each) => !isPossible(value.kind, toCore(each)));
-    if (bad !== undefined) return amiss(`${value.name} cannot be ${shownValue(value, bad)}.`);
+    if (bad !== undefined)
+      return amiss(`${value.name} cannot be ${shownValue(value, bad)}: ${cannotBe(value.kind)}.`);
   }
   const as = (numbers: readonly number[]) =>
     numbers
@@ -86,5 +96,11 @@ export function proved(question: OwnQuestion): Proof {
   const sum = isFit
     ? `${leftOut} of ${formatNumber(draws, 0)} draws ${leftOut === 1 ? 'is' : 'are'} never asked:`
     : `${formatNumber(leftOut, 0)} of ${formatNumber(draws, 0)} draws will not do, more than a quarter:`;
-  return { isSound: isFit, tried: draws, leftOut, says: leftOut === 0 ? [] : [sum, ...list] };
+  return {
+    isSound: isFit,
+    tried: draws,
+    leftOut,
+    says: leftOut === 0 ? [] : [sum, ...list],
+    doubts: doubtsOf(question),
+  };
 }

@@ -16,7 +16,7 @@ export default sum({
   topic: 'malting',
   level: 2,
   sources: ['derived'],
-  of: 'percent',
+  of: 'points',
   to: 2,
   within: 0.02,
   vary: {

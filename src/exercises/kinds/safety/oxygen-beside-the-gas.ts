@@ -10,7 +10,7 @@ export default sum({
   topic: 'safety',
   level: 2,
   sources: ['memory', 'derived'],
-  of: 'percent',
+  of: 'points',
   to: 2,
   within: 0.03,
   vary: {

@@ -1,0 +1,18 @@
+// The question of one's own that is being written, as this browser keeps it, so that closing the page loses nothing.
+import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { readWritten, writtenText, type Written } from '../exercises/own/draft-text.ts';
+
+const WRITTEN = keyOf('own-question-now');
+
+/** Whether a key of storage is that of the form: another tab has changed it. */
+export const isWrittenKey = (key: string | null): boolean => key === WRITTEN;
+
+/** What stands in the form; what cannot be read is set aside. */
+export function keptWritten(): Written | undefined {
+  const text = keptText(WRITTEN);
+  if (text === null) return undefined;
+  const read = readWritten(text);
+  if (read === undefined) keepAside(`${WRITTEN}-kept-aside`, text);
+  return read;
+}
+export const keepWritten = (written: Written): boolean => keepText(WRITTEN, writtenText(written));
