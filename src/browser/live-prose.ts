@@ -2,7 +2,7 @@
 import { createEffect, createMemo, createRoot } from 'solid-js';
 import { paces, type Pace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
-import { withoutUnit } from '../house/bare.ts';
+import { withoutUnit } from '../house/without-unit.ts';
 import { conditions, isCondition } from '../house/conditions.ts';
 import { builtInHouse, builtInName, figureNames } from '../house/figures.ts';
 import { whenIdle } from './defer.ts';

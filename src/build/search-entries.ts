@@ -4,7 +4,7 @@ import { calculators } from '../calculators/index.ts';
 import type { Pace } from '../core/line/ledger.ts';
 import { kinds } from '../exercises/kinds/index.ts';
 import { topicTitles } from '../exercises/topics.ts';
-import { withoutUnit } from '../house/bare.ts';
+import { withoutUnit } from '../house/without-unit.ts';
 import { conditions, isCondition } from '../house/conditions.ts';
 import { builtInLine } from '../house/line-of.ts';
 import { holeFor } from '../house/open-figures.ts';

@@ -2,7 +2,7 @@
 import type { House } from '../core/line/house.ts';
 import type { Line } from '../core/line/line.ts';
 import type { SourceId } from '../core/sources.ts';
-import type { Chance } from './chance.ts';
+import type { Chance } from './seeded-random.ts';
 import { lineIfAny } from '../house/line-of.ts';
 import type { ChoiceQuestion, QuestionKind } from './question.ts';
 import type { Level, Topic } from './topics.ts';

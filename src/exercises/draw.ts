@@ -1,7 +1,7 @@
 // A question from its kind, a seed and a house; and the same once more, from a note of how it was drawn.
 import type { House } from '../core/line/house.ts';
 import { codeOf } from './answer-code.ts';
-import { chanceOf } from './chance.ts';
+import { chanceOf } from './seeded-random.ts';
 import { isNumberQuestion, type Question, type QuestionKind } from './question.ts';
 import { RENEWED } from './renewed.ts';
 import { isSound, tellsSize } from './sound.ts';

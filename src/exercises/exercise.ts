@@ -21,7 +21,7 @@ import { isRefusal } from '../core/refusal.ts';
 import { builtInHouse } from '../house/figures.ts';
 import { figureValue } from '../house/prose.ts';
 import { ABOUT, aboutHouse } from './about-house.ts';
-import type { Chance } from './chance.ts';
+import type { Chance } from './seeded-random.ts';
 import type { Family } from './families.ts';
 import type { Quotes } from './quotes.ts';
 import { asDrawn, withoutRounding } from './renewed.ts';

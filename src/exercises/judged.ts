@@ -1,5 +1,5 @@
 // Kinds that ask what one would do: a scene, what would do in it and what would not, all in one tone; and what older sheets showed.
-import type { Chance } from './chance.ts';
+import type { Chance } from './seeded-random.ts';
 import { choice, type Choice, type Option } from './choice.ts';
 
 /** The generator from which what would not do sounds like what would: a careful person who does not know. */

@@ -1,6 +1,6 @@
 // What practice asks next: a kind by the spacing rule, with numbers that were not seen in this sitting.
 import type { House } from '../core/line/house.ts';
-import { chanceOf } from './chance.ts';
+import { chanceOf } from './seeded-random.ts';
 import { drawQuestion } from './draw.ts';
 import { dayNumber, type Progress } from './progress.ts';
 import type { Question, QuestionKind } from './question.ts';

@@ -3,7 +3,7 @@ import type { Chart } from '../calculators/define.ts';
 import type { KindName } from '../core/kinds.ts';
 import type { House } from '../core/line/house.ts';
 import type { SourceId } from '../core/sources.ts';
-import type { Chance } from './chance.ts';
+import type { Chance } from './seeded-random.ts';
 import type { Family } from './families.ts';
 import type { Form, Level, Topic } from './topics.ts';
 

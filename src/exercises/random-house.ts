@@ -2,7 +2,7 @@
 import { figureTable, type NumberName } from '../core/figures/index.ts';
 import type { House } from '../core/line/house.ts';
 import { builtInHouse, numberFigures } from '../house/figures.ts';
-import { chanceOf } from './chance.ts';
+import { chanceOf } from './seeded-random.ts';
 
 /** Clean values that a house of this size may have, in the order of the table: a seed’s house hangs on it. */
 export const choices: Readonly<Record<string, readonly number[]>> = Object.fromEntries(

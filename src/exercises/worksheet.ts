@@ -3,7 +3,7 @@ import type { House } from '../core/line/house.ts';
 import { builtInHouse } from '../house/figures.ts';
 import type { Parts } from '../house/parts/part.ts';
 import { answerBefore } from './answer-code.ts';
-import { chanceOf } from './chance.ts';
+import { chanceOf } from './seeded-random.ts';
 import { draw, drawAgain, type Drawn, type Note } from './draw.ts';
 import { atOnce, type InSteps } from './in-steps.ts';
 import { notesText, readNotes, type Step } from './notes.ts';

@@ -1,7 +1,7 @@
 // Text with holes for figures: written when the site is built, filled from the reader’s own house.
 import type { Pace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
-import { withoutUnit } from './bare.ts';
+import { withoutUnit } from './without-unit.ts';
 import { figureText } from './prose.ts';
 
 interface Hole {

@@ -20,7 +20,7 @@ import { usePart } from '../browser/part-store.ts';
 import { figureText, figureValue, secondOf, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { useAnnouncement } from './announce.ts';
-import { later } from './later.tsx';
+import { later } from './fetched-part.tsx';
 import { NotKept } from './NotKept.tsx';
 import { Tick } from './Tick.tsx';
 import { inWords, today as now } from './today.ts';

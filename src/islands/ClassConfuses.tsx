@@ -5,7 +5,7 @@ import type { ClassBook } from '../exercises/class/book.ts';
 import { mistakeWords, ownAskedIn, placeOf, type OwnKnown } from '../exercises/class/own-words.ts';
 import { GENERATOR } from '../exercises/draw.ts';
 import { askingOwn, settling, type OwnAsked } from '../exercises/own/own-sheet.ts';
-import { kindsOf } from '../exercises/kinds/later.ts';
+import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { passageOf } from '../exercises/passages.ts';
 import { formatNumber } from '../core/format.ts';
 import { chanceId } from './class-kept.ts';

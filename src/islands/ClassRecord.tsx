@@ -6,7 +6,7 @@ import { stateOn } from '../exercises/class/competence.ts';
 import { modesProve, ofOne, wayWords, type LineOf, type Sitting } from '../exercises/class/of-one.ts';
 import type { OwnKnown } from '../exercises/class/own-words.ts';
 import { wholeRecord } from '../exercises/class/seen.ts';
-import { kindsOf } from '../exercises/kinds/later.ts';
+import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { particulars } from '../exercises/observed/record.ts';
 import { book as edition } from '../house/book.ts';
 import { inWords, today } from './today.ts';

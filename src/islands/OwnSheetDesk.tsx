@@ -1,7 +1,7 @@
 // A trainer's own sheet, question by question: chosen, ordered, marked, kept by name, sent as a link or a file, printed.
 import { createEffect, createMemo, createSignal, For, lazy, on, onMount, Show } from 'solid-js';
 import { GENERATOR } from '../exercises/draw.ts';
-import { kindsOf } from '../exercises/kinds/later.ts';
+import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import type { Version } from '../exercises/exchange/questions-csv.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import type { OwnQuestion } from '../exercises/own/own-question.ts';

@@ -1,7 +1,7 @@
 // Practice: one question after another, marked at once; each kind comes round again by the spacing rule.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { shown } from '../core/shown.ts';
-import { fetchKinds, ifHere, kindsOf } from '../exercises/kinds/later.ts';
+import { fetchKinds, ifHere, kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import type { Mark } from '../exercises/verdict.ts';
 import { passageOf } from '../exercises/passages.ts';
 import { kindNext, practicePool, questionNext } from '../exercises/practise.ts';

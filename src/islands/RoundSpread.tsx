@@ -12,7 +12,7 @@ import {
   type HouseFigure,
   type PlantFigure,
   type UnsureFigure,
-} from '../core/line/spread.ts';
+} from '../core/line/monte-carlo.ts';
 import { numberFigures } from '../house/figures.ts';
 import { liveParts, useHouse } from '../browser/house-store.ts';
 import { announce, useAnnouncement } from './announce.ts';

@@ -5,7 +5,7 @@ import { formatCount } from '../core/format.ts';
 import { GENERATOR } from '../exercises/draw.ts';
 import type { Version } from '../exercises/exchange/questions-csv.ts';
 import type { InSteps } from '../exercises/in-steps.ts';
-import { kindsOf } from '../exercises/kinds/later.ts';
+import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { lineReady, partsOfLine } from '../exercises/own-line.ts';
 import { linkProblem, readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { newsOf } from '../exercises/sheet-news.ts';

@@ -1,7 +1,7 @@
 // A sheet taken on the screen: answers are kept while one works; handing in marks them and gives the result code.
 import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { pointsOf, type Mark } from '../exercises/verdict.ts';
-import { kindsOf } from '../exercises/kinds/later.ts';
+import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { isNumberQuestion } from '../exercises/question.ts';
 import { answersCode, MOST_ATTEMPTS, resultCode } from '../exercises/result.ts';
 import { lineReady } from '../exercises/own-line.ts';

@@ -14,7 +14,7 @@ import { firstWalk, isTooLong, SHORT, textOf, type Walk } from '../walk/walk.ts'
 import { forHouse, notOfHere, otherHouse, withHouseOf } from '../walk/whose.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
-import { later } from './later.tsx';
+import { later } from './fetched-part.tsx';
 import { NotKept } from './NotKept.tsx';
 import { inWords, today as now } from './today.ts';
 import { useSaid } from './walk-said.ts';

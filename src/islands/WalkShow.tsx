@@ -4,7 +4,7 @@ import type { Stage } from '../house/figures.ts';
 import type { RoomTime } from '../walk/time.ts';
 import { figuresOfCard, type PrintedCard, type Walk } from '../walk/walk.ts';
 import { useHouse } from '../browser/house-store.ts';
-import { later } from './later.tsx';
+import { later } from './fetched-part.tsx';
 import { printPart } from './print-part.ts';
 import { inWords, today as now } from './today.ts';
 import { CardBack, CardFront, CardsOnPaper, LeftOff, type CardOf } from './WalkCard.tsx';

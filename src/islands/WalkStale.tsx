@@ -1,7 +1,7 @@
 // Sentences of a walk that no longer hold since the house changed: what judges and lists them comes once a walk has figures.
 import type { At } from '../walk/change.ts';
 import type { Piece, Walk } from '../walk/walk.ts';
-import { later } from './later.tsx';
+import { later } from './fetched-part.tsx';
 
 export interface StaleProps {
   readonly walk: Walk;

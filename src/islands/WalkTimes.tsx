@@ -3,7 +3,7 @@ import { createSignal, For, Show } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
 import { clockOf, minutesOf, ofLength } from '../walk/time.ts';
 import { lengths, limits, type Walk } from '../walk/walk.ts';
-import { later } from './later.tsx';
+import { later } from './fetched-part.tsx';
 import type { AloudProps } from './WalkAloud.tsx';
 import { WalkField, wholeFrom } from './WalkField.tsx';
 

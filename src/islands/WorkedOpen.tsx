@@ -11,7 +11,7 @@ export function WorkedOpen(props: {
     try {
       const [{ default: Fades }, { fetchedKind }] = await Promise.all([
         import('./WorkedFades.tsx'),
-        import('../exercises/kinds/later.ts'),
+        import('../exercises/kinds/fetched-kinds.ts'),
       ]);
       const fetched = await fetchedKind(props.kind);
       setOpen(() => () => <Fades kind={props.kind} fetched={fetched} onDone={props.onDone} />);

@@ -4,7 +4,7 @@ import type { Work } from '../exercises/class/book.ts';
 import { ownMark } from '../exercises/own/own-text.ts';
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { asking, fingerprint } from '../exercises/worksheet.ts';
-import { kindsOf } from '../exercises/kinds/later.ts';
+import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { ownLink, readOwnLink } from './own-address.ts';
 import { drawnInSteps } from './use-kinds.ts';
 

@@ -4,7 +4,7 @@ import { useHouse } from '../browser/house-store.ts';
 import { FIRST_NAME } from '../walk/text.ts';
 import { firstWalk, type Walk } from '../walk/walk.ts';
 import { otherHouse } from '../walk/whose.ts';
-import { later } from './later.tsx';
+import { later } from './fetched-part.tsx';
 import { inWords, today as now } from './today.ts';
 import { keptWalk } from './walk-kept.ts';
 

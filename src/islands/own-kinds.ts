@@ -1,5 +1,5 @@
 // The kinds of question that a trainer's own sheet draws from: the book's, fetched one by one, and those of his own that it carries.
-import { kindsOf } from '../exercises/kinds/later.ts';
+import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import type { OwnQuestion } from '../exercises/own/own-question.ts';
 import type { QuestionKind } from '../exercises/question.ts';
 

@@ -9,7 +9,7 @@ import {
   type Settle,
   type SpreadOfTwo,
   type Unsure,
-} from '../core/line/spread.ts';
+} from '../core/line/monte-carlo.ts';
 import { drawnOf, settleInPlant } from '../core/plant/drawn.ts';
 import { saysMore } from '../core/plant/line.ts';
 import { isRefusal } from '../core/refusal.ts';

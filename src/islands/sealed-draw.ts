@@ -1,6 +1,6 @@
 // Sealing a sheet and opening it again: what is drawn under a name made by chance, what goes out, and what the trainer's key gives back.
 import { GENERATOR } from '../exercises/draw.ts';
-import { kindsOf } from '../exercises/kinds/later.ts';
+import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import { askingOwn, settling, type OwnSheet } from '../exercises/own/own-sheet.ts';
 import { pinnedIn } from '../exercises/own/pinned.ts';

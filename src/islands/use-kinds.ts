@@ -1,6 +1,6 @@
 // What an island draws from kinds of question that come one by one.
 import type { InSteps } from '../exercises/in-steps.ts';
-import { fetchKinds, stepByStep, whenHere } from '../exercises/kinds/later.ts';
+import { fetchKinds, stepByStep, whenHere } from '../exercises/kinds/fetched-kinds.ts';
 import type { QuestionKind } from '../exercises/question.ts';
 
 /** What a piece of work comes to that fetches; when something does not come, nothing, and the page says that a part of it is missing. */

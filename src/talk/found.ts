@@ -6,7 +6,7 @@ import type { Token } from '../core/reading/tokens.ts';
 import { aloneScale, isLonePart, lastPart } from './alone.ts';
 import { belowZero } from './below-zero.ts';
 import { clockAt, hourIn } from './clock-times.ts';
-import { idle, oneStill } from './idle.ts';
+import { idle, oneStill } from './counts-nothing.ts';
 import { unitAt, type Dimension } from './units.ts';
 import { yearOf } from './short-years.ts';
 

@@ -2,7 +2,7 @@
 import { calculators } from '../../src/calculators/index.ts';
 import { settleRound } from '../../src/core/distilling/round.ts';
 import { runStill } from '../../src/core/distilling/run.ts';
-import { drawRounds } from '../../src/core/line/spread.ts';
+import { drawRounds } from '../../src/core/line/monte-carlo.ts';
 import { line, type Line } from '../../src/core/line/line.ts';
 import type { House } from '../../src/core/line/house.ts';
 import { ageCask } from '../../src/core/maturing/cask.ts';

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { chanceAbove, normalLimit } from '../../src/core/numerics/chi-square.ts';
-import { leastSquares } from '../../src/core/numerics/orthogonal.ts';
+import { leastSquares } from '../../src/core/numerics/householder.ts';
 import {
   quotableFigures,
   quotableNames,

@@ -6,7 +6,7 @@ import { kinds as quantityKinds } from '../../src/core/kinds.ts';
 import { unitsRead } from '../../src/core/units.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
-import { fetchKinds, ifHere, kindsOf, whenHere } from '../../src/exercises/kinds/later.ts';
+import { fetchKinds, ifHere, kindsOf, whenHere } from '../../src/exercises/kinds/fetched-kinds.ts';
 import { listOf, type Listed } from '../../src/exercises/kinds/list.ts';
 import { letter } from '../../src/exercises/letters.ts';
 import { mark } from '../../src/exercises/mark.ts';

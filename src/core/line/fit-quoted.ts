@@ -1,5 +1,5 @@
 // The line that comes nearest to quoted figures: weighted least squares, with the relations as rows of known spread.
-import { leastSquares } from '../numerics/orthogonal.ts';
+import { leastSquares } from '../numerics/householder.ts';
 import type { Rules } from './distilled.ts';
 import { quotableFigures, quotableNames, type Measured, type QuotableName } from './quoted.ts';
 import { AT_CEILING, FAR_BELOW, gapOf, type Relation, type Values } from './relations.ts';

@@ -1,7 +1,7 @@
 // A drawn house’s round in its own stills: what its plant says of distilling carries a ± too.
 import { fermentWort } from '../fermenting/wash.ts';
 import type { House } from '../line/house.ts';
-import type { Settle } from '../line/spread.ts';
+import type { Settle } from '../line/monte-carlo.ts';
 import { refuse } from '../refusal.ts';
 import { distilIn } from './distil.ts';
 import { inHouse } from './line.ts';

@@ -1,7 +1,7 @@
 // What a spirit is, as a question tells it, and spirits that most definitions could not fault.
 import { formatNumber as n } from '../../../core/format.ts';
 import type { Claim, Country } from '../../../core/law/claim.ts';
-import type { Chance } from '../../chance.ts';
+import type { Chance } from '../../seeded-random.ts';
 
 const woods: Record<Claim['wood'], string> = {
   'new charred oak': 'new charred oak',

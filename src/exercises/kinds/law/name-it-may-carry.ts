@@ -1,7 +1,7 @@
 // Which of four names a spirit may carry.
 import { judge, qualifies, type Claim, type Definition } from '../../../core/law/claim.ts';
 import { definitions } from '../../../core/law/definitions.ts';
-import type { Chance } from '../../chance.ts';
+import type { Chance } from '../../seeded-random.ts';
 import { choice, EVEN_SINCE } from '../../choice.ts';
 import { soundSpirit, told } from './claims.ts';
 

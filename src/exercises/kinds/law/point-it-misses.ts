@@ -1,7 +1,7 @@
 // Which point of a definition a spirit misses.
 import { judge, type Claim, type Country, type Definition } from '../../../core/law/claim.ts';
 import { definitions } from '../../../core/law/definitions.ts';
-import { chanceOf, type Chance } from '../../chance.ts';
+import { chanceOf, type Chance } from '../../seeded-random.ts';
 import { choice, EVEN_SINCE } from '../../choice.ts';
 import { soundSpirit, told } from './claims.ts';
 

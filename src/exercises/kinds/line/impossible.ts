@@ -1,7 +1,7 @@
 // A kind that tells several figures, most of them the house’s own, of which one breaks a limit.
 import type { Line } from '../../../core/line/line.ts';
 import type { SourceId } from '../../../core/sources.ts';
-import type { Chance } from '../../chance.ts';
+import type { Chance } from '../../seeded-random.ts';
 import { choice, EVEN_SINCE, type Option } from '../../choice.ts';
 import type { QuestionKind } from '../../question.ts';
 import type { Level, Topic } from '../../topics.ts';

@@ -1,6 +1,6 @@
 // A regauge that finds too little: what to think of first.
 import { formatNumber as n } from '../../../core/format.ts';
-import type { Chance } from '../../chance.ts';
+import type { Chance } from '../../seeded-random.ts';
 import { choice, EVEN_SINCE, type Option } from '../../choice.ts';
 
 const LOOK = 'Read it once more, and look and smell for a leak or a sample not written down.';

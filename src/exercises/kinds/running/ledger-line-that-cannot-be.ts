@@ -1,5 +1,5 @@
 // Four lines of a ledger, of which one does not agree with itself.
-import type { Chance } from '../../chance.ts';
+import type { Chance } from '../../seeded-random.ts';
 import { choice, type Option } from '../../choice.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 

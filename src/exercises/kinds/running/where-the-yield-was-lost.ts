@@ -1,5 +1,5 @@
 // Which stage a low yield comes from, by what was measured between the stages.
-import type { Chance } from '../../chance.ts';
+import type { Chance } from '../../seeded-random.ts';
 import { choice } from '../../choice.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 

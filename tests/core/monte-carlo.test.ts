@@ -8,7 +8,7 @@ import {
   summarise,
   summariseTwo,
   type DrawnFigure,
-} from '../../src/core/line/spread.ts';
+} from '../../src/core/line/monte-carlo.ts';
 import { normalRandom, uniformRandom } from '../../src/core/numerics/random.ts';
 import { vapourModels } from '../../src/core/vapour/models.ts';
 import { builtInHouse } from '../../src/house/figures.ts';

@@ -1,6 +1,12 @@
 // Rounds drawn of a house that distils three times are those of its own stills, and what its plant says carries a ± too.
 import { expect, test } from 'vitest';
-import { unsureInPlant, drawRounds, drawnFrom, summarise, type Drawn } from '../../src/core/line/spread.ts';
+import {
+  unsureInPlant,
+  drawRounds,
+  drawnFrom,
+  summarise,
+  type Drawn,
+} from '../../src/core/line/monte-carlo.ts';
 import type { Line } from '../../src/core/line/line.ts';
 import { drawnOf, settleInPlant } from '../../src/core/plant/drawn.ts';
 import { lineWithPlant } from '../../src/core/plant/line.ts';
