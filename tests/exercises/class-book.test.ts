@@ -96,7 +96,9 @@ describe('results pasted into a class book', () => {
     );
     expect(peopleOf(book).map(({ name }) => name)).toEqual(['Una']);
     expect(notes).toHaveLength(5);
-    expect(notes.slice(2).join(' ')).toMatch(/has no name.*does not say whose.*1 line without a code was passed over/);
+    expect(notes.slice(2).join(' ')).toMatch(
+      /has no name.*does not say whose.*1 line without a code was passed over/,
+    );
   });
   test('one name in two ways of Unicode or capitals is one person', () => {
     const { book } = pasted(empty, zoe, { ...zoe, name: 'zoe\u0308  marsh'.replace('  ', ' '), attempt: 2 });
