@@ -92,8 +92,9 @@ export default function OwnQuestionDesk() {
   const keep = (event: Event) => {
     if (!tryAll()) return void focusAfter(event, () => finding);
     const question = { ...tried()!.question!, id: freshId() };
+    const { doubts } = tried()!.proof;
     const others = keptBank().all.filter(({ id }) => id !== editing());
-    take([...others, question], `“${question.title}” is in your bank. You find it under “my own questions” on the page of your own sheet.`); // prettier-ignore
+    take([...others, question], `“${question.title}” is in your bank. You find it under “my own questions” on the page of your own sheet.${doubts.length > 0 ? ` Is this meant? ${doubts.join(' ')}` : ''}`); // prettier-ignore
     clear();
     focusAfter(event, () => saying);
   };

@@ -162,6 +162,7 @@ describe('three hundred cases', () => {
     expect(markFault(leak, { ...answer, asked: ['safe', 'pumped', 'meter', 'vent'] })).toMatchObject({ total: 100, spent: 16, least: 16 });
     // 40 minutes of gauging beside 6 of the meter: needed are 4 and 6, so 80 + 20 × 10 ÷ 46 = 84.3.
     expect(markFault(leak, { ...answer, asked: ['meter', 'balance'] }).total).toBe(84);
+    expect(markFault(leak, { ...answer, asked: ['meter', 'balance'] }).cost).toBeCloseTo(4.348, 3); // 20 × 10 ÷ 46
   });
   test('causes are offered under three heads and more, as many as one desk has', () => {
     for (const { causes } of benches) {

@@ -1,8 +1,10 @@
 // What a desk remembers of a person: a case of the fault desk that was answered before, and a question half written.
 import { expect, test } from '@playwright/test';
+import { open } from './pages.ts';
 
 test('a case whose answer was shown is a second go in the line that is handed in', async ({ page }) => {
   const answer = async () => {
+    await expect(page.locator('#fault-begin')).toBeEnabled();
     await page.locator('#fault-seed').fill('417');
     await page.locator('#fault-begin').click();
     await page.locator('.fault-ask button').first().click();
@@ -11,7 +13,7 @@ test('a case whose answer was shown is a second go in the line that is handed in
   };
   const hand = () => page.getByRole('button', { name: 'Answer, and be marked' }).click();
   const seen = page.getByText('The answer to this case was shown in this browser before.');
-  await page.goto('/faults/');
+  await open(page, '/faults/');
   await answer();
   await expect(seen).toBeHidden();
   await hand();
@@ -25,7 +27,7 @@ test('a case whose answer was shown is a second go in the line that is handed in
 });
 
 test('a question half written stands in its form again', async ({ page }) => {
-  await page.goto('/sheets/questions/');
+  await open(page, '/sheets/questions/');
   await page.locator('#own-q-title').fill('Mashes a week');
   await page.locator('#own-v-unit-0').selectOption('count|');
   await page.reload();
