@@ -10,6 +10,7 @@ import { sealedSheetFile } from '../exercises/sealed-file.ts';
 import { scriptOf } from '../talk/scripts.ts';
 import { talk as walkTalk } from '../walk/harrowmere-talk.ts';
 import { addresses, broken, contradiction, open, pageWith, quote, ready } from './pages.ts';
+import { handInBlank } from './hand-in-blank.ts';
 
 const script = scriptOf('disagreeing').text;
 const thornwath = linkOf(
@@ -26,7 +27,7 @@ async function handIn(page: Page): Promise<string> {
   await open(page, `/sheet/${new URL(page.url()).hash}`);
   await button(page, 'Begin').click();
   await page.locator('#take-name').fill('Una Thornwath');
-  for (let press = 0; press < 2; press++) await button(page, 'Hand in and mark').click(); // with blanks it asks once
+  await handInBlank(page, 'Hand in and mark');
   return page.locator('.code output').innerText();
 }
 
@@ -594,7 +595,7 @@ const uses: readonly {
     part: 'main',
     use: async (page) => {
       await page.locator('#take-own-file').setInputFiles({ name: 'sheet.own.json', mimeType: 'application/json', buffer: Buffer.from(ownSheetFile()) }); // prettier-ignore
-      for (let press = 0; press < 2; press++) await button(page, 'Hand in').click();
+      await handInBlank(page, 'Hand in');
     },
     shows: '.mark-of',
   },
@@ -605,7 +606,7 @@ const uses: readonly {
     use: async (page) => {
       await page.locator('#take-sealed-file').setInputFiles({ name: 'sheet.sealed.json', mimeType: 'application/json', buffer: Buffer.from(await sealedSheetFile()) }); // prettier-ignore
       await page.fill('#take-name', 'Una');
-      for (let press = 0; press < 2; press++) await button(page, 'Seal and hand in').click();
+      await handInBlank(page, 'Seal and hand in');
     },
     shows: '.code output',
   },

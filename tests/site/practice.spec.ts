@@ -12,6 +12,7 @@ import { fixed, questionsOf, type Worksheet } from '../../src/exercises/workshee
 import { builtInHouse } from '../../src/house/figures.ts';
 import { formTitles } from '../../src/exercises/topics.ts';
 import { open, watch } from './pages.ts';
+import { handInBlank } from './hand-in-blank.ts';
 
 const KEY = 'malt-spirit-handbook/practice';
 const SEED = 'fixed'; // what these tests keep as the browser's own
@@ -280,8 +281,7 @@ test('where an answer has moved since a sheet was made, whoever took it is told,
   await open(page, `/sheet/${sheetLink({ ...made, notes: [notesText(moved)] })}`);
   await expect(page.locator('.prompt')).toHaveCount(3);
   await expect(page.locator('.remark')).toHaveCount(0);
-  for (let press = 0; press < 2; press++)
-    await page.getByRole('button', { name: 'Hand in and mark' }).click();
+  await handInBlank(page, 'Hand in and mark');
   await expect(page.locator('.remark')).toHaveText(
     /^The answer to question \d has moved since this sheet was made: .+, was about .+\.$/,
   );

@@ -9,6 +9,7 @@ import { ownSheetFile } from '../exercises/own-examples.ts';
 import { sealedSheetFile } from '../exercises/sealed-file.ts';
 import { serve, type Served } from '../serve.ts';
 import { open, pageWith, watch } from './pages.ts';
+import { handInBlank } from './hand-in-blank.ts';
 
 const FOLDER = '/still/house/';
 const OTHER = '/store/';
@@ -285,7 +286,7 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
     'sheet/own/',
     async (page) => {
       await page.locator('#take-own-file').setInputFiles({ name: 'sheet.own.json', mimeType: 'application/json', buffer: Buffer.from(ownSheetFile()) }); // prettier-ignore
-      for (let press = 0; press < 2; press++) await button(page, 'Hand in').click();
+      await handInBlank(page, 'Hand in');
       await expect(page.locator('.code output')).toContainText('-1-');
     },
   ],
@@ -294,7 +295,7 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
     async (page) => {
       await page.locator('#take-sealed-file').setInputFiles({ name: 'sheet.sealed.json', mimeType: 'application/json', buffer: Buffer.from(await sealedSheetFile()) }); // prettier-ignore
       await page.fill('#take-name', 'Una');
-      for (let press = 0; press < 2; press++) await button(page, 'Seal and hand in').click();
+      await handInBlank(page, 'Seal and hand in');
       await expect(page.locator('.code output')).toContainText('hs1-');
     },
   ],
@@ -373,7 +374,7 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
     'sheet/#sheet=1.3.0.0.2.a.1.built-in',
     async (page) => {
       await page.locator('#take-name').fill('Una Thornwath');
-      for (let press = 0; press < 2; press++) await button(page, 'Hand in and mark').click(); // with blanks it asks once
+      await handInBlank(page, 'Hand in and mark');
       await expect(page.locator('.code output')).toContainText('Una_Thornwath');
     },
   ],
