@@ -1,4 +1,5 @@
 // How much there is of each thing in one mash, as a visitor asks.
+import { firstApart } from '../../apart.ts';
 import { choice } from '../../choice.ts';
 import { ofTwo } from '../../of-two.ts';
 import { formatNumber as n } from '../../../core/format.ts';
@@ -53,19 +54,16 @@ const kind = choice({
   sources: ['derived', 'de-nevers'],
   ask: (chance, line) => {
     const [unit, amounts] = chance.pick(groups);
-    const shown: {
-      readonly asks: string;
-      readonly text: string;
-      readonly why: string;
-      readonly value: number;
-    }[] = [];
-    for (const [asks, of, is] of chance.shuffle(amounts)) {
-      if (shown.length === SHOWN) break;
-      const value = chance.quotes.quote(rounded(of(line)), 0);
-      if (shown.some((other) => Math.max(value / other.value, other.value / value) < APART)) continue;
-      const text = `About ${n(value, 0)} ${unit}.`;
-      shown.push({ asks, text, why: `About ${n(value, 0)} ${unit} ${is} of one mash in this house.`, value });
-    }
+    const shown = firstApart(
+      chance.shuffle(amounts),
+      SHOWN,
+      ([, of]) => chance.quotes.quote(rounded(of(line)), 0),
+      (one, other) => Math.max(one / other, other / one) >= APART,
+    ).map(({ of: [asks, , is], value }) => ({
+      asks,
+      text: `About ${n(value, 0)} ${unit}.`,
+      why: `About ${n(value, 0)} ${unit} ${is} of one mash in this house.`,
+    }));
     const [right, ...others] = shown;
     const scene = chance.pick([
       `You have told a group that one mash takes ${n(line.house.maltPerMash, 0)} kg of malt.`,

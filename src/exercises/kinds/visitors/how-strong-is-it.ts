@@ -1,4 +1,5 @@
 // How strong it is at each station of the house, as a visitor asks.
+import { firstApart } from '../../apart.ts';
 import { choice } from '../../choice.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 import type { Line } from '../../../core/line/line.ts';
@@ -54,19 +55,16 @@ const kind = choice({
   level: 1,
   sources: ['derived', 'de-nevers'],
   ask: (chance, line) => {
-    const shown: {
-      readonly asks: readonly string[];
-      readonly text: string;
-      readonly why: string;
-      readonly value: number;
-    }[] = [];
-    for (const [asks, of, is] of chance.shuffle(stations)) {
-      if (shown.length === SHOWN) break;
-      const value = chance.quotes.quote(of(line), 0);
-      if (shown.some((other) => Math.abs(other.value - value) < APART)) continue;
-      const text = `About ${n(value, 0)} % vol.`;
-      shown.push({ asks, text, why: `About ${n(value, 0)} % vol ${is} in this house.`, value });
-    }
+    const shown = firstApart(
+      chance.shuffle(stations),
+      SHOWN,
+      ([, of]) => chance.quotes.quote(of(line), 0),
+      (one, other) => Math.abs(one - other) >= APART,
+    ).map(({ of: [asks, , is], value }) => ({
+      asks,
+      text: `About ${n(value, 0)} % vol.`,
+      why: `About ${n(value, 0)} % vol ${is} in this house.`,
+    }));
     const [right, ...others] = shown;
     const who = chance.pick([
       'A visitor asks',
