@@ -1,5 +1,5 @@
 // What the README says of the project is so: its accuracy table, its commands, its pictures.
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { accuracyTable } from './accuracy-table.ts';
@@ -39,4 +39,12 @@ test('every file and folder that the guide to the book names is there', () => {
 test('every command of the package stands in the README', () => {
   const told = readme + readFileSync(join(root, 'DEVELOPERS.md'), 'utf8');
   for (const name of Object.keys(scripts)) expect(told, name).toMatch(new RegExp(`npm (run )?${name}\\b`));
+});
+
+test('every file of the tests that a file of the book names is there', () => {
+  const named = readdirSync(join(root, 'src'), { recursive: true, encoding: 'utf8' })
+    .filter((path) => /\.(?:tsx?|astro)$/.test(path))
+    .flatMap((path) => [...readFileSync(join(root, 'src', path), 'utf8').matchAll(/\btests\/[\w/-]*\w(?:\.test)?(?:\.\w+)?/g)].map(([at]) => at)); // prettier-ignore
+  expect(named.length).toBeGreaterThan(20);
+  for (const path of named) expect(existsSync(join(root, path)), path).toBe(true);
 });

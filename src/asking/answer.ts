@@ -1,4 +1,5 @@
 // Answers a question: reckons with its numbers, or finds the entry that it means, or says that it does not know.
+// Sums are tried before the list of entries; what is not sure is told as not sure, with the next best. Counted in tests/asking.
 import { lineOf } from '../house/line-of.ts';
 import { filledFrom } from '../house/open-figures.ts';
 import type { House } from '../core/line/house.ts';

@@ -1,4 +1,5 @@
 // Remembers what the book tells of the reader's house, and says once what a corrected book tells otherwise.
+// What the book last told is kept with its stamp (src/build/stamp.ts) and compared when the stamp is another: tests/house/corrected.test.ts.
 import { book } from '../house/book.ts';
 import { keepText, keptText } from '../browser/browser-store.ts';
 import {

@@ -1,4 +1,6 @@
 // A kind whose words or numbers were mended: sheets of older generators go on drawing it as it was.
+// A kind that was released keeps its id, its level and what older generators draw of it: `before` holds the old prompt and numbers, `renewed` the generator that first draws the new ones, `until` the last that draws the kind.
+// Topics, forms and levels only grow at the end of their lists; a sheet is mixed by how many topics its generator knew (topics.ts).
 
 import type { QuestionKind } from './question.ts';
 

@@ -1,4 +1,6 @@
 // A trainer's sheet: what it is made of, and the questions of each of its versions.
+// A link promises the numbers drawn, not the answers, so that the physics can be mended: it carries a note of each draw (notes.ts), and an answer that moved is told.
+// Held by tests/exercises/promised-sheets.json and tests/exercises/other-sums.test.ts.
 import type { House } from '../core/line/house.ts';
 import { builtInHouse } from '../house/figures.ts';
 import type { Parts } from '../house/parts/part.ts';

@@ -1,4 +1,6 @@
 // What is handed on under a signature: a text of some kind with its name, release and signer, as the text of a file.
+// A signature says that a file is as the holder of the key left it, and no page may say more. Of a newer release only what a person gave counts as changed.
+// Links that were sent are read for ever: tests/handing/promised-links.json.
 import { shown } from '../core/shown.ts';
 import { nameProblem } from '../house/name.ts';
 

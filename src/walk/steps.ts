@@ -1,4 +1,5 @@
 // What a number may be rounded to: the step it was said to, finer ones after it, and how untrue a rounded number may be.
+// How untrue a rounded figure may be stands here alone. tests/walk/manner.json was written by hand, not by the code.
 import type { Dimension } from '../talk/units.ts';
 import { wasGivenNeatly, tidied } from './neat.ts';
 import { toTheWhole, type Manner } from './manner.ts';

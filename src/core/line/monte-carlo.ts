@@ -178,7 +178,7 @@ export interface SpreadOfTwo extends Summary {
 /**
  * The draws of two models together, each taken to be as likely as the other. Variances add: that of the figures, within
  * a model, and that of the model, the square of half the distance between the two means. That half is about as much as
- * six published models lie apart, 12 % of the feints and 6 % of the charge (see tests/core/spread.test.ts).
+ * six published models lie apart, 12 % of the feints and 6 % of the charge.
  * Undefined for fewer than two draws of either. Source: law of total variance.
  */
 export function summariseTwo(one: readonly number[], other: readonly number[]): SpreadOfTwo | undefined {

@@ -1,4 +1,6 @@
 // Do the figures that a guide quotes agree? Each is judged by what the others, and the balances, say of it.
+// Weighted least squares over relations.ts, each relation exact or with a spread and why. A figure that nothing else bears on is never called wrong, and a card carries what was said, never an adjusted figure.
+// Tested by tests/core/reconcile.test.ts and npm run planted; the last two hundred houses of tests/study are not for tuning.
 import { chanceAbove, normalLimit } from '../numerics/chi-square.ts';
 import type { Refusal } from '../refusal.ts';
 import { ask, type Ask } from './ask.ts';

@@ -1,4 +1,6 @@
 // The vessels of a house, as they stand: what a plan of the rooms would list. Volumes in litres, times in hours.
+// Every balance of a plant is the one that charge after charge from empty receivers comes to; one that never rests is refused.
+// Tested by tests/core/plant-recycled.test.ts and, by other code, tests/core/plant-rounds.test.ts.
 
 /** Figures that stand at usual values until the reader gives them: their names. */
 interface MayBeUsual {

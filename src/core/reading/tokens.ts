@@ -36,8 +36,9 @@ export function tokensOf(text: string): Token[] {
     if (isLetter(code)) tokens.push({ start, end, text: found.toLowerCase(), kind: 'word', joined });
     else {
       const fraction = fractions.get(found);
-      const value = isDigit(code) ? valueOf(found, decimalComma) : fraction;
-      if (!isDigit(code) && fraction === undefined) tokens.push({ start, end, text: found, kind: 'sign', joined });
+      const inDigits = isDigit(code) || (found.length > 1 && isDigit(found.charCodeAt(1))); // 5, and .5
+      const value = inDigits ? valueOf(found, decimalComma) : fraction;
+      if (!inDigits && fraction === undefined) tokens.push({ start, end, text: found, kind: 'sign', joined });
       else tokens.push({ start, end, text: found, kind: 'figure', joined, ...(value === undefined ? {} : { value }) });
     } // prettier-ignore
   }

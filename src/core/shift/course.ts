@@ -1,4 +1,6 @@
 // What every shift is: a course of equal steps, things done at them, and things that happen. A still, a washback, a tun and casks each have their own.
+// A course is pure and has no clock: a number draws its events, the log of actions gives the same shift again, and only the log is kept. Raise the version of its text when a step, an action or a draw changes.
+// A new kind is a folder here and in src/shift, its words (src/islands/shift-post.ts), a picture, an island, a page, a line in src/components/ShiftChoice.astro; tests in tests/shift and tests/core/shift.
 
 export interface At<T> {
   readonly step: number;

@@ -1,4 +1,5 @@
 // Week after week run forward, each thing begun as soon as all that it needs is there, until a week repeats itself.
+// tests/core/week-rules.ts goes through a week by its rules alone; tests/study/week has what integer programming found.
 import { fermentationOf, HOURS_IN_WEEK, openFrom, type Shift } from './calendar.ts';
 import { divide, type Division, type StillGroup, type WeekCharge } from './charges.ts';
 

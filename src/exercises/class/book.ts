@@ -1,4 +1,6 @@
 // A trainer's class book: people, what was set, results and standings, each an entry with a stamp, so that two copies of a book are put together and nothing is lost.
+// Of each entry the later counts, so tabs and files join in any order; a join of people leaves on each thing whose it was (back.ts undoes it whole). Nothing computed is kept but the attempt, counted by person and sheet.
+// Promised in tests/exercises/promised-class-book.json.
 import type { Outcome } from '../observed/task.ts';
 import { seedOf } from '../seed.ts';
 

@@ -1,4 +1,6 @@
 // A question of a trainer's own, as it is written and kept: wording, named values, a formula or choices; and its strict reader.
+// Its formula is read by a grammar and never run as code; every draw that its values allow is tried before it is kept; what may be meant is a doubt (doubts.ts) and no refusal. A changed question gets another id.
+// Tested by tests/exercises/own-question.test.ts.
 import { kinds, type KindName } from '../../core/kinds.ts';
 import { shown } from '../../core/shown.ts';
 import { levels, topics, type Level, type Topic } from '../topics.ts';

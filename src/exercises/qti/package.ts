@@ -1,4 +1,5 @@
 // A sheet of questions as the files of a QTI package, 3.0 or 2.1, to be zipped by the caller.
+// QTI 3.0 is held to its content models; of 2.1 only names, namespaces and text are tested: tests/exercises/qti.test.ts.
 import type { Question } from '../question.ts';
 import { itemElement, type ItemRules } from './item.ts';
 import { manifestElement } from './manifest.ts';

@@ -1,4 +1,6 @@
 // A sealed sheet: its questions as text and nothing that answers them; beside them a seal that the trainer's key opens, with what the questions were drawn from.
+// The desk marks what the seal holds, whatever the link said. A time and a pass mark set at sealing lie in the seal, and stand only where the sheet has none.
+// A field that goes out needs a row in tests/exercises/sealed.test.ts.
 import type { Chart } from '../../calculators/define.ts';
 import { kinds as units } from '../../core/kinds.ts';
 import { UNSEEN } from '../../core/shown.ts';
