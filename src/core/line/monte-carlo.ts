@@ -108,11 +108,9 @@ export function drawRounds(
     feintsVolume: [],
   };
   let refused = 0;
+  const drawn: { -readonly [Name in keyof Drawn]: Drawn[Name] } = { ...house }; // one house, drawn again and again
   for (let i = 0; i < count; i++) {
-    const drawn = {
-      ...house,
-      ...Object.fromEntries(spread.map(([name, u]) => [name, house[name]! + u * normal()])),
-    };
+    for (const [name, u] of spread) (drawn as Record<UnsureFigure, number>)[name] = house[name]! + u * normal();
     const round = isPhysical(drawn) ? settle(drawn, model) : undefined;
     if (!round || 'refused' in round) {
       refused++;
