@@ -25,8 +25,9 @@ export const POTS: Float64Array = LOGITS.map(fromLogit);
 /** Something followed all over the pot's range: the weights of each panel's polynomial, panel after panel. */
 export type Followed = Float64Array;
 
-/** Follows what has these values at `POTS`. */
-export const follow = (values: Float64Array): Followed => chebyshevSeries(values, POINTS);
+/** Follows what has these values at `POTS`; into an array to be used again, where there is one. */
+export const follow = (values: Float64Array, into?: Followed): Followed =>
+  chebyshevSeries(values, POINTS, into);
 
 /** What is followed, at a pot with logit `u`. `weights` of a panel: one more for an integral. */
 export function followedAt(followed: Followed, u: number, weights = POINTS): number {
@@ -35,19 +36,21 @@ export function followedAt(followed: Followed, u: number, weights = POINTS): num
   return seriesAt(followed, 1 - 2 * (at - panel), panel * weights, weights);
 }
 
-/** The integral along logit(x) of what is followed, from the weakest pot on; followed in its turn. */
-export function integrated(followed: Followed): Followed {
-  const integral = integralOf(followed, POINTS);
+/** Length of what `integrate` fills. */
+export const INTEGRAL = PANELS * (POINTS + 1);
+
+/** Fills `integral` with the integral along logit(x) of what is followed, from the weakest pot on; followed in its turn. */
+export function integrate(followed: Followed, integral: Followed): void {
+  integralOf(followed, POINTS, integral);
   let sum = 0;
   for (let from = (PANELS - 1) * (POINTS + 1); from >= 0; from -= POINTS + 1) {
     for (let i = from; i <= from + POINTS; i++) integral[i]! *= WIDTH / 2;
     integral[from]! += sum;
     sum = seriesAt(integral, 1, from, POINTS + 1);
   }
-  return integral;
 }
 
-/** What `integrated` gave, at a pot with logit `u`. */
+/** What `integrate` filled, at a pot with logit `u`. */
 export const integralAt = (integral: Followed, u: number): number => followedAt(integral, u, POINTS + 1);
 
 /** Logits of the two neighbours, of all points and the ends of the range, between which values that fall with the pot come down to `value`. */

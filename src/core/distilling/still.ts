@@ -8,7 +8,7 @@ import { massPercentFromMoleFraction, moleFractionFromMassPercent } from '../spi
 import { massPercentFromStrength, strengthFromMassPercent } from '../spirit/strength.ts';
 import { vapourOver, type Boiling, type VapourModel } from '../vapour/equilibrium.ts';
 import { boilingPot } from './boiling-pot.ts';
-import { follow, followedAt, integralAt, integrated, neighbours, POTS, POT_RANGE } from './pot-panels.ts';
+import { follow, followedAt, integralAt, INTEGRAL, integrate, neighbours, POTS, POT_RANGE } from './pot-panels.ts';
 
 export { POT_RANGE };
 
@@ -54,21 +54,26 @@ export interface StillCurve {
   left(from: number, to: number): number;
 }
 
+const slope = new Float64Array(POTS.length); // for the drawing of any curve: d ln(moles) by d logit(x), at POTS
+const slopeFollowed = new Float64Array(POTS.length);
+
 /** The curve of one still setting. Rayleigh's law: d ln(moles in the pot) = dx / (y − x). */
 function drawCurve(setting: StillSetting): StillCurve {
   const reflux = within('The reflux', setting.reflux, 0, 1);
   const { first, second, temperature } = boilingPot(setting);
-  const vapours = new Float64Array(POTS.length);
-  const vapour = new Float64Array(POTS.length); // followed: a sum of two is followed by the sum of their polynomials
-  const slope = new Float64Array(POTS.length); // d ln(moles) by d logit(x): smooth over the whole range, and steady as x nears nothing
+  // One block of memory for a curve: to get and to give back many is slower than all the sums.
+  const block = new Float64Array(2 * POTS.length + INTEGRAL);
+  const vapours = block.subarray(0, POTS.length); // at POTS
+  const vapour = block.subarray(POTS.length, 2 * POTS.length); // the same followed
+  const moles = block.subarray(2 * POTS.length); // ln(moles in the pot), followed
   for (let i = 0; i < POTS.length; i++) {
     const x = POTS[i]!;
     const y = first.values[i]! + reflux * (second.values[i]! - first.values[i]!);
     vapours[i] = y;
     vapour[i] = first.followed[i]! + reflux * (second.followed[i]! - first.followed[i]!);
-    slope[i] = (x * (1 - x)) / (y - x);
+    slope[i] = (x * (1 - x)) / (y - x); // smooth over the whole range, and steady as x nears nothing
   }
-  const moles = integrated(follow(slope));
+  integrate(follow(slope, slopeFollowed), moles);
   const logMoles = (x: number) => integralAt(moles, logit(x));
 
   const findPot = (strength: Quantity<'strength'>) => {

@@ -22,23 +22,24 @@ function weightsOf(count: number): Float64Array {
   }));
 }
 
-/** The series through the values at Chebyshev’s points, an even `count` of them; of many stretches at once, one behind the other. Source: DLMF section 3.11(ii), from memory. */
-export function chebyshevSeries(values: Float64Array, count = values.length): ChebyshevSeries {
+/**
+ * The series through the values at Chebyshev’s points, an even `count` of them; of many stretches at once, one behind the other.
+ * `series` takes it, where there is an array to be used again. Source: DLMF section 3.11(ii), from memory.
+ */
+export function chebyshevSeries(
+  values: Float64Array,
+  count = values.length,
+  series: ChebyshevSeries = new Float64Array(values.length),
+): ChebyshevSeries {
   const half = count / 2;
   const weights = weightsOf(count);
-  const folded = new Float64Array(count);
-  const series = new Float64Array(values.length);
   for (let from = 0; from < values.length; from += count) {
-    // A cosine weighs the lower half as the upper one, in odd orders with the other sign: half the sums will do.
-    for (let k = 0; k < half; k++) {
-      const [upper, lower] = [values[from + k]!, values[from + count - 1 - k]!];
-      folded[k] = upper + lower;
-      folded[half + k] = upper - lower;
-    }
     for (let order = 0; order < count; order++) {
-      const side = order % 2 === 0 ? 0 : half;
+      // A cosine weighs the lower half of the points as the upper one, in odd orders with the other sign.
+      const sign = order % 2 === 0 ? 1 : -1;
       let sum = 0;
-      for (let k = 0; k < half; k++) sum += folded[side + k]! * weights[order * half + k]!;
+      for (let k = 0; k < half; k++)
+        sum += (values[from + k]! + sign * values[from + count - 1 - k]!) * weights[order * half + k]!;
       series[from + order] = sum;
     }
   }
@@ -61,9 +62,15 @@ export function seriesAt(series: ChebyshevSeries, along: number, from = 0, count
   return along * newer - older + series[from]!;
 }
 
-/** The integral of a series from −1, as a series with one order more; of many series of `count` weights at once. Times half the length of a stretch, it is that of the function. Source: the same. */
-export function integralOf(series: ChebyshevSeries, count = series.length): ChebyshevSeries {
-  const integrals = new Float64Array((series.length / count) * (count + 1));
+/**
+ * The integral of a series from −1, as a series with one order more; of many series of `count` weights at once, into `integrals`.
+ * Times half the length of a stretch, it is that of the function. Source: the same.
+ */
+export function integralOf(
+  series: ChebyshevSeries,
+  count = series.length,
+  integrals: ChebyshevSeries = new Float64Array((series.length / count) * (count + 1)),
+): ChebyshevSeries {
   for (let from = 0, to = 0; from < series.length; from += count, to += count + 1) {
     let atLow = 0;
     for (let order = 1; order <= count; order++) {
