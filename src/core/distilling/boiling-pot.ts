@@ -20,7 +20,13 @@ export interface BoilingPot {
   temperature(): Followed;
 }
 
-function boil({ pressure, model }: { readonly pressure: Quantity<'pressure'>; readonly model?: VapourModel }): BoilingPot {
+function boil({
+  pressure,
+  model,
+}: {
+  readonly pressure: Quantity<'pressure'>;
+  readonly model?: VapourModel;
+}): BoilingPot {
   const { vapour, temperature } = vapoursOver(POTS, pressure, model);
   const followed = follow(vapour);
   // Condensed, the vapour is a pot of the same range: its own vapour is read off and not solved again, but where it is too strong.

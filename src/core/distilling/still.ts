@@ -8,7 +8,16 @@ import { massPercentFromMoleFraction, moleFractionFromMassPercent } from '../spi
 import { massPercentFromStrength, strengthFromMassPercent } from '../spirit/strength.ts';
 import { vapourOver, type Boiling, type VapourModel } from '../vapour/equilibrium.ts';
 import { boilingPot } from './boiling-pot.ts';
-import { follow, followedAt, integralAt, INTEGRAL, integrate, neighbours, POTS, POT_RANGE } from './pot-panels.ts';
+import {
+  follow,
+  followedAt,
+  integralAt,
+  INTEGRAL,
+  integrate,
+  neighbours,
+  POTS,
+  POT_RANGE,
+} from './pot-panels.ts';
 
 export { POT_RANGE };
 
@@ -45,9 +54,10 @@ export function strengthOfVapour(vapour: Quantity<'moleFraction'>): Quantity<'st
 export interface StillCurve {
   /** Strength of the distillate, % vol, over a pot with mole fraction `x`. */
   strengthOver(x: number): Quantity<'strength'>;
-  /** As `distillateOver`, followed by polynomials: `x` in `POT_RANGE`; and the vapour of it alone. */
-  vapourOver(x: number): Quantity<'moleFraction'>;
+  /** As `distillateOver`, followed by polynomials: `x` in `POT_RANGE`. */
   over(x: number): Boiling;
+  /** The vapour of that alone. */
+  vapourOver(x: number): Quantity<'moleFraction'>;
   /** Mole fraction in the pot when the distillate has this strength, or undefined when it never has. */
   potAt(strength: Quantity<'strength'>): number | undefined;
   /** Moles left in the pot at `to`, for one mole in it at `from`; both in `POT_RANGE`. */
@@ -61,7 +71,7 @@ const slopeFollowed = new Float64Array(POTS.length);
 function drawCurve(setting: StillSetting): StillCurve {
   const reflux = within('The reflux', setting.reflux, 0, 1);
   const { first, second, temperature } = boilingPot(setting);
-  // One block of memory for a curve: to get and to give back many is slower than all the sums.
+  // One block of memory for a curve: to get several, and to clear them away, takes longer than to fill them.
   const block = new Float64Array(2 * POTS.length + INTEGRAL);
   const vapours = block.subarray(0, POTS.length); // at POTS
   const vapour = block.subarray(POTS.length, 2 * POTS.length); // the same followed

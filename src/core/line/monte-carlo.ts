@@ -110,7 +110,8 @@ export function drawRounds(
   let refused = 0;
   const drawn: { -readonly [Name in keyof Drawn]: Drawn[Name] } = { ...house }; // one house, drawn again and again
   for (let i = 0; i < count; i++) {
-    for (const [name, u] of spread) (drawn as Record<UnsureFigure, number>)[name] = house[name]! + u * normal();
+    for (const [name, u] of spread)
+      (drawn as Record<UnsureFigure, number>)[name] = house[name]! + u * normal();
     const round = isPhysical(drawn) ? settle(drawn, model) : undefined;
     if (!round || 'refused' in round) {
       refused++;
