@@ -46,5 +46,8 @@ function boil({
   };
 }
 
-/** What boils off a pot at a pressure, by a model: solved once and remembered for the last few. */
+/**
+ * What boils off a pot at a pressure, by a model: solved once and remembered for the last few.
+ * @example boilingPot({ pressure: kilopascals(101.325) }).first.values.every((y, i) => y > POTS[i]) // true (below the azeotrope the vapour is the stronger)
+ */
 export const boilingPot = remember(boil, 4, (a, b) => a.pressure === b.pressure && a.model === b.model);

@@ -82,7 +82,10 @@ export function cutAmounts(charge: Amounts, setting: StillSetting, cuts: Cuts): 
   return partsBetween(charge, begun, setting, heartEnd!, feintsEnd!);
 }
 
-/** The parts of a charge: what is in the pot where the heart begins, and the mole fractions there where heart and feints end. */
+/**
+ * The parts of a charge that has `begun` left in the pot where the heart begins, and these mole fractions there where heart and feints end.
+ * @example partsBetween({ ethanol: 1, water: 9 }, { ethanol: 1, water: 9 }, { reflux: share(0), pressure: kilopascals(101.325) }, 0.05, 0.01).foreshots // { ethanol: 0, water: 0 } (the heart begins at once)
+ */
 export function partsBetween(
   charge: Amounts,
   begun: Amounts,

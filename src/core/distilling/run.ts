@@ -94,7 +94,10 @@ function drawRun(charge: Amounts, setting: StillSetting, end: number): readonly 
   });
 }
 
-/** As `runStill`, of a charge whose kilomoles are known too; with its distillate in kilomoles. */
+/**
+ * As `runStill`, of a charge whose kilomoles are known too; with its distillate in kilomoles.
+ * @example runAmounts({ volume: litres20(1000), strength: strength(0) }, { ethanol: 0, water: 55 }, { reflux: share(0), pressure: kilopascals(101.325) }, strength(1)) // refuses: no alcohol worth distilling (it is water)
+ */
 export function runAmounts(
   charge: Spirit,
   before: Amounts,

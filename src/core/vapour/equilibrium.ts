@@ -97,7 +97,10 @@ export function vapourOver(
   return boil(x, pressure, model, 78.3 + 21.7 * (1 - x) ** 8);
 }
 
-/** As `vapourOver`, of many liquids, each near the one before: the search for each begins at that one’s boiling point. */
+/**
+ * As `vapourOver`, of many liquids, each near the one before: the search for each begins at that one’s boiling point.
+ * @example vapoursOver(Float64Array.of(0.0966, 0)).vapour // [0.44, 0] (Carey and Lewis 1932, 0.4375; none over water)
+ */
 export function vapoursOver(
   liquids: Float64Array,
   pressure = kilopascals(STANDARD_ATMOSPHERE),
