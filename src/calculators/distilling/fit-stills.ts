@@ -42,13 +42,14 @@ const washStill = (given: Given) => {
     volumeSure: given.volumeSure / 100,
   });
 };
+const asText = ({ volume, strength, airPressure, safe, strengthSure }: Given) =>
+  JSON.stringify([volume, strength, airPressure, safe, strengthSure]);
 /** The working and the drawing ask for the fit again. */
 const spiritStill = remember(
   ({ volume, strength, airPressure, safe, strengthSure }: Given) =>
     fitSpiritStill({ volume, strength }, airPressure, safe, strengthSure),
   2,
-  ({ volume, strength, airPressure, safe, strengthSure }) =>
-    JSON.stringify([volume, strength, airPressure, safe, strengthSure]),
+  (a, b) => asText(a) === asText(b),
 );
 
 export default defineCalculator({

@@ -61,7 +61,8 @@ function potAfterForeshots(charge: Amounts, setting: StillSetting, end: Foreshot
 /** Cuts a charge in kilomoles. Refuses a heart that ends before it begins, and cuts out of order. */
 export function cutAmounts(charge: Amounts, setting: StillSetting, cuts: Cuts): Parts<Amounts> | Refusal {
   const curve = stillCurve(setting);
-  const [heartEnd, feintsEnd] = [curve.potAt(cuts.heart), curve.potAt(cuts.feints)];
+  const heartEnd = curve.potAt(cuts.heart);
+  const feintsEnd = curve.potAt(cuts.feints);
   const reason =
     refuseRun(charge, setting, cuts.heart, heartEnd) ?? refuseRun(charge, setting, cuts.feints, feintsEnd);
   if (reason !== undefined) return refuse(reason);
@@ -77,9 +78,29 @@ export function cutAmounts(charge: Amounts, setting: StillSetting, cuts: Cuts): 
       `The feints must end below the heart: ${cuts.feints} % vol is not below ${cuts.heart} % vol.`,
     );
   }
-  const atStart = heartStart === potFraction(charge) ? charge : potAmounts(charge, setting, heartStart);
-  const [b, c] = [heartEnd!, feintsEnd!].map((x) => potAmounts(charge, setting, x));
-  return { foreshots: minus(charge, atStart), heart: minus(atStart, b!), feints: minus(b!, c!), residue: c! };
+  const begun = heartStart === potFraction(charge) ? charge : potAmounts(charge, setting, heartStart);
+  return partsBetween(charge, begun, setting, heartEnd!, feintsEnd!);
+}
+
+/**
+ * The parts of a charge that has `begun` left in the pot where the heart begins, and these mole fractions there where heart and feints end.
+ * @example partsBetween({ ethanol: 1, water: 9 }, { ethanol: 1, water: 9 }, { reflux: share(0), pressure: kilopascals(101.325) }, 0.05, 0.01).foreshots // { ethanol: 0, water: 0 } (the heart begins at once)
+ */
+export function partsBetween(
+  charge: Amounts,
+  begun: Amounts,
+  setting: StillSetting,
+  heartEnd: number,
+  feintsEnd: number,
+): Parts<Amounts> {
+  const ended = potAmounts(charge, setting, heartEnd);
+  const residue = potAmounts(charge, setting, feintsEnd);
+  return {
+    foreshots: minus(charge, begun),
+    heart: minus(begun, ended),
+    feints: minus(ended, residue),
+    residue,
+  };
 }
 
 /**

@@ -12,6 +12,7 @@ import {
   type Quantity,
   type Spirit,
 } from '../quantity.ts';
+import { VERY_MUCH, within } from '../range.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import {
   amountsOf,
@@ -23,8 +24,8 @@ import {
 } from '../spirit/amounts.ts';
 import { massPercentFromStrength } from '../spirit/strength.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
-import { cutAmounts, portions, type Cuts, type ForeshotsEnd, type Parts } from './cuts.ts';
-import { potAfter, runStill, type Run } from './run.ts';
+import { cutAmounts, partsBetween, portions, type Cuts, type ForeshotsEnd, type Parts } from './cuts.ts';
+import { potAfter, runAmounts, type Run } from './run.ts';
 import { stillCurve, strengthOfVapour, type StillCurve, type StillSetting } from './still.ts';
 
 export interface RoundPlan {
@@ -93,20 +94,20 @@ function cutPots(setting: StillSetting, { heart, feints }: Cuts): Pots | Refusal
   if (pots.feints >= pots.heart) {
     return refuse(`The feints must end below the heart: ${feints} % vol is not below ${heart} % vol.`);
   }
-  return { heart: pots.heart, feints: pots.feints };
+  return { heart: pots.heart, feints: pots.feints, left: curve.left(pots.heart, pots.feints) };
 }
 
-type Pots = { readonly heart: number; readonly feints: number };
+/** Mole fractions in the pot where heart and feints end, and moles left at the one of one mole at the other. */
+type Pots = { readonly heart: number; readonly feints: number; readonly left: number };
 
 /**
  * What leaves for good, in heart and lees, of one mole in the pot where the heart begins, at mole fraction `x`.
  * From there on the still only sends out heart and lees, and keeps feints back.
  */
 function sentOut(x: number, { left }: StillCurve, pots: Pots): Amounts {
-  const heldBack = left(pots.heart, pots.feints);
   const atHeartEnd = left(x, pots.heart);
-  const feints = atHeartEnd * (1 - heldBack);
-  const ethanol = x - atHeartEnd * (pots.heart - heldBack * pots.feints);
+  const feints = atHeartEnd * (1 - pots.left);
+  const ethanol = x - atHeartEnd * (pots.heart - pots.left * pots.feints);
   return { ethanol, water: 1 - feints - ethanol };
 }
 
@@ -159,7 +160,7 @@ function molesBeforeVolume(
 ): number | undefined {
   const { left } = stillCurve(setting);
   const atHeartEnd = left(x, pots.heart);
-  const feints = atHeartEnd * (pots.heart - left(pots.heart, pots.feints) * pots.feints);
+  const feints = atHeartEnd * (pots.heart - pots.left * pots.feints);
   /** Ethanol that heart and lees hold over that of the low wines. */
   const surplus = (moles: number) => {
     const pot = potAfter(mixture(moles, x), setting, volume);
@@ -191,11 +192,13 @@ function settledCharge(
   if (natural === undefined && limit === Infinity) return neverSettles(plan.spiritStill.heart);
 
   const x = Math.min(natural ?? Infinity, limit);
+  if (x === natural && heartStart! > pots.heart) {
+    const begun = mixture(atStart!, heartStart!);
+    const charge = x === heartStart ? begun : mixture(atStart! / curve.left(x, heartStart!), x);
+    return { charge, parts: partsBetween(charge, begun, setting, pots.heart, pots.feints) };
+  }
   if (typeof foreshots !== 'number' && 'volume' in foreshots && x > pots.heart) {
-    const moles =
-      x === natural
-        ? atStart! / curve.left(x, heartStart!)
-        : molesBeforeVolume(x, lowWines, setting, pots, foreshots.volume);
+    const moles = molesBeforeVolume(x, lowWines, setting, pots, foreshots.volume);
     if (moles === undefined) return neverSettles(plan.spiritStill.heart);
     const charge = mixture(moles, x);
     const parts = cutAmounts(charge, setting, plan.spiritStill);
@@ -227,36 +230,44 @@ export function moleFractionOf(strength: Quantity<'strength'>): Quantity<'moleFr
  */
 export function settleRound(plan: RoundPlan): Round | Refusal {
   const pressure = plan.pressure ?? kilopascals(STANDARD_ATMOSPHERE);
-  const washRun = runStill({ ...plan.washStill, charge: plan.wash, pressure, model: plan.model });
-  if ('refused' in washRun) return washRun;
-
-  const setting = {
-    reflux: plan.spiritStill.reflux ?? share(0),
+  const settingOf = (reflux = share(0)): StillSetting => ({
+    reflux,
     pressure,
     ...(plan.model && { model: plan.model }),
-  };
-  const lowWines = amountsOf(washRun.distillate);
+  });
+  within('The charge, L,', plan.wash.volume, 0, VERY_MUCH);
+  const wash = runAmounts(
+    plan.wash,
+    amountsOf(plan.wash),
+    settingOf(plan.washStill.reflux),
+    plan.washStill.until,
+  );
+  if ('refused' in wash) return wash;
+  const { run: washRun, distillate: lowWines } = wash;
+
+  const setting = settingOf(plan.spiritStill.reflux);
   const settled = settledCharge(lowWines, setting, plan);
   if ('refused' in settled) return settled;
   const { charge, parts } = settled;
-  const wanted = portionOf(charge).volume / washRun.distillate.volume;
-  if (wanted > LARGEST_CHARGE) return refuse(tooLarge(wanted, portionOf(charge).volume));
+  const filled = portionOf(charge);
+  const wanted = filled.volume / washRun.distillate.volume;
+  if (wanted > LARGEST_CHARGE) return refuse(tooLarge(wanted, filled.volume));
 
-  const spiritRun = runStill({ ...setting, charge: portionOf(charge), until: plan.spiritStill.feints });
-  if ('refused' in spiritRun) return spiritRun;
+  const spirit = runAmounts(filled, charge, setting, plan.spiritStill.feints);
+  if ('refused' in spirit) return spirit;
   const recycled = plus(parts.foreshots, parts.feints);
   const water = minus(charge, plus(lowWines, recycled)).water;
-  const { over } = stillCurve(setting);
+  const { vapourOver } = stillCurve(setting);
   const strengthOver = ({ ethanol, water }: Amounts) =>
-    strengthOfVapour(over(ethanol / (ethanol + water)).vapour);
+    strengthOfVapour(vapourOver(ethanol / (ethanol + water)));
   return {
     washRun,
     lowWines: washRun.distillate,
     potAle: washRun.residue,
-    charge: portionOf(charge),
+    charge: filled,
     dilution: litres20(water > ROUNDING * charge.water ? portionOf({ ethanol: 0, water }).volume : 0),
     begins: { run: strengthOver(charge), heart: strengthOver(minus(charge, parts.foreshots)) },
-    spiritRun,
+    spiritRun: spirit.run,
     runs: quantity('ratio', 1),
     ...portions(parts),
   };

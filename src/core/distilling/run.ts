@@ -95,6 +95,36 @@ function drawRun(charge: Amounts, setting: StillSetting, end: number): readonly 
 }
 
 /**
+ * As `runStill`, of a charge whose kilomoles are known too; with its distillate in kilomoles.
+ * @example runAmounts({ volume: litres20(1000), strength: strength(0) }, { ethanol: 0, water: 55 }, { reflux: share(0), pressure: kilopascals(101.325) }, strength(1)) // refuses: no alcohol worth distilling (it is water)
+ */
+export function runAmounts(
+  charge: Spirit,
+  before: Amounts,
+  setting: StillSetting,
+  until: Quantity<'strength'>,
+): { readonly run: Run; readonly distillate: Amounts } | Refusal {
+  const end = stillCurve(setting).potAt(until);
+  const reason = refuseRun(before, setting, until, end);
+  if (reason !== undefined || end === undefined) return refuse(reason!);
+
+  const residue = potAmounts(before, setting, end);
+  const distillate = minus(before, residue);
+  let curve: readonly RunPoint[] | undefined;
+  const run = {
+    setting,
+    charge,
+    // Drawn when first looked at: most callers want only the sums.
+    get curve() {
+      return (curve ??= drawRun(before, setting, end));
+    },
+    distillate: portionOf(distillate),
+    residue: portionOf(residue),
+  };
+  return { run, distillate };
+}
+
+/**
  * Runs a charge down to the strength `until`: the curve along the way, the whole distillate and what stays in the pot.
  * Mass and mole balance along Rayleigh's law; no heat loss, no hold-up. Charge up to 92 % vol.
  * Refuses a charge whose distillate is already weaker than `until`.
@@ -107,21 +137,6 @@ export function runStill(plan: RunPlan): Run | Refusal {
     pressure: plan.pressure ?? kilopascals(STANDARD_ATMOSPHERE),
     ...(plan.model && { model: plan.model }),
   };
-  const before = amountsOf(charge);
-  const end = stillCurve(setting).potAt(until);
-  const reason = refuseRun(before, setting, until, end);
-  if (reason !== undefined || end === undefined) return refuse(reason!);
-
-  const residue = potAmounts(before, setting, end);
-  let curve: readonly RunPoint[] | undefined;
-  return {
-    setting,
-    charge,
-    // Drawn when first looked at: most callers want only the sums.
-    get curve() {
-      return (curve ??= drawRun(before, setting, end));
-    },
-    distillate: portionOf(minus(before, residue)),
-    residue: portionOf(residue),
-  };
+  const done = runAmounts(charge, amountsOf(charge), setting, until);
+  return 'refused' in done ? done : done.run;
 }

@@ -44,7 +44,7 @@ const runOnce = remember(([charged, until]: readonly [number, number]) => {
   });
   if ('refused' in run) return { strength: until, volume: 0 }; // low wines so weak that none of it is strong
   return { strength: run.distillate.strength as number, volume: run.distillate.volume / 100 };
-}, 64, ([charged, until]) => `${charged}|${until}`); // prettier-ignore
+}, 64, ([a, b], [c, d]) => a === c && b === d); // prettier-ignore
 
 const LEES = 1; // % vol at the safe at which a run is stopped; common practice
 

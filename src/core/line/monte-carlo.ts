@@ -42,7 +42,7 @@ export const unsureInPlant = {
 
 /** A house with what of its plant was drawn. */
 export type Drawn = House & Partial<Readonly<Record<PlantFigure, number>>>;
-/** How the round of a drawn house is settled by a model of vapour: as two stills have it, or as its plant has. */
+/** How the round of a drawn house is settled by a model of vapour: as two stills have it, or as its plant has. It keeps no house: the next is drawn in its place. */
 export type Settle = (drawn: Drawn, model?: VapourModel) => Round | Refusal;
 
 /** The figures that may carry a ± and that count as the house ends its foreshots. */
@@ -108,11 +108,10 @@ export function drawRounds(
     feintsVolume: [],
   };
   let refused = 0;
+  const drawn: { -readonly [Name in keyof Drawn]: Drawn[Name] } = { ...house }; // one house, drawn again and again
   for (let i = 0; i < count; i++) {
-    const drawn = {
-      ...house,
-      ...Object.fromEntries(spread.map(([name, u]) => [name, house[name]! + u * normal()])),
-    };
+    for (const [name, u] of spread)
+      (drawn as Record<UnsureFigure, number>)[name] = house[name]! + u * normal();
     const round = isPhysical(drawn) ? settle(drawn, model) : undefined;
     if (!round || 'refused' in round) {
       refused++;

@@ -40,7 +40,7 @@ const ferment = remember(([original, final]: readonly [number, number]) => {
   const fg = keep(0.981, final, og - 0.001);
   const { strength: made, wash } = attenuate({ original: gravity(og), final: gravity(fg) });
   return { strength: made as number, volume: (wash * og) / fg };
-}, 64, ([original, final]) => `${original}|${final}`); // prettier-ignore
+}, 64, ([a, b], [c, d]) => a === c && b === d); // prettier-ignore
 
 export const WASH_REFLUX = share(0.05); // of heads and necks of wash stills from 0 to 0.15, as a trade's low wines of 20 to 25 % vol from washes of 7 to 9 ask for
 
@@ -62,7 +62,7 @@ export const meanHeart = remember(([begins, ends]: readonly [number, number]) =>
   const rest = left(from, to);
   const before = { ethanol: from, water: 1 - from };
   return portionOf(minus(before, { ethanol: rest * to, water: rest * (1 - to) })).strength as number;
-}, 64, ([begins, ends]) => `${begins}|${ends}`); // prettier-ignore
+}, 64, ([a, b], [c, d]) => a === c && b === d); // prettier-ignore
 
 export const extractInWort = (v: Values) =>
   wortExtract({

@@ -1,49 +1,86 @@
 // A smooth function over one stretch, followed by a polynomial through Chebyshev’s points: asked a few times, it answers anywhere.
 
-import { remember } from './remember.ts';
-
 /** A polynomial as a sum of Chebyshev’s: the weight of each, the constant first. */
-export type ChebyshevSeries = readonly number[];
+export type ChebyshevSeries = Float64Array;
 
 /** Where to look at a function between `low` and `high`: `count` points, from high to low, closer together towards both ends. */
-export function chebyshevPoints(low: number, high: number, count: number): readonly number[] {
-  return Array.from(
+export function chebyshevPoints(low: number, high: number, count: number): Float64Array {
+  return Float64Array.from(
     { length: count },
     (_, k) => (low + high) / 2 + ((high - low) / 2) * Math.cos((Math.PI * (k + 0.5)) / count),
   );
 }
 
-/** The cosines of a series through so many points, order by order. */
-const cosines = remember(
-  (count: number) =>
-    Array.from({ length: count }, (_, order) =>
-      Array.from({ length: count }, (_, k) => Math.cos((Math.PI * order * (k + 0.5)) / count)),
-    ),
-  4,
-);
+const tables: Float64Array[] = []; // one for each count of points, made when first asked for
 
-/** The series through the values at Chebyshev’s points. Source: DLMF section 3.11(ii), from memory. */
-export function chebyshevSeries(values: readonly number[]): ChebyshevSeries {
-  const count = values.length;
-  return cosines(count).map((row, order) => {
-    let sum = 0;
-    for (let k = 0; k < count; k++) sum += values[k]! * row[k]!;
-    return ((order === 0 ? 1 : 2) / count) * sum;
-  });
+/** What the points of the upper half weigh in each order of a series through so many points, order by order. */
+function weightsOf(count: number): Float64Array {
+  const half = count / 2;
+  return (tables[count] ??= Float64Array.from({ length: count * half }, (_, i) => {
+    const [order, k] = [Math.floor(i / half), i % half];
+    return ((order === 0 ? 1 : 2) / count) * Math.cos((Math.PI * order * (k + 0.5)) / count);
+  }));
 }
 
-/** The value of a series part of the way along its stretch: −1 at its low end, 1 at its high end. By Clenshaw’s recurrence. Source: the same. */
-export function seriesAt(series: ChebyshevSeries, along: number): number {
-  let [newer, older] = [0, 0];
-  for (let order = series.length - 1; order > 0; order--)
-    [newer, older] = [2 * along * newer - older + series[order]!, newer];
-  return along * newer - older + series[0]!;
+/**
+ * The series through the values at Chebyshev’s points, an even `count` of them; of many stretches at once, one behind the other.
+ * `series` takes it, where there is an array to be used again. Source: DLMF section 3.11(ii), from memory.
+ */
+export function chebyshevSeries(
+  values: Float64Array,
+  count = values.length,
+  series: ChebyshevSeries = new Float64Array(values.length),
+): ChebyshevSeries {
+  const half = count / 2;
+  const weights = weightsOf(count);
+  for (let from = 0; from < values.length; from += count) {
+    for (let order = 0; order < count; order++) {
+      // A cosine weighs the lower half of the points as the upper one, in odd orders with the other sign.
+      const sign = order % 2 === 0 ? 1 : -1;
+      let sum = 0;
+      for (let k = 0; k < half; k++)
+        sum += (values[from + k]! + sign * values[from + count - 1 - k]!) * weights[order * half + k]!;
+      series[from + order] = sum;
+    }
+  }
+  return series;
 }
 
-/** The integral of a series from −1, as a series: times half the length of the stretch, it is that of the function. Source: the same. */
-export function integralOf(series: ChebyshevSeries): ChebyshevSeries {
-  const at = (order: number) => (order === 0 ? 2 * series[0]! : (series[order] ?? 0));
-  const higher = series.map((_, i) => (at(i) - at(i + 2)) / (2 * (i + 1)));
-  const atLow = higher.reduce((sum, weight, i) => sum + (i % 2 === 0 ? -weight : weight), 0);
-  return [-atLow, ...higher];
+/**
+ * The value of a series part of the way along its stretch: −1 at its low end, 1 at its high end. Of many series one behind
+ * the other, that of the `count` weights after `from`. By Clenshaw’s recurrence. Source: the same.
+ */
+export function seriesAt(series: ChebyshevSeries, along: number, from = 0, count = series.length): number {
+  const twice = 2 * along;
+  let newer = 0;
+  let older = 0;
+  for (let i = from + count - 1; i > from; i--) {
+    const next = twice * newer + (series[i]! - older);
+    older = newer;
+    newer = next;
+  }
+  return along * newer - older + series[from]!;
+}
+
+/**
+ * The integral of a series from −1, as a series with one order more; of many series of `count` weights at once, into `integrals`.
+ * Times half the length of a stretch, it is that of the function. Source: the same.
+ */
+export function integralOf(
+  series: ChebyshevSeries,
+  count = series.length,
+  integrals: ChebyshevSeries = new Float64Array((series.length / count) * (count + 1)),
+): ChebyshevSeries {
+  for (let from = 0, to = 0; from < series.length; from += count, to += count + 1) {
+    let atLow = 0;
+    for (let order = 1; order <= count; order++) {
+      const below = (order === 1 ? 2 : 1) * series[from + order - 1]!;
+      const above = order + 1 < count ? series[from + order + 1]! : 0;
+      const weight = (below - above) / (2 * order);
+      integrals[to + order] = weight;
+      atLow += order % 2 === 0 ? weight : -weight;
+    }
+    integrals[to] = -atLow;
+  }
+  return integrals;
 }

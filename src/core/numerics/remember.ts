@@ -1,22 +1,28 @@
 // Keeps the last few answers of a slow pure function.
 
 /**
- * The same function, with the answers last asked for remembered, `kept` of them, by a name made from the question.
+ * The same function, with the answers last asked for remembered, `kept` of them; `same` says when two questions are one.
  * Only for pure functions: the answer must depend on the question alone.
  */
 export function remember<Question, Answer>(
   answer: (question: Question) => Answer,
   kept: number,
-  name: (question: Question) => unknown = (question) => question,
+  same: (one: Question, other: Question) => boolean = Object.is,
 ): (question: Question) => Answer {
-  const answers = new Map<unknown, Answer>();
+  // The last asked stands first. A short list looked through is quicker than a name made for each question.
+  const questions: Question[] = [];
+  const answers: Answer[] = [];
   return (question) => {
-    const key = name(question);
-    const known = answers.has(key);
-    const found = known ? answers.get(key)! : answer(question);
-    if (known) answers.delete(key);
-    answers.set(key, found);
-    if (answers.size > kept) answers.delete(answers.keys().next().value);
+    let at = 0;
+    while (at < questions.length && !same(questions[at]!, question)) at++;
+    const found = at < questions.length ? answers[at]! : answer(question);
+    if (at === questions.length && at === kept) at--; // the one longest not asked for makes room
+    for (; at > 0; at--) {
+      questions[at] = questions[at - 1]!;
+      answers[at] = answers[at - 1]!;
+    }
+    questions[0] = question;
+    answers[0] = found;
     return found;
   };
 }

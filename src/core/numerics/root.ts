@@ -14,7 +14,10 @@ export function bracketedRoot(
   tolerance = 1e-14,
 ): number {
   // a is the newest point, b the other end of the bracket, c the point before.
-  let [a, b, fa, fb] = [high, low, f(high), f(low)];
+  let a = high;
+  let b = low;
+  let fa = f(a);
+  let fb = f(b);
   if (fa === 0) return a;
   if (fb === 0) return b;
   if (fa > 0 === fb > 0 || Number.isNaN(fa + fb)) {
@@ -24,10 +27,16 @@ export function bracketedRoot(
   for (let step = 0; step < STEPS; step++) {
     const x = a + part * (b - a);
     const fx = f(x);
-    const sameSide = fx > 0 === fa > 0;
-    const [c, fc] = sameSide ? [a, fa] : [b, fb];
-    if (!sameSide) [b, fb] = [a, fa];
-    [a, fa] = [x, fx];
+    let c = a;
+    let fc = fa;
+    if (fx > 0 !== fa > 0) {
+      c = b;
+      fc = fb;
+      b = a;
+      fb = fa;
+    }
+    a = x;
+    fa = fx;
 
     const best = Math.abs(fa) < Math.abs(fb) ? a : b;
     const least = (2 * Number.EPSILON * Math.abs(best) + tolerance) / Math.abs(b - a);

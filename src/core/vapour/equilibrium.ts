@@ -11,7 +11,13 @@ const WATER = { a: 7.96681, b: 1668.21, c: 228.0 }; // Antoine, log10 mmHg and �
 
 /** Vapour pressure of a pure liquid, kPa. */
 function antoine({ a, b, c }: typeof ETHANOL, temperature: number): number {
-  return MMHG * Math.exp(Math.LN10 * (a - b / (c + temperature)));
+  return MMHG * Math.exp(Math.LN10 * (a - b * (1 / (c + temperature))));
+}
+
+/** By what part of itself that pressure rises with each K. */
+function steepness({ b, c }: typeof ETHANOL, temperature: number): number {
+  const nearness = 1 / (c + temperature);
+  return Math.LN10 * b * nearness * nearness;
 }
 
 /** Vapour pressure of pure ethanol, kPa, at −20…130 °C. Source: Antoine, de Nevers. */
@@ -54,6 +60,29 @@ export interface VapourModel {
 /** The model that the book reckons with. */
 export const vanLaar: VapourModel = { name: 'van Laar', activities, followsHeat: false, ethanolLaw: ETHANOL, waterLaw: WATER }; // prettier-ignore
 
+/** What boils at `pressure`, by Newton’s method from a guess `t` of the boiling point, °C. */
+function boil(x: Quantity<'moleFraction'>, pressure: number, model: VapourModel, t: number): Boiling {
+  const { ethanolLaw, waterLaw } = model;
+  // The step taken at such a miss leaves a thousandth of its square; where the activities follow the heat, a twentieth of it.
+  const near = model.followsHeat ? 1e-11 : 1e-6;
+  let { ethanol, water } = model.activities(x, t);
+  for (let step = 0; step < 12; step++) {
+    const pe = ethanol * antoine(ethanolLaw, t);
+    const pw = water * antoine(waterLaw, t);
+    const slope = (pe * steepness(ethanolLaw, t) + pw * steepness(waterLaw, t)) / (pe + pw);
+    const miss = Math.log((pe + pw) / pressure);
+    // In u = 1/(t + 225) the logarithm of the pressure is almost straight, so a step taken there lands close.
+    const u = 1 / (t + 225);
+    t = 1 / (u + (miss * u * u) / slope) - 225;
+    if (model.followsHeat) ({ ethanol, water } = model.activities(x, t));
+    if (Math.abs(miss) < near) break;
+  }
+  return {
+    vapour: moleFraction(Math.min(1, (ethanol * antoine(ethanolLaw, t)) / pressure)),
+    temperature: celsius(t),
+  };
+}
+
 /**
  * The vapour over a boiling liquid with mole fraction `x` of ethanol (0–1), and its boiling point.
  * `pressure` 20–150 kPa. Vapour is taken as an ideal gas.
@@ -65,25 +94,25 @@ export function vapourOver(
   model: VapourModel = vanLaar,
 ): Boiling {
   within('The pressure, kPa,', pressure, 20, 150);
-  const { activities, followsHeat, ethanolLaw, waterLaw } = model;
-  // Newton's method on the logarithm of the total pressure against 1/(t + 225), nearly a straight line.
-  let t = 78.3 + 21.7 * (1 - x) ** 8;
-  let { ethanol, water } = activities(x, t);
-  for (let step = 0; step < 12; step++) {
-    const pe = ethanol * antoine(ethanolLaw, t);
-    const pw = water * antoine(waterLaw, t);
-    const slope =
-      (Math.LN10 *
-        ((pe * ethanolLaw.b) / (ethanolLaw.c + t) ** 2 + (pw * waterLaw.b) / (waterLaw.c + t) ** 2)) /
-      (pe + pw);
-    const miss = Math.log((pe + pw) / pressure);
-    // In u = 1/(t + 225) the curve is almost straight, so a step taken there lands close.
-    t = 1 / (1 / (t + 225) + miss / (slope * (t + 225) ** 2)) - 225;
-    if (followsHeat) ({ ethanol, water } = activities(x, t));
-    if (Math.abs(miss) < 1e-8) break; // the step just taken squares that, or leaves a twentieth of it
+  return boil(x, pressure, model, 78.3 + 21.7 * (1 - x) ** 8);
+}
+
+/**
+ * As `vapourOver`, of many liquids, each near the one before: the search for each begins at that one’s boiling point.
+ * @example vapoursOver(Float64Array.of(0.0966, 0)).vapour // [0.44, 0] (Carey and Lewis 1932, 0.4375; none over water)
+ */
+export function vapoursOver(
+  liquids: Float64Array,
+  pressure = kilopascals(STANDARD_ATMOSPHERE),
+  model: VapourModel = vanLaar,
+): { readonly vapour: Float64Array; readonly temperature: Float64Array } {
+  const vapour = new Float64Array(liquids.length);
+  const temperature = new Float64Array(liquids.length);
+  let { temperature: near } = vapourOver(moleFraction(liquids[0]!), pressure, model);
+  for (let i = 0; i < liquids.length; i++) {
+    const boiling = boil(moleFraction(liquids[i]!), pressure, model, near);
+    vapour[i] = boiling.vapour;
+    temperature[i] = near = boiling.temperature;
   }
-  return {
-    vapour: moleFraction(Math.min(1, (ethanol * antoine(ethanolLaw, t)) / pressure)),
-    temperature: celsius(t),
-  };
+  return { vapour, temperature };
 }
