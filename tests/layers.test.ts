@@ -1,6 +1,7 @@
 // Who may import whom, read from the imports of every file under src.
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
+import ts from 'typescript';
 import { expect, test } from 'vitest';
 
 interface Layer {
@@ -153,6 +154,21 @@ test('the core knows no page, no clock and no chance', () => {
     (file) => file.startsWith('core/') && worldly.test(code.get(file)!.replace(/'[^'\n]*'|`[^`]*`/g, '')),
   );
   expect(broken).toEqual([]);
+});
+
+/** What a file does as soon as it is imported, beside declaring things. */
+const doneAtImport = (text: string) =>
+  ts
+    .createSourceFile('core.ts', text, ts.ScriptTarget.Latest)
+    .statements.filter((each) => ts.isExpressionStatement(each) || ts.isIterationStatement(each, false) || ts.isIfStatement(each) || ts.isTryStatement(each) || (ts.isImportDeclaration(each) && !each.importClause))
+    .map((each) => text.slice(each.pos, each.end).trim()); // prettier-ignore
+
+test('to import the core does nothing but declare', () => {
+  const done = files
+    .filter((file) => file.startsWith('core/'))
+    .flatMap((file) => doneAtImport(code.get(file)!).map((what) => `${file}: ${what}`));
+  expect(done).toEqual([]);
+  expect(doneAtImport("import './a.ts';\nconst b = 1;\nb.set(2);\nfor (;;) c();")).toHaveLength(3);
 });
 
 test('the reading of imports is awake', () => {
