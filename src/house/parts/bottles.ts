@@ -1,8 +1,8 @@
 // The part “bottles”: what a house bottles beside its own bottle, with sizes, strengths and shares.
-import { allowed, wasGiven } from '../../core/format.ts';
+import { allowed } from '../../core/format.ts';
 import type { KindName } from '../../core/kinds.ts';
 import type { Bottle } from '../../core/line/bottles.ts';
-import { shown } from '../../core/shown.ts';
+import { shown, wasGiven } from '../../core/shown.ts';
 import { numberFigures } from '../figures.ts';
 import type { HousePart } from './part.ts';
 

@@ -1,7 +1,6 @@
 // The part “dates”: the house as it was on earlier days, each version with its day, a name, its figures and what was known of them.
-import { wasGiven } from '../../core/format.ts';
 import type { House } from '../../core/line/house.ts';
-import { shown, UNSEEN } from '../../core/shown.ts';
+import { UNSEEN, shown, wasGiven } from '../../core/shown.ts';
 import { problemOf } from '../codec.ts';
 import { few } from '../few.ts';
 import { builtInHouse, figureNames } from '../figures.ts';

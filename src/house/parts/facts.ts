@@ -1,6 +1,6 @@
 // The part “facts”: what a house says of itself beside its figures. Read strictly; what cannot be used is told of by its label.
-import { allowed, wasGiven } from '../../core/format.ts';
-import { shown, UNSEEN } from '../../core/shown.ts';
+import { allowed } from '../../core/format.ts';
+import { UNSEEN, shown, wasGiven } from '../../core/shown.ts';
 import { factIds, factKind, isFactId, type Fact, type FactId, type Facts } from '../facts.ts';
 import { few } from '../few.ts';
 import type { HousePart } from './part.ts';

@@ -1,8 +1,8 @@
 // The part “malts”: the grists that a house mashes, each of one malt or of several, and the weeks of the year for each.
-import { allowed, wasGiven } from '../../core/format.ts';
+import { allowed } from '../../core/format.ts';
 import type { KindName } from '../../core/kinds.ts';
 import { bases, type Basis, type Campaign, type Malt } from '../../core/malting/grist.ts';
-import { shown, UNSEEN } from '../../core/shown.ts';
+import { UNSEEN, shown, wasGiven } from '../../core/shown.ts';
 import { numberFigures } from '../figures.ts';
 import type { HousePart } from './part.ts';
 

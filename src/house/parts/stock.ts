@@ -1,6 +1,6 @@
 // The part “stock”: the register of casks by group, and what is known of casks and spirit that it does not list.
-import { allowed, wasGiven } from '../../core/format.ts';
-import { shown } from '../../core/shown.ts';
+import { allowed } from '../../core/format.ts';
+import { shown, wasGiven } from '../../core/shown.ts';
 import type { Unlisted } from '../../core/stock/counted.ts';
 import type { CaskGroup } from '../../core/stock/group.ts';
 import { readGroup, type Fault } from '../../core/stock/read-group.ts';
