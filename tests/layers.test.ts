@@ -156,6 +156,18 @@ test('the core knows no page, no clock and no chance', () => {
   expect(broken).toEqual([]);
 });
 
+test('what is kept in the browser is reached through one door', () => {
+  const others = files.filter((file) => file !== 'browser/browser-store.ts');
+  expect(others.filter((file) => /\b(local|session)Storage\b/.test(code.get(file)!))).toEqual([]);
+});
+
+test('a number is branded, and a refusal told from an answer, in one file each', () => {
+  const holds = (own: string, manner: RegExp) =>
+    files.filter((file) => file !== own && manner.test(code.get(file)!));
+  expect(holds('core/quantity.ts', /\bas Quantity</)).toEqual([]);
+  expect(holds('core/refusal.ts', /'refused' in /)).toEqual([]);
+});
+
 /** What a file does as soon as it is imported, beside declaring things. */
 const doneAtImport = (text: string) =>
   ts

@@ -12,7 +12,7 @@ import {
   type Quantity,
   type Spirit,
 } from '../quantity.ts';
-import { refuse, type Refusal } from '../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import {
   amountsOf,
   minus,
@@ -181,7 +181,7 @@ function settledCharge(
   plan: RoundPlan,
 ): { readonly charge: Amounts; readonly parts: Parts<Amounts> } | Refusal {
   const pots = cutPots(setting, plan.spiritStill);
-  if ('refused' in pots) return pots;
+  if (isRefusal(pots)) return pots;
   const { foreshots } = plan.spiritStill;
   const curve = stillCurve(setting);
   const heartStart = balancedHeartStart(lowWines, curve, pots);
@@ -199,10 +199,10 @@ function settledCharge(
     if (moles === undefined) return neverSettles(plan.spiritStill.heart);
     const charge = mixture(moles, x);
     const parts = cutAmounts(charge, setting, plan.spiritStill);
-    return 'refused' in parts ? parts : { charge, parts };
+    return isRefusal(parts) ? parts : { charge, parts };
   }
   const parts = cutAmounts(mixture(1, x), setting, plan.spiritStill);
-  if ('refused' in parts) return parts;
+  if (isRefusal(parts)) return parts;
   const moles = lowWines.ethanol / (parts.heart.ethanol + parts.residue.ethanol);
   const scaled = ({ ethanol, water }: Amounts) => ({ ethanol: moles * ethanol, water: moles * water });
   return {
@@ -228,7 +228,7 @@ export function moleFractionOf(strength: Quantity<'strength'>): Quantity<'moleFr
 export function settleRound(plan: RoundPlan): Round | Refusal {
   const pressure = plan.pressure ?? kilopascals(STANDARD_ATMOSPHERE);
   const washRun = runStill({ ...plan.washStill, charge: plan.wash, pressure, model: plan.model });
-  if ('refused' in washRun) return washRun;
+  if (isRefusal(washRun)) return washRun;
 
   const setting = {
     reflux: plan.spiritStill.reflux ?? share(0),
@@ -237,13 +237,13 @@ export function settleRound(plan: RoundPlan): Round | Refusal {
   };
   const lowWines = amountsOf(washRun.distillate);
   const settled = settledCharge(lowWines, setting, plan);
-  if ('refused' in settled) return settled;
+  if (isRefusal(settled)) return settled;
   const { charge, parts } = settled;
   const wanted = portionOf(charge).volume / washRun.distillate.volume;
   if (wanted > LARGEST_CHARGE) return refuse(tooLarge(wanted, portionOf(charge).volume));
 
   const spiritRun = runStill({ ...setting, charge: portionOf(charge), until: plan.spiritStill.feints });
-  if ('refused' in spiritRun) return spiritRun;
+  if (isRefusal(spiritRun)) return spiritRun;
   const recycled = plus(parts.foreshots, parts.feints);
   const water = minus(charge, plus(lowWines, recycled)).water;
   const { over } = stillCurve(setting);

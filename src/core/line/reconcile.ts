@@ -1,6 +1,6 @@
 // Do the figures that a guide quotes agree? Each is judged by what the others, and the balances, say of it.
 import { chanceAbove, normalLimit } from '../numerics/chi-square.ts';
-import type { Refusal } from '../refusal.ts';
+import { isRefusal, type Refusal } from '../refusal.ts';
 import { ask, type Ask } from './ask.ts';
 import { blame, type Accusation } from './blame.ts';
 import { brokenBounds } from './bounds.ts';
@@ -187,7 +187,7 @@ export function reconcile(
   distilled: Distilled = { scheme: 'twice' },
 ): Reconciliation | Refusal {
   const heard = measure(quoted);
-  return 'refused' in heard
+  return isRefusal(heard)
     ? heard
     : judgeAll(rulesOf(distilled), heard.measured, apart(heard.impossible), heard.impossible);
 }

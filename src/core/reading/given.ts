@@ -73,7 +73,7 @@ export const record =
   (given, what, tell) => {
     if (!isData(given)) return void tell(wasGiven(what, given, 'it can be a record.'));
     const has = Object.entries(besides ?? {}).filter(([name]) => Object.hasOwn(given, name));
-    const read = [...Object.entries(fields), ...has].map(([name, field]) => [name, field(own(given, name), name, tell)]); // prettier-ignore
+    const read = [...Object.entries(fields), ...has].map(([name, field]) => [name, field(own(given, name), what === '' ? name : `${what}, ${name}`, tell)]); // prettier-ignore
     return read.some(([, value]) => value === undefined) ? undefined : (Object.fromEntries(read) as Whole<F, B>); // prettier-ignore
   };
 
