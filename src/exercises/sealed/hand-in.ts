@@ -63,7 +63,7 @@ export function readHandIn(opened: string, sheet: string): HandIn | string {
   const outer = jsonIn(opened);
   if (!isData(outer) || outer['version'] !== VERSION) return damaged;
   const given = own(outer, 'handIn');
-  if (isData(given) && own(given, 'sheet') !== sheet)
+  if (!isData(given) || own(given, 'sheet') !== sheet)
     return 'A hand-in says outside that it is of one sheet and inside of another; it is not taken.';
   return quietly<HandIn>(inside, given) ?? damaged;
 }
