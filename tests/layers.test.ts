@@ -1,6 +1,7 @@
 // Who may import whom, read from the imports of every file under src.
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
+import ts from 'typescript';
 import { expect, test } from 'vitest';
 
 interface Layer {
@@ -153,6 +154,33 @@ test('the core knows no page, no clock and no chance', () => {
     (file) => file.startsWith('core/') && worldly.test(code.get(file)!.replace(/'[^'\n]*'|`[^`]*`/g, '')),
   );
   expect(broken).toEqual([]);
+});
+
+test('what is kept in the browser is reached through one door', () => {
+  const others = files.filter((file) => file !== 'browser/browser-store.ts');
+  expect(others.filter((file) => /\b(local|session)Storage\b/.test(code.get(file)!))).toEqual([]);
+});
+
+test('a number is branded, and a refusal told from an answer, in one file each', () => {
+  const holds = (own: string, manner: RegExp) =>
+    files.filter((file) => file !== own && manner.test(code.get(file)!));
+  expect(holds('core/quantity.ts', /\bas Quantity</)).toEqual([]);
+  expect(holds('core/refusal.ts', /'refused' in /)).toEqual([]);
+});
+
+/** What a file does as soon as it is imported, beside declaring things. */
+const doneAtImport = (text: string) =>
+  ts
+    .createSourceFile('core.ts', text, ts.ScriptTarget.Latest)
+    .statements.filter((each) => ts.isExpressionStatement(each) || ts.isIterationStatement(each, false) || ts.isIfStatement(each) || ts.isTryStatement(each) || (ts.isImportDeclaration(each) && !each.importClause))
+    .map((each) => text.slice(each.pos, each.end).trim()); // prettier-ignore
+
+test('to import the core does nothing but declare', () => {
+  const done = files
+    .filter((file) => file.startsWith('core/'))
+    .flatMap((file) => doneAtImport(code.get(file)!).map((what) => `${file}: ${what}`));
+  expect(done).toEqual([]);
+  expect(doneAtImport("import './a.ts';\nconst b = 1;\nb.set(2);\nfor (;;) c();")).toHaveLength(3);
 });
 
 test('the reading of imports is awake', () => {

@@ -39,6 +39,9 @@ function takeOver(): boolean {
 }
 const isTakenOver = takeOver();
 
+/** Where a tab keeps what is its own until it is shut. */
+export const ofTab = () => sessionStorage;
+
 /** Reads a text; nothing when there is none or reading is forbidden. What could not be taken over is read where it is. */
 export function keptText(key: string, storage = () => localStorage): string | null {
   try {
@@ -55,6 +58,36 @@ export function keepText(key: string, text: string, storage = () => localStorage
     return true;
   } catch {
     return false;
+  }
+}
+
+/** Keeps a text no longer; false when the browser does not let it be taken out. */
+export function dropText(key: string, storage = () => localStorage): boolean {
+  try {
+    storage().removeItem(key);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Whether the browser lets anything be read here. */
+export function mayRead(): boolean {
+  try {
+    localStorage.getItem(HOUSE_KEY);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The keys that begin with some letters, without these. */
+export function keysUnder(beginning: string): readonly string[] {
+  try {
+    const all = Object.keys(localStorage).filter((key) => key.startsWith(beginning));
+    return all.map((key) => key.slice(beginning.length));
+  } catch {
+    return [];
   }
 }
 

@@ -1,5 +1,5 @@
 // The owner's key and what the reader was handed, kept in this browser.
-import { keepAside, keepText, keptText, keyOf } from './browser-store.ts';
+import { dropText, keepAside, keepText, keptText, keyOf } from './browser-store.ts';
 import { readHanded, type Handed } from '../handing/handed.ts';
 import { keyText, readKey, type OwnKey } from '../handing/own-key.ts';
 
@@ -32,11 +32,4 @@ export function keepHanded(handed: Handed): boolean {
 }
 
 /** Takes the key out of this browser; false when the browser does not let it be. */
-export function dropKey(): boolean {
-  try {
-    localStorage.removeItem(KEY);
-    return true;
-  } catch {
-    return false;
-  }
-}
+export const dropKey = (): boolean => dropText(KEY);

@@ -4,11 +4,14 @@ import { isServer } from 'solid-js/web';
 import {
   HOUSE_KEY as KEY,
   VISIT_KEY as VISIT,
+  dropText,
   keepAside,
   keepText,
   keptAside as asides,
   keptText,
   keyOf,
+  mayRead,
+  ofTab,
 } from './browser-store.ts';
 import { lineOf } from '../house/line-of.ts';
 import { decode, encode, type WholeHouse } from '../house/codec.ts';
@@ -176,7 +179,7 @@ function setAside(house: WholeHouse): void {
 
 /** Takes what other tabs changed while this page lay in the browser's memory, to be shown again by its Back button. */
 function catchUp(): void {
-  const [own, visit] = [keptText(KEY), keptText(VISIT, () => sessionStorage)];
+  const [own, visit] = [keptText(KEY), keptText(VISIT, ofTab)];
   setShelf(keptShelf());
   if (visiting() && visit === null) leaveVisit();
   if (own !== null) tellOfStrange(own);
@@ -187,7 +190,7 @@ function catchUp(): void {
 /** A house shared by link, in the address or still being looked at in this tab. */
 function startVisit(): void {
   const { hash } = location;
-  if (!isShort(hash)) return visit(textOfLink(hash) ?? keptText(VISIT, () => sessionStorage));
+  if (!isShort(hash)) return visit(textOfLink(hash) ?? keptText(VISIT, ofTab));
   void textOfShortLink(hash).then(visit, () => tell('link', [LINK_NOT_READ]));
 }
 
@@ -199,15 +202,11 @@ function visit(text: string | null): void {
   if (timer !== undefined) save();
   setVisiting(true);
   takeHouse(reading);
-  keepText(VISIT, text, () => sessionStorage); // where that is forbidden, the visit lasts for this page
+  keepText(VISIT, text, ofTab); // where that is forbidden, the visit lasts for this page
 }
 
 function keepInBrowser(): void {
-  try {
-    localStorage.getItem(KEY);
-  } catch {
-    tell('browser', [NOT_KEPT]);
-  }
+  if (!mayRead()) tell('browser', [NOT_KEPT]);
   const own = keptText(KEY);
   setShelf(keptShelf());
   if (own !== null) takeKept(own);
@@ -282,11 +281,7 @@ export function leaveVisit(): void {
 /** Ends the visit of a house from a link. */
 export function endVisit(): void {
   setVisiting(false);
-  try {
-    sessionStorage.removeItem(VISIT);
-  } catch {
-    // It was never written.
-  }
+  dropText(VISIT, ofTab);
   if (location.hash.startsWith(MARK)) history.replaceState(null, '', location.pathname);
 }
 

@@ -1,6 +1,6 @@
 // Quantities as printed text, and the sentence for what cannot be one.
 import { kinds, type KindName } from './kinds.ts';
-import { shown } from './shown.ts';
+import { wasGiven } from './shown.ts';
 import { unitsOf, type Unit } from './units.ts';
 
 const NARROW_SPACE = '\u202f';
@@ -89,13 +89,6 @@ export function allowed(kind: KindName, range?: readonly [number, number], unit?
     .map((end) => formatNumber(end, digits(end)));
   const behind = unit?.unit ?? kinds[kind].unit;
   return `it can be from ${ends[0]} to ${ends[1]}${behind === '' ? '' : ` ${behind}`}.`;
-}
-
-/** The sentence of what was given and cannot be used: the label, the text, why, and what is allowed. */
-export function wasGiven(label: string | undefined, given: unknown, can: string, why?: string): string {
-  const text = shown(given);
-  const what = text === '' ? 'nothing was given' : `“${text}” was given`;
-  return `${label === undefined ? '' : `${label}: `}${what}${why === undefined ? '' : `, ${why}`}; ${can}`;
 }
 
 /** The sentence for a number that is missing, unreadable or outside its range; the ends in the unit shown. */

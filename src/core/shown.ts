@@ -17,3 +17,10 @@ export function shown(given: unknown): string {
   const short = text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
   return short.replace(UNSEEN, '\ufffd');
 }
+
+/** The sentence of what was given and cannot be used: the label, the text, why, and what is allowed. */
+export function wasGiven(label: string | undefined, given: unknown, can: string, why?: string): string {
+  const text = shown(given);
+  const what = text === '' ? 'nothing was given' : `“${text}” was given`;
+  return `${label === undefined ? '' : `${label}: `}${what}${why === undefined ? '' : `, ${why}`}; ${can}`;
+}

@@ -1,4 +1,6 @@
 // What a reader has practised: the standing of each kind, and a log for the record sheet; and its text form.
+import { isData, jsonIn } from '../core/reading/data.ts';
+import { entriesIn, oneOf, quietly, record, text, whole, written } from '../core/reading/given.ts';
 import { type Standing, after } from './spacing.ts';
 import type { Verdict } from './verdict.ts';
 
@@ -52,20 +54,15 @@ export function practised(progress: Progress, kind: string, verdict: Verdict, da
 export const encodeProgress = (progress: Progress): string =>
   JSON.stringify({ format: FORMAT, version: VERSION, ...progress });
 
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-const isId = (text: unknown): text is string => typeof text === 'string' && /^[a-z0-9-]{1,60}$/.test(text);
-const isDay = (text: unknown): text is string =>
-  typeof text === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(text) && isWhole(dayNumber(text), 0, LAST_DAY);
-const isWhole = (value: unknown, low: number, high: number): value is number =>
-  Number.isInteger(value) && (value as number) >= low && (value as number) <= high;
-const logged: readonly unknown[] = ['right', 'rounded', 'unit', 'wrong'] satisfies Verdict[];
+const DAY = /^\d{4}-\d{2}-\d{2}$/;
+const ID = /^[a-z0-9-]{1,60}$/;
+const dayIn = whole(0, LAST_DAY);
+const isDay = (day: string) => DAY.test(day) && quietly(dayIn, dayNumber(day)) !== undefined;
+const logged = ['right', 'rounded', 'unit', 'wrong'] as const satisfies Verdict[];
 
-/** One answer, read strictly; undefined when a part of it cannot be. */
-const answerIn = (entry: unknown): Practised | undefined =>
-  isRecord(entry) && isId(entry['kind']) && isDay(entry['day']) && logged.includes(entry['verdict'])
-    ? { kind: entry['kind'], day: entry['day'], verdict: entry['verdict'] as Verdict }
-    : undefined;
+/** One answer, read strictly. */
+const answer = record({ kind: written(ID), day: text(10, isDay), verdict: oneOf(logged) });
+const kept = record({ box: whole(1, 5), due: whole(0, LAST_DUE) });
 
 /** What one tab tells the others: an answer that was given, or that practice was opened from a file. */
 export type News =
@@ -73,20 +70,14 @@ export type News =
 const LONGEST_NEWS = 1000; // characters
 
 /** Reads what another tab told, as strictly as what is kept; undefined when it cannot be read. */
-export function newsIn(text: string): News | undefined {
-  if (text.length > LONGEST_NEWS) return undefined;
-  let data: unknown;
-  try {
-    data = JSON.parse(text);
-  } catch {
-    return undefined; // another program's text
-  }
-  if (!isRecord(data)) return undefined;
+export function newsIn(told: string): News | undefined {
+  const data = jsonIn(told, LONGEST_NEWS); // or another program’s text
+  if (!isData(data)) return undefined;
   if (data['file'] === true) return { file: true };
   if (!Array.isArray(data['answer']) || data['answer'].length !== 3) return undefined;
   const [kind, verdict, day] = data['answer'] as readonly unknown[];
-  const answer = answerIn({ kind, verdict, day });
-  return answer && { answer: [answer.kind, answer.verdict, answer.day] };
+  const read = quietly(answer, { kind, verdict, day });
+  return read && { answer: [read.kind, read.verdict, read.day] };
 }
 
 export interface ProgressReading {
@@ -97,42 +88,29 @@ export interface ProgressReading {
 const unusable = (problem: string): ProgressReading => ({ progress: noProgress, problems: [problem] });
 
 /** Reads progress from its text; what cannot be used is left out and told of. */
-export function decodeProgress(text: string): ProgressReading {
-  if (text.length > LONGEST)
-    return unusable(`The text is ${text.length} characters long; practice has at most ${LONGEST}.`);
-  let data: unknown;
-  try {
-    data = JSON.parse(text);
-  } catch {
-    return unusable('The saved practice is damaged and cannot be read.');
-  }
-  if (!isRecord(data) || data['format'] !== FORMAT)
+export function decodeProgress(given: string): ProgressReading {
+  if (given.length > LONGEST)
+    return unusable(`The text is ${given.length} characters long; practice has at most ${LONGEST}.`);
+  const data = jsonIn(given);
+  if (data === undefined) return unusable('The saved practice is damaged and cannot be read.');
+  if (!isData(data) || data['format'] !== FORMAT)
     return unusable('The text is not practice saved by this handbook.');
   if (data['version'] !== VERSION)
     return unusable(`The saved practice is of another version than ${VERSION}, which this handbook reads.`);
-  const { standing = {}, log: given = [] } = data;
-  if (!isRecord(standing) || !Array.isArray(given) || (!data['standing'] && !data['log']))
+  const { standing = {}, log: entries = [] } = data;
+  if (!isData(standing) || !Array.isArray(entries) || (!data['standing'] && !data['log']))
     return unusable('The saved practice is not whole: its answers, or how each kind stands, are missing.');
-  const standings = Object.entries(standing);
-  const sound = standings.filter(
-    (entry): entry is [string, Standing] =>
-      isId(entry[0]) &&
-      isRecord(entry[1]) &&
-      isWhole(entry[1]['box'], 1, 5) &&
-      isWhole(entry[1]['due'], 0, LAST_DUE),
-  );
-  const entries: readonly unknown[] = given;
-  const log = entries
-    .map(answerIn)
+  const { sound, lost: fell } = entriesIn<Standing>(standing, ID, kept);
+  const log = (entries as readonly unknown[])
+    .map((entry) => quietly<Practised>(answer, entry))
     .filter((entry) => entry !== undefined)
     .slice(-LONGEST_LOG);
   // Practice saved before answers were counted has as many as its log.
-  const answers = isWhole(data['answers'], log.length, MOST_ANSWERS) ? data['answers'] : log.length;
-  const lost =
-    standings.length - sound.length + Math.max(0, Math.min(entries.length, LONGEST_LOG) - log.length);
+  const answers = quietly(whole(log.length, MOST_ANSWERS), data['answers']) ?? log.length;
+  const lost = fell + Math.max(0, Math.min(entries.length, LONGEST_LOG) - log.length);
   return {
     progress: {
-      standing: Object.fromEntries(sound.map(([id, { box, due }]) => [id, { box, due }])),
+      standing: Object.fromEntries(sound),
       log,
       answers,
     },

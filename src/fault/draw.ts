@@ -8,6 +8,7 @@ import type { Line } from '../core/line/line.ts';
 import { drawing, round } from '../shift/seed.ts';
 import type { Bench, Cause, Reading } from './bench.ts';
 import { benches } from './benches.ts';
+import { isRefusal } from '../core/refusal.ts';
 
 const TRIES = 40; // draws of a number, until one can be decided
 const HEALTHY = 0.14; // of the cases, in which nothing is wrong; a trainer's choice
@@ -37,7 +38,7 @@ export function supposedOf(bench: Bench, line: Line, sizes: readonly number[] = 
   const all: Supposed[] = [];
   for (const { id } of bench.causes) {
     const truths = (id === 'nothing' ? [0, 0] : sizes).map((size) => of({ cause: id, size }));
-    if (truths.some((truth) => 'refused' in truth)) return undefined;
+    if (truths.some((truth) => isRefusal(truth))) return undefined;
     for (let i = 1; i < truths.length; i++) all.push({ cause: id, ends: [truths[i - 1] as Truth, truths[i] as Truth] });
   }
   return all;
@@ -58,7 +59,7 @@ function tryOne(seed: number, attempt: number, line: Line, known: Map<Bench, rea
   const truth = bench.of(line, random)({ cause: cause.id, size: round(random(), 3) });
   if (!known.has(bench)) known.set(bench, supposedOf(bench, line));
   const supposed = known.get(bench);
-  if ('refused' in truth || !supposed) return undefined;
+  if (isRefusal(truth) || !supposed) return undefined;
   const usual = supposed.find((each) => each.cause === 'nothing')!.ends[0];
   const readings = bench.readings.map((reading): Shown => {
     const error = errorOf(reading, usual[reading.id]!);

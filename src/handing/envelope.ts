@@ -1,6 +1,7 @@
 // What is handed on under a signature: a text of some kind with its name, release and signer, as the text of a file.
 // A signature says that a file is as the holder of the key left it, and no page may say more. Of a newer release only what a person gave counts as changed.
 // Links that were sent are read for ever: tests/handing/promised-links.json.
+import { isData, jsonIn } from '../core/reading/data.ts';
 import { shown } from '../core/shown.ts';
 import { nameProblem } from '../house/name.ts';
 
@@ -57,15 +58,10 @@ export const saysFormat = (text: string, format: string): boolean =>
 
 /** Reads a signed file, strictly: all of it or a sentence. Whether the signature fits is another question. */
 export function readSigned(text: string): FileReading {
-  let data: unknown;
-  try {
-    data = JSON.parse(text);
-  } catch {
-    return { problem: 'The signed file is damaged and cannot be read.' };
-  }
-  if (typeof data !== 'object' || data === null || Array.isArray(data))
-    return { problem: 'This is not a signed file of this handbook.' };
-  const { format, version, kind, name, release, date, signer, key, signature, text: carried } = data as Readonly<Record<string, unknown>>; // prettier-ignore
+  const data = jsonIn(text);
+  if (data === undefined) return { problem: 'The signed file is damaged and cannot be read.' };
+  if (!isData(data)) return { problem: 'This is not a signed file of this handbook.' };
+  const { format, version, kind, name, release, date, signer, key, signature, text: carried } = data; // prettier-ignore
   if (format !== FORMAT) return { problem: 'This is not a signed file of this handbook.' };
   if (version !== VERSION)
     return {

@@ -1,4 +1,6 @@
 // What this reader was handed: of each thing, by whose key, which release, and the text as it then was.
+import { isData, jsonIn } from '../core/reading/data.ts';
+import { entriesIn, only, record, text, whole } from '../core/reading/given.ts';
 import { nameProblem } from '../house/name.ts';
 import { LAST_RELEASE, type Signed } from './envelope.ts';
 import { thingOf } from './own-key.ts';
@@ -16,26 +18,21 @@ export interface Taken {
 export type Handed = Readonly<Record<string, Taken>>;
 
 const MOST = 200; // things that are remembered; the oldest give way
-const isWhole = (taken: unknown): taken is Taken => {
-  if (typeof taken !== 'object' || taken === null) return false;
-  const { key, signer, release, text, as } = taken as Partial<Record<keyof Taken, unknown>>;
-  const isNumbered = Number.isInteger(release) && (release as number) >= 1 && (release as number) <= LAST_RELEASE; // prettier-ignore
-  const isNamed = nameProblem(signer) === undefined && nameProblem(as) === undefined;
-  return isNumbered && isNamed && typeof key === 'string' && typeof text === 'string';
-};
+const name = only<string>((given) => nameProblem(given) === undefined, 'it can be a name.');
+const anyText = text(Infinity);
+const taken = record({
+  key: anyText,
+  signer: name,
+  release: whole(1, LAST_RELEASE),
+  text: anyText,
+  as: name,
+});
 
 /** Reads what was kept; what cannot be read is left out, and the list is then not whole. */
-export function readHanded(text: string | null): { readonly handed: Handed; readonly isWhole: boolean } {
-  try {
-    const data: unknown = JSON.parse(text ?? '{}');
-    if (typeof data !== 'object' || data === null || Array.isArray(data))
-      return { handed: {}, isWhole: false };
-    const entries = Object.entries(data);
-    const sound = entries.filter((entry): entry is [string, Taken] => isWhole(entry[1]));
-    return { handed: Object.fromEntries(sound), isWhole: sound.length === entries.length };
-  } catch {
-    return { handed: {}, isWhole: false };
-  }
+export function readHanded(kept: string | null): { readonly handed: Handed; readonly isWhole: boolean } {
+  const data = jsonIn(kept ?? '{}');
+  const { sound, lost } = entriesIn(data, /^/, taken);
+  return { handed: Object.fromEntries(sound), isWhole: isData(data) && lost === 0 };
 }
 
 /** What was taken of this thing before. */

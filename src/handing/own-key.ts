@@ -1,7 +1,9 @@
 // The owner's key as a text that is kept: with the name that signs, and the number of the last release of each thing.
+import { isData, jsonIn } from '../core/reading/data.ts';
+import { entriesIn, quietly, whole } from '../core/reading/given.ts';
 import { nameProblem } from '../house/name.ts';
 import { kinds, LAST_RELEASE, type Envelope } from './envelope.ts';
-import type { SecretKey } from './signing.ts';
+import { secretKey, type SecretKey } from './signing.ts';
 
 export const KEY_FORMAT = 'malt-spirit-handbook/signing-key';
 const VERSION = 1;
@@ -25,46 +27,22 @@ export const lastRelease = (released: OwnKey['released'], thing: string): number
 export const keyText = (own: OwnKey): string =>
   JSON.stringify({ format: KEY_FORMAT, version: VERSION, ...own }, null, 2);
 
-const SECRET = /^[\w-]{43}$/; // 32 bytes in base64url
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
+const THING = new RegExp(`^(?:${Object.keys(kinds).join('|')}):`);
 
 /** Reads a key, strictly; whether its halves belong together only the browser can tell. */
 export function readKey(text: string): { readonly own: OwnKey } | { readonly problem: string } {
-  let data: unknown;
-  try {
-    data = JSON.parse(text);
-  } catch {
-    return { problem: 'The file of the key is damaged and cannot be read.' };
-  }
-  if (!isRecord(data) || data['format'] !== KEY_FORMAT)
+  const data = jsonIn(text);
+  if (data === undefined) return { problem: 'The file of the key is damaged and cannot be read.' };
+  if (!isData(data) || data['format'] !== KEY_FORMAT)
     return { problem: 'This is not a key of this handbook.' };
   if (data['version'] !== VERSION)
     return { problem: 'This key was saved by a newer handbook, and this one cannot read it.' };
   const { signer, key, released } = data;
-  const isKey =
-    isRecord(key) &&
-    key['kty'] === 'EC' &&
-    key['crv'] === 'P-256' &&
-    [key['x'], key['y'], key['d']].every((part) => typeof part === 'string' && SECRET.test(part));
-  if (!isKey) return { problem: 'The key in the file is damaged.' };
+  const read = quietly(secretKey, key);
+  if (!read) return { problem: 'The key in the file is damaged.' };
   if (nameProblem(signer) !== undefined) return { problem: 'The file of the key does not say whose it is.' };
-  const known = isRecord(released) ? Object.entries(released) : [];
-  const sound = known.filter(
-    ([thing, release]) =>
-      Object.keys(kinds).some((kind) => thing.startsWith(`${kind}:`)) &&
-      Number.isInteger(release) &&
-      (release as number) >= 1 &&
-      (release as number) <= LAST_RELEASE,
-  );
-  const [x, y, d] = [key['x'], key['y'], key['d']] as [string, string, string];
-  return {
-    own: {
-      signer: signer as string,
-      key: { kty: 'EC', crv: 'P-256', x, y, d },
-      released: Object.fromEntries(sound.slice(0, MOST)) as Readonly<Record<string, number>>,
-    },
-  };
+  const { sound } = entriesIn(released, THING, whole(1, LAST_RELEASE));
+  return { own: { signer: signer as string, key: read, released: Object.fromEntries(sound.slice(0, MOST)) } };
 }
 
 /** The key, with one more release remembered. */

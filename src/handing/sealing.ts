@@ -1,7 +1,9 @@
 // Sealing to a trainer's public key, which only the key file opens: ECDH on P-256 (SP 800-56A), HKDF with SHA-256 (RFC 5869), AES-GCM of 256 bits (SP 800-38D), all by the browser's own Web Crypto.
+import { isData, jsonIn, own } from '../core/reading/data.ts';
+import { quietly } from '../core/reading/given.ts';
 import { shown } from '../core/shown.ts';
 import { fromBase64url, toBase64url } from '../house/base64url.ts';
-import { publicOf, type SecretKey } from './signing.ts';
+import { publicOf, secretKey, type SecretKey } from './signing.ts';
 
 const CURVE = { name: 'ECDH', namedCurve: 'P-256' } as const;
 const POINT = 65; // bytes of a public key: a point of the curve, uncompressed
@@ -10,7 +12,6 @@ const TAG = 16; // bytes by which it knows that nothing was changed
 const PURPOSE = 'malt-spirit-handbook/seal 1'; // so that a key made here serves nothing else
 export const KEY_FORMAT = 'malt-spirit-handbook/seal-key';
 const KEY_VERSION = 1; // raised when the text changes its meaning; the old one is read ever after
-const SECRET = /^[\w-]{43}$/; // 32 bytes in base64url
 export const PUBLIC_KEY = /^[\w-]{87}$/;
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
@@ -82,18 +83,9 @@ export const sealKeyText = (key: SecretKey): string =>
 /** Reads a key's file; a sentence when it is none. */
 export function readSealKey(text: string): SecretKey | string {
   const damaged = 'This is no key of sealed sheets, or it is damaged.';
-  let given: Readonly<Record<string, unknown>>;
-  try {
-    given = Object(JSON.parse(text));
-  } catch {
-    return damaged;
-  }
-  if (given['format'] !== KEY_FORMAT) return damaged;
+  const given = jsonIn(text);
+  if (!isData(given) || given['format'] !== KEY_FORMAT) return damaged;
   if (given['version'] !== KEY_VERSION)
     return `The key is of version ${shown(given['version'])}; this handbook reads version ${KEY_VERSION}.`;
-  const { kty, crv, x, y, d } = Object(given['key']) as Readonly<Record<string, unknown>>;
-  const parts = [x, y, d];
-  if (kty !== 'EC' || crv !== 'P-256' || !parts.every((part) => typeof part === 'string' && SECRET.test(part)))
-    return damaged;
-  return { kty, crv, x: x as string, y: y as string, d: d as string };
-} // prettier-ignore
+  return quietly<SecretKey>(secretKey, own(given, 'key')) ?? damaged;
+}

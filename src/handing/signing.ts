@@ -1,4 +1,5 @@
 // Keys, signatures and fingerprints by the browser's own Web Crypto: ECDSA on P-256 with SHA-256 (FIPS 186-5), which every browser of today has.
+import { oneOf, record, written } from '../core/reading/given.ts';
 import { fromBase64url, toBase64url } from '../house/base64url.ts';
 import { canonical, type Release, type Signed } from './envelope.ts';
 
@@ -8,6 +9,10 @@ const GROUPS = 6; // of four digits each: 80 bits, more than anyone can search f
 
 /** A key pair as JSON Web Key (RFC 7517): x and y are public, d is the secret. */
 export type SecretKey = Readonly<Record<'kty' | 'crv' | 'x' | 'y' | 'd', string>>;
+
+const half = written(/^[\w-]{43}$/); // 32 bytes in base64url
+/** A secret key as a file has it. */
+export const secretKey = record({ kty: oneOf(['EC']), crv: oneOf(['P-256']), x: half, y: half, d: half });
 
 /** False where the page came by an address that browsers do not trust with keys, such as plain http from another machine. */
 export const canSign = (): boolean => globalThis.crypto?.subtle !== undefined;

@@ -1,4 +1,5 @@
 // A house as text and back. Reading is strict, and says what it could not use instead of dropping it.
+import { isData, jsonIn } from '../core/reading/data.ts';
 import { rangeProblem } from '../core/format.ts';
 import type { House } from '../core/line/house.ts';
 import { shown } from '../core/shown.ts';
@@ -66,9 +67,6 @@ export function encode({ name, house, parts = {} }: NamedHouse & Partial<WholeHo
   return JSON.stringify({ format: FORMAT, version: VERSION, name, figures: house, ...kept });
 }
 
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
 const noParts = (given: unknown) => ({ parts: {}, unusable: given === undefined ? [] : [given] });
 
 const unusable = (problem: string): Reading => ({
@@ -87,13 +85,9 @@ const unusable = (problem: string): Reading => ({
 export function decode(text: string): Reading {
   if (text.length > LONGEST)
     return unusable(`The text is ${text.length} characters long; a house has at most ${LONGEST}.`);
-  let data: unknown;
-  try {
-    data = JSON.parse(text);
-  } catch {
-    return unusable('The saved house is damaged and cannot be read.');
-  }
-  if (!isRecord(data) || data['format'] !== FORMAT || !isRecord(data['figures'])) {
+  const data = jsonIn(text);
+  if (data === undefined) return unusable('The saved house is damaged and cannot be read.');
+  if (!isData(data) || data['format'] !== FORMAT || !isData(data['figures'])) {
     return unusable('The saved text is not a house of this handbook.');
   }
   if (!READ.some((version) => version === data['version'])) {
@@ -117,7 +111,7 @@ export function decode(text: string): Reading {
       .filter((name) => !isNumberName(name) && !isChoiceName(name))
       .map((name) => `“${shown(name)}” is not a figure of this handbook.`),
   );
-  const { parts, unusable: notParts } = isRecord(data['parts'])
+  const { parts, unusable: notParts } = isData(data['parts'])
     ? partsIn(data['parts'])
     : noParts(data['parts']);
   problems.push(

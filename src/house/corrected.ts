@@ -1,4 +1,5 @@
 // What a corrected book tells otherwise of a house than the book that was used before: each figure's text then and now.
+import { isData, jsonIn } from '../core/reading/data.ts';
 import {
   figureIds,
   figureTable,
@@ -65,23 +66,16 @@ export function correctedSince(before: Told, now: ToldFigures): readonly Correct
 
 const isText = (value: unknown): value is string => typeof value === 'string';
 const isTold = (value: unknown): value is string => isText(value) && value.length <= LONGEST_TEXT;
-const isObject = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** What is remembered of each house, by its name, from the text that is kept. What cannot be read is forgotten: it can only be told anew. */
 export function readTold(text: string | null): ReadonlyMap<string, Told> {
-  let data: unknown;
-  try {
-    data = text !== null && text.length <= LONGEST ? JSON.parse(text) : undefined;
-  } catch {
-    // forgotten
-  }
+  const data = jsonIn(text ?? '', LONGEST);
   const all = new Map<string, Told>();
   for (const entry of Array.isArray(data) ? data : []) {
     const [name, told] = Array.isArray(entry) ? (entry as readonly unknown[]) : [];
-    if (!isText(name) || !isObject(told)) continue;
+    if (!isText(name) || !isData(told)) continue;
     const { book, house, figures, news } = told;
-    if (!isText(book) || !isText(house) || !isObject(figures) || !Array.isArray(news)) continue;
+    if (!isText(book) || !isText(house) || !isData(figures) || !Array.isArray(news)) continue;
     all.set(name, {
       book,
       house,
@@ -90,7 +84,7 @@ export function readTold(text: string | null): ReadonlyMap<string, Told> {
       ) as ToldFigures,
       news: (news as readonly unknown[]).filter(
         (each): each is Corrected =>
-          isObject(each) &&
+          isData(each) &&
           remembered.has(each['path'] as string) &&
           isTold(each['was']) &&
           isTold(each['now']),

@@ -1,20 +1,17 @@
 // Several houses side by side: a shelf of saved texts by name. Pure: it takes the stored text and gives the new one.
+import { isData, jsonIn } from '../core/reading/data.ts';
+import { entriesIn, text } from '../core/reading/given.ts';
 
 /** Each house's saved text, by its name. */
 export type Shelf = Readonly<Record<string, string>>;
 
+const string = text(Infinity);
+
 /** Reads a shelf; anything that is not a text under a name is left out, and the shelf is then not whole. */
-export function readShelf(text: string | null): { readonly shelf: Shelf; readonly isWhole: boolean } {
-  try {
-    const data: unknown = JSON.parse(text ?? '{}');
-    if (typeof data !== 'object' || data === null || Array.isArray(data))
-      return { shelf: {}, isWhole: false };
-    const entries = Object.entries(data);
-    const sound = entries.filter((entry): entry is [string, string] => typeof entry[1] === 'string');
-    return { shelf: Object.fromEntries(sound), isWhole: sound.length === entries.length };
-  } catch {
-    return { shelf: {}, isWhole: false };
-  }
+export function readShelf(kept: string | null): { readonly shelf: Shelf; readonly isWhole: boolean } {
+  const data = jsonIn(kept ?? '{}');
+  const { sound, lost } = entriesIn(data, /^/, string);
+  return { shelf: Object.fromEntries(sound), isWhole: isData(data) && lost === 0 };
 }
 
 /** A name that the shelf does not have yet, made from one that is wanted. */

@@ -1,7 +1,7 @@
 // The fault desk: one complaint, readings that each cost time, a cause and a first thing to do, and what the readings said.
 import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show, untrack } from 'solid-js';
 import { unwrap } from 'solid-js/store';
-import { wasGiven } from '../core/format.ts';
+import { wasGiven } from '../core/shown.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { answerOf, complaintOf, drawFault, told, type FaultCase, type Shown } from '../fault/draw.ts';
 import { readDone, wasShown, withDone, type Done } from '../fault/kept.ts';

@@ -1,6 +1,7 @@
 // A number with its unit, its allowed range and, when something is wrong, one sentence that says what.
 import { createEffect, createSignal, For, on, onCleanup, onMount, Show, untrack } from 'solid-js';
-import { fieldDecimals, formatNumber, rangeProblem, wasGiven, allowed } from '../core/format.ts';
+import { fieldDecimals, formatNumber, rangeProblem, allowed } from '../core/format.ts';
+import { wasGiven } from '../core/shown.ts';
 import type { KindName } from '../core/kinds.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { unitsOf, type Unit } from '../core/units.ts';

@@ -1,6 +1,6 @@
 // Where a shift begins: its number, so that a trainer sets the same for all, or the shift that was kept, which is not lost unasked.
 import { createSignal, Show } from 'solid-js';
-import { wasGiven } from '../core/format.ts';
+import { wasGiven } from '../core/shown.ts';
 import type { Kept } from '../shift/kept.ts';
 import { isSeed, ROUNDS, SEEDS } from '../shift/seed.ts';
 

@@ -1,6 +1,7 @@
 // Counted casks beside those that the house's figures would have laid down, and what explains the difference.
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { formatNumber, wasGiven } from '../core/format.ts';
+import { formatNumber } from '../core/format.ts';
+import { wasGiven } from '../core/shown.ts';
 import type { Line } from '../core/line/line.ts';
 import { readQuantity } from '../core/reading/quantity.ts';
 import { isRefusal } from '../core/refusal.ts';

@@ -1,7 +1,7 @@
 // Class books in this browser: one open, others beside it. Two tabs write into one by putting both together, and what cannot be read is set aside, word for word.
 import { freshBook, joined, settingsOf, type ClassBook } from '../exercises/class/book.ts';
 import { bookText, readBook } from '../exercises/class/text.ts';
-import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepAside, keepText, keptText, keyOf, keysUnder } from '../browser/browser-store.ts';
 
 const NOW = keyOf('class-now');
 const PREFIX = keyOf('class/');
@@ -53,15 +53,10 @@ export function onOtherTab(id: () => string, take: (kept: Kept) => void): void {
 }
 
 /** The other books by their names. */
-export function otherBooks(id: string): readonly { readonly id: string; readonly name: string }[] {
-  try {
-    return Object.keys(localStorage)
-      .filter((key) => key.startsWith(PREFIX) && ID.test(key.slice(PREFIX.length)) && key !== PREFIX + id)
-      .map((key) => ({ id: key.slice(PREFIX.length), name: settingsOf(read(key.slice(PREFIX.length)).book).name }));
-  } catch {
-    return [];
-  }
-} // prettier-ignore
+export const otherBooks = (id: string): readonly { readonly id: string; readonly name: string }[] =>
+  keysUnder(PREFIX)
+    .filter((each) => ID.test(each) && each !== id)
+    .map((each) => ({ id: each, name: settingsOf(read(each).book).name }));
 
 /** Opens another of them. */
 export function openBook(id: string): Kept {

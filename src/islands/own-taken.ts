@@ -1,4 +1,6 @@
 // A trainee's answers to a trainer's own sheet while they are on their way, as this browser keeps them.
+import { jsonIn } from '../core/reading/data.ts';
+import { list, number, oneOf, quietly, record, text, whole } from '../core/reading/given.ts';
 import { MOST_ATTEMPTS } from '../exercises/result.ts';
 
 export interface Taken {
@@ -21,27 +23,21 @@ export const freshTaken = (count: number, begun = 0): Taken => ({
   handedIn: 0,
 });
 
-const isTime = (given: unknown): given is number =>
-  typeof given === 'number' && given >= 0 && given <= 8.64e15; // the last day that a clock knows
+const time = number(0, 8.64e15); // the last day that a clock knows
 
 /** The answers that a text keeps; undefined when it is damaged. */
-export function readTaken(text: string, count: number): Taken | undefined {
-  try {
-    const { name, answers, done, begun, handedIn, attempt } = (JSON.parse(text) ?? {}) as Partial<Taken>;
-    const isWhole =
-      typeof name === 'string' &&
-      [answers, done].every((list) => Array.isArray(list) && list.length === count) &&
-      answers!.every((each) => typeof each === 'string') &&
-      done!.every((each) => typeof each === 'boolean') &&
-      isTime(begun) &&
-      isTime(handedIn) &&
-      (attempt === undefined || (Number.isInteger(attempt) && attempt >= 1 && attempt <= MOST_ATTEMPTS));
-    return isWhole
-      ? { name, answers: answers!, done: done!, begun, handedIn, ...(attempt === undefined ? {} : { attempt }) }
-      : undefined; // prettier-ignore
-  } catch {
-    return undefined;
-  }
+export function readTaken(kept: string, count: number): Taken | undefined {
+  const taken = record(
+    {
+      name: text(Infinity),
+      answers: list(text(Infinity), count, count),
+      done: list(oneOf([true, false]), count, count),
+      begun: time,
+      handedIn: time,
+    },
+    { attempt: whole(1, MOST_ATTEMPTS) },
+  );
+  return quietly<Taken>(taken, jsonIn(kept));
 }
 
 /** The day of a time, by this machine's clock: 2026-05-14. */

@@ -1,4 +1,6 @@
 // The trainer's key of sealed sheets, and the seals of the sheets that were sealed with it, as this browser keeps them.
+import { jsonIn } from '../core/reading/data.ts';
+import { quietly, record, text, written } from '../core/reading/given.ts';
 import { readSealKey, sealKeyText } from '../handing/sealing.ts';
 import type { SecretKey } from '../handing/signing.ts';
 import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
@@ -32,27 +34,25 @@ export interface Seal {
   /** The whole sealed sheet, by which its links are made again; those kept by older books have none. */
   readonly text?: string;
 }
-const isSeal = (given: unknown): given is Seal => {
-  const { id, title, day, seal, text } = Object(given) as Readonly<Record<string, unknown>>;
-  return (
-    typeof id === 'string' && /^[0-9a-z]{12}$/.test(id) && typeof title === 'string' && title.length <= 80 &&
-    typeof day === 'string' && typeof seal === 'string' && /^[\w-]{100,400000}$/.test(seal) &&
-    (text === undefined || typeof text === 'string')
-  ); // prettier-ignore
-};
+const seal = record(
+  {
+    id: written(/^[0-9a-z]{12}$/),
+    title: text(80),
+    day: text(Infinity),
+    seal: written(/^[\w-]{100,400000}$/),
+  },
+  { text: text(Infinity) },
+);
 
 /** The seals kept here, the latest first. */
 export function keptSeals(): readonly Seal[] {
-  try {
-    const given: unknown = JSON.parse(keptText(SEALS) ?? '[]');
-    return Array.isArray(given) ? given.filter(isSeal) : [];
-  } catch {
-    return [];
-  }
+  const given = jsonIn(keptText(SEALS) ?? '[]');
+  const all = Array.isArray(given) ? given.map((each) => quietly<Seal>(seal, each)) : [];
+  return all.filter((each) => each !== undefined);
 }
 /** Keeps one more; false when the browser does not let it. */
-export function keepSeal(seal: Seal): boolean {
-  const all = [seal, ...keptSeals().filter(({ id }) => id !== seal.id)];
+export function keepSeal(one: Seal): boolean {
+  const all = [one, ...keptSeals().filter(({ id }) => id !== one.id)];
   while (all.length > 1 && JSON.stringify(all).length > LONGEST) all.pop();
   return keepText(SEALS, JSON.stringify(all));
 }

@@ -1,4 +1,6 @@
 // The sheets that this browser's trainer handed out, by the short name that a result code carries, so that a sheet is found again from a code.
+import { jsonIn } from '../core/reading/data.ts';
+import { quietly, record, text, written } from '../core/reading/given.ts';
 import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
 
 const KEY = keyOf('sheets-set');
@@ -14,25 +16,18 @@ export interface SheetSet {
   readonly day: string;
 }
 
-const isSheet = (given: unknown): given is SheetSet => {
-  if (typeof given !== 'object' || given === null) return false;
-  const { mark, title, address, day } = given as Readonly<Record<string, unknown>>;
-  return (
-    typeof mark === 'string' && MARK.test(mark) &&
-    typeof title === 'string' && title.length <= 80 &&
-    typeof address === 'string' && ADDRESS.test(address) &&
-    typeof day === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(day)
-  ); // prettier-ignore
-};
+const sheetSet = record({
+  mark: written(MARK),
+  title: text(80),
+  address: written(ADDRESS),
+  day: written(/^\d{4}-\d{2}-\d{2}$/),
+});
+const isSheet = (given: unknown): given is SheetSet => quietly(sheetSet, given) !== undefined;
 
 /** All of them, the latest first; what cannot be read is passed over, as each can be opened again from its own link. */
 export function sheetsSet(): readonly SheetSet[] {
-  try {
-    const given: unknown = JSON.parse(keptText(KEY) ?? '[]');
-    return Array.isArray(given) ? given.filter(isSheet) : [];
-  } catch {
-    return [];
-  }
+  const given = jsonIn(keptText(KEY) ?? '[]');
+  return Array.isArray(given) ? given.filter(isSheet) : [];
 }
 
 /** Remembers a sheet that is handed out; false when the browser does not let it. */

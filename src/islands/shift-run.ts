@@ -7,6 +7,7 @@ import { runAgain } from './shift-again.ts';
 import type { Desk } from './shift-kept.ts';
 import { cameOf } from './shift-log.ts';
 import type { Post } from './shift-post.ts';
+import { isRefusal } from '../core/refusal.ts';
 
 const TICK = 200; // ms from one look at the clock to the next
 
@@ -49,7 +50,7 @@ export function shiftRun<
   const rig = createMemo<R | undefined>(() => {
     const now = opened();
     const rigged = now && post.rig(now);
-    if (rigged && typeof rigged === 'object' && 'refused' in rigged) {
+    if (rigged && typeof rigged === 'object' && isRefusal(rigged)) {
       setProblem(
         `This round cannot be run by the house’s figures: ${(rigged as { refused: string }).refused}`,
       );
@@ -166,7 +167,7 @@ export function shiftRun<
   /** Tells of a kept shift whether it has come to its end. */
   const askIsOver = (kept: K, isWanted: () => boolean, then: () => void) => {
     const own = post.rig(kept);
-    if (own && typeof own === 'object' && 'refused' in own) return;
+    if (own && typeof own === 'object' && isRefusal(own)) return;
     runAgain(post, own as R, kept, isWanted, ({ state }) => state.isDone && then());
   };
   const close = () => {

@@ -6,6 +6,7 @@ import { textOf, type Walk } from '../walk/walk.ts';
 import type { Talk } from './script-kept.ts';
 import { talkReader } from './script-reading.ts';
 import type { TalkRead } from './script-reading.worker.ts';
+import { isRefusal } from '../core/refusal.ts';
 
 const REREAD = 1500; // ms after an edit until the figures in it are looked for anew
 
@@ -42,7 +43,7 @@ export function useWalkReading(
       const told = new Set(read.cuts.map(({ room }) => room)).size;
       setCuts(cuts() + 1);
       cutInto(
-        'refused' in timed ? cut : timed,
+        isRefusal(timed) ? cut : timed,
         `The talk is cut into ${read.cuts.length} pieces, in ${told} of ${cut.rooms.length} rooms.`,
       );
     },

@@ -1,4 +1,6 @@
 // The lesson that a reader is in, as a text and back: its steps with their addresses, and the step that was gone to.
+import { isData, jsonIn } from '../core/reading/data.ts';
+import { also, list, quietly, record, text } from '../core/reading/given.ts';
 import { addressOfStep, idOfStep, lineOfStep, type Lesson, type PathStage, type Step } from './steps.ts';
 
 const FORMAT = 'malt-spirit-handbook/lesson';
@@ -50,32 +52,24 @@ export const isMarked = (step: OpenStep): boolean => /^(read|task):/.test(step.i
 export const encodeLesson = (lesson: OpenLesson): string =>
   JSON.stringify({ format: FORMAT, version: VERSION, ...lesson });
 
-type Data = Readonly<Record<string, unknown>>;
-const isData = (value: unknown): value is Data => typeof value === 'object' && value !== null;
-const isText = (value: unknown): value is string =>
-  typeof value === 'string' && value !== '' && value.length <= LONGEST_TEXT;
+const words = text(LONGEST_TEXT, (given) => given !== '');
 /** An address within the book, which can lead nowhere else. */
-const isAddress = (value: unknown): value is string =>
-  isText(value) && /^[a-z][a-z0-9-]*\/[a-z0-9/-]*(#[a-z0-9=,-]*)?$/.test(value);
+const address = text(LONGEST_TEXT, (given) => /^[a-z][a-z0-9-]*\/[a-z0-9/-]*(#[a-z0-9=,-]*)?$/.test(given));
+const lesson = also(
+  record({
+    stage: text(LONGEST_TEXT, (given) => /^[a-z]+$/.test(given)),
+    title: words,
+    steps: list(record({ id: words, at: address, says: words }, { to: words }), MOST_STEPS),
+    now: words,
+  }),
+  ({ steps, now }) => steps.some(({ id }) => id === now),
+  'it can be at a step of its own.',
+);
 
 /** Reads a lesson from its text, whole or not at all. */
-export function decodeLesson(text: string): OpenLesson | undefined {
-  if (text.length > LONGEST) return undefined;
-  let data: unknown;
-  try {
-    data = JSON.parse(text);
-  } catch {
-    return undefined;
-  }
-  if (!isData(data) || data['format'] !== FORMAT || data['version'] !== VERSION) return undefined;
-  const { stage, title, steps: given, now } = data;
-  if (!isText(stage) || !/^[a-z]+$/.test(stage) || !isText(title) || !Array.isArray(given)) return undefined;
-  const steps = given.slice(0, MOST_STEPS).flatMap((each: unknown): OpenStep[] => {
-    if (!isData(each)) return [];
-    const { id, at, to, says } = each;
-    if (!isText(id) || !isAddress(at) || !isText(says)) return [];
-    return [{ id, at, says, ...(isText(to) ? { to } : {}) }];
-  });
-  const isWhole = steps.length === given.length && steps.some(({ id }) => id === now);
-  return isWhole ? { stage, title, steps, now: now as string } : undefined;
+export function decodeLesson(kept: string): OpenLesson | undefined {
+  const data = jsonIn(kept, LONGEST);
+  return isData(data) && data['format'] === FORMAT && data['version'] === VERSION
+    ? quietly<OpenLesson>(lesson, data)
+    : undefined;
 }

@@ -7,6 +7,7 @@ import { measure, NINETY_FIVE, type Said } from '../core/line/quoted.ts';
 import { talkFigures, type FigureId } from './figures.ts';
 import type { Vessels } from './own-vessels.ts';
 import { labelOf, numberOf, quotableOf, saidOf } from './labels.ts';
+import { isRefusal } from '../core/refusal.ts';
 
 /** Where figures stand that the table does not have. */
 const standsAt: Partial<Readonly<Record<FigureId, readonly string[]>>> = {
@@ -45,7 +46,7 @@ function allowed(figure: FigureId, said: Exclude<Said, { as: 'range' }>): number
   const digit = said.as === 'rounded' ? halfDigit(said.value) : 0;
   if (name) {
     const measured = measure({ [name]: said });
-    return 'refused' in measured ? 0 : Math.max(digit, NINETY_FIVE * (measured.measured[0]?.spread ?? 0));
+    return isRefusal(measured) ? 0 : Math.max(digit, NINETY_FIVE * (measured.measured[0]?.spread ?? 0));
   }
   const [part, degrees] = said.as === 'about' ? [LOOSE.about, LOOSE.degreesAbout] : [LOOSE.exact, LOOSE.degreesExact]; // prettier-ignore
   return Math.max(digit, talkFigures[figure].kind === 'temperature' ? degrees : part * said.value);

@@ -1,4 +1,5 @@
 // What a new guide has told of a walk's figures, and what comes next: kept as text by the name of the walk, and read strictly.
+import { isData, jsonIn } from '../core/reading/data.ts';
 import type { FigureId } from '../core/figures/index.ts';
 import type { Verdict } from './guide-file-judge.ts';
 
@@ -43,11 +44,8 @@ const MOST_FIGURES = 200;
 const LONGEST = 200; // characters of a walk's name
 type ByWalk = readonly (readonly [name: string, told: Told])[];
 
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
 function readTold(data: unknown): Told | undefined {
-  if (!isRecord(data) || !isRecord(data['right']) || !Array.isArray(data['missed'])) return undefined;
+  if (!isData(data) || !isData(data['right']) || !Array.isArray(data['missed'])) return undefined;
   const right = Object.entries(data['right']).slice(0, MOST_FIGURES);
   const missed = data['missed'].slice(0, MOST_FIGURES) as unknown[];
   return {
@@ -58,17 +56,13 @@ function readTold(data: unknown): Told | undefined {
 
 /** What was kept, by walk; anything that is no such text counts for nothing. */
 export function readByWalk(text: string | null): ByWalk {
-  try {
-    const data: unknown = JSON.parse(text ?? '[]');
-    if (!Array.isArray(data)) return [];
-    return data.slice(-MOST_WALKS).flatMap((each: unknown) => {
-      const [name, rest] = Array.isArray(each) ? (each as unknown[]) : [];
-      const told = readTold(rest);
-      return typeof name === 'string' && name.length <= LONGEST && told ? [[name, told] as const] : [];
-    });
-  } catch {
-    return [];
-  }
+  const data = jsonIn(text ?? '[]');
+  if (!Array.isArray(data)) return [];
+  return data.slice(-MOST_WALKS).flatMap((each: unknown) => {
+    const [name, rest] = Array.isArray(each) ? (each as unknown[]) : [];
+    const told = readTold(rest);
+    return typeof name === 'string' && name.length <= LONGEST && told ? [[name, told] as const] : [];
+  });
 }
 
 export const toldOf = (all: ByWalk, walk: string): Told =>

@@ -1,4 +1,5 @@
 // A walk as text, for the browser and for a file: written in version 1, and read strictly. What cannot be used is told of in a sentence.
+import { isData, jsonIn, own, type Data } from '../core/reading/data.ts';
 import { plainName } from '../house/name.ts';
 import { stages, type Stage } from '../house/figures.ts';
 import { shown, UNSEEN } from '../core/shown.ts';
@@ -23,11 +24,6 @@ export interface WalkRead {
   /** What could not be used, a sentence for each. */
   readonly problems: readonly string[];
 }
-
-type Data = Readonly<Record<string, unknown>>;
-const isData = (data: unknown): data is Data =>
-  typeof data === 'object' && data !== null && !Array.isArray(data);
-const own = (data: Data, key: string): unknown => (Object.hasOwn(data, key) ? data[key] : undefined);
 
 const TOLD = 20; // sentences about one text; of more only how many
 
@@ -241,12 +237,8 @@ function readHouse(telling: Telling, given: unknown): Pick<Walk, 'house'> {
 export function decodeWalk(given: string): WalkRead | { readonly problem: string } {
   if (given.length > BIGGEST)
     return { problem: `That text has ${given.length} characters; a walk has at most ${BIGGEST}.` };
-  let data: unknown;
-  try {
-    data = JSON.parse(given);
-  } catch {
-    return { problem: 'That is no walk, or not all of one.' };
-  }
+  const data = jsonIn(given);
+  if (data === undefined) return { problem: 'That is no walk, or not all of one.' };
   if (!isData(data) || own(data, 'format') !== FORMAT) return { problem: 'That is no walk.' };
   const version = own(data, 'version');
   if (version !== VERSION)

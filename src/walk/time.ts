@@ -1,6 +1,6 @@
 // How long a walk takes: words against minutes, minutes shared among the rooms, and times of day.
 import { formatNumber } from '../core/format.ts';
-import { refuse, type Refusal } from '../core/refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../core/refusal.ts';
 import { isTold, type Room, type Told, type Walk } from './walk.ts';
 
 /** How many words a text has, a figure counting as one. */
@@ -47,7 +47,7 @@ export function ofLength(walk: Walk, length: number, least = walk.least): Walk |
     walk.rooms.map((room) => wordsTold(room, { ...walk, length })),
     least,
   );
-  if ('refused' in minutes) return minutes;
+  if (isRefusal(minutes)) return minutes;
   return { ...walk, length, least, rooms: walk.rooms.map((room, i) => ({ ...room, minutes: minutes[i]! })) };
 }
 

@@ -5,13 +5,14 @@ import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { percent, strength as percentVol, type Portion, type Spirit } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 import { chargeOf, cutsOf, houseCuts, spiritCharge, stillOf, type GivenCuts } from './house-cuts.ts';
+import { isRefusal } from '../../core/refusal.ts';
 
 const [WEAKEST, STRONGEST, STEP] = [15, 35, 1]; // % vol, the charges that the chart goes through
 
 /** One run of a charge with its cuts, without anything put back. */
 function cutCharge(charge: Spirit, given: GivenCuts) {
   const run = runStill({ ...stillOf(given), charge, until: given.feintsEnd });
-  return 'refused' in run ? run : cutRun(run, cutsOf(given));
+  return isRefusal(run) ? run : cutRun(run, cutsOf(given));
 }
 const partOf = (part: Portion, charge: Spirit) =>
   percent((10_000 * part.alcohol) / (charge.volume * charge.strength));
@@ -37,7 +38,7 @@ export default defineCalculator({
   compute: (given) => {
     const charge = chargeOf(given);
     const parts = cutCharge(charge, given);
-    if ('refused' in parts) return parts;
+    if (isRefusal(parts)) return parts;
     return {
       heart: parts.heart.volume,
       heartStrength: parts.heart.strength,
@@ -65,7 +66,7 @@ export default defineCalculator({
     const rows = strengths.flatMap((at) => {
       const charge = { volume: given.volume, strength: percentVol(at) };
       const parts = cutCharge(charge, given);
-      return 'refused' in parts ? [] : [{ at, charge, ...parts }];
+      return isRefusal(parts) ? [] : [{ at, charge, ...parts }];
     });
     return {
       caption: 'Share of the charge’s alcohol that is heart, by the strength of the charge',

@@ -56,11 +56,11 @@ export default defineCalculator({
   compute: (given) => {
     const plan = planOf(given);
     const balance = settleRound(plan);
-    if ('refused' in balance) return balance;
+    if (isRefusal(balance)) return balance;
     const told = asPlanned(given);
-    if ('refused' in told) return told;
+    if (isRefusal(told)) return told;
     const enough = runSeason(plan, Math.max(12, whole(given.rounds)));
-    if ('refused' in enough) return enough;
+    if (isRefusal(enough)) return enough;
     const settle = (season: Season) => roundsToSettle(season.rounds, balance.heart.alcohol);
     const longer = settle(enough) === undefined ? runSeason(plan, MOST_ROUNDS) : enough;
     const settled = isRefusal(longer) ? undefined : settle(longer);

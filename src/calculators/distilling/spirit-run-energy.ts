@@ -15,6 +15,7 @@ import { LATENT_HEAT, massesOf } from '../../core/vapour/latent-heat.ts';
 import { defineCalculator } from '../define.ts';
 import { cooling, heating } from './heating.ts';
 import { airPressure, feintsEnd, houseWash, spiritCharge, spiritReflux } from './house-cuts.ts';
+import { isRefusal } from '../../core/refusal.ts';
 
 const MEGAJOULES_IN_KWH = 3.6; // MJ; by definition
 
@@ -86,7 +87,7 @@ export default defineCalculator({
       until: given.feintsEnd,
       ...common,
     });
-    if ('refused' in spiritRun) return spiritRun;
+    if (isRefusal(spiritRun)) return spiritRun;
     const wash = { volume: given.washVolume, strength: given.washStrength };
     const washRun = runStill({
       charge: wash,
@@ -94,13 +95,13 @@ export default defineCalculator({
       until: given.washEnd,
       ...common,
     });
-    if ('refused' in washRun) return washRun;
+    if (isRefusal(washRun)) return washRun;
     const [spiritHeat, washHeat] = [
       heatOfRun(spiritRun, given.filledAt),
       heatOfRun(washRun, given.washFilledAt),
     ];
-    if ('refused' in spiritHeat) return spiritHeat;
-    if ('refused' in washHeat) return washHeat;
+    if (isRefusal(spiritHeat)) return spiritHeat;
+    if (isRefusal(washHeat)) return washHeat;
     const [energy, washEnergy] = [heatSupplied(spiritHeat, efficiency), heatSupplied(washHeat, efficiency)];
     const [water, washWater] = [spiritRun, washRun].map(({ distillate }) =>
       coolingWater(heatToCondense(distillate, { ...common, leavesAt }), rise),

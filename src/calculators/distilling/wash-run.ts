@@ -16,6 +16,7 @@ import { HEAT_CAPACITY, LATENT_HEAT, massesOf } from '../../core/vapour/latent-h
 import { defineCalculator } from '../define.ts';
 import { airPressure, houseWash } from './house-cuts.ts';
 import { cooling, heating } from './heating.ts';
+import { isRefusal } from '../../core/refusal.ts';
 
 export default defineCalculator({
   id: 'wash-run',
@@ -60,9 +61,9 @@ export default defineCalculator({
   compute: ({ washVolume, washStrength, washReflux, washEnd, airPressure, ...given }) => {
     const wash = { volume: washVolume, strength: washStrength };
     const run = runStill({ charge: wash, reflux: washReflux, pressure: airPressure, until: washEnd });
-    if ('refused' in run) return run;
+    if (isRefusal(run)) return run;
     const heat = heatOfRun(run, given.filledAt);
-    if ('refused' in heat) return heat;
+    if (isRefusal(heat)) return heat;
     const energy = heatSupplied(heat, given.efficiency);
     const hours = hoursOfHeat(energy, given.power);
     const { alcohol, volume, strength } = run.distillate;

@@ -4,6 +4,7 @@ import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { litres20, litresOfAlcohol, quantity, share, strength, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 import { houseCuts, houseLimit, houseWash, planOf, type GivenRound } from './house-cuts.ts';
+import { isRefusal } from '../../core/refusal.ts';
 
 interface Changed extends GivenRound {
   readonly change: 'earlier' | 'later' | 'reflux';
@@ -80,9 +81,9 @@ export default defineCalculator({
   },
   compute: (given) => {
     const now = settleRound(planOf(given));
-    if ('refused' in now) return now;
+    if (isRefusal(now)) return now;
     const then = settleRound(planOf(after(given)));
-    if ('refused' in then) return then;
+    if (isRefusal(then)) return then;
     return {
       heart: then.heart.volume,
       heartMore: litres20(then.heart.volume - now.heart.volume),

@@ -4,6 +4,7 @@ import { draffOf } from '../../core/mashing/draff.ts';
 import { HYDROLYSIS_WATER } from '../../core/mashing/wort.ts';
 import { kilograms, quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
+import { isRefusal } from '../../core/refusal.ts';
 
 /** Water, kg, that the extract of so much malt takes up. */
 const takenUp = (malt: number, extract: number) => (HYDROLYSIS_WATER * malt * extract) / 100;
@@ -41,7 +42,7 @@ export default defineCalculator({
   },
   compute: ({ malt, moisture, extract, efficiency, draffMoisture, mashes, weeks }) => {
     const draff = draffOf({ mass: malt, moisture, extract }, efficiency, draffMoisture);
-    if ('refused' in draff) return draff;
+    if (isRefusal(draff)) return draff;
     return {
       wet: draff.wet,
       dry: draff.dry,

@@ -1,7 +1,7 @@
 // When a cask becomes too weak to be called whisky.
 import { formatCount, formatNumber as n } from '../../core/format.ts';
 import { fallsBelow, fallsEvenly, LONGEST } from '../../core/maturing/falls-below.ts';
-import { litres20, years, type Quantity } from '../../core/quantity.ts';
+import { litres20, quantity, years, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 import { storeInputs, storeOf } from './store.ts';
 
@@ -69,7 +69,7 @@ export default defineCalculator({
       const year = Math.min(LONGEST, fallsEvenly(given.strength, given.limit, given.yearly));
       return {
         year: years(year),
-        strength: (given.strength - year * given.yearly) as Quantity<'strength'>,
+        strength: quantity('strength', given.strength - year * given.yearly),
         firstYear: given.yearly,
       };
     }
@@ -77,7 +77,7 @@ export default defineCalculator({
     return {
       year: year ?? LONGEST,
       strength: cask.strength,
-      firstYear: (record[0]!.strength - record[1]!.strength) as Quantity<'strength'>,
+      firstYear: quantity('strength', record[0]!.strength - record[1]!.strength),
     };
   },
   steps: (given, result) =>

@@ -2,9 +2,10 @@
 import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { calibrateLoss, lossAYear } from '../../core/maturing/calibrate.ts';
 import { ageCask } from '../../core/maturing/cask.ts';
-import { litres, litres20, litresOfAlcohol, type Quantity } from '../../core/quantity.ts';
+import { litres, litres20, litresOfAlcohol, quantity, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 import { indrinkInput } from './store.ts';
+import { isRefusal } from '../../core/refusal.ts';
 
 interface Given {
   readonly volume: Quantity<'volume20'>;
@@ -54,14 +55,14 @@ export default defineCalculator({
     const filled = after(given);
     const found = { volume: given.foundVolume, strength: given.foundStrength };
     const calibration = calibrateLoss({ filled, found, years: given.years, humidity: given.humidity });
-    if ('refused' in calibration) return calibration;
+    if (isRefusal(calibration)) return calibration;
     const left = given.foundVolume * given.foundStrength;
     return {
       loss: calibration.alcoholLoss,
       steady: calibration.steadyHumidity,
       mean: lossAYear(filled.volume * filled.strength, left, given.years),
       lost: litresOfAlcohol((given.volume * given.strength - left) / 100),
-      fall: ((given.strength - given.foundStrength) / given.years) as Quantity<'strength'>,
+      fall: quantity('strength', (given.strength - given.foundStrength) / given.years),
     };
   },
   steps: (given, result) => {

@@ -2,7 +2,7 @@
 import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { capacity, dippedVolume, type CaskShape } from '../../core/maturing/shape.ts';
 import { volumeAt20 } from '../../core/maturing/weighing.ts';
-import { litresOfAlcohol, type Quantity } from '../../core/quantity.ts';
+import { litresOfAlcohol, quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 import { against, expectedSteps, filledInputs, meaning } from './regauge-inputs.ts';
 
@@ -80,7 +80,7 @@ export default defineCalculator({
     return meaning(given, missing, part) + size;
   },
   chart: (given) => {
-    const dips = Array.from({ length: 41 }, (_, i) => (given.bung * (i / 40)) as Quantity<'length'>);
+    const dips = Array.from({ length: 41 }, (_, i) => quantity('length', given.bung * (i / 40)));
     return {
       caption: 'What the cask holds at each dip',
       columns: [

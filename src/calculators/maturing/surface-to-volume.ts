@@ -1,7 +1,7 @@
 // How much wood a litre touches, by the size of the cask.
 import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { innerSurface, shapeOf, woodToLitre } from '../../core/maturing/shape.ts';
-import { litres, type Quantity } from '../../core/quantity.ts';
+import { litres, quantity, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 
 const SIZES = [50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 600, 700]; // L, the span of casks in use
@@ -55,7 +55,7 @@ export default defineCalculator({
     return {
       perLitre: woodToLitre(cask),
       other: woodToLitre(other),
-      times: (woodToLitre(cask) / woodToLitre(other)) as Quantity<'ratio'>,
+      times: quantity('ratio', woodToLitre(cask) / woodToLitre(other)),
       surface: innerSurface(cask),
       bung: cask.bung,
       long: cask.length,

@@ -3,6 +3,7 @@ import { formatNumber as n } from '../../core/format.ts';
 import { millingTime, splitGrist } from '../../core/milling/grist.ts';
 import { percent } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
+import { isRefusal } from '../../core/refusal.ts';
 
 export default defineCalculator({
   id: 'grist-split',
@@ -29,7 +30,7 @@ export default defineCalculator({
       : undefined,
   compute: ({ malt, husk, flour, rate }) => {
     const grist = splitGrist(malt, { husk, flour });
-    return 'refused' in grist
+    return isRefusal(grist)
       ? grist
       : { ...grist, gritsPercent: percent(100 - husk - flour), time: millingTime(malt, rate) };
   },

@@ -3,6 +3,7 @@ import { formatNumber as n } from '../../core/format.ts';
 import { rollersToMove, sieveTest, type Move } from '../../core/milling/sieve.ts';
 import { percent } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
+import { isRefusal } from '../../core/refusal.ts';
 
 const EFFECT = {
   first: {
@@ -54,7 +55,7 @@ export default defineCalculator({
       : undefined,
   compute: ({ putOn, husk, grits, flour, wantedHusk, wantedFlour }) => {
     const test = sieveTest({ husk, grits, flour }, putOn);
-    if ('refused' in test) return test;
+    if (isRefusal(test)) return test;
     return {
       ...test,
       huskOff: percent(test.husk - wantedHusk),

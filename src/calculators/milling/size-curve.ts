@@ -3,6 +3,7 @@ import { formatNumber as n } from '../../core/format.ts';
 import { sizeCurve, type Sieve, type SizeCurve } from '../../core/milling/size-curve.ts';
 import { percent, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
+import { isRefusal } from '../../core/refusal.ts';
 
 interface Given {
   readonly sieves: readonly Sieve[];
@@ -45,7 +46,7 @@ export default defineCalculator({
   },
   compute: ({ sieves, pan }) => {
     const curve = sizeCurve(sieves, pan);
-    if ('refused' in curve) return curve;
+    if (isRefusal(curve)) return curve;
     return {
       median: curve.median,
       coarse: percent(100 - curve.points.at(-1)!.passing),

@@ -2,7 +2,7 @@
 import { gaussPanel } from '../numerics/gauss.ts';
 import { fromLogit, logit } from '../numerics/logit.ts';
 import { moleFraction, quantity, type Quantity, type Spirit } from '../quantity.ts';
-import type { Refusal } from '../refusal.ts';
+import { isRefusal, type Refusal } from '../refusal.ts';
 import { amountsOf, minus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import { vapourOver } from '../vapour/equilibrium.ts';
 import { cutAmounts, type Cuts, type Parts } from './cuts.ts';
@@ -96,7 +96,7 @@ export function followCongener(
 ): Trace | Refusal {
   const charge = amountsOf(spirit);
   const parts = cutAmounts(charge, setting, cuts);
-  if ('refused' in parts) return parts;
+  if (isRefusal(parts)) return parts;
   const begun = minus(charge, parts.foreshots);
   const ends = [charge, begun, minus(begun, parts.heart), parts.residue].map(fractionOf);
 

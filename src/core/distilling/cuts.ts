@@ -1,7 +1,7 @@
 // Dividing a spirit run into foreshots, heart and feints.
 import { bracketedRoot } from '../numerics/root.ts';
 import { type Portion, type Quantity } from '../quantity.ts';
-import { refuse, type Refusal } from '../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { within } from '../range.ts';
 import { amountsOf, minus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import { potAfter, potAmounts, refuseRun, type Run } from './run.ts';
@@ -109,7 +109,7 @@ export function partsBetween(
  */
 export function cutRun(run: Run, cuts: Cuts): Parts<Portion> | Refusal {
   const parts = cutAmounts(amountsOf(run.charge), run.setting, cuts);
-  return 'refused' in parts ? parts : portions(parts);
+  return isRefusal(parts) ? parts : portions(parts);
 }
 
 /** The parts in kilomoles, as volumes and strengths. */

@@ -13,7 +13,7 @@ import {
   type Spirit,
 } from '../quantity.ts';
 import { VERY_MUCH, within } from '../range.ts';
-import { refuse, type Refusal } from '../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import {
   amountsOf,
   minus,
@@ -182,7 +182,7 @@ function settledCharge(
   plan: RoundPlan,
 ): { readonly charge: Amounts; readonly parts: Parts<Amounts> } | Refusal {
   const pots = cutPots(setting, plan.spiritStill);
-  if ('refused' in pots) return pots;
+  if (isRefusal(pots)) return pots;
   const { foreshots } = plan.spiritStill;
   const curve = stillCurve(setting);
   const heartStart = balancedHeartStart(lowWines, curve, pots);
@@ -202,10 +202,10 @@ function settledCharge(
     if (moles === undefined) return neverSettles(plan.spiritStill.heart);
     const charge = mixture(moles, x);
     const parts = cutAmounts(charge, setting, plan.spiritStill);
-    return 'refused' in parts ? parts : { charge, parts };
+    return isRefusal(parts) ? parts : { charge, parts };
   }
   const parts = cutAmounts(mixture(1, x), setting, plan.spiritStill);
-  if ('refused' in parts) return parts;
+  if (isRefusal(parts)) return parts;
   const moles = lowWines.ethanol / (parts.heart.ethanol + parts.residue.ethanol);
   const scaled = ({ ethanol, water }: Amounts) => ({ ethanol: moles * ethanol, water: moles * water });
   return {
@@ -242,19 +242,19 @@ export function settleRound(plan: RoundPlan): Round | Refusal {
     settingOf(plan.washStill.reflux),
     plan.washStill.until,
   );
-  if ('refused' in wash) return wash;
+  if (isRefusal(wash)) return wash;
   const { run: washRun, distillate: lowWines } = wash;
 
   const setting = settingOf(plan.spiritStill.reflux);
   const settled = settledCharge(lowWines, setting, plan);
-  if ('refused' in settled) return settled;
+  if (isRefusal(settled)) return settled;
   const { charge, parts } = settled;
   const filled = portionOf(charge);
   const wanted = filled.volume / washRun.distillate.volume;
   if (wanted > LARGEST_CHARGE) return refuse(tooLarge(wanted, filled.volume));
 
   const spirit = runAmounts(filled, charge, setting, plan.spiritStill.feints);
-  if ('refused' in spirit) return spirit;
+  if (isRefusal(spirit)) return spirit;
   const recycled = plus(parts.foreshots, parts.feints);
   const water = minus(charge, plus(lowWines, recycled)).water;
   const { vapourOver } = stillCurve(setting);

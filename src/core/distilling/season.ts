@@ -2,7 +2,7 @@
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
 import { kilopascals, litres20, share, type Portion, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
-import { refuse, type Refusal } from '../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { amountsOf, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import { cutAmounts } from './cuts.ts';
 import type { RoundPlan } from './round.ts';
@@ -46,7 +46,7 @@ export function runSeason(plan: RoundPlan, count: number, missed = 0): Season | 
   within('The number of rounds', count, 1, 1000);
   const pressure = plan.pressure ?? kilopascals(STANDARD_ATMOSPHERE);
   const washRun = runStill({ ...plan.washStill, charge: plan.wash, pressure });
-  if ('refused' in washRun) return washRun;
+  if (isRefusal(washRun)) return washRun;
   const lowWines = amountsOf(washRun.distillate);
   const setting = { reflux: plan.spiritStill.reflux ?? share(0), pressure };
 
@@ -56,7 +56,7 @@ export function runSeason(plan: RoundPlan, count: number, missed = 0): Season | 
   for (let round = 1; round <= count; round++) {
     const { charge, added } = makeUp(plus(lowWines, receiver), plan.diluteTo);
     const parts = cutAmounts(charge, setting, plan.spiritStill);
-    if ('refused' in parts) return refuse(`In round ${round}: ${parts.refused}`);
+    if (isRefusal(parts)) return refuse(`In round ${round}: ${parts.refused}`);
     const back = plus(parts.foreshots, parts.feints);
     [receiver, keptOut] = round === missed ? [nothing, back] : [back, keptOut];
     rounds.push({

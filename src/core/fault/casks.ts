@@ -1,7 +1,16 @@
 // A cask with one thing wrong, regauged after some years: followed month by month as the house's casks are.
 import { followCask, lossInStore, MOST_LOSS, type CaskPlan } from '../maturing/cask.ts';
 import { afterFirstDrink } from '../maturing/to-bottle.ts';
-import { celsius, litres20, percent, strength, years, type Quantity, type Spirit } from '../quantity.ts';
+import {
+  celsius,
+  litres20,
+  percent,
+  quantity,
+  strength,
+  years,
+  type Quantity,
+  type Spirit,
+} from '../quantity.ts';
 import { refuse } from '../refusal.ts';
 import { portionOf } from '../spirit/amounts.ts';
 import { standsAt } from '../shift/still/samples.ts';
@@ -51,7 +60,7 @@ export const caskBench = (setup: CaskSetup, day: CaskDay): TruthOf<CaskCause, Ca
     const plan: CaskPlan = {
       volume: afterFirstDrink(litres20(volume - short), percent(setup.indrink + drinks)),
       strength: strength(setup.filling.strength),
-      cask: { size: volume as number as Quantity<'volume'> },
+      cask: { size: quantity('volume', volume) },
       store: { alcoholLoss: setup.alcoholLoss, steadyHumidity: setup.steadyHumidity, humidity: percent(Math.min(98, Math.max(20, setup.humidity + damper))), temperature: celsius(setup.foundAt + warmer), measuredAt: celsius(setup.foundAt) },
       years: years(day.years),
     };

@@ -7,6 +7,7 @@ import { CLOUDY, drainable, step } from '../shift/tun/step.ts';
 import { strikeTemperature } from '../mashing/strike.ts';
 import { celsius, gravity, percent } from '../quantity.ts';
 import { sized, type TruthOf } from './truth.ts';
+import { isRefusal } from '../refusal.ts';
 
 export type MashCause = 'hard' | 'fine' | 'coarse' | 'hot' | 'cold' | 'thermometer' | 'warm-glass' | 'dip';
 export type MashReading = 'extract' | 'volume' | 'glass' | 'panel' | 'hand' | 'iodine' | 'runs' | 'mark' | 'flour' | 'jar' | 'cooled' | 'redip'; // prettier-ignore
@@ -58,7 +59,7 @@ export const mashBench = (setup: TunSetup, day: MashDay): TruthOf<MashCause, Mas
   const bed = { ...setup.bed, extract: percent(setup.bed.extract * (1 + (day.malt - (of('coarse') ?? 0)) / 100)) };
   const stands = of('fine') ?? (cause === 'coarse' ? STANDS * 1.2 : STANDS);
   const rig = rigFor(setup, { ...day, stands });
-  if ('refused' in rig) return rig;
+  if (isRefusal(rig)) return rig;
   const off = of('hot') ?? of('thermometer') ?? -(of('cold') ?? 0);
   const mash = celsius(setup.mash + off);
   const mark = of('hard') ?? USUAL_MARK;

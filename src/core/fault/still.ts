@@ -7,6 +7,7 @@ import { condense, waterComes } from '../shift/still/condenser.ts';
 import { rigFor, USUAL_RATE, type ShiftSetup } from '../shift/still/rig.ts';
 import { corrected, standsAt } from '../shift/still/samples.ts';
 import { sized, type TruthOf } from './truth.ts';
+import { isRefusal } from '../refusal.ts';
 
 export type StillCause = 'scale' | 'thirsty' | 'joint' | 'feints' | 'thermometer' | 'foreshots' | 'dip';
 export type StillReading = 'heart' | 'safe' | 'leaves' | 'meter' | 'vent' | 'charge' | 'pumped' | 'foreshots' | 'bench' | 'second' | 'rounds' | 'balance'; // prettier-ignore
@@ -43,20 +44,20 @@ function endsAt(told: Quantity<'strength'>, high: number): Quantity<'strength'> 
 export const stillBench = (setup: ShiftSetup, day: StillDay): TruthOf<StillCause, StillReading> => {
   const rig = rigFor(setup, { lively: { stands: 1, minutes: 0 }, jar: 0, clears: 1, hazesBelow: 1 });
   return ({ cause, size }) => {
-    if ('refused' in rig) return rig;
+    if (isRefusal(rig)) return rig;
     const of = (id: keyof typeof sizes) => (cause === id ? sized(sizes[id], size) : 0);
     const { cuts } = setup;
     const times = ({ ethanol, water }: Amounts, by: number): Amounts => ({ ethanol: ethanol * by, water: water * by });
 
     // The charge: what came fresh, and what the round before sent back.
     const usual = cutAmounts(rig.charge, setup, cuts);
-    if ('refused' in usual) return usual;
+    if (isRefusal(usual)) return usual;
     const back = plus(usual.foreshots, usual.feints);
     const fresh = minus(rig.charge, back);
     let [charge, came] = [rig.charge, back];
     for (let round = 0; of('feints') && round < ROUNDS; round++) {
       const parts = cutAmounts(charge, setup, { ...cuts, feints: strength(cuts.feints + of('feints')) });
-      if ('refused' in parts) return parts;
+      if (isRefusal(parts)) return parts;
       came = plus(parts.foreshots, parts.feints);
       charge = plus(fresh, came);
     }
@@ -66,7 +67,7 @@ export const stillBench = (setup: ShiftSetup, day: StillDay): TruthOf<StillCause
     const early = Math.min(0.6, house * (of('foreshots') || 1));
     const ends = strength((of('thermometer') ? endsAt(cuts.heart, of('thermometer')) : cuts.heart) + day.cut);
     const parts = cutAmounts(charge, setup, { foreshots: { share: share(early) }, heart: ends, feints: cuts.feints });
-    if ('refused' in parts) return parts;
+    if (isRefusal(parts)) return parts;
 
     // The condenser at the vapour of the heart's middle.
     const { over } = rig.curve;

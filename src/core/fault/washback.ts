@@ -5,6 +5,7 @@ import { gravity, plato } from '../quantity.ts';
 import { houseAt, rigFor, type Rig, type WashbackSetup } from '../shift/washback/rig.ts';
 import { DEATH, DIES_ABOVE, TEN_DEGREES } from '../shift/washback/step.ts';
 import { sized, type TruthOf } from './truth.ts';
+import { isRefusal } from '../refusal.ts';
 
 export type WashbackCause = 'little' | 'dead' | 'cold' | 'hot' | 'dextrin' | 'infected' | 'lifted' | 'water';
 export type WashbackReading = 'alcohol' | 'glass' | 'original' | 'start' | 'warmest' | 'pitched' | 'stained' | 'acid' | 'rods' | 'degassed' | 'forced' | 'redip'; // prettier-ignore
@@ -58,7 +59,7 @@ function ferment(
 export const washbackBench = (setup: WashbackSetup, day: WashbackDay): TruthOf<WashbackCause, WashbackReading> => {
   const rig = rigFor(setup, { air: day.air, hasCoil: false, lively: 0.5, jar: 0, charger: 0 });
   return ({ cause, size }) => {
-    if ('refused' in rig) return rig;
+    if (isRefusal(rig)) return rig;
     const of = (id: keyof typeof sizes) => (cause === id ? sized(sizes[id], size) : 0);
     const start = setup.set - of('cold') + of('hot');
     const pitched = of('little') || 1;

@@ -3,7 +3,7 @@ import { formatNumber } from '../format.ts';
 import { wortExtract } from '../mashing/wort.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import { gravity, kilograms, litres20, percent, type Quantity } from '../quantity.ts';
-import { refuse, type Refusal } from '../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { attenuate } from '../wort/attenuation.ts';
 import type { House } from './house.ts';
 
@@ -107,7 +107,7 @@ function holdingEfficiency(
   }
   if (gives) {
     const settled = settleMash(changed, efficiencyOf(house), gives);
-    if ('refused' in settled) return settled;
+    if (isRefusal(settled)) return settled;
     changed = settled;
   }
   if (changed.originalGravity === house.originalGravity && figure !== 'fermentability') return changed;
@@ -146,7 +146,7 @@ export function changeHouse<F extends keyof House>(
 
 /** A changed house with what was moved besides the figure. */
 function followed(house: House, changed: House | Refusal, figure: keyof House): Changed | Refusal {
-  if ('refused' in changed) return changed;
+  if (isRefusal(changed)) return changed;
   const gave = followers
     .filter((other) => other !== figure && changed[other] !== house[other])
     .map((other) => ({ figure: other, from: house[other] as number, to: changed[other] as number }));

@@ -14,6 +14,7 @@ import {
   type Usual,
   type Values,
 } from './relations.ts';
+import { isRefusal } from '../refusal.ts';
 
 /** How the house distils whose figures are quoted, with what its plant says of that. */
 export type Distilled =
@@ -42,7 +43,7 @@ const runOnce = remember(([charged, until]: readonly [number, number]) => {
     reflux: WASH_REFLUX,
     until: strength(until),
   });
-  if ('refused' in run) return { strength: until, volume: 0 }; // low wines so weak that none of it is strong
+  if (isRefusal(run)) return { strength: until, volume: 0 }; // low wines so weak that none of it is strong
   return { strength: run.distillate.strength as number, volume: run.distillate.volume / 100 };
 }, 64, ([a, b], [c, d]) => a === c && b === d); // prettier-ignore
 

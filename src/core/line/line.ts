@@ -23,7 +23,7 @@ import {
   type Portion,
   type Quantity,
 } from '../quantity.ts';
-import { refuse, type Refusal } from '../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { amountsOf } from '../spirit/amounts.ts';
 import { reduce } from '../spirit/mixing.ts';
 import { heatToBoilOff } from '../vapour/latent-heat.ts';
@@ -215,7 +215,7 @@ export function lineWith(house: House, distilled: (wash: Fermentation) => Round 
     );
   }
   const grist = splitGrist(house.maltPerMash, house);
-  if ('refused' in grist) return grist;
+  if (isRefusal(grist)) return grist;
   const size = meanCask(house);
   if (typeof size !== 'number') return size;
 
@@ -231,10 +231,10 @@ export function lineWith(house: House, distilled: (wash: Fermentation) => Round 
   const mashed = { mass: house.maltPerMash, moisture: house.maltMoisture, extract: house.solubleExtract };
   const wash = fermentWort(wort, house.finalGravity);
   const round = distilled(wash);
-  if ('refused' in round) return round;
+  if (isRefusal(round)) return round;
   const filling = letDown(round.heart, house.fillingStrength);
   const aged = mature(house, filling, size, mashesPerYear);
-  if ('refused' in aged) return aged;
+  if (isRefusal(aged)) return aged;
   const { casks, matured } = aged;
   const bottled = filtered(letDown(matured, house.bottlingStrength), house.filterLoss);
   const bottles = bottlesFrom(bottled.volume, house.bottleSize);
@@ -261,10 +261,10 @@ export function lineWith(house: House, distilled: (wash: Fermentation) => Round 
     grist: {
       ...grist,
       time: millingTime(house.maltPerMash, house.millRate),
-      gritsPercent: (100 - house.husk - house.flour) as Quantity<'percent'>,
+      gritsPercent: quantity('percent', 100 - house.husk - house.flour),
     },
     mash: {
-      firstWater: (house.maltPerMash * house.liquorRatio) as Quantity<'volume'>,
+      firstWater: quantity('volume', house.maltPerMash * house.liquorRatio),
       strike: strikeTemperature(house.mashTemperature, { ...house, ratio: house.liquorRatio }),
       efficiency: mashEfficiency(wort, { mass: house.maltPerMash, extract: house.solubleExtract }),
       draff: draffMass(mashed, extract, house.draffMoisture),

@@ -3,7 +3,7 @@ import { foreshotsCount } from '../distilling/foreshots.ts';
 import { normalRandom } from '../numerics/random.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { Round } from '../distilling/round.ts';
-import type { Refusal } from '../refusal.ts';
+import { isRefusal, type Refusal } from '../refusal.ts';
 import type { House } from './house.ts';
 import { roundOf } from './line.ts';
 
@@ -113,7 +113,7 @@ export function drawRounds(
     for (const [name, u] of spread)
       (drawn as Record<UnsureFigure, number>)[name] = house[name]! + u * normal();
     const round = isPhysical(drawn) ? settle(drawn, model) : undefined;
-    if (!round || 'refused' in round) {
+    if (!round || isRefusal(round)) {
       refused++;
       continue;
     }

@@ -2,7 +2,7 @@
 // Weighted least squares over relations.ts, each relation exact or with a spread and why. A figure that nothing else bears on is never called wrong, and a card carries what was said, never an adjusted figure.
 // Tested by tests/core/reconcile.test.ts and npm run planted; the last two hundred houses of tests/study are not for tuning.
 import { chanceAbove, normalLimit } from '../numerics/chi-square.ts';
-import type { Refusal } from '../refusal.ts';
+import { isRefusal, type Refusal } from '../refusal.ts';
 import { ask, type Ask } from './ask.ts';
 import { blame, type Accusation } from './blame.ts';
 import { brokenBounds } from './bounds.ts';
@@ -189,7 +189,7 @@ export function reconcile(
   distilled: Distilled = { scheme: 'twice' },
 ): Reconciliation | Refusal {
   const heard = measure(quoted);
-  return 'refused' in heard
+  return isRefusal(heard)
     ? heard
     : judgeAll(rulesOf(distilled), heard.measured, apart(heard.impossible), heard.impossible);
 }

@@ -10,6 +10,7 @@ import type { SourceId } from '../sources.ts';
 import { minus, portionOf } from '../spirit/amounts.ts';
 import { attenuate } from '../wort/attenuation.ts';
 import { quotableFigures, quotableNames, type QuotableName } from './quoted.ts';
+import { isRefusal } from '../refusal.ts';
 
 export type Values = Readonly<Record<QuotableName, number>>;
 
@@ -48,7 +49,7 @@ export const WASH_REFLUX = share(0.05); // of heads and necks of wash stills fro
 const lowWinesOver = remember((wash: number) => {
   const charge = { volume: litres20(100), strength: strength(keep(0.5, wash, 25)) };
   const run = runStill({ charge, reflux: WASH_REFLUX, until: strength(1) });
-  if ('refused' in run) throw new RangeError(run.refused);
+  if (isRefusal(run)) throw new RangeError(run.refused);
   return run.distillate.strength as number;
 }, 64);
 

@@ -8,7 +8,7 @@ import {
   type Quantity,
 } from '../quantity.ts';
 import { VERY_MUCH, within } from '../range.ts';
-import { refuse, type Refusal } from '../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { extractAsIs } from './analysis.ts';
 import { predictedSpiritYield } from './spirit-yield.ts';
 
@@ -108,7 +108,7 @@ export function yearOfMalts(
     malts.map((malt) => ({ ...malt, mass: kilograms(malt.mass * weeks * mashesPerWeek) })),
   );
   const mean = meanMalt(all, basis);
-  if ('refused' in mean) return mean;
+  if (isRefusal(mean)) return mean;
   const alcohol = litresOfAlcohol((mean.mass / 1000) * mean.spiritYield);
   return { weeks, mashes: weeks * mashesPerWeek, mean, alcohol };
 }

@@ -2,7 +2,7 @@
 import { formatNumber as n } from '../format.ts';
 import { kilograms, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
-import { refuse, type Refusal } from '../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import {
   drainWaters,
   together,
@@ -40,7 +40,7 @@ export function returnWeakWorts(bed: Bed, waters: readonly Water[], collected: n
     );
   }
   const once = drainWaters(bed, waters);
-  if ('refused' in once) return once;
+  if (isRefusal(once)) return once;
   const weakOnce = together(once.runoffs.slice(collected));
   const fresh = waterMasses(bed, waters)[0]! - weakOnce.water;
   if (fresh < 0) {
@@ -51,7 +51,7 @@ export function returnWeakWorts(bed: Bed, waters: readonly Water[], collected: n
   const grist = (bed.malt * bed.extract) / 100;
   const passedOn = weakOnce.extract / grist;
   const drained = drainWaters(bed, waters, kilograms((passedOn * grist) / (1 - passedOn)));
-  if ('refused' in drained) return drained;
+  if (isRefusal(drained)) return drained;
   return {
     drained,
     wort: together(drained.runoffs.slice(0, collected)),

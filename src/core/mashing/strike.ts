@@ -1,5 +1,5 @@
 // How hot the first water must be.
-import { celsius, kelvins, type Quantity } from '../quantity.ts';
+import { celsius, kelvins, quantity, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 
 /** Moisture of the malt %, its heat capacity over water's, and the rise on wetting K; a pocket table of the trade, from memory. */
@@ -22,7 +22,7 @@ export const TABLE_RATIO = 2.68; // L/kg, 2.5 barrels to the quarter: the mash f
  */
 export function slaking(
   moisture: Quantity<'percent'>,
-  ratio = TABLE_RATIO as Quantity<'liquorRatio'>,
+  ratio = quantity('liquorRatio', TABLE_RATIO),
 ): { heat: number; rise: Quantity<'temperatureDifference'> } {
   within('The moisture of the malt, %,', moisture, 0, 8);
   const above = Math.max(

@@ -1,6 +1,6 @@
 // Several waters through one bed: what each carries off, and what the grains keep.
 import { formatNumber as n } from '../format.ts';
-import { kilograms, litres, litres20, percent, type Quantity } from '../quantity.ts';
+import { kilograms, litres, litres20, percent, quantity, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { WATER_DENSITY } from '../spirit/density.ts';
@@ -93,7 +93,7 @@ export function asWort({ water, extract }: Liquid):
       readonly volume: Quantity<'volume20'>;
     }
   | Refusal {
-  const plato = ((100 * extract) / (water + extract)) as Quantity<'plato'>;
+  const plato = quantity('plato', (100 * extract) / (water + extract));
   if (plato > STRONGEST) {
     return refuse(
       `So little water would make a wort of ${n(plato, 1)} °P; the tables of sugar end at ${STRONGEST}.`,

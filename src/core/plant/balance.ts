@@ -1,7 +1,7 @@
 // Rounds that come back unchanged: a spirit still that takes its strong feints back, and an intermediate still before it.
 import { remember } from '../numerics/remember.ts';
 import { bracketedRoot } from '../numerics/root.ts';
-import { refuse, type Refusal } from '../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { minus, plus, type Amounts } from '../spirit/amounts.ts';
 import { neverSettles, STRONGEST_CHARGE } from '../distilling/round.ts';
 import { POT_RANGE } from '../distilling/still.ts';
@@ -82,7 +82,7 @@ export function settleTogether(
   near: Near = {},
 ): Settled | Refusal {
   const cut = cutSides(sides, ends);
-  if ('refused' in cut) return cut;
+  if (isRefusal(cut)) return cut;
   return settleSpirit(comes, cut, ends, limit, near) ?? neverSettles(ends.heart);
 }
 
@@ -115,9 +115,9 @@ export function settleThrice(
       `The strong feints must end above the weak ones: ${ends.strong} % vol is not above ${ends.weak} % vol.`,
     );
   const spirit = cutSides(last, ends);
-  if ('refused' in spirit) return spirit;
+  if (isRefusal(spirit)) return spirit;
   const cut = cutSides(before, { ...ends, heart: ends.strong });
-  if ('refused' in cut) return cut;
+  if (isRefusal(cut)) return cut;
 
   /** The round of one mole in the intermediate stills at mole fraction `x`, and the low wines that it asks for. */
   const roundAt = remember((x: number) => {

@@ -1,6 +1,6 @@
 // How often each group of stills is charged, and with how much.
 import type { House } from '../line/house.ts';
-import type { Refusal } from '../refusal.ts';
+import { isRefusal, type Refusal } from '../refusal.ts';
 import type { Line } from '../line/line.ts';
 import { lineWithPlant } from './line.ts';
 import { chargesOfStills, type GroupCharges } from './group-charges.ts';
@@ -28,5 +28,5 @@ export function chargesOfLine({ house, wash, charge, round }: Line, plant: Plant
  */
 export function chargesOf(house: House, plant: Plant): PlantCharges | Refusal {
   const line = lineWithPlant(house, plant);
-  return 'refused' in line ? line : chargesOfLine(line, plant);
+  return isRefusal(line) ? line : chargesOfLine(line, plant);
 }

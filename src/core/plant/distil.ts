@@ -1,6 +1,6 @@
 // The wash of a mash through the stills of a plant, twice, thrice or part-thrice, in a round that comes back unchanged.
 import { quantity, share, type Portion, type Quantity, type Spirit } from '../quantity.ts';
-import { refuse, type Refusal } from '../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { amountsOf, minus, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import type { ForeshotsEnd } from '../distilling/cuts.ts';
 import { ofRuns } from '../distilling/foreshots.ts';
@@ -44,7 +44,7 @@ function withForeshots(balance: Balance, end: ForeshotsEnd): ReturnType<Balance>
   let part = FIRST_SHARE;
   for (let step = 0; step < STEPS; step++) {
     const found = balance({ share: part });
-    if ('refused' in found) return found;
+    if (isRefusal(found)) return found;
     const { volume: litres } = portionOf(found.spirit.foreshots);
     if (Math.abs(litres - end.volume) < CLOSE * end.volume) return found;
     const next = part + ((end.volume - litres) * (part - before.part)) / (litres - before.litres);
@@ -73,10 +73,10 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts, model?: Vapour
 
   const between = sidesOf(plant.intermediateStills, house.airPressure, model);
   if (plant.scheme === 'thrice') {
-    const strong = plant.strongFeintsEnd as Quantity<'strength'>;
+    const strong = quantity('strength', plant.strongFeintsEnd);
     return (foreshots) => {
       const found = settleThrice(lowWines, between, spirit, ends(foreshots, strong), near);
-      if ('refused' in found) return found;
+      if (isRefusal(found)) return found;
       const { intermediate } = found;
       return {
         spirit: found.spirit,
@@ -93,11 +93,11 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts, model?: Vapour
   }
   const again = times(plant.runAgain / 100, lowWines);
   const run = runSides(again, between, cuts.feints);
-  if ('refused' in run) return run;
+  if (isRefusal(run)) return run;
   const comes = plus(minus(lowWines, again), run.distillate);
   return (foreshots) => {
     const found = settleTogether(comes, spirit, ends(foreshots), limit, near);
-    if ('refused' in found) return found;
+    if (isRefusal(found)) return found;
     return {
       spirit: found,
       between: {
@@ -112,7 +112,7 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts, model?: Vapour
   };
 }
 
-const alone = (spirit: Settled | Refusal) => ('refused' in spirit ? spirit : { spirit });
+const alone = (spirit: Settled | Refusal) => (isRefusal(spirit) ? spirit : { spirit });
 
 /** What is missing for a scheme, or nothing. */
 function missing({ washStills, intermediateStills, spiritStills, scheme }: Plant): string | undefined {
@@ -133,7 +133,7 @@ function asOneRun(
 ): Run | Refusal {
   const main = sides.toSorted((a, b) => b.part - a.part)[0]!;
   const run = runStill({ ...main.setting, charge, until });
-  if ('refused' in run) return run;
+  if (isRefusal(run)) return run;
   return {
     setting: main.setting,
     charge,
@@ -170,11 +170,11 @@ function distilUntil(
   const washSides = sidesOf(plant.washStills, house.airPressure, model);
   const washed = amountsOf(wash);
   const first = runSides(washed, washSides, house.washEnd);
-  if ('refused' in first) return first;
+  if (isRefusal(first)) return first;
   const balance = balanceOf(house, plant, first.distillate, model);
-  if ('refused' in balance) return balance;
+  if (isRefusal(balance)) return balance;
   const found = withForeshots(balance, foreshots);
-  if ('refused' in found) return found;
+  if (isRefusal(found)) return found;
   const sides = sidesOf(plant.spiritStills, house.airPressure, model);
   return assemble(house, portionOf(washed), washSides, sides, first, found);
 }
@@ -200,13 +200,13 @@ export function distilIn(plant: Plant, house: House, wash: Spirit, model?: Vapou
   let found = until({ share: share(0) });
   let runs = quantity('ratio', 0);
   for (let step = 0; step < STEPS; step++) {
-    if ('refused' in found) return found;
+    if (isRefusal(found)) return found;
     const now: Quantity<'ratio'> = runsOfMash(plant, found.charge.volume, house);
     if (now === runs) break;
     runs = now;
     found = until(ofRuns(foreshots, runs));
   }
-  return 'refused' in found ? found : { ...found, runs };
+  return isRefusal(found) ? found : { ...found, runs };
 }
 
 function assemble(
@@ -222,10 +222,10 @@ function assemble(
   const size = charge.volume / lowWines.volume;
   if (size > LARGEST_CHARGE) return refuse(tooLarge(size, charge.volume));
   const washRun = asOneRun(wash, washSides, house.washEnd, first.distillate, first.residue);
-  if ('refused' in washRun) return washRun;
+  if (isRefusal(washRun)) return washRun;
   const over = minus(spirit.charge, spirit.residue);
   const spiritRun = asOneRun(charge, sides, house.feintsEnd, over, spirit.residue);
-  if ('refused' in spiritRun) return spiritRun;
+  if (isRefusal(spiritRun)) return spiritRun;
 
   const feints = plus(spirit.strong, spirit.weak);
   const lees = between ? plus(spirit.residue, between.lees) : spirit.residue;

@@ -2,7 +2,7 @@
 import { cutRun } from '../distilling/cuts.ts';
 import { runStill } from '../distilling/run.ts';
 import { spiritCuts } from '../line/line.ts';
-import { share, type Portion, type Quantity } from '../quantity.ts';
+import { quantity, share, type Portion, type Quantity } from '../quantity.ts';
 import { isRefusal, type Refusal } from '../refusal.ts';
 import type { PlantCharges } from './charges.ts';
 import type { GroupCharges } from './group-charges.ts';
@@ -31,7 +31,7 @@ function each(
 ): readonly ChargeOfStill[] {
   if (!of) return [];
   return charges.flatMap((group, i) => {
-    const alcohol = ((of.alcohol / of.volume) * group.litres) as Quantity<'alcohol'>;
+    const alcohol = quantity('alcohol', (of.alcohol / of.volume) * group.litres);
     const charge = { volume: group.litres, strength: of.strength, alcohol };
     const found = gives(charge, stills[i]!);
     return isRefusal(found) ? [] : [{ ...group, charge, gives: found }];
@@ -50,16 +50,15 @@ export function eachStill(line: Line, given: Plant, charges: PlantCharges): Each
     (until: Quantity<'strength'>) =>
     (charge: Portion, { reflux }: Stills) => {
       const run = runStill({ charge, until, reflux: share(reflux), pressure });
-      return 'refused' in run ? run : run.distillate;
+      return isRefusal(run) ? run : run.distillate;
     };
-  const onward =
-    plant.scheme === 'thrice' ? (plant.strongFeintsEnd as Quantity<'strength'>) : house.feintsEnd;
+  const onward = plant.scheme === 'thrice' ? quantity('strength', plant.strongFeintsEnd) : house.feintsEnd;
   const foreshots = { share: share(line.foreshots.alcohol / line.charge.alcohol) };
   const heart = (charge: Portion, { reflux }: Stills) => {
     const run = runStill({ charge, until: house.feintsEnd, reflux: share(reflux), pressure });
-    if ('refused' in run) return run;
+    if (isRefusal(run)) return run;
     const parts = cutRun(run, { ...spiritCuts(house), foreshots });
-    return 'refused' in parts ? parts : parts.heart;
+    return isRefusal(parts) ? parts : parts.heart;
   };
   return {
     wash: each(plant.washStills, charges.wash, line.wash, down(house.washEnd)),

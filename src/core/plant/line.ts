@@ -1,7 +1,7 @@
 // The line of a house with its own vessels: its distilling is the plant's, and all that comes after follows.
 import type { House } from '../line/house.ts';
 import { lineWith, type Line } from '../line/line.ts';
-import type { Refusal } from '../refusal.ts';
+import { isRefusal, type Refusal } from '../refusal.ts';
 import { quantity } from '../quantity.ts';
 import { amountsOf, minus } from '../spirit/amounts.ts';
 import { heatToBoilOff } from '../vapour/latent-heat.ts';
@@ -49,7 +49,7 @@ export function withHours(plant: Plant, hours: number): Plant {
 export function lineWithPlant(house: House, plant: Plant): Line | Refusal {
   const own = inHouse(plant, house);
   const found = lineWith(house, (wash) => distilIn(own, house, wash));
-  if ('refused' in found || !found.round.between) return found;
+  if (isRefusal(found) || !found.round.between) return found;
   const { charge, lees } = found.round.between;
   const once = heatToBoilOff(minus(amountsOf(charge), amountsOf(lees)));
   return { ...found, stills: { boilOff: quantity('energy', found.stills.boilOff + once) } };

@@ -1,6 +1,6 @@
 // Stills side by side on the same liquid, each with its own reflux: what they give together.
 import { bracketedRoot } from '../numerics/root.ts';
-import { share, type Quantity } from '../quantity.ts';
+import { quantity, share, type Quantity } from '../quantity.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { minus, plus, type Amounts } from '../spirit/amounts.ts';
 import { potAmounts, refuseRun } from '../distilling/run.ts';
@@ -93,7 +93,7 @@ export function cutSides(sides: readonly Side[], ends: Ends): readonly CutSide[]
   for (const side of sides) {
     const curve = stillCurve(side.setting);
     const [atHeart, atStrong, atWeak] = [heart, Math.min(strong, heart), Math.max(weak, 0)].map((end) =>
-      curve.potAt(end as Quantity<'strength'>),
+      curve.potAt(quantity('strength', end)),
     );
     if (atHeart === undefined) return refuse(`No charge gives spirit of ${heart} % vol in this still.`);
     if (atWeak === undefined) return refuse(`The run cannot be followed down to ${weak} % vol.`);

@@ -1,5 +1,6 @@
 // The one reader of what people type for a quantity: a number in figures or words, its unit, about, ±, from … to.
-import { allowed, format, formatWorking, wasGiven } from '../format.ts';
+import { allowed, format, formatWorking } from '../format.ts';
+import { wasGiven } from '../shown.ts';
 import type { KindName } from '../kinds.ts';
 import type { Refusal } from '../refusal.ts';
 import { unitOf, unitsRead, type Unit } from '../units.ts';

@@ -53,7 +53,7 @@ export function bottlesFromOne(held: Portion, figures: BottlingFigures): Quantit
   const out = emptied(held, figures.caskResidue);
   if (!(out.volume > 0)) return refuse('Nothing comes out of it.');
   const run = bottled(out, figures);
-  return 'refused' in run ? run : run.bottles;
+  return isRefusal(run) ? run : run.bottles;
 }
 
 /**

@@ -10,6 +10,7 @@ import {
   litres20,
   litresOfAlcohol,
   percent,
+  quantity,
   strength,
   type Portion,
   type Quantity,
@@ -71,7 +72,7 @@ export function lossByRegauge(
 /** The size on which the house's loss was found: that of its mean cask; a barrel where its shares make no hundred. */
 function measuredOn({ barrels, hogsheads }: StoreFigures): Quantity<'volume'> {
   const mean = meanCask({ barrels, hogsheads });
-  return typeof mean === 'object' && isRefusal(mean) ? CASK_SIZES.barrel : (mean as Quantity<'volume'>);
+  return typeof mean === 'object' && isRefusal(mean) ? CASK_SIZES.barrel : quantity('volume', mean);
 }
 
 /**

@@ -1,6 +1,6 @@
 // A group of casks from what was given for each field: strictly, with a sentence for each thing that cannot be.
-import { allowed, formatNumber, wasGiven } from '../format.ts';
-import { UNSEEN } from '../shown.ts';
+import { allowed, formatNumber } from '../format.ts';
+import { UNSEEN, wasGiven } from '../shown.ts';
 import { firstDay, isDay, lastDay } from './days.ts';
 import { fieldNames, fields, ROOMIEST, type CaskGroup, type Field, type FieldName } from './group.ts';
 

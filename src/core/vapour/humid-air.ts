@@ -1,11 +1,9 @@
 // Moist air: what water it holds, what it weighs and what warming it costs.
-import psychrolib from 'psychrolib';
 import { bracketedRoot } from '../numerics/root.ts';
 import { celsius, percent, quantity, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 import { refuse, type Refusal } from '../refusal.ts';
-
-psychrolib.SetUnitSystem(psychrolib.SI);
+import { moistAir } from './moist-air.ts';
 
 const PASCALS = 1000; // in a kilopascal
 const JOULES = 1e6; // in a megajoule
@@ -20,7 +18,7 @@ export interface Air {
   readonly pressure: Quantity<'pressure'>;
 }
 
-const saturation = (temperature: number) => psychrolib.GetSatVapPres(temperature) / PASCALS;
+const saturation = (temperature: number) => moistAir().GetSatVapPres(temperature) / PASCALS;
 
 /**
  * Air at a temperature, −20…120 °C, a relative humidity, 0–100 %, and a pressure, 60–110 kPa.
@@ -36,7 +34,7 @@ export function airAt(
   within('The pressure of the air, kPa,', pressure, 60, 110);
   const vapour = (saturation(temperature) * humidity) / 100;
   within('The pressure of the vapour, kPa,', vapour, 0, 0.9 * pressure);
-  const ratio = psychrolib.GetHumRatioFromVapPres(vapour * PASCALS, pressure * PASCALS);
+  const ratio = moistAir().GetHumRatioFromVapPres(vapour * PASCALS, pressure * PASCALS);
   return { temperature, ratio: quantity('ratio', ratio), pressure };
 }
 
@@ -47,24 +45,24 @@ export function warmed(air: Air, to: Quantity<'temperature'>): Air {
 
 /** Relative humidity, %. Above 100 where air was cooled past its dew point. Source: ASHRAE 2017. */
 export function humidityOf({ temperature, ratio, pressure }: Air): Quantity<'percent'> {
-  const vapour = psychrolib.GetVapPresFromHumRatio(ratio, pressure * PASCALS) / PASCALS;
+  const vapour = moistAir().GetVapPresFromHumRatio(ratio, pressure * PASCALS) / PASCALS;
   return percent((100 * vapour) / saturation(temperature));
 }
 
 /** Enthalpy, MJ to a kilogram of dry air, from dry air and liquid water at 0 °C. Source: ASHRAE 2017. */
 export function enthalpyOf({ temperature, ratio }: Air): Quantity<'heat'> {
-  return quantity('heat', psychrolib.GetMoistAirEnthalpy(temperature, ratio) / JOULES);
+  return quantity('heat', moistAir().GetMoistAirEnthalpy(temperature, ratio) / JOULES);
 }
 
 /** Volume, m³ to a kilogram of dry air. Source: ASHRAE 2017. */
 export function volumeOf({ temperature, ratio, pressure }: Air): Quantity<'airVolume'> {
-  return quantity('airVolume', psychrolib.GetMoistAirVolume(temperature, ratio, pressure * PASCALS));
+  return quantity('airVolume', moistAir().GetMoistAirVolume(temperature, ratio, pressure * PASCALS));
 }
 
 /** What a wet surface in this air settles at, °C. Source: ASHRAE 2017, thermodynamic wet bulb. */
 export function wetBulbOf({ temperature, ratio, pressure }: Air): Quantity<'temperature'> {
   const excess = (wet: number) =>
-    psychrolib.GetHumRatioFromTWetBulb(temperature, wet, pressure * PASCALS) - ratio;
+    moistAir().GetHumRatioFromTWetBulb(temperature, wet, pressure * PASCALS) - ratio;
   const nearlyBoiling = bracketedRoot((t) => saturation(t) - 0.9 * pressure, 0, 120, 1e-6);
   const hottest = Math.min(temperature, nearlyBoiling);
   return excess(hottest) <= 0
@@ -86,10 +84,10 @@ export function moistened(air: Air, humidity: Quantity<'percent'>): Air | Refusa
   }
   const enthalpy = enthalpyOf(air) * JOULES;
   const ratioAt = (temperature: number) =>
-    psychrolib.GetHumRatioFromEnthalpyAndTDryBulb(enthalpy, temperature);
+    moistAir().GetHumRatioFromEnthalpyAndTDryBulb(enthalpy, temperature);
   const excess = (temperature: number) =>
     (saturation(temperature) * humidity) / 100 -
-    psychrolib.GetVapPresFromHumRatio(ratioAt(temperature), air.pressure * PASCALS) / PASCALS;
+    moistAir().GetVapPresFromHumRatio(ratioAt(temperature), air.pressure * PASCALS) / PASCALS;
   const temperature = bracketedRoot(excess, COLDEST_WET_BULB, air.temperature, 1e-10);
   return { ...air, temperature: celsius(temperature), ratio: quantity('ratio', ratioAt(temperature)) };
 }

@@ -7,7 +7,7 @@ import type { Line } from '../line/line.ts';
 import type { Plant } from '../plant/plant.ts';
 import { celsius, kelvins, quantity, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
-import { refuse, type Refusal } from '../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { amountsOf, minus, portionOf } from '../spirit/amounts.ts';
 import { HEAT_CAPACITY } from '../vapour/latent-heat.ts';
 import { HOURS_IN_WEEK } from './calendar.ts';
@@ -81,7 +81,7 @@ export function heatOfMash(line: Line, warmth: Warmth): HeatOfMash | Refusal {
   const stills: Partial<Record<StillStage['id'], StillHeat>> = {};
   for (const [id, run] of runsOf(line)) {
     const heat = heatOfRun(run, id === 'wash' ? warmth.wash : warmth.lowWines);
-    if ('refused' in heat) return heat;
+    if (isRefusal(heat)) return heat;
     const { pressure } = run.setting;
     stills[id] = {
       heat: heatSupplied(heat, warmth.efficiency),

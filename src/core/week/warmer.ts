@@ -1,7 +1,7 @@
 // What it costs or saves to run a house with warmer wash or warmer cooling water.
 import type { Line } from '../line/line.ts';
 import { celsius } from '../quantity.ts';
-import { refuse, type Refusal } from '../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { asSteam, heatOfMash, type HeatOfMash, type Warmth } from './heat.ts';
 import type { WeekNeeds } from './run-weeks.ts';
 
@@ -47,9 +47,9 @@ export function warmer(
       'How much sooner a warmer washback has fermented depends on the yeast and is not reckoned here. Put in the hours of your own warmer fermentations.',
     );
   const before = heatOfMash(line, warmth);
-  if ('refused' in before) return before;
+  if (isRefusal(before)) return before;
   const after = heatOfMash(line, { ...warmth, [what]: celsius(warmth[what] + by) });
-  if ('refused' in after) return after;
+  if (isRefusal(after)) return after;
   // Mashing liquor is heated from the same water, and is no part of the question.
   const heatOf = ({ stills }: HeatOfMash) => Object.values(stills).reduce((sum, { heat }) => sum + heat, 0);
   const waterOf = ({ stills }: HeatOfMash) =>

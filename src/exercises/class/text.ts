@@ -1,4 +1,6 @@
 // A class book as text, for its file and the browser; and its strict reader, which tells what it cannot use.
+import { isData, jsonIn } from '../../core/reading/data.ts';
+import { kindOf, list, number, oneOf, quietly, record, text, whole, written, type Reader } from '../../core/reading/given.ts'; // prettier-ignore
 import { shown } from '../../core/shown.ts';
 import type { Outcome } from '../observed/task.ts';
 import { oneLine } from '../own/one-line.ts';
@@ -13,6 +15,7 @@ const MOST_TOLD = 5; // entries that are told one by one
 const ID = /^[a-z0-9-]{1,40}$/;
 const BOOK_ID = /^[0-9a-z]{12}$/;
 const DAY = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/;
+const DAY_OR_NONE = new RegExp(`^$|${DAY.source}`);
 const KIND = /^[a-z0-9-]{1,60}$/;
 const ADDRESS =
   /^(?:(?:sheet|sheet\/own|sheet\/sealed|shift|shift\/[a-z-]+|faults|tasks|tasks\/[a-z-]+)\/(?:#[^\s"<>]{0,60000})?)?$/;
@@ -24,99 +27,84 @@ const LAST_STAMP = 1e12;
 export const bookText = (book: ClassBook): string =>
   JSON.stringify({ format: CLASS_FORMAT, version: VERSION, ...book });
 
-type Given = Readonly<Record<string, unknown>>;
-const isLine = (given: unknown, most: number): given is string =>
-  typeof given === 'string' && given.length <= most && oneLine(given) === given;
-const isDay = (given: unknown): given is string => typeof given === 'string' && DAY.test(given);
-const isDayOrNone = (given: unknown): given is string => given === '' || isDay(given);
-const isNumber = (given: unknown, low: number, high: number): given is number =>
-  typeof given === 'number' && given >= low && given <= high;
-const isCount = (given: unknown, low: number, high: number): given is number =>
-  isNumber(given, low, high) && Number.isInteger(given);
-const isId = (given: unknown): given is string => typeof given === 'string' && ID.test(given);
-const isIn = <T>(list: readonly T[], given: unknown): given is T => list.includes(given as T);
-const isList = (given: unknown, most: number, each: (one: unknown) => boolean): given is readonly unknown[] =>
-  Array.isArray(given) && given.length <= most && given.every(each);
+const line = (most: number) => text(most, (given) => oneLine(given) === given);
+const said = (most: number) => text(most, (given) => given !== '' && oneLine(given) === given);
+const id = written(ID);
+const day = written(DAY);
+const dayOrNone = written(DAY_OR_NONE);
+const name = said(LONGEST_NAME);
+const title = said(LONGEST_LINE);
+const words = line(LONGEST_LINE);
+const was = list(id, 20);
 
-/** What each kind of entry has, each field with what it may be. */
-const fields: Readonly<Record<Entry['is'], Readonly<Record<string, (given: unknown) => boolean>>>> = {
-  person: { name: (given) => isLine(given, LONGEST_NAME) && given !== '', role: (given) => isIn(roles, given) },
-  work: {
-    kind: (given) => isIn(workKinds, given),
-    title: (given) => isLine(given, LONGEST_LINE) && given !== '',
-    day: isDay,
-    mark: (given) => typeof given === 'string' && /^(?:[0-9a-z]{7})?$/.test(given),
-    address: (given) => typeof given === 'string' && ADDRESS.test(given),
-    passMark: (given) => isCount(given, 0, 100),
-    marks: (given) => isList(given, 60, (each) => isNumber(each, 0.01, 20)),
-    kinds: (given) => isList(given, 99, (version) => isList(version, 60, (kind) => typeof kind === 'string' && KIND.test(kind))),
-  },
-  result: {
-    person: isId,
-    work: isId,
-    day: isDayOrNone,
-    attempt: (given) => isCount(given, 1, MOST_ATTEMPTS),
-    version: (given) => isCount(given, 0, 99),
-    signs: (given) => typeof given === 'string' && given.length <= 60 && marksOf(given) !== undefined,
-    answers: (given) => typeof given === 'string' && /^(?:[0-9a-z]{4})?$/.test(given),
-    got: (given) => isNumber(given, 0, 100_000),
-    of: (given) => isNumber(given, 0.01, 100_000),
-    way: (given) => isIn(ways, given),
-    note: (given) => isLine(given, LONGEST_LINE),
-  },
-  standing: {
-    person: isId,
-    outcome: (given) => isLine(given, LONGEST_LINE) && given !== '',
-    day: isDay,
-    until: isDayOrNone,
-    assessor: (given) => isLine(given, LONGEST_LINE),
-    evidence: (given) => isLine(given, LONGEST_LINE),
-  },
-  seen: {
-    person: isId,
-    stage: isId,
-    task: isId,
-    outcome: (given) => isIn(seenOutcomes, given),
-    day: isDay,
-    assessor: (given) => isLine(given, LONGEST_LINE),
-    until: (given) => isLine(given, LONGEST_LINE),
-    note: (given) => isLine(given, LONGEST_LINE),
-  },
-  told: {
-    name: (given) => isLine(given, LONGEST_NAME) && given !== '',
-    person: isId,
-    same: (given) => typeof given === 'boolean',
-  },
-  settings: {
-    name: (given) => isLine(given, LONGEST_NAME) && given !== '',
-    counts: (given) => isIn(countings, given),
-    refresher: (given) => isCount(given, 0, 52),
-  },
-}; // prettier-ignore
-
-const isWas = (given: unknown) => isList(given, 20, isId);
-/** What an entry may have besides, since this form was first written: left out where there is nothing, so that older handbooks read the file as before. */
-const besides: Readonly<Partial<Record<Entry['is'], Readonly<Record<string, (given: unknown) => boolean>>>>> = {
-  person: { into: isId },
-  result: { was: isWas, minutes: (given) => isCount(given, 0, 1440), said: (given) => isCount(given, 1, MOST_ATTEMPTS) },
-  standing: { was: isWas },
-  seen: Object.fromEntries([...(['place', 'standard', 'method', 'conditions'] as const).map((name) => [name, (given: unknown) => isLine(given, LONGEST_LINE)] as const), ['was', isWas]]),
-  told: { was: isWas },
-}; // prettier-ignore
-
-/** One entry with its own fields and no others; undefined when any is not what it may be. */
-function entryRead(given: unknown): Entry | undefined {
-  const of = Object(given) as Given;
-  const is = of['is'];
-  if (typeof is !== 'string' || !Object.hasOwn(fields, is)) return undefined;
-  const own = fields[is as Entry['is']];
-  if (!Object.entries(own).every(([name, may]) => Object.hasOwn(of, name) && may(of[name]))) return undefined;
-  if (!isCount(of['stamp'], 1, LAST_STAMP) || (of['gone'] !== undefined && of['gone'] !== true)) return undefined;
-  const more = Object.entries(besides[is as Entry['is']] ?? {}).filter(([name]) => Object.hasOwn(of, name));
-  if (!more.every(([name, may]) => may(of[name]))) return undefined;
-  const kept = [...Object.keys(own), ...more.map(([name]) => name)].map((name) => [name, of[name]]);
-  return { is, stamp: of['stamp'], ...(of['gone'] && { gone: true }), ...Object.fromEntries(kept) } as Entry;
-} // prettier-ignore
+const stamp = whole(1, LAST_STAMP);
+const gone = oneOf([true]);
+/**
+ * What each kind of entry has, each field with what it may be; then what it may have besides, since this form was first
+ * written: left out where there is nothing, so that older handbooks read the file as before.
+ */
+const entry = kindOf('is', {
+  person: record({ stamp, name, role: oneOf(roles) }, { gone, into: id }),
+  work: record(
+    {
+      stamp,
+      kind: oneOf(workKinds),
+      title,
+      day,
+      mark: written(/^(?:[0-9a-z]{7})?$/),
+      address: written(ADDRESS),
+      passMark: whole(0, 100),
+      marks: list(number(0.01, 20), 60),
+      kinds: list(list(written(KIND), 60), 99),
+    },
+    { gone },
+  ),
+  result: record(
+    {
+      stamp,
+      person: id,
+      work: id,
+      day: dayOrNone,
+      attempt: whole(1, MOST_ATTEMPTS),
+      version: whole(0, 99),
+      signs: text(60, (signs) => marksOf(signs) !== undefined),
+      answers: written(/^(?:[0-9a-z]{4})?$/),
+      got: number(0, 100_000),
+      of: number(0.01, 100_000),
+      way: oneOf(ways),
+      note: words,
+    },
+    { gone, was, minutes: whole(0, 1440), said: whole(1, MOST_ATTEMPTS) },
+  ),
+  standing: record(
+    {
+      stamp,
+      person: id,
+      outcome: title,
+      day,
+      until: dayOrNone,
+      assessor: words,
+      evidence: words,
+    },
+    { gone, was },
+  ),
+  seen: record(
+    {
+      stamp,
+      person: id,
+      stage: id,
+      task: id,
+      outcome: oneOf(seenOutcomes),
+      day,
+      assessor: words,
+      until: words,
+      note: words,
+    },
+    { gone, place: words, standard: words, method: words, conditions: words, was },
+  ),
+  told: record({ stamp, name, person: id, same: oneOf([true, false]) }, { gone, was }),
+  settings: record({ stamp, name, counts: oneOf(countings), refresher: whole(0, 52) }, { gone }),
+} satisfies { readonly [K in Entry['is']]: Reader<Omit<Extract<Entry, { readonly is: K }>, 'is'>> });
 
 export interface BookRead {
   readonly book: ClassBook;
@@ -127,23 +115,19 @@ export interface BookRead {
 /** Reads a class book: as much of it as can be used, and what could not; a sentence where it is none. */
 export function readBook(text: string): BookRead | string {
   if (text.length > LONGEST_BOOK) return `This class book has ${text.length} characters, and at most ${LONGEST_BOOK} are read.`; // prettier-ignore
-  let of: Given;
-  try {
-    of = Object(JSON.parse(text)) as Given;
-  } catch {
-    return 'This is no class book, or it is damaged.';
-  }
+  const of = jsonIn(text);
+  if (!isData(of)) return 'This is no class book, or it is damaged.';
   const { id, version, entries } = of;
   if (of['format'] !== CLASS_FORMAT || typeof id !== 'string' || !BOOK_ID.test(id)) return 'This is no class book, or it is damaged.'; // prettier-ignore
   if (version !== VERSION)
     return `This class book is of version ${shown(version)}; this handbook reads version ${VERSION}. Bring the handbook up to date, and open it again.`;
-  if (typeof entries !== 'object' || entries === null || Array.isArray(entries)) return 'This is no class book, or it is damaged.'; // prettier-ignore
+  if (!isData(entries)) return 'This is no class book, or it is damaged.'; // prettier-ignore
   const all = Object.entries(entries);
   const read: [string, Entry][] = [];
   const damaged: string[] = [];
   for (const [key, given] of all.slice(0, MOST)) {
-    const entry = ID.test(key) ? entryRead(given) : undefined;
-    if (entry) read.push([key, entry]);
+    const one = ID.test(key) ? quietly<Entry>(entry, given) : undefined;
+    if (one) read.push([key, one]);
     else damaged.push(key);
   }
   const problems = [

@@ -1,4 +1,6 @@
 // The record of what one person did under another's eyes: kept as text, read strictly, summed up without a verdict of its own.
+import { isData, jsonIn } from '../../core/reading/data.ts';
+import { entriesIn, oneOf, quietly, record, text, written, type Reader } from '../../core/reading/given.ts';
 import { oneLine } from '../own/one-line.ts';
 import { outcomes, type Outcome } from './task.ts';
 
@@ -47,49 +49,25 @@ export const freshRecord = (stage: string): ObservedRecord => ({
 export const recordText = (record: ObservedRecord, book: string): string =>
   JSON.stringify({ format: RECORD_FORMAT, version: VERSION, book, ...record }, undefined, 1);
 
-const isLine = (given: unknown): given is string =>
-  typeof given === 'string' && given.length <= LONGEST_LINE && oneLine(given) === given;
-
-function seenRead(given: unknown): Seen | undefined {
-  if (typeof given !== 'object' || given === null) return undefined;
-  const { outcome, day, note } = given as Readonly<Record<string, unknown>>;
-  const isWhole =
-    outcomes.includes(outcome as Outcome) && typeof day === 'string' && DAY.test(day) && isLine(note);
-  return isWhole ? { outcome: outcome as Outcome, day, note } : undefined;
-}
+const line = text(LONGEST_LINE, (given) => oneLine(given) === given);
+const seen = record({ outcome: oneOf(outcomes), day: written(DAY), note: line });
+const about = record(
+  Object.fromEntries(particularNames.map((name) => [name, line])) as Record<Particular, Reader<string>>,
+);
 
 /** Reads a record of a stage; a sentence when it is damaged or of another stage. */
-export function readRecord(text: string, stage: string): ObservedRecord | string {
+export function readRecord(kept: string, stage: string): ObservedRecord | string {
   const damaged = 'This record is damaged, and nothing was taken from it.';
-  if (text.length > LONGEST_RECORD) return damaged;
-  let given: unknown;
-  try {
-    given = JSON.parse(text);
-  } catch {
-    return damaged;
-  }
-  if (typeof given !== 'object' || given === null) return damaged;
-  const of = { ...given } as Readonly<Record<string, unknown>>;
-  if (of['format'] !== RECORD_FORMAT) return 'This is no record of observed tasks.';
+  const of = jsonIn(kept, LONGEST_RECORD);
+  if (typeof of !== 'object' || of === null) return damaged;
+  if (!isData(of) || of['format'] !== RECORD_FORMAT) return 'This is no record of observed tasks.';
   if (of['version'] !== VERSION)
     return 'This record was written by a newer handbook; bring this one up to date.';
   if (of['stage'] !== stage) return 'This record is of another stage; open it on that stage’s page.';
-  if (typeof of['about'] !== 'object' || of['about'] === null) return damaged;
-  if (typeof of['seen'] !== 'object' || of['seen'] === null) return damaged;
-  const about = { ...of['about'] } as Readonly<Record<string, unknown>>;
-  if (!particularNames.every((name) => isLine(about[name]))) return damaged;
-  const seen = Object.entries(of['seen']).map(
-    ([id, each]) => [id, ID.test(id) ? seenRead(each) : undefined] as const,
-  );
-  if (seen.length > 60 || seen.some(([, each]) => each === undefined)) return damaged;
-  return {
-    stage,
-    about: Object.fromEntries(particularNames.map((name) => [name, about[name]])) as Record<
-      Particular,
-      string
-    >,
-    seen: Object.fromEntries(seen) as Record<string, Seen>,
-  };
+  const particular = quietly(about, of['about']);
+  const { sound, lost } = entriesIn<Seen>(of['seen'], ID, seen);
+  if (!particular || !isData(of['seen']) || lost > 0 || sound.length > 60) return damaged;
+  return { stage, about: particular, seen: Object.fromEntries(sound) };
 }
 
 /** What a record comes to for some tasks or questions: how many of each outcome. The judgement is the assessor's. */

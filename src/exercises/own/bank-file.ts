@@ -1,4 +1,5 @@
 // Questions of one's own as a file that trainers share, and back.
+import { isData, jsonIn } from '../../core/reading/data.ts';
 import { readOwnQuestion, type OwnQuestion } from './own-question.ts';
 
 const FORMAT = 'malt-spirit-handbook/own-questions';
@@ -14,15 +15,9 @@ export function readBank(text: string): readonly OwnQuestion[] | string {
   const damaged = 'This file of questions is damaged; nothing was taken from it.';
   if (text.length > LONGEST_BANK)
     return `This file has ${text.length} characters, and at most ${LONGEST_BANK} are read.`;
-  let given: unknown;
-  try {
-    given = JSON.parse(text);
-  } catch {
-    return damaged;
-  }
-  if (typeof given !== 'object' || given === null) return damaged;
-  const of = { ...given } as Readonly<Record<string, unknown>>;
-  if (of['format'] !== FORMAT) return 'This is no file of questions of your own.';
+  const of = jsonIn(text);
+  if (typeof of !== 'object' || of === null) return damaged;
+  if (!isData(of) || of['format'] !== FORMAT) return 'This is no file of questions of your own.';
   if (of['version'] !== VERSION)
     return 'This file was written by a newer handbook; bring this one up to date.';
   const list = of['questions'];

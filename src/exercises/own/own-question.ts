@@ -2,7 +2,8 @@
 // Its formula is read by a grammar and never run as code; every draw that its values allow is tried before it is kept; what may be meant is a doubt (doubts.ts) and no refusal. A changed question gets another id.
 // Tested by tests/exercises/own-question.test.ts.
 import { kinds, type KindName } from '../../core/kinds.ts';
-import { shown } from '../../core/shown.ts';
+import { isData } from '../../core/reading/data.ts';
+import { also, list, number, oneOf, record, text, type Reader } from '../../core/reading/given.ts';
 import { levels, topics, type Level, type Topic } from '../topics.ts';
 import type { Whole } from '../question.ts';
 import { oneLine } from './one-line.ts';
@@ -73,110 +74,76 @@ export const LIMITS = {
 } as const;
 export const OWN_ID = /^own-[a-z0-9]{4,16}$/;
 
-const isRecord = (given: unknown): given is Record<string, unknown> =>
-  typeof given === 'object' && given !== null && !Array.isArray(given);
-
-/** Thrown by a piece that cannot be read; leaves the reader as a sentence. */
-class Damaged extends Error {}
-const fail = (what: string): never => {
-  throw new Damaged(what);
-};
-function textIn(of: Record<string, unknown>, key: string, most: number, isNeeded = true): string {
-  const given = Object.hasOwn(of, key) ? of[key] : undefined;
-  if (typeof given !== 'string' || given.length > most || oneLine(given) !== given)
-    fail(`“${key}” is no line of at most ${most} signs`);
-  if (isNeeded && given === '') fail(`“${key}” is empty`);
-  return given as string;
-}
-function numberIn(of: Record<string, unknown>, key: string, low: number, high: number): number {
-  const given = Object.hasOwn(of, key) ? of[key] : undefined;
-  if (typeof given !== 'number' || !(given >= low && given <= high))
-    fail(`“${key}” is no number from ${low} to ${high}`);
-  return given as number;
-}
-function listIn(of: Record<string, unknown>, key: string, fewest: number, most: number): readonly unknown[] {
-  const given = Object.hasOwn(of, key) ? of[key] : undefined;
-  if (!Array.isArray(given) || given.length < fewest || given.length > most)
-    fail(`“${key}” is no list of ${fewest} to ${most}`);
-  return given as readonly unknown[];
-}
-const oneOf = <T>(list: readonly T[], given: unknown, key: string): T =>
-  list.includes(given as T) ? (given as T) : fail(`“${key}” is none of those that there are`);
-const record = (given: unknown, what: string): Record<string, unknown> =>
-  isRecord(given) ? given : fail(`${what} is not written as one`);
-
+const line = (most: number, fewest = 1) =>
+  text(
+    most,
+    (given) => given.length >= fewest && oneLine(given) === given,
+    `it can be a line of ${fewest} to ${most} characters.`,
+  );
 const FARTHEST = 1e9; // a number of a value
-function valueRead(given: unknown): Value {
-  const of = record(given, 'a value');
-  const name = textIn(of, 'name', 24);
-  if (!NAME.test(name) || isFunction(name)) fail(`a value cannot be called “${shown(name)}”`);
-  const kind = oneOf(Object.keys(kinds) as KindName[], of['kind'], 'kind');
-  const unit = textIn(of, 'unit', 24, false);
-  if (!unitIn(kind, unit)) fail(`${name} cannot be in “${shown(unit)}”`);
-  const takes = record(of['takes'], 'what a value takes');
-  if (Object.hasOwn(takes, 'list')) {
-    const list = listIn(takes, 'list', 1, LIMITS.list).map((_, i, all) =>
-      numberIn({ list: all[i] }, 'list', -FARTHEST, FARTHEST),
-    );
-    return { name, kind, unit, takes: { list } };
-  }
-  const [from, to] = [
-    numberIn(takes, 'from', -FARTHEST, FARTHEST),
-    numberIn(takes, 'to', -FARTHEST, FARTHEST),
-  ];
-  return { name, kind, unit, takes: { from, to, step: numberIn(takes, 'step', 1e-6, FARTHEST) } };
-}
+const kindNames = Object.keys(kinds) as KindName[];
+const far = number(-FARTHEST, FARTHEST);
+const range = record({ from: far, to: far, step: number(1e-6, FARTHEST) });
+const listed = record({ list: list(far, LIMITS.list, 1) });
+const takes: Reader<Takes> = (given, what, tell) =>
+  isData(given) && Object.hasOwn(given, 'list') ? listed(given, what, tell) : range(given, what, tell);
+const value = also(
+  record({
+    name: text(24, (name) => NAME.test(name) && !isFunction(name), 'a value cannot be called so.'),
+    kind: oneOf(kindNames),
+    unit: line(24, 0),
+    takes,
+  }),
+  ({ kind, unit }) => unitIn(kind, unit) !== undefined,
+  'it can be in a unit of its kind.',
+);
+const written = record({
+  id: text(20, (id) => OWN_ID.test(id), 'it can be that of a question of one’s own.'),
+  title: line(LIMITS.title),
+  topic: oneOf(topics),
+  level: oneOf(levels),
+  wording: line(LIMITS.wording),
+  values: also(
+    list(value, LIMITS.values),
+    (values) => new Set(values.map(({ name }) => name)).size === values.length,
+    'each value can have a name of its own.',
+  ),
+  rests: line(LIMITS.rests, 0),
+  asks: oneOf(['number', 'choice']),
+});
+const option = record({
+  text: line(LIMITS.say),
+  why: line(LIMITS.say, 0),
+  isRight: (given) => given === true,
+});
+const choices = record({ options: list(option, LIMITS.options, 2) });
+const slip = record({ formula: line(LONGEST_FORMULA), say: line(LIMITS.say) });
+const asked = record({
+  formula: line(LONGEST_FORMULA),
+  of: oneOf(kindNames),
+  digits: number(0, LIMITS.digits),
+  within: number(0, LIMITS.within),
+});
+const rounded = record({}, { whole: oneOf(['up', 'down']) });
+const slips = record({ slips: list(slip, LIMITS.slips) });
 
-/** Reads a question of one's own from what a file, a link or the browser holds; a sentence when it is damaged. */
+/**
+ * Reads a question of one's own from what a file, a link or the browser holds; a sentence when it is damaged. Its fields
+ * keep their order, as the short name of a sheet is made from their text.
+ */
 export function readOwnQuestion(given: unknown): OwnQuestion | string {
-  try {
-    const of = record(given, 'a question');
-    const id = textIn(of, 'id', 20);
-    if (!OWN_ID.test(id)) fail('“id” is not that of a question of one’s own');
-    const values = listIn(of, 'values', 0, LIMITS.values).map(valueRead);
-    if (new Set(values.map(({ name }) => name)).size !== values.length) fail('two values have one name');
-    const written = {
-      id,
-      title: textIn(of, 'title', LIMITS.title),
-      topic: oneOf(topics, of['topic'], 'topic'),
-      level: oneOf(levels, of['level'], 'level'),
-      wording: textIn(of, 'wording', LIMITS.wording),
-      values,
-      rests: textIn(of, 'rests', LIMITS.rests, false),
-    };
-    if (of['asks'] === 'choice')
-      return {
-        ...written,
-        asks: 'choice',
-        options: listIn(of, 'options', 2, LIMITS.options).map((each) => {
-          const option = record(each, 'an option');
-          return {
-            text: textIn(option, 'text', LIMITS.say),
-            why: textIn(option, 'why', LIMITS.say, false),
-            isRight: option['isRight'] === true,
-          };
-        }),
-      };
-    if (of['asks'] !== 'number') fail('“asks” is neither a number nor a choice');
-    const whole =
-      of['whole'] === undefined ? undefined : oneOf(['up', 'down'] as const, of['whole'], 'whole');
-    return {
-      ...written,
-      asks: 'number',
-      formula: textIn(of, 'formula', LONGEST_FORMULA),
-      of: oneOf(Object.keys(kinds) as KindName[], of['of'], 'of'),
-      digits: Math.round(numberIn(of, 'digits', 0, LIMITS.digits)),
-      within: numberIn(of, 'within', 0, LIMITS.within),
-      ...(whole ? { whole } : {}),
-      slips: listIn(of, 'slips', 0, LIMITS.slips).map((each) => {
-        const slip = record(each, 'a mistake');
-        return { formula: textIn(slip, 'formula', LONGEST_FORMULA), say: textIn(slip, 'say', LIMITS.say) };
-      }),
-    };
-  } catch (problem) {
-    if (problem instanceof Damaged) return `A question of your own cannot be read: ${problem.message}.`;
-    throw problem;
+  const problems: string[] = [];
+  const read = <T>(reader: Reader<T>) => reader(given, '', (problem) => problems.push(problem));
+  const [head, asks] = [read(written), isData(given) ? given['asks'] : undefined];
+  if (asks === 'choice') {
+    const rest = read(choices);
+    if (head && rest) return { ...head, asks, ...rest };
+  } else if (asks === 'number') {
+    const [sum, up, known] = [read(asked), read(rounded), read(slips)];
+    if (head && sum && up && known)
+      return { ...head, asks, ...sum, digits: Math.round(sum.digits), ...up, ...known };
   }
+  return `A question of your own cannot be read: ${problems[0]}`;
 }
 
 const GRID_HAIR = 1e-9;

@@ -1,4 +1,6 @@
 // A trainer's own sheet as a text, for its link, its file and the browser; and its strict reader.
+import { isData, jsonIn } from '../../core/reading/data.ts';
+import { list, number, oneOf, quietly, record, text, whole, written, type Reader } from '../../core/reading/given.ts'; // prettier-ignore
 import { decode, encode } from '../../house/codec.ts';
 import { linkOf, textOfLink } from '../../house/link.ts';
 import { GENERATOR } from '../draw.ts';
@@ -35,22 +37,29 @@ export function ownSheetText({ house, items, ...sheet }: OwnSheet): string {
 export const ownMark = (sheet: OwnSheet): string => fingerprint(ownSheetText(sheet));
 
 const DAMAGED = 'This sheet is damaged: open it once more from where it was kept, or ask whoever sent it.';
-const whole = (given: unknown, low: number, high: number): given is number =>
-  typeof given === 'number' && Number.isInteger(given) && given >= low && given <= high;
-const isNote = (given: unknown) => typeof given === 'string' && readNotes(given, 1)?.length === 1;
-
-function itemRead(given: unknown): Item | undefined {
+const isNote = (given: string) => readNotes(given, 1)?.length === 1;
+const kind = written(KIND);
+const key = whole(1, OWN_LIMITS.key);
+const marks = number(Number.MIN_VALUE, OWN_LIMITS.marks);
+const kept = text(Infinity, isNote);
+/** A question of a sheet, in the order of its text. */
+const item: Reader<Item> = (given, what, tell) => {
   if (!Array.isArray(given) || given.length < 3 || given.length > 4) return undefined;
-  const [kind, key, marks, kept] = given as unknown[];
-  if (typeof kind !== 'string' || !KIND.test(kind) || !whole(key, 1, OWN_LIMITS.key)) return undefined;
-  if (
-    typeof marks !== 'number' ||
-    !(marks > 0 && marks <= OWN_LIMITS.marks) ||
-    (given.length === 4 && !isNote(kept))
-  )
-    return undefined;
-  return { kind, key, marks, ...(given.length === 4 ? { kept: kept as string } : {}) };
-}
+  const [first, second, third, fourth] = given as unknown[];
+  const read = record({ kind, key, marks }, { kept });
+  const fields = { kind: first, key: second, marks: third, ...(given.length === 4 && { kept: fourth }) };
+  return read(fields, what, tell);
+};
+const head = record({
+  generator: whole(1, 9999),
+  title: text(OWN_LIMITS.title, (given) => oneLine(given) === given),
+  minutes: whole(0, OWN_LIMITS.minutes),
+  passMark: whole(0, 100),
+  shows: oneOf(showings),
+  seed: written(SEED),
+  versions: whole(1, OWN_LIMITS.versions),
+});
+const items = list(item, OWN_LIMITS.items);
 
 function houseRead(given: unknown): OwnSheet['house'] | string | undefined {
   if (given === 'built-in') return given;
@@ -62,50 +71,33 @@ function houseRead(given: unknown): OwnSheet['house'] | string | undefined {
 }
 
 /** Reads a sheet from its text; a sentence when it cannot be. */
-export function readOwnSheet(text: string): OwnSheet | string {
-  if (text.length > LONGEST_TEXT) return `This sheet has ${text.length} characters, and at most ${LONGEST_TEXT} are read.`;
-  let of: Record<string, unknown>;
-  try {
-    const given: unknown = JSON.parse(text);
-    if (typeof given !== 'object' || given === null || Array.isArray(given)) return DAMAGED;
-    of = { ...given };
-  } catch {
-    return DAMAGED;
-  }
-  const { generator, title, minutes, passMark, shows, seed, versions, notes } = of;
-  if (of['format'] !== SHEET_FORMAT) return 'This is no sheet of your own: it was not written by “Your own sheet”.';
-  if (!whole(generator, 1, 9999)) return DAMAGED;
+export function readOwnSheet(given: string): OwnSheet | string {
+  if (given.length > LONGEST_TEXT)
+    return `This sheet has ${given.length} characters, and at most ${LONGEST_TEXT} are read.`;
+  const of = jsonIn(given);
+  if (!isData(of)) return DAMAGED;
+  if (of['format'] !== SHEET_FORMAT)
+    return 'This is no sheet of your own: it was not written by “Your own sheet”.';
+  const generator = quietly(whole(1, 9999), of['generator']);
+  if (generator === undefined) return DAMAGED;
   if (of['version'] !== VERSION || generator > GENERATOR)
     return 'This sheet was made by a newer handbook. Open it where it was made, or bring this handbook up to date.';
-  if (typeof title !== 'string' || title.length > OWN_LIMITS.title || oneLine(title) !== title) return DAMAGED;
-  if (!whole(minutes, 0, OWN_LIMITS.minutes) || !whole(passMark, 0, 100) || !whole(versions, 1, OWN_LIMITS.versions)) return DAMAGED;
-  if (typeof seed !== 'string' || !SEED.test(seed)) return DAMAGED;
-  const showing = showings.find((each) => each === shows);
-  if (showing === undefined || !Array.isArray(of['items']) || !Array.isArray(of['own'])) return DAMAGED;
-  if (of['items'].length > OWN_LIMITS.items || of['own'].length > OWN_LIMITS.items) return DAMAGED;
-  const items = of['items'].map(itemRead);
-  if (items.includes(undefined)) return DAMAGED;
+  const [sheet, asked] = [quietly(head, of), quietly<readonly Item[]>(items, of['items'])];
+  if (!sheet || !asked || !Array.isArray(of['own']) || of['own'].length > OWN_LIMITS.items) return DAMAGED;
   const own: OwnQuestion[] = [];
   for (const each of of['own']) {
     const read = readOwnQuestion(each);
     if (typeof read === 'string') return read;
     own.push(read);
   }
-  const isHere = (item: Item | undefined) => !OWN_ID.test(item!.kind) || own.some(({ id }) => id === item!.kind);
-  if (!items.every(isHere)) return DAMAGED;
+  if (!asked.every((each) => !OWN_ID.test(each.kind) || own.some(({ id }) => id === each.kind)))
+    return DAMAGED;
   const house = houseRead(of['house']);
   if (house === undefined) return DAMAGED;
   if (typeof house === 'string' && house !== 'built-in') return house;
-  const isNotes =
-    notes === undefined ||
-    (Array.isArray(notes) &&
-      notes.length === versions &&
-      notes.every((each) => typeof each === 'string' && readNotes(each, OWN_LIMITS.items)?.length === items.length));
-  if (!isNotes) return DAMAGED;
-  return {
-    generator, title, minutes, passMark, shows: showing, seed, versions, own,
-    house: house as OwnSheet['house'],
-    items: items as Item[],
-    ...(notes === undefined ? {} : { notes: notes as readonly string[] }),
-  };
-} // prettier-ignore
+  const note = text(Infinity, (each) => readNotes(each, OWN_LIMITS.items)?.length === asked.length);
+  const notes =
+    of['notes'] === undefined ? undefined : quietly(list(note, sheet.versions, sheet.versions), of['notes']);
+  if (of['notes'] !== undefined && !notes) return DAMAGED;
+  return { ...sheet, own, house: house as OwnSheet['house'], items: asked, ...(notes && { notes }) };
+}

@@ -1,4 +1,6 @@
 // Answers that are handed in sealed: the text that a trainee copies, and what is in it once the trainer's key has opened it.
+import { isData, jsonIn, own } from '../../core/reading/data.ts';
+import { list, number, quietly, record, text, whole, written } from '../../core/reading/given.ts';
 import { shown, UNSEEN } from '../../core/shown.ts';
 import { MOST_ATTEMPTS } from '../result.ts';
 
@@ -40,32 +42,28 @@ export function readHandInText(text: string): { readonly sheet: string; readonly
 /** What goes into the seal. */
 export const handInInside = (handIn: HandIn): string => JSON.stringify({ version: VERSION, handIn });
 
-const isTime = (given: unknown): given is number =>
-  typeof given === 'number' && given >= 0 && given <= LAST_TIME;
-const isLine = (given: unknown, most: number): given is string =>
-  typeof given === 'string' && given.length <= most && given.replace(UNSEEN, '') === given;
+const time = number(0, LAST_TIME);
+const line = (most: number) => text(most, (given) => given.replace(UNSEEN, '') === given);
+const isDay = (day: string) => /^\d{4}-\d{2}-\d{2}$/.test(day) && !Number.isNaN(Date.parse(day));
+const inside = record({
+  sheet: text(12),
+  version: whole(1, 99),
+  name: line(LONGEST_NAME),
+  answers: list(line(LONGEST_ANSWER), MOST_ANSWERS, 1),
+  begun: time,
+  handedIn: time,
+  day: text(10, isDay),
+  attempt: whole(1, MOST_ATTEMPTS),
+  seen: written(/^[\w-]{16}$/),
+});
 
 /** Reads what was in the seal: anyone who has the sheet can write one, so it is read as strictly as any other. */
-export function readHandIn(text: string, sheet: string): HandIn | string {
+export function readHandIn(opened: string, sheet: string): HandIn | string {
   const damaged = 'A hand-in opened, but what is in it cannot be read.';
-  try {
-    const outer = Object(JSON.parse(text)) as Readonly<Record<string, unknown>>;
-    const of = Object(outer['handIn']) as Partial<Record<keyof HandIn, unknown>>;
-    const { version, name, answers, begun, handedIn, day, attempt, seen } = of;
-    if (outer['version'] !== VERSION) return damaged;
-    if (of.sheet !== sheet) return 'A hand-in says outside that it is of one sheet and inside of another; it is not taken.';
-    const isSound =
-      Number.isInteger(version) && (version as number) >= 1 && (version as number) <= 99 &&
-      isLine(name, LONGEST_NAME) &&
-      Array.isArray(answers) && answers.length >= 1 && answers.length <= MOST_ANSWERS &&
-      answers.every((answer) => isLine(answer, LONGEST_ANSWER)) &&
-      isTime(begun) && isTime(handedIn) &&
-      typeof day === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(day) && !Number.isNaN(Date.parse(day)) &&
-      Number.isInteger(attempt) && (attempt as number) >= 1 && (attempt as number) <= MOST_ATTEMPTS &&
-      typeof seen === 'string' && /^[\w-]{16}$/.test(seen);
-    if (!isSound) return damaged;
-    return { sheet, version: version as number, name, answers: answers as readonly string[], begun, handedIn, day, attempt: attempt as number, seen };
-  } catch {
-    return damaged;
-  }
-} // prettier-ignore
+  const outer = jsonIn(opened);
+  if (!isData(outer) || outer['version'] !== VERSION) return damaged;
+  const given = own(outer, 'handIn');
+  if (!isData(given) || own(given, 'sheet') !== sheet)
+    return 'A hand-in says outside that it is of one sheet and inside of another; it is not taken.';
+  return quietly<HandIn>(inside, given) ?? damaged;
+}

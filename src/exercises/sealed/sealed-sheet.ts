@@ -2,7 +2,9 @@
 // The desk marks what the seal holds, whatever the link said. A time and a pass mark set at sealing lie in the seal, and stand only where the sheet has none.
 // A field that goes out needs a row in tests/exercises/sealed.test.ts.
 import type { Chart } from '../../calculators/define.ts';
-import { kinds as units } from '../../core/kinds.ts';
+import { kinds as units, type KindName } from '../../core/kinds.ts';
+import { isData, jsonIn, own } from '../../core/reading/data.ts';
+import { also, entriesIn, kindOf, list, number, oneOf, quietly, record, text, whole, written } from '../../core/reading/given.ts'; // prettier-ignore
 import { UNSEEN } from '../../core/shown.ts';
 import { isChoiceQuestion, isNumberQuestion, isOrderQuestion, type Question } from '../question.ts';
 import { askFor } from '../wording.ts';
@@ -87,83 +89,59 @@ export const seenText = (questions: readonly SealedQuestion[]): string =>
 export const sealedText = (sheet: SealedSheet): string =>
   JSON.stringify({ format: SEALED_FORMAT, version: VERSION, ...sheet });
 
-const isWhole = (given: unknown, low: number, high: number): given is number =>
-  typeof given === 'number' && Number.isInteger(given) && given >= low && given <= high;
-const isText = (given: unknown, most: number): given is string =>
-  typeof given === 'string' &&
-  given.length <= most &&
-  given.replace(UNSEEN, '') === given.replaceAll('\n', '');
-const recordOf = (given: unknown): Readonly<Record<string, unknown>> =>
-  typeof given === 'object' && given !== null && !Array.isArray(given) ? { ...given } : {}; // prettier-ignore
-
-function curveRead(given: unknown): SealedQuestion['curve'] {
-  const { caption, columns, as, below } = recordOf(given);
-  if (!isText(caption, LIMITS.line) || !Array.isArray(columns) || columns.length < 2 || columns.length > 6) return undefined;
-  const isColumn = (column: unknown) => {
-    const { kind, label, values, empty } = recordOf(column);
-    return (
-      typeof kind === 'string' && Object.hasOwn(units, kind) &&
-      isText(label, LIMITS.line) &&
-      Array.isArray(values) && values.length >= 2 && values.length <= LIMITS.values &&
-      values.length === (recordOf(columns[0])['values'] as readonly unknown[] | undefined)?.length &&
-      values.every((value) => typeof value === 'number' && Number.isFinite(value)) &&
-      (empty === undefined || isWhole(empty, 0, LIMITS.values))
-    );
-  };
-  if (!columns.every(isColumn) || (as !== undefined && as !== 'bars')) return undefined;
-  if (below !== undefined && !isWhole(below, 1, columns.length - 1)) return undefined;
-  return { caption, columns, ...(as === 'bars' && { as }), ...(below === undefined ? {} : { below }) };
-} // prettier-ignore
-
-function questionRead(given: unknown): SealedQuestion | undefined {
-  const { form, prompt, ask, marks, lines, curve } = recordOf(given);
-  if (!isText(prompt, LIMITS.prompt) || prompt === '' || !isText(ask, LIMITS.line)) return undefined;
-  if (typeof marks !== 'number' || !(marks > 0 && marks <= LIMITS.marks)) return undefined;
-  if (form === 'number') {
-    const read = curve === undefined ? undefined : curveRead(curve);
-    return curve !== undefined && !read
-      ? undefined
-      : { form, prompt, ask, marks, ...(read && { curve: read }) };
-  }
-  const isLettered = Array.isArray(lines) && lines.length >= 2 && lines.length <= LIMITS.lines && lines.every((line) => isText(line, LIMITS.line)); // prettier-ignore
-  return (form === 'choice' || form === 'order') && isLettered
-    ? { form, prompt, ask, marks, lines: lines as readonly string[] }
-    : undefined;
-}
+const lines = (most: number, fewest = 0) =>
+  text(most, (given) => given.length >= fewest && given.replace(UNSEEN, '') === given.replaceAll('\n', '')); // prettier-ignore
+const line = lines(LIMITS.line);
+const column = record(
+  {
+    kind: oneOf(Object.keys(units) as KindName[]),
+    label: line,
+    values: list(number(-Number.MAX_VALUE, Number.MAX_VALUE), LIMITS.values, 2),
+  },
+  { empty: whole(0, LIMITS.values) },
+);
+const curve = also(
+  record({ caption: line, columns: list(column, 6, 2) }, { as: oneOf(['bars']), below: whole(1, 5) }),
+  ({ columns, below = 1 }) =>
+    below < columns.length && columns.every(({ values }) => values.length === columns[0]!.values.length),
+  'its columns can be of one length.',
+);
+const asked = {
+  prompt: lines(LIMITS.prompt, 1),
+  ask: line,
+  marks: number(Number.MIN_VALUE, LIMITS.marks),
+};
+const lettered = { ...asked, lines: list(line, LIMITS.lines, 2) };
+const question = kindOf('form', {
+  number: record(asked, { curve }),
+  choice: record(lettered),
+  order: record(lettered),
+});
+const sealed = record({
+  id: written(ID),
+  title: lines(LIMITS.title),
+  minutes: whole(0, LIMITS.minutes),
+  to: written(PUBLIC_KEY),
+  versions: also(
+    list(
+      record({ version: whole(1, LIMITS.versions), questions: list(question, LIMITS.questions, 1) }),
+      LIMITS.versions,
+      1,
+    ),
+    (versions) => new Set(versions.map(({ version }) => version)).size === versions.length,
+    'each version can be there once.',
+  ),
+  seal: text(LIMITS.seal, (given) => SEAL.test(given)),
+});
 
 /** Reads a sealed sheet; a sentence when it is damaged. */
-export function readSealed(text: string): SealedSheet | string {
+export function readSealed(given: string): SealedSheet | string {
   const damaged = 'This sealed sheet is damaged; ask whoever sent it to send it once more.';
-  if (text.length > LONGEST_SEALED) return damaged;
-  let of: Readonly<Record<string, unknown>>;
-  try {
-    of = recordOf(JSON.parse(text));
-  } catch {
-    return damaged;
-  }
-  const { id, title, minutes, to, versions, seal } = of;
-  if (of['format'] !== SEALED_FORMAT) return 'This is no sealed sheet.';
+  const of = jsonIn(given, LONGEST_SEALED);
+  if (of === undefined) return damaged;
+  if (!isData(of) || of['format'] !== SEALED_FORMAT) return 'This is no sealed sheet.';
   if (of['version'] !== VERSION) return 'This sealed sheet was made by a newer handbook. Bring this handbook up to date, and open it again.'; // prettier-ignore
-  const isSound =
-    typeof id === 'string' && ID.test(id) &&
-    isText(title, LIMITS.title) &&
-    isWhole(minutes, 0, LIMITS.minutes) &&
-    typeof to === 'string' && PUBLIC_KEY.test(to) &&
-    typeof seal === 'string' && seal.length <= LIMITS.seal && SEAL.test(seal) &&
-    Array.isArray(versions) && versions.length >= 1 && versions.length <= LIMITS.versions; // prettier-ignore
-  if (!isSound) return damaged;
-  const read: SealedVersion[] = [];
-  for (const each of versions) {
-    const { version, questions } = recordOf(each);
-    if (!isWhole(version, 1, LIMITS.versions) || read.some((other) => other.version === version))
-      return damaged;
-    if (!Array.isArray(questions) || questions.length < 1 || questions.length > LIMITS.questions)
-      return damaged;
-    const found = questions.map(questionRead);
-    if (found.includes(undefined)) return damaged;
-    read.push({ version, questions: found.filter((question) => question !== undefined) });
-  }
-  return { id, title, minutes, to, versions: read, seal };
+  return quietly<SealedSheet>(sealed, of) ?? damaged;
 }
 
 /** One version of it alone, for a link of its own. */
@@ -175,33 +153,34 @@ export const onlyVersion = (sheet: SealedSheet, version: number): SealedSheet =>
 export const sourceText = (source: SealedSource): string =>
   JSON.stringify({ format: SOURCE_FORMAT, version: VERSION, ...source });
 
+const minutes = whole(0, LIMITS.minutes);
+const passMark = whole(0, LIMITS.pass);
+const rules = record({ minutes, passMark });
+
 /** Rules as a trainer typed them, an empty field for none; a sentence where one is none. */
-export function rulesTyped(minutes: string, passMark: string): SealedRules | string {
-  const [time, pass] = [minutes, passMark].map((text) => (text.trim() === '' ? 0 : Number(text.trim())));
-  if (!isWhole(time, 0, LIMITS.minutes)) return `The time is a whole number of minutes, at most ${LIMITS.minutes}.`;
-  if (!isWhole(pass, 0, LIMITS.pass)) return `The pass mark is a whole number of per cent, at most ${LIMITS.pass}.`;
-  return { minutes: time, passMark: pass };
+export function rulesTyped(...typed: readonly [minutes: string, passMark: string]): SealedRules | string {
+  const [time, pass] = typed.map((each) => (each.trim() === '' ? 0 : Number(each.trim())));
+  if (quietly(minutes, time) === undefined) return `The time is a whole number of minutes, at most ${LIMITS.minutes}.`;
+  if (quietly(passMark, pass) === undefined) return `The pass mark is a whole number of per cent, at most ${LIMITS.pass}.`;
+  return { minutes: time!, passMark: pass! };
 } // prettier-ignore
 
 /** Reads what a seal held; a sentence when it is damaged. The sheet in it goes through its own reader. */
-export function readSource(text: string): SealedSource | string {
+export function readSource(given: string): SealedSource | string {
   const damaged = 'What is in the seal of this sheet cannot be read.';
-  try {
-    const of = recordOf(JSON.parse(text));
-    const { own, link } = recordOf(of['sheet']);
-    const seen = Object.entries(recordOf(of['seen']));
-    if (of['format'] !== SOURCE_FORMAT || of['version'] !== VERSION || seen.length > LIMITS.versions)
-      return damaged;
-    if (!seen.every(([version, code]) => /^[1-9]\d?$/.test(version) && typeof code === 'string' && CODE.test(code))) return damaged; // prettier-ignore
-    const { minutes, passMark } = recordOf(of['rules']);
-    if (of['rules'] !== undefined && !(isWhole(minutes, 0, LIMITS.minutes) && isWhole(passMark, 0, LIMITS.pass))) return damaged; // prettier-ignore
-    const rest = {
-      seen: Object.fromEntries(seen) as Readonly<Record<string, string>>,
-      ...(of['rules'] === undefined ? {} : { rules: { minutes, passMark } as SealedRules }),
-    };
-    if (typeof own === 'string' && link === undefined) return { sheet: { own }, ...rest };
-    return typeof link === 'string' && own === undefined ? { sheet: { link }, ...rest } : damaged;
-  } catch {
+  const of = jsonIn(given);
+  if (!isData(of) || of['format'] !== SOURCE_FORMAT || of['version'] !== VERSION) return damaged;
+  const said = own(of, 'sheet');
+  const { own: ownSheet, link } = isData(said) ? said : {};
+  const sheet =
+    typeof ownSheet === 'string' && link === undefined
+      ? { own: ownSheet }
+      : typeof link === 'string' && ownSheet === undefined
+        ? { link }
+        : undefined;
+  const seen = entriesIn(own(of, 'seen'), /^[1-9]\d?$/, written(CODE));
+  const set = of['rules'] === undefined ? undefined : quietly(rules, of['rules']);
+  if (!sheet || seen.lost > 0 || seen.sound.length > LIMITS.versions || (of['rules'] !== undefined && !set))
     return damaged;
-  }
+  return { sheet, seen: Object.fromEntries(seen.sound), ...(set && { rules: set }) };
 }

@@ -1,8 +1,9 @@
 // The part “bottles”: what a house bottles beside its own bottle, with sizes, strengths and shares.
-import { allowed, wasGiven } from '../../core/format.ts';
+import { isData, own } from '../../core/reading/data.ts';
+import { allowed } from '../../core/format.ts';
 import type { KindName } from '../../core/kinds.ts';
 import type { Bottle } from '../../core/line/bottles.ts';
-import { shown } from '../../core/shown.ts';
+import { shown, wasGiven } from '../../core/shown.ts';
 import { numberFigures } from '../figures.ts';
 import type { HousePart } from './part.ts';
 
@@ -19,17 +20,16 @@ export const bottleColumns = {
 const columns = Object.entries(bottleColumns);
 
 /** A bottle, or the sentence that says what is wrong with it. */
-function readBottle(data: unknown): Bottle | string {
-  if (typeof data !== 'object' || data === null || Array.isArray(data)) return 'this is no bottle.';
-  const row = data as Readonly<Record<string, unknown>>;
+function readBottle(row: unknown): Bottle | string {
+  if (!isData(row)) return 'this is no bottle.';
   const strange = Object.keys(row).find((key) => !Object.hasOwn(bottleColumns, key));
   if (strange !== undefined) return `“${shown(strange)}” is nothing that is known of a bottle.`;
   for (const [name, { label, kind, range }] of columns) {
-    const value = Object.hasOwn(row, name) ? row[name] : undefined;
+    const value = own(row, name);
     if (!(typeof value === 'number' && value >= range[0] && value <= range[1]))
       return wasGiven(label, value, allowed(kind, range));
   }
-  return Object.fromEntries(columns.map(([name]) => [name, row[name] === 0 ? 0 : row[name]])) as unknown as Bottle;
+  return Object.fromEntries(columns.map(([name]) => [name, own(row, name)])) as unknown as Bottle;
 } // prettier-ignore
 
 export const bottlesPart: HousePart<readonly Bottle[]> = {

@@ -1,7 +1,7 @@
 // The part “dates”: the house as it was on earlier days, each version with its day, a name, its figures and what was known of them.
-import { wasGiven } from '../../core/format.ts';
+import { isData } from '../../core/reading/data.ts';
 import type { House } from '../../core/line/house.ts';
-import { shown, UNSEEN } from '../../core/shown.ts';
+import { UNSEEN, shown, wasGiven } from '../../core/shown.ts';
 import { problemOf } from '../codec.ts';
 import { few } from '../few.ts';
 import { builtInHouse, figureNames } from '../figures.ts';
@@ -22,9 +22,6 @@ export const LONGEST_NAME = 40; // characters
 const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
 const SEEN = /[\p{L}\p{N}\p{P}\p{S}]/u;
 const HEAPED = /\p{M}{4}/u; // more marks on one letter would be drawn over the lines around it
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** Days of a month, in the calendar of every year since 1582. */
 const daysOf = (year: number, month: number): number =>
@@ -57,9 +54,9 @@ const keys = ['day', 'name', 'figures', 'known'];
  * value, as in a house's text, and one that cannot be is told of.
  */
 function readVersion(data: unknown, where: string, tell: (problem: string) => void): Version | undefined {
-  if (!isRecord(data)) return void tell(`${where}: this is no version of a house.`);
+  if (!isData(data)) return void tell(`${where}: this is no version of a house.`);
   const { day, name, figures, known } = data;
-  const wrong = dayProblem(day) ?? versionNameProblem(name) ?? (isRecord(figures) ? undefined : 'it has no figures.'); // prettier-ignore
+  const wrong = dayProblem(day) ?? versionNameProblem(name) ?? (isData(figures) ? undefined : 'it has no figures.'); // prettier-ignore
   if (wrong !== undefined) return void tell(`${where}: ${wrong}`);
   const given = figures as Readonly<Record<string, unknown>>;
   const sound = figureNames.filter((figure) => {

@@ -1,6 +1,7 @@
 // The part “facts”: what a house says of itself beside its figures. Read strictly; what cannot be used is told of by its label.
-import { allowed, wasGiven } from '../../core/format.ts';
-import { shown, UNSEEN } from '../../core/shown.ts';
+import { isData } from '../../core/reading/data.ts';
+import { allowed } from '../../core/format.ts';
+import { UNSEEN, shown, wasGiven } from '../../core/shown.ts';
 import { factIds, factKind, isFactId, type Fact, type FactId, type Facts } from '../facts.ts';
 import { few } from '../few.ts';
 import type { HousePart } from './part.ts';
@@ -8,9 +9,6 @@ import type { HousePart } from './part.ts';
 export const MOST_WORDS = 300; // characters of what a house says of one fact
 const SEEN = /[\p{L}\p{N}]/u;
 const HEAPED = /\p{M}{4}/u; // more marks on one letter would be drawn over the lines around it
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** Words as they are kept: on one line, without spaces around them. */
 export const plainWords = (text: string): string => text.replace(/\s+/g, ' ').trim();
@@ -46,7 +44,7 @@ const checks = { is: choiceProblem, words: wordsProblem } as const;
 
 /** Reads one fact; undefined when nothing of it can be used. */
 function readFact(id: FactId, data: unknown, tell: (problem: string) => void): Fact | undefined {
-  if (!isRecord(data)) return void tell(wasGiven(factKind(id).label, data, 'this is no fact.'));
+  if (!isData(data)) return void tell(wasGiven(factKind(id).label, data, 'this is no fact.'));
   const strange = Object.keys(data).filter((key) => !Object.hasOwn(checks, key));
   strange.forEach((key) => tell(`${factKind(id).label}: “${shown(key)}” is nothing that a fact holds.`));
   const sound = (Object.keys(checks) as (keyof typeof checks)[]).filter((key) => {
@@ -64,7 +62,7 @@ export const factsPart: HousePart<Facts> = {
   title: 'Fact sheet',
   empty: {},
   read(data) {
-    if (!isRecord(data)) return { value: {}, problems: ['Fact sheet: this is no fact sheet.'] };
+    if (!isData(data)) return { value: {}, problems: ['Fact sheet: this is no fact sheet.'] };
     const problems: string[] = [];
     const tell = (problem: string) => void problems.push(problem);
     Object.keys(data)

@@ -1,4 +1,5 @@
 // What is known of a house: which figures its reader has given, and how each is known; and what was counted beside what is computed.
+import { isData } from '../../core/reading/data.ts';
 import { foreshotsCount } from '../../core/distilling/foreshots.ts';
 import { figureTable, headOf, type FigureId } from '../../core/figures/index.ts';
 import { countedIds, usualWay, waysKept, waysToKnow, type Way } from '../../core/figures/standing.ts';
@@ -20,7 +21,7 @@ export const nothingKnown: Known = { given: {}, counted: {} };
 
 /** The entries of a record in a text; of anything else none. */
 const entriesOf = (data: unknown): readonly (readonly [string, unknown])[] =>
-  typeof data === 'object' && data !== null && !Array.isArray(data) ? Object.entries(data) : [];
+  isData(data) ? Object.entries(data) : [];
 
 const isCounted = (id: string): id is FigureId => (countedIds as readonly string[]).includes(id);
 
@@ -47,9 +48,9 @@ export const knownPart: HousePart<Known> = {
   title: 'What is known',
   empty: nothingKnown,
   read(data) {
-    if (typeof data !== 'object' || data === null || Array.isArray(data))
+    if (!isData(data))
       return { value: nothingKnown, problems: ['What is known of the house cannot be read.'] };
-    const { given, counted, ...others } = data as Record<string, unknown>;
+    const { given, counted, ...others } = data;
     const problems: string[] = Object.keys(others).map((key) => `What is known: “${shown(key)}” is nothing that it holds.`); // prettier-ignore
     const sound = (entries: readonly (readonly [string, unknown])[], problemOf: typeof countProblem) =>
       Object.fromEntries(

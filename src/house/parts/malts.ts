@@ -1,8 +1,9 @@
 // The part “malts”: the grists that a house mashes, each of one malt or of several, and the weeks of the year for each.
-import { allowed, wasGiven } from '../../core/format.ts';
+import { isData } from '../../core/reading/data.ts';
+import { allowed } from '../../core/format.ts';
 import type { KindName } from '../../core/kinds.ts';
 import { bases, type Basis, type Campaign, type Malt } from '../../core/malting/grist.ts';
-import { shown, UNSEEN } from '../../core/shown.ts';
+import { UNSEEN, shown, wasGiven } from '../../core/shown.ts';
 import { numberFigures } from '../figures.ts';
 import type { HousePart } from './part.ts';
 
@@ -35,8 +36,6 @@ export const maltColumns = {
 export const finalGravityField = numberFigures.finalGravity;
 const columns = Object.entries(maltColumns);
 
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
 
 /** What is wrong with the final gravity of a grist, or nothing; it need not be given. */
@@ -49,7 +48,7 @@ function gravityProblem(value: unknown): string | undefined {
 
 /** A malt, or the sentence that says what is wrong with it. */
 function readMalt(data: unknown): Malt | string {
-  if (!isRecord(data)) return 'this is no malt.';
+  if (!isData(data)) return 'this is no malt.';
   for (const [name, { label, kind, range }] of columns) {
     const value = data[name];
     if (!(typeof value === 'number' && value >= range[0] && value <= range[1]))
@@ -72,7 +71,7 @@ export const malts: HousePart<Malts> = {
   title: 'Malts of the year',
   empty: { basis: 'as-is', campaigns: [] },
   read(data) {
-    if (!isRecord(data)) return { value: malts.empty, problems: ['Malts of the year: this is no list.'] };
+    if (!isData(data)) return { value: malts.empty, problems: ['Malts of the year: this is no list.'] };
     const problems: string[] = [];
     const given = data['basis'];
     const isBasis = typeof given === 'string' && Object.hasOwn(bases, given);
@@ -87,7 +86,7 @@ export const malts: HousePart<Malts> = {
     if (strange.length > 0)
       problems.push(wasGiven('Malts of the year', strange[0], 'there is no such thing in it.'));
     const campaigns = list.slice(0, MOST_CAMPAIGNS).flatMap((each, i): NamedCampaign[] => {
-      const { name, weeks, malts: grist, finalGravity } = isRecord(each) ? each : {};
+      const { name, weeks, malts: grist, finalGravity } = isData(each) ? each : {};
       const where = `Grist ${i + 1}${typeof name === 'string' && name !== '' ? ` (“${shown(name)}”)` : ''}`;
       const rows = listOf(grist).slice(0, MOST_MALTS).map(readMalt);
       const wrong =

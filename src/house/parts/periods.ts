@@ -1,4 +1,5 @@
 // The part “periods”: how the house works through its week, and the periods of its stillhouse. Read strictly; what cannot be used is told of.
+import { isData, own } from '../../core/reading/data.ts';
 import { formatNumber } from '../../core/format.ts';
 import { gravity, kilograms, litres20, strength, type Spirit } from '../../core/quantity.ts';
 import { shown } from '../../core/shown.ts';
@@ -36,11 +37,6 @@ export const freshPeriod = (
   spiritMade: nothing,
   spiritSent: nothing,
 });
-
-type Data = Readonly<Record<string, unknown>>;
-const isData = (data: unknown): data is Data =>
-  typeof data === 'object' && data !== null && !Array.isArray(data);
-const own = (data: Data, key: string): unknown => (Object.hasOwn(data, key) ? data[key] : undefined);
 
 export const numbers = {
   malt: ['the malt', 0, MOST_MALT, 'kg'],

@@ -1,4 +1,5 @@
 // The part “plant”: the vessels of a house, read strictly. A vessel that cannot be is left out, and told of by its name.
+import { isData, own } from '../../core/reading/data.ts';
 import { formatNumber } from '../../core/format.ts';
 import { kinds } from '../../core/kinds.ts';
 import {
@@ -40,15 +41,6 @@ export const emptyPlant: Plant = {
   strongFeintsEnd: 40,
   runAgain: 50,
   usual: ['shortFermentation', 'weekendFermentation'],
-};
-
-type Data = Readonly<Record<string, unknown>>;
-const isData = (data: unknown): data is Data =>
-  typeof data === 'object' && data !== null && !Array.isArray(data);
-/** A value of its own; −0 is 0, as a text writes it. */
-const own = (data: Data, key: string): unknown => {
-  const value = Object.hasOwn(data, key) ? data[key] : undefined;
-  return value === 0 ? 0 : value;
 };
 
 const withUnit = (value: unknown, { kind, step }: VesselField) => {

@@ -1,6 +1,7 @@
 // The part “stock”: the register of casks by group, and what is known of casks and spirit that it does not list.
-import { allowed, wasGiven } from '../../core/format.ts';
-import { shown } from '../../core/shown.ts';
+import { isData } from '../../core/reading/data.ts';
+import { allowed } from '../../core/format.ts';
+import { shown, wasGiven } from '../../core/shown.ts';
 import type { Unlisted } from '../../core/stock/counted.ts';
 import type { CaskGroup } from '../../core/stock/group.ts';
 import { readGroup, type Fault } from '../../core/stock/read-group.ts';
@@ -57,15 +58,12 @@ export function rowProblem(row: number, name: unknown, faults: readonly Pick<Fau
   return `Row ${row}${called}: ${faults[0]!.says}${more}`;
 }
 
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
 export const stock: HousePart<Stock> = {
   id: 'stock',
   title: 'Casks in store',
   empty: { groups: [] },
   read(data) {
-    if (!isRecord(data)) return { value: stock.empty, problems: ['Casks in store: this is no register.'] };
+    if (!isData(data)) return { value: stock.empty, problems: ['Casks in store: this is no register.'] };
     const problems: string[] = [];
     const sound = besideNames.filter((name) => {
       const problem = data[name] === undefined ? undefined : besideProblem(name, data[name]);
@@ -81,9 +79,9 @@ export const stock: HousePart<Stock> = {
     if (rows.length > MOST_GROUPS)
       problems.push(`The register has ${rows.length} groups; it keeps the first ${MOST_GROUPS}.`);
     const groups = rows.slice(0, MOST_GROUPS).flatMap((row, i) => {
-      const read = readGroup(isRecord(row) ? row : {}, beside.opened);
+      const read = readGroup(isData(row) ? row : {}, beside.opened);
       if ('group' in read) return [read.group];
-      problems.push(rowProblem(i + 1, isRecord(row) ? row['name'] : undefined, read.faults));
+      problems.push(rowProblem(i + 1, isData(row) ? row['name'] : undefined, read.faults));
       return [];
     });
     return { value: { ...beside, groups }, problems: few(problems) };

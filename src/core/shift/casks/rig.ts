@@ -2,7 +2,7 @@
 import { bottleSpirit } from '../../maturing/bottling.ts';
 import { followCask, lossInStore, MOST_LOSS, type CaskPlan } from '../../maturing/cask.ts';
 import { afterFirstDrink } from '../../maturing/to-bottle.ts';
-import { count, litres20, percent, years, type Quantity, type Spirit } from '../../quantity.ts';
+import { count, litres20, percent, quantity, years, type Quantity, type Spirit } from '../../quantity.ts';
 import { refuse, type Refusal } from '../../refusal.ts';
 import { portionOf, type Amounts } from '../../spirit/amounts.ts';
 
@@ -59,7 +59,7 @@ export function planOf(setup: CasksSetup, store: StoreOf): CaskPlan {
   return {
     volume: afterFirstDrink(filling.volume, indrink),
     strength: filling.strength,
-    cask: { size: filling.volume as number as Quantity<'volume'> },
+    cask: { size: quantity('volume', filling.volume) },
     store: { alcoholLoss, steadyHumidity, humidity: store.humidity, temperature: store.temperature, measuredAt: foundAt }, // prettier-ignore
     years: years(LONGEST),
   };

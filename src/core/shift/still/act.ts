@@ -5,6 +5,7 @@ import { atSafe, type Rig } from './rig.ts';
 import { isHazy, sampleOf } from './samples.ts';
 import { beginShift, type Spout, type ShiftState } from './state.ts';
 import { litresOver, stepShift } from './step.ts';
+import { isRefusal } from '../../refusal.ts';
 
 export const valves = ['charging', 'air', 'manhole'] as const;
 export type Valve = (typeof valves)[number];
@@ -76,7 +77,7 @@ export function act(rig: Rig, state: ShiftState, action: Action): Acted {
       return turnSpout(rig, state, action.to);
     case 'read': {
       const sample = sampleOf(rig, state);
-      if ('refused' in sample) return { state, says: sample.refused };
+      if (isRefusal(sample)) return { state, says: sample.refused };
       const { read, corrected } = action;
       const reading = { step: state.step, read, corrected, stood: sample.stands, was: sample.was, temperature: sample.temperature }; // prettier-ignore
       return { state: { ...state, readings: [...state.readings, reading] }, says: 'The reading is in the log.' }; // prettier-ignore

@@ -5,7 +5,7 @@ import { runStill } from '../../distilling/run.ts';
 import { stillCurve, strengthOfVapour, type StillCurve } from '../../distilling/still.ts';
 import { celsius, kilopascals, litres20, moleFraction, strength, type Portion, type Quantity, type Spirit } from '../../quantity.ts'; // prettier-ignore
 import { formatNumber } from '../../format.ts';
-import { refuse, type Refusal } from '../../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../../refusal.ts';
 import { amountsOf, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
 import { vapourOver } from '../../vapour/equilibrium.ts';
 import { condenserFor, type Condenser } from './condenser.ts';
@@ -91,11 +91,11 @@ export function rigFor(setup: ShiftSetup, events: ShiftEvents): Rig | Refusal {
   const setting = { reflux, pressure };
   const charge = amountsOf(setup.charge);
   const parts = cutAmounts(charge, setting, cuts);
-  if ('refused' in parts) return parts;
+  if (isRefusal(parts)) return parts;
   const run = runStill({ charge: setup.charge, reflux, pressure, until: cuts.feints });
-  if ('refused' in run) return run;
+  if (isRefusal(run)) return run;
   const heat = heatOfRun(run, celsius(FILLED));
-  if ('refused' in heat) return heat;
+  if (isRefusal(heat)) return heat;
 
   const seconds = 3600 * (setup.hours - ENDS);
   const needed = (1000 * (heat.heatUp + heat.boilOff)) / seconds; // kW

@@ -1,7 +1,7 @@
 // What is done at a mash tun, and what comes of it: each action changes the shift, or is refused with the reason.
 import { formatNumber as n } from '../../format.ts';
 import { kilograms } from '../../quantity.ts';
-import { refuse, type Refusal } from '../../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../../refusal.ts';
 import { asWort } from '../../mashing/waters.ts';
 import { goneWrong, isMark, refusedAsWrong, type Acted as Any, type Course, type Note, type Read } from '../course.ts'; // prettier-ignore
 import { jarOf, type GravitySample } from '../gravity-jar.ts';
@@ -36,7 +36,7 @@ export const isLiquor = (to: number): boolean =>
 export function wortOf({ water, extract }: Pool): { readonly volume: number; readonly gravity: number } {
   if (water <= 0) return { volume: 0, gravity: 1 };
   const wort = asWort({ water: kilograms(water), extract: kilograms(extract) });
-  return 'refused' in wort ? { volume: 0, gravity: 1 } : wort;
+  return isRefusal(wort) ? { volume: 0, gravity: 1 } : wort;
 }
 
 /** A jar of what has been collected. Refuses while nothing has. */
@@ -154,7 +154,7 @@ export function act(rig: Rig, state: TunState, action: Action): Acted {
         : { state, says: 'Nobody asks.' };
     case 'read': {
       const sample = sampleOf(rig, state);
-      if ('refused' in sample) return { state, says: sample.refused };
+      if (isRefusal(sample)) return { state, says: sample.refused };
       const { read, corrected } = action;
       const reading = {
         step: state.step,

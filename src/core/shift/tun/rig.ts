@@ -4,7 +4,7 @@ import { mashTemperature, strikeTemperature, type MashIn } from '../../mashing/s
 import { asWort, drainWaters, together, type Bed, type Liquid } from '../../mashing/waters.ts';
 import { bracketedRoot } from '../../numerics/root.ts';
 import { celsius, kilograms, litres, litresPerKilogram, type Quantity } from '../../quantity.ts';
-import { refuse, type Refusal } from '../../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../../refusal.ts';
 
 export const STEP = 0.5; // min of the run in one step
 export const MASHES_IN = 15; // min for the grist and the first water; common practice, no source
@@ -76,21 +76,21 @@ export function rigFor(setup: TunSetup, events: TunEvents): Rig | Refusal {
     );
   const wortOf = (second: number) => {
     const all = drained(second);
-    return 'refused' in all ? all : asWort(together(all.runoffs.slice(0, 2)));
+    return isRefusal(all) ? all : asWort(together(all.runoffs.slice(0, 2)));
   };
   const [least, most] = [wortOf(LEAST), wortOf(MOST)];
-  if ('refused' in least) return least;
-  if ('refused' in most) return most;
+  if (isRefusal(least)) return least;
+  if (isRefusal(most)) return most;
   if (!(least.volume < setup.collects && most.volume > setup.collects))
     return refuse(`With its first water the house does not come to its ${Math.round(setup.collects)} L of wort by a second water.`); // prettier-ignore
   const second = bracketedRoot((each) => {
     const wort = wortOf(each);
-    return 'refused' in wort ? -1 : wort.volume - setup.collects;
+    return isRefusal(wort) ? -1 : wort.volume - setup.collects;
   }, LEAST, MOST); // prettier-ignore
   const all = drained(second);
   const wort = wortOf(second);
-  if ('refused' in all) return all;
-  if ('refused' in wort) return wort;
+  if (isRefusal(all)) return all;
+  if (isRefusal(wort)) return wort;
   const kg = (per: number, at: Quantity<'temperature'>) => massOfWater(litres(bed.malt * per), at);
   const [first] = all.runoffs;
   const firstRun = first!.water + first!.extract;

@@ -2,7 +2,7 @@
 import { formatNumber as n } from '../../format.ts';
 import { goneWrong, isMark, lastOf, refusedAsWrong, type Acted as Any, type Course, type Note, type Read } from '../course.ts'; // prettier-ignore
 import { jarOf, type GravitySample } from '../gravity-jar.ts';
-import { refuse, type Refusal } from '../../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../../refusal.ts';
 import { chargerFree, DOSE_MARK, LIMIT, STEP, type Rig } from './rig.ts';
 import { begin, type WashbackState } from './state.ts';
 import { gravityAt, hourOf, step } from './step.ts';
@@ -154,7 +154,7 @@ export function act(rig: Rig, state: WashbackState, action: Action): Acted {
         : { state, says: 'Nobody asks.' };
     case 'read': {
       const sample = sampleOf(rig, state);
-      if ('refused' in sample) return { state, says: sample.refused };
+      if (isRefusal(sample)) return { state, says: sample.refused };
       const { read, corrected } = action;
       const reading = {
         step: state.step,

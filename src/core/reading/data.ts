@@ -1,0 +1,22 @@
+// What a text from a link, a file or storage says in JSON, before it is known what it is.
+
+export type Data = Readonly<Record<string, unknown>>;
+
+/** True of a record: neither a list nor nothing. */
+export const isData = (given: unknown): given is Data =>
+  typeof given === 'object' && given !== null && !Array.isArray(given);
+
+/** A value of a record's own, not of its prototype; −0 is 0, as a text writes it. */
+export function own(data: Data, key: string): unknown {
+  const value = Object.hasOwn(data, key) ? data[key] : undefined;
+  return value === 0 ? 0 : value;
+}
+
+/** What a text says; undefined where it is longer than `most` characters, or no JSON. */
+export function jsonIn(text: string, most = Infinity): unknown {
+  try {
+    return text.length > most ? undefined : JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,105 @@
+// Readers for what came from a link, a file or storage: each gives what can be used, or tells why it cannot be.
+import { wasGiven } from '../shown.ts';
+import { isData, own } from './data.ts';
+
+/** Takes a sentence that names the field, what was given and what it can be. */
+export type Tell = (problem: string) => void;
+/** Reads one thing, called `what` in a sentence; undefined, and told of, where it is not what it can be. */
+export type Reader<T> = (given: unknown, what: string, tell: Tell) => T | undefined;
+/** What a reader reads. */
+export type Read<R> = R extends Reader<infer T> ? T : never;
+
+/** Reads without a word what is told of in one sentence for all of it. */
+export const quietly = <T>(read: Reader<T>, given: unknown): T | undefined => read(given, '', () => undefined); // prettier-ignore
+
+/** Reads what passes a test; a sentence ends in what it `can` be. */
+export const only =
+  <T>(is: (given: unknown) => boolean, can: string): Reader<T> =>
+  (given, what, tell) =>
+    is(given) ? (given as T) : void tell(wasGiven(what, given, can));
+
+/** A number from `low` to `high`; −0 is 0, as a text writes it. */
+export const number =
+  (low: number, high: number, can = `it can be from ${low} to ${high}.`): Reader<number> =>
+  (given, what, tell) =>
+    typeof given === 'number' && given >= low && given <= high
+      ? given || 0
+      : void tell(wasGiven(what, given, can));
+
+export const whole = (low: number, high: number) =>
+  also(number(low, high), Number.isInteger, `it can be a whole number from ${low} to ${high}.`);
+
+/** A text of so many characters at most that passes a test. */
+export const text = (
+  most: number,
+  may = (_: string) => true,
+  can = `it can have up to ${most} characters.`,
+) => only<string>((given) => typeof given === 'string' && given.length <= most && may(given), can);
+
+/** A text of one form. */
+export const written = (form: RegExp, can = 'it is written otherwise.') =>
+  text(Infinity, (given) => form.test(given), can);
+
+export const oneOf = <const T>(those: readonly T[]) =>
+  only<T>((given) => those.includes(given as T), `it can be ${those.join(', ')}.`);
+
+/** What one reader reads, if it passes a test besides. */
+export const also =
+  <T>(read: Reader<T>, is: (value: T) => boolean, can: string): Reader<T> =>
+  (given, what, tell) => {
+    const value = read(given, what, tell);
+    return value === undefined || is(value) ? value : void tell(wasGiven(what, given, can));
+  };
+
+/** A list of `fewest` to `most` things, each of which can be read. */
+export const list =
+  <T>(each: Reader<T>, most: number, fewest = 0): Reader<readonly T[]> =>
+  (given, what, tell) => {
+    if (!Array.isArray(given) || given.length < fewest || given.length > most)
+      return void tell(wasGiven(what, given, `it can be a list of ${fewest} to ${most}.`));
+    const read = given.map((one, i) => each(one, `${what} ${i + 1}`, tell));
+    return read.includes(undefined) ? undefined : (read as readonly T[]);
+  };
+
+type Fields = Readonly<Record<string, Reader<unknown>>>;
+/** What a record of these fields reads to. */
+export type Whole<F extends Fields, B extends Fields> = { readonly [K in keyof F]: Read<F[K]> } & {
+  readonly [K in keyof B]?: Read<B[K]>;
+};
+
+/** A record with all of these fields, and those `besides` that it has; what else it carries is left out. */
+export const record =
+  <F extends Fields, B extends Fields = Record<never, never>>(fields: F, besides?: B): Reader<Whole<F, B>> =>
+  (given, what, tell) => {
+    if (!isData(given)) return void tell(wasGiven(what, given, 'it can be a record.'));
+    const has = Object.entries(besides ?? {}).filter(([name]) => Object.hasOwn(given, name));
+    const read = [...Object.entries(fields), ...has].map(([name, field]) => [name, field(own(given, name), what === '' ? name : `${what}, ${name}`, tell)]); // prettier-ignore
+    return read.some(([, value]) => value === undefined) ? undefined : (Object.fromEntries(read) as Whole<F, B>); // prettier-ignore
+  };
+
+type Kinds = Readonly<Record<string, Reader<object>>>;
+/** What a record of one of these kinds reads to: the kind itself is its field `by`. */
+type OneKind<B extends string, K extends Kinds> = {
+  [N in keyof K]: Read<K[N]> & { readonly [F in B]: N };
+}[keyof K];
+
+/** A record of one of several kinds, which its own field `by` names. */
+export const kindOf =
+  <B extends string, K extends Kinds>(by: B, kinds: K): Reader<OneKind<B, K>> =>
+  (given, what, tell) => {
+    const kind = isData(given) ? own(given, by) : undefined;
+    if (typeof kind !== 'string' || !Object.hasOwn(kinds, kind))
+      return void tell(wasGiven(what, kind, `it can be ${Object.keys(kinds).join(', ')}.`));
+    const read = kinds[kind]!(given, what, tell);
+    return read && ({ [by]: kind, ...read } as OneKind<B, K>);
+  };
+
+/** Everything under a key of some form, as far as it can be read, and how many of its entries cannot be. */
+export function entriesIn<T>(given: unknown, key: RegExp, each: Reader<T>) {
+  const all = isData(given) ? Object.entries(given) : [];
+  const sound = all.flatMap(([name, value]): [string, T][] => {
+    const read = key.test(name) ? quietly(each, value) : undefined;
+    return read === undefined ? [] : [[name, read]];
+  });
+  return { sound, lost: all.length - sound.length };
+}
