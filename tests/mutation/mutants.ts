@@ -47,6 +47,7 @@ rmSync(lines, { force: true });
 process.env['MUTANTS_DRAWN'] = drawnFile;
 process.env['MUTANTS_LINES'] = lines;
 process.env['MUTANTS_TESTS'] = values.tests;
+process.env['SEEDS'] ??= '8'; // draws of each kind of question
 console.log(`${drawn.length} drawn of ${mutants.length} mutants; verdicts come in ${lines}`);
 
 await new Stryker({

@@ -14,7 +14,7 @@ class QuickFirst extends BaseSequencer {
 const LONG = [
   'asking/{strangers,entries}',
   'walk/{cut,stale}',
-  'exercises/{kinds,worksheet}',
+  'exercises/worksheet',
   'core/{reconcile,thrice-quoted}',
   'talk/{script,left-out,paragraphs}',
   'calculators/calculators',
