@@ -3,6 +3,14 @@ import { expect, test } from 'vitest';
 import { amissIn, handedOut } from '../../src/exercises/handed-out.ts';
 import { decodeProgress, newsIn, practised, type Progress } from '../../src/exercises/progress.ts';
 import { MOST_ATTEMPTS, readResult, resultCode } from '../../src/exercises/result.ts';
+import {
+  handInInside,
+  handInText,
+  readHandIn,
+  readHandInText,
+  type HandIn,
+} from '../../src/exercises/sealed/hand-in.ts';
+import { after, nextKind } from '../../src/exercises/spacing.ts';
 import { readSheetLink, linkProblem } from '../../src/exercises/sheet-link.ts';
 
 const practice = (over: object) =>
@@ -99,4 +107,38 @@ test('versions go to as many names as there are, cut after sixty letters; the re
     'Twice in the list: Ann. No version is left for Ann: make the sheet with 4 versions.',
   );
   expect(amissIn(handedOut('Ann\nBob', 2))).toBe('');
+});
+
+test('a sealed hand-in: each of its parts at its limits and beyond them', () => {
+  const sound: HandIn = { sheet: 'abc', version: 99, name: 'n'.repeat(60), answers: Array.from({ length: 60 }, () => 'a'.repeat(200)), begun: 0, handedIn: 8.64e15, day: '2026-05-14', attempt: 35, seen: 'abcdefghij-_4567' };
+  const read = (over: object) => readHandIn(handInInside({ ...sound, ...over }), 'abc');
+  expect(read({})).toEqual(sound);
+  expect(read({ version: 1, attempt: 1, answers: [''], name: '' })).toMatchObject({ version: 1, attempt: 1, answers: [''], name: '' });
+  for (const over of [
+    { version: 0 }, { version: 100 }, { version: 1.5 }, { name: 'n'.repeat(61) }, { name: 'An\u200bn' }, { name: 7 },
+    { answers: [] }, { answers: Array.from({ length: 61 }, () => '') }, { answers: ['a'.repeat(201)] }, { answers: 'a' }, { answers: [7] },
+    { begun: -1 }, { begun: '0' }, { handedIn: 8.64e15 + 2 }, { day: '2026-13-01' }, { day: '2026-5-14' }, { day: ' 2026-05-14' }, { day: '2026-05-14 ' },
+    { attempt: 0 }, { attempt: 36 }, { attempt: 1.5 }, { seen: 'abcdefghijklmno' }, { seen: 'abcdefghijklmnopq' }, { seen: 'abcdefghijklmno.' },
+  ]) expect(read(over), JSON.stringify(over).slice(0, 60)).toBe('A hand-in opened, but what is in it cannot be read.');
+  expect(read({ sheet: 'abd' })).toMatch(/outside that it is of one sheet and inside of another/);
+  expect(readHandIn(JSON.stringify({ version: 2, handIn: sound }), 'abc')).toMatch(/cannot be read/);
+}); // prettier-ignore
+
+test('the text of a sealed hand-in: twelve signs of its sheet, a hundred to sixty thousand of its seal', () => {
+  const text = (sheet: number, seal: number) => readHandInText(handInText('a'.repeat(sheet), 'b'.repeat(seal)));
+  for (const seal of [100, 60_000]) expect(text(12, seal)).toEqual({ sheet: 'a'.repeat(12), seal: 'b'.repeat(seal) });
+  for (const [sheet, seal] of [[11, 100], [13, 100], [12, 99], [12, 60_001]] as const) expect(text(sheet, seal)).toMatch(/not a whole sealed hand-in/);
+  expect(readHandInText(`x${handInText('a'.repeat(12), 'b'.repeat(100))}`)).toMatch(/not a whole/);
+}); // prettier-ignore
+
+test('a kind waits for eight others and is asked twice in a sitting; when none may come, those asked longest ago do', () => {
+  const pool = 'abcdefghij'.split('');
+  const due = Object.fromEntries(pool.map((id) => [id, { box: 1, due: id === 'a' ? 1 : 5 }]));
+  expect(nextKind(pool, due, 9, [...'abcdefgh'])).toBe('i'); // seven others since a
+  expect(nextKind(pool, due, 9, [...'abcdefghi'])).toBe('a'); // eight
+  expect(nextKind(['a', 'b'], due, 9, [...'aab'])).toBe('a'); // both rest: a was asked longer ago
+  // A kind that was asked twice rests, though it waited for eight others.
+  expect(nextKind(pool, due, 9, ['a', 'a', ...'bcdefghi'])).toBe('j');
+  expect(after({ box: 1, due: 3 }, 'nearly', 10)).toEqual({ box: 1, due: 11 });
+  expect(after(undefined, 'nearly', 10)).toEqual({ box: 1, due: 11 });
 });
