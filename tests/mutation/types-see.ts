@@ -22,7 +22,12 @@ export function typesSee(mutants: readonly MutantResult[]): Set<MutantResult> {
   const texts = new Map<string, string>();
   let version = 0;
   const service = ts.createLanguageService({
-    ...ts.sys,
+    readFile: ts.sys.readFile,
+    fileExists: ts.sys.fileExists,
+    directoryExists: ts.sys.directoryExists,
+    getDirectories: ts.sys.getDirectories,
+    readDirectory: ts.sys.readDirectory,
+    getCurrentDirectory: ts.sys.getCurrentDirectory,
     getCompilationSettings: () => options,
     getScriptFileNames: () => files,
     getScriptVersion: (file) => (texts.has(file) ? String(version) : '0'),
