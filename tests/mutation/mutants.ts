@@ -6,13 +6,14 @@ import { parseArgs } from 'node:util';
 import { Stryker } from '@stryker-mutator/core';
 import { Instrumenter } from '@stryker-mutator/instrumenter';
 import { keyOf, placeOf } from './mutant.ts';
-import { tally } from './tally.ts';
+import { tally, unseenIn } from './tally.ts';
 
 const { values, positionals } = parseArgs({
   options: {
     sample: { type: 'string', default: '400' }, // how many are drawn of all that the folders hold
     seed: { type: 'string', default: '1' }, // another seed, other mutants
     tests: { type: 'string', default: '' }, // folders of tests that are run, as `core,house`; all of them if none is named
+    again: { type: 'boolean', default: false }, // tries those that an earlier run left unseen, with the long tests too
     whole: { type: 'boolean', default: false },
   },
   allowPositionals: true,
@@ -36,17 +37,20 @@ const { mutants } = await new Instrumenter(silent).instrument(files, {
   noHeader: false,
 });
 const lot = (key: string): string => createHash('sha256').update(`${values.seed} ${key}`).digest('hex');
+const unseen = values.again ? new Set(unseenIn(lines).map(keyOf)) : undefined;
 const drawn = mutants
   .map((mutant) => ({ mutant, lot: lot(keyOf(mutant)) }))
   .sort((a, b) => (a.lot < b.lot ? -1 : 1))
   .slice(0, values.whole ? mutants.length : Number(values.sample))
-  .map(({ mutant }) => mutant);
+  .map(({ mutant }) => mutant)
+  .filter((mutant) => unseen?.has(keyOf(mutant)) ?? true);
 mkdirSync(cache, { recursive: true });
 writeFileSync(drawnFile, JSON.stringify(drawn.map(keyOf)));
-rmSync(lines, { force: true });
+if (!values.again) rmSync(lines, { force: true });
 process.env['MUTANTS_DRAWN'] = drawnFile;
 process.env['MUTANTS_LINES'] = lines;
 process.env['MUTANTS_TESTS'] = values.tests;
+if (values.again) process.env['MUTANTS_LONG'] = 'too';
 process.env['SEEDS'] ??= '8'; // draws of each kind of question
 console.log(`${drawn.length} drawn of ${mutants.length} mutants; verdicts come in ${lines}`);
 

@@ -1,7 +1,7 @@
 // What Stryker asks of us: it tries the drawn mutants only, and each verdict is written down as it comes.
 import { appendFileSync, readFileSync } from 'node:fs';
 import { CheckStatus, type CheckResult, type Checker } from '@stryker-mutator/api/check';
-import type { Mutant, MutantResult } from '@stryker-mutator/api/core';
+import type { Mutant, MutantResult, Position } from '@stryker-mutator/api/core';
 import { declareClassPlugin, PluginKind } from '@stryker-mutator/api/plugin';
 import type { Reporter } from '@stryker-mutator/api/report';
 import { keyOf } from './mutant.ts';
@@ -23,10 +23,17 @@ class Drawn implements Checker {
   }
 }
 
+/** In a report lines and columns count from one, elsewhere from nought. */
+const fromNought = ({ line, column }: Position): Position => ({ line: line - 1, column: column - 1 });
+
 class Lines implements Reporter {
-  onMutantTested(mutant: Readonly<MutantResult>): void {
-    if (mutant.status !== 'CompileError')
-      appendFileSync(process.env['MUTANTS_LINES']!, `${JSON.stringify(mutant)}\n`);
+  onMutantTested({ fileName, location, replacement, status }: Readonly<MutantResult>): void {
+    const place = { start: fromNought(location.start), end: fromNought(location.end) };
+    if (status !== 'CompileError')
+      appendFileSync(
+        process.env['MUTANTS_LINES']!,
+        `${JSON.stringify({ fileName, location: place, replacement, status })}\n`,
+      );
   }
 }
 

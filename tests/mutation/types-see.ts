@@ -2,20 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import ts from 'typescript';
-import type { MutantResult } from '@stryker-mutator/api/core';
+import { put, type Placed } from './mutant.ts';
 
-const offset = (text: string, { line, column }: { line: number; column: number }): number =>
-  text
-    .split('\n')
-    .slice(0, line)
-    .reduce((sum, { length }) => sum + length + 1, column);
-
-/** The text of the file with the mutant in it. */
-function mutated(text: string, { location, replacement }: MutantResult): string {
-  return text.slice(0, offset(text, location.start)) + replacement + text.slice(offset(text, location.end));
-}
-
-export function typesSee(mutants: readonly MutantResult[]): Set<MutantResult> {
+export function typesSee<M extends Placed>(mutants: readonly M[]): Set<M> {
   const { config } = ts.readConfigFile('tsconfig.json', (file) => readFileSync(file, 'utf8'));
   const { options } = ts.parseJsonConfigFileContent(config, ts.sys, '.');
   const files = [...new Set(mutants.map(({ fileName }) => resolve(fileName)))];
@@ -37,13 +26,16 @@ export function typesSee(mutants: readonly MutantResult[]): Set<MutantResult> {
     },
     getDefaultLibFileName: ts.getDefaultLibFilePath,
   });
+  const amiss = (file: string) =>
+    service.getSyntacticDiagnostics(file).length + service.getSemanticDiagnostics(file).length;
+  for (const file of files) if (amiss(file) > 0) throw new Error(`${file} has errors of its own.`);
   return new Set(
     mutants.filter((mutant) => {
       const file = resolve(mutant.fileName);
       texts.clear();
-      texts.set(file, mutated(readFileSync(file, 'utf8'), mutant));
+      texts.set(file, put(mutant).text);
       version += 1;
-      return service.getSyntacticDiagnostics(file).length + service.getSemanticDiagnostics(file).length > 0;
+      return amiss(file) > 0;
     }),
   );
 }

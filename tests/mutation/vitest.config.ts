@@ -10,7 +10,7 @@ class QuickFirst extends BaseSequencer {
   }
 }
 
-/** Tests that take ten seconds or more alone. */
+/** Tests that take ten seconds or more alone: only what no other sees is tried with them. */
 const LONG = [
   'asking/{strangers,entries}',
   'walk/{cut,stale}',
@@ -28,7 +28,9 @@ export default mergeConfig(
   {
     test: {
       include: folderTests ?? include,
-      exclude: ['readme', 'layers', 'islands/spread', ...LONG].map((test) => `tests/${test}.test.ts`),
+      exclude: ['readme', 'layers', 'islands/spread', ...(process.env['MUTANTS_LONG'] ? [] : LONG)].map(
+        (test) => `tests/${test}.test.ts`,
+      ),
       setupFiles: ['tests/mutation/no-clock.ts'],
       testTimeout: 300_000,
       hookTimeout: 300_000,
