@@ -41,7 +41,7 @@ export const faults: readonly StatedFault[] = [
   f(1, 'the worker answers from the network alone', 'src/build/offline.ts', '.then((kept) => kept ?? fetch(request))', '.then(() => fetch(request))', 'offline', 'after one visit every page'),
   f(2, 'a page without its last slash is not found offline', 'src/build/offline.ts', 'return page && (await', 'return false && (await', 'offline', 'without the last slash'),
   // Paper, keys, focus
-  f(1, 'controls print', 'src/styles/print.css', "  button:not(.step),\n", '', 'print', '/distilling/work/ is whole on paper'),
+  f(1, 'controls print', 'src/styles/print.css', "  .pace,\n", '', 'print', '/distilling/work/ is whole on paper'),
   f(2, 'the focus has no ring', 'src/styles/base.css', 'outline: 3px solid var(--copper);\n  outline-offset', 'outline: none;\n  outline-offset', 'keyboard', 'the ring of the focus'),
   f(3, 'the focus is lost with its button', 'src/islands/focus-after.ts', 'queueMicrotask(() => find()?.focus());', 'queueMicrotask(() => void find());', 'keyboard', 'rows come and go'),
   f(1, 'Escape leaves a term open', 'src/components/term-dismiss.ts', "term.classList.add('dismissed');", "term.classList.remove('dismissed');", 'keyboard', 'a term says its meaning'),
