@@ -49,3 +49,11 @@ test('attempts are counted by person and sheet, whatever the version', () => {
   const handIn = (name: string, version: number, handedIn: number, more = {}) => ({ sheet: 'abcdef012345', name, version, handedIn, attempt: 1, ...more }) as HandIn; // prettier-ignore
   expect(attemptsOf([handIn('Una', 5, 20), handIn('una ', 4, 10), handIn('Bo', 5, 30), handIn('Una', 4, 40, { sheet: 'bbcdef012345' })])).toEqual([2, 1, 1, 1]); // prettier-ignore
 });
+
+test('one that is broken and does not open takes its long lines with it, and no words behind it', async () => {
+  const damaged = `${una.slice(0, -1)}x`;
+  expect(await paste(`${brokenAt(damaged, 80, '\n')}\nBest\nwishes`)).toEqual({
+    names: [],
+    notes: ['No: hs1-', '2 lines without a hand-in were passed over.'],
+  });
+});
