@@ -11,7 +11,7 @@ test('malt is said in kilos below a tonne, and in halves from one tonne to twelv
   expect([999, 1000, 1500, 6500, 12_500, 13_000, 12_400].map((each) => said(each))).toEqual(['999 kilos', 'one tonne', 'one and a half tonnes', 'six and a half tonnes', 'twelve and a half tonnes', '13 tonnes', '12.4 tonnes']);
   expect(said(6500, [6300, 6700])).toBe('six and a half tonnes'); // in the middle of what it may be
   expect(said(6450, [6440, 6460])).toBe('just under 6.5 tonnes');
-  expect([said(0), spoken('heartVolume', 0.04)]).toEqual(['hardly any kilos', 'hardly any litres']);
+  expect([said(0), spoken('heartVolume', 0.04), spoken('heartVolume', 0.05)]).toEqual(['hardly any kilos', 'hardly any litres', 'about 0.1 litres']);
   expect([5400, 42_500, 1e6].map((each) => spoken('heartVolume', each))).toEqual(['5,400 litres', '42,500 litres', 'one million litres']);
   for (const none of [-1, NaN, 1e12]) expect(() => said(none)).toThrow(/cannot be said/);
 }); // prettier-ignore
