@@ -31,3 +31,8 @@ test('too much malt for its weeks: six mashes of 2,000 kg take 12,000', () => {
   expect(text).toMatch(/the week’s malt is 15,000 kg, but the week’s mashes take 12,000 \(2,000 kg × 6 is 12,000\)/);
   expect(text).toMatch(/Mashes a week: .*; check the mashes a week\./); // the house sets it
 }); // prettier-ignore
+
+test('things have no unit behind their number: 25 casks a week in 46 weeks are 1,150, and 1,000 a year in ten years 10,000', () => {
+  expect(said({ casksPerWeek: 25, weeksPerYear: 46, casksPerYear: 2000 })).toContain('the year’s casks are 2,000, but its weeks make 1,150 (25 × 46 is 1,150)'); // prettier-ignore
+  expect(said({ casksPerYear: 1000, yearsInWood: 10, casksInStore: 20_000 })).toContain('the store holds 20,000 casks, but the years of filling make 10,000 (1,000 × 10 years is 10,000)'); // prettier-ignore
+});
