@@ -57,3 +57,13 @@ test('one that is broken and does not open takes its long lines with it, and no 
     notes: ['No: hs1-', '2 lines without a hand-in were passed over.'],
   });
 });
+
+test('why one does not open is told of all its long lines, and not of the words behind them', async () => {
+  const open = (text: string) => Promise.resolve(`No: ${text.length}`);
+  const { problems } = await handInsIn<string>(
+    `${brokenAt(una, 80, '\n')}\nBest\nwishes`,
+    open,
+    (key) => key,
+  );
+  expect(problems).toEqual([`No: ${una.length}`]);
+});
