@@ -56,12 +56,11 @@ try {
     console.log(`NOT SEEN: ${what}; ${spec} “${test}” fails without it`);
   for (const group of Map.groupBy(chosen, ({ build }) => build).values()) {
     const undo = group.map(plant);
-    if (!builds())
-      throw new Error(`The book does not build with ${group.map(({ what }) => what).join(', ')}.`);
+    const isBuilt = builds(); // a fault that stops the build is seen by it
     for (const fault of group.filter((each) => !blind.has(each))) {
-      const isSeen = !passes(fault);
+      const isSeen = !isBuilt || !passes(fault);
       seen += Number(isSeen);
-      console.log(`${isSeen ? 'seen' : 'NOT SEEN'}: ${fault.what} (${fault.spec})`);
+      console.log(`${isSeen ? 'seen' : 'NOT SEEN'}: ${fault.what} (${isBuilt ? fault.spec : 'the build'})`);
     }
     for (const back of undo.reverse()) back();
   }
