@@ -4,8 +4,11 @@ export interface Refusal {
   readonly refused: string;
 }
 
+/** A text that says something: an empty one does not pass the types. */
+export type NonEmpty<Text extends string> = Text extends '' ? never : Text;
+
 /** Makes a refusal from its reason, one plain sentence. */
-export function refuse(reason: string): Refusal {
+export function refuse<Text extends string>(reason: NonEmpty<Text>): Refusal {
   return { refused: reason };
 }
 

@@ -178,6 +178,11 @@ describe('records of observed tasks', () => {
     const { book } = withSeen(withSeen(start, 'p-1', read).book, 'p-1', later);
     expect(allOf(book, 'seen')).toHaveLength(3);
     expect(seenOf(book)[0]!.counts).toEqual({ alone: 2, prompted: 0, 'not yet': 0 });
+    // Of two on one day the one that was entered later counts, however they lie in the book.
+    const once = (outcome: 'alone' | 'not yet') => ({ is: 'seen', person: 'p-1', stage: 'distilling', task: 'haze-cut', outcome, day: '2026-06-01', note: '', assessor: '' }) as const; // prettier-ignore
+    const day = withThings(withThings(start, { 'o-9': once('not yet') }), { 'o-1': once('alone') });
+    const turned = { ...day, entries: Object.fromEntries(Object.entries(day.entries).toReversed()) };
+    for (const each of [day, turned]) expect(seenOf(each)[0]!.counts.alone).toBe(1);
   });
   test('that are hostile, damaged or empty are a sentence', () => {
     const texts = [...injections, ...prototypeKeys, nested(5000), '{"stage":"distilling"}', recordText(freshRecord('mashing'), 'book 1'), recordText({ ...record, stage: '__proto__' }, 'book 1')]; // prettier-ignore

@@ -82,6 +82,11 @@ test('draws that meet by chance are counted, left out, and never drawn', () => {
   const question = withIt({ slips: [{ formula: '5 × yield', say: 'Always five tonnes.' }] });
   const proof = proved({ ...question, formula: 'malt[t] × yield' });
   expect(proof).toMatchObject({ isSound: true, tried: 15, leftOut: 3 });
+  expect(proof.says[0]).toBe('3 of 15 draws are never asked:');
+  const yields = (list: readonly number[]) => proved({ ...question, formula: 'malt[t] × yield', values: question.values.map((each) => (each.name === 'yield' ? { ...each, takes: { list } } : each)) }).says; // prettier-ignore
+  expect(proof.says.slice(1).map((each) => /; .*/.exec(each)?.[0])).toEqual(['; so do 2 more draws.']);
+  expect(yields([400, 410]).map((each) => /; .*/.exec(each)?.[0])).toEqual([undefined, '; so does one more draw.']);
+  expect(yields([400])[1]).not.toContain(';');
   const kind = kindOf(question);
   for (let seed = 0; seed < 40; seed++) expect(draw(kind, String(seed), builtInHouse)!.question.prompt).not.toContain('5,000');
 }); // prettier-ignore

@@ -49,3 +49,21 @@ test('attempts are counted by person and sheet, whatever the version', () => {
   const handIn = (name: string, version: number, handedIn: number, more = {}) => ({ sheet: 'abcdef012345', name, version, handedIn, attempt: 1, ...more }) as HandIn; // prettier-ignore
   expect(attemptsOf([handIn('Una', 5, 20), handIn('una ', 4, 10), handIn('Bo', 5, 30), handIn('Una', 4, 40, { sheet: 'bbcdef012345' })])).toEqual([2, 1, 1, 1]); // prettier-ignore
 });
+
+test('one that is broken and does not open takes its long lines with it, and no words behind it', async () => {
+  const damaged = `${una.slice(0, -1)}x`;
+  expect(await paste(`${brokenAt(damaged, 80, '\n')}\nBest\nwishes`)).toEqual({
+    names: [],
+    notes: ['No: hs1-', '2 lines without a hand-in were passed over.'],
+  });
+});
+
+test('why one does not open is told of all its long lines, and not of the words behind them', async () => {
+  const open = (text: string) => Promise.resolve(`No: ${text.length}`);
+  const { problems } = await handInsIn<string>(
+    `${brokenAt(una, 80, '\n')}\nBest\nwishes`,
+    open,
+    (key) => key,
+  );
+  expect(problems).toEqual([`No: ${una.length}`]);
+});

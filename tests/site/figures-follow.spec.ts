@@ -4,6 +4,7 @@ import { formatNumber } from '../../src/core/format.ts';
 import { changeHouse } from '../../src/core/line/change.ts';
 import { line, type Line } from '../../src/core/line/line.ts';
 import { gravity } from '../../src/core/quantity.ts';
+import { encode } from '../../src/house/codec.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { figureText } from '../../src/house/prose.ts';
@@ -125,6 +126,24 @@ test('cuts move by keyboard, and say where they stand', async ({ page }) => {
   await expect(page.locator('.run-figures .foreshots-volume td').last()).toHaveText(
     formatNumber(changed({ heartEnd: 61, foreshotsShare: 3.1 }).foreshots.volume, 0),
   );
+});
+
+test('a figure a year, a tonne or a mash, and a sentence of some houses, follow the house that was kept', async ({
+  page,
+}) => {
+  const own = { ...builtInHouse, mashesPerWeek: 7, fillingStrength: 75 } as typeof builtInHouse;
+  await page.addInitScript(
+    ([key, text]) => localStorage.setItem(key!, text!),
+    ['malt-spirit-handbook/house', encode({ name: 'Sallowby', house: own })],
+  );
+  await open(page, '/mashing/');
+  const malt = page.locator('td [data-figure="malt.mass"]');
+  await expect(malt.nth(0)).toHaveText('1,500 kg');
+  await expect(malt.nth(1)).toHaveText('483,000 kg'); // 1,500 kg a mash, seven mashes a week, 46 weeks
+  await open(page, '/maturing/work/');
+  const sentence = (when: string) => page.locator(`[data-when="${when}"]`).first();
+  await expect(sentence('filled-as-it-comes')).toBeVisible(); // 75 % vol is more than the heart has
+  await expect(sentence('reduced-for-filling')).toBeHidden();
 });
 
 test('the ledger keeps four paces', async ({ page }) => {

@@ -79,6 +79,8 @@ test('the ring of the focus stands out from the page, 3 to 1, light and dark', a
     await page.emulateMedia({ colorScheme });
     await open(page, '/house/');
     await page.locator('#house-heartEnd').focus();
+    const outline = await focused(page).evaluate((at) => getComputedStyle(at).outline);
+    expect(outline).toMatch(/\bsolid [2-9]px$/);
     const contrast = await page.evaluate(() => {
       const light = (colour: string) => {
         const [r, g, b] = colour.match(/[\d.]+/g)!.map((part) => {

@@ -1,7 +1,14 @@
 // The sheets of safety: one side of paper each, and a link to a caution leads to it.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from '@playwright/test';
+import { parse } from 'yaml';
 import { open } from './pages.ts';
 import { faultsOf, layOut, pageCount, paperNames } from './paper.ts';
+
+const cautions = parse(
+  readFileSync(join(import.meta.dirname, '..', '..', 'content', 'cautions.yaml'), 'utf8'),
+) as Record<string, { readonly does: readonly string[]; readonly defers: string }>;
 
 const sheets = [
   'grain-and-kiln',
@@ -21,8 +28,10 @@ for (const sheet of sheets)
     await layOut(page, 'A4');
     expect(await faultsOf(page, 'A4')).toEqual([]);
     for (const caution of await page.locator('.caution').all()) {
-      await expect(caution.locator('li').first()).toBeVisible();
-      await expect(caution.locator('p').last()).toBeVisible();
+      const id = (await caution.getAttribute('id'))!.replace('caution-', '');
+      const { does, defers } = cautions[id]!;
+      const said = (await caution.innerText()).replace(/\s+/g, ' ');
+      for (const sentence of [...does, defers]) expect(said).toContain(sentence.trim());
     }
   });
 

@@ -90,8 +90,9 @@ export function proved(question: OwnQuestion): Proof {
     else reasons.set(sort, { first: `${where(numbers)}${over}`, count: 1 });
   }
   const isFit = leftOut <= MOST_LEFT_OUT * draws;
+  const more = (count: number) => (count === 1 ? '; so does one more draw' : `; so do ${count} more draws`);
   const list = [...reasons.values()].map(
-    ({ first, count }) => `${first}${count > 1 ? `; so do ${count - 1} more draws` : ''}.`,
+    ({ first, count }) => `${first}${count > 1 ? more(count - 1) : ''}.`,
   );
   const sum = isFit
     ? `${leftOut} of ${formatNumber(draws, 0)} draws ${leftOut === 1 ? 'is' : 'are'} never asked:`

@@ -166,3 +166,13 @@ test('round by round the weak wort comes to the balance that is solved at once',
 test('the log replays to the same mash', () => {
   expect(replay(tunCourse, rig, played.log, 1500)).toEqual(played.state);
 });
+
+test('somebody asks to reach in at the minute that was drawn, once', () => {
+  const asked = rigged({ asks: { at: 30 } }); // 60 steps of half a minute
+  let state = begin(asked);
+  const times = () => state.happened.filter(({ id }) => id === 'asks').length;
+  for (const [steps, told] of [[59, 0], [60, 1], [70, 1]] as const) {
+    while (state.step < steps) state = step(asked, state);
+    expect([steps, times(), state.isAsked]).toEqual([steps, told, told === 1]);
+  }
+}); // prettier-ignore

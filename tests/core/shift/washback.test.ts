@@ -170,3 +170,11 @@ test('a washback that is none for a shift is refused in a sentence', () => {
   expect(rigFor({ ...setup, hours: hours(12) }, calm)).toHaveProperty('refused');
   expect(rigFor({ ...setup, final: gravity(1.06) }, calm)).toHaveProperty('refused');
 });
+
+test('a switcher that runs trips at the hour that was drawn, once, and runs again when it is put on', () => {
+  const { state, states } = play(rigged({ lively: 1.4, trips: { at: 15 } }), { 8: [{ do: 'switcher', on: true }], 16: [{ do: 'switcher', on: true }] }); // prettier-ignore
+  const trips = ({ happened }: WashbackState) => happened.filter(({ id }) => id === 'trips').length;
+  const tripped = states.find((each) => trips(each) === 1)!;
+  expect([Math.round(tripped.step * STEP * 100) / 100, tripped.isSwitching]).toEqual([15, false]);
+  expect([trips(state), state.isSwitching]).toEqual([1, true]);
+}); // prettier-ignore
