@@ -1,10 +1,11 @@
 // A season of rounds that begins with an empty receiver, and what one missed recycle does to it.
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
-import { kilopascals, litres20, share, type Portion, type Quantity } from '../quantity.ts';
+import { kilopascals, share, type Portion, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { amountsOf, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import { cutAmounts } from './cuts.ts';
+import { makeUp } from './make-up.ts';
 import type { RoundPlan } from './round.ts';
 import { runStill } from './run.ts';
 
@@ -26,14 +27,6 @@ export interface Season {
   readonly keptOut: Portion;
   /** What stands in the receiver after the last round. */
   readonly left: Portion;
-}
-
-/** The charge that low wines and the receiver make, let down to the strength allowed; and the water for it. */
-export function makeUp({ ethanol, water }: Amounts, limit: Quantity<'strength'> | undefined) {
-  if (limit === undefined) return { charge: { ethanol, water }, added: 0 };
-  const wanted = amountsOf({ volume: litres20(1), strength: limit });
-  const needed = Math.max(water, (ethanol * wanted.water) / wanted.ethanol);
-  return { charge: { ethanol, water: needed }, added: needed - water };
 }
 
 /**

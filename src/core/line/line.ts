@@ -6,8 +6,7 @@ import { millingTime, splitGrist, type Grist } from '../milling/grist.ts';
 import { strikeTemperature } from '../mashing/strike.ts';
 import { draffMass, mashEfficiency, waterKept, wortExtract, wortMass } from '../mashing/wort.ts';
 import { fermentWort, type Fermentation } from '../fermenting/wash.ts';
-import type { Cuts } from '../distilling/cuts.ts';
-import { foreshotsEnd } from '../distilling/foreshots.ts';
+import { roundPlan } from '../distilling/plan.ts';
 import { settleRound, type Round } from '../distilling/round.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { CaskYear } from '../maturing/cask.ts';
@@ -124,26 +123,9 @@ export function letDown(
   return { volume, strength: to, alcohol: spirit.alcohol, water: waterVolume };
 }
 
-/** Where a house cuts its spirit run. */
-export function spiritCuts(house: House): Cuts {
-  return {
-    foreshots: foreshotsEnd(house),
-    heart: house.heartEnd,
-    feints: house.feintsEnd,
-  };
-}
-
 /** The wash and spirit runs of a house in balance, one spirit charge for each wash charge and mash. */
-function distil(house: House, wash: Fermentation, model?: VapourModel): Round | Refusal {
-  return settleRound({
-    wash,
-    washStill: { reflux: house.washReflux, until: house.washEnd },
-    spiritStill: { reflux: house.spiritReflux, ...spiritCuts(house) },
-    pressure: house.airPressure,
-    model,
-    ...(house.dilution === 'when-needed' ? { diluteTo: house.chargeLimit } : {}),
-  });
-}
+const distil = (house: House, wash: Fermentation, model?: VapourModel): Round | Refusal =>
+  settleRound(roundPlan(house, wash, model));
 
 /** The wort of a house fermented, and its round in balance by a model of vapour: the part of the line that a stillman can check. */
 export function roundOf(house: House, model?: VapourModel): Round | Refusal {

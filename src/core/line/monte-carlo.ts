@@ -1,5 +1,6 @@
 // How far the round may be off when the house's figures, and the model of vapour, are only so sure: drawn at random, many times.
 import { foreshotsCount } from '../distilling/foreshots.ts';
+import { limitOfCharge } from '../distilling/plan.ts';
 import { normalRandom } from '../numerics/random.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { Round } from '../distilling/round.ts';
@@ -56,7 +57,7 @@ export function drawnFrom(house: House, unsure: Unsure, plant?: unknown): string
   return JSON.stringify([
     counts.map((name) => [house[name], unsure[name] ?? 0]),
     [house.foreshotsBy, house.airPressure, house.dilution],
-    house.dilution === 'never' ? undefined : house.chargeLimit,
+    limitOfCharge(house),
     plant === undefined
       ? undefined
       : [plant, Object.keys(unsureOfPlant).map((name) => unsure[name as PlantFigure] ?? 0)],

@@ -1,7 +1,7 @@
 // What one charge of each still gives, by its own reflux.
 import { cutRun } from '../distilling/cuts.ts';
 import { runStill } from '../distilling/run.ts';
-import { spiritCuts } from '../line/line.ts';
+import { spiritCuts } from '../distilling/plan.ts';
 import { share, type Portion, type Quantity } from '../quantity.ts';
 import { isRefusal, type Refusal } from '../refusal.ts';
 import type { PlantCharges } from './charges.ts';

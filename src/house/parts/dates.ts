@@ -2,7 +2,7 @@
 import { wasGiven } from '../../core/format.ts';
 import type { House } from '../../core/line/house.ts';
 import { shown, UNSEEN } from '../../core/shown.ts';
-import { problemOf } from '../codec.ts';
+import { problemOf } from '../problem-of.ts';
 import { few } from '../few.ts';
 import { builtInHouse, figureNames } from '../figures.ts';
 import { knownPart, type Known } from './known.ts';

@@ -2,7 +2,7 @@
 import { amountsOf, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
 import { litres20, type Portion, type Quantity, type Spirit } from '../../quantity.ts';
 import { VERY_MUCH, within } from '../../range.ts';
-import { makeUp } from '../../distilling/season.ts';
+import { makeUp } from '../../distilling/make-up.ts';
 import { atSafe } from './rig.ts';
 import type { ShiftState } from './state.ts';
 
