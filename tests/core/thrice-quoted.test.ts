@@ -35,7 +35,7 @@ describe.each(schemes)('a hundred houses of another physics, distilled %s', (sch
   }, 60_000); // prettier-ignore
 
   test('a figure moved by a fifth is named first as often as in houses of two distillations, a true one called seldom', () => {
-    // Of four hundred houses of two distillations 92 and 100 of 200 were named first, 9 and 18 called besides: tests/study/measured.json.
+    // Of four hundred houses of two distillations 92 and 100 of 200 were named first, 9 and 18 called besides: src/published/measured/study.json.
     const found = tally(all, 3);
     expect(found.first).toBeGreaterThanOrEqual(44);
     expect(found.trueCalled).toBeLessThanOrEqual(9);

@@ -2,7 +2,10 @@
 import { litres20, type Quantity } from '../quantity.ts';
 import { amountsOf, type Amounts } from '../spirit/amounts.ts';
 
-/** The charge, kmol, that low wines and the receiver make, let down to the strength allowed, % vol; and the water for it, kmol. */
+/**
+ * The charge, kmol, that low wines and the receiver make, let down to the strength allowed, % vol; and the water for it, kmol.
+ * @example makeUp({ ethanol: 1, water: 9 }, strength(60)) // { charge: { ethanol: 1, water: 9 }, added: 0 } (it is weaker than that already)
+ */
 export function makeUp({ ethanol, water }: Amounts, limit: Quantity<'strength'> | undefined) {
   if (limit === undefined) return { charge: { ethanol, water }, added: 0 };
   const wanted = amountsOf({ volume: litres20(1), strength: limit });

@@ -23,17 +23,26 @@ export interface RoundFigures extends CutFigures, DilutionFigures {
   readonly airPressure: Quantity<'pressure'>;
 }
 
-/** Where a house cuts its spirit run. */
+/**
+ * Where a house cuts its spirit run.
+ * @example spiritCuts({ ...house, heartEnd: strength(61) }).heart // 61 (as the house has it)
+ */
 export function spiritCuts(house: CutFigures): Cuts {
   return { foreshots: foreshotsEnd(house), heart: house.heartEnd, feints: house.feintsEnd };
 }
 
-/** The strength, % vol, to which a stronger spirit charge is let down with water; nothing where a house runs it as it is. */
+/**
+ * The strength, % vol, to which a stronger spirit charge is let down with water; nothing where a house runs it as it is.
+ * @example limitOfCharge({ dilution: 'never', chargeLimit: strength(30) }) // undefined (such a house adds no water)
+ */
 export function limitOfCharge({ dilution, chargeLimit }: DilutionFigures): Quantity<'strength'> | undefined {
   return dilution === 'when-needed' ? chargeLimit : undefined;
 }
 
-/** The plan of the round of a house, by a model of vapour; van Laar’s when left out. */
+/**
+ * The plan of the round of a house, by a model of vapour; van Laar’s when left out.
+ * @example roundPlan({ ...house, dilution: 'when-needed', chargeLimit: strength(28) }, line.wash) // { diluteTo: 28, washStill: { until: 1 } } (as the house has it, and its wash runs end at 1 % vol)
+ */
 export function roundPlan(house: RoundFigures, wash: Spirit, model?: VapourModel): RoundPlan {
   const diluteTo = limitOfCharge(house);
   return {

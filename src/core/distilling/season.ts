@@ -34,6 +34,7 @@ export interface Season {
  * Foreshots and feints of round `missed` are kept out of the receiver, 0 for none.
  * What comes in, low wines and water, is what goes out in hearts and lees, what is kept out, and what is left.
  * Refuses a plan whose cuts some round never reaches, and names that round.
+ * @example runSeason({ wash: { volume: litres20(1000), strength: strength(8) }, washStill: { until: strength(1) }, spiritStill: { foreshots: { share: share(0) }, heart: strength(50), feints: strength(1) } }, 3).rounds.map(({ dilution }) => dilution) // [0, 0, 0] (a plan that dilutes nothing)
  */
 export function runSeason(plan: RoundPlan, count: number, missed = 0): Season | Refusal {
   within('The number of rounds', count, 1, 1000);
@@ -66,6 +67,7 @@ export function runSeason(plan: RoundPlan, count: number, missed = 0): Season | 
 /**
  * The first round from which every heart up to the last has at least 1 − `near` and at most 1 + `near`
  * of the balanced heart's alcohol; undefined when the last one has not.
+ * @example roundsToSettle([{ heart: { alcohol: 90 } }, { heart: { alcohol: 99.95 } }, { heart: { alcohol: 100 } }], 100) // 2 (the second is within a thousandth)
  */
 export function roundsToSettle(
   rounds: readonly SeasonRound[],

@@ -184,6 +184,7 @@ function distilUntil(
  * Foreshots by litres or minutes are of one run: a mash that comes to 2.4 charges gives 2.4 times as many.
  * By a model of vapour, van Laar’s if none is named. Refuses a plant without the stills of its scheme, and a round that finds no
  * balance.
+ * @example distilIn({ scheme: 'twice', washStills: [] }, house, line.wash) // refuses: No wash still is named (so nothing is distilled)
  */
 export function distilIn(plant: Plant, house: House, wash: Spirit, model?: VapourModel): Round | Refusal {
   const lacks = missing(plant);

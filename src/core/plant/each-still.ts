@@ -41,6 +41,7 @@ function each(
 /**
  * One charge of each group of stills, in the plant’s order. Foreshots are the same share of the alcohol in every spirit still.
  * A charge that a still cannot run is left out; a line that has been reckoned has none.
+ * @example eachStill(line, { washStills: [], spiritStills: [] }, { wash: [], intermediate: [], spirit: [] }) // { wash: [], intermediate: [], spirit: [] } (no still, no charge)
  */
 export function eachStill(line: Line, given: Plant, charges: PlantCharges): EachStill {
   const { house, round } = line;
