@@ -1,10 +1,10 @@
 // The cross-check of a house that distils three times goes by what holds in such a house: sound talks stand, a planted fault is found.
 import { describe, expect, test } from 'vitest';
-import { rulesOf, type Distilled } from '../../src/core/line/distilled.ts';
-import type { Quoted } from '../../src/core/line/quoted.ts';
-import { accused, reconcile, type Reconciliation } from '../../src/core/line/reconcile.ts';
-import { gapOf, type Relation } from '../../src/core/line/relations.ts';
-import { sentences } from '../../src/core/line/verdict.ts';
+import { rulesOf, type Distilled } from '../../src/core/cross-check/distilled.ts';
+import type { Quoted } from '../../src/core/cross-check/quoted.ts';
+import { accused, reconcile, type Reconciliation } from '../../src/core/cross-check/reconcile.ts';
+import { gapOf, type Relation } from '../../src/core/cross-check/relations.ts';
+import { sentences } from '../../src/core/cross-check/verdict.ts';
 import { distilledAs, housesOf, tally, truthOf } from '../study/thrice/judge.ts';
 import rounds from '../study/plant/rounds.json';
 

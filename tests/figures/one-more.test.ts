@@ -17,7 +17,7 @@ test('the house’s table, its text, prose, a card and the quoted figures have t
   const { problemOf } = await import('../../src/house/problem-of.ts');
   const { figureText, quotable } = await import('../../src/house/prose.ts');
   const { cardFigures, saidOnCard } = await import('../../src/house/card-figures.ts');
-  const { quotableFigures, measure } = await import('../../src/core/line/quoted.ts');
+  const { quotableFigures, measure } = await import('../../src/core/cross-check/quoted.ts');
   const { defineCalculator } = await import('../../src/calculators/define.ts');
   const { builtInLine } = await import('../../src/house/line-of.ts');
   const name = 'thirdWater' as 'lastWater'; // the compiler does not know it

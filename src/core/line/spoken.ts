@@ -2,7 +2,7 @@
 import { figureSaid, figureTable, type Things } from '../figures/index.ts';
 import { formatNumber } from '../format.ts';
 import type { KindName } from '../kinds.ts';
-import { quotableFigures, type QuotableName } from './quoted.ts';
+import { quotableFigures, type QuotableName } from '../cross-check/quoted.ts';
 
 const units: Partial<Record<KindName, string>> = {
   volume: 'litres',
