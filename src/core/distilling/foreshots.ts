@@ -28,11 +28,8 @@ export function foreshotsCount(name: string, by: ForeshotsPlan['foreshotsBy']): 
   return !told.includes(name) || (foreshotsFigures[by] as readonly string[]).includes(name);
 }
 
-/**
- * Litres at 20 °C that run in so many minutes at so many litres an hour.
- * @example litresIn(quantity('minutes', 20), quantity('volumeFlow', 300)) // 100 (a third of an hour)
- */
-export function litresIn(minutes: Quantity<'minutes'>, flow: Quantity<'volumeFlow'>): Quantity<'volume20'> {
+/** Litres at 20 °C that run in so many minutes at so many litres an hour. */
+function litresIn(minutes: Quantity<'minutes'>, flow: Quantity<'volumeFlow'>): Quantity<'volume20'> {
   return litres20((minutes / 60) * flow);
 }
 

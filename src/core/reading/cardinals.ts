@@ -67,11 +67,8 @@ function behindNought(tokens: readonly Token[], i: number): Counted | undefined 
   return rest && rest.value > 0 ? rest : undefined;
 }
 
-/**
- * Digits said one by one, three or more: nine nine eight, one oh five eight.
- * @example saidByDigit(tokensOf('nine nine eight'), 0).value // 998 (digit by digit)
- */
-export function saidByDigit(tokens: readonly Token[], i: number): Counted | undefined {
+/** Digits said one by one, three or more: nine nine eight, one oh five eight. */
+function saidByDigit(tokens: readonly Token[], i: number): Counted | undefined {
   let value = 0;
   let next = i;
   for (; next - i < 6; next++) {

@@ -14,11 +14,8 @@ export interface Fault {
 }
 export type GroupRead = { readonly group: CaskGroup } | { readonly faults: readonly Fault[] };
 
-/**
- * What is wrong with one value of a field by itself, or nothing.
- * @example fieldProblem('casks', 3) // undefined (three casks can be)
- */
-export function fieldProblem(name: FieldName, given: unknown): string | undefined {
+/** What is wrong with one value of a field by itself, or nothing. */
+function fieldProblem(name: FieldName, given: unknown): string | undefined {
   const field: Field = fields[name];
   const { label } = field;
   if (given === undefined) return field.needed ? wasGiven(label, '', 'it is needed.') : undefined;

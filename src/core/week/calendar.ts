@@ -13,11 +13,8 @@ export interface Shift {
   readonly hours: number;
 }
 
-/**
- * Hours of a shift in the week.
- * @example hoursOpen({ days: 5, from: 6, hours: 8 }) // 40 (5 × 8)
- */
-export const hoursOpen = ({ days, hours }: Shift): number => days * hours;
+/** Hours of a shift in the week. */
+const hoursOpen = ({ days, hours }: Shift): number => days * hours;
 
 /**
  * True where a shift goes on day and night, all week.
@@ -46,11 +43,8 @@ export function openFrom(shift: Shift, step: number): Float64Array {
   return run;
 }
 
-/**
- * The hour of the week at which the stills stop for the weekend, or undefined where they run on all seven days.
- * @example weekendBegins({ days: 5, from: 6, hours: 12 }) // 114 (Friday at 18:00)
- */
-export function weekendBegins(stills: Shift): number | undefined {
+/** The hour of the week at which the stills stop for the weekend, or undefined where they run on all seven days. */
+function weekendBegins(stills: Shift): number | undefined {
   return stills.days === 7 ? undefined : (stills.days - 1) * HOURS_IN_DAY + stills.from + stills.hours;
 }
 
