@@ -53,7 +53,7 @@ test('a whole site is ended: no inline script, relative addresses, one file of s
   expect(first).toContain('<link rel="icon" href="./icon.svg">');
   expect(deeper).toContain('<link rel="icon" href="../icon.svg">');
   expect(read('_astro/base.css')).toBe('a{b:url("./c.woff2")}');
-  for (const name of [...Object.keys(whole), script]) expect(read('offline.js')).toContain(name);
+  for (const at of ['./', 'sums/', '_astro/base.css', '_astro/c.woff2', script]) expect(read('offline.js')).toContain(`"${at}":`); // prettier-ignore
 });
 
 test('the worker changes when a file does, and only then', async () => {
