@@ -86,7 +86,10 @@ function hold(example: string, loaded: Readonly<Record<string, unknown>>): void 
   const [, manner, words] = /^(refuses|throws): (.+)$/.exec(result) ?? [];
   if (manner === 'throws') expect(() => run(call, loaded)).toThrow(words);
   else if (manner === 'refuses') expect(run(call, loaded)).toEqual({ refused: expect.stringContaining(words!) });
-  else expect(run(call, loaded)).toEqual(expected(result));
+  else {
+    const got = run(call, loaded);
+    expect(ArrayBuffer.isView(got) ? [...(got as Float64Array)] : got).toEqual(expected(result));
+  }
 } // prettier-ignore
 
 const all = files.map((file) => [file, modules.get(file)!] as const);
