@@ -6,7 +6,6 @@ import { minus, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
 import {
   goneWrong,
   refusedAsWrong,
-  has,
   type Acted as Any,
   type At,
   type Course,
