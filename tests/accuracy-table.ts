@@ -1,5 +1,5 @@
 // The accuracy of the arithmetic as the README's table: a line for each group of printed rows. `node tests/accuracy-table.ts`
-import { published, type Group, type Row } from './published.ts';
+import { published, type Group, type Row } from '../src/published/index.ts';
 
 const used = ({ deviation, tolerance }: Row) => (deviation === 0 ? 0 : Math.abs(deviation) / tolerance);
 /** To two figures; what is only the machine’s rounding, which may differ elsewhere, is nought. */

@@ -1,5 +1,5 @@
 // The meter: how far the handbook's arithmetic is from every printed row. `node tests/accuracy.ts`, with `--all` for each row.
-import { published, type Row } from './published.ts';
+import { published, type Row } from '../src/published/index.ts';
 
 const figure = (n: number) => (n === 0 ? '0' : Number(n.toPrecision(3)).toString());
 /** How much of its tolerance a row uses; a row that allows nothing uses all of it when it is off at all. */

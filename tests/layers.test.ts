@@ -45,8 +45,9 @@ const layers: Readonly<Record<string, Layer>> = {
   shift: { files: /^shift\//, imports: ['core', 'house', 'shift'], packages: none },
   fault: { files: /^fault\//, imports: ['core', 'house', 'shift', 'fault'], packages: none },
   islands: { files: /^islands\//, imports: [...below, 'browser', 'islands'], packages: /^(solid-js|fflate|minisearch|uqr)/ },
-  components: { files: /^components\//, imports: [...below, 'browser', 'islands', 'components', 'content'], packages: /^astro/ },
+  components: { files: /^components\//, imports: [...below, 'browser', 'islands', 'components', 'build', 'content'], packages: /^astro/ },
   pages: { files: /^(pages|layouts)\/|^(content\.config|env\.d)\.ts$/, imports: [...below, 'browser', 'islands', 'components', 'pages', 'build', 'styles', 'content', 'published'], packages: /./ },
+  published: { files: /^published\//, imports: ['core', 'published'], packages: none },
   build: { files: /^build\//, imports: [...below, 'browser', 'build'], packages: /./ },
 }; // prettier-ignore
 
@@ -59,15 +60,7 @@ const code = new Map(files.map((file) => [file, withoutComments(readFileSync(joi
 
 function layerOf(path: string): string {
   if (path.startsWith('../content/')) return 'content';
-  if (
-    [
-      '../tests/published.ts',
-      '../tests/talk/measured.json',
-      '../tests/study/measured.json',
-      '../tests/study/ceiling.json',
-    ].includes(path)
-  )
-    return 'published';
+  if (path.startsWith('../tests/')) return 'tests';
   if (/^styles\/|\.css$/.test(path)) return 'styles';
   return Object.keys(layers).find((name) => layers[name]!.files.test(path)) ?? 'nothing';
 }
@@ -205,4 +198,7 @@ test('the reading of imports is awake', () => {
     'house may not import browser',
   );
   expect(objection('core/x.ts', { from: 'solid-js', typesOnly: false })).toContain('package');
+  expect(
+    objection('pages/accuracy.astro', { from: '../../tests/accuracy-table.ts', typesOnly: true }),
+  ).toContain('pages may not import tests');
 });

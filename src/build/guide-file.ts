@@ -1,9 +1,10 @@
 // What the pages of a guide's file take from the book: the questions of the stages, and a line of caution for each.
 import { getCollection } from 'astro:content';
 import { stages, type Stage } from '../house/figures.ts';
-import { questionsOf, type VisitorQuestion } from '../house/visitor-questions.ts';
+import type { VisitorQuestion } from '../house/visitor-questions.ts';
 import { cautionOf } from '../walk/cautions.ts';
 import { chaptersOfBook } from './book.ts';
+import { questionsOf } from './visitor-questions.ts';
 
 /** The questions of every stage, with what to say. */
 export async function questionsOfStages(): Promise<(Pick<VisitorQuestion, 'id' | 'question' | 'say'> & { readonly stage: Stage })[]> {

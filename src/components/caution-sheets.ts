@@ -1,5 +1,6 @@
 // Where a link to a caution leads: the sheet of safety on which it stands whole, and highest.
 import { getCollection } from 'astro:content';
+import { cautionsIn } from '../build/chapter-text.ts';
 
 /** The path under /safety/ for each caution, by its id; of sheets on which it stands alike, the first. */
 export async function cautionSheets(): Promise<ReadonlyMap<string, string>> {
@@ -7,8 +8,8 @@ export async function cautionSheets(): Promise<ReadonlyMap<string, string>> {
     .filter(({ id, data }) => id.startsWith('safety/') && data.place !== undefined)
     .sort((a, b) => a.data.place! - b.data.place!);
   const whole = sheets.flatMap(({ id: sheet, body }) =>
-    [...(body ?? '').matchAll(/<Caution of="([^"]+)" \/>/g)].map(([, id], place) => ({
-      id: id!,
+    cautionsIn(body ?? '', 'whole').map((id, place) => ({
+      id,
       path: `${sheet.split('/')[1]!}/`,
       place,
     })),

@@ -10,7 +10,10 @@ const LONGEST = 40; // characters
 export const UNSEEN =
   /[\p{Cc}\p{Cs}\u2028\u2029\u2800]|(?!(?<=(?![\p{sc=Latin}\p{sc=Greek}\p{sc=Cyrillic}])[\p{L}\p{M}])[\u200c\u200d](?=(?![\p{sc=Latin}\p{sc=Greek}\p{sc=Cyrillic}])\p{L}))\p{DI}/gu;
 
-/** A list or a record is shown by its brackets: writing out a deep one would exhaust the stack. */
+/**
+ * A list or a record is shown by its brackets: writing out a deep one would exhaust the stack.
+ * @example shown([1, 2]) // '[…]' (a list by its brackets)
+ */
 export function shown(given: unknown): string {
   if (typeof given === 'object' && given !== null) return Array.isArray(given) ? '[…]' : '{…}';
   const text = String(given ?? (given === null ? 'null' : 'nothing')).trim();
@@ -18,7 +21,10 @@ export function shown(given: unknown): string {
   return short.replace(UNSEEN, '\ufffd');
 }
 
-/** The sentence of what was given and cannot be used: the label, the text, why, and what is allowed. */
+/**
+ * The sentence of what was given and cannot be used: the label, the text, why, and what is allowed.
+ * @example wasGiven('Wort', 'x', 'it can be 1.') // 'Wort: “x” was given; it can be 1.' (what, and what is allowed)
+ */
 export function wasGiven(label: string | undefined, given: unknown, can: string, why?: string): string {
   const text = shown(given);
   const what = text === '' ? 'nothing was given' : `“${text}” was given`;

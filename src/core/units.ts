@@ -44,7 +44,10 @@ function searched(
 
 const measureOf = new Map(measures.map((measure) => [measure.unit, measure]));
 
-/** What a kind measures, by its own unit; nothing for a kind whose unit has no other beside it. */
+/**
+ * What a kind measures, by its own unit; nothing for a kind whose unit has no other beside it.
+ * @example dimensionOf('mass') // 'mass' (kilograms measure a mass)
+ */
 export const dimensionOf = (kind: KindName): Dimension | undefined =>
   measureOf.get(kinds[kind].unit)?.dimension;
 
@@ -90,12 +93,18 @@ const all = Object.fromEntries(
   (Object.keys(kinds) as KindName[]).map((kind) => [kind, [own(kind), ...(others[kind] ?? [])]]),
 ) as unknown as Readonly<Record<KindName, readonly Unit[]>>;
 
-/** Every unit in which a kind is shown, the core's own first; the same objects each time. */
+/**
+ * Every unit in which a kind is shown, the core's own first; the same objects each time.
+ * @example unitsOf('mass').map(({ unit }) => unit) // ['kg', 't', 'lb'] (the core’s own first)
+ */
 export function unitsOf(kind: KindName): readonly Unit[] {
   return all[kind];
 }
 
-/** The unit of bare numbers, by name; the kind's own when it has none of that name. */
+/**
+ * The unit of bare numbers, by name; the kind's own when it has none of that name.
+ * @example unitOf('mass', 't').toCore(2) // 2000 (a thousand kilograms to the tonne)
+ */
 export const unitOf = (kind: KindName, name: string | undefined): Unit =>
   all[kind].find(({ unit }) => unit === name) ?? all[kind][0]!;
 
@@ -125,7 +134,10 @@ const alsoRead: Partial<Record<KindName, readonly Unit[]>> = {
 
 const read = new Map<KindName, readonly Unit[]>();
 
-/** Every unit in which a kind is read, those in which it is shown first: all that measure the same, too; the same objects each time. */
+/**
+ * Every unit in which a kind is read, those in which it is shown first: all that measure the same, too; the same objects each time.
+ * @example unitsRead('mass').find(({ unit }) => unit === 'g').toCore(500) // 0.5 (a thousand grams to the kilogram)
+ */
 export function unitsRead(kind: KindName): readonly Unit[] {
   const known = read.get(kind) ?? unitsReadFor(kind);
   read.set(kind, known);

@@ -1,6 +1,6 @@
 // The bench of a spirit run: less pure alcohol in the heart than the house makes of a charge.
 import { stillBench, type StillCause, type StillReading } from '../core/fault/still.ts';
-import { foreshotsEnd } from '../core/distilling/foreshots.ts';
+import { spiritCuts } from '../core/distilling/plan.ts';
 import { drawn, moreOrLess, type Bench } from './bench.ts';
 
 const HOURS = 8; // h of a spirit still; common practice
@@ -50,8 +50,7 @@ export const still: Bench<StillCause, StillReading> = {
   ],
   of: ({ house, round }, chance) => {
     const { reflux, pressure } = round.spiritRun.setting;
-    const cuts = { foreshots: foreshotsEnd(house), heart: house.heartEnd, feints: house.feintsEnd };
-    return stillBench({ charge: round.charge, reflux, pressure, cuts, hours: HOURS }, {
+    return stillBench({ charge: round.charge, reflux, pressure, cuts: spiritCuts(house), hours: HOURS }, {
       rise: drawn(0, [-1, 1], chance),
       cut: drawn(0, [-0.1, 0.1], chance),
       less: drawn(0, [-0.2, 1], chance),

@@ -1,23 +1,21 @@
 // A house as text and back. Reading is strict, and says what it could not use instead of dropping it.
 import { isData, jsonIn } from '../core/reading/data.ts';
-import { rangeProblem } from '../core/format.ts';
 import type { House } from '../core/line/house.ts';
 import { shown } from '../core/shown.ts';
 import {
   builtInHouse,
   builtInName,
-  choiceFigures,
   figureNames,
   isChoiceName,
   isNumberName,
   numberFigures,
-  type FigureName,
   type NumberName,
 } from './figures.ts';
 import { few } from './few.ts';
 import { problemOfHouse } from './line-of.ts';
 import { nameProblem, plainName } from './name.ts';
 import { partsIn, type Parts } from './parts/part.ts';
+import { problemOf } from './problem-of.ts';
 
 export const FORMAT = 'malt-spirit-handbook/house';
 export const VERSION = 2;
@@ -47,18 +45,6 @@ export interface Reading extends WholeHouse {
 export function typed(name: NumberName, value: number): string {
   if (numberFigures[name].kind === 'gravity') return value.toFixed(4).replace(/0$/, '');
   return String(Number(value.toFixed(4))).replace('-', '−');
-}
-
-/** What is wrong with one value of a figure on its own, or nothing: names the figure, what was given, what is allowed. */
-export function problemOf(name: FigureName, value: unknown): string | undefined {
-  if (isChoiceName(name)) {
-    const { label, options } = choiceFigures[name];
-    if (typeof value === 'string' && Object.hasOwn(options, value)) return undefined;
-    return `${label}: “${shown(value)}” is not one of ${Object.keys(options).join(', ')}.`;
-  }
-  const { label, range, kind } = numberFigures[name];
-  if (typeof value === 'number' && value >= range[0] && value <= range[1]) return undefined;
-  return rangeProblem(label, value, kind, range);
 }
 
 /** The text that keeps a house: JSON with its format and version; without parts where it has none. */

@@ -9,7 +9,7 @@ import {
 import type { House } from '../core/line/house.ts';
 import { line, type Line } from '../core/line/line.ts';
 import { isRefusal, type Refusal } from '../core/refusal.ts';
-import { problemOf } from './codec.ts';
+import { problemOf } from './problem-of.ts';
 import type { FigureName } from './figures.ts';
 import { lineIn, type Way } from './line-of.ts';
 

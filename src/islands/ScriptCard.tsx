@@ -1,11 +1,11 @@
 // The card of a script: what is said and not contradicted, as it is said; what is contradicted is left out by name.
 import { createMemo, For, Show } from 'solid-js';
 import { standings } from '../core/figures/standing.ts';
-import { plain, quotableFigures, type Said } from '../core/line/quoted.ts';
-import type { JudgedFigure, Reconciliation } from '../core/line/reconcile.ts';
+import { plain, quotableFigures, type Said } from '../core/cross-check/quoted.ts';
+import type { JudgedFigure, Reconciliation } from '../core/cross-check/reconcile.ts';
 import { spoken } from '../core/line/spoken.ts';
-import { rangeInWords } from '../core/line/verdict.ts';
-import { setByTheHouse } from '../core/line/set-by-the-house.ts';
+import { rangeInWords } from '../core/cross-check/verdict.ts';
+import { setByTheHouse } from '../core/cross-check/set-by-the-house.ts';
 import { useKnown } from '../browser/known-store.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { heldAgainst, type Held } from '../talk/own-house.ts';

@@ -1,11 +1,11 @@
 // What follows from the figures of a talk, and the test behind a fold.
 import { For, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import { plain, quotableFigures } from '../core/line/quoted.ts';
-import type { Reconciliation } from '../core/line/reconcile.ts';
+import { plain, quotableFigures } from '../core/cross-check/quoted.ts';
+import type { Reconciliation } from '../core/cross-check/reconcile.ts';
 import { spoken } from '../core/line/spoken.ts';
-import { rangeInWords } from '../core/line/verdict.ts';
-import { setByTheHouse } from '../core/line/set-by-the-house.ts';
+import { rangeInWords } from '../core/cross-check/verdict.ts';
+import { setByTheHouse } from '../core/cross-check/set-by-the-house.ts';
 
 /** What follows from the figures that are not in doubt, and the test behind a fold. */
 export function Follows(props: { readonly of: Reconciliation }) {

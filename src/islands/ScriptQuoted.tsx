@@ -1,7 +1,12 @@
 // What helps in typing a few figures: one chosen by name, the rest of the reader's own house, and a clean slate.
 import { For } from 'solid-js';
 import type { Line } from '../core/line/line.ts';
-import { quotableFigures, quotableNames, type Quoted, type QuotableName } from '../core/line/quoted.ts';
+import {
+  quotableFigures,
+  quotableNames,
+  type Quoted,
+  type QuotableName,
+} from '../core/cross-check/quoted.ts';
 import { focusAfter } from './focus-after.ts';
 import { filledIn, withLine } from './script-quoted.ts';
 

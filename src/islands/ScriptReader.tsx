@@ -2,7 +2,7 @@
 import { createEffect, createMemo, createSignal, For, on, onMount, Show, untrack } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { formatNumber } from '../core/format.ts';
-import type { Reconciliation } from '../core/line/reconcile.ts';
+import type { Reconciliation } from '../core/cross-check/reconcile.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { builtInHouse, builtInName } from '../house/figures.ts';
 import { seenName } from '../house/name.ts';

@@ -1,9 +1,9 @@
 // What a mark in a talk was taken for, how surely and why, and what else it might be: put right by one touch.
 import { createMemo, For, onMount, Show } from 'solid-js';
 import { stages } from '../core/figures/index.ts';
-import type { Finding, Reconciliation } from '../core/line/reconcile.ts';
-import { rangeInWords, sentenceOf } from '../core/line/verdict.ts';
-import { setByTheHouse } from '../core/line/set-by-the-house.ts';
+import type { Finding, Reconciliation } from '../core/cross-check/reconcile.ts';
+import { rangeInWords, sentenceOf } from '../core/cross-check/verdict.ts';
+import { setByTheHouse } from '../core/cross-check/set-by-the-house.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { figureIds, talkFigures, type FigureId } from '../talk/figures.ts';
 import { labelOf, numberOf, quotableOf, saidOf } from '../talk/labels.ts';

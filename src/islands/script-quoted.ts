@@ -1,7 +1,7 @@
 // The few figures of the other door, as they were typed: kept in the browser, and put into words a line each.
 import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import type { Line } from '../core/line/line.ts';
-import { plain, quotableFigures, quotableNames, type QuotableName } from '../core/line/quoted.ts';
+import { plain, quotableFigures, quotableNames, type QuotableName } from '../core/cross-check/quoted.ts';
 import { ofHouse } from '../talk/own-house.ts';
 import { decodeTalk, encodeTalk, type Talk } from './script-kept.ts';
 

@@ -1,7 +1,7 @@
 // Reads a talk off the main thread: its quantities, what they are taken for and say together, and the questions that it leaves open.
-import { distilledIn } from '../core/line/distilled.ts';
-import type { Quoted } from '../core/line/quoted.ts';
-import { reconcile, type Reconciliation } from '../core/line/reconcile.ts';
+import { distilledIn } from '../core/cross-check/distilled.ts';
+import type { Quoted } from '../core/cross-check/quoted.ts';
+import { reconcile, type Reconciliation } from '../core/cross-check/reconcile.ts';
 import { isRefusal, type Refusal } from '../core/refusal.ts';
 import { readPart } from '../house/parts/part.ts';
 import { plantPart } from '../house/parts/plant.ts';

@@ -1,5 +1,5 @@
 // What each quantity of a talk is taken for: as the reader put it right, by a figure's own name before it, or as it is proposed where that is sure; and what has to be asked.
-import { quotableFigures, type Said } from '../core/line/quoted.ts';
+import { quotableFigures, type Said } from '../core/cross-check/quoted.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { figureIds, talkFigures, type FigureId } from '../talk/figures.ts';
 import { labelOf, quotableOf } from '../talk/labels.ts';

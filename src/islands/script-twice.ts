@@ -1,5 +1,5 @@
 // Figures that a talk tells twice, and not alike.
-import type { Said } from '../core/line/quoted.ts';
+import type { Said } from '../core/cross-check/quoted.ts';
 import type { FigureId } from '../talk/figures.ts';
 import type { TakenFor } from './script-taken.ts';
 

@@ -1,6 +1,6 @@
 // What a talk comes to: one sentence with the sum that decides, and the sentences that follow.
-import type { Reconciliation } from '../core/line/reconcile.ts';
-import { sentences } from '../core/line/verdict.ts';
+import type { Reconciliation } from '../core/cross-check/reconcile.ts';
+import { sentences } from '../core/cross-check/verdict.ts';
 
 export interface Verdict {
   readonly first: string;

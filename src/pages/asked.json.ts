@@ -1,9 +1,11 @@
 // What visitors ask, with the name of each place in the book; a link that leads nowhere fails the build.
-import { getCollection, render } from 'astro:content';
+import { getCollection } from 'astro:content';
 import type { AskedList, Entry } from '../asking/entry.ts';
 import { termsAsked } from '../asking/terms.ts';
 import { chaptersOfBook } from '../build/book.ts';
+import { chapterText } from '../build/chapter-text.ts';
 import { bookPassages } from '../build/passages.ts';
+import { keepTogether } from '../core/keep-together.ts';
 import { calculators } from '../calculators/index.ts';
 
 /** Pages that are no chapter and no calculator. */
@@ -15,42 +17,22 @@ const others: Readonly<Record<string, string>> = {
   'practice/': 'Practice',
 };
 
-/** What each address of the book is called. */
-async function placesOfBook(): Promise<ReadonlyMap<string, string>> {
-  const chapters = await chaptersOfBook();
-  const pages = await Promise.all(
-    chapters.flatMap(({ title, pages }) =>
-      pages.map(async (page) => {
-        const { headings } = await render(page.entry);
-        return [
-          [page.at, page.title],
-          ...headings.map(({ slug, text }) => [`${page.at}#${slug}`, `${title}: ${text}`]),
-        ] as [string, string][];
-      }),
-    ),
-  );
-  return new Map([
-    ...Object.entries(others),
-    ...pages.flat(),
-    ...calculators.map(({ id, title }) => [`sums/${id}/`, title] as [string, string]),
-  ]);
-}
-
-/** Every page of every chapter, with the addresses of its headings. */
-async function pagesOfBook(): Promise<Parameters<typeof bookPassages>[0]> {
-  const pages = (await chaptersOfBook()).flatMap((chapter) => chapter.pages);
-  return Promise.all(
-    pages.map(async ({ at, title, entry }) => ({
-      at,
-      title,
-      body: entry.body ?? '',
-      slugs: (await render(entry)).headings.filter(({ depth }) => depth === 2 || depth === 3).map(({ slug }) => slug), // prettier-ignore
-    })),
-  );
-}
-
 export async function GET(): Promise<Response> {
-  const places = await placesOfBook();
+  const chapters = await chaptersOfBook();
+  const pages = chapters.flatMap((chapter) =>
+    chapter.pages.map(({ at, title, entry }) => ({ at, title, body: entry.body ?? '', of: chapter.title })),
+  );
+  /** What each address of the book is called. */
+  const places = new Map([
+    ...Object.entries(others),
+    ...pages.flatMap(({ at, title, body, of }) => [
+      [at, title] as const,
+      ...chapterText(body).headings.map(
+        ({ slug, text }) => [`${at}#${slug}`, `${of}: ${keepTogether(text)}`] as const,
+      ),
+    ]),
+    ...calculators.map(({ id, title }) => [`sums/${id}/`, title] as const),
+  ]);
   const files = await getCollection('asked');
   const entries = files.flatMap(({ data }) =>
     Object.entries(data).map(([id, entry]): Entry => {
@@ -67,7 +49,7 @@ export async function GET(): Promise<Response> {
     (await getCollection('askedForeign')).map(({ id, data }) => [id, data.asked]),
   );
   const cautions = new Map((await getCollection('cautions')).map(({ id, data }) => [id, data]));
-  const passages = bookPassages(await pagesOfBook(), cautions, terms);
+  const passages = bookPassages(pages, cautions, terms);
   const all = [...entries, ...termsAsked(terms, entries)];
   return new Response(JSON.stringify({ entries: all, words, foreign, passages } satisfies AskedList));
 }

@@ -1,7 +1,7 @@
 // The name of each figure that a script may tell, as it stands at the head of a sentence, and its numbers as text.
 import { headOf } from '../core/figures/index.ts';
 import { formatNumber } from '../core/format.ts';
-import { plain, quotableFigures, type QuotableName, type Said } from '../core/line/quoted.ts';
+import { plain, quotableFigures, type QuotableName, type Said } from '../core/cross-check/quoted.ts';
 import { talkFigures, type FigureId } from './figures.ts';
 
 /** The name under which a figure is held against the others, if it is one of those. */

@@ -3,7 +3,7 @@ import { pathsOf, type FigureId as TableId } from '../core/figures/index.ts';
 import type { Standing } from '../core/figures/standing.ts';
 import { numberAt } from '../core/line/beside.ts';
 import type { Line } from '../core/line/line.ts';
-import { measure, NINETY_FIVE, type Said } from '../core/line/quoted.ts';
+import { measure, NINETY_FIVE, type Said } from '../core/cross-check/quoted.ts';
 import { talkFigures, type FigureId } from './figures.ts';
 import type { Vessels } from './own-vessels.ts';
 import { labelOf, numberOf, quotableOf, saidOf } from './labels.ts';

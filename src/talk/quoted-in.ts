@@ -1,5 +1,5 @@
 // What a script quotes: the figure of each quantity as it was settled or proposed, and the first telling of each that can be checked.
-import type { Quoted, QuotableName, Said } from '../core/line/quoted.ts';
+import type { Quoted, QuotableName, Said } from '../core/cross-check/quoted.ts';
 import type { FigureId } from './figures.ts';
 import { quotableOf } from './labels.ts';
 import type { ReadQuantity } from './script.ts';

@@ -1,5 +1,5 @@
 // A figure as a guide types it: "5,500", "about 42,500", "5,500 to 6,000", "exactly 63.5", "42 ± 2".
-import { NINETY_FIVE, quotableFigures, type QuotableName, type Said } from '../core/line/quoted.ts';
+import { NINETY_FIVE, quotableFigures, type QuotableName, type Said } from '../core/cross-check/quoted.ts';
 import { readQuantity } from '../core/reading/quantity.ts';
 import type { Country } from '../core/reading/country.ts';
 import { isRefusal, type Refusal } from '../core/refusal.ts';

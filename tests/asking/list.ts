@@ -4,7 +4,9 @@ import { join } from 'node:path';
 import { parse } from 'yaml';
 import type { AskedList, Entry } from '../../src/asking/entry.ts';
 import { termsAsked } from '../../src/asking/terms.ts';
+import { chapterText } from '../../src/build/chapter-text.ts';
 import { bookPassages } from '../../src/build/passages.ts';
+import { addressOf, chapters } from '../content/read.ts';
 
 const content = join(import.meta.dirname, '..', '..', 'content');
 const read = (...path: string[]) => parse(readFileSync(join(content, ...path), 'utf8')) as unknown;
@@ -32,22 +34,15 @@ const phrases = (file: string) => Object.fromEntries(
   Object.entries(read(file) as Record<string, { asked: string[] }>).map(([word, { asked }]) => [word, asked]),
 ); // prettier-ignore
 
-const chapters = join(content, 'chapters');
-/** The address of a heading, as the site makes it. */
-export const slugOf = (text: string) => text.toLowerCase().replace(/[\u2018\u2019]/g, '').replace(/[^\p{L}\p{N}\s-]/gu, '').trim().replace(/\s/g, '-').replace(/40--mean/, '40-mean'); // prettier-ignore
-const pages = readdirSync(chapters).flatMap((chapter) =>
-  readdirSync(join(chapters, chapter)).map((file) => {
-    const [, head, body] = /^---\n([^]*?)\n---\n([^]*)$/.exec(readFileSync(join(chapters, chapter, file), 'utf8'))!;
-    const part = file.replace('.mdx', '');
-    const { title = chapter } = parse(head!) as { title?: string };
-    return {
-      at: `${chapter}/${/^(?:index|explain)$/.test(part) ? '' : `${part}/`}`,
-      title,
-      body: body!,
-      slugs: [...body!.matchAll(/^#{2,3} (.*)$/gm)].map(([, heading]) => slugOf(heading!)),
-    };
-  }),
-); // prettier-ignore
+/** Every page of every chapter, with the addresses of its headings. */
+export const pages = chapters.flatMap((chapter) =>
+  chapter.pages.map(({ part, front, body }) => ({
+    at: addressOf(chapter.id, part),
+    title: (front['title'] as string | undefined) ?? chapter.id,
+    body,
+    slugs: chapterText(body).headings.map(({ slug }) => slug),
+  })),
+);
 const cautions = new Map(Object.entries(read('cautions.yaml') as Parameters<typeof bookPassages>[1] extends ReadonlyMap<string, infer C> ? Record<string, C> : never)); // prettier-ignore
 
 export const list: AskedList = {

@@ -38,7 +38,7 @@ test.each([
   ['how much alcohol in a hogshead at 63.5', '158.8 L'], // 250 × 0.635 = 158.75
   ['three casks of 190 at 61.4, how many litres pure?', '350 L'], // 3 × 190 × 0.614 = 349.98
   ['700 ml at 43 how many grams of alcohol', '237.6 g'], // 0.301 L × 789.24 g, OIML R 22
-  ['how much water to take 900 litres from 70 to 63.5', '97.2'], // 0.9 × 108.028, row D5 of tests/reference/exercises.json
+  ['how much water to take 900 litres from 70 to 63.5', '97.2'], // 0.9 × 108.028, row D5 of src/published/reference/exercises.json
   ['6000 litres at 23 and 1000 at 30', '1,680 L'], // 1,380 + 300
   ['half and half of 60 and 40 percent', '50 L pure alcohol'], // 50 × 0.6 + 50 × 0.4
   ['how many bottles from 190 litres at 58 percent', '342 bottles'], // 110.2 ÷ (0.7 × 0.46) = 342.2

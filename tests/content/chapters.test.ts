@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { quotable, figureText } from '../../src/house/prose.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { stages } from '../../src/house/figures.ts';
+import { chapterText, namedIn } from '../../src/build/chapter-text.ts';
 import { sources } from '../../src/core/sources.ts';
 import { chapters, glossary, plainText } from './read.ts';
 
@@ -34,16 +35,14 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
     });
 
     test('every bold word is in the glossary, or leads in a sentence', () => {
-      const bold = [...body.matchAll(/\*\*([^*]+)\*\*/g)].map(([, text]) => text!);
+      const bold = chapterText(body).bold;
       expect(bold.filter((text) => !text.endsWith('.') && !forms.has(text.toLowerCase()))).toEqual([]);
     });
 
     test('every source and figure it names exists', () => {
-      for (const [, name] of body.matchAll(/<Source of="([^"]+)"/g))
-        expect(Object.keys(sources)).toContain(name);
-      for (const [, name] of body.matchAll(/<Figure of="([^"]+)"/g)) {
+      for (const name of namedIn(body, 'Source')) expect(Object.keys(sources)).toContain(name);
+      for (const name of namedIn(body, 'Figure'))
         expect([...quotable, 'house.foreshotsBy', 'house.dilution']).toContain(name);
-      }
     });
 
     test('links lead to pages of the book', () => {
@@ -66,8 +65,8 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
         'search',
         'sums',
       ];
-      for (const [, address] of body.matchAll(/\]\((\/[^)]*)\)/g))
-        expect(pages).toContain(address!.split('/')[1]);
+      for (const address of chapterText(body).links.filter((each) => each.startsWith('/')))
+        expect(pages).toContain(address.split('/')[1]);
     });
 
     test('no figure of the house is typed where it should be live', () => {
@@ -107,7 +106,7 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
     test.runIf(isStage)('has its four pages, each with its sections in order, and five self-checks', () => {
       expect(pages.map(({ part }) => part)).toEqual(Object.keys(SECTIONS));
       for (const { part, body } of pages) {
-        const headings = [...body.matchAll(/^## (.+)$/gm)].map(([, text]) => text!);
+        const headings = chapterText(body).headings.flatMap(({ depth, text }) => (depth === 2 ? text : []));
         const places = SECTIONS[part as keyof typeof SECTIONS].map((section) =>
           headings.findIndex((heading) => section.test(heading)),
         );
@@ -120,7 +119,8 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
     });
 
     test('dangers carry their cautions', () => {
-      if (isStage) expect(pages.find(({ part }) => part === 'safe')!.body).toMatch(/<Caution of=/);
+      if (isStage)
+        expect(namedIn(pages.find(({ part }) => part === 'safe')!.body, 'Caution')).not.toEqual([]);
     });
   },
 );

@@ -9,6 +9,7 @@ import { kinds } from '../../src/exercises/kinds/index.ts';
 import { drawFault } from '../../src/fault/draw.ts';
 import { builtInHouse, stages } from '../../src/house/figures.ts';
 import { predicts } from '../../src/predict/index.ts';
+import { chapterText, namedIn } from '../../src/build/chapter-text.ts';
 import { chapters } from './read.ts';
 
 const root = join(import.meta.dirname, '..', '..');
@@ -30,8 +31,6 @@ const lessons = new Map<string, Lesson>(stages.map((stage) => [stage, yaml(`less
 const weeks = yaml('lesson-weeks.yaml') as readonly { readonly week: number; readonly stages?: readonly string[]; readonly at: string }[]; // prettier-ignore
 const here = line(builtInHouse) as Line;
 const benchOf = { mashing: 'mash', fermenting: 'washback', distilling: 'still', maturing: 'casks' } as Record<string, string>; // prettier-ignore
-
-const slug = (heading: string) => heading.toLowerCase().replace(/[^a-z0-9 ]/g, '').trim().replace(/ +/g, '-'); // prettier-ignore
 
 /** What is wrong with an address of the book, or nothing. */
 function wrongWith(at: string): string | undefined {
@@ -55,9 +54,11 @@ function wrongWith(at: string): string | undefined {
   if (hash.startsWith('guess-')) {
     const id = hash.slice(6);
     if (!predicts.some((each) => each.id === id)) return `${at}: no such guess`;
-    return page?.body.includes(`<Predict of="${id}"`) ? undefined : `${at}: that guess is on another page`;
+    return page && namedIn(page.body, 'Predict').includes(id)
+      ? undefined
+      : `${at}: that guess is on another page`;
   }
-  const headings = [...(page?.body.matchAll(/^##+ (.*)$/gm) ?? [])].map(([, text]) => slug(text!));
+  const headings = page ? chapterText(page.body).headings.map(({ slug }) => slug) : [];
   return hash === '' || headings.includes(hash) ? undefined : `${at}: no such heading`;
 }
 

@@ -1,7 +1,8 @@
 // What the book says of methanol: its figures as printed elsewhere, and the sums made of them redone here.
 import { expect, test } from 'vitest';
 import { sources } from '../../src/core/sources.ts';
-import rows from '../reference/methanol.json' with { type: 'json' };
+import rows from '../../src/published/reference/methanol.json' with { type: 'json' };
+import { namedIn } from '../../src/build/chapter-text.ts';
 import { chapters, glossary, plainText } from './read.ts';
 
 const { pages } = chapters.find(({ id }) => id === 'distilling')!;
@@ -47,5 +48,5 @@ test('a visitor who asks is answered in one breath, and the term is explained', 
 test('it gives no leave to distil at home, and says what the danger was and what to do', () => {
   for (const said of [/unlawful/, /vapour burns/, /mixed into spirit/, /medical help at once/, /<Caution of="licence" brief \/>/])
     expect(passage).toMatch(said); // prettier-ignore
-  for (const [, id] of passage.matchAll(/<Source of="([^"]+)"/g)) expect(Object.keys(sources)).toContain(id);
+  for (const id of namedIn(passage, 'Source')) expect(Object.keys(sources)).toContain(id);
 });

@@ -2,6 +2,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
+import { chapterText } from '../../src/build/chapter-text.ts';
+import { plainWords } from '../../src/build/plain-words.ts';
 
 const content = join(import.meta.dirname, '..', '..', 'content');
 
@@ -33,6 +35,10 @@ function readPage(chapter: string, file: string): ChapterPage {
   };
 }
 
+/** Where a page of a chapter stands, from the root of the site. */
+export const addressOf = (chapter: string, part: string) =>
+  `${chapter}/${FIRST.includes(part) ? '' : `${part}/`}`;
+
 /** Every chapter, its pages, their front matter and their text. */
 export const chapters: readonly Chapter[] = readdirSync(join(content, 'chapters')).map((id) => {
   const pages = readdirSync(join(content, 'chapters', id))
@@ -51,13 +57,8 @@ export const glossary = parse(readFileSync(join(content, 'glossary.yaml'), 'utf8
   Record<string, Term>
 >;
 
-/** The words of a chapter that a reader reads: no components, formulas or table rules. */
-export function plainText(body: string): string {
-  return body
-    .replace(/\$\$[^$]*\$\$|\$[^$\n]*\$/g, ' ')
-    .replace(/<Figure[^>]*\/>/g, '7 L')
-    .replace(/<[^>]*>/g, ' ')
-    .replace(/^\|?[-| :]+\|$/gm, ' ')
-    .replace(/\|$/gm, '. ') // a row of a table ends like a sentence
-    .replace(/[*#|>]/g, ' ');
-}
+/** The words of a chapter that a reader reads: no components, formulas or heads of tables. */
+export const plainText = (body: string): string =>
+  chapterText(body)
+    .sections.map(({ heading, nodes }) => `${heading ? `${heading.text}. ` : ''}${plainWords(nodes)}`)
+    .join(' ');

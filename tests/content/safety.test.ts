@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
+import { cautionsIn, namedIn } from '../../src/build/chapter-text.ts';
 import { sources } from '../../src/core/sources.ts';
 import { chapters } from './read.ts';
 
@@ -20,11 +21,10 @@ const { pages } = chapters.find(({ id }) => id === 'safety')!;
 const sheets = pages.filter(({ body }) => body.includes('class="hang"'));
 
 test('every caution stands whole on a sheet that is hung up, and on no other page of safety', () => {
-  const hung = sheets.flatMap(({ body }) =>
-    [...body.matchAll(/<Caution of="([^"]+)" \/>/g)].map(([, id]) => id),
-  );
+  const hung = sheets.flatMap(({ body }) => cautionsIn(body, 'whole'));
   expect(new Set(hung)).toEqual(new Set(Object.keys(cautions)));
-  for (const { body } of pages.filter((page) => !sheets.includes(page))) expect(body).not.toMatch(/<Caution/);
+  for (const { body } of pages.filter((page) => !sheets.includes(page)))
+    expect(namedIn(body, 'Caution')).toEqual([]);
 });
 
 test.each(Object.entries(cautions))(
@@ -93,11 +93,9 @@ const ofStage: Readonly<Record<string, readonly string[]>> = {
 }; // prettier-ignore
 test.each(Object.entries(ofStage))('%s has its cautions, each whole once at most, on the safe page', (stage, ids) => {
   const own = chapters.find(({ id }) => id === stage)!.pages;
-  const shown = (body: string, form: string) =>
-    [...body.matchAll(new RegExp(`<Caution of="([^"]+)"${form} />`, 'g'))].map(([, id]) => id);
   const safe = own.find(({ part }) => part === 'safe')!.body;
-  expect([...shown(safe, ''), ...shown(safe, ' brief')].sort()).toEqual([...ids].sort());
-  for (const { part, body } of own) if (part !== 'safe') expect(shown(body, ''), part).toEqual([]);
+  expect([...namedIn(safe, 'Caution')].sort()).toEqual([...ids].sort());
+  for (const { part, body } of own) if (part !== 'safe') expect(cautionsIn(body, 'whole'), part).toEqual([]);
 }); // prettier-ignore
 
 /* Limits as the authorities print them. OSHA’s record of 1989 (29 CFR 1910, air contaminants) names, for carbon dioxide,

@@ -4,7 +4,9 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { plainWords, searchEntries } from '../../src/build/search-entries.ts';
+import { chapterText } from '../../src/build/chapter-text.ts';
+import { plainWords } from '../../src/build/plain-words.ts';
+import { searchEntries } from '../../src/build/search-entries.ts';
 import { searchOptions } from '../../src/islands/search-options.ts';
 import { chapters, glossary } from './read.ts';
 
@@ -18,11 +20,6 @@ const pages = chapters.flatMap(({ id, front, pages }) =>
     at: `${id}/${part}/`,
     title: front['title'] as string,
     body,
-    headings: [...body.matchAll(/^(#{2,3}) (.*)$/gm)].map(([, marks, text]) => ({
-      depth: marks!.length,
-      slug: text!.toLowerCase().replace(/\W+/g, '-'),
-      text: text!,
-    })),
   })),
 );
 const entries = searchEntries(
@@ -32,6 +29,7 @@ const entries = searchEntries(
 );
 const index = new MiniSearch(searchOptions);
 index.addAll(entries.map((entry) => ({ ...entry, opening: '' })));
+const wordsOf = (mdx: string) => plainWords(chapterText(mdx).sections[0]!.nodes);
 const found = (asked: string) => index.search(asked).map(({ id }) => entries[id as number]!);
 
 test('no entry shows marks, rules of tables or empty figures', () => {
@@ -41,16 +39,16 @@ test('no entry shows marks, rules of tables or empty figures', () => {
 });
 
 test('a table is read row by row, with the figures of the built-in house in it', () => {
-  const text = plainWords(
+  const text = wordsOf(
     '| When | What |\n| --- | :-: |\n| Start | Wort at <Figure of="house.setTemperature" /> meets yeast<Source of="memory" /> |\n| Last<When is="young"> of a young one</When> | <Figure of="house.mashesPerWeek" digits={0} /> mashes |\n',
   );
   expect(text).toMatch(/^Start: Wort at \d+(\.\d)? °C meets yeast\. Last: \d+ mashes\.$/); // yeast goes in at so many degrees; Harrowmere keeps its casks over three years
 });
 
 test('letters of a formula stay in their sentence', () => {
-  expect(
-    plainWords('$E$ is the extract, $M$ the wash.\n\n$$\nx = \\frac{1}{2}\n$$\n\n1. **Weigh** it.'),
-  ).toBe('E is the extract, M the wash. Weigh it.');
+  expect(wordsOf('$E$ is the extract, $M$ the wash.\n\n$$\nx = \\frac{1}{2}\n$$\n\n1. **Weigh** it.')).toBe(
+    'E is the extract, M the wash. Weigh it.',
+  );
 });
 
 describe('readers’ own words find what the book calls by others', () => {

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { namedIn } from '../../src/build/chapter-text.ts';
 import { calculators } from '../../src/calculators/index.ts';
 import { worked } from '../../src/calculators/worked.ts';
 import { massPercentFromStrength, strengthFromMassPercent } from '../../src/core/spirit/strength.ts';
@@ -125,7 +126,7 @@ test.each(items.map(([thing, page, ...says]) => [thing, page, says] as const))(
 test('what stands on these pages names what it rests on', () => {
   for (const id of ['plant', 'nose', 'running'])
     for (const { part, body } of chapters.find((chapter) => chapter.id === id)!.pages) {
-      const named = [...body.matchAll(/<Source of="([^"]+)"/g)].map(([, name]) => name!);
+      const named = namedIn(body, 'Source');
       expect(named.length, `${id}/${part}`).toBeGreaterThan(0);
       expect(named.every((name) => Object.hasOwn(sources, name))).toBe(true);
     }
@@ -247,8 +248,7 @@ test('an example that counts as somebody else’s owns to nothing of ours: not r
 
 test('the sums that these pages send to are there', () => {
   const there = calculators.map(({ id }) => id);
-  for (const { body } of chapters)
-    for (const [, id] of body.matchAll(/<Sum of="([^"]+)"/g)) expect(there).toContain(id);
+  for (const { body } of chapters) for (const id of namedIn(body, 'Sum')) expect(there).toContain(id);
 });
 
 describe('figures that stand in these pages, redone', () => {

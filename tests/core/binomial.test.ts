@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { chanceOfAtLeast, exactLimits } from '../../src/core/numerics/binomial.ts';
-import reference from '../reference/malting.json' with { type: 'json' };
+import reference from '../../src/published/reference/malting.json' with { type: 'json' };
 import { always, apart } from './draw.ts';
 
 test.each(reference.exactLimits.rows)(

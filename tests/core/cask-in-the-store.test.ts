@@ -6,7 +6,7 @@ import { fallsBelow, fallsEvenly } from '../../src/core/maturing/falls-below.ts'
 import { vapourInTheStore } from '../../src/core/maturing/vapour-in-the-store.ts';
 import { celsius, litres, litres20, percent, strength, years } from '../../src/core/quantity.ts';
 import { ethanolPressure, waterPressure } from '../../src/core/vapour/equilibrium.ts';
-import kept from '../reference/maturing.json' with { type: 'json' };
+import kept from '../../src/published/reference/maturing.json' with { type: 'json' };
 import { always, apart, between, ordered } from './draw.ts';
 
 interface Told {

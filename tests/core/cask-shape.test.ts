@@ -10,7 +10,7 @@ import {
   type CaskShape,
 } from '../../src/core/maturing/shape.ts';
 import { litres, quantity } from '../../src/core/quantity.ts';
-import kept from '../reference/maturing.json' with { type: 'json' };
+import kept from '../../src/published/reference/maturing.json' with { type: 'json' };
 import { always, apart, between, ordered } from './draw.ts';
 
 const mm = (n: number) => quantity('length', n);

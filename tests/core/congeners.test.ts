@@ -14,7 +14,7 @@ import { runStill } from '../../src/core/distilling/run.ts';
 import { distillateOver } from '../../src/core/distilling/still.ts';
 import { kilopascals, litres20, moleFraction, share, strength } from '../../src/core/quantity.ts';
 import { amountsOf } from '../../src/core/spirit/amounts.ts';
-import rows from '../reference/congeners.json' with { type: 'json' };
+import rows from '../../src/published/reference/congeners.json' with { type: 'json' };
 import { always, answer, apart, between, settings, strengths } from './draw.ts'; // prettier-ignore
 
 const pressure = kilopascals(101.325);

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { halfLife, restsUntil, survival, type Enzyme, type Rest } from '../../src/core/mashing/enzymes.ts';
 import { maltsBegun } from '../../src/core/mashing/swelling.ts';
 import { celsius, quantity } from '../../src/core/quantity.ts';
-import reference from '../reference/milling-and-mashing.json' with { type: 'json' };
+import reference from '../../src/published/reference/milling-and-mashing.json' with { type: 'json' };
 import { always, apart, between, ordered } from './draw.ts';
 
 const enzymes = ['alpha', 'beta'] as const satisfies readonly Enzyme[];

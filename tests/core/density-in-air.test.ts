@@ -6,8 +6,8 @@ import { densityInAir, densityInVacuo } from '../../src/core/spirit/density-in-a
 import { densityOfSpirit } from '../../src/core/spirit/density.ts';
 import { densityAtMark } from '../../src/core/spirit/hydrometer.ts';
 import { densityFromStrength, strengthFromDensity } from '../../src/core/spirit/strength.ts';
-import us from '../reference/us-gauging.json' with { type: 'json' };
-import rows from '../reference/distilling.json' with { type: 'json' };
+import us from '../../src/published/reference/us-gauging.json' with { type: 'json' };
+import rows from '../../src/published/reference/distilling.json' with { type: 'json' };
 import { always, between, strengths, temperatures } from './draw.ts';
 
 const TWENTY = celsius(20);

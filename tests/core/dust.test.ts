@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { dustClass, dustCloud, dustForCloud, dustViolence } from '../../src/core/milling/dust.ts';
 import { kilograms, litres, quantity } from '../../src/core/quantity.ts';
-import reference from '../reference/milling-and-mashing.json' with { type: 'json' };
+import reference from '../../src/published/reference/milling-and-mashing.json' with { type: 'json' };
 import { always, apart, between, ordered } from './draw.ts';
 
 const space = (n: number) => quantity('space', n);

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { celsius, kilopascals, moleFraction } from '../../src/core/quantity.ts';
 import { activities, ethanolPressure, vapourOver, waterPressure } from '../../src/core/vapour/equilibrium.ts';
 import { wilsonActivities } from '../../src/core/vapour/wilson.ts';
-import published from '../reference/vle-ethanol-water-101325.json' with { type: 'json' };
+import published from '../../src/published/reference/vle-ethanol-water-101325.json' with { type: 'json' };
 import { always, apart, between, ordered } from './draw.ts';
 import { vapourModels } from '../../src/core/vapour/models.ts';
 import { wilson } from '../../src/core/vapour/wilson.ts';

@@ -7,7 +7,7 @@ import { levenbergMarquardt, type Curve } from '../../src/core/numerics/levenber
 import { solveLinear } from '../../src/core/numerics/linear-system.ts';
 import { gravity, hours, plato, quantity } from '../../src/core/quantity.ts';
 import { gravityFromPlato, platoFromGravity } from '../../src/core/wort/extract.ts';
-import fits from '../reference/nonlinear-fits.json' with { type: 'json' };
+import fits from '../../src/published/reference/nonlinear-fits.json' with { type: 'json' };
 import { always, answer, apart, between } from './draw.ts';
 
 const fall = (initial: number, final: number, half: number, steepness: number): Fall => ({

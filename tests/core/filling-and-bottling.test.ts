@@ -17,8 +17,8 @@ import {
   years,
 } from '../../src/core/quantity.ts';
 import { blend, reduce } from '../../src/core/spirit/mixing.ts';
-import kept from '../reference/maturing.json' with { type: 'json' };
-import uk from '../reference/uk-eu.json' with { type: 'json' };
+import kept from '../../src/published/reference/maturing.json' with { type: 'json' };
+import uk from '../../src/published/reference/uk-eu.json' with { type: 'json' };
 import { always, apart, between, ordered, strengths } from './draw.ts';
 
 const sum = (id: string) =>

@@ -11,8 +11,8 @@ import {
 } from '../../src/core/fermenting/gas.ts';
 import { calculators } from '../../src/calculators/index.ts';
 import { celsius, hours, quantity } from '../../src/core/quantity.ts';
-import { entry } from '../published/row.ts';
-import reference from '../reference/fermenting.json' with { type: 'json' };
+import { entry } from '../../src/published/row.ts';
+import reference from '../../src/published/reference/fermenting.json' with { type: 'json' };
 import { always, apart, between, ordered } from './draw.ts';
 
 const ppm = (n: number) => quantity('ppm', n);

@@ -11,7 +11,7 @@ import {
   warmed,
   wetBulbOf,
 } from '../../src/core/vapour/humid-air.ts';
-import reference from '../reference/malting.json' with { type: 'json' };
+import reference from '../../src/published/reference/malting.json' with { type: 'json' };
 import { always, answer, apart, between } from './draw.ts';
 
 const outside = fc.tuple(

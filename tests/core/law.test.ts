@@ -4,7 +4,7 @@ import { judge, qualifies, type Claim } from '../../src/core/law/claim.ts';
 import { definitions } from '../../src/core/law/definitions.ts';
 import { dayInWords, readLongAgo } from '../../src/core/law/reading.ts';
 import { sources } from '../../src/core/sources.ts';
-import rows from '../reference/law.json' with { type: 'json' };
+import rows from '../../src/published/reference/law.json' with { type: 'json' };
 
 const scottish: Claim = {
   madeIn: 'Scotland',

@@ -24,8 +24,8 @@ import {
   wetHoursTo,
 } from '../../src/core/malting/steep.ts';
 import { celsius, count, hours, kilograms, percent, quantity } from '../../src/core/quantity.ts';
-import reference from '../reference/malting.json' with { type: 'json' };
-import { entry } from '../published/row.ts';
+import reference from '../../src/published/reference/malting.json' with { type: 'json' };
+import { entry } from '../../src/published/row.ts';
 import { always, answer, apart, between, ordered } from './draw.ts';
 
 const sum = (id: string) => entry(reference.sums.rows, id).answer;

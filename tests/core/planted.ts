@@ -1,5 +1,5 @@
 // Wrong figures planted in sensible houses, and what the cross-check makes of them.
-import { accused, reconcile } from '../../src/core/line/reconcile.ts';
+import { accused, reconcile } from '../../src/core/cross-check/reconcile.ts';
 import { chanceFrom, houses, plant, truthOf } from './quoted-houses.ts';
 
 export const sizes = [0, 0.05, 0.1, 0.2] as const;

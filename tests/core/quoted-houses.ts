@@ -8,7 +8,7 @@ import {
   type Quoted,
   type QuotableName,
   type Said,
-} from '../../src/core/line/quoted.ts';
+} from '../../src/core/cross-check/quoted.ts';
 import { normalRandom, uniformRandom } from '../../src/core/numerics/random.ts';
 import { bracketedRoot } from '../../src/core/numerics/root.ts';
 import { amountsOf, minus } from '../../src/core/spirit/amounts.ts';

@@ -9,11 +9,16 @@ import {
   type Quoted,
   type QuotableName,
   type Said,
-} from '../../src/core/line/quoted.ts';
-import { accused, reconcile, type Reconciliation } from '../../src/core/line/reconcile.ts';
-import { relationNames, relations, type Relation, type Values } from '../../src/core/line/relations.ts';
+} from '../../src/core/cross-check/quoted.ts';
+import { accused, reconcile, type Reconciliation } from '../../src/core/cross-check/reconcile.ts';
+import {
+  relationNames,
+  relations,
+  type Relation,
+  type Values,
+} from '../../src/core/cross-check/relations.ts';
 import { spoken } from '../../src/core/line/spoken.ts';
-import { rangeInWords, sentences } from '../../src/core/line/verdict.ts';
+import { rangeInWords, sentences } from '../../src/core/cross-check/verdict.ts';
 import { answer, between } from './draw.ts';
 import { tally } from './planted.ts';
 import { chanceFrom, houses, truthOf } from './quoted-houses.ts';

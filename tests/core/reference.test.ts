@@ -1,6 +1,6 @@
 // The gate: every printed row within its tolerance.
 import { describe, expect, test } from 'vitest';
-import { published } from '../published.ts';
+import { published } from '../../src/published/index.ts';
 
 describe.each(published)('$title', ({ rows }) => {
   test.each(rows)('$id: $what', ({ deviation, tolerance }) => {

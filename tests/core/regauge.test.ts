@@ -18,8 +18,8 @@ import {
 } from '../../src/core/quantity.ts';
 import { alcoholFromUsProofGallons, usProof } from '../../src/core/spirit/proof.ts';
 import { densityFromStrength } from '../../src/core/spirit/strength.ts';
-import us from '../reference/us-gauging.json' with { type: 'json' };
-import kept from '../reference/maturing.json' with { type: 'json' };
+import us from '../../src/published/reference/us-gauging.json' with { type: 'json' };
+import kept from '../../src/published/reference/maturing.json' with { type: 'json' };
 import { always, apart, between, strengths, temperatures } from './draw.ts';
 
 const POUND = 0.45359237; // kg, by definition

@@ -25,9 +25,9 @@ import {
 } from '../../src/core/quantity.ts';
 import { amountsOf, plus } from '../../src/core/spirit/amounts.ts';
 import { heatToBoilOff, heatToWarm } from '../../src/core/vapour/latent-heat.ts';
-import thermal from '../reference/thermal.json' with { type: 'json' };
-import measured from '../reference/vle-ethanol-water-101325.json' with { type: 'json' };
-import rows from '../reference/distilling.json' with { type: 'json' };
+import thermal from '../../src/published/reference/thermal.json' with { type: 'json' };
+import measured from '../../src/published/reference/vle-ethanol-water-101325.json' with { type: 'json' };
+import rows from '../../src/published/reference/distilling.json' with { type: 'json' };
 import { always, answer, apart, between, settings, spirits, strengths } from './draw.ts'; // prettier-ignore
 
 const pressure = kilopascals(101.325);

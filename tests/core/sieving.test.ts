@@ -6,7 +6,7 @@ import { millingTime } from '../../src/core/milling/grist.ts';
 import { rollersToMove, sieveTest } from '../../src/core/milling/sieve.ts';
 import { sizeCurve, type Sieve } from '../../src/core/milling/size-curve.ts';
 import { kilograms, quantity } from '../../src/core/quantity.ts';
-import reference from '../reference/milling-and-mashing.json' with { type: 'json' };
+import reference from '../../src/published/reference/milling-and-mashing.json' with { type: 'json' };
 import { always, answer, apart, between } from './draw.ts';
 
 const grams = (n: number) => quantity('grams', n);

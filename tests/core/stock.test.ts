@@ -35,8 +35,8 @@ import {
 import { readGroup } from '../../src/core/stock/read-group.ts';
 import { casksOf, namedSizes } from '../../src/core/stock/sizes.ts';
 import { stockOn } from '../../src/core/stock/totals.ts';
-import gallons from '../reference/stock.json' with { type: 'json' };
-import kept from '../reference/maturing.json' with { type: 'json' };
+import gallons from '../../src/published/reference/stock.json' with { type: 'json' };
+import kept from '../../src/published/reference/maturing.json' with { type: 'json' };
 import { builtInHouse } from '../../src/house/figures.ts';
 import { line } from '../../src/core/line/line.ts';
 import { bottlesFromCaskOf, bottlesFromCasks } from '../../src/core/stock/one-cask.ts';

@@ -1,7 +1,7 @@
 // The figures on the accuracy page are those that the cross-check gives, and it does not accuse the innocent.
 import { describe, expect, test } from 'vitest';
 import { halves, moves, SUBSET, tally, type Tally } from '../study/judge.ts';
-import measured from '../study/measured.json';
+import measured from '../../src/published/measured/study.json';
 
 type Kept = Readonly<Record<keyof typeof halves, readonly Tally[]>>;
 const kept = measured as Kept & { readonly subset: Kept };

@@ -1,10 +1,10 @@
 // The cross-check of a house that distils three times goes by what holds in such a house: sound talks stand, a planted fault is found.
 import { describe, expect, test } from 'vitest';
-import { rulesOf, type Distilled } from '../../src/core/line/distilled.ts';
-import type { Quoted } from '../../src/core/line/quoted.ts';
-import { accused, reconcile, type Reconciliation } from '../../src/core/line/reconcile.ts';
-import { gapOf, type Relation } from '../../src/core/line/relations.ts';
-import { sentences } from '../../src/core/line/verdict.ts';
+import { rulesOf, type Distilled } from '../../src/core/cross-check/distilled.ts';
+import type { Quoted } from '../../src/core/cross-check/quoted.ts';
+import { accused, reconcile, type Reconciliation } from '../../src/core/cross-check/reconcile.ts';
+import { gapOf, type Relation } from '../../src/core/cross-check/relations.ts';
+import { sentences } from '../../src/core/cross-check/verdict.ts';
 import { distilledAs, housesOf, tally, truthOf } from '../study/thrice/judge.ts';
 import rounds from '../study/plant/rounds.json';
 
@@ -35,7 +35,7 @@ describe.each(schemes)('a hundred houses of another physics, distilled %s', (sch
   }, 60_000); // prettier-ignore
 
   test('a figure moved by a fifth is named first as often as in houses of two distillations, a true one called seldom', () => {
-    // Of four hundred houses of two distillations 92 and 100 of 200 were named first, 9 and 18 called besides: tests/study/measured.json.
+    // Of four hundred houses of two distillations 92 and 100 of 200 were named first, 9 and 18 called besides: src/published/measured/study.json.
     const found = tally(all, 3);
     expect(found.first).toBeGreaterThanOrEqual(44);
     expect(found.trueCalled).toBeLessThanOrEqual(9);

@@ -11,8 +11,8 @@ import {
 import washbackHeat from '../../src/calculators/fermenting/washback-heat.ts';
 import { partReleased, releaseRate } from '../../src/core/fermenting/release.ts';
 import { celsius, hours, kilograms, quantity } from '../../src/core/quantity.ts';
-import reference from '../reference/fermenting.json' with { type: 'json' };
-import { entry } from '../published/row.ts';
+import reference from '../../src/published/reference/fermenting.json' with { type: 'json' };
+import { entry } from '../../src/published/row.ts';
 import { always, apart, between } from './draw.ts';
 
 const pace = (half: number, steepness: number) => ({

@@ -27,8 +27,8 @@ import {
 } from '../../src/core/quantity.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { WATER_DENSITY } from '../../src/core/spirit/density.ts';
-import reference from '../reference/milling-and-mashing.json' with { type: 'json' };
-import density from '../reference/water-density.json' with { type: 'json' };
+import reference from '../../src/published/reference/milling-and-mashing.json' with { type: 'json' };
+import density from '../../src/published/reference/water-density.json' with { type: 'json' };
 import { always, answer, apart, between, ordered } from './draw.ts';
 
 const sum = (id: string) => reference.sums.rows.find((row) => row.id === id)!.answer;

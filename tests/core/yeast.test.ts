@@ -9,8 +9,8 @@ import {
   pressedFromDry,
 } from '../../src/core/fermenting/yeast.ts';
 import { kilograms, litres, litres20, quantity } from '../../src/core/quantity.ts';
-import reference from '../reference/fermenting.json' with { type: 'json' };
-import { entry } from '../published/row.ts';
+import reference from '../../src/published/reference/fermenting.json' with { type: 'json' };
+import { entry } from '../../src/published/row.ts';
 import { always, apart, between } from './draw.ts';
 
 const cells = (n: number) => quantity('cells', n);

@@ -1,6 +1,6 @@
-// Whether an XML document keeps to the content models of QTI 3.0 in tests/reference/qti-content-models.json.
+// Whether an XML document keeps to the content models of QTI 3.0 in src/published/reference/qti-content-models.json.
 import { SaxesParser } from 'saxes';
-import models from '../reference/qti-content-models.json' with { type: 'json' };
+import models from '../../src/published/reference/qti-content-models.json' with { type: 'json' };
 
 export interface Node {
   readonly name: string;

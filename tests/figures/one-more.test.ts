@@ -13,10 +13,11 @@ vi.mock('../../content/houses/harrowmere.json', async (original) => {
 
 test('the house’s table, its text, prose, a card and the quoted figures have the new figure', async () => {
   const { builtInHouse, numberFigures } = await import('../../src/house/figures.ts');
-  const { decode, encode, problemOf } = await import('../../src/house/codec.ts');
+  const { decode, encode } = await import('../../src/house/codec.ts');
+  const { problemOf } = await import('../../src/house/problem-of.ts');
   const { figureText, quotable } = await import('../../src/house/prose.ts');
   const { cardFigures, saidOnCard } = await import('../../src/house/card-figures.ts');
-  const { quotableFigures, measure } = await import('../../src/core/line/quoted.ts');
+  const { quotableFigures, measure } = await import('../../src/core/cross-check/quoted.ts');
   const { defineCalculator } = await import('../../src/calculators/define.ts');
   const { builtInLine } = await import('../../src/house/line-of.ts');
   const name = 'thirdWater' as 'lastWater'; // the compiler does not know it

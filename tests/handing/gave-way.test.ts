@@ -16,7 +16,7 @@ import type { Way } from '../../src/house/line-of.ts';
 import { plainPlant } from '../core/plants.ts';
 import { afterTyping, knownOf, knownPart } from '../../src/house/parts/known.ts';
 import { withPart } from '../../src/house/parts/part.ts';
-import sucrose from '../reference/sucrose.json' with { type: 'json' };
+import sucrose from '../../src/published/reference/sucrose.json' with { type: 'json' };
 
 const withKnown = (of: WholeHouse, house: House, name: NumberName, gave: readonly GaveWay[]): WholeHouse => {
   const next = afterTyping(knownOf(of), name, gave.map(({ figure }) => figure)); // prettier-ignore

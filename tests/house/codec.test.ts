@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { line } from '../../src/core/line/line.ts';
-import { decode, encode, problemOf } from '../../src/house/codec.ts';
+import { decode, encode } from '../../src/house/codec.ts';
+import { problemOf } from '../../src/house/problem-of.ts';
 import { propose } from '../../src/house/propose.ts';
 import {
   builtInHouse,

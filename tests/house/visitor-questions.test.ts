@@ -10,7 +10,8 @@ import { factsPart } from '../../src/house/parts/facts.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
 import { readPart } from '../../src/house/parts/part.ts';
 import { facts, factSays, type FactId } from '../../src/house/facts.ts';
-import { answerText, hasFigures, notSaid, questionsOf } from '../../src/house/visitor-questions.ts';
+import { questionsOf } from '../../src/build/visitor-questions.ts';
+import { answerText, hasFigures, notSaid } from '../../src/house/visitor-questions.ts';
 
 const questions = chapters.flatMap(({ id, body }) => questionsOf(id, id, body));
 function changed(figures: object): Line {

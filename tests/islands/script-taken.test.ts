@@ -1,7 +1,7 @@
 // What a talk's quantities are taken for, what is asked, and what is told twice and not alike.
 import { expect, test } from 'vitest';
 import { lineOf } from '../../src/house/line-of.ts';
-import { plain, quotableFigures, quotableNames } from '../../src/core/line/quoted.ts';
+import { plain, quotableFigures, quotableNames } from '../../src/core/cross-check/quoted.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { quotedOf, readLines, takenIn, tellings } from '../../src/islands/script-taken.ts';
 import { toldTwice } from '../../src/islands/script-twice.ts';

@@ -1,7 +1,6 @@
 // The path: when a kind and a stage are reached, what comes next and why, where to go on, and that all it names is there.
-import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { chapterText, namedIn } from '../../src/build/chapter-text.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
 import { allPassages } from '../../src/exercises/passages.ts';
 import { fadings, stepsBefore } from '../../src/exercises/fading.ts';
@@ -23,6 +22,7 @@ import {
 } from '../../src/path/next.ts';
 import { decodeLesson, encodeLesson, isMarked, isShift, lessonAt, lineAt, openLesson, stepAfter, stepNow } from '../../src/path/open-lesson.ts'; // prettier-ignore
 import { path } from '../../src/path/stages.ts';
+import { addressOf, chapters, type ChapterPage } from '../content/read.ts';
 import { leftOf } from '../../src/path/left-of.ts';
 import { counts, shiftStep, tryAgain } from '../../src/path/shift-step.ts';
 import { idOfStep, kindsOfStage } from '../../src/path/steps.ts';
@@ -236,20 +236,11 @@ test('the scale of the picture rises with the first right answer', () => {
 }); // prettier-ignore
 
 /** The addresses of the headings of a page of the book. */
-function headingsAt(page: string): readonly string[] {
-  const [chapter, part] = page.split('/').filter(Boolean);
-  const folder = join(import.meta.dirname, '..', '..', 'content', 'chapters', chapter!);
-  const first = existsSync(join(folder, 'index.mdx')) ? 'index' : 'explain';
-  const file = join(folder, `${part ?? first}.mdx`);
-  return [...readFileSync(file, 'utf8').matchAll(/^##+ (.+)$/gm)].map(([, text]) =>
-    text!
-      .toLowerCase()
-      .replace(/[^a-z0-9’ -]/g, '')
-      .replace(/’/g, '')
-      .trim()
-      .replaceAll(' ', '-'),
-  );
+function pageAt(address: string): ChapterPage {
+  const at = `${address.split('/').filter(Boolean).join('/')}/`;
+  return chapters.flatMap(({ id, pages }) => pages.filter(({ part }) => addressOf(id, part) === at))[0]!;
 }
+const headingsAt = (page: string) => chapterText(pageAt(page).body).headings.map(({ slug }) => slug);
 
 test('all that the path and the passages name is there', () => {
   expect(path.map(({ stage }) => stage)).toEqual(stages);
@@ -272,9 +263,7 @@ test('all that the path and the passages name is there', () => {
   for (const step of steps)
     if (step.do === 'guess') {
       expect(predicts.map(({ id }) => id)).toContain(step.id);
-      const [chapter, part = 'explain'] = step.at.split('/').filter(Boolean);
-      const page = readFileSync(join(import.meta.dirname, '..', '..', 'content', 'chapters', chapter!, `${part}.mdx`), 'utf8'); // prettier-ignore
-      expect(page, `${step.id} at ${step.at}`).toContain(`<Predict of="${step.id}"`);
+      expect(namedIn(pageAt(step.at).body, 'Predict'), `${step.id} at ${step.at}`).toContain(step.id);
     }
   expect(new Set(steps.filter(({ do: what }) => what !== 'practise').map(idOfStep)).size).toBe(
     steps.filter(({ do: what }) => what !== 'practise').length,

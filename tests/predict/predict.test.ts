@@ -1,7 +1,6 @@
 // Every guess has one right answer, which the core gives: held against physics written by hand, in the built-in house and in believable others.
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { chapterText, componentsIn, namedIn } from '../../src/build/chapter-text.ts';
 import type { House } from '../../src/core/line/house.ts';
 import { sources } from '../../src/core/sources.ts';
 import { GENERATOR } from '../../src/exercises/draw.ts';
@@ -10,9 +9,9 @@ import { builtInHouse, stages } from '../../src/house/figures.ts';
 import { predicts } from '../../src/predict/index.ts';
 import { decodeGuesses, encodeGuesses } from '../../src/predict/guesses.ts';
 import { isRight, outcomeOf } from '../../src/predict/judge.ts';
+import { chapters } from '../content/read.ts';
 import { byHand, directions } from './directions.ts';
 
-const content = join(import.meta.dirname, '..', '..', 'content', 'chapters');
 const believable: readonly House[] = [
   builtInHouse,
   ...Array.from({ length: 12 }, (_, i) => randomHouse(`guess-${i}`, GENERATOR)),
@@ -84,9 +83,9 @@ test('a house without an answer has none, and does not fall over', () => {
 test('each stands on one page of its stage, and on no other', () => {
   for (const { id, stage } of predicts) {
     const places = stages.flatMap((chapter) =>
-      readdirSync(join(content, chapter))
-        .filter((file) => readFileSync(join(content, chapter, file), 'utf8').includes(`<Predict of="${id}"`))
-        .map(() => chapter),
+      chapters
+        .find((each) => each.id === chapter)!
+        .pages.flatMap(({ body }) => (namedIn(body, 'Predict').includes(id) ? chapter : [])),
     );
     expect(places, id).toEqual([stage]);
   }
@@ -100,17 +99,21 @@ const withFlavour = ['malting', 'distilling'];
 
 test('every section that has something to move asks for a guess first, eight a chapter and three on its first page', () => {
   for (const stage of stages) {
-    const textOf = (page: string) => readFileSync(join(content, stage, `${page}.mdx`), 'utf8');
-    const guessesIn = (text: string) => text.match(/<Predict of="/g)?.length ?? 0;
-    const pages = ['explain', 'work', 'safe', 'check'];
-    expect(guessesIn(textOf('explain')), stage).toBeGreaterThanOrEqual(3);
-    expect(guessesIn(pages.map(textOf).join('')), stage).toBeGreaterThanOrEqual(8);
-    for (const page of pages)
-      for (const section of textOf(page).split(/^## /m).slice(1)) {
-        const title = section.slice(0, section.indexOf('\n'));
-        const moves = title === 'What it does to flavour' ? withFlavour.includes(stage) : !still.test(title);
-        if (moves) expect(guessesIn(section), `${stage}, ${page}: ${title}`).toBeGreaterThan(0);
+    const { pages, body } = chapters.find(({ id }) => id === stage)!;
+    expect(namedIn(pages.find(({ part }) => part === 'explain')!.body, 'Predict').length, stage).toBeGreaterThanOrEqual(3); // prettier-ignore
+    expect(namedIn(body, 'Predict').length, stage).toBeGreaterThanOrEqual(8);
+    for (const { part, body } of pages) {
+      let title: string | undefined;
+      const guesses = new Map<string, number>();
+      for (const { heading, nodes } of chapterText(body).sections) {
+        if (heading?.depth === 2) title = heading.text;
+        if (title !== undefined) guesses.set(title, (guesses.get(title) ?? 0) + componentsIn(nodes).filter(({ name }) => name === 'Predict').length); // prettier-ignore
       }
+      for (const [title, count] of guesses) {
+        const moves = title === 'What it does to flavour' ? withFlavour.includes(stage) : !still.test(title);
+        if (moves) expect(count, `${stage}, ${part}: ${title}`).toBeGreaterThan(0);
+      }
+    }
   }
 });
 

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formatIn } from '../../src/core/format.ts';
 import { kinds, type KindName } from '../../src/core/kinds.ts';
-import { quotableFigures, quotableNames, NINETY_FIVE } from '../../src/core/line/quoted.ts';
+import { quotableFigures, quotableNames, NINETY_FIVE } from '../../src/core/cross-check/quoted.ts';
 import { readQuantity } from '../../src/core/reading/quantity.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { unitsOf, unitsRead } from '../../src/core/units.ts';

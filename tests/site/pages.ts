@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import type { Page } from '@playwright/test';
 import axe from 'axe-core';
-import { quotableFigures, type QuotableName } from '../../src/core/line/quoted.ts';
+import { quotableFigures, type QuotableName } from '../../src/core/cross-check/quoted.ts';
 
 const dist = join(import.meta.dirname, '..', '..', 'dist');
 

@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""What could be named at most: python3 ceiling.py writes ceiling.json.
+"""What could be named at most: python3 ceiling.py writes src/published/measured/study-ceiling.json.
 
 One who knows the law of these houses (mean and covariance of all 35 figures, from the half that is not judged), how each
 figure is said, that at most one is moved and by how much, and who may be in doubt of five sound talks in a hundred.
@@ -69,5 +69,5 @@ for half, (low, high) in {'tuned': (0, 200), 'left out': (200, 400)}.items():
                      'first': int(sum(a > doubt and n == t['moved'][0] for (a, n), t in zip(found, talks[low:high]))),
                      'unbound': int(sum(n == t['moved'][0] for (a, n), t in zip(found, talks[low:high])))})
     result[half] = rows
-json.dump(result, open(os.path.join(HERE, 'ceiling.json'), 'w'), indent=1)
+json.dump(result, open(os.path.join(HERE, '..', '..', 'src', 'published', 'measured', 'study-ceiling.json'), 'w'), indent=1)
 print(json.dumps(result))

@@ -1,8 +1,8 @@
 // What the cross-check makes of talks about four hundred houses of another hand's physics (reasons.md, houses.py).
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Quoted } from '../../src/core/line/quoted.ts';
-import { accused, reconcile } from '../../src/core/line/reconcile.ts';
+import type { Quoted } from '../../src/core/cross-check/quoted.ts';
+import { accused, reconcile } from '../../src/core/cross-check/reconcile.ts';
 
 /** Parts of itself by which one figure is moved; 0 for none. */
 export const moves = [0, 0.05, 0.1, 0.2] as const;

@@ -19,5 +19,5 @@ for (const [half, rows] of Object.entries(measured)) {
 const subset = Object.fromEntries(
   Object.entries(halves).map(([half, talks]) => [half, moves.map((by) => tally(talks.slice(0, SUBSET), by))]),
 );
-const kept = join(import.meta.dirname, 'measured.json');
+const kept = join(import.meta.dirname, '..', '..', 'src', 'published', 'measured', 'study.json');
 writeFileSync(kept, `${JSON.stringify({ ...measured, subset }, null, 1)}\n`);

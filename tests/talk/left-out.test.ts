@@ -1,6 +1,6 @@
 // A first reading learnt without a seventh of the authors, one author of them judged: learnt anew each time, so that no stored number is believed.
 import { expect, test } from 'vitest';
-import measured from './measured.json' with { type: 'json' };
+import measured from '../../src/published/measured/talks.json' with { type: 'json' };
 import { learnt } from '../../src/talk/learnt-model.ts';
 import { readScript } from '../../src/talk/script.ts';
 import { judge, scripts } from './judge.ts';

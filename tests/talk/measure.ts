@@ -57,7 +57,7 @@ export function tell(all: readonly LeftOut[]): void {
     console.log(row.author.padEnd(12), `${row.found}/${row.quantities}`.padStart(10), percent(row.found, row.quantities), `${row.matched}/${row.figures}`.padStart(10), percent(row.matched, row.figures), `${row.wrong}/${row.proposed}`.padStart(9), percent(row.wrong, row.proposed), String(row.extra).padStart(6)); // prettier-ignore
   console.log(`chances: ${tenths.map(({ count, chance, right }) => `${chance.toFixed(2)} right ${right.toFixed(2)} of ${count}`).join('; ')}; expected calibration error ${error}`); // prettier-ignore
 
-  writeFileSync(join(import.meta.dirname, 'measured.json'), `${JSON.stringify({ rows, whole, tenths, error }, undefined, 2)}\n`); // prettier-ignore
+  writeFileSync(join(import.meta.dirname, '..', '..', 'src', 'published', 'measured', 'talks.json'), `${JSON.stringify({ rows, whole, tenths, error }, undefined, 2)}\n`); // prettier-ignore
   if (process.argv.includes('--all'))
     for (const { script, judgement } of all) for (const miss of judgement.misses) console.log(`${script.name}: ${miss}`); // prettier-ignore
 } // prettier-ignore

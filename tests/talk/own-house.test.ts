@@ -1,6 +1,6 @@
 // A script held against the guide's own house: what agrees, what does not, and in which words.
 import { expect, test } from 'vitest';
-import { quotableNames, type Said } from '../../src/core/line/quoted.ts';
+import { quotableNames, type Said } from '../../src/core/cross-check/quoted.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { talkFigures, type FigureId } from '../../src/talk/figures.ts';
 import { labelOf } from '../../src/talk/labels.ts';

@@ -1,7 +1,7 @@
 // The reader of scripts: what it must find in those of the folder, and that no text at all can upset it.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { quotableFigures, quotableNames } from '../../src/core/line/quoted.ts';
+import { quotableFigures, quotableNames } from '../../src/core/cross-check/quoted.ts';
 import { kinds } from '../../src/core/kinds.ts';
 import { figureIds, talkFigures } from '../../src/talk/figures.ts';
 import { readScript, type ReadScript } from '../../src/talk/script.ts';

@@ -13,7 +13,7 @@ import { firstWalk } from '../../src/walk/walk.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 const all = Object.entries(parse(readFileSync(join(root, 'content', 'walk-pieces.yaml'), 'utf8')) as Record<string, Omit<Suggestion, 'id'>>).map(([id, each]): Suggestion => ({ id, ...each })); // prettier-ignore
-const reference = (name: string) => JSON.parse(readFileSync(join(root, 'tests', 'reference', `${name}.json`), 'utf8')); // prettier-ignore
+const reference = (name: string) => JSON.parse(readFileSync(join(root, 'src', 'published', 'reference', `${name}.json`), 'utf8')); // prettier-ignore
 const says = (id: string) => all.find((each) => each.id === id)!.says;
 
 test('there is one for each kind of visitor and each stage, with what it rests on', () => {

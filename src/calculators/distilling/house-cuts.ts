@@ -1,6 +1,7 @@
 // The house's spirit still and its cuts, as inputs that several calculators share.
 import type { Cuts } from '../../core/distilling/cuts.ts';
-import { foreshotsEnd, ofRuns, type ForeshotsPlan } from '../../core/distilling/foreshots.ts';
+import { ofRuns } from '../../core/distilling/foreshots.ts';
+import { roundPlan, spiritCuts, type CutFigures, type RoundFigures } from '../../core/distilling/plan.ts';
 import type { RoundPlan } from '../../core/distilling/round.ts';
 import type { StillSetting } from '../../core/distilling/still.ts';
 import type { Quantity, Spirit } from '../../core/quantity.ts';
@@ -61,26 +62,21 @@ export const spiritCharge = {
   },
 } as const;
 
-export interface GivenCuts extends ForeshotsPlan {
+export interface GivenCuts extends CutFigures {
   readonly runs: Quantity<'ratio'>;
-  readonly heartEnd: Quantity<'strength'>;
-  readonly feintsEnd: Quantity<'strength'>;
   readonly spiritReflux: Quantity<'share'>;
   readonly airPressure: Quantity<'pressure'>;
 }
-export interface GivenRound extends GivenCuts {
+export interface GivenRound extends RoundFigures {
+  readonly runs: Quantity<'ratio'>;
   readonly washVolume: Quantity<'volume20'>;
   readonly washStrength: Quantity<'strength'>;
-  readonly washReflux: Quantity<'share'>;
-  readonly washEnd: Quantity<'strength'>;
-  readonly dilution: 'when-needed' | 'never';
-  readonly chargeLimit: Quantity<'strength'>;
 }
 
 /** The cuts as the core takes them. */
 export function cutsOf(given: GivenCuts): Cuts {
-  const foreshots = ofRuns(foreshotsEnd(given), given.runs);
-  return { foreshots, heart: given.heartEnd, feints: given.feintsEnd };
+  const cuts = spiritCuts(given);
+  return { ...cuts, foreshots: ofRuns(cuts.foreshots, given.runs) };
 }
 
 /** The spirit still as the core takes it. */
@@ -95,11 +91,6 @@ export function chargeOf({ volume, strength }: Spirit): Spirit {
 
 /** The whole round as the core takes it. */
 export function planOf(given: GivenRound): RoundPlan {
-  return {
-    wash: { volume: given.washVolume, strength: given.washStrength },
-    washStill: { reflux: given.washReflux, until: given.washEnd },
-    spiritStill: { ...cutsOf(given), reflux: given.spiritReflux },
-    pressure: given.airPressure,
-    ...(given.dilution === 'when-needed' ? { diluteTo: given.chargeLimit } : {}),
-  };
+  const plan = roundPlan(given, { volume: given.washVolume, strength: given.washStrength });
+  return { ...plan, spiritStill: { ...plan.spiritStill, ...cutsOf(given) } };
 }

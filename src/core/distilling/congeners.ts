@@ -36,6 +36,7 @@ function againstEthanol({ inWater, inAlcohol }: Congener, x: number): number {
 /**
  * Volatility of a trace over a liquid with mole fraction `x` of ethanol, above 0 and up to 1: its share in the
  * vapour over its share in the liquid. Ethanol's own, computed, times the relative one. `pressure` 20–150 kPa.
+ * @example volatility(congeners.methanol, moleFraction(1e-6), kilopascals(101.325)) // 8.70 (the table’s own, in water)
  */
 export function volatility(
   congener: Congener,
@@ -58,7 +59,10 @@ function overStill(congener: Congener, x: number, { reflux, pressure }: StillSet
   };
 }
 
-/** Volatility of a trace over the whole still: as `volatility`, lifted by head and neck as they lift ethanol. Above 0 and up to 1. */
+/**
+ * Volatility of a trace over the whole still: as `volatility`, lifted by head and neck as they lift ethanol. Above 0 and up to 1.
+ * @example volatilityOverStill(congeners.methanol, 1e-6, { reflux: share(0), pressure: kilopascals(101.325) }) // 8.70 (a bare pot is one stage)
+ */
 export const volatilityOverStill = (
   congener: Congener,
   x: Quantity<'moleFraction'>,
@@ -86,6 +90,7 @@ const fractionOf = ({ ethanol, water }: Amounts) => ethanol / (ethanol + water);
  * Follows a trace through a run with its cuts: d ln(trace left) = volatility × d ln(moles in the pot).
  * Refuses cuts that the run never reaches or that are out of order.
  * Source: Rayleigh's law; the volatilities are of low confidence.
+ * @example followCongener({ volume: litres20(1000), strength: strength(30) }, { reflux: share(0), pressure: kilopascals(101.325) }, { foreshots: { share: share(0) }, heart: strength(60), feints: strength(1) }, congeners.methanol).shares.foreshots // 0 (nothing came over in them)
  */
 export function followCongener(
   spirit: Spirit,

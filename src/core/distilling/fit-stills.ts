@@ -98,6 +98,7 @@ export interface WashRunMeasured {
 /**
  * The reflux of a wash still from its low wines and pot ale. Refuses what no reflux gives: low wines weaker than a bare
  * pot’s, figures that contradict each other, a wash that never reaches the end of the run.
+ * @example fitWashStill({ wash: line.wash, until: house.washEnd, pressure: house.airPressure, strength: line.round.lowWines.strength, strengthSure: 0.2, volumeSure: 0.01 }).reflux - house.washReflux // 0.0000 (the still that made the low wines)
  */
 export function fitWashStill(given: WashRunMeasured): FittedReflux | Refusal {
   const { wash, until, pressure, strength, volume, potAle, strengthSure, volumeSure } = given;
@@ -138,6 +139,7 @@ export interface SafeReading {
 /**
  * The reflux of a spirit still from two readings of the safe or more, each with the standard uncertainty `strengthSure`, % vol.
  * Refuses readings that grow stronger along the run, lie beyond what the charge can give, or that no reflux gives.
+ * @example fitSpiritStill(line.round.charge, house.airPressure, [{ volume: litres20(100), strength: strength(70) }], 0.2) // refuses: two readings (one tells no course)
  */
 export function fitSpiritStill(
   charge: Spirit,

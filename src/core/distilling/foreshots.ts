@@ -19,18 +19,24 @@ export const foreshotsFigures = {
   strength: ['foreshotsStrength'],
 } as const satisfies Record<ForeshotsPlan['foreshotsBy'], readonly (keyof ForeshotsPlan)[]>;
 
-/** True for a figure that does not tell of foreshots, or that does as the house ends them. */
+/**
+ * True for a figure that does not tell of foreshots, or that does as the house ends them.
+ * @example foreshotsCount('foreshotsFlow', 'share') // false (a share of the alcohol asks for no flow)
+ */
 export function foreshotsCount(name: string, by: ForeshotsPlan['foreshotsBy']): boolean {
   const told = Object.values(foreshotsFigures).flat() as readonly string[];
   return !told.includes(name) || (foreshotsFigures[by] as readonly string[]).includes(name);
 }
 
 /** Litres at 20 °C that run in so many minutes at so many litres an hour. */
-export function litresIn(minutes: Quantity<'minutes'>, flow: Quantity<'volumeFlow'>): Quantity<'volume20'> {
+function litresIn(minutes: Quantity<'minutes'>, flow: Quantity<'volumeFlow'>): Quantity<'volume20'> {
   return litres20((minutes / 60) * flow);
 }
 
-/** Where the foreshots end, as the still takes it. */
+/**
+ * Where the foreshots end, as the still takes it.
+ * @example foreshotsEnd({ ...house, foreshotsBy: 'share', foreshotsShare: percent(2) }) // { share: 0.02 } (two in a hundred)
+ */
 export function foreshotsEnd(plan: ForeshotsPlan): ForeshotsEnd {
   switch (plan.foreshotsBy) {
     case 'share':
@@ -44,7 +50,10 @@ export function foreshotsEnd(plan: ForeshotsPlan): ForeshotsEnd {
   }
 }
 
-/** Litres that are of one run, as those of so many together; foreshots that end otherwise end alike in each. */
+/**
+ * Litres that are of one run, as those of so many together; foreshots that end otherwise end alike in each.
+ * @example ofRuns({ volume: litres20(40) }, quantity('ratio', 2.5)) // { volume: 100 } (2.5 × 40)
+ */
 export function ofRuns(end: ForeshotsEnd, runs: Quantity<'ratio'>): ForeshotsEnd {
   return typeof end !== 'number' && 'volume' in end ? { volume: litres20(runs * end.volume) } : end;
 }

@@ -77,11 +77,13 @@ const ROUNDING = 1e-9; // of the charge's water: less than this was not poured b
 const REMEDY =
   'The trade lets the charge down with water to 30 % vol or less, or begins the heart sooner, at a higher strength.';
 
+/** @example neverSettles(70) // refuses: taken down to 70 % vol (the sentence names the cut) */
 export const neverSettles = (heartEnd: number) =>
   refuse(
     `The round never settles: the heart, taken down to ${heartEnd} % vol, carries off less alcohol than the low wines bring, so each charge is stronger than the last. ${REMEDY}`,
   );
 
+/** @example tooLarge(4, 20_000).slice(0, 61) // 'The spirit charge would be 20,000 L, 4.0 times the low wines.' (as given) */
 export const tooLarge = (times: number, volume: number) =>
   `The spirit charge would be ${formatNumber(volume, 0)} L, ${formatNumber(times, 1)} times the low wines. About twice is usual, and beyond ${LARGEST_CHARGE} times the spirit still would be larger than the wash still. Too much goes back, or is water: let the heart begin sooner or end later, or change the strength to which the charge is let down.`;
 
@@ -219,6 +221,7 @@ function settledCharge(
   };
 }
 
+/** @example moleFractionOf(strength(97.2)) // 0.895 (the azeotrope, CRC Handbook, 0.8947) */
 export function moleFractionOf(strength: Quantity<'strength'>): Quantity<'moleFraction'> {
   return moleFractionFromMassPercent(massPercentFromStrength(strength));
 }
@@ -227,6 +230,7 @@ export function moleFractionOf(strength: Quantity<'strength'>): Quantity<'moleFr
  * The wash run and the spirit run in balance: all foreshots and feints of one round are in the next charge,
  * and every round is like the last. Solved for that state directly.
  * Refuses, with the reason, a plan whose round never settles or whose cuts are never reached.
+ * @example settleRound({ wash: { volume: litres20(1000), strength: strength(0.0001) }, washStill: { until: strength(1) }, spiritStill: { foreshots: strength(74), heart: strength(62), feints: strength(1) } }) // refuses: no alcohol worth distilling (it is water)
  */
 export function settleRound(plan: RoundPlan): Round | Refusal {
   const pressure = plan.pressure ?? kilopascals(STANDARD_ATMOSPHERE);

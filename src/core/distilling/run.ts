@@ -2,7 +2,7 @@
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import { kilopascals, moleFraction, share, type Portion, type Quantity, type Spirit } from '../quantity.ts';
-import { refuse, type Refusal } from '../refusal.ts';
+import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { VERY_MUCH, within } from '../range.ts';
 import { amountsOf, minus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
@@ -36,7 +36,10 @@ export interface Run {
   readonly residue: Portion;
 }
 
-/** Moles in the pot once its liquid has come down to mole fraction `x`. */
+/**
+ * Moles in the pot once its liquid has come down to mole fraction `x`.
+ * @example potAmounts({ ethanol: 1, water: 9 }, { reflux: share(0), pressure: kilopascals(101.325) }, 0.1) // { ethanol: 1, water: 9 } (nothing has come over)
+ */
 export function potAmounts(charge: Amounts, setting: StillSetting, x: number): Amounts {
   const total = charge.ethanol + charge.water;
   const start = charge.ethanol / total;
@@ -48,6 +51,7 @@ export function potAmounts(charge: Amounts, setting: StillSetting, x: number): A
 /**
  * Mole fraction in the pot once `volume` litres at 20 °C have come over, caught in one vessel; undefined when the still
  * cannot be followed so far.
+ * @example potAfter({ ethanol: 1, water: 9 }, { reflux: share(0), pressure: kilopascals(101.325) }, litres20(0)) // 0.1 (nothing has come over)
  */
 export function potAfter(
   charge: Amounts,
@@ -61,7 +65,10 @@ export function potAfter(
   return over(POT_RANGE.weakest) < 0 ? undefined : bracketedRoot(over, POT_RANGE.weakest, start);
 }
 
-/** What is wrong with a charge or an end for this still, or nothing. */
+/**
+ * What is wrong with a charge or an end for this still, or nothing.
+ * @example refuseRun({ ethanol: 0, water: 1 }, { reflux: share(0), pressure: kilopascals(101.325) }, 1) // 'The charge holds no alcohol worth distilling.' (it is water)
+ */
 export function refuseRun(
   charge: Amounts,
   setting: StillSetting,
@@ -128,6 +135,7 @@ export function runAmounts(
  * Runs a charge down to the strength `until`: the curve along the way, the whole distillate and what stays in the pot.
  * Mass and mole balance along Rayleigh's law; no heat loss, no hold-up. Charge up to 92 % vol.
  * Refuses a charge whose distillate is already weaker than `until`.
+ * @example runStill({ charge: { volume: litres20(1000), strength: strength(0.0001) }, until: strength(1) }) // refuses: no alcohol worth distilling (it is water)
  */
 export function runStill(plan: RunPlan): Run | Refusal {
   const { charge, until } = plan;
@@ -138,5 +146,5 @@ export function runStill(plan: RunPlan): Run | Refusal {
     ...(plan.model && { model: plan.model }),
   };
   const done = runAmounts(charge, amountsOf(charge), setting, until);
-  return 'refused' in done ? done : done.run;
+  return isRefusal(done) ? done : done.run;
 }

@@ -1,10 +1,11 @@
 // A season of rounds that begins with an empty receiver, and what one missed recycle does to it.
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
-import { kilopascals, litres20, share, type Portion, type Quantity } from '../quantity.ts';
+import { kilopascals, share, type Portion, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { amountsOf, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import { cutAmounts } from './cuts.ts';
+import { makeUp } from './make-up.ts';
 import type { RoundPlan } from './round.ts';
 import { runStill } from './run.ts';
 
@@ -28,19 +29,12 @@ export interface Season {
   readonly left: Portion;
 }
 
-/** The charge that low wines and the receiver make, let down to the strength allowed; and the water for it. */
-export function makeUp({ ethanol, water }: Amounts, limit: Quantity<'strength'> | undefined) {
-  if (limit === undefined) return { charge: { ethanol, water }, added: 0 };
-  const wanted = amountsOf({ volume: litres20(1), strength: limit });
-  const needed = Math.max(water, (ethanol * wanted.water) / wanted.ethanol);
-  return { charge: { ethanol, water: needed }, added: needed - water };
-}
-
 /**
  * Runs `count` rounds, 1–1000, one after the other; the first has no foreshots or feints to add.
  * Foreshots and feints of round `missed` are kept out of the receiver, 0 for none.
  * What comes in, low wines and water, is what goes out in hearts and lees, what is kept out, and what is left.
  * Refuses a plan whose cuts some round never reaches, and names that round.
+ * @example runSeason({ wash: { volume: litres20(1000), strength: strength(8) }, washStill: { until: strength(1) }, spiritStill: { foreshots: { share: share(0) }, heart: strength(50), feints: strength(1) } }, 3).rounds.map(({ dilution }) => dilution) // [0, 0, 0] (a plan that dilutes nothing)
  */
 export function runSeason(plan: RoundPlan, count: number, missed = 0): Season | Refusal {
   within('The number of rounds', count, 1, 1000);
@@ -73,6 +67,7 @@ export function runSeason(plan: RoundPlan, count: number, missed = 0): Season | 
 /**
  * The first round from which every heart up to the last has at least 1 − `near` and at most 1 + `near`
  * of the balanced heart's alcohol; undefined when the last one has not.
+ * @example roundsToSettle([{ heart: { alcohol: 90 } }, { heart: { alcohol: 99.95 } }, { heart: { alcohol: 100 } }], 100) // 2 (the second is within a thousandth)
  */
 export function roundsToSettle(
   rounds: readonly SeasonRound[],

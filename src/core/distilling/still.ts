@@ -32,6 +32,7 @@ export interface StillSetting {
 /**
  * The distillate over a pot whose liquid has mole fraction `x`, and the boiling point of that liquid.
  * One equilibrium stage, and `reflux` of the way from its vapour to the vapour of one more stage.
+ * @example distillateOver(moleFraction(0.0966), { reflux: share(0), pressure: kilopascals(101.325) }).vapour // 0.44 (Carey and Lewis 1932, 0.4375)
  */
 export function distillateOver(
   x: Quantity<'moleFraction'>,
@@ -46,7 +47,10 @@ export function distillateOver(
   };
 }
 
-/** Strength, % vol, of the liquid into which a vapour condenses. */
+/**
+ * Strength, % vol, of the liquid into which a vapour condenses.
+ * @example strengthOfVapour(moleFraction(0.8943)) // 97.2 (the azeotrope, Perry, 97.19)
+ */
 export function strengthOfVapour(vapour: Quantity<'moleFraction'>): Quantity<'strength'> {
   return strengthFromMassPercent(massPercentFromMoleFraction(vapour));
 }
@@ -108,7 +112,10 @@ function drawCurve(setting: StillSetting): StillCurve {
   };
 }
 
-/** The curve of a still, drawn once for each setting and remembered: it does not depend on the charge. */
+/**
+ * The curve of a still, drawn once for each setting and remembered: it does not depend on the charge.
+ * @example stillCurve({ reflux: share(0), pressure: kilopascals(101.325) }).left(0.1, 0.1) // 1 (nothing has come over)
+ */
 export const stillCurve = remember(
   drawCurve,
   24,

@@ -51,7 +51,10 @@ const DRIER = 2.5; // % of humidity less for each K warmer; no source
 const LEAKS = 24; // months that a leak has run; no source
 const NEIGHBOURS = 0.25; // of what the store does to a cask, by which six of its neighbours show less of it, as they lie at other heights; no source
 
-/** The readings of a cask. Refuses a store that takes more than a cask can be followed with. */
+/**
+ * The readings of a cask. Refuses a store that takes more than a cask can be followed with.
+ * @example caskBench({ filling: { volume: 200, strength: 63.5 }, indrink: 2, alcoholLoss: percent(2), steadyHumidity: percent(65), humidity: 65, foundAt: 10 }, { years: 3, warmer: 0, damper: 0, drinks: 0, sample: 20 })({ cause: 'nothing', size: 0 }) // { light: 0.00, damp: 0, ticket: 200, seal: 0 } (nothing is wrong, and no cask differs)
+ */
 export const caskBench = (setup: CaskSetup, day: CaskDay): TruthOf<CaskCause, CaskReading> => ({ cause, size }) => {
   const of = (id: keyof typeof sizes) => (cause === id ? sized(sizes[id], size) : 0);
   const months = Math.round(12 * day.years);

@@ -13,13 +13,19 @@ export interface Supposed {
   readonly ends: readonly [Values, Values];
 }
 
-/** True where a reading tells what was found from a cause: it lies further from all that the cause would show than both errors together. */
+/**
+ * True where a reading tells what was found from a cause: it lies further from all that the cause would show than both errors together.
+ * @example tellsApart({ id: 'safe', error: 1 }, { safe: 70 }, { cause: 'scale', ends: [{ safe: 60 }, { safe: 65 }] }) // true (70 is beyond 65 and twice the error)
+ */
 export function tellsApart({ id, error }: Priced, found: Values, { ends: [one, other] }: Supposed): boolean {
   const [low, high] = [Math.min(one[id]!, other[id]!), Math.max(one[id]!, other[id]!)];
   return found[id]! < low - 2 * error || found[id]! > high + 2 * error;
 }
 
-/** Causes that readings leave open: those of which some size fits all that was read. */
+/**
+ * Causes that readings leave open: those of which some size fits all that was read.
+ * @example leftOpen([{ id: 'safe', error: 1 }], { safe: 70 }, [{ cause: 'scale', ends: [{ safe: 60 }, { safe: 65 }] }, { cause: 'dip', ends: [{ safe: 69 }, { safe: 75 }] }]) // ['dip'] (70 lies in its reach alone)
+ */
 export function leftOpen(readings: readonly Priced[], found: Values, supposed: readonly Supposed[]): readonly string[] {
   const open = supposed.filter((one) => !readings.some((each) => tellsApart(each, found, one)));
   return [...new Set(open.map(({ cause }) => cause))];
@@ -28,6 +34,7 @@ export function leftOpen(readings: readonly Priced[], found: Values, supposed: r
 /**
  * The cheapest set of readings, at most sixteen to choose from, that leaves no cause open but the true one; of two alike the shorter list.
  * Undefined where even all of them leave another open.
+ * @example cheapest([{ id: 'safe', error: 1, minutes: 5 }, { id: 'meter', error: 1, minutes: 1 }], 'dip', { safe: 70, meter: 0 }, [{ cause: 'scale', ends: [{ safe: 60, meter: 0 }, { safe: 65, meter: 0 }] }]).map(({ id }) => id) // ['safe'] (the meter tells nothing apart)
  */
 export function cheapest<R extends Priced>(readings: readonly R[], cause: string, found: Values, supposed: readonly Supposed[]): readonly R[] | undefined {
   const others = supposed.filter((each) => each.cause !== cause);

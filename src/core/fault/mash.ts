@@ -53,7 +53,10 @@ function mashed(rig: Rig, liquor: number, mark: number) {
   return { ...wortOf(state.wort), iodine, runs: runs || GIVEN_UP - from };
 } // prettier-ignore
 
-/** The readings of a mash. Refuses what the tun refuses. */
+/**
+ * The readings of a mash. Refuses what the tun refuses.
+ * @example mashBench({ bed: { malt: kilograms(1000), moisture: percent(4), extract: percent(76) }, ratio: litresPerKilogram(4), mash: celsius(20), weak: { water: 0, extract: 0 } }, { malt: 0, grist: 20 })({ cause: 'nothing', size: 0 }) // refuses: colder than 50 (a mash at 20 °C is none)
+ */
 export const mashBench = (setup: TunSetup, day: MashDay): TruthOf<MashCause, MashReading> => ({ cause, size }) => {
   const of = (id: keyof typeof sizes) => (cause === id ? sized(sizes[id], size) : undefined);
   const bed = { ...setup.bed, extract: percent(setup.bed.extract * (1 + (day.malt - (of('coarse') ?? 0)) / 100)) };

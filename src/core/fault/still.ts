@@ -40,7 +40,10 @@ function endsAt(told: Quantity<'strength'>, high: number): Quantity<'strength'> 
   return strength(bracketedRoot(miss, told, Math.min(97, told + 15)));
 }
 
-/** The readings of a run. Refuses what the still's own desk refuses, and cuts that this charge never reaches. */
+/**
+ * The readings of a run. Refuses what the still's own desk refuses, and cuts that this charge never reaches.
+ * @example stillBench({ charge: { volume: litres20(0), strength: strength(0) }, reflux: share(0), pressure: kilopascals(101.325), cuts: { foreshots: { share: share(0.02) }, heart: strength(60), feints: strength(1) }, hours: 8 }, { rise: 0, cut: 0, less: 0 })({ cause: 'nothing', size: 0 }).refused.length > 0 // true (an empty still is refused)
+ */
 export const stillBench = (setup: ShiftSetup, day: StillDay): TruthOf<StillCause, StillReading> => {
   const rig = rigFor(setup, { lively: { stands: 1, minutes: 0 }, jar: 0, clears: 1, hazesBelow: 1 });
   return ({ cause, size }) => {

@@ -55,7 +55,10 @@ function ferment(
   return { part, warmest };
 }
 
-/** The readings of a washback. Refuses what the washback's own desk refuses. */
+/**
+ * The readings of a washback. Refuses what the washback's own desk refuses.
+ * @example washbackBench({ hours: 20 }, { air: 15 })({ cause: 'nothing', size: 0 }) // refuses: 24 to 150 h (twenty hours are too few)
+ */
 export const washbackBench = (setup: WashbackSetup, day: WashbackDay): TruthOf<WashbackCause, WashbackReading> => {
   const rig = rigFor(setup, { air: day.air, hasCoil: false, lively: 0.5, jar: 0, charger: 0 });
   return ({ cause, size }) => {

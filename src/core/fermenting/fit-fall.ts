@@ -65,6 +65,7 @@ function objection(readings: readonly Reading[]): string | undefined {
  * different hours or more, two of them in the fall itself. Refuses readings that rise, that do not fall, and
  * that do not show the bend: nothing is told of what lies outside their hours but the two ends of the S.
  * Source: the form, Reid et al. 2021; the fit, Marquardt 1963, from memory.
+ * @example fitFall([{ hour: 0, gravity: 1.05 }, { hour: 10, gravity: 1.06 }, { hour: 20, gravity: 1.02 }, { hour: 40, gravity: 1 }]) // refuses: wort that ferments grows lighter (the second is heavier)
  */
 export function fitFall(given: readonly Reading[]): FittedFall | Refusal {
   const readings = [...given].sort((a, b) => a.hour - b.hour);

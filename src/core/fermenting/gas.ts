@@ -8,7 +8,10 @@ const GAS_CONSTANT = 8.314463; // kPa m³/(kmol K); CODATA 2018
 const ZERO_CELSIUS = 273.15; // K; by definition
 export const FRESH_AIR = 420; // ppm carbon dioxide in the air outside; from memory
 
-/** Volume, m³, of a mass of carbon dioxide, kg, at a temperature of −50…100 °C and one atmosphere. Source: the gas law. */
+/**
+ * Volume, m³, of a mass of carbon dioxide, kg, at a temperature of −50…100 °C and one atmosphere. Source: the gas law.
+ * @example gasVolume(44.01, celsius(0)) // 22.41 (a kilomole of gas at 0 °C and one atmosphere)
+ */
 export function gasVolume(mass: number, temperature: Quantity<'temperature'>): Quantity<'space'> {
   within('The mass of gas, kg,', mass, 0, Number.MAX_VALUE);
   within('The temperature, °C,', temperature, -50, 100);
@@ -23,7 +26,10 @@ export interface Room {
   readonly freshAir: Quantity<'flow'>;
 }
 
-/** The level, ppm, at which the room would settle: what flows in, mixed. Gas above 0 m³/h. */
+/**
+ * The level, ppm, at which the room would settle: what flows in, mixed. Gas above 0 m³/h.
+ * @example steadyLevel({ gas: 1, freshAir: 999 }) // 1420 (by hand, (1,000,000 + 420 × 999) ÷ 1000 is 1419.6)
+ */
 export function steadyLevel({ gas, freshAir }: Room): Quantity<'ppm'> {
   within('The gas, m³/h,', gas, Number.MIN_VALUE, Number.MAX_VALUE);
   within('The fresh air, m³/h,', freshAir, 0, Number.MAX_VALUE);
@@ -39,6 +45,7 @@ function changes({ volume, gas, freshAir }: Room): number {
 /**
  * The level, ppm, after some hours of steady release into air that was fresh: V dc/dt = q + f·c₀ − (q + f)·c.
  * Real gas does not mix: it lies low, and is far above this level where it lies.
+ * @example levelAfter({ volume: 100, gas: 1, freshAir: 99 }, 0) // 420 (fresh air)
  */
 export function levelAfter(room: Room, hour: number): Quantity<'ppm'> {
   const steady = steadyLevel(room);
@@ -46,7 +53,10 @@ export function levelAfter(room: Room, hour: number): Quantity<'ppm'> {
   return quantity('ppm', FRESH_AIR + (steady - FRESH_AIR) * risen);
 }
 
-/** Hours before the level of `levelAfter` passes a limit, ppm, or all the hours watched where it does not in them. */
+/**
+ * Hours before the level of `levelAfter` passes a limit, ppm, or all the hours watched where it does not in them.
+ * @example hoursBefore(quantity('ppm', 5000), { volume: 100, gas: 1, freshAir: 9999 }, hours(8)) // 8 (it settles at 520)
+ */
 export function hoursBefore(limit: Quantity<'ppm'>, room: Room, watched: Quantity<'hours'>): number {
   within('The limit, ppm,', limit, FRESH_AIR, 1e6);
   const steady = steadyLevel(room);

@@ -30,12 +30,18 @@ export interface WashbackState {
   readonly cooled: Quantity<'energy'>;
 }
 
-/** Heat given off, MJ, by extract, kg, at so many kJ to the kilogram. */
+/**
+ * Heat given off, MJ, by extract, kg, at so many kJ to the kilogram.
+ * @example heatOf(kilograms(1000), quantity('heatOfExtract', 600)) // 600 (600,000 kJ)
+ */
 export function heatOf(extract: Quantity<'mass'>, perKilogram: Quantity<'heatOfExtract'>) {
   return quantity('energy', (extract * perKilogram) / 1000);
 }
 
-/** Rise of temperature, K, if no heat left: heat ÷ (mass × heat capacity). */
+/**
+ * Rise of temperature, K, if no heat left: heat ÷ (mass × heat capacity).
+ * @example riseWithoutLoss(quantity('energy', 60), kilograms(1000)) // 15 (60,000 ÷ 4000)
+ */
 export function riseWithoutLoss(heat: Quantity<'energy'>, mass: Quantity<'mass'>) {
   within('The mass of the wash, kg,', mass, Number.MIN_VALUE, Number.MAX_VALUE);
   return kelvins((1000 * heat) / (mass * WASH_HEAT_CAPACITY));
@@ -45,6 +51,7 @@ export function riseWithoutLoss(heat: Quantity<'energy'>, mass: Quantity<'mass'>
  * The washback from start to end in equal steps, each solved exactly for a steady release: heat in = warming +
  * loss + cooling. The whole wash has one temperature; heat that leaves with the gas and the vessel's own are not
  * counted; the pace does not quicken as it warms. Mass above 0 kg, hours above 0, loss and power 0 or more.
+ * @example warmWashback({ mass: 1000, heat: 0, pace: { half: 20, steepness: 0.2 }, start: 18, hours: 60, air: 18, loss: 100, cooling: { power: 0, from: 33 } }).at(-1) // { hour: 60, temperature: 18, lost: 0, cooled: 0 } (no heat, and air as warm)
  */
 export function warmWashback(washback: WarmWashback): readonly WashbackState[] {
   const { mass, heat, pace, start, air, loss, cooling } = washback;
@@ -82,7 +89,10 @@ export function warmWashback(washback: WarmWashback): readonly WashbackState[] {
   }
 }
 
-/** The warmest state, the first of them if there are several. */
+/**
+ * The warmest state, the first of them if there are several.
+ * @example warmest([{ temperature: 20 }, { temperature: 31 }, { temperature: 30 }]) // { temperature: 31 } (the largest)
+ */
 export function warmest(states: readonly WashbackState[]): WashbackState {
   return states.reduce((peak, state) => (state.temperature > peak.temperature ? state : peak));
 }

@@ -14,6 +14,7 @@ export interface Fermentation extends Portion {
 /**
  * A wort fermented to a final gravity: volume at 20 °C, strength and alcohol of the wash, carbon dioxide and yeast.
  * Mass in = wash + gas + yeast; no gas stays dissolved and no alcohol goes off with it. Source: Balling, see `attenuate`.
+ * @example fermentWort({ volume: litres20(1000), gravity: gravity(1.05) }, gravity(1.05)) // { volume: 1000.000, strength: 0, alcohol: 0, carbonDioxide: 0 } (nothing fell)
  */
 export function fermentWort(wort: Wort, final: Quantity<'gravity'>): Fermentation {
   const attenuation = attenuate({ original: wort.gravity, final });

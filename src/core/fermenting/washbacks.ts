@@ -32,6 +32,7 @@ function shortestWait(week: MashWeek, ahead: number): number {
  * The least number of washbacks when each is taken for so many hours from its mash, turn-round included, and the
  * one free longest takes the next mash. A washback is emptied when its hours are over, on any day. In a week of five
  * days a part of a mash is a whole one in the busiest week. Mashes 1–1000; hours above 0, at most 1000.
+ * @example washbacksNeeded({ mashes: count(14), pattern: 'seven' }, hours(60)) // { needed: 5, taken: 100, longest: 60, longestWithOneFewer: 48 } (a mash every 12 hours)
  */
 export function washbacksNeeded(week: MashWeek, takenFor: Quantity<'hours'>): Washbacks {
   within('The mashes in a week', week.mashes, 1, 1000);

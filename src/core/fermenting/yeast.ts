@@ -10,7 +10,10 @@ type Held = Quantity<'gramsPerLitre'>;
 const LEAST = Number.MIN_VALUE;
 const MOST = Number.MAX_VALUE;
 
-/** Grams of pressed yeast that a litre of cream is worth, from its dry matter, g/L above 0. */
+/**
+ * Grams of pressed yeast that a litre of cream is worth, from its dry matter, g/L above 0.
+ * @example pressedFromDry(quantity('gramsPerLitre', 180)) // 600 (180 ÷ 0.3)
+ */
 export function pressedFromDry(dry: Held): Held {
   return quantity(
     'gramsPerLitre',
@@ -18,17 +21,26 @@ export function pressedFromDry(dry: Held): Held {
   );
 }
 
-/** Pressed yeast, kg, in so many litres of cream that hold so many grams of it each. */
+/**
+ * Pressed yeast, kg, in so many litres of cream that hold so many grams of it each.
+ * @example pressedFromCream(litres(100), quantity('gramsPerLitre', 600)) // 60 (100 × 0.6)
+ */
 export function pressedFromCream(cream: Quantity<'volume'>, held: Held): Quantity<'mass'> {
   return kilograms((within('The cream, L,', cream, 0, MOST) * held) / 1000);
 }
 
-/** Litres of cream for a mass of pressed yeast; undoes `pressedFromCream`. */
+/**
+ * Litres of cream for a mass of pressed yeast; undoes `pressedFromCream`.
+ * @example creamFromPressed(kilograms(60), quantity('gramsPerLitre', 600)) // 100 (60 ÷ 0.6)
+ */
 export function creamFromPressed(pressed: Quantity<'mass'>, held: Held): Quantity<'volume'> {
   return litres((1000 * pressed) / within('The yeast in the cream, g/L,', held, LEAST, MOST));
 }
 
-/** Million cells to a millilitre of wort, L above 0, from pressed yeast with so many billion cells to the gram. */
+/**
+ * Million cells to a millilitre of wort, L above 0, from pressed yeast with so many billion cells to the gram.
+ * @example cellsFromPressed(kilograms(10), litres20(5000), quantity('cellsPerGram', 10)) // 20 (100,000 billion cells in 5 million mL)
+ */
 export function cellsFromPressed(
   pressed: Quantity<'mass'>,
   wort: Quantity<'volume20'>,
@@ -38,7 +50,10 @@ export function cellsFromPressed(
   return quantity('cells', (1000 * within('The yeast, kg,', pressed, 0, MOST) * perGram) / wort);
 }
 
-/** Pressed yeast, kg, that brings wort to so many million cells a millilitre; undoes `cellsFromPressed`. */
+/**
+ * Pressed yeast, kg, that brings wort to so many million cells a millilitre; undoes `cellsFromPressed`.
+ * @example pressedFromCells(quantity('cells', 20), litres20(5000), quantity('cellsPerGram', 10)) // 10 (the same sum backwards)
+ */
 export function pressedFromCells(
   cells: Cells,
   wort: Quantity<'volume20'>,

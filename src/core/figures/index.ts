@@ -48,23 +48,41 @@ const stageById = new Map<string, Stage>(
     Object.keys({ ...byStage[stage], ...choicesByStage[stage] }).map((id) => [id, stage] as const),
   ),
 );
-/** The stage whose figure or choice it is. */
+/**
+ * The stage whose figure or choice it is.
+ * @example stageOf('heartEnd') // 'distilling' (the heart is of the spirit still)
+ */
 export const stageOf = (id: FigureId | ChoiceName): Stage => stageById.get(id)!;
 
 const idWhereSaid = new Map<string, FigureId>(figureIds.map((id) => [figureTable[id].alias ?? id, id]));
-/** The figure that goes by a name where a guide says it. */
+/**
+ * The figure that goes by a name where a guide says it.
+ * @example nameWhereSaid(figureSaid('heartStrength')) // 'heartStrength' (there and back)
+ */
 export const figureSaid = (name: NameWhereSaid): FigureId => idWhereSaid.get(name)!;
-/** The name of a figure where a guide says it. */
+/**
+ * The name of a figure where a guide says it.
+ * @example figureSaid(nameWhereSaid('heartEnd')) // 'heartEnd' (there and back)
+ */
 export const nameWhereSaid = (id: FigureId) => (figureTable[id].alias ?? id) as NameWhereSaid;
 
-/** True for a figure that the house gives. */
+/**
+ * True for a figure that the house gives.
+ * @example [isGiven(figureTable.heartEnd), isGiven(figureTable.carbonDioxide)] // [true, false] (the gas is reckoned)
+ */
 export const isGiven = (figure: Figure): figure is GivenFigure =>
   figure.is === 'set' || figure.is === 'measured';
 
-/** A figure's name as it stands at the head of a sentence or on a card. */
+/**
+ * A figure's name as it stands at the head of a sentence or on a card.
+ * @example headOf('wortVolume') === (figureTable.wortVolume.told ?? figureTable.wortVolume.label) // true (as a sentence says it, or its label)
+ */
 export const headOf = (id: FigureId): string => figureTable[id].told ?? figureTable[id].label;
 
-/** Where a figure stands in the line, as “heart.volume”: what it can mean, the first of which is told. Empty where no house gives it. */
+/**
+ * Where a figure stands in the line, as “heart.volume”: what it can mean, the first of which is told. Empty where no house gives it.
+ * @example pathsOf('carbonDioxide') // ['wash.carbonDioxide'] (where it stands in the line)
+ */
 export function pathsOf(id: FigureId): readonly string[] {
   const figure = figureTable[id];
   if (figure.at === undefined) return isGiven(figure) ? [`house.${id}`] : [];

@@ -20,14 +20,23 @@ export const standings = {
 } as const;
 export type Standing = keyof typeof standings;
 
-/** How a figure is usually known. */
+/**
+ * How a figure is usually known.
+ * @example usualWay('heartEnd') // 'set' (a house decides where it cuts)
+ */
 export const usualWay = (id: NumberName): keyof typeof ways => figureTable[id].is;
 
-/** The ways in which a figure can be known. */
+/**
+ * The ways in which a figure can be known.
+ * @example waysToKnow('heartEnd') // ['set'] (nobody measures a decision)
+ */
 export const waysToKnow = (id: NumberName): readonly (keyof typeof ways)[] =>
   figureTable[id].either ? ['measured', 'set'] : [usualWay(id)];
 
-/** How a figure that was given can stand, in a text. */
+/**
+ * How a figure that was given can stand, in a text.
+ * @example waysKept('heartEnd') // ['set', 'follows'] (or moved since by another)
+ */
 export const waysKept = (id: NumberName): readonly Way[] => [...waysToKnow(id), 'follows'];
 
 /** The computed figures that a house may count or read, in the order of the line. */
@@ -39,7 +48,10 @@ export const countedIds: readonly FigureId[] = figureIds.filter((id) => {
 /** The figures that are computed, whether a house may count them or not. */
 export const computedIds: readonly FigureId[] = figureIds.filter((id) => figureTable[id].is === 'computed');
 
-/** True for a computed figure that stays an estimate until it is counted. */
+/**
+ * True for a computed figure that stays an estimate until it is counted.
+ * @example isRough('heartEnd') // false (it is given, not computed)
+ */
 export const isRough = (id: FigureId): boolean => {
   const figure = figureTable[id];
   return !isGiven(figure) && figure.is === 'computed' && figure.rough === true;

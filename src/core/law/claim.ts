@@ -65,12 +65,18 @@ export interface Verdict {
   readonly met: boolean;
 }
 
-/** A claim held against a definition, point by point. */
+/**
+ * A claim held against a definition, point by point.
+ * @example judge({ years: 2 }, { name: 'A', points: [{ asks: 'Three years', article: '1', meets: ({ years }) => years >= 3 }] }) // [{ asks: 'Three years', article: '1', met: false }] (two are not three)
+ */
 export function judge(claim: Claim, { points }: Definition): readonly Verdict[] {
   return points.map(({ asks, article, meets }) => ({ asks, article, met: meets(claim) }));
 }
 
-/** True when every point is met. A handbook's answer, not a lawyer's. */
+/**
+ * True when every point is met. A handbook's answer, not a lawyer's.
+ * @example qualifies({ years: 3 }, { name: 'A', points: [{ asks: 'Three years', article: '1', meets: ({ years }) => years >= 3 }] }) // true (three are)
+ */
 export function qualifies(claim: Claim, definition: Definition): boolean {
   return judge(claim, definition).every(({ met }) => met);
 }

@@ -16,7 +16,10 @@ const beside: Readonly<Record<string, (line: Line) => number | undefined>> = {
   butt: ({ house }) => (house.barrels + house.hogsheads < 100 ? CASK_SIZES.butt : undefined),
 };
 
-/** The number at a place of the line or beside it, in the unit of its kind; undefined where there is none. */
+/**
+ * The number at a place of the line or beside it, in the unit of its kind; undefined where there is none.
+ * @example numberAt({ heart: { volume: 900 } }, 'heart.volume') // 900 (where the path leads)
+ */
 export function numberAt(line: Line, path: string): number | undefined {
   const [first, second] = path.split('.') as [string, string];
   if (first === 'beside') return beside[second]?.(line);

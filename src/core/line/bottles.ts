@@ -17,6 +17,7 @@ export interface Bottle {
 /**
  * A line that bottles so: each bottle from its share of what comes out of the casks, let down to its strength, less what filters
  * take. The rest goes into the house’s own bottle. The bottled strength is that of all together. Shares of more than 100 % throw.
+ * @example withBottles(line, [{ size: 5, strength: 43, share: 101 }]) // throws: The share (more than all of it)
  */
 export function withBottles(line: Line, bottles: readonly Bottle[]): Line {
   const { house, matured, casks } = line;

@@ -17,7 +17,10 @@ export interface Caution {
 const litre = (n: number) => `${formatNumber(n, 0)} L`;
 const MODEL_SPREAD = 1.02; // Balling and the yield factor 6.06 differ by up to about 2 % at full attenuation
 
-/** What a careful colleague would say of these figures; empty when they agree. */
+/**
+ * What a careful colleague would say of these figures; empty when they agree.
+ * @example cautions({ ...line, mash: { ...line.mash, efficiency: 101 } })[0] // { stage: 'mashing', weight: 'impossible' } (more extract than the malt had)
+ */
 export function cautions(line: Line): readonly Caution[] {
   const { house, malt, mash, wash, charge, heart, matured, round } = line;
   const found: (Caution | false)[] = [

@@ -35,7 +35,10 @@ const giving = {
   originalGravity: ['wortVolume', 'maltPerMash'],
 } as const satisfies { readonly [N in keyof House]?: readonly MashReading[] };
 
-/** The figures that can give way to a figure, the usual one first; empty when nothing has to. */
+/**
+ * The figures that can give way to a figure, the usual one first; empty when nothing has to.
+ * @example waysOf('washEnd') // [] (it is no reading of the mash)
+ */
 export function waysOf(figure: keyof House): readonly MashReading[] {
   return figure in giving ? giving[figure as keyof typeof giving] : [];
 }
@@ -124,6 +127,7 @@ const followers = ['solubleExtract', 'maltPerMash', 'wortVolume', 'originalGravi
  * alone, unless it is told what `gives`, and refuses one that puts more extract into the wort than the malt has; so does
  * any house whose efficiency gives way.
  * The figure itself must be in the range of the table of figures; what gives way is not held to it here.
+ * @example changeHouse(house, 'washEnd', strength(2)).house.washEnd // 2 (as it was set)
  */
 export function changeHouse<F extends keyof House>(
   house: House,
@@ -156,6 +160,7 @@ function followed(house: House, changed: House | Refusal, figure: keyof House): 
 /**
  * A house with its malt, its wort or its gravity as read, and the malt's extract moved so that the mash goes on taking out the
  * same part of it: for a house that has never measured its extract. The extract is not held to its range here.
+ * @example changeExtract(house, 'wortVolume', house.wortVolume).house.solubleExtract === house.solubleExtract // true (nothing moved)
  */
 export function changeExtract<F extends MashReading>(
   house: House,

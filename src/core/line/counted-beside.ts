@@ -5,7 +5,10 @@ import { withinReading } from './within-reading.ts';
 
 const MANY_TIMES = 1.5; // from so many times on, times are said and not a part in a hundred
 
-/** How the computed figure lies to the counted one: “3.1 times as many”, “4 % less”, “as counted”. */
+/**
+ * How the computed figure lies to the counted one: “3.1 times as many”, “4 % less”, “as counted”.
+ * @example computedBeside('heartVolume', 100, 100) // 'as counted' (they are one)
+ */
 export function computedBeside(id: FigureId, counted: number, computed: number): string {
   if (withinReading(id, counted, computed)) return 'as counted';
   const { kind, things } = figureTable[id];

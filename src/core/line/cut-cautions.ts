@@ -23,7 +23,10 @@ function weakerCharge({ house }: Line): number | undefined {
   return portionOf({ ethanol: x, water: 1 - x }).strength;
 }
 
-/** What a careful colleague would say of where a house cuts its run; empty when nothing hangs on a hair. */
+/**
+ * What a careful colleague would say of where a house cuts its run; empty when nothing hangs on a hair.
+ * @example cutCautions({ ...line, foreshots: { ...line.foreshots, alcohol: line.charge.alcohol / 2 } }).length > 0 // true (half of the alcohol is no foreshots)
+ */
 export function cutCautions(line: Line): readonly Caution[] {
   const { house, foreshots, charge } = line;
   const start = foreshots.begins;

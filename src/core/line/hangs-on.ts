@@ -13,7 +13,10 @@ const APART = 0.1; // part of a figure by which two houses may differ in it wher
 const STEPS = 5; // steps of its field by which they may differ at least; common practice
 const TRIES = 4; // halvings of a move until the house runs
 
-/** How far houses may differ in a figure: what is usual, if that is a range; else a tenth of it, or five steps of its field. */
+/**
+ * How far houses may differ in a figure: what is usual, if that is a range; else a tenth of it, or five steps of its field.
+ * @example (([low, high]) => low <= 62 && 62 <= high)(usualMove('heartEnd', 62)) // true (the value lies between its ends)
+ */
 export function usualMove(figure: NumberName, at: number): Ends {
   const { usual, limits, step } = figureTable[figure];
   const apart = Math.max(APART * Math.abs(at), STEPS * step);
@@ -52,6 +55,7 @@ const found = new WeakMap<Line, Map<NumberName, readonly FigureId[]>>();
  * The computed figures that hang on some of those that a house gives, each with those on which it hangs, in the order of
  * the line. Each is moved by itself, over what is usual in the trade or, where nothing says that, a tenth of it. A house
  * that does not run has none. `way` reckons a line, the same for the same house; what was found for a line is kept.
+ * @example hangsOn(house, []).size // 0 (no figure was asked for)
  */
 export function hangsOn(
   house: House,

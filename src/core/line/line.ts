@@ -6,8 +6,7 @@ import { millingTime, splitGrist, type Grist } from '../milling/grist.ts';
 import { strikeTemperature } from '../mashing/strike.ts';
 import { draffMass, mashEfficiency, waterKept, wortExtract, wortMass } from '../mashing/wort.ts';
 import { fermentWort, type Fermentation } from '../fermenting/wash.ts';
-import type { Cuts } from '../distilling/cuts.ts';
-import { foreshotsEnd } from '../distilling/foreshots.ts';
+import { roundPlan } from '../distilling/plan.ts';
 import { settleRound, type Round } from '../distilling/round.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { CaskYear } from '../maturing/cask.ts';
@@ -114,7 +113,10 @@ export interface Line {
   };
 }
 
-/** Spirit brought down to a strength; spirit already weaker stays as it is, for water cannot strengthen it. */
+/**
+ * Spirit brought down to a strength; spirit already weaker stays as it is, for water cannot strengthen it.
+ * @example letDown({ volume: 100, strength: 40, alcohol: 40 }, strength(60)) // { strength: 40, water: 0.00, volume: 100.00 } (water strengthens nothing)
+ */
 export function letDown(
   spirit: Portion,
   wanted: Quantity<'strength'>,
@@ -124,28 +126,14 @@ export function letDown(
   return { volume, strength: to, alcohol: spirit.alcohol, water: waterVolume };
 }
 
-/** Where a house cuts its spirit run. */
-export function spiritCuts(house: House): Cuts {
-  return {
-    foreshots: foreshotsEnd(house),
-    heart: house.heartEnd,
-    feints: house.feintsEnd,
-  };
-}
-
 /** The wash and spirit runs of a house in balance, one spirit charge for each wash charge and mash. */
-function distil(house: House, wash: Fermentation, model?: VapourModel): Round | Refusal {
-  return settleRound({
-    wash,
-    washStill: { reflux: house.washReflux, until: house.washEnd },
-    spiritStill: { reflux: house.spiritReflux, ...spiritCuts(house) },
-    pressure: house.airPressure,
-    model,
-    ...(house.dilution === 'when-needed' ? { diluteTo: house.chargeLimit } : {}),
-  });
-}
+const distil = (house: House, wash: Fermentation, model?: VapourModel): Round | Refusal =>
+  settleRound(roundPlan(house, wash, model));
 
-/** The wort of a house fermented, and its round in balance by a model of vapour: the part of the line that a stillman can check. */
+/**
+ * The wort of a house fermented, and its round in balance by a model of vapour: the part of the line that a stillman can check.
+ * @example roundOf({ ...house, finalGravity: house.originalGravity }) // refuses: no alcohol worth distilling (nothing fermented)
+ */
 export function roundOf(house: House, model?: VapourModel): Round | Refusal {
   return distil(
     house,
@@ -202,12 +190,16 @@ function mature(house: House, filling: Portion, size: Quantity<'volume'>, mashes
  * Every figure of the house, from barley to bottle, in litres at 20 °C, kilograms and litres of pure alcohol.
  * Each figure alone must be in the range of src/house/figures.ts; figures that contradict each other are
  * refused with one sentence.
+ * @example line({ ...house, finalGravity: house.originalGravity }) // refuses: wort that ferments grows lighter (it did not)
  */
 export function line(house: House): Line | Refusal {
   return lineWith(house, (wash) => distil(house, wash));
 }
 
-/** The line of a house whose wash is distilled in a way of its own; all else as in `line`. */
+/**
+ * The line of a house whose wash is distilled in a way of its own; all else as in `line`.
+ * @example lineWith({ ...house, finalGravity: house.originalGravity }, () => refuse('')) // refuses: wort that ferments grows lighter (it did not)
+ */
 export function lineWith(house: House, distilled: (wash: Fermentation) => Round | Refusal): Line | Refusal {
   if (house.finalGravity >= house.originalGravity) {
     return refuse(

@@ -1,5 +1,6 @@
 // How far the round may be off when the house's figures, and the model of vapour, are only so sure: drawn at random, many times.
 import { foreshotsCount } from '../distilling/foreshots.ts';
+import { limitOfCharge } from '../distilling/plan.ts';
 import { normalRandom } from '../numerics/random.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { Round } from '../distilling/round.ts';
@@ -45,18 +46,24 @@ export type Drawn = House & Partial<Readonly<Record<PlantFigure, number>>>;
 /** How the round of a drawn house is settled by a model of vapour: as two stills have it, or as its plant has. It keeps no house: the next is drawn in its place. */
 export type Settle = (drawn: Drawn, model?: VapourModel) => Round | Refusal;
 
-/** The figures that may carry a ± and that count as the house ends its foreshots. */
+/**
+ * The figures that may carry a ± and that count as the house ends its foreshots.
+ * @example unsureIn({ foreshotsBy: 'share' }).includes('foreshotsFlow') // false (a share asks for no flow)
+ */
 export function unsureIn({ foreshotsBy }: House): readonly HouseFigure[] {
   return unsureFigures.filter((name) => foreshotsCount(name, foreshotsBy));
 }
 
-/** All that the rounds of a house, and of its plant, are drawn from, as one text: two houses with the same text have the same draws. */
+/**
+ * All that the rounds of a house, and of its plant, are drawn from, as one text: two houses with the same text have the same draws.
+ * @example drawnFrom(house, {}) === drawnFrom({ ...house, yearsInWood: 20 }, {}) // true (years in wood move no round)
+ */
 export function drawnFrom(house: House, unsure: Unsure, plant?: unknown): string {
   const counts = unsureIn(house);
   return JSON.stringify([
     counts.map((name) => [house[name], unsure[name] ?? 0]),
     [house.foreshotsBy, house.airPressure, house.dilution],
-    house.dilution === 'never' ? undefined : house.chargeLimit,
+    limitOfCharge(house),
     plant === undefined
       ? undefined
       : [plant, Object.keys(unsureOfPlant).map((name) => unsure[name as PlantFigure] ?? 0)],
@@ -88,6 +95,7 @@ export interface Draws {
  * stills, or as `settle` has it, and then `house` holds what of its plant is drawn.
  * A draw that cannot be (a refusal, or a figure outside physics) is counted, not hidden. Same seed, same draws.
  * Source: JCGM 101:2008, clause 7, with independent normal inputs.
+ * @example drawRounds(house, {}, 0, 1) // { refused: 0, values: { heartVolume: [] } } (none was drawn)
  */
 export function drawRounds(
   house: Drawn,
@@ -158,7 +166,10 @@ export interface Summary {
   readonly high: number;
 }
 
-/** Mean, standard deviation and the middle 95 % of a list of draws; undefined for fewer than two. */
+/**
+ * Mean, standard deviation and the middle 95 % of a list of draws; undefined for fewer than two.
+ * @example summarise([1, 3]) // { mean: 2, standard: 1.41421, low: 1, high: 3 } (by hand, the root of two)
+ */
 export function summarise(values: readonly number[]): Summary | undefined {
   if (values.length < 2) return undefined;
   const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -179,6 +190,7 @@ export interface SpreadOfTwo extends Summary {
  * a model, and that of the model, the square of half the distance between the two means. That half is about as much as
  * six published models lie apart, 12 % of the feints and 6 % of the charge.
  * Undefined for fewer than two draws of either. Source: law of total variance.
+ * @example summariseTwo([1, 3], [3, 5]) // { mean: 3, figures: 1.41421, model: 1 } (half of the distance of the means, 2 and 4)
  */
 export function summariseTwo(one: readonly number[], other: readonly number[]): SpreadOfTwo | undefined {
   const [a, b, both] = [summarise(one), summarise(other), summarise([...one, ...other])];

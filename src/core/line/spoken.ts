@@ -2,7 +2,7 @@
 import { figureSaid, figureTable, type Things } from '../figures/index.ts';
 import { formatNumber } from '../format.ts';
 import type { KindName } from '../kinds.ts';
-import { quotableFigures, type QuotableName } from './quoted.ts';
+import { quotableFigures, type QuotableName } from '../cross-check/quoted.ts';
 
 const units: Partial<Record<KindName, string>> = {
   volume: 'litres',
@@ -94,6 +94,7 @@ function byHalves(value: number, unit: string, ends: Ends | undefined): string {
 /**
  * A number of a kind as it is said to visitors, from nothing upwards, in the unit of its kind. Gravities and analyses
  * are said to their last digit, for they are read, not told.
+ * @example spokenAs('gravity', 1.058) // '1058' (as a stillman says it)
  */
 export function spokenAs(kind: KindName, value: number, thing?: Things, ends?: Ends): string {
   if (kind === 'strength') return byHalves(value, '% vol', ends);
@@ -109,6 +110,7 @@ export function spokenAs(kind: KindName, value: number, thing?: Things, ends?: E
 /**
  * A figure as it is said to visitors: “about five and a half thousand litres”, “just under 9 % vol”. `ends` is the range
  * that it may lie in; what is said then lies in its middle half.
+ * @example spoken('heartVolume', -1) // throws: it cannot be said (below nothing)
  */
 export function spoken(figure: QuotableName, value: number, ends?: Ends): string {
   const { kind, label } = quotableFigures[figure];

@@ -12,7 +12,10 @@ const told: Partial<Readonly<Record<KindName, number>>> = {
   temperature: 0.5, // °C, a thermometer in a pipe
 };
 
-/** True when two values of a figure differ by no more than a good reading of it can tell. */
+/**
+ * True when two values of a figure differ by no more than a good reading of it can tell.
+ * @example withinReading('heartVolume', 100, 100) // true (they are one)
+ */
 export function withinReading(id: FigureId, one: number, other: number): boolean {
   const { kind } = figureTable[id];
   return Math.abs(other - one) <= (told[kind] ?? PART * Math.max(Math.abs(one), Math.abs(other)));

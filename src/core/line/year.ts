@@ -17,7 +17,10 @@ function meanOf(things: readonly unknown[], weights: readonly number[]): unknown
   return Object.fromEntries(Object.keys(first).map((key) => [key, meanOf(rows.map((row) => row[key]), weights)]));
 } // prettier-ignore
 
-/** A line whose year is that of several lines; all else is told of the first line’s own mash. */
+/**
+ * A line whose year is that of several lines; all else is told of the first line’s own mash.
+ * @example withYear(line, [{ mashes: 10, line }]).pace.mashesPerYear // 10 (ten of one campaign)
+ */
 export function withYear(line: Line, campaigns: readonly Campaign[]): Line {
   const mashes = campaigns.reduce((sum, each) => sum + each.mashes, 0);
   const { round, ...own } = line;

@@ -19,7 +19,10 @@ export interface Growth {
   readonly simple: Quantity<'percent'>;
 }
 
-/** Share of corns that grew, with its limits; whole counts, 1–1,000,000. */
+/**
+ * Share of corns that grew, with its limits; whole counts, 1–1,000,000.
+ * @example growth(count(10), count(10)) // { share: 100, low: 69.15, high: 100 } (by hand, the tenth root of 0.025)
+ */
 export function growth(grown: Quantity<'count'>, counted: Quantity<'count'>): Growth {
   const [low, high] = exactLimits(grown, counted);
   const share = grown / counted;
@@ -44,6 +47,7 @@ export interface CountPlan {
  * The fewest whole dishes whose count, when it comes out as expected, shows at 95 % that the lot is no worse than
  * `lowest`. Both in %, 1–99.99; a dish holds 1–1000 corns. Refuses a limit that is not below
  * what is expected, or for which a hundred dishes are not enough.
+ * @example planCount(percent(95), percent(96), count(100)) // refuses: ask for a lower limit (no count shows a lot better than it is)
  */
 export function planCount(
   expected: Quantity<'percent'>,

@@ -44,6 +44,7 @@ export interface MeanMalt {
  * A grist as one malt: water, extract, fermentable extract and phenols add, and are shared by the mass of all.
  * Masses in kg, moisture 0–50 %, extract and fermentability 0–100 %, phenols 0–1000 ppm. Refuses a grist of no malt, and
  * one without extract. Source: mass balance; spirit by Bringhurst et al. 1996.
+ * @example meanMalt([{ mass: 100, moisture: 4, extract: 76, fermentability: 88, phenols: 0 }, { mass: 300, moisture: 4, extract: 76, fermentability: 88, phenols: 40 }], 'as-is') // { mass: 400, extract: 76, phenols: 30 } (300 × 40 ÷ 400)
  */
 export function meanMalt(malts: readonly Malt[], basis: Basis): MeanMalt | Refusal {
   const parts = malts.map((malt) => {
@@ -96,7 +97,10 @@ export interface YearOfMalts {
   readonly alcohol: Quantity<'alcohol'>;
 }
 
-/** The malts of a year's campaigns, each mash of a campaign its whole grist. Refuses a year without a mash. */
+/**
+ * The malts of a year's campaigns, each mash of a campaign its whole grist. Refuses a year without a mash.
+ * @example yearOfMalts([{ weeks: 40, malts: [{ mass: 1000, moisture: 4, extract: 77.5, fermentability: 87, phenols: 0 }] }], 'as-is', count(10)) // { weeks: 40, mashes: 400, alcohol: 163438 } (400 t × 408.595 L, worked by hand)
+ */
 export function yearOfMalts(
   campaigns: readonly Campaign[],
   basis: Basis,

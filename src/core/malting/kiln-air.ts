@@ -28,7 +28,10 @@ export interface AirPass {
   readonly grain: Quantity<'temperature'>;
 }
 
-/** Heat, MJ to a kilogram of dry air, that takes outside air to a temperature. */
+/**
+ * Heat, MJ to a kilogram of dry air, that takes outside air to a temperature.
+ * @example heatToWarm(airAt(celsius(10), percent(0), kilopascals(101.325)), celsius(60)) // 0.0503 (dry air, 50 K × 1.006 kJ)
+ */
 export function heatToWarm(outside: Air, to: Quantity<'temperature'>): Quantity<'heat'> {
   return quantity('heat', enthalpyOf(warmed(outside, to)) - enthalpyOf(outside));
 }
@@ -36,6 +39,7 @@ export function heatToWarm(outside: Air, to: Quantity<'temperature'>): Quantity<
 /**
  * Outside air warmed, then led through wet malt, which cools and moistens it at constant enthalpy: the malt
  * neither stores heat nor makes any. Refuses air that is not warmed, or that is too damp to take up water.
+ * @example passAir({ outside: celsius(10), humidity: percent(80), pressure: kilopascals(101.325), airOn: celsius(10), airOff: percent(95) }) // refuses: a kiln warms it (it did not)
  */
 export function passAir({ outside, humidity, pressure, airOn, airOff }: KilnAir): AirPass | Refusal {
   if (airOn <= outside) {

@@ -23,7 +23,10 @@ export interface Drying {
 
 const beside = (moisture: Quantity<'percent'>) => waterInDry(moisture) / 100;
 
-/** Water, kg, to drive off a mass of dry matter, kg, between two moistures, % of the whole. */
+/**
+ * Water, kg, to drive off a mass of dry matter, kg, between two moistures, % of the whole.
+ * @example waterBetween(kilograms(1000), percent(50), percent(20)) // 750 (1000 less 250, beside 1000 dry)
+ */
 export function waterBetween(
   dry: Quantity<'mass'>,
   from: Quantity<'percent'>,
@@ -42,6 +45,7 @@ export const BREAK = 25;
  * Water and hours of a load with `dry` kg of dry matter, when the free drying takes `rate` kg of water an hour and the
  * air after the break would take `lateRate` from malt still wet. After the break the water above `end` falls off
  * exponentially, at first at that rate: a form for teaching. Refuses moistures that do not fall from green to break and finished, or that `end` never lets come.
+ * @example dryLoad(kilograms(1000), { green: percent(50), breakAt: percent(20), finished: percent(20), end: percent(2) }, quantity('massFlow', 75)) // { freeWater: 750, freeHours: 10, lateWater: 0, lateHours: 0 } (750 kg at 75 an hour, and no drying after the break)
  */
 export function dryLoad(
   dry: Quantity<'mass'>,
@@ -77,7 +81,10 @@ export function dryLoad(
   };
 }
 
-/** Moisture against hours, `points` to each part of the drying. */
+/**
+ * Moisture against hours, `points` to each part of the drying.
+ * @example dryingCurve({ green: percent(50), breakAt: percent(20), finished: percent(20), end: percent(2) }, { freeHours: 10, lateHours: 0 }, 1) // [{ hour: 0, moisture: 50 }, { hour: 10, moisture: 20 }] (from green to finished)
+ */
 export function dryingCurve(path: DryingPath, { freeHours, lateHours }: Drying, points = 12) {
   const [green, stop, end] = [path.green, freeUntil(path), path.end].map((moisture) => beside(moisture));
   const free = Array.from({ length: points + 1 }, (_, i) => ({

@@ -19,12 +19,18 @@ function maltPerBarley({ barleyMoisture, maltMoisture, dryLoss }: Malting): numb
   return ((1 - barleyMoisture / 100) * (1 - dryLoss / 100)) / (1 - maltMoisture / 100);
 }
 
-/** Malt, kg, from a mass of barley, kg. Dry matter in, less the loss, is dry matter out. */
+/**
+ * Malt, kg, from a mass of barley, kg. Dry matter in, less the loss, is dry matter out.
+ * @example maltFromBarley(kilograms(1000), { barleyMoisture: percent(12), maltMoisture: percent(5), dryLoss: percent(10.4) }) // 829.979 (by hand, 1000 × 0.88 × 0.896 ÷ 0.95)
+ */
 export function maltFromBarley(barley: Quantity<'mass'>, malting: Malting): Quantity<'mass'> {
   return kilograms(within('The barley, kg,', barley, 0, VERY_MUCH) * maltPerBarley(malting));
 }
 
-/** Barley, kg, for a mass of malt, kg. */
+/**
+ * Barley, kg, for a mass of malt, kg.
+ * @example barleyForMalt(kilograms(829.979), { barleyMoisture: percent(12), maltMoisture: percent(5), dryLoss: percent(10.4) }) // 1000.00 (the same sum backwards)
+ */
 export function barleyForMalt(malt: Quantity<'mass'>, malting: Malting): Quantity<'mass'> {
   return kilograms(within('The malt, kg,', malt, 0, VERY_MUCH) / maltPerBarley(malting));
 }

@@ -11,6 +11,7 @@ export interface PeatBlend {
 /**
  * Plain and peated malt, kg, that make a mass of malt with the phenols wanted. Phenols in ppm by mass, 0–1000.
  * Mixing keeps what there is. Refuses a level that does not lie between the two malts.
+ * @example blendPeat(kilograms(1000), { plain: quantity('ppm', 0), peated: quantity('ppm', 40), wanted: quantity('ppm', 10) }) // { plain: 750, peated: 250 } (a quarter of 40)
  */
 export function blendPeat(
   mass: Quantity<'mass'>,

@@ -12,7 +12,10 @@ export const SPIRIT_YIELD_FACTOR = 6.06;
  */
 export const BALLING_CEILING = 10 / 2.0665 / 0.78924;
 
-/** Extract that yeast can use, % of the malt: soluble extract × fermentability. */
+/**
+ * Extract that yeast can use, % of the malt: soluble extract × fermentability.
+ * @example fermentableExtract(percent(80), percent(85)) // 68 (80 × 0.85)
+ */
 export function fermentableExtract(extract: Quantity<'percent'>, fermentability: Quantity<'percent'>) {
   within('The soluble extract, %,', extract, 0, 100);
   within('The fermentability, %,', fermentability, 0, 100);
@@ -23,6 +26,7 @@ export function fermentableExtract(extract: Quantity<'percent'>, fermentability:
  * Predicted spirit yield, litres of pure alcohol per tonne of malt as it is.
  * Soluble extract 0–100 % of the malt as it is, fermentability 0–100 % of the extract.
  * Source: Bringhurst, Brosnan, McInnes & Steele, J. Inst. Brew. 102, 433–437 (1996).
+ * @example predictedSpiritYield({ extract: percent(77.5), fermentability: percent(87) }) // 408.595 (6.06 × 77.5 × 0.87)
  */
 export function predictedSpiritYield(malt: {
   readonly extract: Quantity<'percent'>;

@@ -44,6 +44,8 @@ function isBent({ constants: [k1, k2] }: Fit, readings: readonly { x: number }[]
  * The constants whose curve comes nearest to the weighings, each of which counts alike. The start is the straight
  * line t ÷ water = k1 + k2·t, weighted as weighings of equal care would be. At least three weighings.
  * Refuses weighings that show no uptake, that lie too close together, or that do not bend.
+ * @example fitSteep({ mass: 125, moisture: 20 }, [{ hours: 2, mass: 120 }, { hours: 5, mass: 150 }, { hours: 10, mass: 175 }]) // refuses: grain in water grows heavier (the first weighs less)
+ * @example fitSteep({ mass: 125, moisture: 20 }, [{ hours: 5, mass: 125 + 500 / 15 }, { hours: 10, mass: 175 }, { hours: 40, mass: 205 }]) // { k1: 0.1000, k2: 0.0100 } (weighings made by hand from t ÷ (0.1 + 0.01 t))
  */
 export function fitSteep(sample: DrySample, weighings: readonly Weighing[]): SteepFit | Refusal {
   within('The mass of the sample, g,', sample.mass, 1, 1e6);
@@ -90,7 +92,10 @@ export function fitSteep(sample: DrySample, weighings: readonly Weighing[]): Ste
   };
 }
 
-/** Moisture, % of the whole, of a sample that now weighs `mass`, its dry matter unchanged. */
+/**
+ * Moisture, % of the whole, of a sample that now weighs `mass`, its dry matter unchanged.
+ * @example moistureOfSample({ mass: 100, moisture: 20 }, 160) // 50 (80 g dry in 160)
+ */
 export function moistureOfSample(sample: DrySample, mass: Quantity<'grams'>): Quantity<'percent'> {
   const dry = sample.mass / (1 + waterInDry(sample.moisture) / 100);
   return quantity('percent', 100 * (1 - dry / within('The mass of the sample, g,', mass, dry, 1e7)));

@@ -28,6 +28,7 @@ export interface Wetting {
 /**
  * k1 at another water temperature, 0–60 °C: it falls as the water is warmer, by the law of Arrhenius.
  * `energy` in kJ/mol, 0–200. k2 is left as it is.
+ * @example k1At(quantity('hoursPerPercent', 0.2), celsius(15), celsius(15), quantity('molarEnergy', 48.5)) // 0.2 (the same water)
  */
 export function k1At(
   k1: Quantity<'hoursPerPercent'>,
@@ -52,20 +53,29 @@ function checked({ startMoisture, k1, k2 }: Uptake): Uptake {
   return { startMoisture, k1, k2 };
 }
 
-/** Moisture, % of the whole, after hours in water, 0–1000. Source: Peleg 1988, from memory (the form only). */
+/**
+ * Moisture, % of the whole, after hours in water, 0–1000. Source: Peleg 1988, from memory (the form only).
+ * @example moistureAfter({ startMoisture: percent(20), k1: 0.1, k2: 0.01 }, hours(10)) // 42.86 (by hand, 25 + 10 ÷ 0.2 = 75 beside 100)
+ */
 export function moistureAfter(uptake: Uptake, wet: Quantity<'hours'>): Quantity<'percent'> {
   const { startMoisture, k1, k2 } = checked(uptake);
   within('The hours in water', wet, 0, 1000);
   return moistureOf(percent(waterInDry(startMoisture) + wet / (k1 + k2 * wet)));
 }
 
-/** Moisture, % of the whole, that no time in water would pass. */
+/**
+ * Moisture, % of the whole, that no time in water would pass.
+ * @example moistureInTheEnd({ startMoisture: percent(20), k1: 0.1, k2: 0.01 }) // 55.56 (by hand, 25 + 100 beside 100)
+ */
 export function moistureInTheEnd(uptake: Uptake): Quantity<'percent'> {
   const { startMoisture, k2 } = checked(uptake);
   return moistureOf(percent(waterInDry(startMoisture) + 1 / k2));
 }
 
-/** Hours in water to a moisture, % of the whole. Refuses one that the lot has passed or can never reach. */
+/**
+ * Hours in water to a moisture, % of the whole. Refuses one that the lot has passed or can never reach.
+ * @example wetHoursTo({ startMoisture: percent(20), k1: 0.1, k2: 0.01 }, percent(42.857143)) // 10.0000 (the same sum backwards)
+ */
 export function wetHoursTo(uptake: Uptake, moisture: Quantity<'percent'>): Quantity<'hours'> | Refusal {
   const { startMoisture, k1, k2 } = checked(uptake);
   const water = waterInDry(moisture) - waterInDry(startMoisture);
@@ -82,7 +92,10 @@ export function wetHoursTo(uptake: Uptake, moisture: Quantity<'percent'>): Quant
   return hours((k1 * water) / (1 - k2 * water));
 }
 
-/** Hour of the programme at which the grain has been a number of hours in water; what is missing is added at the end. */
+/**
+ * Hour of the programme at which the grain has been a number of hours in water; what is missing is added at the end.
+ * @example hourOfWet([{ wet: 8, rest: 12 }, { wet: 8, rest: 0 }], hours(10)) // 22 (8 wet, 12 in air, 2 wet)
+ */
 export function hourOfWet(programme: readonly Wetting[], wanted: Quantity<'hours'>): Quantity<'hours'> {
   let [clock, left] = [0, wanted as number];
   for (const { wet, rest } of programme) {
@@ -93,7 +106,10 @@ export function hourOfWet(programme: readonly Wetting[], wanted: Quantity<'hours
   return hours(clock + left);
 }
 
-/** The moisture hour by hour: it rises in water, `points` to a wetting, and stands still in air. */
+/**
+ * The moisture hour by hour: it rises in water, `points` to a wetting, and stands still in air.
+ * @example steepCurve({ startMoisture: percent(20), k1: 0.1, k2: 0.01 }, [{ wet: 10, rest: 0 }], 1) // [{ hour: 0, moisture: 20 }, { hour: 10, moisture: 42.86 }] (by hand, as moistureAfter)
+ */
 export function steepCurve(uptake: Uptake, programme: readonly Wetting[], points = 8) {
   const curve = [{ hour: hours(0), moisture: moistureAfter(uptake, hours(0)) }];
   let [clock, soaked] = [0, 0];

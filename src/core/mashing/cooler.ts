@@ -29,6 +29,7 @@ export interface Cooled {
  * Wort and water run past each other the other way, 0–100 °C, no heat lost to the room: what the wort gives the water takes.
  * Refuses water no colder than the wort by `near`, and water that would leave hotter than the wort comes, less `near`.
  * Source: balance of heat.
+ * @example coolWort({ wort: litres20(1000), from: celsius(60), wanted: celsius(20), water: celsius(10), leaves: celsius(50), near: kelvins(2) }) // { coldest: 12, reached: 20, heat: 167.2, litres: 1000 } (1000 × 4.18 × 40 ÷ 1000, and the water warms by as much as the wort cools)
  */
 export function coolWort({ wort, from, wanted, water, leaves, near }: Cooler): Cooled | Refusal {
   within('The wort, L,', wort, 0, 1e9);

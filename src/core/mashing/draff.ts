@@ -16,6 +16,7 @@ export interface Draff {
 /**
  * Draff of a malt, kg, when the wort holds `efficiency` % of its extract. Refuses an efficiency over 100 %,
  * which cannot be true.
+ * @example draffOf({ mass: kilograms(1000), moisture: percent(4.5), extract: percent(77) }, percent(100), percent(78)) // { wet: 980.909, lost: 0 } (by hand, 1000 × (0.955 − 0.77 × 0.96) ÷ 0.22)
  */
 export function draffOf(
   malt: {

@@ -26,12 +26,18 @@ function lossPerMinute(enzyme: Enzyme, temperature: Quantity<'temperature'>): nu
   return 60 * Math.exp(Math.log(rate) - energy / (GAS_CONSTANT * (temperature + 273.15)));
 }
 
-/** Minutes in which half of an enzyme is lost, at 40–80 °C; for beta-amylase it means nothing above 68. */
+/**
+ * Minutes in which half of an enzyme is lost, at 40–80 °C; for beta-amylase it means nothing above 68.
+ * @example survival('alpha', [{ minutes: halfLife('alpha', celsius(70)), temperature: celsius(70) }]) // 50.000 (by definition)
+ */
 export function halfLife(enzyme: Enzyme, temperature: Quantity<'temperature'>): Quantity<'minutes'> {
   return quantity('minutes', Math.LN2 / lossPerMinute(enzyme, temperature));
 }
 
-/** Part of an enzyme that is still alive after rests, one after another, %: first-order loss at each. */
+/**
+ * Part of an enzyme that is still alive after rests, one after another, %: first-order loss at each.
+ * @example survival('beta', []) // 100 (no rest, no loss)
+ */
 export function survival(enzyme: Enzyme, rests: readonly Rest[]): Quantity<'percent'> {
   const loss = rests.reduce((sum, { minutes, temperature }) => {
     return sum + within('The minutes of a rest', minutes, 0, Infinity) * lossPerMinute(enzyme, temperature);
@@ -39,7 +45,10 @@ export function survival(enzyme: Enzyme, rests: readonly Rest[]): Quantity<'perc
   return percent(100 * Math.exp(-loss));
 }
 
-/** The rests as they stand after so many minutes of the whole path. */
+/**
+ * The rests as they stand after so many minutes of the whole path.
+ * @example restsUntil([{ minutes: 60, temperature: 64 }, { minutes: 20, temperature: 72 }], 70) // [{ minutes: 60 }, { minutes: 10 }] (60 + 10)
+ */
 export function restsUntil(rests: readonly Rest[], minutes: number): readonly Rest[] {
   let left = minutes;
   return rests.map((rest) => {

@@ -6,7 +6,10 @@ import { within } from '../range.ts';
 const ABOVE = [999.83952, 16.945176, -7.9870401e-3, -46.170461e-6, 105.56302e-9, -280.54253e-12];
 const BELOW = 16.87985e-3; // 1/°C, the divisor’s slope; the same source
 
-/** Mass, kg, of litres of water measured at a temperature of 0–100 °C. */
+/**
+ * Mass, kg, of litres of water measured at a temperature of 0–100 °C.
+ * @example massOfWater(litres(1000), celsius(20)) // 998.2 (IAPWS-95, 998.207)
+ */
 export function massOfWater(
   volume: Quantity<'volume'>,
   temperature: Quantity<'temperature'>,

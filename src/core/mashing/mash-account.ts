@@ -17,6 +17,7 @@ export interface MashAccount {
 /**
  * Efficiency of one mash: extract in its wort and in the weak wort that it passes on, less that in the weak
  * wort that it was given, over what the malt’s analysis promises. Refuses when the mash gave nothing of its own.
+ * @example accountOfMash({ volume: litres20(1000), gravity: gravity(1.06) }, { mass: kilograms(200), extract: percent(80) }, { given: { volume: litres20(500), gravity: gravity(1.01) }, passedOn: { volume: litres20(500), gravity: gravity(1.01) } }).own - wortExtract({ volume: litres20(1000), gravity: gravity(1.06) }) // 0.000 (what was lent was given back)
  */
 export function accountOfMash(
   wort: Wort,

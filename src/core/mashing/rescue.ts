@@ -16,6 +16,7 @@ export interface Standing {
  * Litres of water at `water`, 0–100 °C, that bring a mash from where it stands to `wanted`: what the mash takes up,
  * its malt counted at the heat that it takes over water's, the water gives. Heat of the vessel is not counted.
  * Refuses water that is not on the far side of the temperature wanted. Source: balance of heat.
+ * @example rescueWater({ malt: kilograms(1000), water: litres(2600), maltMoisture: percent(4), temperature: celsius(60) }, celsius(64), celsius(94)) // 400 (by hand, (2600 + 0.4 × 1000) × 4 ÷ 30)
  */
 export function rescueWater(
   { malt, water: inMash, maltMoisture, temperature }: Standing,

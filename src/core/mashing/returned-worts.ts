@@ -31,6 +31,7 @@ export interface Returned {
  * extract is in proportion: of extract E in the grist and y in the first water, a part s is passed on. In balance
  * y = s (E + y), so y = s E ÷ (1 − s). The first water holds as much water as it would if it were fresh.
  * Refuses when there is nothing to return, or more than the first water takes.
+ * @example returnWeakWorts({ malt: kilograms(1000), moisture: percent(4), extract: percent(78), held: litresPerKilogram(0.9), washing: share(0.8) }, [{ ratio: litresPerKilogram(4), temperature: celsius(64) }], 1) // refuses: none is left to return (the one runoff goes to the washback)
  */
 export function returnWeakWorts(bed: Bed, waters: readonly Water[], collected: number): Returned | Refusal {
   within('The runoffs collected', collected, 1, Infinity);
@@ -62,7 +63,10 @@ export function returnWeakWorts(bed: Bed, waters: readonly Water[], collected: n
   };
 }
 
-/** Extract in the wort of the first, second and each later mash, kg, when the very first begins with fresh water. */
+/**
+ * Extract in the wort of the first, second and each later mash, kg, when the very first begins with fresh water.
+ * @example firstMashes({ wort: { extract: 800 }, passedOn: 0.1 }, 2) // [720, 792] (800 × 0.9 and 800 × 0.99)
+ */
 export function firstMashes({ wort, passedOn }: Returned, mashes: number): readonly Quantity<'mass'>[] {
   return Array.from({ length: mashes }, (_, i) => kilograms(wort.extract * (1 - passedOn ** (i + 1))));
 }

@@ -19,6 +19,7 @@ export const TABLE_RATIO = 2.68; // L/kg, 2.5 barrels to the quarter: the mash f
  * Heat capacity of malt over that of water, and the rise of temperature when malt of 0–8 % moisture is wetted. Wetting
  * gives so much heat to a kilogram of malt, however much water there is: rise × (heat + ratio) is the same in every mash.
  * Without a ratio, L/kg, the rise is the table's own.
+ * @example slaking(percent(4)) // { heat: 0.4, rise: 1.5 } (a row of the table)
  */
 export function slaking(
   moisture: Quantity<'percent'>,
@@ -50,14 +51,20 @@ function checkMash(water: Quantity<'temperature'>, { ratio, gristTemperature }: 
   within('The water to grist, L/kg,', ratio, 0.1, 20);
 }
 
-/** Temperature of the mash from that of the water. Heat of the vessel is not counted. Source: see `slaking-heat`. */
+/**
+ * Temperature of the mash from that of the water. Heat of the vessel is not counted. Source: see `slaking-heat`.
+ * @example mashTemperature(celsius(69), { ratio: litresPerKilogram(2.68), gristTemperature: celsius(27), maltMoisture: percent(2) }) // 65.96 (the table’s own formula by hand)
+ */
 export function mashTemperature(water: Quantity<'temperature'>, mash: MashIn): Quantity<'temperature'> {
   checkMash(water, mash);
   const { heat, rise } = slaking(mash.maltMoisture, mash.ratio);
   return celsius((heat * mash.gristTemperature + mash.ratio * water) / (heat + mash.ratio) + rise);
 }
 
-/** Temperature of the first water for a wanted temperature of the mash; undoes `mashTemperature`. */
+/**
+ * Temperature of the first water for a wanted temperature of the mash; undoes `mashTemperature`.
+ * @example strikeTemperature(celsius(65.9645), { ratio: litresPerKilogram(2.68), gristTemperature: celsius(27), maltMoisture: percent(2) }) // 69.00 (the same sum backwards)
+ */
 export function strikeTemperature(wanted: Quantity<'temperature'>, mash: MashIn): Quantity<'temperature'> {
   checkMash(wanted, mash);
   const { heat, rise } = slaking(mash.maltMoisture, mash.ratio);

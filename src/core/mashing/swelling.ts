@@ -11,6 +11,7 @@ export const ONSETS = {
 /**
  * Part of a laboratory’s malts, %, whose starch has begun to swell at a temperature of 0–100 °C, if their onsets
  * are spread evenly from the lowest to the highest. The spread is an assumption; the two ends are published.
+ * @example maltsBegun('rittenauer-2021', celsius(55.8)) // 50.0 (half way from 54.5 to 57.1)
  */
 export function maltsBegun(
   laboratory: keyof typeof ONSETS,

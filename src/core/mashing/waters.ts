@@ -34,12 +34,18 @@ export interface Drained {
   readonly left: Liquid;
 }
 
-/** What each of the waters weighs, kg. */
+/**
+ * What each of the waters weighs, kg.
+ * @example waterMasses({ malt: kilograms(100) }, [{ ratio: litresPerKilogram(10), temperature: celsius(20) }]) // [998.2] (IAPWS-95, 998.207)
+ */
 export function waterMasses({ malt }: Bed, waters: readonly Water[]): readonly Quantity<'mass'>[] {
   return waters.map(({ ratio, temperature }) => massOfWater(litres(malt * ratio), temperature));
 }
 
-/** Water, kg, that the malt adds to the first water: its moisture less what its starch takes up; below 0 it takes. */
+/**
+ * Water, kg, that the malt adds to the first water: its moisture less what its starch takes up; below 0 it takes.
+ * @example ownWater({ malt: kilograms(1000), moisture: percent(4), extract: percent(75) }) // 10 (40 kg of moisture less 0.04 × 750)
+ */
 export function ownWater({ malt, moisture, extract }: Bed): number {
   return (malt * (moisture - HYDROLYSIS_WATER * extract)) / 100;
 }
@@ -49,6 +55,7 @@ export function ownWater({ malt, moisture, extract }: Bed): number {
  * Each later water mixes evenly with the part `washing` of what they hold; the rest stays as it is, and the
  * grains are full again. `borrowed` is extract, kg, that the first water brings along. The malt's own moisture joins the
  * first water, and what starch takes up as it becomes sugar leaves it. Water and extract are conserved.
+ * @example drainWaters({ malt: kilograms(1000), moisture: percent(4), extract: percent(75), held: litresPerKilogram(1), washing: share(1) }, [{ ratio: litresPerKilogram(0.5), temperature: celsius(20) }]) // refuses: nothing runs off (the grains keep more)
  */
 export function drainWaters(
   bed: Bed,
@@ -77,7 +84,10 @@ export function drainWaters(
   return { runoffs, left: { water: kilograms(held), extract: kilograms(extract) } };
 }
 
-/** Several runoffs run together. */
+/**
+ * Several runoffs run together.
+ * @example together([{ water: 100, extract: 20 }, { water: 50, extract: 5 }]) // { water: 150, extract: 25 } (100 + 50 and 20 + 5)
+ */
 export function together(runoffs: readonly Liquid[]): Liquid {
   const sum = (of: keyof Liquid) => kilograms(runoffs.reduce((total, runoff) => total + runoff[of], 0));
   return { water: sum('water'), extract: sum('extract') };
@@ -85,7 +95,10 @@ export function together(runoffs: readonly Liquid[]): Liquid {
 
 const STRONGEST = 34; // °P, where the sugar tables end
 
-/** Strength, gravity and volume at 20 °C of a liquid; refused above 34 °P, where the tables of sugar end. */
+/**
+ * Strength, gravity and volume at 20 °C of a liquid; refused above 34 °P, where the tables of sugar end.
+ * @example asWort({ water: kilograms(88), extract: kilograms(12) }) // { plato: 12, gravity: 1.0483 } (12 of 100; Plato’s table)
+ */
 export function asWort({ water, extract }: Liquid):
   | {
       readonly plato: Quantity<'plato'>;
@@ -103,7 +116,10 @@ export function asWort({ water, extract }: Liquid):
   return { plato, gravity, volume: litres20(((water + extract) / gravity / WATER_DENSITY) * 1000) };
 }
 
-/** Moisture of the draff, %, when the grains hold what is left. */
+/**
+ * Moisture of the draff, %, when the grains hold what is left.
+ * @example draffMoistureOf({ malt: kilograms(1000), moisture: percent(4.5), extract: percent(77) }, { water: kilograms(765.109), extract: kilograms(0) }) // 78.00 (the draff of 980.909 kg worked by hand, of which 215.8 are dry)
+ */
 export function draffMoistureOf({ malt, moisture, extract }: Bed, left: Liquid): Quantity<'percent'> {
   const husks = (malt * (100 - moisture - extract * (1 - HYDROLYSIS_WATER))) / 100;
   return percent((100 * left.water) / (left.water + left.extract + husks));

@@ -16,18 +16,27 @@ export interface Wort {
   readonly gravity: Quantity<'gravity'>;
 }
 
-/** Mass of a wort, kg, from its volume at 20 °C and its gravity. */
+/**
+ * Mass of a wort, kg, from its volume at 20 °C and its gravity.
+ * @example wortMass({ volume: litres20(1000), gravity: gravity(1.05) }) // 1048.1 (1.05 × 998.2)
+ */
 export function wortMass({ volume, gravity }: Wort): Quantity<'mass'> {
   within('The wort, L,', volume, 0, VERY_MUCH);
   return kilograms((volume * gravity * WATER_DENSITY) / 1000);
 }
 
-/** Extract dissolved in a wort, kg: mass × °P ÷ 100. */
+/**
+ * Extract dissolved in a wort, kg: mass × °P ÷ 100.
+ * @example wortExtract({ volume: litres20(1000), gravity: gravity(1.04831) }) // 125.6 (12 % of 1046.4 kg)
+ */
 export function wortExtract(wort: Wort): Quantity<'mass'> {
   return kilograms((wortMass(wort) * platoFromGravity(wort.gravity)) / 100);
 }
 
-/** Extract in the wort as a share of the extract the malt's analysis promises, %. Over 100 % cannot be true. */
+/**
+ * Extract in the wort as a share of the extract the malt's analysis promises, %. Over 100 % cannot be true.
+ * @example mashEfficiency({ volume: litres20(1000), gravity: gravity(1.04831) }, { mass: kilograms(200), extract: percent(78.5) }) // 80.0 (125.6 of 157 kg)
+ */
 export function mashEfficiency(
   wort: Wort,
   malt: { readonly mass: Quantity<'mass'>; readonly extract: Quantity<'percent'> },
@@ -39,6 +48,7 @@ export function mashEfficiency(
 /**
  * Mass of wet draff, kg, at its own moisture, %. Malt dry + water that its extract takes up as starch becomes sugar
  * = extract in the wort + draff dry; what is dissolved and not in the wort is in the draff.
+ * @example draffMass({ mass: kilograms(1000), moisture: percent(4.5), extract: percent(77) }, kilograms(770), percent(78)) // 980.909 (by hand, 1000 × (0.955 − 0.77 × 0.96) ÷ 0.22)
  */
 export function draffMass(
   malt: {
@@ -59,6 +69,7 @@ export function draffMass(
 /**
  * Water that drained grains keep, kg for each kg of grist: all but the dry matter of the draff. Draff is three quarters to four
  * fifths water (Oxford Companion to Beer, “Spent grain”).
+ * @example waterKept({ mass: kilograms(1000), moisture: percent(4.5), extract: percent(77) }, kilograms(770), percent(78)) // 0.765 (78 % of 0.980909 kg)
  */
 export function waterKept(
   malt: Parameters<typeof draffMass>[0],

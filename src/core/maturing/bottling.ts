@@ -27,7 +27,10 @@ export interface BottlingRun {
 
 const HAIR = 1e-9; // of a bottle: rounding must not lose the last one
 
-/** Whole bottles and whole cases from a spirit, with what is over. Refuses (throws) a strength above the spirit's own. */
+/**
+ * Whole bottles and whole cases from a spirit, with what is over. Refuses (throws) a strength above the spirit's own.
+ * @example bottleSpirit({ volume: litres20(100), strength: strength(40) }, { to: strength(40), lost: percent(2), bottle: quantity('bottle', 70), perCase: count(6) }) // { bottled: 98.00, bottles: 140, cases: 23, loose: 2 } (98 ÷ 0.7)
+ */
 export function bottleSpirit(spirit: Spirit, { to, lost, bottle, perCase }: BottlingPlan): BottlingRun {
   within('The part lost, %,', lost, 0, 100);
   const per = Math.floor(within('The bottles in a case', perCase, 1, 1000));

@@ -33,6 +33,7 @@ const MOST_LOSS = 30; // %, as far as the cask is followed
  * first reading to the second. The course is followed down the alcohol instead of the years: the water left at the end
  * then depends on the steady humidity alone, one root; and the loss follows from the years it took.
  * Refuses readings with no alcohol gone, and those that no steady humidity explains, or two do.
+ * @example calibrateLoss({ filled: { volume: litres20(200), strength: strength(63.5) }, found: { volume: litres20(200), strength: strength(63.5) }, years: years(5), humidity: percent(70) }) // refuses: no alcohol is missing (it is as it was filled)
  */
 export function calibrateLoss({ filled, found, years, humidity }: TwoReadings): Calibration | Refusal {
   within('The years in wood', years, Number.MIN_VALUE, 80);
@@ -102,7 +103,10 @@ export function calibrateLoss({ filled, found, years, humidity }: TwoReadings): 
   return { alcoholLoss: percent(loss), steadyHumidity: percent(steady) };
 }
 
-/** Alcohol gone between two readings, as the same part each year, %. Refuses (throws) when nothing was filled. */
+/**
+ * Alcohol gone between two readings, as the same part each year, %. Refuses (throws) when nothing was filled.
+ * @example lossAYear(100, 81, 2) // 10 (0.9 × 0.9 is 0.81)
+ */
 export function lossAYear(filled: number, found: number, years: number): Quantity<'percent'> {
   within('The alcohol filled, L,', filled, Number.MIN_VALUE, Infinity);
   return percent(100 * (1 - (found / filled) ** (1 / within('The years', years, Number.MIN_VALUE, 80))));

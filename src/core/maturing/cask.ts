@@ -49,7 +49,10 @@ const FEWER = 6; // times fewer steps where only the end of the years is asked f
 const [TO_THE_END, FEWEST] = [8, 3]; // and as few as this for each unit of all that leaves, a logarithm, where that is fewer still; and the fewest
 export const MOST_LOSS = 30; // % of the alcohol in a year, as far as a cask is followed; common-practice
 
-/** Vapour of ethanol and of water over the spirit in the wood, each as a share of that over the pure liquid. */
+/**
+ * Vapour of ethanol and of water over the spirit in the wood, each as a share of that over the pure liquid.
+ * @example activitiesOf({ ethanol: 0, water: 1 }) // { ethanol: 0, water: 1 } (pure water)
+ */
 export function activitiesOf({ ethanol, water }: Amounts) {
   return activities(moleFraction(ethanol / (ethanol + water)));
 }
@@ -57,6 +60,7 @@ export function activitiesOf({ ethanol, water }: Amounts) {
 /**
  * How easily the wood passes water, over how easily it passes ethanol: what keeps 63.5 % vol steady at the steady
  * humidity, a fraction of 0–0.8.
+ * @example waterOverEthanol(0.7) > waterOverEthanol(0.6) // true (the less the air takes, the easier the wood must pass it)
  */
 export function waterOverEthanol(steadyHumidity: number): number {
   const activity = activitiesOf(REFERENCE);
@@ -66,6 +70,7 @@ export function waterOverEthanol(steadyHumidity: number): number {
 /**
  * How many times faster ethanol and water leave than where the loss was found: as their vapour pressures at the two
  * temperatures (−20…60 °C), and as the wood to a litre of two like casks, the cube root of their sizes turned over.
+ * @example timesFaster({ cask: { size: litres(250), measuredOn: litres(2000) }, store: {} }) // { ethanol: 2, water: 2 } (the cube root of eight)
  */
 export function timesFaster({ cask, store }: Pick<CaskPlan, 'cask' | 'store'>): Amounts {
   const wood = ((cask.measuredOn ?? cask.size) / cask.size) ** (1 / 3);
@@ -79,7 +84,10 @@ export function timesFaster({ cask, store }: Pick<CaskPlan, 'cask' | 'store'>): 
   };
 }
 
-/** Alcohol lost in a year by this cask in this store, %, at its filling strength: the stated loss at its own pace. */
+/**
+ * Alcohol lost in a year by this cask in this store, %, at its filling strength: the stated loss at its own pace.
+ * @example lossInStore({ cask: { size: litres(250), measuredOn: litres(2000) }, store: { alcoholLoss: percent(10) } }) // 19 (twice as fast leaves 0.9 × 0.9)
+ */
 export function lossInStore(plan: Pick<CaskPlan, 'cask' | 'store'>): Quantity<'percent'> {
   const loss = within('The stated loss, %,', plan.store.alcoholLoss, 0, MOST_LOSS);
   const times = timesFaster(plan).ethanol;
@@ -93,6 +101,7 @@ export function lossInStore(plan: Pick<CaskPlan, 'cask' | 'store'>): Quantity<'p
  * Both leave through wetted wood, taken in proportion to what is left. 0–80 years, a loss of 0–30 % a year; the cask must hold the filling.
  * Source: teaching form after the published direction of the effect (Reid & Ward 1994 in Conner, Reid & Jack 2003);
  * its two constants come from `store`, not from a publication.
+ * @example ageCask({ volume: litres20(200), strength: strength(63.5), cask: { size: litres(200) }, store: { alcoholLoss: percent(2), humidity: percent(65), steadyHumidity: percent(65) }, years: years(1) })[1] // { year: 1, strength: 63.50, alcohol: 124.5 } (its strength stands still at the steady humidity, and 2 % of 127 L go)
  */
 export function ageCask(plan: CaskPlan): readonly CaskYear[] {
   const { filled, leaving, steps } = courseOf(plan);
@@ -108,7 +117,10 @@ export function ageCask(plan: CaskPlan): readonly CaskYear[] {
   return record;
 }
 
-/** The cask at the end of its years, and none before: the end of `ageCask` to a ten-thousandth of the filling, in a sixth of the steps or fewer, for many casks at once. */
+/**
+ * The cask at the end of its years, and none before: the end of `ageCask` to a ten-thousandth of the filling, in a sixth of the steps or fewer, for many casks at once.
+ * @example caskAfter({ volume: litres20(200), strength: strength(63.5), cask: { size: litres(200) }, store: { alcoholLoss: percent(2), humidity: percent(65), steadyHumidity: percent(65) }, years: years(1) }) // { strength: 63.50, alcohol: 124.5 } (as ageCask)
+ */
 export function caskAfter(plan: CaskPlan): Portion {
   const { filled, leaving, steps, fastest } = courseOf(plan);
   const many = Math.ceil(Math.min((plan.years * steps) / FEWER, FEWEST + TO_THE_END * fastest * plan.years));
@@ -117,7 +129,10 @@ export function caskAfter(plan: CaskPlan): Portion {
   return portionOf(left);
 }
 
-/** A cask followed by hand: what was filled, kilomoles, and what is left of an amount after a part of a year, 0–1, in the steps of `ageCask`. */
+/**
+ * A cask followed by hand: what was filled, kilomoles, and what is left of an amount after a part of a year, 0–1, in the steps of `ageCask`.
+ * @example ((cask) => cask.after(cask.filled, 0))(followCask({ volume: litres20(0.001), strength: strength(0), cask: { size: litres(200) }, store: { alcoholLoss: percent(2), humidity: percent(65), steadyHumidity: percent(65) }, years: years(1) })).ethanol // 0 (water gives no alcohol)
+ */
 export function followCask(plan: CaskPlan): {
   readonly filled: Amounts;
   readonly after: (left: Amounts, part: number) => Amounts;

@@ -9,6 +9,7 @@ const HAIR = 1e-9; // so that 40.1, held a hair below, is not cut to 40.0
 /**
  * Strength on which duty is reckoned, % vol: as it is, or cut to one decimal, 7.59 to 7.5.
  * Source of the cutting: HMRC, Alcoholic products technical guide, section 11.
+ * @example dutyStrength(strength(7.59), 'down') // 7.5 (HMRC, Alcoholic products technical guide, section 11)
  */
 export function dutyStrength(found: Quantity<'strength'>, rounding: Rounding): Quantity<'strength'> {
   within('The strength, % vol,', found, 0, 100);
@@ -21,7 +22,10 @@ export interface Duty {
   readonly perBottle: Quantity<'money'>;
 }
 
-/** Pure alcohol in so many bottles (centilitres each), and the duty on it at a rate to a litre of pure alcohol. */
+/**
+ * Pure alcohol in so many bottles (centilitres each), and the duty on it at a rate to a litre of pure alcohol.
+ * @example dutyOn(count(1200), quantity('bottle', 75), strength(40), quantity('money', 19.56)) // { alcohol: 360, duty: 7041.60 } (HMRC manual HMEXSH5030)
+ */
 export function dutyOn(
   bottles: Quantity<'count'>,
   bottle: Quantity<'bottle'>,

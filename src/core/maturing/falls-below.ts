@@ -16,6 +16,7 @@ export interface Passing {
 /**
  * The year in which a cask in its store falls below a strength, within 60 years; between the ends of two years the
  * strength is taken to fall evenly. A cask filled below the limit has passed it in year 0.
+ * @example fallsBelow({ volume: litres20(200), strength: strength(39), cask: { size: litres(200) }, store: { alcoholLoss: percent(2), humidity: percent(65), steadyHumidity: percent(65) } }, strength(40)).year // 0 (it was filled below)
  */
 export function fallsBelow(plan: Omit<CaskPlan, 'years'>, limit: Quantity<'strength'>): Passing {
   const record = ageCask({ ...plan, years: LONGEST });
@@ -28,7 +29,10 @@ export function fallsBelow(plan: Omit<CaskPlan, 'years'>, limit: Quantity<'stren
   return { year: years(before.year + part), cask: { volume, strength: limit }, record };
 }
 
-/** Years until a strength falls to a limit at so many % vol a year, evenly; 0 when it is below already. */
+/**
+ * Years until a strength falls to a limit at so many % vol a year, evenly; 0 when it is below already.
+ * @example fallsEvenly(strength(60), strength(40), 0.5) // 40 (20 ÷ 0.5)
+ */
 export function fallsEvenly(
   from: Quantity<'strength'>,
   limit: Quantity<'strength'>,

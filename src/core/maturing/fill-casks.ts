@@ -28,6 +28,7 @@ const HAIR = 1e-9; // of a cask: rounding must not leave the last one empty
 /**
  * Lets a vat down to the filling strength, then fills whole casks, group by group; what fills no cask stays in the vat.
  * A cask that does not fit does not stop those after it. Volumes in litres at 20 °C. Refuses (throws) a strength above the vat's own.
+ * @example fillCasks({ volume: litres20(1000), strength: strength(63.5) }, strength(63.5), [{ size: litres(200), count: count(4) }, { size: litres(250), count: count(1) }]) // { groups: [{ filled: 4, left: 200.0 }, { filled: 0, left: 200.0 }], left: 200.0 } (800 L go in, and 250 L there are none)
  */
 export function fillCasks(
   vat: Spirit,

@@ -12,7 +12,10 @@ export interface CaskMix {
   readonly hogsheads: Quantity<'percent'>;
 }
 
-/** Mean capacity, L, of a mix of casks. Refuses more than a hundred in a hundred. */
+/**
+ * Mean capacity, L, of a mix of casks. Refuses more than a hundred in a hundred.
+ * @example meanCask({ barrels: percent(50), hogsheads: percent(50) }) // 225 (the mean of 200 and 250)
+ */
 export function meanCask({ barrels, hogsheads }: CaskMix): Quantity<'volume'> | Refusal {
   within('The barrels in a hundred casks', barrels, 0, 100);
   within('The hogsheads in a hundred casks', hogsheads, 0, 100);
@@ -24,7 +27,10 @@ export function meanCask({ barrels, hogsheads }: CaskMix): Quantity<'volume'> | 
   );
 }
 
-/** Bottles, in whole and part, from a volume at 20 °C; `size` in centilitres. */
+/**
+ * Bottles, in whole and part, from a volume at 20 °C; `size` in centilitres.
+ * @example bottlesFrom(litres20(7), 70) // 10 (700 cL)
+ */
 export function bottlesFrom(volume: Quantity<'volume20'>, size: number): Quantity<'count'> {
   within('The volume, L,', volume, 0, VERY_MUCH);
   within('The bottle, cL,', size, 1, 1000);

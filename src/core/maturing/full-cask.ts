@@ -15,7 +15,10 @@ export interface FullCask {
   readonly total: Quantity<'mass'>;
 }
 
-/** Mass of the spirit in a cask, and of the cask with it, kg. Spirit of 0–100 % vol at −20…40 °C. Source: OIML R 22 density. */
+/**
+ * Mass of the spirit in a cask, and of the cask with it, kg. Spirit of 0–100 % vol at −20…40 °C. Source: OIML R 22 density.
+ * @example fullCask({ size: litres(200), wood: kilograms(50) }, strength(40), celsius(20)) // { spirit: 189.61, total: 239.61 } (0.2 × 948.05, OIML R 22)
+ */
 export function fullCask(
   cask: { readonly size: Quantity<'volume'>; readonly wood: Quantity<'mass'> },
   strength: Quantity<'strength'>,

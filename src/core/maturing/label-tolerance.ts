@@ -13,7 +13,10 @@ export interface Allowed {
   readonly room: Quantity<'strengthDifference'>;
 }
 
-/** Edges around a label, 0–100 % vol, and where a reading lies between them. */
+/**
+ * Edges around a label, 0–100 % vol, and where a reading lies between them.
+ * @example againstLabel(strength(40), strength(40.2), quantity('strengthDifference', 0.3)) // { lowest: 39.7, highest: 40.3, off: 0.2, room: 0.1 } (40 ± 0.3)
+ */
 export function againstLabel(
   label: Quantity<'strength'>,
   measured: Quantity<'strength'>,

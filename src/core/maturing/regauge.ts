@@ -12,7 +12,10 @@ export interface Regauged {
   readonly years: Quantity<'years'>;
 }
 
-/** What the cask should hold now: the filling, less what the wood drank, aged in its store. */
+/**
+ * What the cask should hold now: the filling, less what the wood drank, aged in its store.
+ * @example expectedNow({ filled: { volume: litres20(200), strength: strength(60) }, indrink: percent(2), store: { alcoholLoss: percent(0), humidity: percent(65), steadyHumidity: percent(65) }, years: years(0) }) // { volume: 196.000, strength: 60.00 } (2 % to the wood, and no time passed)
+ */
 export function expectedNow({ filled, indrink, store, years }: Regauged): Portion {
   return ageCask({
     volume: afterFirstDrink(filled.volume, indrink),
@@ -33,7 +36,10 @@ export interface Difference {
   readonly verdict: Verdict;
 }
 
-/** Sets what was found against what was expected; a difference of up to `allowed` %, either way, is as expected. */
+/**
+ * Sets what was found against what was expected; a difference of up to `allowed` %, either way, is as expected.
+ * @example compare(litresOfAlcohol(95), litresOfAlcohol(100), percent(3)) // { missing: 5, part: 5, verdict: 'too little' } (5 of 100)
+ */
 export function compare(
   found: Quantity<'alcohol'>,
   expected: Quantity<'alcohol'>,

@@ -36,6 +36,7 @@ function integrate(f: (x: number) => number, low: number, high: number): number 
 /**
  * What the full cask holds, L: π L (8 D² + 4 D d + 3 d²) ÷ 60, with bung diameter D, head diameter d and length L.
  * Refuses (throws) a head wider than the bung. Source: the parabola turned about its axis, integrated; no approximation but the shape.
+ * @example capacity({ bung: 1000, head: 1000, length: 1000 }) // 785.40 (a cylinder, a quarter of π cubic metres)
  */
 export function capacity(shape: CaskShape): Quantity<'volume'> {
   check(shape);
@@ -53,6 +54,7 @@ function wetted(r: number, z: number): number {
 /**
  * What a cask lying with its bung up holds, L, when the rod through the bung is wet for `dip` mm, 0 to the bung diameter.
  * Source: the wetted part of each round slice, summed along the cask.
+ * @example dippedVolume({ bung: 1000, head: 1000, length: 1000 }, 500) // 392.70 (half of the cylinder)
  */
 export function dippedVolume(shape: CaskShape, dip: Quantity<'length'>): Quantity<'volume'> {
   check(shape);
@@ -69,7 +71,10 @@ export function dippedVolume(shape: CaskShape, dip: Quantity<'length'>): Quantit
   return litres(Math.max(0, 2 * (cut + beyond)) / CUBIC_MM); // rounding may step a hair below nothing
 }
 
-/** Wood that the full cask touches, m²: staves and both heads. */
+/**
+ * Wood that the full cask touches, m²: staves and both heads.
+ * @example innerSurface({ bung: 1000, head: 1000, length: 1000 }) // 4.7124 (a cylinder, one and a half π square metres)
+ */
 export function innerSurface(shape: CaskShape): Quantity<'area'> {
   check(shape);
   const { bung, head, length } = shape;
@@ -85,7 +90,10 @@ export interface Proportions {
   readonly head: number;
 }
 
-/** The cask of these proportions that holds `size` litres. */
+/**
+ * The cask of these proportions that holds `size` litres.
+ * @example shapeOf(litres(785.398163), { length: 1, head: 1 }) // { bung: 1000.000, head: 1000.000, length: 1000.000 } (the cylinder of a metre each way)
+ */
 export function shapeOf(size: Quantity<'volume'>, { length, head }: Proportions): CaskShape {
   within('The cask, L,', size, Number.MIN_VALUE, 100_000);
   const unit = {
@@ -101,7 +109,10 @@ export function shapeOf(size: Quantity<'volume'>, { length, head }: Proportions)
   };
 }
 
-/** Wood touched by each litre, cm², in a full cask. Falls as the cube root of the size, for like casks. */
+/**
+ * Wood touched by each litre, cm², in a full cask. Falls as the cube root of the size, for like casks.
+ * @example woodToLitre({ bung: 1000, head: 1000, length: 1000 }) // 60.000 (47,124 cm² over 785.4 L)
+ */
 export function woodToLitre(shape: CaskShape): Quantity<'woodToLitre'> {
   return quantity('woodToLitre', (10_000 * innerSurface(shape)) / capacity(shape));
 }

@@ -29,7 +29,10 @@ const part = (volume: number, { strength }: Pick<Portion, 'strength'>): Portion 
   alcohol: litresOfAlcohol((volume * strength) / 100),
 });
 
-/** The filling, less what the dry wood drinks in its first days, %, 0–20; its strength is left as it was. */
+/**
+ * The filling, less what the dry wood drinks in its first days, %, 0–20; its strength is left as it was.
+ * @example afterFirstDrink(litres20(200), percent(2)) // 196 (200 less 4)
+ */
 export function afterFirstDrink(
   filling: Quantity<'volume20'>,
   indrink: Quantity<'percent'>,
@@ -40,6 +43,7 @@ export function afterFirstDrink(
 /**
  * A cask from filling to emptying. The first drink is of the filling's strength, what stays behind of the old spirit's;
  * a cask that holds less than the residue gives nothing. Ageing as in `ageCask`.
+ * @example throughWood({ volume: litres20(200), strength: strength(60), cask: { size: litres(200) }, store: { alcoholLoss: percent(0), humidity: percent(65), steadyHumidity: percent(65) }, years: years(0), indrink: percent(2), caskResidue: litres20(1) }) // { toWood: { volume: 4 }, toAir: 0, inCask: { volume: 1 }, emptied: { volume: 195.000 } } (200 less 4 less 1)
  */
 export function throughWood({ indrink, caskResidue, ...plan }: CaskThroughWood): OutOfWood {
   within('The spirit left in an emptied cask, L,', caskResidue, 0, MOST_LEFT);
@@ -56,7 +60,10 @@ export function throughWood({ indrink, caskResidue, ...plan }: CaskThroughWood):
   };
 }
 
-/** Spirit let down, after filters, pipes and spills have taken a part of it, %; and the alcohol that they took. */
+/**
+ * Spirit let down, after filters, pipes and spills have taken a part of it, %; and the alcohol that they took.
+ * @example filtered({ volume: litres20(100), strength: strength(40), alcohol: litresOfAlcohol(40) }, percent(5)) // { volume: 95, strength: 40, alcohol: 38, inFilters: 2 } (a twentieth)
+ */
 export function filtered<S extends Portion>(
   spirit: S,
   filterLoss: Quantity<'percent'>,

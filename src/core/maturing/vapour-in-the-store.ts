@@ -14,6 +14,7 @@ export interface StoreVapour {
 /**
  * Pressures, kPa, of ethanol and of water over wood wet with spirit of 0–100 % vol, and of water in the air, at −20…60 °C
  * and 0–100 % humidity. Source: van Laar activities and Antoine vapour pressures, de Nevers.
+ * @example vapourInTheStore(strength(0), celsius(20), percent(100)) // { ethanol: 0, water: 2.3, waterInAir: 2.3 } (steam tables, 2.34 kPa over water at 20 °C)
  */
 export function vapourInTheStore(
   strength: Quantity<'strength'>,

@@ -16,6 +16,7 @@ export interface Vatting extends Blend {
 /**
  * Puts matured spirits together: volume at 20 °C, strength, alcohol, contraction, age and mean age.
  * Needs at least one part with alcohol in it. Source: mass balance; the age is the youngest part's, SI 2009/2890.
+ * @example vat([{ volume: litres20(100), strength: strength(60), age: years(10.5) }, { volume: litres20(100), strength: strength(60), age: years(20.5) }]) // { volume: 200.00, strength: 60.00, age: 10, meanAge: 15.5 } (the youngest in whole years)
  */
 export function vat(parts: readonly AgedSpirit[]): Vatting {
   const alcohol = parts.map(({ volume, strength }) => volume * strength);

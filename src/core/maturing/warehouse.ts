@@ -27,6 +27,7 @@ export interface StoreYear {
 /**
  * The stock year by year, for `span` years: last year's less its loss, less the casks whose years are up, plus the new ones.
  * From the year of that many years on it stands still. Every cask loses the same part each year.
+ * @example buildStock({ filled: count(100), alcohol: litresOfAlcohol(100), years: years(10), loss: percent(2) }, 2) // [{ casks: 100, alcohol: 10000 }, { casks: 200, alcohol: 19800 }] (9,800 left and 10,000 new)
  */
 export function buildStock(
   { filled, alcohol, years: kept, loss }: Warehouse,

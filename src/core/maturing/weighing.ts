@@ -9,6 +9,7 @@ const WEIGHTS = 8000; // kg/m³, density of agreed weights; the same
 /**
  * Mass, kg, of a liquid of a given density (kg/m³ in vacuo) that scales in air show as `shown` kg.
  * Air carries a little of the liquid's weight, and less of the weights'.
+ * @example massFromScales(kilograms(997.15), density(998.2)) // 998.2 (by hand, a cubic metre of water shows 997.15)
  */
 export function massFromScales(shown: Quantity<'mass'>, density: Quantity<'density'>): Quantity<'mass'> {
   within('The weight, kg,', shown, 0, Infinity);
@@ -26,6 +27,7 @@ export interface Weighed {
 /**
  * Mass and volume of a spirit of 0–100 % vol that scales in air show as `shown` kg, at −20…40 °C.
  * Source: OIML R 22 densities; air and weights of OIML D 28.
+ * @example weighSpirit(kilograms(0), strength(60), celsius(20)) // { mass: 0, volume: 0, volume20: 0 } (nothing on the scales)
  */
 export function weighSpirit(
   shown: Quantity<'mass'>,
@@ -41,7 +43,10 @@ export function weighSpirit(
   };
 }
 
-/** Litres at 20 °C of a spirit measured by volume at another temperature, −20…40 °C: its mass stays. */
+/**
+ * Litres at 20 °C of a spirit measured by volume at another temperature, −20…40 °C: its mass stays.
+ * @example volumeAt20(litres(100), strength(60), celsius(20)) // 100 (measured at 20 °C)
+ */
 export function volumeAt20(
   volume: Quantity<'volume'>,
   strength: Quantity<'strength'>,

@@ -9,7 +9,10 @@ export interface Grist {
   readonly flour: Quantity<'mass'>;
 }
 
-/** Husk, grits and flour, kg, of a mass of malt; the grits are what is neither husk nor flour. */
+/**
+ * Husk, grits and flour, kg, of a mass of malt; the grits are what is neither husk nor flour.
+ * @example splitGrist(kilograms(1000), { husk: percent(20), flour: percent(10) }) // { husk: 200, grits: 700, flour: 100 } (what is neither is grits)
+ */
 export function splitGrist(
   malt: Quantity<'mass'>,
   { husk, flour }: { readonly husk: Quantity<'percent'>; readonly flour: Quantity<'percent'> },
@@ -22,7 +25,10 @@ export function splitGrist(
   return { husk: part(husk), grits: part(100 - husk - flour), flour: part(flour) };
 }
 
-/** Hours to mill a mass of malt, kg, at a rate in tonnes an hour. */
+/**
+ * Hours to mill a mass of malt, kg, at a rate in tonnes an hour.
+ * @example millingTime(kilograms(9000), quantity('milling', 3.5)) // 2.57143 (9 ÷ 3.5)
+ */
 export function millingTime(malt: Quantity<'mass'>, rate: Quantity<'milling'>): Quantity<'hours'> {
   within('The malt, kg,', malt, 0, VERY_MUCH);
   within('The rate of the mill, t/h,', rate, Number.MIN_VALUE, Infinity);

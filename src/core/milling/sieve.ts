@@ -23,6 +23,7 @@ const SCALE_ERROR = 1.01; // found over put on that a scale's error may still ex
 /**
  * Parts of the grist as percentages of what was found on the sieves, and the part of the sample lost there.
  * Masses in g, none below 0. Refuses when nothing was found, or more than was put on.
+ * @example sieveTest({ husk: 20, grits: 70, flour: 10 }, 100) // { husk: 20, grits: 70, flour: 10, lost: 0 } (all was found again)
  */
 export function sieveTest(found: Sieved, putOn: Quantity<'grams'>): SieveTest | Refusal {
   for (const [name, mass] of Object.entries(found)) within(`The ${name}, g,`, mass, 0, Infinity);
@@ -50,6 +51,7 @@ export type Move = 'wider' | 'narrower' | 'as it is';
  * all in points of per cent. The first pair answers for the husk. The second moves only for flour that the
  * first pair's own move will not mend: a wider first gap tears less husk into flour, a narrower one makes more.
  * From common practice.
+ * @example rollersToMove({ husk: 5, flour: 0 }, 2) // { first: 'narrower', second: 'as it is' } (too much husk, common practice)
  */
 export function rollersToMove(
   off: { readonly husk: number; readonly flour: number },

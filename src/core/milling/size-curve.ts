@@ -25,6 +25,7 @@ export interface SizeCurve {
  * The curve of sizes from a stack of sieves in any order and the pan below them. Between two sieves the part
  * that passes is taken to grow evenly with the logarithm of the size, as is usual for ground stuff.
  * Openings above 0 mm, masses from 0 g. Refuses an empty stack, an opening given twice, and a median beyond the sieves.
+ * @example sizeCurve([{ opening: 1, mass: 25 }, { opening: 2, mass: 25 }], 50).median // 1 (half is in the pan below it)
  */
 export function sizeCurve(sieves: readonly Sieve[], pan: Quantity<'grams'>): SizeCurve | Refusal {
   within('The pan, g,', pan, 0, Infinity);

@@ -41,7 +41,10 @@ function checkCount(k: number, n: number): void {
   if (k % 1 !== 0 || n % 1 !== 0) throw new RangeError(`The count is ${k} of ${n}; it must be whole.`);
 }
 
-/** Chance, 0–1, of `k` or more in `n`, when each has the chance `p`, 0–1. Whole n to 1,000,000. */
+/**
+ * Chance, 0–1, of `k` or more in `n`, when each has the chance `p`, 0–1. Whole n to 1,000,000.
+ * @example chanceOfAtLeast(2, 2, 0.5) // 0.25 (two heads)
+ */
 export function chanceOfAtLeast(k: number, n: number, p: number): number {
   checkCount(k, n);
   within('The chance of one', p, 0, 1);
@@ -52,6 +55,7 @@ export function chanceOfAtLeast(k: number, n: number, p: number): number {
 /**
  * The shares, 0–1, between which the true one lies, for `k` found in `n`, with the certainty `sure` (0.5–0.999).
  * Each limit leaves half of the doubt outside. Source: Clopper and Pearson, Biometrika 26, 404–413 (1934), from memory.
+ * @example exactLimits(10, 10) // [0.6915, 1] (by hand, the tenth root of 0.025)
  */
 export function exactLimits(k: number, n: number, sure = 0.95): readonly [low: number, high: number] {
   checkCount(k, n);

@@ -3,7 +3,10 @@
 /** A polynomial as a sum of Chebyshev’s: the weight of each, the constant first. */
 export type ChebyshevSeries = Float64Array;
 
-/** Where to look at a function between `low` and `high`: `count` points, from high to low, closer together towards both ends. */
+/**
+ * Where to look at a function between `low` and `high`: `count` points, from high to low, closer together towards both ends.
+ * @example [...chebyshevPoints(-1, 1, 2)] // [0.7071, -0.7071] (cosines of 45° and 135°)
+ */
 export function chebyshevPoints(low: number, high: number, count: number): Float64Array {
   return Float64Array.from(
     { length: count },
@@ -25,6 +28,7 @@ function weightsOf(count: number): Float64Array {
 /**
  * The series through the values at Chebyshev’s points, an even `count` of them; of many stretches at once, one behind the other.
  * `series` takes it, where there is an array to be used again. Source: DLMF section 3.11(ii), from memory.
+ * @example [...chebyshevSeries(Float64Array.of(3, 3))] // [3, 0] (a constant)
  */
 export function chebyshevSeries(
   values: Float64Array,
@@ -49,6 +53,7 @@ export function chebyshevSeries(
 /**
  * The value of a series part of the way along its stretch: −1 at its low end, 1 at its high end. Of many series one behind
  * the other, that of the `count` weights after `from`. By Clenshaw’s recurrence. Source: the same.
+ * @example seriesAt(Float64Array.of(1, 2, 3), 1) // 6 (each of Chebyshev’s polynomials is 1 there)
  */
 export function seriesAt(series: ChebyshevSeries, along: number, from = 0, count = series.length): number {
   const twice = 2 * along;
@@ -65,6 +70,7 @@ export function seriesAt(series: ChebyshevSeries, along: number, from = 0, count
 /**
  * The integral of a series from −1, as a series with one order more; of many series of `count` weights at once, into `integrals`.
  * Times half the length of a stretch, it is that of the function. Source: the same.
+ * @example [...integralOf(Float64Array.of(1))] // [1, 1] (from −1 the integral of 1 is 1 + x)
  */
 export function integralOf(
   series: ChebyshevSeries,

@@ -41,7 +41,11 @@ function upperPart(a: number, x: number): number {
   return fraction * Math.exp(a * Math.log(x) - x - logGamma(a));
 }
 
-/** Chance, 0–1, that a sum of squares with so many degrees of freedom (1–200) is above `sum` (0–1e6) when all is well. */
+/**
+ * Chance, 0–1, that a sum of squares with so many degrees of freedom (1–200) is above `sum` (0–1e6) when all is well.
+ * @example chanceAbove(3.841, 1) // 0.050 (any printed table of the law)
+ * @example chanceAbove(2, 2) // 0.36788 (by hand, e to the −1)
+ */
 export function chanceAbove(sum: number, freedom: number): number {
   within('The sum of squares', sum, 0, 1e12);
   within('The degrees of freedom', freedom, 1, 200);
@@ -50,7 +54,10 @@ export function chanceAbove(sum: number, freedom: number): number {
   return x < a + 1 ? 1 - lowerPart(a, x) : upperPart(a, x);
 }
 
-/** The distance from the mean, in standard deviations, that a normal figure exceeds either way with the chance `doubt` (1e-12–0.99). */
+/**
+ * The distance from the mean, in standard deviations, that a normal figure exceeds either way with the chance `doubt` (1e-12–0.99).
+ * @example normalLimit(0.05) // 1.9600 (any printed table of the law)
+ */
 export function normalLimit(doubt: number): number {
   within('The chance', doubt, 1e-12, 0.99);
   return bracketedRoot((z) => chanceAbove(z * z, 1) - doubt, 0, 8, 1e-12);

@@ -11,6 +11,7 @@ export interface Solved {
  * The solution of rows · x ≈ right in the least-squares sense. There must be at least as many rows as unknowns, and
  * they must fix each of them: a column that the rows leave free stops it with a RangeError.
  * Source: Householder, Journal of the ACM 5, 339–342 (1958), from memory.
+ * @example leastSquares([[1, 0], [1, 1], [1, 2]], [1, 3, 5]).solution // [1, 2] (the line 1 + 2x goes through all three)
  */
 export function leastSquares(rows: readonly (readonly number[])[], right: readonly number[]): Solved {
   const unknowns = rows[0]?.length ?? 0;

@@ -44,7 +44,10 @@ function squaresOf(curve: Curve, readings: readonly Reading[], constants: readon
   );
 }
 
-/** The straight line y = a + b·x; none when the readings do not fix it. */
+/**
+ * The straight line y = a + b·x; none when the readings do not fix it.
+ * @example fitLine([{ x: 0, y: 1 }, { x: 1, y: 3 }, { x: 2, y: 5 }]) // { constants: [1, 2], squares: 0 } (the line 1 + 2x)
+ */
 export function fitLine(readings: readonly Reading[]): Fit | undefined {
   const line: Curve = (x, [a, b]) => ({ value: a + b * x, slopes: [1, x] });
   const constants = solve(readings.map(({ x, y, weight = 1 }) => ({ slopes: [1, x], y, weight })));
@@ -54,6 +57,7 @@ export function fitLine(readings: readonly Reading[]): Fit | undefined {
 /**
  * The curve nearest to the readings, from constants that are near already: Gauss–Newton steps, halved until they help.
  * A curve that has no value somewhere counts as far off. Stays at the start where the readings do not fix both constants.
+ * @example fitCurve((x, [a, b]) => ({ value: a + b * x, slopes: [1, x] }), [{ x: 0, y: 1 }, { x: 1, y: 3 }, { x: 2, y: 5 }], [0, 0]).constants // [1.0000, 2.0000] (the line 1 + 2x)
  */
 export function fitCurve(curve: Curve, readings: readonly Reading[], start: readonly [number, number]): Fit {
   let fit: Fit = { constants: start, squares: squaresOf(curve, readings, start) };

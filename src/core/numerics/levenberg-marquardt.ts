@@ -44,6 +44,7 @@ function normalEquations(
  * Moves the parameters from `start` to the nearest least sum of squares. A step is Newton’s where the sum is
  * nearly square, and short and downhill where it is not; a step that does not lower the sum is not taken.
  * Source: Marquardt, Journal of the Society for Industrial and Applied Mathematics 11, 431–441 (1963), from memory.
+ * @example levenbergMarquardt(([a], x) => ({ height: Math.exp(a * x), slopes: [x * Math.exp(a * x)] }), [[1, Math.E ** 2], [2, Math.E ** 4]], [1]).parameters // [2.00000] (both points lie on e to the 2x)
  */
 export function levenbergMarquardt(
   curve: Curve,

@@ -1,6 +1,9 @@
 // A few linear equations, solved by Gauss’s elimination with the largest pivot first.
 
-/** The numbers that solve `matrix` × numbers = `right`; not finite where the equations do not settle them. */
+/**
+ * The numbers that solve `matrix` × numbers = `right`; not finite where the equations do not settle them.
+ * @example solveLinear([[2, 1], [1, -1]], [5, 1]) // [2, 1] (2 × 2 + 1 and 2 − 1)
+ */
 export function solveLinear(
   matrix: readonly (readonly number[])[],
   right: readonly number[],

@@ -3,6 +3,7 @@
 /**
  * The same function, with the answers last asked for remembered, `kept` of them; `same` says when two questions are one.
  * Only for pure functions: the answer must depend on the question alone.
+ * @example ((asked) => [asked(3), asked(3)])(remember((n) => n + Math.random(), 1)).every((each, _, [first]) => each === first) // true (the second answer is the one that was kept)
  */
 export function remember<Question, Answer>(
   answer: (question: Question) => Answer,

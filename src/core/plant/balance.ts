@@ -73,7 +73,10 @@ interface Last {
   readonly by: number;
 }
 
-/** The balanced spirit charge of stills that are not alike; `limit` is a mole fraction. Refuses a round that never settles. */
+/**
+ * The balanced spirit charge of stills that are not alike; `limit` is a mole fraction. Refuses a round that never settles.
+ * @example settleTogether({ ethanol: 1, water: 9 }, [], { foreshots: { share: 0 }, heart: strength(60), strong: strength(30), weak: strength(65) }, Infinity) // refuses: must end below the heart (65 is above 60)
+ */
 export function settleTogether(
   comes: Amounts,
   sides: readonly Side[],
@@ -102,6 +105,7 @@ const NO_FORESHOTS = { share: 0 } as const;
  * go on, and weak ones, which come back. The spirit stills take the strong feints with their own foreshots and strong feints;
  * their weak feints go back to the intermediate stills. Heart and both lees leave, and hold what the low wines brought.
  * Refuses a plan that has no such round.
+ * @example settleThrice({ ethanol: 1, water: 9 }, [], [], { foreshots: { share: 0 }, heart: strength(80), strong: strength(1), weak: strength(20) }) // refuses: strong feints must end above the weak ones (1 is below 20)
  */
 export function settleThrice(
   lowWines: Amounts,

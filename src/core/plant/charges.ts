@@ -12,7 +12,10 @@ export interface PlantCharges {
   readonly spirit: readonly GroupCharges[];
 }
 
-/** The charges of a line that has been reckoned with its plant. */
+/**
+ * The charges of a line that has been reckoned with its plant.
+ * @example chargesOfLine({ house: { mashesPerWeek: 5 }, wash: { volume: 8000 }, charge: { volume: 6000 }, round: {} }, { washStills: [{ number: 1, charge: 8000, hours: 8 }], spiritStills: [{ number: 1, charge: 6000, hours: 8 }] }) // { wash: [{ aWeek: 5, litres: 8000 }], intermediate: [], spirit: [{ aWeek: 5, litres: 6000 }] } (a charge to a mash)
+ */
 export function chargesOfLine({ house, wash, charge, round }: Line, plant: Plant): PlantCharges {
   const of = (stills: readonly Stills[], volume: number) =>
     chargesOfStills(stills, volume, house.mashesPerWeek);
@@ -25,6 +28,7 @@ export function chargesOfLine({ house, wash, charge, round }: Line, plant: Plant
 
 /**
  * For each group of stills, in the plant’s order: charges a week, litres a charge and hours. Refuses what `lineWithPlant` refuses.
+ * @example chargesOf(house, { scheme: 'twice', washStills: [], spiritStills: [] }) // refuses: No wash still is named (so nothing is charged)
  */
 export function chargesOf(house: House, plant: Plant): PlantCharges | Refusal {
   const line = lineWithPlant(house, plant);

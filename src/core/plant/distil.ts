@@ -4,6 +4,7 @@ import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { amountsOf, minus, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import type { ForeshotsEnd } from '../distilling/cuts.ts';
 import { ofRuns } from '../distilling/foreshots.ts';
+import { limitOfCharge, roundPlan, spiritCuts } from '../distilling/plan.ts';
 import {
   LARGEST_CHARGE,
   moleFractionOf,
@@ -16,7 +17,6 @@ import { runStill, type Run } from '../distilling/run.ts';
 import { stillCurve, strengthOfVapour, type StillSetting } from '../distilling/still.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { House } from '../line/house.ts';
-import { spiritCuts } from '../line/line.ts';
 import { settleThrice, settleTogether, type Settled } from './balance.ts';
 import type { Plant, Stills } from './plant.ts';
 import { foreshotsByRun, runsOfMash } from './runs-of-mash.ts';
@@ -60,7 +60,8 @@ function withForeshots(balance: Balance, end: ForeshotsEnd): ReturnType<Balance>
 function balanceOf(house: House, plant: Plant, lowWines: Amounts, model?: VapourModel): Balance | Refusal {
   const spirit = sidesOf(plant.spiritStills, house.airPressure, model);
   const cuts = spiritCuts(house);
-  const limit = house.dilution === 'when-needed' ? moleFractionOf(house.chargeLimit) : Infinity;
+  const letDownTo = limitOfCharge(house);
+  const limit = letDownTo === undefined ? Infinity : moleFractionOf(letDownTo);
   const ends = (foreshots: Ends['foreshots'], strong = cuts.feints): Ends => ({
     foreshots,
     heart: cuts.heart,
@@ -157,15 +158,10 @@ function distilUntil(
   model?: VapourModel,
 ): Round | Refusal {
   const [washReflux, spiritReflux] = [plant.washStills, plant.spiritStills].map(onlyReflux);
-  if (plant.scheme === 'twice' && washReflux !== undefined && spiritReflux !== undefined)
-    return settleRound({
-      wash,
-      washStill: { reflux: washReflux, until: house.washEnd },
-      spiritStill: { reflux: spiritReflux, ...spiritCuts(house), foreshots },
-      pressure: house.airPressure,
-      model,
-      ...(house.dilution === 'when-needed' ? { diluteTo: house.chargeLimit } : {}),
-    });
+  if (plant.scheme === 'twice' && washReflux !== undefined && spiritReflux !== undefined) {
+    const plan = roundPlan({ ...house, washReflux, spiritReflux }, wash, model);
+    return settleRound({ ...plan, spiritStill: { ...plan.spiritStill, foreshots } });
+  }
 
   const washSides = sidesOf(plant.washStills, house.airPressure, model);
   const washed = amountsOf(wash);
@@ -188,6 +184,7 @@ function distilUntil(
  * Foreshots by litres or minutes are of one run: a mash that comes to 2.4 charges gives 2.4 times as many.
  * By a model of vapour, van Laar’s if none is named. Refuses a plant without the stills of its scheme, and a round that finds no
  * balance.
+ * @example distilIn({ scheme: 'twice', washStills: [] }, house, line.wash) // refuses: No wash still is named (so nothing is distilled)
  */
 export function distilIn(plant: Plant, house: House, wash: Spirit, model?: VapourModel): Round | Refusal {
   const lacks = missing(plant);

@@ -7,7 +7,10 @@ import { distilIn } from './distil.ts';
 import { inHouse } from './line.ts';
 import type { Plant, Stills } from './plant.ts';
 
-/** What of a plant may be drawn, as the house has it; the reflux is that of the first intermediate stills. */
+/**
+ * What of a plant may be drawn, as the house has it; the reflux is that of the first intermediate stills.
+ * @example drawnOf({ intermediateStills: [], strongFeintsEnd: 20, runAgain: 50 }) // { intermediateReflux: 0, strongFeintsEnd: 20, runAgain: 50 } (as the plant has it)
+ */
 export const drawnOf = ({ intermediateStills: [first], strongFeintsEnd, runAgain }: Plant) => ({
   intermediateReflux: first?.reflux ?? 0,
   strongFeintsEnd,
@@ -19,6 +22,7 @@ const isPart = (value: number) => value >= 0 && value <= 1;
 /**
  * In which way the rounds of houses drawn about one are settled in its plant. Stills that are not alike keep their distances:
  * what the drawn reflux is off by, each of them is. Refuses a reflux, or a part run again, that no still can have.
+ * @example settleInPlant({ washStills: [{ reflux: 0.1 }], intermediateStills: [], spiritStills: [], strongFeintsEnd: 20, runAgain: 50 }, house)({ ...house, washReflux: -0.5 }) // refuses: No still has such a reflux (below nothing)
  */
 export function settleInPlant(plant: Plant, house: House): Settle {
   const own = inHouse(plant, house);

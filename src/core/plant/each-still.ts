@@ -1,7 +1,7 @@
 // What one charge of each still gives, by its own reflux.
 import { cutRun } from '../distilling/cuts.ts';
 import { runStill } from '../distilling/run.ts';
-import { spiritCuts } from '../line/line.ts';
+import { spiritCuts } from '../distilling/plan.ts';
 import { quantity, share, type Portion, type Quantity } from '../quantity.ts';
 import { isRefusal, type Refusal } from '../refusal.ts';
 import type { PlantCharges } from './charges.ts';
@@ -41,6 +41,7 @@ function each(
 /**
  * One charge of each group of stills, in the plant’s order. Foreshots are the same share of the alcohol in every spirit still.
  * A charge that a still cannot run is left out; a line that has been reckoned has none.
+ * @example eachStill(line, { washStills: [], spiritStills: [] }, { wash: [], intermediate: [], spirit: [] }) // { wash: [], intermediate: [], spirit: [] } (no still, no charge)
  */
 export function eachStill(line: Line, given: Plant, charges: PlantCharges): EachStill {
   const { house, round } = line;

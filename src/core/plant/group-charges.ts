@@ -30,6 +30,7 @@ export const OWN_CHARGE = 0.5; // of a charge: a mash that fills more is run by 
  * run by itself, in whole charges that are alike, as far as the hours of a week go; where they do not, or a mash fills no
  * more than half a charge, they are the fewest of the week, some of them of more than one mash: wash goes through a charger,
  * and low wines and feints through a receiver.
+ * @example chargesOfStills([{ number: 2, charge: 4000, hours: 8 }], 8000, 5) // [{ aWeek: 10, litres: 4000, aMash: 2, hoursAWeek: 80 }] (two charges to a mash, five mashes of 8 hours each)
  */
 export function chargesOfStills(
   stills: readonly Stills[],

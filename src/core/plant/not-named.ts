@@ -5,6 +5,7 @@ import { stillNames, type Plant } from './plant.ts';
 /**
  * The vessels that a plant’s distillation needs and that are not named, in the order of the line, as a sentence says them. A house
  * may do without a wash charger, so that one is never among them.
+ * @example notNamed({ scheme: 'twice', mashTuns: [{}], washbacks: [{}], washStills: [{}], spiritStills: [], lowWinesReceiver: { holds: 1 }, spiritReceiver: { holds: 1 } }) // ['spirit stills'] (all others have a name)
  */
 export function notNamed(plant: Plant): readonly string[] {
   const groups = [

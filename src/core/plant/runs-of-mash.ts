@@ -4,7 +4,10 @@ import { quantity, type Quantity } from '../quantity.ts';
 import { chargesOfStills } from './group-charges.ts';
 import type { Plant } from './plant.ts';
 
-/** Runs to a mash whose low wines and feints are `volume` L: 2 where two stills take half each, 0.33 where one charge is of three mashes. */
+/**
+ * Runs to a mash whose low wines and feints are `volume` L: 2 where two stills take half each, 0.33 where one charge is of three mashes.
+ * @example runsOfMash({ spiritStills: [{ number: 2, charge: 4000, hours: 8 }] }, 8000, { mashesPerWeek: 5 }) // 2 (two charges of 4,000 L)
+ */
 export function runsOfMash(
   { spiritStills }: Plant,
   volume: number,
@@ -17,7 +20,10 @@ export function runsOfMash(
   );
 }
 
-/** True where foreshots are so many litres, or minutes, of a run, and what the spirit stills take is known. */
+/**
+ * True where foreshots are so many litres, or minutes, of a run, and what the spirit stills take is known.
+ * @example foreshotsByRun({ spiritStills: [{ charge: 4000 }] }, { foreshotsBy: 'share' }) // false (a share is the same of one run and of two)
+ */
 export const foreshotsByRun = (
   { spiritStills }: Plant,
   { foreshotsBy }: Pick<House, 'foreshotsBy'>,

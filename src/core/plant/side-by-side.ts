@@ -10,11 +10,15 @@ import type { Stills } from './plant.ts';
 
 export const NOTHING: Amounts = { ethanol: 0, water: 0 };
 
-/** So many times an amount. */
+/**
+ * So many times an amount.
+ * @example times(2, { ethanol: 1, water: 3 }) // { ethanol: 2, water: 6 } (twice each)
+ */
 export const times = (by: number, { ethanol, water }: Amounts): Amounts => ({
   ethanol: by * ethanol,
   water: by * water,
 });
+/** @example together([{ ethanol: 1, water: 3 }, { ethanol: 2, water: 4 }]) // { ethanol: 3, water: 7 } (1 + 2 and 3 + 4) */
 export const together = (amounts: readonly Amounts[]): Amounts => amounts.reduce(plus, NOTHING);
 
 /** Stills of one reflux, and their part of the liquid, 0–1. */
@@ -23,13 +27,19 @@ export interface Side {
   readonly setting: StillSetting;
 }
 
-/** The part of the liquid that each group takes: the liquid divides by what the stills hold. */
+/**
+ * The part of the liquid that each group takes: the liquid divides by what the stills hold.
+ * @example partsOfGroups([{ number: 1, charge: 3000 }, { number: 2, charge: 500 }]) // [0.75, 0.25] (3000 and 1000 of 4000)
+ */
 export function partsOfGroups(stills: readonly Stills[]): readonly number[] {
   const all = stills.reduce((sum, { number, charge }) => sum + number * charge, 0);
   return stills.map(({ number, charge }) => (number * charge) / all);
 }
 
-/** Groups of stills as sides; groups of one reflux are one side. */
+/**
+ * Groups of stills as sides; groups of one reflux are one side.
+ * @example sidesOf([{ number: 1, charge: 3000, reflux: 0.1 }, { number: 1, charge: 1000, reflux: 0.1 }], kilopascals(101.325)) // [{ part: 1 }] (stills of one reflux are one side)
+ */
 export function sidesOf(
   stills: readonly Stills[],
   pressure: Quantity<'pressure'>,
@@ -42,7 +52,10 @@ export function sidesOf(
   }));
 }
 
-/** Everything that comes over until the distillate is down to `until`, % vol, and what stays in the pots. */
+/**
+ * Everything that comes over until the distillate is down to `until`, % vol, and what stays in the pots.
+ * @example runSides({ ethanol: 0, water: 1 }, [{ part: 1, setting: { reflux: share(0), pressure: kilopascals(101.325) } }], strength(1)) // refuses: no alcohol worth distilling (it is water)
+ */
 export function runSides(
   charge: Amounts,
   sides: readonly Side[],
@@ -84,7 +97,10 @@ export interface Given {
   readonly residue: Amounts;
 }
 
-/** Looks up the ends of a run in every side. Refuses ends that are out of order or that a still never shows. */
+/**
+ * Looks up the ends of a run in every side. Refuses ends that are out of order or that a still never shows.
+ * @example cutSides([], { foreshots: { share: 0 }, heart: strength(60), strong: strength(30), weak: strength(65) }) // refuses: must end below the heart (65 is above 60)
+ */
 export function cutSides(sides: readonly Side[], ends: Ends): readonly CutSide[] | Refusal {
   const { heart, strong, weak } = ends;
   if (weak >= heart)
@@ -142,7 +158,10 @@ function partsOfMole(x: number, side: CutSide, foreshots: Ends['foreshots']): Gi
   return { foreshots: over(0), heart: over(1), strong: over(2), weak: over(3), residue: pots[4]! };
 }
 
-/** What one mole of liquid at mole fraction `x` gives on all sides together. */
+/**
+ * What one mole of liquid at mole fraction `x` gives on all sides together.
+ * @example partsOfAll(0.1, [], { share: 0 }).heart // { ethanol: 0, water: 0 } (no still, no spirit)
+ */
 export function partsOfAll(x: number, sides: readonly CutSide[], foreshots: Ends['foreshots']): Given {
   const each = sides.map((side) => ({ part: side.part, given: partsOfMole(x, side, foreshots) }));
   const sum = (of: keyof Given) => together(each.map(({ part, given }) => times(part, given[of])));
@@ -155,7 +174,10 @@ export function partsOfAll(x: number, sides: readonly CutSide[], foreshots: Ends
   };
 }
 
-/** So many times all that is given. */
+/**
+ * So many times all that is given.
+ * @example timesGiven(2, { foreshots: { ethanol: 0, water: 0 }, heart: { ethanol: 1, water: 1 }, strong: { ethanol: 0, water: 0 }, weak: { ethanol: 0, water: 0 }, residue: { ethanol: 0, water: 0 } }).heart // { ethanol: 2, water: 2 } (twice)
+ */
 export const timesGiven = (by: number, given: Given): Given => ({
   foreshots: times(by, given.foreshots),
   heart: times(by, given.heart),

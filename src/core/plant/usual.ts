@@ -24,7 +24,10 @@ function usualFigures(plant: Plant): readonly string[] {
   return [...groups, ...labels(plantFields, plant.usual ?? [])];
 }
 
-/** That what is said of a plant, and of a week with some `others`, rests on usual values, and on which; nothing where its reader gave them all. */
+/**
+ * That what is said of a plant, and of a week with some `others`, rests on usual values, and on which; nothing where its reader gave them all.
+ * @example usualSentence({ mashTuns: [], washbacks: [], washStills: [], intermediateStills: [], spiritStills: [] }) // undefined (no figure of it is a usual value)
+ */
 export function usualSentence(plant: Plant, others: readonly string[] = []): string | undefined {
   const figures = [...usualFigures(plant), ...others];
   return figures.length > 0

@@ -9,6 +9,7 @@ const FIGURES = 12; // of a number that is read, as `numbers.ts` keeps them
 /**
  * Reads a text of figures, with a decimal point or none and nothing else, exactly as `readQuantity` does; in the unit
  * named, or the kind's own. Undefined for any other text: that is for `readQuantity`.
+ * @example readAtOnce('12.5', { kind: 'mass' }) // { as: 'rounded', value: 12.5 } (figures in the kind’s own unit)
  */
 export function readAtOnce(
   text: string,

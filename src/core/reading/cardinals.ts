@@ -15,7 +15,10 @@ const small = new Map<string, number>([
 const digits = new Map([...ones.slice(0, 10).map((word, i) => [word, i] as const), ['oh', 0], ['o', 0], ['nought', 0]] as [string, number][]); // prettier-ignore
 const scales: Readonly<Record<string, number>> = { thousand: 1e3, thousands: 1e3, lakh: 1e5, million: 1e6, millions: 1e6, crore: 1e7, billion: 1e9 }; // prettier-ignore
 
-/** True for a word that a number can begin with. */
+/**
+ * True for a word that a number can begin with.
+ * @example [isNumberWord('forty'), isNumberWord('cask')] // [true, false] (a cask is no number)
+ */
 export const isNumberWord = (word: string): boolean =>
   small.has(word) || digits.has(word) || word === 'hundred';
 
@@ -38,7 +41,10 @@ function tail(tokens: readonly Token[], i: number): Counted | undefined {
     : belowHundred(tokens, i);
 }
 
-/** A number below a hundred: twenty-two, twenty two, seventeen. */
+/**
+ * A number below a hundred: twenty-two, twenty two, seventeen.
+ * @example belowHundred(tokensOf('twenty two'), 0).value // 22 (20 + 2)
+ */
 export function belowHundred(tokens: readonly Token[], i: number): Counted | undefined {
   const first = small.get(word(tokens, i) ?? '');
   if (first === undefined) return undefined;
@@ -62,7 +68,7 @@ function behindNought(tokens: readonly Token[], i: number): Counted | undefined 
 }
 
 /** Digits said one by one, three or more: nine nine eight, one oh five eight. */
-export function saidByDigit(tokens: readonly Token[], i: number): Counted | undefined {
+function saidByDigit(tokens: readonly Token[], i: number): Counted | undefined {
   let value = 0;
   let next = i;
   for (; next - i < 6; next++) {
@@ -126,7 +132,10 @@ function hundreds(tokens: readonly Token[], i: number): Counted | undefined {
 
 const joiner = (tokens: readonly Token[], i: number) => (word(tokens, i) === 'and' ? i + 1 : skip(tokens, i));
 
-/** A whole number in words that starts at a token, or nothing. */
+/**
+ * A whole number in words that starts at a token, or nothing.
+ * @example cardinal(tokensOf('a hundred and fifty'), 0).value // 150 (100 + 50)
+ */
 export function cardinal(tokens: readonly Token[], i: number): Counted | undefined {
   const said = saidByDigit(tokens, i) ?? saidInPairs(tokens, i);
   if (said) return said;

@@ -3,6 +3,9 @@
 /** Whose gallons and proof are meant when none are named. */
 export type Country = 'US' | 'UK';
 
-/** The country whose units a unit is one of. */
+/**
+ * The country whose units a unit is one of.
+ * @example [countryOf('US gal'), countryOf('L')] // ['US', undefined] (a litre is of no country)
+ */
 export const countryOf = (unit: string): Country | undefined =>
   unit.includes('US') ? 'US' : unit.includes('UK') ? 'UK' : undefined;

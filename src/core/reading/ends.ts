@@ -9,7 +9,10 @@ export interface End {
 const scaleOf = ({ value, scale }: End) =>
   scale > 1 ? scale : value >= 1000 && value % 100 === 0 ? 1000 : 1;
 
-/** The first end of a range, lifted to the scale of the second where the two are too far apart otherwise. */
+/**
+ * The first end of a range, lifted to the scale of the second where the two are too far apart otherwise.
+ * @example lifted({ value: 5, scale: 1 }, { value: 6000, scale: 1 }) // 5000 (five to six thousand)
+ */
 export function lifted(first: End, second: End): number {
   const scale = scaleOf(second);
   const up = first.value * scale;

@@ -9,6 +9,7 @@
  * any other comma or point is the decimal sign, so 1.250 is one and a quarter, however large the figure should be.
  * A text that writes decimals with a comma elsewhere is read as such texts are: there 12.000 is twelve thousand;
  * and so is one with no decimals of one or two digits that writes 27.500 and the like twice.
+ * @example [hasDecimalComma('1,5 t und 2,5 t'), hasDecimalComma('1.5 t')] // [true, false] (a comma before one digit)
  */
 export function hasDecimalComma(text: string): boolean {
   const commas = text.match(COMMAS)?.length ?? 0;
@@ -40,13 +41,19 @@ const pieces = (grouping: string, decimal: string) =>
   );
 const english = pieces(',', '\\.');
 const continental = pieces('\\.', ',');
-/** What a text is cut into. */
+/**
+ * What a text is cut into.
+ * @example '1,250.5 L'.match(pieceOf(false)) // ['1,250.5', 'L'] (a figure and a word)
+ */
 export const pieceOf = (decimalComma: boolean): RegExp => (decimalComma ? continental : english);
 
 const LONGEST = 16; // digits before the decimal sign; a double keeps no more
 const LONGEST_PART = 40; // digits behind it
 
-/** The number that a figure means; undefined for one too long to be a number. */
+/**
+ * The number that a figure means; undefined for one too long to be a number.
+ * @example valueOf('1.250,5', false) // 1250.5 (the latter of the two is the decimal sign)
+ */
 export function valueOf(figure: string, decimalComma: boolean): number | undefined {
   const tight = figure.replace(/[\s'’_]/g, '').replace('·', '.');
   const decimal = decimalSign(tight, decimalComma);
@@ -67,7 +74,10 @@ function decimalSign(figure: string, decimalComma: boolean): number {
   return comma >= 0 === decimalComma ? last : -1;
 }
 
-/** Size of the last digit of a figure as written: 0.1 for 9.0, 100 for 42,500. */
+/**
+ * Size of the last digit of a figure as written: 0.1 for 9.0, 100 for 42,500.
+ * @example [placeOf('9.0', false), placeOf('42,500', false)] // [0.1, 100] (the size of the last digit that counts)
+ */
 export function placeOf(figure: string, decimalComma: boolean): number {
   const tight = figure.replace(/[\s'’_]/g, '').replace('·', '.');
   const decimal = decimalSign(tight, decimalComma);

@@ -112,7 +112,10 @@ function slashed(tokens: readonly Token[], i: number, alone: boolean): Said | un
     : undefined;
 }
 
-/** The number that starts at a token, or nothing; `alone` where the text is to be one figure and no more. */
+/**
+ * The number that starts at a token, or nothing; `alone` where the text is to be one figure and no more.
+ * @example numberAt(tokensOf('63.5 per cent'), 0).value // 63.5 (as it stands)
+ */
 export function numberAt(tokens: readonly Token[], i: number, alone = false): Said | undefined {
   const fraction = fractionAt(tokens, i, alone);
   if (fraction) return fraction;
@@ -151,15 +154,24 @@ export function numberAt(tokens: readonly Token[], i: number, alone = false): Sa
   return value < 1e15 ? { value: tidy(value), first: i, next, scale, fraction: false } : undefined;
 }
 
-/** Away with the last bits that 0.1 + 0.2 leaves. */
+/**
+ * Away with the last bits that 0.1 + 0.2 leaves.
+ * @example tidy(0.1 + 0.2) // 0.3 (without the last bits)
+ */
 export const tidy = (value: number): number => Number(value.toPrecision(12));
 
 const others = new Set(['a', 'an', 'half', 'point']);
-/** Whether a number can begin with a token at all; most words are told apart here. */
+/**
+ * Whether a number can begin with a token at all; most words are told apart here.
+ * @example mayBegin({ kind: 'sign', text: '-' }) // false (a sign alone is no number)
+ */
 export const mayBegin = ({ kind, text: word }: Token) =>
   kind === 'figure' || (kind === 'word' && (others.has(word) || isNumberWord(word)));
 
-/** Every number of a text, in order, with the text's tokens. */
+/**
+ * Every number of a text, in order, with the text's tokens.
+ * @example numbersIn('8 mashes of two tonnes').numbers.map(({ value }) => value) // [8, 2] (two numbers)
+ */
 export function numbersIn(whole: string, tokens: readonly Token[] = tokensOf(whole)): { tokens: readonly Token[]; numbers: readonly Said[] } {
   const numbers: Said[] = [];
   for (let i = 0; i < tokens.length;) {

@@ -30,7 +30,10 @@ function lastDigit(value: number): number {
   return place;
 }
 
-/** The number that begins at a token, with a power of ten behind it. */
+/**
+ * The number that begins at a token, with a power of ten behind it.
+ * @example numeralAt('1.2e6 L', tokensOf('1.2e6 L'), 0, 'volume').value // 1200000 (1.2 with six places)
+ */
 export function numeralAt(
   text: string,
   tokens: readonly Token[],

@@ -58,7 +58,10 @@ const dimensions: Readonly<Record<Dimension, string>> = {
   gravity: 'a gravity',
 };
 
-/** Why a unit cannot stand behind the number, when that can be told. */
+/**
+ * Why a unit cannot stand behind the number, when that can be told.
+ * @example unitTrouble({ unitText: 'tonnes' }, 'volume') // 'which is a mass' (tonnes measure no volume)
+ */
 export function unitTrouble({ either, unitText, number }: Single, kind: KindName): string | undefined {
   if (either) {
     const meanings = either.map(
@@ -76,6 +79,8 @@ export function unitTrouble({ either, unitText, number }: Single, kind: KindName
  * 1058 or 58. Proof and gallons are of the country that is named, or whose unit the reader has chosen; where neither
  * tells, the refusal names both. Refuses a text with no number, with more than a quantity, or with a unit of another
  * kind, in a sentence that names what was given and what is allowed.
+ * @example readQuantity('6.5 t', { kind: 'mass' }).value // 6500 (a thousand kilograms to the tonne)
+ * @example readQuantity('6.5 t', { kind: 'volume' }) // refuses: which is a mass (tonnes measure no volume)
  */
 export function readQuantity(text: string, asked: Asked): ReadQuantity | Refusal {
   const { kind } = asked;

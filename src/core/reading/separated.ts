@@ -3,7 +3,10 @@
 export const separators = { ',': 'commas', ';': 'semicolons', '\t': 'tabs' } as const;
 export type Separator = keyof typeof separators;
 
-/** Cells of every row; a cell in double quotes may hold separators and line ends, and two quotes for one. Empty rows are rows. */
+/**
+ * Cells of every row; a cell in double quotes may hold separators and line ends, and two quotes for one. Empty rows are rows.
+ * @example rowsOf('a,"b,c"\n1,2', ',') // [['a', 'b,c'], ['1', '2']] (RFC 4180: quotes hold a comma)
+ */
 export function rowsOf(text: string, separator: Separator): readonly (readonly string[])[] {
   const rows: string[][] = [];
   let row: string[] = [];
@@ -32,7 +35,10 @@ export function rowsOf(text: string, separator: Separator): readonly (readonly s
   return rows;
 }
 
-/** What separates the cells of a text: the sign by which its first row has the most cells. */
+/**
+ * What separates the cells of a text: the sign by which its first row has the most cells.
+ * @example separatorOf('a;b;c') // ';' (it cuts most cells)
+ */
 export function separatorOf(text: string): Separator {
   const signs = Object.keys(separators) as Separator[];
   const first = text.slice(0, 10_000);

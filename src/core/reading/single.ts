@@ -94,7 +94,10 @@ function withMore(number: number, place: number, rest: string, kind: KindName, c
   return { ...large, number: number + parts, place: smallPlace, unitText: rest };
 }
 
-/** One figure with its unit, when a text says that and nothing else. */
+/**
+ * One figure with its unit, when a text says that and nothing else.
+ * @example single('7 h 36 min', 'hours').number // 7.6 (36 ÷ 60)
+ */
 export function single(text: string, kind: KindName, country?: Country): Single | undefined {
   const bare = text.trim().replace(/(?<=\d)[.,]$/, '');
   const body = bare.replace(exactly, '').replace(tail, '').trim();

@@ -11,7 +11,10 @@ export interface Time {
   readonly end: number;
 }
 
-/** The time that begins at a place of a text. Without `asTime` 7:36 needs the word hours behind it: it may be a time of day. */
+/**
+ * The time that begins at a place of a text. Without `asTime` 7:36 needs the word hours behind it: it may be a time of day.
+ * @example timeAt('7:36 hours', 0, false) // { hours: 7.6, end: 10 } (36 ÷ 60)
+ */
 export function timeAt(text: string, at: number, asTime: boolean): Time | undefined {
   for (const pattern of [tight, long, colon]) {
     pattern.lastIndex = at;

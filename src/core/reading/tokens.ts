@@ -19,7 +19,10 @@ const isDigit = (code: number) => code >= 48 && code <= 57;
 const isLetter = (code: number) =>
   (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || (code >= 0xc0 && code !== 0xd7 && code !== 0xf7 && code <= 0xff); // prettier-ignore
 
-/** Every word, figure and sign of a text, in order. Takes any text; whole and broken characters alike. */
+/**
+ * Every word, figure and sign of a text, in order. Takes any text; whole and broken characters alike.
+ * @example tokensOf('6.5 t').map(({ kind }) => kind) // ['figure', 'word'] (a number and its unit)
+ */
 export function tokensOf(text: string): Token[] {
   const decimalComma = hasDecimalComma(text);
   const piece = pieceOf(decimalComma);

@@ -48,14 +48,20 @@ function spells(unit: string, text: string): boolean {
   return whole(names.get(unit)!).test(text);
 }
 
-/** What a text behind a number measures: “a mass” for tonnes; nothing when it is no unit of the table. */
+/**
+ * What a text behind a number measures: “a mass” for tonnes; nothing when it is no unit of the table.
+ * @example dimensionNamed('tonnes') // 'mass' (what they measure)
+ */
 export function dimensionNamed(text: string): Dimension | undefined {
   const said = text.trim();
   const inText = unitNames.find(({ says }) => says !== undefined && whole(says).test(said));
   return (inText ?? unitNames.find(({ unit }) => spells(unit, said)))?.dimension;
 }
 
-/** The unit that a text names for a kind; a word for the things counted is no unit. */
+/**
+ * The unit that a text names for a kind; a word for the things counted is no unit.
+ * @example unitNamed('tonnes', 'mass').unit.unit // 't' (a tonne)
+ */
 export function unitNamed(text: string, kind: KindName, country?: Country): Named {
   const said = text.trim();
   if (said === '') return { unit: 'none' };

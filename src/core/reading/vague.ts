@@ -11,7 +11,10 @@ const exact: ReadonlySet<string> = new Set(['exactly', 'precisely', 'just']);
 /** Words that may stand among vague ones, and say nothing by themselves. */
 const filling: ReadonlySet<string> = new Set('a little shade touch good well of to in the region order somewhere it is not quite at an'.split(' ')); // prettier-ignore
 
-/** What the words before a figure say of it; undefined when they are no such words. */
+/**
+ * What the words before a figure say of it; undefined when they are no such words.
+ * @example [mannerOf(['just', 'under']), mannerOf(['exactly'])] // ['about', 'exact'] (as people say it)
+ */
 export function mannerOf(words: readonly string[]): 'about' | 'exact' | 'plain' | undefined {
   const known = (word: string) =>
     vague.has(word) || exact.has(word) || filling.has(word) || /^[=:.]$/.test(word);

@@ -40,7 +40,10 @@ function rangeIn(text: string, kind: KindName, country?: Country): Written | und
   return undefined;
 }
 
-/** What a text says; undefined when it says no quantity. */
+/**
+ * What a text says; undefined when it says no quantity.
+ * @example readWritten('5 to 6 t', 'mass').to.number // 6 (the other end)
+ */
 export function readWritten(text: string, kind: KindName, country?: Country): Written | undefined {
   if (text.length > LONGEST) return undefined;
   const body = mended(text);

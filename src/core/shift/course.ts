@@ -53,27 +53,45 @@ export interface Course<Rig, State extends Moment, Action> {
   readonly longest: number;
 }
 
-/** Whether something has happened already. */
+/**
+ * Whether something has happened already.
+ * @example has([{ step: 1, id: 'froth' }], 'froth') // true (it happened)
+ */
 export const has = <T>(list: readonly At<T>[], id: T): boolean => list.some((each) => each.id === id);
-/** When something last happened, or −1. */
+/**
+ * When something last happened, or −1.
+ * @example lastOf([{ step: 1, id: 'froth' }, { step: 4, id: 'froth' }], 'froth') // 4 (the later of two)
+ */
 export const lastOf = <T>(list: readonly At<T>[], id: T): number => list.findLast((each) => each.id === id)?.step ?? -1; // prettier-ignore
 
-/** A state in which one more thing went wrong, and the sentence on it. */
+/**
+ * A state in which one more thing went wrong, and the sentence on it.
+ * @example goneWrong({ step: 3, wrong: [] }, 'dry', 'It ran dry.') // { says: 'It ran dry.', state: { step: 3, wrong: [{ step: 3, id: 'dry' }] } } (one more thing)
+ */
 export const goneWrong = <State extends Moment>(state: State, id: State['wrong'][number]['id'], says: string): Acted<State> => ({
   state: { ...state, wrong: [...state.wrong, { step: state.step, id }] },
   says,
 }); // prettier-ignore
 
-/** The same for what was tried and is not done. */
+/**
+ * The same for what was tried and is not done.
+ * @example refusedAsWrong({ step: 3, wrong: [] }, 'dry', 'Not so.').isRefused // true (it was tried, and is not done)
+ */
 export const refusedAsWrong = <State extends Moment>(state: State, id: State['wrong'][number]['id'], says: string): Acted<State> => ({
   ...goneWrong(state, id, says),
   isRefused: true,
 }); // prettier-ignore
 
-/** Whether a valve or a scale of ten marks can be set to a number. */
+/**
+ * Whether a valve or a scale of ten marks can be set to a number.
+ * @example [isMark(10), isMark(10.5), isMark(11)] // [true, false, false] (whole marks from 0 to 10)
+ */
 export const isMark = (n: number): boolean => Number.isInteger(n) && n >= 0 && n <= 10;
 
-/** Runs a shift to a step, each action at its own; what comes before the step it stands at is done there. */
+/**
+ * Runs a shift to a step, each action at its own; what comes before the step it stands at is done there.
+ * @example replay({ begin: () => ({ step: 0 }), step: (_, { step }) => ({ step: step + 1 }), longest: 100 }, {}, [], 3).step // 3 (nothing was done on the way)
+ */
 export function replay<Rig, State extends Moment, Action>(
   course: Course<Rig, State, Action>,
   rig: Rig,

@@ -19,7 +19,10 @@ export interface Goal<Id extends string = string> {
   readonly of: number;
   readonly goal: string;
 }
-/** The goals of a shift in the order of its points, with what care asks for. */
+/**
+ * The goals of a shift in the order of its points, with what care asks for.
+ * @example goalsFor({ heart: 20 }, { heart: 'At 62.' }) // [{ id: 'heart', of: 20, goal: 'At 62.' }] (as told)
+ */
 export const goalsFor = <Id extends string>(
   points: Readonly<Record<Id, number>>,
   goals: Readonly<Record<Exclude<Id, 'care'>, string>>,
@@ -37,7 +40,10 @@ export interface Score<Id extends string = string> {
   readonly wrong: readonly { readonly step: number; readonly isDanger: boolean; readonly why: string }[];
 }
 
-/** All of `of` within the first miss, nothing from the second on, evenly between. */
+/**
+ * All of `of` within the first miss, nothing from the second on, evenly between.
+ * @example [share(20, 1, [1, 3]), share(20, 2, [1, 3]), share(20, 3, [1, 3])] // [20, 10, 0] (all, half and none)
+ */
 export function share(of: number, miss: number, [full, none]: readonly [number, number]): number {
   return of * Math.min(1, Math.max(0, (none - Math.abs(miss)) / (none - full)));
 }
@@ -50,7 +56,10 @@ export interface Care {
   readonly unanswered?: string | undefined;
 }
 
-/** The rows of a score with those for care and danger, and their sum, from 0 to a hundred. */
+/**
+ * The rows of a score with those for care and danger, and their sum, from 0 to a hundred.
+ * @example scored([{ id: 'heart', points: 20, of: 20, why: '' }], [], {}, { of: 10, isEarned: true }) // { total: 30 } (20 and 10)
+ */
 export function scored<Id extends string, Wrong extends string>(
   rows: readonly ScoreRow<Id>[],
   happenedWrong: readonly At<Wrong>[],
@@ -68,7 +77,10 @@ export function scored<Id extends string, Wrong extends string>(
   return { total: Math.max(0, Math.round(all.reduce((sum, row) => sum + row.points, 0))), rows: all, wrong };
 }
 
-/** How many readings are right, each at least `apart` steps after the last that counted: the same glass read twice is one. */
+/**
+ * How many readings are right, each at least `apart` steps after the last that counted: the same glass read twice is one.
+ * @example rightReadings([{ step: 0, read: 60, stood: 60, corrected: 60, was: 60 }, { step: 1, read: 60, stood: 60, corrected: 60, was: 60 }], 0.5, 5) // 1 (the same glass read twice is one)
+ */
 export function rightReadings(
   readings: readonly ({ readonly step: number } & Parameters<typeof isReadRight>[0])[],
   within: number,
@@ -81,7 +93,7 @@ export function rightReadings(
 }
 
 /** True for a hydrometer read rightly: the mark, and what was made of it at 20 °C, each within so much. */
-export const isReadRight = (
+const isReadRight = (
   { read, stood, corrected, was }: { read: number; stood: number; corrected: number; was: number },
   within: number,
 ): boolean => Math.abs(read - stood) <= within && Math.abs(corrected - was) <= within;

@@ -20,7 +20,10 @@ export interface Amounts {
   readonly water: number;
 }
 
-/** The kilomoles in an amount of spirit given by its volume at 20 °C and its strength. */
+/**
+ * The kilomoles in an amount of spirit given by its volume at 20 °C and its strength.
+ * @example amountsOf({ volume: litres20(1000), strength: strength(100) }) // { ethanol: 17.13, water: 0 } (789.24 kg, OIML R 22, over 46.07 kg/kmol)
+ */
 export function amountsOf({ volume, strength }: Spirit): Amounts {
   const w = massPercentFromStrength(strength);
   const mass = (volume * densityOfSpirit(w, celsius(20))) / 1000;
@@ -30,7 +33,10 @@ export function amountsOf({ volume, strength }: Spirit): Amounts {
   };
 }
 
-/** Volume at 20 °C, strength and pure alcohol of a mixture given in kilomoles. Nothing at all has strength 0. */
+/**
+ * Volume at 20 °C, strength and pure alcohol of a mixture given in kilomoles. Nothing at all has strength 0.
+ * @example portionOf({ ethanol: 0, water: 1 }) // { volume: 18.05, strength: 0 } (18.015 kg of water at 0.9982 kg/L)
+ */
 export function portionOf({ ethanol, water }: Amounts): Portion {
   const ethanolMass = ethanol * ETHANOL_MOLAR_MASS;
   const mass = ethanolMass + water * WATER_MOLAR_MASS;
@@ -46,23 +52,35 @@ export function portionOf({ ethanol, water }: Amounts): Portion {
   };
 }
 
-/** The two together. */
+/**
+ * The two together.
+ * @example plus({ ethanol: 1, water: 2 }, { ethanol: 3, water: 4 }) // { ethanol: 4, water: 6 } (1 + 3 and 2 + 4)
+ */
 export function plus(a: Amounts, b: Amounts): Amounts {
   return { ethanol: a.ethanol + b.ethanol, water: a.water + b.water };
 }
 
-/** What is left of the first when the second is taken away. */
+/**
+ * What is left of the first when the second is taken away.
+ * @example minus({ ethanol: 3, water: 4 }, { ethanol: 1, water: 2 }) // { ethanol: 2, water: 2 } (3 − 1 and 4 − 2)
+ */
 export function minus(a: Amounts, b: Amounts): Amounts {
   return { ethanol: a.ethanol - b.ethanol, water: a.water - b.water };
 }
 
-/** Mole fraction of ethanol in a mixture of a given mass share. */
+/**
+ * Mole fraction of ethanol in a mixture of a given mass share.
+ * @example moleFractionFromMassPercent(massPercent(95.6)) // 0.8947 (the azeotrope, CRC Handbook)
+ */
 export function moleFractionFromMassPercent(w: Quantity<'massPercent'>): Quantity<'moleFraction'> {
   const ethanol = w / ETHANOL_MOLAR_MASS;
   return moleFraction(ethanol / (ethanol + (100 - w) / WATER_MOLAR_MASS));
 }
 
-/** Mass share of ethanol in a mixture of a given mole fraction. */
+/**
+ * Mass share of ethanol in a mixture of a given mole fraction.
+ * @example massPercentFromMoleFraction(moleFraction(0.8943)) // 95.58 (the azeotrope, Perry)
+ */
 export function massPercentFromMoleFraction(x: Quantity<'moleFraction'>): Quantity<'massPercent'> {
   const ethanol = x * ETHANOL_MOLAR_MASS;
   return massPercent((100 * ethanol) / (ethanol + (1 - x) * WATER_MOLAR_MASS));

@@ -9,6 +9,8 @@ import { densityFromStrength } from './strength.ts';
  * Litres at 20 °C of a spirit of strength `second` (0 is water) that bring `first` to `wanted`, % vol, and what is made.
  * Alcohol adds and mass adds: what both have together must be `wanted` of the volume that their mass then fills.
  * Refuses a strength that does not lie between the two. Source: balance of mass on OIML R 22 densities.
+ * @example blendTo({ volume: litres20(1000), strength: strength(70) }, strength(0), strength(63.5)).second // 108.0 (balance of mass by hand with printed densities, 108.03 L)
+ * @example blendTo({ volume: litres20(1), strength: strength(40) }, strength(30), strength(60)) // refuses: must lie between (no weaker spirit strengthens)
  */
 export function blendTo(
   first: Spirit,

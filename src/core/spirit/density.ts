@@ -48,6 +48,7 @@ function polynomial(coefficients: readonly number[], x: number): number {
  * Below 0 °C weak mixtures freeze, which the formula does not know.
  * Temperatures are on the 1968 scale in the original: at most 0.004 kg/m³ from today's.
  * Source: OIML R 22 (1973/1975), general formula.
+ * @example densityOfSpirit(massPercent(100), celsius(20)) // 789.24 (OIML R 22, table for 20 °C)
  */
 export function densityOfSpirit(
   massPercent: Quantity<'massPercent'>,

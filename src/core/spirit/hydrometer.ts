@@ -10,6 +10,7 @@ const MARKED_AT = 20; // °C, at which the marks of a hydrometer hold; OIML R 44
  * that stands for the density `mark` at 20 °C. The glass sinks as deep by its mass; warm, it is larger,
  * so the same mark means a lighter liquid: mark ÷ (1 + 0.000025 × (t − 20)).
  * Source: law of Archimedes; expansion of glass from memory.
+ * @example densityAtMark(density(1000), celsius(60)) // 999.0 (by hand, 1000 ÷ 1.001)
  */
 export function densityAtMark(
   mark: Quantity<'density'>,

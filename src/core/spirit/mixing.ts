@@ -18,6 +18,7 @@ export interface Reduction {
  * with the volume made and the volume that vanishes in mixing.
  * Refuses (throws) a strength above the spirit's own, and 0 % vol, which no amount of water reaches.
  * Source: mass balance on OIML R 22 densities.
+ * @example reduce({ volume: litres20(1000), strength: strength(70) }, strength(63.5)).waterVolume // 108.0 (balance of mass by hand with printed densities, 108.03 L)
  */
 export function reduce({ volume, strength }: Spirit, to: Quantity<'strength'>): Reduction {
   within('The volume, L,', volume, 0, VERY_MUCH);
@@ -42,6 +43,7 @@ export interface Blend extends Portion {
 /**
  * Any number of spirits put together: volume at 20 °C, strength, pure alcohol,
  * and the volume that vanishes in mixing. Masses and alcohol add exactly.
+ * @example blend([{ volume: litres20(100), strength: strength(60) }, { volume: litres20(100), strength: strength(60) }]) // { volume: 200.00, strength: 60.00, alcohol: 120.00, contraction: 0.00 } (a blend of a thing with itself)
  */
 export function blend(parts: readonly Spirit[]): Blend {
   const together = portionOf(parts.map(amountsOf).reduce(plus, { ethanol: 0, water: 0 }));

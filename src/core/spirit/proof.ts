@@ -16,12 +16,18 @@ function strengthAt(mass: Quantity<'massPercent'>, temperature: Quantity<'temper
   return (mass * densityOfSpirit(mass, temperature)) / densityOfSpirit(PURE, temperature);
 }
 
-/** Degrees of US proof, twice the % vol at 60 °F, of spirit of 0–100 % vol at 20 °C. Source: 27 CFR 19.1. */
+/**
+ * Degrees of US proof, twice the % vol at 60 °F, of spirit of 0–100 % vol at 20 °C. Source: 27 CFR 19.1.
+ * @example usProof(strength(50.061)) // 100.0 (OIML R 22 at 60 °F, evaluated elsewhere)
+ */
 export function usProof(strength: Quantity<'strength'>): Quantity<'degreesProof'> {
   return degreesProof(2 * strengthAt(massPercentFromStrength(strength), FAHRENHEIT_60));
 }
 
-/** Litres of pure alcohol at 20 °C in `gallons` US proof gallons: 50 % vol at 60 °F, brought to 20 °C. */
+/**
+ * Litres of pure alcohol at 20 °C in `gallons` US proof gallons: 50 % vol at 60 °F, brought to 20 °C.
+ * @example alcoholFromUsProofGallons(1) // 1.9018 (3.785412 ÷ 2 × 1.004806)
+ */
 export function alcoholFromUsProofGallons(gallons: number): Quantity<'alcohol'> {
   within('The proof gallons', gallons, 0, Infinity);
   const expansion = densityOfSpirit(PURE, FAHRENHEIT_60) / densityOfSpirit(PURE, celsius(20));
@@ -43,6 +49,7 @@ const sikesProofSpirit = massPercent(
  * Degrees of former UK (Sikes) proof, 100 for proof spirit, of spirit of 0–100 % vol at 20 °C:
  * the volumes of proof spirit that 100 volumes would make, by their alcohol at 50 °F.
  * Source: Alcoholic Liquor Duties Act 1979 s.2 as enacted.
+ * @example sikesProof(strength(57.15)) // 100.0 (proof spirit is quoted as 57.15 % vol)
  */
 export function sikesProof(strength: Quantity<'strength'>): Quantity<'degreesProof'> {
   const own = strengthAt(massPercentFromStrength(strength), FAHRENHEIT_50);

@@ -9,19 +9,26 @@ const TWENTY = celsius(20);
 /**
  * Strength, % vol at 20 °C, of a mixture with a given mass share of ethanol, 0–100 % mass.
  * Definition: volume of pure alcohol at 20 °C over total volume at 20 °C; Directive 76/766/EEC, Annex.
+ * @example strengthFromMassPercent(massPercent(33.361)) // 40.069 (80° US proof, OIML R 22 evaluated elsewhere)
  */
 export function strengthFromMassPercent(mass: Quantity<'massPercent'>): Quantity<'strength'> {
   return strength((mass * densityOfSpirit(mass, TWENTY)) / ETHANOL_DENSITY);
 }
 
-/** Mass share of ethanol, % mass, of a mixture of 0–100 % vol at 20 °C; undoes `strengthFromMassPercent` to 1e-9. */
+/**
+ * Mass share of ethanol, % mass, of a mixture of 0–100 % vol at 20 °C; undoes `strengthFromMassPercent` to 1e-9.
+ * @example massPercentFromStrength(strength(40.069)) // 33.361 (the same row)
+ */
 export function massPercentFromStrength(vol: Quantity<'strength'>): Quantity<'massPercent'> {
   within('The strength, % vol,', vol, 0, 100);
   if (vol === 0 || vol === 100) return massPercent(vol);
   return massPercent(bracketedRoot((mass) => strengthFromMassPercent(massPercent(mass)) - vol, 0, 100));
 }
 
-/** Density, kg/m³ in vacuo, of spirit of 0–100 % vol at a temperature of −20…40 °C. */
+/**
+ * Density, kg/m³ in vacuo, of spirit of 0–100 % vol at a temperature of −20…40 °C.
+ * @example densityFromStrength(strength(40), celsius(20)) // 948.05 (OIML R 22, table for 20 °C)
+ */
 export function densityFromStrength(vol: Quantity<'strength'>, temperature: Quantity<'temperature'>) {
   return densityOfSpirit(massPercentFromStrength(vol), temperature);
 }
@@ -30,6 +37,7 @@ export function densityFromStrength(vol: Quantity<'strength'>, temperature: Quan
  * Strength, % vol at 20 °C, from a density in vacuo measured at a temperature of −20…40 °C.
  * Refuses (throws) a density that no mixture has at that temperature.
  * Source: OIML R 22, the general formula solved for the mass share.
+ * @example strengthFromDensity(density(948.05), celsius(20)) // 40.0 (OIML R 22, table for 20 °C)
  */
 export function strengthFromDensity(
   density: Quantity<'density'>,

@@ -53,7 +53,10 @@ export interface CountedMeetsComputed {
   }[];
 }
 
-/** The counted register on a day, as 2026-11-28, against the fillings of a house that opened on 1 January of a year. Source: counting. */
+/**
+ * The counted register on a day, as 2026-11-28, against the fillings of a house that opened on 1 January of a year. Source: counting.
+ * @example countedMeetsComputed([], { casksPerYear: 100, meanSize: 250, fillingStrength: 60, yearsInWood: 10, barrels: 0, hogsheads: 100 }, {}, 2020, '2022-01-01') // { open: 2, filled: 200, emptied: 0, computed: 200, counted: 0, difference: 200, unexplained: 200 } (two years of a hundred, and none is due yet)
+ */
 export function countedMeetsComputed(
   groups: readonly CaskGroup[],
   fillings: Fillings,

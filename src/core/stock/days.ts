@@ -9,18 +9,27 @@ const isLeap = (year: number) => (year % 4 === 0 && year % 100 !== 0) || year % 
 const daysIn = (year: number, month: number) =>
   month === 2 && isLeap(year) ? 29 : (LENGTHS[month - 1] ?? 0);
 
-/** Whether a text is a day, a month or a year of the calendar. */
+/**
+ * Whether a text is a day, a month or a year of the calendar.
+ * @example [isDay('2024-02-29'), isDay('2023-02-29'), isDay('2023-02')] // [true, false, true] (2024 is a leap year)
+ */
 export function isDay(text: string): boolean {
   const [, year, month = '01', day = '01'] = FORM.exec(text) ?? [];
   return year !== undefined && Number(day) >= 1 && Number(day) <= daysIn(Number(year), Number(month));
 }
 
-/** The first day that a text may mean: 2016-01-01 for 2016. */
+/**
+ * The first day that a text may mean: 2016-01-01 for 2016.
+ * @example firstDay('2016') // '2016-01-01' (the first of the year)
+ */
 export function firstDay(text: string): string {
   return `${text}-01-01`.slice(0, 10);
 }
 
-/** The last day that a text may mean: 2016-12-31 for 2016, so that no cask is called older than it is. */
+/**
+ * The last day that a text may mean: 2016-12-31 for 2016, so that no cask is called older than it is.
+ * @example lastDay('2016-02') // '2016-02-29' (2016 is a leap year)
+ */
 export function lastDay(text: string): string {
   const [year, month = '12', day] = text.split('-');
   return `${year}-${month}-${day ?? daysIn(Number(year), Number(month))}`;
@@ -42,6 +51,7 @@ function completed(from: string, to: string): number {
 /**
  * Years from one day to another, each in full, with the part of the year that has begun; 0 for a day still to come.
  * Its whole part is the years that are over, to the day: no year counts before its last day is past.
+ * @example yearsBetween('2016-03-14', '2026-03-14') // 10 (to the day)
  */
 export function yearsBetween(from: string, to: string): Quantity<'years'> {
   const whole = completed(from, to);

@@ -32,7 +32,10 @@ export interface Bottling {
 
 const CASE = count(6); // bottles, a customary case; common practice
 
-/** What comes out of one cask: what it holds, less what stays in it. */
+/**
+ * What comes out of one cask: what it holds, less what stays in it.
+ * @example emptied({ volume: 100, strength: 60, alcohol: 60 }, litres20(1)) // { volume: 99, strength: 60, alcohol: 59.4 } (100 less 1)
+ */
 export function emptied(held: Portion, caskResidue: Quantity<'volume20'>): Portion {
   const volume = litres20(Math.max(0, held.volume - caskResidue));
   return { volume, strength: held.strength, alcohol: litresOfAlcohol((volume * held.strength) / 100) };
@@ -48,7 +51,10 @@ function bottled(spirit: Portion, figures: BottlingFigures): BottlingRun | Refus
   return bottleSpirit(spirit, { to, lost, bottle, perCase: CASE });
 }
 
-/** Whole bottles from one cask by itself: a barrel and a butt give theirs, and the mean cask is in no room. */
+/**
+ * Whole bottles from one cask by itself: a barrel and a butt give theirs, and the mean cask is in no room.
+ * @example bottlesFromOne({ volume: 71, strength: 40, alcohol: 28.4 }, { bottlingStrength: strength(40), filterLoss: percent(0), bottleSize: 70, caskResidue: 1 }) // 100 (70 ÷ 0.7)
+ */
 export function bottlesFromOne(held: Portion, figures: BottlingFigures): Quantity<'count'> | Refusal {
   const out = emptied(held, figures.caskResidue);
   if (!(out.volume > 0)) return refuse('Nothing comes out of it.');
@@ -59,6 +65,7 @@ export function bottlesFromOne(held: Portion, figures: BottlingFigures): Quantit
 /**
  * Casks emptied into one vat, let down to the bottling strength, filtered and bottled. The age is that of the youngest
  * cask, in whole years that are over. Refuses casks of which nothing comes, and a vat weaker than the bottling strength.
+ * @example dumpCasks([], { bottlingStrength: strength(40), filterLoss: percent(0), bottleSize: 70, caskResidue: 1 }) // refuses: No cask is chosen (none is)
  */
 export function dumpCasks(dumped: readonly Dumped[], figures: BottlingFigures): Bottling | Refusal {
   const parts = dumped.flatMap(({ held, casks }) => {
@@ -95,7 +102,10 @@ export interface Barred {
   readonly names: readonly string[];
 }
 
-/** What the rules of core/law ask of age, size, wood and strength in the bottle that a vatting does not give, the same demand once. */
+/**
+ * What the rules of core/law ask of age, size, wood and strength in the bottle that a vatting does not give, the same demand once.
+ * @example barredBy([{ group: { size: 200, wood: 'american' }, held: {}, casks: 1 }], { age: 12 }, strength(46)) // [] (oak, small, old and strong enough for every rule)
+ */
 export function barredBy(
   dumped: readonly Dumped[],
   { age }: Vatting,

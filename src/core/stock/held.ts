@@ -54,7 +54,10 @@ function regaugeOf(group: CaskGroup, day: string): Regauge | undefined {
   return { on, volume: litres20(regaugedVolume), strength: strength(regaugedStrength) };
 }
 
-/** The loss of a cask that its regauge shows, % a year of what is in it; nothing where the two are too near in time, or show none. */
+/**
+ * The loss of a cask that its regauge shows, % a year of what is in it; nothing where the two are too near in time, or show none.
+ * @example lossByRegauge({ filled: '2016-01-01', filledVolume: 100, filledStrength: 60, regauged: '2018-01-01', regaugedVolume: 81, regaugedStrength: 60 }, percent(0), '2026-01-01') // 10.0 (0.9 × 0.9 is 0.81)
+ */
 export function lossByRegauge(
   group: CaskGroup,
   indrink: Quantity<'percent'>,
@@ -79,6 +82,7 @@ function measuredOn({ barrels, hogsheads }: StoreFigures): Quantity<'volume'> {
  * One cask of a group on a day, as 2026-11-28. From its filling, less what the wood drank, it ages in the house's store,
  * a small cask faster than the mean one; from a regauge on it ages from what was found, at the loss that filling and
  * regauge show, or at the store's where they show none. Refuses a cask older than 80 years, and a loss above 30 % a year.
+ * @example heldOn({ casks: 1, size: 200, filled: '1930', filledVolume: 200, filledStrength: 60 }, house, '2026-01-01') // refuses: casks are followed for 80 (it has lain 95 years)
  */
 export function heldOn(group: CaskGroup, house: StoreFigures, day: string): Held | Refusal {
   const age = yearsBetween(lastDay(group.filled), day);
@@ -104,7 +108,10 @@ export function heldOn(group: CaskGroup, house: StoreFigures, day: string): Held
   return { ...caskAfter({ ...began, cask, store, years: span }), ...told };
 }
 
-/** The loss that all regauges show together, % a year: the one at which all fillings would have left what was found. */
+/**
+ * The loss that all regauges show together, % a year: the one at which all fillings would have left what was found.
+ * @example lossByRegauges([], percent(2), '2026-01-01') // undefined (no cask was regauged)
+ */
 export function lossByRegauges(
   groups: readonly CaskGroup[],
   indrink: Quantity<'percent'>,

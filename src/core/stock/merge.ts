@@ -49,7 +49,10 @@ function asOne(groups: readonly CaskGroup[]): CaskGroup {
   };
 }
 
-/** Groups of one size, wood, fill, store, owner and year, and regauged in one year or not at all, as one; in the order of the first of each. */
+/**
+ * Groups of one size, wood, fill, store, owner and year, and regauged in one year or not at all, as one; in the order of the first of each.
+ * @example mergeAlike([{ casks: 1, size: 200, filled: '2016-01-01', filledVolume: 190, filledStrength: 60 }, { casks: 3, size: 200, filled: '2016-05-01', filledVolume: 198, filledStrength: 60 }]) // [{ casks: 4, size: 200, filled: '2016', filledVolume: 196, filledStrength: 60 }] (190 and 3 × 198, over 4)
+ */
 export function mergeAlike(groups: readonly CaskGroup[]): readonly CaskGroup[] {
   const byKey = new Map<string, CaskGroup[]>();
   for (const group of groups) {

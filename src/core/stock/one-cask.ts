@@ -10,6 +10,7 @@ import { bottlesFromOne } from './dump.ts';
 /**
  * Whole bottles from one cask of the house, filled to `size`, L. It ages in the house's store, where the loss was found on the mean
  * cask, so a small one loses faster. Refuses a loss above 30 % a year, and a cask that is too weak to bottle or gives nothing.
+ * @example bottlesFromCaskOf({ house: { ...house, yearsInWood: 0, indrink: 0, bottlingStrength: 40, filterLoss: 0, caskResidue: 4, bottleSize: 70 }, casks: { meanSize: 200 }, filling: { strength: 40 } }, litres(200)) // 280 (196 ÷ 0.7)
  */
 export function bottlesFromCaskOf(
   { house, casks, filling }: Line,
@@ -35,7 +36,10 @@ export function bottlesFromCaskOf(
   return bottlesFromOne(held, house);
 }
 
-/** The same for each cask that a house fills, by its name. */
+/**
+ * The same for each cask that a house fills, by its name.
+ * @example bottlesFromCasks(line).map(([name, size]) => [name, size]) // [['barrel', 200], ['hogshead', 250], ['butt', 500]] (the casks that a house fills)
+ */
 export const bottlesFromCasks = (line: Line) =>
   (Object.keys(CASK_SIZES) as (keyof typeof CASK_SIZES)[]).map(
     (name) => [name, CASK_SIZES[name], bottlesFromCaskOf(line, CASK_SIZES[name])] as const,

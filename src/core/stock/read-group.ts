@@ -15,7 +15,7 @@ export interface Fault {
 export type GroupRead = { readonly group: CaskGroup } | { readonly faults: readonly Fault[] };
 
 /** What is wrong with one value of a field by itself, or nothing. */
-export function fieldProblem(name: FieldName, given: unknown): string | undefined {
+function fieldProblem(name: FieldName, given: unknown): string | undefined {
   const field: Field = fields[name];
   const { label } = field;
   if (given === undefined) return field.needed ? wasGiven(label, '', 'it is needed.') : undefined;
@@ -70,6 +70,7 @@ function contradictions(group: CaskGroup, opened?: number, today?: string): read
 /**
  * Reads a group from its fields: numbers as numbers, choices by their key, days as 2016-03-14. Nothing is taken of a
  * group that has a fault; each fault is told by its field. `opened` is the year in which the house opened.
+ * @example 'group' in readGroup({ casks: 1, size: 200, filled: '2016', filledVolume: 190, filledStrength: 60 }) // true (all that is needed is there)
  */
 export function readGroup(
   given: Readonly<Record<string, unknown>>,

@@ -22,7 +22,10 @@ export const namedSizes: Readonly<Record<string, Quantity<'volume'>>> = {
   gorda: litres(700), // 185 US gallons, a cask guide
 };
 
-/** So many casks of a size in words: 40 butts, 2 casks of 180 L. A size with two names has the first. */
+/**
+ * So many casks of a size in words: 40 butts, 2 casks of 180 L. A size with two names has the first.
+ * @example casksOf(40, 500) // '40 butts' (a butt holds 500 L)
+ */
 export function casksOf(many: number, size: number): string {
   const name = Object.entries(namedSizes).find(([, litres]) => litres === size)?.[0];
   return name === undefined ? `${formatCount(many, 'cask')} of ${size} L` : formatCount(many, name);

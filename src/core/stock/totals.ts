@@ -38,7 +38,10 @@ const amountOf = (parts: readonly { readonly casks: number; readonly held: Held 
   alcohol: litresOfAlcohol(parts.reduce((sum, { casks, held }) => sum + casks * held.alcohol, 0)),
 });
 
-/** The register on a day, as 2026-11-28. A group that cannot be followed counts nowhere; `held` says why. */
+/**
+ * The register on a day, as 2026-11-28. A group that cannot be followed counts nowhere; `held` says why.
+ * @example stockOn([], house, '2026-01-01') // { all: { casks: 0, volume: 0, alcohol: 0 }, byAge: [] } (an empty register)
+ */
 export function stockOn(groups: readonly CaskGroup[], house: StoreFigures, day: string): StockTotals {
   const held = groups.map((group) => heldOn(group, house, day));
   const known = groups.flatMap((group, i) => {

@@ -20,17 +20,26 @@ function steepness({ b, c }: typeof ETHANOL, temperature: number): number {
   return Math.LN10 * b * nearness * nearness;
 }
 
-/** Vapour pressure of pure ethanol, kPa, at −20…130 °C. Source: Antoine, de Nevers. */
+/**
+ * Vapour pressure of pure ethanol, kPa, at −20…130 °C. Source: Antoine, de Nevers.
+ * @example ethanolPressure(celsius(78.3)) // 101 (where it boils in the open)
+ */
 export function ethanolPressure(temperature: Quantity<'temperature'>): Quantity<'pressure'> {
   return kilopascals(antoine(ETHANOL, within('The temperature, °C,', temperature, -20, 130)));
 }
 
-/** Vapour pressure of pure water, kPa, at −20…130 °C. Source: Antoine, de Nevers. */
+/**
+ * Vapour pressure of pure water, kPa, at −20…130 °C. Source: Antoine, de Nevers.
+ * @example waterPressure(celsius(100)) // 101.3 (where it boils in the open)
+ */
 export function waterPressure(temperature: Quantity<'temperature'>): Quantity<'pressure'> {
   return kilopascals(antoine(WATER, within('The temperature, °C,', temperature, -20, 130)));
 }
 
-/** Activities of ethanol and water, 0–1, in a liquid with mole fraction `x` of ethanol. Source: van Laar, de Nevers. */
+/**
+ * Activities of ethanol and water, 0–1, in a liquid with mole fraction `x` of ethanol. Source: van Laar, de Nevers.
+ * @example activities(moleFraction(1)) // { ethanol: 1, water: 0 } (the pure liquid)
+ */
 export function activities(x: Quantity<'moleFraction'>): { ethanol: number; water: number } {
   const water = 1 - within('The mole fraction', x, 0, 1);
   const total = A12 * x + A21 * water;
@@ -87,6 +96,7 @@ function boil(x: Quantity<'moleFraction'>, pressure: number, model: VapourModel,
  * The vapour over a boiling liquid with mole fraction `x` of ethanol (0–1), and its boiling point.
  * `pressure` 20–150 kPa. Vapour is taken as an ideal gas.
  * Source: modified Raoult's law, van Laar and Antoine constants of de Nevers; for the other model see wilson.ts.
+ * @example vapourOver(moleFraction(0.0966)).vapour // 0.44 (Carey and Lewis 1932, 0.4375)
  */
 export function vapourOver(
   x: Quantity<'moleFraction'>,

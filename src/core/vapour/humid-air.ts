@@ -23,6 +23,7 @@ const saturation = (temperature: number) => moistAir().GetSatVapPres(temperature
 /**
  * Air at a temperature, −20…120 °C, a relative humidity, 0–100 %, and a pressure, 60–110 kPa.
  * Throws where the vapour would press harder than the air as a whole. Source: ASHRAE 2017, chapter 1, ideal mixture.
+ * @example airAt(celsius(20), percent(50), kilopascals(101.325)).ratio // 0.0073 (any psychrometric chart, 7.3 g/kg)
  */
 export function airAt(
   temperature: Quantity<'temperature'>,
@@ -38,28 +39,43 @@ export function airAt(
   return { temperature, ratio: quantity('ratio', ratio), pressure };
 }
 
-/** The same air, warmed or cooled to −20…120 °C without gaining or losing water. */
+/**
+ * The same air, warmed or cooled to −20…120 °C without gaining or losing water.
+ * @example warmed(airAt(celsius(20), percent(50), kilopascals(101.325)), celsius(60)).temperature // 60 (as told)
+ */
 export function warmed(air: Air, to: Quantity<'temperature'>): Air {
   return { ...air, temperature: within('The temperature of the air, °C,', to, -20, 120) };
 }
 
-/** Relative humidity, %. Above 100 where air was cooled past its dew point. Source: ASHRAE 2017. */
+/**
+ * Relative humidity, %. Above 100 where air was cooled past its dew point. Source: ASHRAE 2017.
+ * @example humidityOf(airAt(celsius(20), percent(50), kilopascals(101.325))) // 50.00 (as it was given)
+ */
 export function humidityOf({ temperature, ratio, pressure }: Air): Quantity<'percent'> {
   const vapour = moistAir().GetVapPresFromHumRatio(ratio, pressure * PASCALS) / PASCALS;
   return percent((100 * vapour) / saturation(temperature));
 }
 
-/** Enthalpy, MJ to a kilogram of dry air, from dry air and liquid water at 0 °C. Source: ASHRAE 2017. */
+/**
+ * Enthalpy, MJ to a kilogram of dry air, from dry air and liquid water at 0 °C. Source: ASHRAE 2017.
+ * @example enthalpyOf(airAt(celsius(25), percent(50), kilopascals(101.325))) // 0.050 (by hand, 1.006 × 25 + 0.0099 × 2547 kJ)
+ */
 export function enthalpyOf({ temperature, ratio }: Air): Quantity<'heat'> {
   return quantity('heat', moistAir().GetMoistAirEnthalpy(temperature, ratio) / JOULES);
 }
 
-/** Volume, m³ to a kilogram of dry air. Source: ASHRAE 2017. */
+/**
+ * Volume, m³ to a kilogram of dry air. Source: ASHRAE 2017.
+ * @example volumeOf(airAt(celsius(20), percent(50), kilopascals(101.325))) // 0.840 (by hand, 0.287042 × 293.15 × 1.0117 ÷ 101.325)
+ */
 export function volumeOf({ temperature, ratio, pressure }: Air): Quantity<'airVolume'> {
   return quantity('airVolume', moistAir().GetMoistAirVolume(temperature, ratio, pressure * PASCALS));
 }
 
-/** What a wet surface in this air settles at, °C. Source: ASHRAE 2017, thermodynamic wet bulb. */
+/**
+ * What a wet surface in this air settles at, °C. Source: ASHRAE 2017, thermodynamic wet bulb.
+ * @example wetBulbOf(airAt(celsius(20), percent(100), kilopascals(101.325))) // 20.0 (full air takes up nothing)
+ */
 export function wetBulbOf({ temperature, ratio, pressure }: Air): Quantity<'temperature'> {
   const excess = (wet: number) =>
     moistAir().GetHumRatioFromTWetBulb(temperature, wet, pressure * PASCALS) - ratio;
@@ -73,6 +89,7 @@ export function wetBulbOf({ temperature, ratio, pressure }: Air): Quantity<'temp
 /**
  * The air after it has taken up water to a relative humidity, 0–100 %, with no heat from outside: it cools
  * at constant enthalpy. Refuses air that is as damp already.
+ * @example moistened(airAt(celsius(20), percent(100), kilopascals(101.325)), percent(90)) // refuses: as damp already (it is full)
  */
 export function moistened(air: Air, humidity: Quantity<'percent'>): Air | Refusal {
   within('The humidity of the air, %,', humidity, 0, 100);

@@ -15,6 +15,7 @@ const WILSON_WATER = { a: 8.07131, b: 1730.63, c: 233.426 }; // Antoine, log10 m
 /**
  * Activities of ethanol and water, 0–1, in a liquid with mole fraction `x` of ethanol at a temperature, °C.
  * Source: Wilson’s equation, constants of the DECHEMA collection.
+ * @example wilsonActivities(moleFraction(1), 78) // { ethanol: 1, water: 0 } (the pure liquid)
  */
 export function wilsonActivities(
   x: Quantity<'moleFraction'>,

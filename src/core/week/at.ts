@@ -47,13 +47,19 @@ function stretchesOf({ mashes, washbacks, runs }: Doings, { needs, step }: Timet
   return all;
 }
 
-/** Every stretch of the week: those that went on into it, then those that begin in it. */
+/**
+ * Every stretch of the week: those that went on into it, then those that begin in it.
+ * @example stretches({ mashes: [{ vessel: 0, start: 0, end: 32 }], washbacks: [], runs: [], before: { mashes: [], washbacks: [], runs: [] }, needs: { stages: [] }, step: 0.25 }) // [{ vessel: 'Mash tun', which: 1, doing: 'mash', start: 0, end: 8 }] (32 quarters of an hour)
+ */
 export const stretches = (week: Timetable): readonly Stretch[] => [
   ...stretchesOf(week.before, week).filter(({ end }) => end > 0),
   ...stretchesOf(week, week),
 ];
 
-/** Vessels of the house, in the order of the line. */
+/**
+ * Vessels of the house, in the order of the line.
+ * @example vesselsOf({ needs: { tuns: [{ number: 1 }], washbacks: 2, stages: [] } }) // [{ vessel: 'Mash tun', which: 1 }, { vessel: 'Washback', which: 1 }, { vessel: 'Washback', which: 2 }] (one tun and two washbacks)
+ */
 export function vesselsOf({
   needs,
 }: Timetable): readonly { readonly vessel: VesselName; readonly which: number }[] {
@@ -77,7 +83,10 @@ export interface Now {
   readonly left?: number;
 }
 
-/** What each vessel does at an hour of the week, 0–168. */
+/**
+ * What each vessel does at an hour of the week, 0–168.
+ * @example at({ mashes: [{ vessel: 0, start: 0, end: 32 }], washbacks: [], runs: [], before: { mashes: [], washbacks: [], runs: [] }, needs: { tuns: [{ number: 1 }], washbacks: 0, stages: [] }, step: 0.25 }, 3) // [{ vessel: 'Mash tun', which: 1, doing: 'mash', since: 3, left: 5 }] (three hours of eight)
+ */
 export function at(week: Timetable, hour: number): readonly Now[] {
   const all = stretches(week).filter(({ start, end }) => start <= hour && hour < end);
   return vesselsOf(week).map(({ vessel, which }) => {

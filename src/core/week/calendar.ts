@@ -14,15 +14,19 @@ export interface Shift {
 }
 
 /** Hours of a shift in the week. */
-export const hoursOpen = ({ days, hours }: Shift): number => days * hours;
+const hoursOpen = ({ days, hours }: Shift): number => days * hours;
 
-/** True where a shift goes on day and night, all week. */
+/**
+ * True where a shift goes on day and night, all week.
+ * @example [isEndless({ days: 7, from: 0, hours: 24 }), isEndless({ days: 6, from: 0, hours: 24 })] // [true, false] (Sunday is missing)
+ */
 export const isEndless = ({ days, hours }: Shift): boolean =>
   hoursOpen({ days, hours, from: 0 }) >= HOURS_IN_WEEK;
 
 /**
  * For each step of the week, how many steps of work may follow without a break if it is begun then; without end in a
  * shift that never stops. `step` in hours.
+ * @example [...openFrom({ days: 1, from: 0, hours: 2 }, 1).slice(0, 3)] // [2, 1, 0] (two hours from Monday’s midnight)
  */
 export function openFrom(shift: Shift, step: number): Float64Array {
   const steps = Math.round(HOURS_IN_WEEK / step);
@@ -40,13 +44,14 @@ export function openFrom(shift: Shift, step: number): Float64Array {
 }
 
 /** The hour of the week at which the stills stop for the weekend, or undefined where they run on all seven days. */
-export function weekendBegins(stills: Shift): number | undefined {
+function weekendBegins(stills: Shift): number | undefined {
   return stills.days === 7 ? undefined : (stills.days - 1) * HOURS_IN_DAY + stills.from + stills.hours;
 }
 
 /**
  * Hours of fermentation of a wash whose washback is full at an hour of the week: the weekend's where its short
  * fermentation would reach into the weekend, which ends on Monday when the stills begin.
+ * @example fermentationOf(0, { short: 60, weekend: 100 }, { days: 7, from: 0, hours: 24 }) // 60 (stills that never stop know no weekend)
  */
 export function fermentationOf(
   full: number,
@@ -59,7 +64,10 @@ export function fermentationOf(
   return sinceMonday + short > begins - stills.from ? Math.max(short, weekend) : short;
 }
 
-/** Hours of the week at which so many mashes may begin, spread evenly over the days mashed and over each day's hours. */
+/**
+ * Hours of the week at which so many mashes may begin, spread evenly over the days mashed and over each day's hours.
+ * @example spread(2, { days: 2, from: 6, hours: 24 }, 8) // [6, 30] (one a day, at six)
+ */
 export function spread(mashes: number, shift: Shift, tunHours: number): readonly number[] {
   return Array.from({ length: shift.days }, (_, day) => {
     const upTo = (days: number) => Math.ceil((mashes * days) / shift.days - 1e-9);

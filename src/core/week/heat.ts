@@ -38,6 +38,7 @@ export interface StillHeat {
 /**
  * Heat that the water of a mash takes up, MJ: the first water to its own temperature, and what more wort and draff hold to the
  * second water's. The heat of a last water is that of the first water which it becomes. Nothing is lost on the way.
+ * @example heatOfLiquor({ house: { draffMoisture: 0, maltPerMash: 0, solubleExtract: 0, maltMoisture: 0, secondWater: 80 }, wort: { mass: 0, extract: 0 }, mash: { firstWater: 1000, strike: 20, draff: 0 } }, celsius(20)) // 0 (water as warm as it is wanted)
  */
 export function heatOfLiquor(
   { house, wort, mash }: Line,
@@ -70,7 +71,10 @@ function runsOf({ round }: Line): readonly (readonly [StillStage['id'], Omit<Run
   ];
 }
 
-/** Heat and cooling water of one mash and all that is distilled of it. Refuses a charge above its boiling point, and water that leaves no warmer than it comes. */
+/**
+ * Heat and cooling water of one mash and all that is distilled of it. Refuses a charge above its boiling point, and water that leaves no warmer than it comes.
+ * @example heatOfMash(line, { ...warmthOf(usualWeek), waterLeaves: warmthOf(usualWeek).water }) // refuses: let it leave warmer (it takes up nothing)
+ */
 export function heatOfMash(line: Line, warmth: Warmth): HeatOfMash | Refusal {
   within('The water, °C,', warmth.water, 0, 60);
   const rise = warmth.waterLeaves - warmth.water;
@@ -113,7 +117,10 @@ function put(into: number[], amount: number, start: number, end: number): void {
   }
 }
 
-/** The heat and cooling water of a timetable: evenly over the hours of each mash and run, charging and emptying with them. */
+/**
+ * The heat and cooling water of a timetable: evenly over the hours of each mash and run, charging and emptying with them.
+ * @example heatOfWeek({ mashes: [{ start: 0, end: 2 }], runs: [], needs: { stages: [] }, step: 1, number: 1 }, { liquor: 100, stills: {} }, {}).steam.slice(0, 3) // [50, 50, 0] (100 MJ in two hours)
+ */
 export function heatOfWeek(week: Timetable, of: HeatOfMash, plant: Plant): HeatOfWeek {
   const [steam, flame, water] = [0, 0, 0].map(() => new Array<number>(HOURS_IN_WEEK).fill(0)) as [number[], number[], number[]]; // prettier-ignore
   const { step, number } = week;
@@ -133,5 +140,8 @@ export function heatOfWeek(week: Timetable, of: HeatOfMash, plant: Plant): HeatO
   return { steam, flame, water };
 }
 
-/** The steam of 5 bar that carries so much heat, kg. */
+/**
+ * The steam of 5 bar that carries so much heat, kg.
+ * @example asSteam(210.8) // 100.0 (2.108 MJ to the kilogram)
+ */
 export const asSteam = (heat: number): number => steamFor(quantity('energy', heat));

@@ -75,6 +75,7 @@ function leastThat(low: number, high: number, near: number, does: (n: number) =>
 /**
  * What is too little for so many mashes that no timetable takes them. Where a kind of vessel has too few hours, the one
  * with the least for its work; else the one of which more, alone, would let the week repeat itself, and how much more.
+ * @example lackOf({ tuns: [{ number: 1, hours: 8 }], washbacks: 1, turnRound: 6, short: 60, weekend: 60, wash: 8000, charger: 8000, receiver: Infinity, spiritReceiver: Infinity, stages: [], mashing: { days: 7, from: 0, hours: 24 }, distilling: { days: 7, from: 0, hours: 24 } }, 10) // { kind: 'washbacks', hours: 572, alone: true } (ten times 8 + 60 + 6 hours in a week of 168)
  */
 export function lackOf(needs: WeekNeeds, mashes: number, step = STEP): Lack {
   const least = leastUses(needs, mashes, 'fewest');

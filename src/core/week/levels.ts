@@ -9,7 +9,10 @@ export interface Level {
   readonly litres: number;
 }
 
-/** What one charge draws from the low wines and feints receiver and gives back to it, and its spirit, L. */
+/**
+ * What one charge draws from the low wines and feints receiver and gives back to it, and its spirit, L.
+ * @example litresOf({ needs: { stages: [{ drawn: 1000, back: 300, spirit: 200 }] }, number: 5 }, 0, { charge: { part: 0.2 } }) // { drawn: 1000, back: 300, spirit: 200 } (a fifth of five mashes)
+ */
 export function litresOf({ needs, number }: Timetable, stage: number, run: StillRun) {
   const { drawn, back, spirit } = needs.stages[stage]!;
   const of = (perMash: number) => perMash * number * run.charge.part;
@@ -47,7 +50,10 @@ function through(changes: readonly Change[], start: number): readonly Level[] {
   return levels;
 }
 
-/** The low wines and feints receiver: a charge is drawn at once, and what a run gives comes evenly over its hours. */
+/**
+ * The low wines and feints receiver: a charge is drawn at once, and what a run gives comes evenly over its hours.
+ * @example lowWinesLevel({ runs: [], stock: 500, step: 1 }) // [{ hour: 0, litres: 500 }, { hour: 168, litres: 500 }] (no run moves it)
+ */
 export function lowWinesLevel(week: Timetable): readonly Level[] {
   const { step } = week;
   const changes = week.runs.flatMap((runs, stage) =>
@@ -63,7 +69,10 @@ export function lowWinesLevel(week: Timetable): readonly Level[] {
   return through(changes, week.stock + underWay);
 }
 
-/** The hours at which the spirit receiver is emptied for filling: before the week's first spirit charge, and before each whose heart would not fit. */
+/**
+ * The hours at which the spirit receiver is emptied for filling: before the week's first spirit charge, and before each whose heart would not fit.
+ * @example emptyings({ runs: [[{ start: 8, end: 16, charge: { part: 1 } }]], needs: { stages: [{ drawn: 0, back: 0, spirit: 500 }], spiritReceiver: 1000 }, number: 1, step: 1 }) // [8] (before the week’s first charge)
+ */
 export function emptyings(week: Timetable): readonly number[] {
   const stage = week.runs.length - 1;
   const hours: number[] = [];
@@ -80,7 +89,10 @@ export function emptyings(week: Timetable): readonly number[] {
   return hours;
 }
 
-/** The spirit receiver: hearts come evenly over their runs, and it is emptied at the hours of `emptyings`. */
+/**
+ * The spirit receiver: hearts come evenly over their runs, and it is emptied at the hours of `emptyings`.
+ * @example spiritLevel({ runs: [[{ start: 0, end: 8, charge: { part: 1 } }]], needs: { stages: [{ drawn: 0, back: 0, spirit: 500 }], spiritReceiver: 1000 }, number: 1, step: 1 }).at(-1) // { hour: 168, litres: 500 } (the week’s one heart)
+ */
 export function spiritLevel(week: Timetable): readonly Level[] {
   const stage = week.runs.length - 1;
   const hearts = week.runs[stage]!.map((run): Change => {

@@ -50,6 +50,7 @@ function stagesOf({ wash, round }: Line, plant: Plant): readonly StillStage[] {
 /**
  * The needs of a week. A mash fills one washback, so only those count that take it; a charger or receiver that is not named
  * limits nothing, but a charger that is not named holds nothing either. Refuses, by vessel, what can never run.
+ * @example weekNeeds(line, { mashTuns: [] }, shiftsOf(usualWeek)) // refuses: No mash tun is named (so nothing is mashed)
  */
 export function weekNeeds(line: Line, plant: Plant, shifts: Shifts): WeekNeeds | Refusal {
   if (plant.mashTuns.length === 0) return refuse('No mash tun is named, so nothing is mashed.');

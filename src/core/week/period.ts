@@ -77,7 +77,10 @@ export interface PeriodBalance {
   readonly problems: readonly string[];
 }
 
-/** Litres of pure alcohol: volume × strength ÷ 100. */
+/**
+ * Litres of pure alcohol: volume × strength ÷ 100.
+ * @example pure({ volume: 4000, strength: 23 }) // 920 (4000 × 0.23)
+ */
 export const pure = ({ volume, strength }: Spirit): number => (volume * strength) / 100;
 
 const LEAST = 0.05; // L of pure alcohol; less is not told, as it is not printed
@@ -113,6 +116,7 @@ function unreadable(period: Period): string | undefined {
  * wash reaches its own final gravity. Every loss is what came less what left, so all losses together are what came to the
  * period less what left it. Usual losses are those of the house's line: extract that stays behind, pot ale, spent lees.
  * Refuses a reading that cannot be; where more left a step than came, a sentence says so.
+ * @example balanceOf({ opening: { wash: { volume: -1, strength: 8 }, lowWines: { volume: 0, strength: 0 }, spirit: { volume: 0, strength: 0 } }, closing: { wash: { volume: 0, strength: 0 }, lowWines: { volume: 0, strength: 0 }, spirit: { volume: 0, strength: 0 } }, washCharged: { volume: 0, strength: 0 }, lowWinesMade: { volume: 0, strength: 0 }, spiritMade: { volume: 0, strength: 0 }, spiritSent: { volume: 0, strength: 0 } }, line) // refuses: cannot stand in a vessel (−1 L)
  */
 export function balanceOf(period: Period, line: Line): PeriodBalance | Refusal {
   const wrong = unreadable(period);
@@ -208,7 +212,10 @@ function gained({ step, came, left, loss }: PeriodStep): string {
   return `${whole[step](litres(came), litres(left))}; ${litres(-loss)} too much.`;
 }
 
-/** Where the most was lost beyond what the house's figures let it lose, in a sentence; or that nothing was. */
+/**
+ * Where the most was lost beyond what the house's figures let it lose, in a sentence; or that nothing was.
+ * @example whereLost({}) // 'No step lost more than the house’s own figures let it lose.' (none is the worst)
+ */
 export function whereLost({ worst }: PeriodBalance): string {
   if (!worst) return 'No step lost more than the house’s own figures let it lose.';
   const { step, loss, usual } = worst;

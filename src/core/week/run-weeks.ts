@@ -81,6 +81,7 @@ const stepsIn = (hours: number, step: number) => Math.ceil(hours / step - 1e-9);
  * has room for all that it will give; both only where they are over before the shift is. Of three kinds of still none
  * goes more than a charge ahead of the one before it. Low wines count when their run
  * is over, room for them is kept from when it begins.
+ * @example runWeeks({ tuns: [{ number: 1, hours: 30 }], washbacks: 1, turnRound: 6, short: 60, weekend: 60, wash: 8000, charger: 8000, receiver: Infinity, spiritReceiver: Infinity, stages: [], mashing: { days: 1, from: 0, hours: 24 }, distilling: { days: 7, from: 0, hours: 24 } }, [0], 'by-mash', 1).behind // Infinity (a mash of thirty hours is never over in a day)
  */
 export function runWeeks(
   needs: WeekNeeds,

@@ -53,13 +53,19 @@ function tooLittle(lack: Lack, needs: WeekNeeds): string {
   return `${are(needs, kind)} needed for ${hours(needed)} of ${hours(available)} ${isShort}${would}${cause}`;
 } // prettier-ignore
 
-/** Why so many mashes do not fit: the vessel, and by how much it is too little. */
+/**
+ * Why so many mashes do not fit: the vessel, and by how much it is too little.
+ * @example lackSentence({ kind: 'charger', litres: 9000, alone: true }, 5, { charger: 8000 }) // '5 mashes a week do not fit: the wash charger holds 8,000 L, and would have to hold about 9,000 L, 1,000 L more.' (9,000 less 8,000)
+ */
 export function lackSentence(lack: Lack, mashes: number, needs: WeekNeeds): string {
   const others = lack.alone ? '' : ' More of that alone would not be enough.';
   return `${formatCount(mashes, 'mash', 'mashes')} a week ${mashes === 1 ? 'does' : 'do'} not fit: ${tooLittle(lack, needs)}.${others}`;
 }
 
-/** That the mashes of a timetable fit, how they are laid, and which vessel is nearest its limit. */
+/**
+ * That the mashes of a timetable fit, how they are laid, and which vessel is nearest its limit.
+ * @example fitsSentence({ number: 1, needs: { tuns: [{ number: 1, hours: 8 }], short: 60, weekend: 60, distilling: { days: 7, from: 0, hours: 24 } }, pattern: 'spread', division: 'by-mash', uses: [{ kind: 'tuns', needed: 8, available: 168 }], washbacks: [], step: 1 }).startsWith('1 mash a week fits.') // true (one mash)
+ */
 export function fitsSentence({ number, needs, pattern, division, uses, washbacks, step }: Timetable): string {
   const most = uses.reduce((a, b) => (ratioOf(b) > ratioOf(a) ? b : a));
   const laid =
@@ -81,7 +87,10 @@ export function fitsSentence({ number, needs, pattern, division, uses, washbacks
   return `${formatCount(number, 'mash', 'mashes')} a week ${number === 1 ? 'fits' : 'fit'}. Nearest the limit: ${the(needs, most.kind)}, in use for ${hours(most.needed)} of ${hours(most.available)}, ${formatNumber(100 * ratioOf(most), 0)} %.${laid}${mixed}${unused}`;
 }
 
-/** The most mashes, and what stands in the way of one more; not again where `asked` mashes are that one more, of which it was said. */
+/**
+ * The most mashes, and what stands in the way of one more; not again where `asked` mashes are that one more, of which it was said.
+ * @example mostSentence(5, {}, {}, 6) // 'The most is 5 mashes.' (of the sixth it was said already)
+ */
 export function mostSentence(most: number, next: Lack, needs: WeekNeeds, asked?: number): string {
   if (most === 0) return asked === 1 ? '' : lackSentence(next, 1, needs);
   if (asked === most + 1) return `The most is ${formatCount(most, 'mash', 'mashes')}.`;

@@ -34,7 +34,10 @@ export const usualWeek = Object.fromEntries(
   Object.entries(weekFigures).map(([name, { value }]) => [name, value]),
 ) as WeekSettings;
 
-/** The labels of what lays out a week and was not given: it stands at usual values. */
+/**
+ * The labels of what lays out a week and was not given: it stands at usual values.
+ * @example usualOfWeek({ mashDays: 5, mashFrom: 6, mashHours: 24, stillDays: 6, stillFrom: 6, stillHours: 24 }) // ['emptying and cleaning a washback'] (all else was given)
+ */
 export const usualOfWeek = (given: Partial<WeekSettings>): readonly string[] =>
   (['mashDays', 'mashFrom', 'mashHours', 'stillDays', 'stillFrom', 'stillHours', 'turnRound'] as const)
     .filter((name) => given[name] === undefined)
@@ -51,6 +54,7 @@ export const hoursOfDay: Readonly<Record<string, string>> = Object.fromEntries(
   Array.from({ length: 24 }, (_, hour) => [hour, timeOfDay(hour)]),
 );
 
+/** @example shiftsOf({ ...usualWeek, turnRound: 4 }).turnRound // 4 (as it was set) */
 export const shiftsOf = (set: WeekSettings): Shifts => ({
   mashing: { days: set.mashDays, from: set.mashFrom, hours: set.mashHours },
   distilling: { days: set.stillDays, from: set.stillFrom, hours: set.stillHours },
@@ -59,6 +63,7 @@ export const shiftsOf = (set: WeekSettings): Shifts => ({
 
 const [LOW_WINES, DISTILLATE, EFFICIENCY] = [25, 20, 90]; // °C as charged, °C from the condenser, % of the heat that reaches the liquid: as in the calculator of both stills; common practice
 
+/** @example warmthOf({ ...usualWeek, wash: 40 }).wash // 40 (as it was set) */
 export const warmthOf = (set: WeekSettings): Warmth => ({
   water: celsius(set.water),
   waterLeaves: celsius(set.waterLeaves),

@@ -20,11 +20,18 @@ export interface Timetable extends RepeatedWeek {
 const STOCKS = [1, 0.75, 0.5, 0.25]; // parts of the room that a wash charge leaves in the receiver
 const PATTERNS = ['spread', 'soonest'] as const;
 const quickest = ({ tuns }: WeekNeeds) => Math.min(...tuns.map(({ hours }) => hours));
-/** The part of their hours for which vessels are needed; and whether that is more than all. */
+/**
+ * The part of their hours for which vessels are needed; and whether that is more than all.
+ * @example ratioOf({ needed: 84, available: 168 }) // 0.5 (half)
+ */
 export const ratioOf = ({ needed, available }: Use): number => needed / available;
+/** @example isOver({ needed: 169, available: 168 }) // true (an hour too much) */
 export const isOver = ({ needed, available }: Use) => needed > available * (1 + 1e-9);
 
-/** The hours at which so many mashes may begin in a pattern. */
+/**
+ * The hours at which so many mashes may begin in a pattern.
+ * @example beginsOf({ mashing: { days: 5, from: 6, hours: 24 } }, 2, 'soonest') // [6, 6] (as soon as mashing begins)
+ */
 export function beginsOf(
   needs: WeekNeeds,
   mashes: number,
@@ -35,13 +42,17 @@ export function beginsOf(
     : Array.from({ length: mashes }, () => needs.mashing.from);
 }
 
-/** Uses with every mash at its shortest: more than this no order of the work can save. */
+/**
+ * Uses with every mash at its shortest: more than this no order of the work can save.
+ * @example leastUses({ tuns: [{ number: 1, hours: 8 }], washbacks: 1, turnRound: 6, short: 60, weekend: 90, stages: [], mashing: { days: 7, from: 0, hours: 24 }, distilling: { days: 7, from: 0, hours: 24 } }, 2, 'fewest') // [{ kind: 'tuns', needed: 16, available: 168 }, { kind: 'washbacks', needed: 148, available: 168 }] (twice 8, and twice 8 + 60 + 6)
+ */
 export const leastUses = (needs: WeekNeeds, mashes: number, division: Division) =>
   usesOf({ ...needs, weekend: needs.short }, beginsOf(needs, mashes, 'soonest'), division);
 
 /**
  * The weeks run from an empty receiver; where only the receiver stands in the way, from one that is partly filled, and from
  * one with room for no more than a wash charge, as a small one works only with the right stock in it.
+ * @example runWithStock({ tuns: [{ number: 1, hours: 30 }], washbacks: 1, turnRound: 6, short: 60, weekend: 60, wash: 8000, charger: 8000, receiver: Infinity, spiritReceiver: Infinity, stages: [], mashing: { days: 1, from: 0, hours: 24 }, distilling: { days: 7, from: 0, hours: 24 } }, [0], 'by-mash', 1).behind // Infinity (a mash of thirty hours is never over in a day)
  */
 export function runWithStock(
   needs: WeekNeeds,
@@ -70,7 +81,10 @@ function divisionsOf({ stages }: WeekNeeds): readonly Division[] {
   return isSmall ? ['fewest', 'by-mash'] : ['by-mash', 'fewest'];
 }
 
-/** The first way in which so many mashes fit into a week that repeats itself: spread evenly and charged whole if that can be. */
+/**
+ * The first way in which so many mashes fit into a week that repeats itself: spread evenly and charged whole if that can be.
+ * @example timetable({ tuns: [{ number: 1, hours: 8 }], washbacks: 1, turnRound: 6, short: 60, weekend: 60, wash: 8000, charger: 8000, receiver: Infinity, spiritReceiver: Infinity, stages: [], mashing: { days: 7, from: 0, hours: 24 }, distilling: { days: 7, from: 0, hours: 24 } }, 22) // undefined (twenty-two mashes of eight hours are 176)
+ */
 export function timetable(needs: WeekNeeds, mashes: number, step = STEP): Timetable | undefined {
   for (const pattern of PATTERNS)
     for (const division of divisionsOf(needs)) {
@@ -92,7 +106,10 @@ export function timetable(needs: WeekNeeds, mashes: number, step = STEP): Timeta
   return undefined;
 }
 
-/** The most mashes that fit into a week that repeats itself, up to `limit`; 0 when not one does. */
+/**
+ * The most mashes that fit into a week that repeats itself, up to `limit`; 0 when not one does.
+ * @example mostMashes({ tuns: [{ number: 1, hours: 8 }], washbacks: 0, turnRound: 6, short: 60, weekend: 60, wash: 8000, charger: 8000, receiver: Infinity, spiritReceiver: Infinity, stages: [], mashing: { days: 7, from: 0, hours: 24 }, distilling: { days: 7, from: 0, hours: 24 } }) // 0 (no washback, no mash)
+ */
 export function mostMashes(needs: WeekNeeds, limit = 100, step = STEP): number {
   if (timetable(needs, 1, step) === undefined) return 0;
   let most = limit;

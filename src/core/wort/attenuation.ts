@@ -36,6 +36,7 @@ export interface Attenuation {
  * The whole Balling balance from original to final gravity: extract in = extract left + 2.0665 × ethanol,
  * and wort in = wash + carbon dioxide + yeast. Gravities 0.98–1.15; refuses (throws) a rise.
  * Source: Balling's relations, from memory; see `balling` in sources.ts.
+ * @example attenuate({ original: gravity(1.058), final: gravity(1.058) }) // { alcoholByMass: 0, wash: 1, carbonDioxide: 0 } (nothing fell)
  */
 export function attenuate({ original, final }: Gravities): Attenuation {
   within('The final gravity', final, 0.98, original);
@@ -57,14 +58,20 @@ export function attenuate({ original, final }: Gravities): Attenuation {
   };
 }
 
-/** Strength of the wash, % vol at 20 °C, from original and final gravity by Balling's relations. */
+/**
+ * Strength of the wash, % vol at 20 °C, from original and final gravity by Balling's relations.
+ * @example strengthFromGravities({ original: gravity(1.04831), final: gravity(1) }) // 6.4 (Balling by hand, 12 °P down to 0)
+ */
 export function strengthFromGravities(gravities: Gravities): Quantity<'strength'> {
   return attenuate(gravities).strength;
 }
 
 const REAL_OF_APPARENT = 81.4; // per cent; Bringhurst et al. 1996, which measured 81.46
 
-/** How far the yeast got by the rule of the gravities, % of the extract: 81.4 × the fall ÷ what stood above water. */
+/**
+ * How far the yeast got by the rule of the gravities, % of the extract: 81.4 × the fall ÷ what stood above water.
+ * @example fermentabilityFromGravities({ original: gravity(1.058), final: gravity(1) }) // 81.4 (all that stood above water fell)
+ */
 export function fermentabilityFromGravities({ original, final }: Gravities): Quantity<'percent'> {
   within('The original gravity', original, 1.0001, 1.2);
   within('The final gravity', final, 0.9, original);
@@ -86,7 +93,11 @@ const EXCISE_BANDS = [
   [100.7, 0.135],
 ] as const;
 
-/** % vol for each degree of gravity fallen, for a fall of 0–100.7 degrees taken to one decimal, or a refusal. */
+/**
+ * % vol for each degree of gravity fallen, for a fall of 0–100.7 degrees taken to one decimal, or a refusal.
+ * @example exciseFactor(40) // 0.13 (HMRC Notice 226, section 30.3)
+ * @example exciseFactor(120) // refuses: from 0 to 100.7 (the table ends there)
+ */
 export function exciseFactor(degreesFallen: number): number | Refusal {
   const fall = Math.round(degreesFallen * 10) / 10;
   const band = EXCISE_BANDS.find(([upTo]) => fall <= upTo);
@@ -98,6 +109,7 @@ export function exciseFactor(degreesFallen: number): number | Refusal {
 /**
  * Strength of the wash, % vol, by the excise factor table: degrees fallen × factor of the band.
  * Refuses (throws) a rise of gravity and a fall of more than 100.7 degrees.
+ * @example strengthByExciseFactor({ original: gravity(1.05), present: gravity(1.01) }) // 5.20 (40 degrees × 0.130)
  */
 export function strengthByExciseFactor(gravities: {
   readonly original: Quantity<'gravity'>;

@@ -2,7 +2,7 @@
 import { isData } from '../../core/reading/data.ts';
 import type { House } from '../../core/line/house.ts';
 import { UNSEEN, shown, wasGiven } from '../../core/shown.ts';
-import { problemOf } from '../codec.ts';
+import { problemOf } from '../problem-of.ts';
 import { few } from '../few.ts';
 import { builtInHouse, figureNames } from '../figures.ts';
 import { knownPart, type Known } from './known.ts';

@@ -2,7 +2,7 @@
 import { nextCharge } from '../../core/shift/still/made.ts';
 import type { Action } from '../../core/shift/still/act.ts';
 import type { ShiftSetup } from '../../core/shift/still/rig.ts';
-import { foreshotsEnd } from '../../core/distilling/foreshots.ts';
+import { limitOfCharge, spiritCuts } from '../../core/distilling/plan.ts';
 import type { Line } from '../../core/line/line.ts';
 import { litres20, type Quantity, type Spirit } from '../../core/quantity.ts';
 import type { Cuts } from '../../core/distilling/cuts.ts';
@@ -51,15 +51,16 @@ export function houseOfShift(name: string, { house, round }: Line, still: OwnSti
   const part = Math.min(1, holds / round.charge.volume);
   const comes = round.between?.onward ?? round.lowWines;
   const { reflux, pressure } = round.spiritRun.setting;
+  const limit = limitOfCharge(house);
   return {
     name,
     reflux,
     pressure,
-    cuts: { foreshots: foreshotsEnd(house), heart: house.heartEnd, feints: house.feintsEnd },
+    cuts: spiritCuts(house),
     hours: still?.hours ?? USUAL_HOURS,
     lowWines: { volume: litres20(part * comes.volume), strength: comes.strength },
     holds,
-    ...(house.dilution === 'when-needed' && { limit: house.chargeLimit }),
+    ...(limit !== undefined && { limit }),
     settles: part * round.heart.alcohol,
   };
 }

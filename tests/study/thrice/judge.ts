@@ -1,9 +1,9 @@
 // What the cross-check makes of talks about houses of three distillations, by another hand's physics (houses.py beside this file).
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Distilled } from '../../../src/core/line/distilled.ts';
-import type { Quoted, QuotableName } from '../../../src/core/line/quoted.ts';
-import { accused, reconcile } from '../../../src/core/line/reconcile.ts';
+import type { Distilled } from '../../../src/core/cross-check/distilled.ts';
+import type { Quoted, QuotableName } from '../../../src/core/cross-check/quoted.ts';
+import { accused, reconcile } from '../../../src/core/cross-check/reconcile.ts';
 
 export interface StudiedHouse {
   readonly scheme: 'thrice' | 'part-thrice';

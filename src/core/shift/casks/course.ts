@@ -6,7 +6,6 @@ import { minus, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
 import {
   goneWrong,
   refusedAsWrong,
-  has,
   type Acted as Any,
   type At,
   type Course,
@@ -66,7 +65,10 @@ function drawn({ left }: CaskState, litres: number): Amounts {
   return { ethanol: left.ethanol * by, water: left.water * by };
 }
 
-/** True while a cask leaks. */
+/**
+ * True while a cask leaks.
+ * @example leaks({ events: { leak: { cask: 0, from: 10 } } }, { casks: [{ isMended: false, bottledAt: -1 }] }, 0, 9) // false (the leak begins later)
+ */
 export const leaks = ({ events }: Rig, { casks }: CasksState, i: Which, month: number): boolean =>
   events.leak.cask === i && month > events.leak.from && !casks[i].isMended && casks[i].bottledAt < 0;
 
@@ -109,7 +111,7 @@ const sampled = (cask: CaskState): CaskState => {
 };
 
 /** How it noses, in plain words: by years, quicker where it is warmer. Common practice, no source; the words are our own. */
-export function noseOf({ setup }: Rig, i: Which, months: number): string {
+function noseOf({ setup }: Rig, i: Which, months: number): string {
   const felt = (months / MONTHS) * 2 ** ((setup.stores[i].temperature - setup.foundAt) / 10);
   if (felt < 2) return 'sharp and grainy; new spirit still';
   if (felt < 5) return 'softer; the wood begins to show';
@@ -174,10 +176,11 @@ function act(rig: Rig, state: CasksState, action: Action): Acted {
 /** The rules of a shift of two casks; thirty years at most. */
 export const casksCourse: Course<Rig, CasksState, Action> = { begin, act, step, longest: LONGEST * MONTHS };
 
-/** Kilomoles of a cask that do not add up: the filling less all that became of it. */
+/**
+ * Kilomoles of a cask that do not add up: the filling less all that became of it.
+ * @example unaccounted({ casks: [{ filled: { ethanol: 3, water: 4 } }] }, { casks: [{ left: { ethanol: 2, water: 3 }, toAir: { ethanol: 1, water: 1 }, leaked: { ethanol: 0, water: 0 }, sampled: { ethanol: 0, water: 0 }, out: { ethanol: 0, water: 0 } }] }, 0) // { ethanol: 0, water: 0 } (2 + 1 and 3 + 1)
+ */
 export function unaccounted({ casks }: Rig, state: CasksState, i: Which): Amounts {
   const { left, toAir, leaked, sampled, out } = state.casks[i];
   return minus(casks[i].filled, [left, toAir, leaked, sampled, out].reduce(plus));
 }
-export const isMendedInTime = (rig: Rig, state: CasksState): boolean =>
-  state.casks[rig.events.leak.cask].isMended && !has(state.wrong, 'dripping');

@@ -54,7 +54,7 @@ export interface Rig {
 export type Follow = ReturnType<typeof followCask>;
 
 /** The plan of a cask in one of the stores. */
-export function planOf(setup: CasksSetup, store: StoreOf): CaskPlan {
+function planOf(setup: CasksSetup, store: StoreOf): CaskPlan {
   const { filling, indrink, alcoholLoss, steadyHumidity, foundAt } = setup;
   return {
     volume: afterFirstDrink(filling.volume, indrink),
@@ -65,7 +65,10 @@ export function planOf(setup: CasksSetup, store: StoreOf): CaskPlan {
   };
 }
 
-/** Whole bottles from what is in a cask; none where it is weaker than the bottle. */
+/**
+ * Whole bottles from what is in a cask; none where it is weaker than the bottle.
+ * @example bottlesOf({ residue: 5 }, { ethanol: 0, water: 0 }) // 0 (an empty cask)
+ */
 export function bottlesOf({ residue, filterLoss, bottle, strength }: CasksSetup, left: Amounts): number {
   const { volume, strength: is } = portionOf(left);
   if (volume <= residue || is < strength) return 0;
@@ -73,7 +76,10 @@ export function bottlesOf({ residue, filterLoss, bottle, strength }: CasksSetup,
   return bottleSpirit({ volume: litres20(volume - residue), strength: is }, plan).bottles;
 }
 
-/** Makes two casks ready. Refuses a filling weaker than the bottle, and a store that takes more than can be followed. */
+/**
+ * Makes two casks ready. Refuses a filling weaker than the bottle, and a store that takes more than can be followed.
+ * @example rigFor({ filling: { strength: 40 }, strength: 46 }, {}) // refuses: no stronger than it bottles (40 is below 46)
+ */
 export function rigFor(setup: CasksSetup, events: CasksEvents): Rig | Refusal {
   if (!(setup.filling.strength > setup.strength)) return refuse('The house fills its casks no stronger than it bottles.');
   const plans = setup.stores.map((store) => planOf(setup, store));
@@ -89,5 +95,8 @@ export function rigFor(setup: CasksSetup, events: CasksEvents): Rig | Refusal {
   return { setup, events, casks: casks as [Follow, Follow], wanted: wanted as [number, number], expected: expected as [Amounts[], Amounts[]] };
 } // prettier-ignore
 
-/** The loss of each store in a year, %. */
+/**
+ * The loss of each store in a year, %.
+ * @example lossOf({ setup: { filling: { volume: 200, strength: 60 }, indrink: 2, alcoholLoss: 2, steadyHumidity: 65, foundAt: 10, stores: [{ humidity: 70, temperature: 10 }] } }, 0) // 2 (as warm as where the loss was found)
+ */
 export const lossOf = ({ setup }: Rig, i: 0 | 1): Quantity<'percent'> => percent(lossInStore(planOf(setup, setup.stores[i]))); // prettier-ignore

@@ -26,7 +26,10 @@ type Part = keyof typeof points;
 const n = (value: number, digits = 1) => formatNumber(value, digits);
 const yearsOf = (months: number) => `${Math.floor(months / MONTHS)} years${months % MONTHS > 0 ? ` ${months % MONTHS} months` : ''}`; // prettier-ignore
 
-/** What each part asks for. */
+/**
+ * What each part asks for.
+ * @example goalsOf({ wanted: [300, 400], events: { age: 36 }, setup: { strength: 46 } }).reduce((sum, { of }) => sum + of, 0) // 100 (a hundred points in all)
+ */
 export function goalsOf({ wanted, events, setup }: Rig): readonly Goal<Part>[] {
   const bottles = (i: Which) => `${n(wanted[i], 0)} at ${n(setup.strength)} % vol.`;
   const age = `${yearsOf(events.age)} at least.`;
@@ -41,7 +44,10 @@ export function goalsOf({ wanted, events, setup }: Rig): readonly Goal<Part>[] {
   });
 }
 
-/** The points of two casks against what is wanted of them. */
+/**
+ * The points of two casks against what is wanted of them.
+ * @example scoreOf({ wanted: [300, 400], events: { age: 36, leak: { cask: 0, from: 10 } }, setup: { strength: 46 } }, { step: 0, looks: 0, casks: [0, 1].map(() => ({ bottledAt: -1, bottles: 0, leaked: { ethanol: 0, water: 0 }, regauged: [], readings: [] })), wrong: [], happened: [], readings: [] }).total // 0 (nothing was done)
+ */
 export function scoreOf(rig: Rig, state: CasksState): Score<Part> {
   const { wanted, events, setup } = rig;
   const bottles = (i: Which): ScoreRow<Part> => {

@@ -62,7 +62,10 @@ function discharge(state: ShiftState): Acted {
   };
 }
 
-/** Does an action. A shift that is done takes none but a note. */
+/**
+ * Does an action. A shift that is done takes none but a note.
+ * @example act({}, { isDone: true }, { do: 'steam', to: 5 }).says // 'The shift is done.' (it takes no more)
+ */
 export function act(rig: Rig, state: ShiftState, action: Action): Acted {
   if (action.do === 'note') return { state, says: '' };
   if (state.isDone) return { state, says: 'The shift is done.' };

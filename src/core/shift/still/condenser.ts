@@ -26,6 +26,7 @@ export interface Condensed {
  * Cools `flow` kmol/s of vapour with mole fraction `y`, at `boils` °C, with water at `comes` °C on so many marks.
  * One surface: as much of it as the condensing needs, the rest cools the liquid against the cold water.
  * Source: heat exchangers by number of transfer units, one side condensing; from memory.
+ * @example condense({ passes: 3, mark: 1 }, 0, 0.5, 80, 10, 5) // { safe: 10, leaves: 10, goesBy: 0 } (nothing comes over)
  */
 export function condense(
   { passes, mark }: Condenser,
@@ -54,7 +55,10 @@ export function condense(
   return { safe, leaves: Math.min(boils, comes + warmed), goesBy };
 }
 
-/** A condenser whose usual run, at so many marks of water, warms the water by 40 K and gives spirit of 20 °C. */
+/**
+ * A condenser whose usual run, at so many marks of water, warms the water by 40 K and gives spirit of 20 °C.
+ * @example condense(condenserFor(0.01, 0.5, 80, 5), 0.01, 0.5, 80, waterComes(0), 5).safe // 20.0 (as it is made for)
+ */
 export function condenserFor(flow: number, y: number, boils: number, marks: number): Condenser {
   const heat = flow * latentHeat(y);
   const liquid = flow * warmth({ ethanol: y, water: 1 - y });
@@ -65,9 +69,15 @@ export function condenserFor(flow: number, y: number, boils: number, marks: numb
   return { passes: condensing + liquid * Math.log((boils - WATER) / (COOLED - WATER)), mark: takes / marks };
 }
 
-/** Temperature of the cooling water as it comes, °C, when it is warmer by `rise`. */
+/**
+ * Temperature of the cooling water as it comes, °C, when it is warmer by `rise`.
+ * @example waterComes(5) - waterComes(0) // 5 (warmer by as much)
+ */
 export const waterComes = (rise: number): number => WATER + rise;
 
-/** Cooling water on so many marks, L/h: a kilogram to the litre. */
+/**
+ * Cooling water on so many marks, L/h: a kilogram to the litre.
+ * @example waterFlow({ mark: 4.184 }, 1) // 3600 (a kilogram a second takes up 4.184 kW for each degree)
+ */
 export const waterFlow = ({ mark }: Condenser, marks: number): number =>
   (3600 * mark * marks) / HEAT_CAPACITY.water;

@@ -2,7 +2,7 @@
 import { amountsOf, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
 import { litres20, type Portion, type Quantity, type Spirit } from '../../quantity.ts';
 import { VERY_MUCH, within } from '../../range.ts';
-import { makeUp } from '../../distilling/season.ts';
+import { makeUp } from '../../distilling/make-up.ts';
 import { atSafe } from './rig.ts';
 import type { ShiftState } from './state.ts';
 
@@ -20,7 +20,10 @@ export interface Made {
   readonly minutes: number;
 }
 
-/** What has been made so far. */
+/**
+ * What has been made so far.
+ * @example madeOf({ foreshots: { ethanol: 0, water: 0 }, heart: { ethanol: 0, water: 0 }, feints: { ethanol: 0, water: 0 }, lost: { ethanol: 0, water: 0 }, pot: { ethanol: 0, water: 0 }, lees: { ethanol: 0, water: 0 }, turns: [], step: 120, boiled: 0 }, 10) // { began: 0, ended: 0, minutes: 20 } (120 steps of ten seconds)
+ */
 export function madeOf(state: ShiftState, step: number): Made {
   const { foreshots, heart, feints, lost, pot, lees, turns } = state;
   const began = turns.find(({ to }) => to === 'spirit')?.strength ?? 0;
@@ -38,7 +41,10 @@ export function madeOf(state: ShiftState, step: number): Made {
   };
 }
 
-/** Foreshots and feints together: what goes into the next charge. */
+/**
+ * Foreshots and feints together: what goes into the next charge.
+ * @example backOf({ foreshots: { ethanol: 0, water: 1 }, feints: { ethanol: 0, water: 1 } }).volume // 36.1 (twice 18.015 kg of water)
+ */
 export const backOf = ({ foreshots, feints }: ShiftState): Portion => portionOf(plus(foreshots, feints));
 
 export interface NextCharge {
@@ -51,6 +57,7 @@ export interface NextCharge {
 /**
  * The next charge: the low wines of one charge, and what came back, let down with water where it is stronger than the house allows.
  * What is more than the still holds, L, waits in the receiver.
+ * @example nextCharge({ volume: litres20(1000), strength: strength(25) }, [], undefined, 800) // { charge: { volume: 800.0, strength: 25.00 }, dilution: 0, waits: { volume: 200.0 } } (what finds no room waits)
  */
 export function nextCharge(
   lowWines: Spirit,

@@ -73,13 +73,17 @@ export interface Rig {
   readonly usualSteps: number;
 }
 
-/** Strength at the safe over a vapour. */
+/**
+ * Strength at the safe over a vapour.
+ * @example atSafe(0.8943) // 97.2 (the azeotrope, Perry, 97.19)
+ */
 export const atSafe = (y: number) => strengthOfVapour(moleFraction(y));
 
 /**
  * Makes a still ready: its steam is sized so that at half the valve the run takes the house's hours, less one for charging and emptying,
  * and its condenser so that the spirit then comes at 20 °C. Charge 20–200,000 L, hours 2–48.
  * Refuses other charges and hours, and a charge that the house's cuts do not fit.
+ * @example rigFor({ charge: { volume: 10 } }, {}) // refuses: 20 to 200,000 L are (ten litres are too few)
  */
 export function rigFor(setup: ShiftSetup, events: ShiftEvents): Rig | Refusal {
   const { reflux, pressure, cuts } = setup;
@@ -127,7 +131,10 @@ export function rigFor(setup: ShiftSetup, events: ShiftEvents): Rig | Refusal {
   };
 }
 
-/** The strength, % vol, at which the house begins its heart with this charge. */
+/**
+ * The strength, % vol, at which the house begins its heart with this charge.
+ * @example houseBegins({ charge: { ethanol: 1, water: 9 }, goal: { foreshots: { volume: litres20(0), strength: strength(0) } }, curve: { strengthOver: (x) => 100 * x } }) // 10 (without foreshots the heart begins with the run)
+ */
 export function houseBegins({ charge, goal, curve }: Rig): Quantity<'strength'> {
   const { ethanol, water } = amountsOf(goal.foreshots);
   const left = { ethanol: charge.ethanol - ethanol, water: charge.water - water };
@@ -136,4 +143,5 @@ export function houseBegins({ charge, goal, curve }: Rig): Quantity<'strength'> 
 
 /** Nothing at all, in kilomoles. */
 export const NOTHING: Amounts = { ethanol: 0, water: 0 };
+/** @example volumeOf({ ethanol: 0, water: 1 }) // 18.05 (18.015 kg of water at 0.9982 kg/L) */
 export const volumeOf = (amounts: Amounts) => litres20(portionOf(amounts).volume);

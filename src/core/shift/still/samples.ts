@@ -14,6 +14,7 @@ const READ_TO = 40; // °C, to which the densities of OIML R 22 go
 /**
  * Strength at 20 °C, % vol, of a spirit in which the glass stands at the mark `shown`, % vol, at a temperature of 0–40 °C.
  * A mark that stands lower than the glass would in water at that temperature counts as 0, one higher than in alcohol as 100.
+ * @example corrected(strength(60), celsius(20)) // 60.00 (at the glass’s own temperature)
  */
 export function corrected(
   shown: Quantity<'strength'>,
@@ -25,7 +26,10 @@ export function corrected(
   return strengthFromDensity(there, temperature);
 }
 
-/** The mark, % vol, at which the glass stands in a spirit of a true strength at a temperature of 0–40 °C; undoes `corrected`. */
+/**
+ * The mark, % vol, at which the glass stands in a spirit of a true strength at a temperature of 0–40 °C; undoes `corrected`.
+ * @example standsAt(strength(60), celsius(20)) // 60.00 (at the glass’s own temperature)
+ */
 export function standsAt(
   was: Quantity<'strength'>,
   temperature: Quantity<'temperature'>,
@@ -43,7 +47,10 @@ export interface Sample {
   readonly temperature: Quantity<'temperature'>;
 }
 
-/** A sample from the safe as it runs. Refuses when nothing runs, and a sample that is too warm to read. */
+/**
+ * A sample from the safe as it runs. Refuses when nothing runs, and a sample that is too warm to read.
+ * @example sampleOf({ events: { jar: 0 } }, { flow: 0 }) // refuses: Nothing runs (no flow, no sample)
+ */
 export function sampleOf({ events }: Rig, { flow, vapour, safe }: ShiftState): Sample | Refusal {
   if (flow <= 0) return refuse('Nothing runs, so there is nothing to read.');
   const temperature = celsius(safe + events.jar);
@@ -53,7 +60,10 @@ export function sampleOf({ events }: Rig, { flow, vapour, safe }: ShiftState): S
   return { was, stands: standsAt(was, temperature), temperature };
 }
 
-/** True while a sample, let down with water, hazes: in the foreshots, and again in the feints. That it does is common practice; where, the shift draws. */
+/**
+ * True while a sample, let down with water, hazes: in the foreshots, and again in the feints. That it does is common practice; where, the shift draws.
+ * @example isHazy({ events: { clears: 1, hazesBelow: 1 }, goal: { foreshots: { volume: 10 } }, setup: { cuts: { heart: 60 } } }, { foreshots: { ethanol: 0, water: 0 }, heart: { ethanol: 0, water: 0 }, feints: { ethanol: 0, water: 0 }, lost: { ethanol: 0, water: 0 }, vapour: 0.7 }) // true (the foreshots have only begun)
+ */
 export function isHazy(rig: Rig, state: ShiftState): boolean {
   const { events, goal, setup } = rig;
   return (

@@ -49,7 +49,10 @@ type Part = keyof typeof points;
 
 const n = (value: number, digits = 1) => formatNumber(value, digits);
 
-/** What each part asks for, by the house's own cuts. */
+/**
+ * What each part asks for, by the house's own cuts.
+ * @example goalsOf({ goal: { heart: { strength: 70 }, foreshots: { volume: 30 } }, setup: { cuts: { heart: 62, feints: 1 } } }).reduce((sum, { of }) => sum + of, 0) // 100 (a hundred points in all)
+ */
 export const goalsOf = ({ goal, setup }: Rig): readonly Goal<Part>[] =>
   goalsFor(points, {
     strength: `${n(goal.heart.strength)} % vol; all within ${near.strength[0]}, none beyond ${near.strength[1]}.`,
@@ -60,7 +63,10 @@ export const goalsOf = ({ goal, setup }: Rig): readonly Goal<Part>[] =>
     readings: `${READINGS} hydrometer readings right to ${RIGHT} % vol, brought to 20 °C, five minutes apart.`,
   }); // prettier-ignore
 
-/** The points of a shift against what the house would make of the same charge. */
+/**
+ * The points of a shift against what the house would make of the same charge.
+ * @example scoreOf({ goal: { heart: { volume: 700, strength: 70, alcohol: 490 }, foreshots: { volume: 30, alcohol: 22 }, feints: { alcohol: 100 }, residue: { alcohol: 1 } }, setup: { cuts: { heart: 62, feints: 1 }, charge: { volume: 2500 } } }, beginShift({ charge: { ethanol: 1, water: 9 }, filled: 25 })).total // 0 (nothing was done)
+ */
 export function scoreOf(rig: Rig, state: ShiftState): Score<Part> {
   const made = madeOf(state, STEP);
   const { goal, setup } = rig;

@@ -57,7 +57,10 @@ export interface ShiftState extends Moment<Happening, Wrong> {
   readonly turns: readonly Turn[];
 }
 
-/** The charge is in; charging valve, air valve and manhole still stand open, steam and water are off, the spout is on the feints. */
+/**
+ * The charge is in; charging valve, air valve and manhole still stand open, steam and water are off, the spout is on the feints.
+ * @example beginShift({ charge: { ethanol: 1, water: 9 }, filled: 25 }) // { step: 0, pot: { ethanol: 1, water: 9 }, temperature: 25 } (the charge is in)
+ */
 export function beginShift({ charge, filled }: Rig): ShiftState {
   return {
     step: 0,

@@ -18,7 +18,10 @@ const COUNTS_AGAIN = 30 * MINUTE; // after which the same fault counts anew; no 
 const LINE_CLEARED = 10 * MINUTE; // with the steam off, until those whose work it is have cleared the line; no source
 const BARE = 0.2; // of the charge's moles: less than this no longer covers the coil; from memory
 
-/** Mole fraction of ethanol in the pot. */
+/**
+ * Mole fraction of ethanol in the pot.
+ * @example potFraction({ pot: { ethanol: 1, water: 9 } }) // 0.1 (one of ten)
+ */
 export const potFraction = ({ pot }: Pick<ShiftState, 'pot'>): number => pot.ethanol / (pot.ethanol + pot.water); // prettier-ignore
 
 /** Mole fraction of what comes over a pot; below what the curve follows it falls with the pot's. */
@@ -26,12 +29,15 @@ function vapourAt({ curve }: Rig, x: number): number {
   const weakest = POT_RANGE.weakest * 1.001;
   return x > weakest ? curve.over(x).vapour : (curve.over(weakest).vapour * Math.max(0, x)) / weakest;
 }
-/** Boiling point of what is in the pot, at the air's pressure, °C. */
+/**
+ * Boiling point of what is in the pot, at the air's pressure, °C.
+ * @example boilsAt({ curve: stillCurve({ reflux: share(0), pressure: kilopascals(101.325) }) }, 0) // 100.0 (water)
+ */
 export const boilsAt = ({ curve }: Rig, x: number): number =>
   curve.over(Math.max(x, POT_RANGE.weakest * 1.001)).temperature;
 
 /** All that has come over, in kilomoles, whichever receiver took it. */
-export const comeOver = ({ foreshots, heart, feints, lost }: ShiftState): Amounts => plus(plus(foreshots, heart), plus(feints, lost)); // prettier-ignore
+const comeOver = ({ foreshots, heart, feints, lost }: ShiftState): Amounts => plus(plus(foreshots, heart), plus(feints, lost)); // prettier-ignore
 
 /** Vapour, kmol, and what is left of it when `moles` leave a pot: the composition is that of the middle of the step. */
 function boiledOff(rig: Rig, pot: Amounts, moles: number): Amounts {
@@ -62,7 +68,10 @@ function warmed(rig: Rig, state: ShiftState, boils: number, latent: number) {
   };
 }
 
-/** Goes on by one step. A shift that is done stays as it is. */
+/**
+ * Goes on by one step. A shift that is done stays as it is.
+ * @example stepShift({}, { isDone: true, step: 7 }).step // 7 (a shift that is done stays)
+ */
 export function stepShift(rig: Rig, state: ShiftState): ShiftState {
   if (state.isDone) return state;
   const { events } = rig;
@@ -192,18 +201,30 @@ export function stepShift(rig: Rig, state: ShiftState): ShiftState {
   };
 }
 
-/** Litres that come over in an hour as it runs now, at 20 °C. */
+/**
+ * Litres that come over in an hour as it runs now, at 20 °C.
+ * @example flowOf({ flow: 1 / 3600, vapour: 0 }) // 18.05 (a kilomole of water in an hour)
+ */
 export function flowOf({ flow, vapour }: ShiftState): number {
   return portionOf({ ethanol: 3600 * flow * vapour, water: 3600 * flow * (1 - vapour) }).volume;
 }
 
-/** Litres come over so far, and their part of the house's own run. */
+/**
+ * Litres come over so far, and their part of the house's own run.
+ * @example litresOver({ foreshots: { ethanol: 0, water: 1 }, heart: { ethanol: 0, water: 0 }, feints: { ethanol: 0, water: 0 }, lost: { ethanol: 0, water: 0 } }) // 18.05 (18.015 kg of water)
+ */
 export const litresOver = (state: ShiftState): number => portionOf(comeOver(state)).volume;
 
-/** How strongly it boils, in usual boilings. */
+/**
+ * How strongly it boils, in usual boilings.
+ * @example boiling({ usualVapour: 2 }, { flow: 1 }) // 0.5 (half of the usual)
+ */
 export const boiling = ({ usualVapour }: Rig, { flow }: ShiftState): number => flow / usualVapour;
 
-/** Kilomoles that do not add up: the charge less all that became of it. */
+/**
+ * Kilomoles that do not add up: the charge less all that became of it.
+ * @example unaccounted({ charge: { ethanol: 1, water: 9 } }, { pot: { ethanol: 1, water: 9 }, lees: { ethanol: 0, water: 0 }, foreshots: { ethanol: 0, water: 0 }, heart: { ethanol: 0, water: 0 }, feints: { ethanol: 0, water: 0 }, lost: { ethanol: 0, water: 0 } }) // { ethanol: 0, water: 0 } (all is in the pot)
+ */
 export function unaccounted({ charge }: Rig, state: ShiftState): Amounts {
   return minus(charge, plus(plus(state.pot, state.lees), comeOver(state)));
 }

@@ -28,18 +28,27 @@ export type Action =
   | Note;
 type Acted = Any<TunState>;
 
-/** Whether the hot liquor can be set to a temperature. */
+/**
+ * Whether the hot liquor can be set to a temperature.
+ * @example [isLiquor(64.5), isLiquor(64.3)] // [true, false] (half degrees)
+ */
 export const isLiquor = (to: number): boolean =>
   Number.isInteger(to * 2) && to >= LIQUOR[0] && to <= LIQUOR[1];
 
-/** A pool as wort: its volume at 20 °C, L, and its gravity. */
+/**
+ * A pool as wort: its volume at 20 °C, L, and its gravity.
+ * @example wortOf({ water: 880, extract: 120 }) // { gravity: 1.0483, volume: 956 } (12 °P by Plato’s table, 1000 kg over 1.0464 kg/L)
+ */
 export function wortOf({ water, extract }: Pool): { readonly volume: number; readonly gravity: number } {
   if (water <= 0) return { volume: 0, gravity: 1 };
   const wort = asWort({ water: kilograms(water), extract: kilograms(extract) });
   return isRefusal(wort) ? { volume: 0, gravity: 1 } : wort;
 }
 
-/** A jar of what has been collected. Refuses while nothing has. */
+/**
+ * A jar of what has been collected. Refuses while nothing has.
+ * @example sampleOf({}, { wort: { water: 0, extract: 0 } }) // refuses: Nothing has been collected (the underback is empty)
+ */
 export function sampleOf(rig: Rig, { wort }: TunState): GravitySample | Refusal {
   if (wort.water <= 0) return refuse('Nothing has been collected yet, so there is nothing to read.');
   const { gravity } = wortOf(wort);
@@ -53,7 +62,10 @@ const put = (rig: Rig, state: TunState, water: number, at: number): TunState => 
   extra: state.extra + water,
 });
 
-/** Does an action. A shift that is done takes none but a note. */
+/**
+ * Does an action. A shift that is done takes none but a note.
+ * @example act({}, { isDone: true }, { do: 'valve', to: 5 }).says // 'The shift is done.' (it takes no more)
+ */
 export function act(rig: Rig, state: TunState, action: Action): Acted {
   if (action.do === 'note') return { state, says: '' };
   if (state.isDone) return { state, says: 'The shift is done.' };

@@ -58,7 +58,10 @@ export interface Rig {
   readonly usual: number;
 }
 
-/** Makes a tun ready. Refuses a house whose waters make no such wort. */
+/**
+ * Makes a tun ready. Refuses a house whose waters make no such wort.
+ * @example rigFor({ bed: { moisture: percent(4) }, ratio: litresPerKilogram(4), mash: celsius(20), weak: {} }, { grist: 20 }) // refuses: colder than 50 (a mash at 20 °C is none)
+ */
 export function rigFor(setup: TunSetup, events: TunEvents): Rig | Refusal {
   const { bed, ratio, weak } = setup;
   const mashIn: MashIn = { ratio, gristTemperature: celsius(events.grist), maltMoisture: bed.moisture };
@@ -107,6 +110,9 @@ export function rigFor(setup: TunSetup, events: TunEvents): Rig | Refusal {
   };
 }
 
-/** Temperature of the mash when the first water is at `strike`, °C. */
+/**
+ * Temperature of the mash when the first water is at `strike`, °C.
+ * @example mashedAt({ mashIn: { ratio: litresPerKilogram(2.68), gristTemperature: celsius(27), maltMoisture: percent(2) } }, 69) // 65.96 (the pocket table’s own formula by hand)
+ */
 export const mashedAt = ({ mashIn }: Rig, strike: number): number => mashTemperature(celsius(strike), mashIn);
 export const NO_LIQUID: Liquid = { water: kilograms(0), extract: kilograms(0) };

@@ -43,7 +43,10 @@ export const whys = {
 type Part = keyof typeof points;
 const n = (value: number, digits = 1) => formatNumber(value, digits);
 
-/** What each part asks for, by what the house would collect from the same grist and waters. */
+/**
+ * What each part asks for, by what the house would collect from the same grist and waters.
+ * @example goalsOf({ goal: { gravity: 1.055, volume: 9000, wort: { extract: 1200 } }, setup: { mash: 64, second: 75, last: 85 } }).reduce((sum, { of }) => sum + of, 0) // 100 (a hundred points in all)
+ */
 export const goalsOf = ({ goal, setup }: Rig): readonly Goal<Part>[] =>
   goalsFor(points, {
     mash: `${n(setup.mash)} °C; all within ${near.mash[0]} K, none beyond ${near.mash[1]}.`,
@@ -56,7 +59,10 @@ export const goalsOf = ({ goal, setup }: Rig): readonly Goal<Part>[] =>
     readings: `${READINGS} hydrometer readings right to 0.001, brought to 20 °C, ten minutes apart.`,
   }); // prettier-ignore
 
-/** The points of a shift against what the house would collect from the same grist and waters. */
+/**
+ * The points of a shift against what the house would collect from the same grist and waters.
+ * @example scoreOf({ goal: { gravity: 1.055, volume: 9000, wort: { extract: 1200 } }, setup: { mash: 64, second: 75, last: 85 } }, { step: 0, stood: 0, temperatures: [], wort: { water: 0, extract: 0 }, weak: { water: 0, extract: 0 }, happened: [], wrong: [], readings: [] }).total // 0 (nothing was done)
+ */
 export function scoreOf(rig: Rig, state: TunState): Score<Part> {
   const { goal, setup } = rig;
   const made = wortOf(state.wort);

@@ -52,7 +52,10 @@ export interface TunState extends Moment<Happening, Wrong> {
 
 const EMPTY: Pool = { water: 0, extract: 0 };
 
-/** The tun is clean and empty, its plates covered with hot water that is not counted; the liquor stands at 60 °C. */
+/**
+ * The tun is clean and empty, its plates covered with hot water that is not counted; the liquor stands at 60 °C.
+ * @example begin({}) // { step: 0, liquor: 60, waters: 0 } (the tun is empty)
+ */
 export const begin = (_: Rig): TunState => ({
   step: 0,
   isDone: false,

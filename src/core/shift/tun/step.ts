@@ -26,18 +26,27 @@ const part = ({ water, extract }: Pool, by: number): Pool => ({ water: water * b
 const minus = (a: Pool, b: Pool): Pool => plus(a, part(b, -1));
 
 /** Minutes of the run. */
-export const minuteOf = ({ step }: { readonly step: number }): number => step * STEP;
-/** Water that can drain: what is more than the grains keep, kg. */
+const minuteOf = ({ step }: { readonly step: number }): number => step * STEP;
+/**
+ * Water that can drain: what is more than the grains keep, kg.
+ * @example drainable({ held: 900 }, { mobile: { water: 800 }, kept: { water: 300 } }) // 200 (1100 less 900)
+ */
 export const drainable = (rig: Rig, { mobile, kept }: TunState): number => Math.max(0, mobile.water + kept.water - rig.held); // prettier-ignore
 
-/** The mash warmed or cooled by water, kg at °C: a balance of heat, the malt at its part of water's. */
+/**
+ * The mash warmed or cooled by water, kg at °C: a balance of heat, the malt at its part of water's.
+ * @example mixed({ setup: { bed: { malt: 0, moisture: 4 } } }, { mobile: { water: 500 }, kept: { water: 500 }, temperature: 60 }, 1000, 80) // 70 (half and half)
+ */
 export function mixed(rig: Rig, state: TunState, water: number, at: number): number {
   const { malt, moisture } = rig.setup.bed;
   const asWater = state.mobile.water + state.kept.water + slaking(moisture).heat * malt;
   return (asWater * state.temperature + water * at) / (asWater + water);
 }
 
-/** A later water begins: it mixes with a part of what the grains hold, and the rest stays as it is. */
+/**
+ * A later water begins: it mixes with a part of what the grains hold, and the rest stays as it is.
+ * @example openToWater({ held: 100, setup: { bed: { washing: 0 } } }, { mobile: { water: 100, extract: 10 }, kept: { water: 0, extract: 0 } }).kept // { water: 100, extract: 10 } (a bed that is not washed keeps all)
+ */
 export function openToWater(rig: Rig, state: TunState): TunState {
   const free = drainable(rig, state);
   const { mobile, kept } = state;
@@ -48,7 +57,10 @@ export function openToWater(rig: Rig, state: TunState): TunState {
   return { ...state, mobile: plus(above, washed), kept: minus(held, washed) };
 }
 
-/** Goes on by one step. A shift that is done stays as it is. */
+/**
+ * Goes on by one step. A shift that is done stays as it is.
+ * @example step({}, { isDone: true, step: 7 }).step // 7 (a shift that is done stays)
+ */
 export function step(rig: Rig, state: TunState): TunState {
   if (state.isDone) return state;
   const { events, setup } = rig;
@@ -156,7 +168,10 @@ export function step(rig: Rig, state: TunState): TunState {
   };
 }
 
-/** kg of extract and of water that do not add up: all that was put in less all that became of it. */
+/**
+ * kg of extract and of water that do not add up: all that was put in less all that became of it.
+ * @example unaccounted({ waters: [1000, 500, 500], setup: { bed: { malt: 1000, moisture: 4 }, weak: { extract: 0 } }, extract: 760 }, { waters: 0, comes: 0, extra: 0, converted: 0, mobile: { water: 0, extract: 0 }, kept: { water: 0, extract: 0 }, wort: { water: 0, extract: 0 }, weak: { water: 0, extract: 0 } }) // { water: 0, extract: 0 } (nothing went in)
+ */
 export function unaccounted(rig: Rig, state: TunState): Pool {
   const { malt, moisture } = rig.setup.bed;
   const given = rig.waters.slice(0, state.waters).reduce((sum, each) => sum + each, 0) - state.comes;

@@ -22,7 +22,10 @@ export type Action =
   | Note;
 type Acted = Any<WashbackState>;
 
-/** Whether the wort cooler can be set to a temperature. */
+/**
+ * Whether the wort cooler can be set to a temperature.
+ * @example [isCooler(19.5), isCooler(19.3)] // [true, false] (half degrees)
+ */
 export const isCooler = (to: number): boolean =>
   Number.isInteger(to * 2) && to >= COOLER[0] && to <= COOLER[1];
 
@@ -62,7 +65,10 @@ function pitch(rig: Rig, state: WashbackState): Acted {
   return { state: pitched, says };
 }
 
-/** A jar of the wash. Refuses while there is too little of it, and a sample that is too warm. */
+/**
+ * A jar of the wash. Refuses while there is too little of it, and a sample that is too warm.
+ * @example sampleOf({ mass: 9000 }, { filled: 1000 }) // refuses: too little wort (less than a third)
+ */
 export function sampleOf(rig: Rig, state: WashbackState): GravitySample | Refusal {
   if (state.filled < rig.mass / 3)
     return refuse('There is too little wort in the washback yet to draw a sample.');
@@ -83,7 +89,10 @@ function handOver(rig: Rig, state: WashbackState): Acted {
   return works ? goneWrong(done, 'early', says) : { state: done, says };
 }
 
-/** Does an action. A shift that is done takes none but a note. */
+/**
+ * Does an action. A shift that is done takes none but a note.
+ * @example act({}, { isDone: true }, { do: 'set', to: 20 }).says // 'The shift is done.' (it takes no more)
+ */
 export function act(rig: Rig, state: WashbackState, action: Action): Acted {
   if (action.do === 'note') return { state, says: '' };
   if (state.isDone) return { state, says: 'The shift is done.' };

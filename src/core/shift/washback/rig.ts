@@ -74,7 +74,10 @@ export interface Rig {
   readonly perMark: number;
 }
 
-/** Makes a washback ready. Refuses a fermentation of fewer than 24 or more than 150 hours, and wort that does not fall. */
+/**
+ * Makes a washback ready. Refuses a fermentation of fewer than 24 or more than 150 hours, and wort that does not fall.
+ * @example rigFor({ hours: 20 }, {}) // refuses: 24 to 150 h (twenty hours are too few)
+ */
 export function rigFor(setup: WashbackSetup, events: WashbackEvents): Rig | Refusal {
   if (!(setup.hours >= 24 && setup.hours <= 150))
     return refuse(`A washback of ${setup.hours} h is none that a shift can be run with: 24 to 150 h are.`);
@@ -125,7 +128,10 @@ export function rigFor(setup: WashbackSetup, events: WashbackEvents): Rig | Refu
   };
 }
 
-/** Temperature of the house's own washback when so much of the fall is done. */
+/**
+ * Temperature of the house's own washback when so much of the fall is done.
+ * @example houseAt({ path: [[0, 20], [1, 32]] }, 0.5) // 26 (half way)
+ */
 export function houseAt({ path }: Rig, part: number): number {
   let [low, high] = [0, path.length - 1];
   if (part >= path[high]![0]) return path[high]![1];
@@ -138,6 +144,10 @@ export function houseAt({ path }: Rig, part: number): number {
   return t0 + ((part - p0) / (p1 - p0)) * (t1 - t0);
 }
 
-/** The hour, from the first wort, at which the house hands the wash over, and the first at which the charger takes it. */
+/**
+ * The hour, from the first wort, at which the house hands the wash over, and the first at which the charger takes it.
+ * @example houseEnds({ setup: { hours: 60 } }) // 60 (as the house has it)
+ */
 export const houseEnds = ({ setup }: Rig): number => setup.hours;
+/** @example chargerFree({ setup: { hours: 60 }, events: { charger: 2 } }) // 62 (two hours later) */
 export const chargerFree = ({ setup, events }: Rig): number => setup.hours + events.charger;

@@ -57,7 +57,10 @@ function isSeenToStand({ readings, handedAt }: WashbackState): boolean {
   );
 }
 
-/** What each part asks for, by what the house makes of the same wort. */
+/**
+ * What each part asks for, by what the house makes of the same wort.
+ * @example goalsOf({ setup: { set: 20, yeast: 50, final: 0.998, hours: 60 }, peak: 30, goal: { alcohol: 700 }, events: { charger: 0 } }).reduce((sum, { of }) => sum + of, 0) // 100 (a hundred points in all)
+ */
 export const goalsOf = (rig: Rig): readonly Goal<Part>[] =>
   goalsFor(points, {
     pitch: `Wort at ${n(rig.setup.set)} °C; all within ${near.pitch[0]} K, none beyond ${near.pitch[1]}. Pitch between a third of the wort and five hours.`,
@@ -69,7 +72,10 @@ export const goalsOf = (rig: Rig): readonly Goal<Part>[] =>
     readings: `${READINGS} readings right to 0.001, brought to 20 °C, an hour apart. Gas at the door first: over ${n(LIMIT, 0)} ppm nobody goes in.`,
   }); // prettier-ignore
 
-/** The points of a shift against what the house makes of the same wort. */
+/**
+ * The points of a shift against what the house makes of the same wort.
+ * @example scoreOf({ setup: { set: 20, yeast: 50, final: gravity(1), hours: 60, wort: { volume: 9000, gravity: gravity(1.05) } }, peak: 30, mass: 9400, goal: { alcohol: 700, attenuation: { ethanol: 0.05 } }, events: { charger: 0 } }, { step: 0, part: 0, kept: 0, handedAt: -1, pitched: -1, readings: [], wrong: [], happened: [], meteredAt: -1, warmest: 20 }).total // 0 (nothing was done)
+ */
 export function scoreOf(rig: Rig, state: WashbackState): Score<Part> {
   const wash = washOf(rig, state);
   const isHanded = state.handedAt >= 0;

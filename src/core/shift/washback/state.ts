@@ -53,7 +53,10 @@ export interface WashbackState extends Moment<Happening, Wrong> {
   readonly handedAt: number;
 }
 
-/** The washback is clean and empty, the cooler is set to the house's temperature; nothing has run in. */
+/**
+ * The washback is clean and empty, the cooler is set to the house's temperature; nothing has run in.
+ * @example begin({ setup: { set: 19.2 } }) // { step: 0, set: 19, temperature: 19.2, filled: 0 } (to the half degree)
+ */
 export function begin({ setup }: Rig): WashbackState {
   return {
     step: 0,

@@ -20,19 +20,28 @@ const HOT = 34; // °C, as high as a peak should come; common practice
 const COUNTS_AGAIN = 6 / STEP; // steps after which the same fault counts anew; no source
 const UNPITCHED = 5; // h that wort may stand without yeast; no source
 
-/** Hours since the first wort. */
+/**
+ * Hours since the first wort.
+ * @example hourOf({ step: 0 }) // 0 (the first wort)
+ */
 export const hourOf = ({ step }: { readonly step: number }): number => step * STEP;
 
-/** The gravity of the wash at 20 °C when so much of the fall is done. */
+/**
+ * The gravity of the wash at 20 °C when so much of the fall is done.
+ * @example gravityAt({ setup: { wort: { gravity: gravity(1.05) }, final: gravity(1) } }, 1) // 1.0000 (all of the fall)
+ */
 export function gravityAt({ setup }: Rig, part: number) {
   const [first, last] = [platoFromGravity(setup.wort.gravity), platoFromGravity(setup.final)];
   return part <= 0 ? setup.wort.gravity : gravity(gravityFromPlato(plato(first + (last - first) * part)));
 }
 /** What a kilogram of wort has become by then. */
-export const becomeAt = (rig: Rig, part: number): Attenuation =>
+const becomeAt = (rig: Rig, part: number): Attenuation =>
   attenuate({ original: rig.setup.wort.gravity, final: gravityAt(rig, part) });
 
-/** Goes on by one step. A shift that is done stays as it is. */
+/**
+ * Goes on by one step. A shift that is done stays as it is.
+ * @example step({}, { isDone: true, step: 7 }).step // 7 (a shift that is done stays)
+ */
 export function step(rig: Rig, state: WashbackState): WashbackState {
   if (state.isDone) return state;
   const { events, mass, capacity } = rig;
@@ -148,7 +157,10 @@ export function step(rig: Rig, state: WashbackState): WashbackState {
   };
 }
 
-/** Wash in the washback, kg, and the alcohol in it, L, with its strength and gravity. */
+/**
+ * Wash in the washback, kg, and the alcohol in it, L, with its strength and gravity.
+ * @example washOf({ setup: { wort: { gravity: gravity(1.05) }, final: gravity(1) }, mass: 1000, goal: { alcohol: 60, attenuation: { ethanol: 0.05 } } }, { part: 0, kept: 1 }) // { mass: 1000, alcohol: 0, strength: 0 } (nothing fell)
+ */
 export function washOf(rig: Rig, { part, kept }: WashbackState) {
   const become = becomeAt(rig, part);
   const of = rig.mass * kept;

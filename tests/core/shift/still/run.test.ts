@@ -9,9 +9,9 @@ import { has, lastOf } from '../../../../src/core/shift/course.ts';
 import { beginShift, type ShiftState } from '../../../../src/core/shift/still/state.ts';
 import { litresOver, stepShift, unaccounted } from '../../../../src/core/shift/still/step.ts';
 import { portionOf } from '../../../../src/core/spirit/amounts.ts';
-import densities from '../../../reference/density-published.json' with { type: 'json' };
-import measured from '../../../reference/vle-ethanol-water-101325.json' with { type: 'json' };
-import thermal from '../../../reference/thermal.json' with { type: 'json' };
+import densities from '../../../../src/published/reference/density-published.json' with { type: 'json' };
+import measured from '../../../../src/published/reference/vle-ethanol-water-101325.json' with { type: 'json' };
+import thermal from '../../../../src/published/reference/thermal.json' with { type: 'json' };
 import { apart } from '../../draw.ts';
 import { calm, play, rigged, setup } from './stillman.ts';
 

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { celsius, strength } from '../../../../src/core/quantity.ts';
 import { corrected, standsAt } from '../../../../src/core/shift/still/samples.ts';
-import densities from '../../../reference/density-published.json' with { type: 'json' };
+import densities from '../../../../src/published/reference/density-published.json' with { type: 'json' };
 import { always, between } from '../../draw.ts';
 import fc from 'fast-check';
 

@@ -68,7 +68,10 @@ function rounding(
   return `They agree only if ${[others.toReversed().join(', '), last].filter((part) => part !== '').join(' and ')}.`;
 } // prettier-ignore
 
-/** The two sides, reckoned from quoted figures alone, that lie furthest apart for what is known of them; nothing when none does. */
+/**
+ * The two sides, reckoned from quoted figures alone, that lie furthest apart for what is known of them; nothing when none does.
+ * @example decides([]) // undefined (nothing was quoted)
+ */
 export function decides(measured: readonly Measured[]): Decides | undefined {
   const quoted = new Map(measured.map((each) => [each.figure, each]));
   const found = falls.flatMap((fall) => judge(fall, quoted) ?? []);

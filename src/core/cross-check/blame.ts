@@ -29,6 +29,7 @@ const heaviest = (figures: readonly QuotableName[], weight: (figure: QuotableNam
 /**
  * The fewest figures that lie in every broken bound. `suspicion` is how much of chi-square each would take away, and
  * clears those that lie more than `band` below the heaviest. Those that nothing tells apart are named together.
+ * @example blame([], () => 0, 1) // [] (no bound is broken)
  */
 export function blame(
   bounds: readonly BrokenBound[],

@@ -1,15 +1,15 @@
 // Proof, gauging and reduction against printed tables and statutes.
-import { bracketedRoot } from '../../src/core/numerics/root.ts';
-import { celsius, litres20, massPercent, strength } from '../../src/core/quantity.ts';
-import { amountsOf, portionOf } from '../../src/core/spirit/amounts.ts';
-import { densityOfSpirit } from '../../src/core/spirit/density.ts';
-import { reduce } from '../../src/core/spirit/mixing.ts';
-import { alcoholFromUsProofGallons, sikesProof, usProof } from '../../src/core/spirit/proof.ts';
-import { massPercentFromStrength } from '../../src/core/spirit/strength.ts';
-import dilution from '../reference/dilution-table.json' with { type: 'json' };
-import proof60 from '../reference/us-proof-60F-computed.json' with { type: 'json' };
-import uk from '../reference/uk-eu.json' with { type: 'json' };
-import us from '../reference/us-gauging.json' with { type: 'json' };
+import { bracketedRoot } from '../core/numerics/root.ts';
+import { celsius, litres20, massPercent, strength } from '../core/quantity.ts';
+import { amountsOf, portionOf } from '../core/spirit/amounts.ts';
+import { densityOfSpirit } from '../core/spirit/density.ts';
+import { reduce } from '../core/spirit/mixing.ts';
+import { alcoholFromUsProofGallons, sikesProof, usProof } from '../core/spirit/proof.ts';
+import { massPercentFromStrength } from '../core/spirit/strength.ts';
+import dilution from './reference/dilution-table.json' with { type: 'json' };
+import proof60 from './reference/us-proof-60F-computed.json' with { type: 'json' };
+import uk from './reference/uk-eu.json' with { type: 'json' };
+import us from './reference/us-gauging.json' with { type: 'json' };
 import { entry, row, standingOf, type Group, type Row } from './row.ts';
 
 const F60 = celsius(15.5556);

@@ -1,10 +1,10 @@
 // Density of spirit and of water against printed tables.
-import { celsius, massPercent, strength } from '../../src/core/quantity.ts';
-import { densityOfSpirit } from '../../src/core/spirit/density.ts';
-import { densityFromStrength } from '../../src/core/spirit/strength.ts';
-import densities from '../reference/density-published.json' with { type: 'json' };
-import r22 from '../reference/oiml-r22-coefficients.json' with { type: 'json' };
-import water from '../reference/water-density.json' with { type: 'json' };
+import { celsius, massPercent, strength } from '../core/quantity.ts';
+import { densityOfSpirit } from '../core/spirit/density.ts';
+import { densityFromStrength } from '../core/spirit/strength.ts';
+import densities from './reference/density-published.json' with { type: 'json' };
+import r22 from './reference/oiml-r22-coefficients.json' with { type: 'json' };
+import water from './reference/water-density.json' with { type: 'json' };
 import { row, standingOf, type Group, type Row } from './row.ts';
 
 const at = (mass: number, t: number) => densityOfSpirit(massPercent(mass), celsius(t));

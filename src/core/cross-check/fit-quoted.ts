@@ -157,7 +157,10 @@ const MOST_DAMPING = 1e6; // a search held back so hard has lost its way
 const STILL = 1e-6; // a fall of the sum of squares that counts as none: it moves no figure by a hundredth of its uncertainty
 const NEARLY_STILL = 1e-3; // and one that no finding turns on
 
-/** Where the search begins: figures as quoted, all others typical. */
+/**
+ * Where the search begins: figures as quoted, all others typical.
+ * @example startOf([], TWICE).length === quotableNames.length // true (a start for each figure)
+ */
 export function startOf(measured: readonly Measured[], { typical }: Rules): readonly number[] {
   const quoted = new Map(measured.map(({ figure, value }) => [figure, value]));
   return quotableNames.map((name, i) =>
@@ -165,7 +168,10 @@ export function startOf(measured: readonly Measured[], { typical }: Rules): read
   );
 }
 
-/** Figures not quoted of which it is known what they usually are. */
+/**
+ * Figures not quoted of which it is known what they usually are.
+ * @example usualFor(new Set(quotableNames), TWICE) // [] (all are quoted)
+ */
 export function usualFor(quoted: ReadonlySet<QuotableName>, { usual }: Rules): readonly Measured[] {
   return quotableNames.flatMap((figure) => {
     const known = usual[figure];
@@ -207,7 +213,10 @@ function describe(
   };
 }
 
-/** How well figures would be known at a place with only these rows: nothing is searched. */
+/**
+ * How well figures would be known at a place with only these rows: nothing is searched.
+ * @example knownAt(usualFor(new Set(), TWICE), fitQuoted(usualFor(new Set(), TWICE), TWICE)).heartStrength.own > 0 // true (no figure is known without doubt)
+ */
 export function knownAt(rows: readonly Measured[], { rules, at }: Fit): Fit['sure'] {
   return describe(rows, rules, at, 0, true).sure;
 }
@@ -225,6 +234,7 @@ function promised({ slopes, misses }: Rows, off: readonly number[], move: readon
  * Gauss’s and Newton’s steps from `start`, held back harder where one would raise the sum of squares. What nothing
  * fixes stays near `centre`: the figures as quoted, and typical ones.
  * Source: Marquardt, Journal of the Society for Industrial and Applied Mathematics 11, 431–441 (1963), from memory.
+ * @example fitQuoted(usualFor(new Set(), TWICE), TWICE).values.heartStrength > 0 // true (a spirit has a strength)
  */
 export function fitQuoted(
   rows: readonly Measured[],

@@ -42,6 +42,7 @@ function shrinking(fit: Fit) {
 /**
  * The one or two unquoted figures that would turn most quoted figures from not checkable into checkable; where that is
  * none, the one that would tell a quoted figure most more closely. Nothing where neither is worth the asking.
+ * @example ((fit) => ask([], [], fit, fit.sure))(fitQuoted(usualFor(new Set(), TWICE), TWICE)) // undefined (no figure is left to ask for)
  */
 export function ask(
   measured: readonly Measured[],

@@ -168,7 +168,10 @@ function fill(fit: Fit, quoted: ReadonlySet<QuotableName>, known: readonly Measu
   });
 }
 
-/** Every figure that is named, the first to look at first. */
+/**
+ * Every figure that is named, the first to look at first.
+ * @example accused({ impossible: [{ figures: ['heartVolume'] }], suspects: [] }) // ['heartVolume'] (it cannot be)
+ */
 export function accused({ impossible, suspects }: Reconciliation): readonly QuotableName[] {
   return [
     ...new Set([...impossible.flatMap(({ figures }) => figures), ...suspects.map(({ figure }) => figure)]),
@@ -183,6 +186,7 @@ export function accused({ impossible, suspects }: Reconciliation): readonly Quot
  * no value, by name.
  * Source: adjustment of measurements by least squares with the tests of Almásy and Sztanó (1975) and of Mah and
  * Tamhane, AIChE Journal 28, 828–830 (1982), from memory; leaving out one figure after another, as is common practice.
+ * @example reconcile({ nonsense: { as: 'exact', value: 1 } }) // refuses: No figure that can be quoted (there is none of that name)
  */
 export function reconcile(
   quoted: Quoted,

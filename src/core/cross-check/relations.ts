@@ -32,7 +32,10 @@ export interface Relation {
 const EXACT = 1e-4; // spread of an identity, a part: far below every other
 const STILL = { reflux: share(0.1), pressure: kilopascals(STANDARD_ATMOSPHERE) }; // a mean strength moves by 0.3 % vol at most between reflux 0 and 0.6
 
-/** A number kept between two ends, so that a search may stray without harm. */
+/**
+ * A number kept between two ends, so that a search may stray without harm.
+ * @example keep(0, 5, 3) // 3 (no more than the upper end)
+ */
 export const keep = (low: number, value: number, high: number) => Math.min(high, Math.max(low, value));
 
 /** Strength of wash and litres of wash to a litre of wort, by Balling. */
@@ -53,7 +56,10 @@ const lowWinesOver = remember((wash: number) => {
   return run.distillate.strength as number;
 }, 64);
 
-/** Strength, as a whole, of a heart that begins at one strength and ends at another. */
+/**
+ * Strength, as a whole, of a heart that begins at one strength and ends at another.
+ * @example meanHeart([70, 70]) // 70 (it begins and ends there)
+ */
 export const meanHeart = remember(([begins, ends]: readonly [number, number]) => {
   const [high, low] = [Math.max(begins, ends), Math.min(begins, ends)].map((s) => keep(5, s, 90));
   if (high! - low! < 0.01) return (high! + low!) / 2;
@@ -65,6 +71,7 @@ export const meanHeart = remember(([begins, ends]: readonly [number, number]) =>
   return portionOf(minus(before, { ethanol: rest * to, water: rest * (1 - to) })).strength as number;
 }, 64, ([a, b], [c, d]) => a === c && b === d); // prettier-ignore
 
+/** @example extractInWort({ wortVolume: 1000, originalGravity: 1.04831 }) // 125.6 (12 % of 1046.4 kg) */
 export const extractInWort = (v: Values) =>
   wortExtract({
     volume: litres20(keep(0, v.wortVolume, 1e12)),
@@ -72,10 +79,13 @@ export const extractInWort = (v: Values) =>
   });
 const alcoholInWash = (v: Values) => (v.washVolume * v.washStrength) / 100;
 const alcoholInLowWines = (v: Values) => (v.lowWinesVolume * v.lowWinesStrength) / 100;
+/** @example alcoholInCharge({ chargeVolume: 4000, chargeStrength: 23 }) // 920 (4000 × 0.23) */
 export const alcoholInCharge = (v: Values) => (v.chargeVolume * v.chargeStrength) / 100;
 const extractInMalt = (v: Values) => (v.maltPerMash * v.solubleExtract) / 100;
+/** @example maltCouldGive({ maltPerMash: 1000, solubleExtract: 77.5, fermentability: 87 }) // 408.595 (6.06 × 77.5 × 0.87) */
 export const maltCouldGive = (v: Values) =>
   (SPIRIT_YIELD_FACTOR * v.maltPerMash * v.solubleExtract * v.fermentability) / 1e5; // L a tonne, from kg and two percentages
+/** @example alcoholLeft({ alcoholLoss: 10, yearsInWood: 2 }) // 0.81 (0.9 × 0.9) */
 export const alcoholLeft = (v: Values) =>
   keep(1e-9, (1 - keep(0, v.alcoholLoss, 90) / 100) ** v.yearsInWood, 1); // a search that strays to hundreds of years must still find a number
 
@@ -303,7 +313,10 @@ export const AT_CEILING = BEND * Math.LN2;
 /** A gap so small that a ceiling bears on nothing. */
 export const FAR_BELOW = 1e-6;
 
-/** How far a relation is from holding, in its spread: near 0 when it holds, and for a ceiling that is kept. */
+/**
+ * How far a relation is from holding, in its spread: near 0 when it holds, and for a ceiling that is kept.
+ * @example gapOf({ sides: () => [72, 70], spread: 2, as: 'own' }, {}) // 1 (two apart, with a spread of two)
+ */
 export function gapOf({ sides, times = 1, spread, as, only }: Relation, values: Values): number {
   const [left, right] = sides(values);
   const gap = (as === 'own' ? left - times * right : Math.log(left / (times * right))) / spread;

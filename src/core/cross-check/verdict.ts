@@ -16,7 +16,10 @@ function round(value: number): string {
   return formatNumber(value, value % 1 === 0 || value >= 100 ? 0 : value >= 10 ? 1 : 2);
 }
 
-/** Both ends of a range, rounded inwards by no more than a fifth of its width, with the unit. */
+/**
+ * Both ends of a range, rounded inwards by no more than a fifth of its width, with the unit.
+ * @example rangeInWords('heartStrength', 68, 72) // '68.0 to 72.0 % vol' (both ends and the unit)
+ */
 export function rangeInWords(figure: QuotableName, low: number, high: number): string {
   const { kind } = quotableFigures[figure];
   const [bottom, top] = limits(figure, low, high);
@@ -112,7 +115,10 @@ function sumsOf({ relation, from, reckoned, left, right }: Broken): string {
   return all === '' ? '' : ` (${all})`;
 }
 
-/** The sentence on one broken relation: what was said, what follows by which sum, what would fit. */
+/**
+ * The sentence on one broken relation: what was said, what follows by which sum, what would fit.
+ * @example sentenceOf(reconcile({ heartVolume: { as: 'exact', value: 1000 }, heartStrength: { as: 'exact', value: 70 }, heartAlcohol: { as: 'exact', value: 900 } }).broken[0]).includes('700') // true (1000 × 0.7 is not 900)
+ */
 export function sentenceOf(broken: Broken): string {
   const { figure, quoted, end } = broken;
   const head = `${quotableFigures[figure].label}: ${end === 'low' ? 'at the low end, ' : end === 'high' ? 'at the high end, ' : 'at '}${plain(figure, quoted)}`;
@@ -226,6 +232,7 @@ function unchecked(figures: readonly JudgedFigure[]): string[] {
 /**
  * The findings in plain sentences: what cannot be, the whole, each suspect, the balance that decides, what could not be
  * checked, and what to say besides.
+ * @example sentences(reconcile({ heartStrength: { as: 'exact', value: 70 } })).length > 0 // true (it says at least that nothing could be checked)
  */
 export function sentences(result: Reconciliation): readonly string[] {
   const apart = new Set(result.impossible.flatMap(({ figures }) => figures));

@@ -150,7 +150,10 @@ function judge({ less, more, slack, asQuoted }: Bound, quoted: ReadonlyMap<Quota
   return { figures: heard.filter((figure) => Math.abs(slope(figure)) > NO_BEARING), less: least, more: most, limits, assumed: assumed.size, says: `${first[0]!.toUpperCase()}${first.slice(1)}, but ${second}.` };
 } // prettier-ignore
 
-/** Every bound that the figures break, as they were said; with as few as one figure. */
+/**
+ * Every bound that the figures break, as they were said; with as few as one figure.
+ * @example brokenBounds([], TWICE) // [] (nothing was quoted)
+ */
 export function brokenBounds(measured: readonly Measured[], { scheme }: Rules): readonly BrokenBound[] {
   const quoted = new Map(measured.map((each) => [each.figure, each]));
   const holding = bounds.filter(({ ofTwo }) => ofTwo === undefined || scheme === 'twice');

@@ -18,24 +18,32 @@ const FARTHEST = 20; // of a logarithm: as far as a straight line is followed to
 const partly = (figure: QuotableName) => quotableFigures[figure].spread.as === 'part';
 
 /** Ends of a figure that is positive and has a spread in parts are in proportion; of others, as far either way. */
-export function estimateOf(figure: QuotableName, value: number, standard: number): Estimate {
+function estimateOf(figure: QuotableName, value: number, standard: number): Estimate {
   if (!partly(figure)) return { value, standard, low: value - NINETY_FIVE * standard, high: value + NINETY_FIVE * standard };
   const times = Math.exp((NINETY_FIVE * standard) / value);
   return { value, standard, low: value / times, high: value * times };
 } // prettier-ignore
 
+/** @example estimateIn({ values: { heartStrength: 70 }, sure: { heartStrength: { own: 1 } } }, 'heartStrength') // { value: 70, low: 68.04, high: 71.96 } (70 ± 1.96) */
 export const estimateIn = ({ values, sure }: Fit, figure: QuotableName): Estimate =>
   estimateOf(figure, values[figure], sure[figure].own);
 
-/** The spread of a quoted figure, as a part of it or in its own unit. */
+/**
+ * The spread of a quoted figure, as a part of it or in its own unit.
+ * @example unitOf({ figure: 'heartStrength', value: 70, spread: 0.5 }) // 0.5 (a strength is sure to so much of its own unit)
+ */
 export const unitOf = ({ figure, value, spread }: Measured) => (partly(figure) ? spread / value : spread);
-/** A standard uncertainty in a figure's own unit, as `unitOf` has it. */
+/**
+ * A standard uncertainty in a figure's own unit, as `unitOf` has it.
+ * @example inUnit('heartStrength', 0.5, { values: {} }) // 0.5 (a strength is sure to so much of its own unit)
+ */
 export const inUnit = (figure: QuotableName, own: number, { values }: Fit) =>
   partly(figure) ? own / values[figure] : own;
 
 /**
  * Standard uncertainty, as `unitOf`, of what the others say of a figure, when all together know it to `sure`; nothing
  * when they say too little, or no more than `bare`, what is known of any house.
+ * @example saidByOthers({ figure: 'heartStrength', value: 70, spread: 0.5 }, 0.5, 9) // undefined (all together know no more than it says itself)
  */
 export function saidByOthers(measured: Measured, sure: number, bare: number): number | undefined {
   const unit = unitOf(measured);
@@ -45,7 +53,10 @@ export function saidByOthers(measured: Measured, sure: number, bare: number): nu
   return standard < NOTHING_NEW * bare ? standard : undefined;
 }
 
-/** True of an uncertainty, in a figure's own unit, that checks nothing. */
+/**
+ * True of an uncertainty, in a figure's own unit, that checks nothing.
+ * @example isVague('heartStrength', 70, 100) // true (it may be anything)
+ */
 export const isVague = (figure: QuotableName, value: number, standard: number) =>
   standard > (vagueOwn[figure] ?? VAGUE * Math.abs(value));
 
@@ -57,7 +68,10 @@ export interface Checked {
   readonly mendable: boolean;
 }
 
-/** The measurement test of one figure, and what the others say it is; nothing when they say too little. */
+/**
+ * The measurement test of one figure, and what the others say it is; nothing when they say too little.
+ * @example check({ figure: 'heartStrength', value: 70, spread: 0.5 }, { values: { heartStrength: 70 }, sure: { heartStrength: { own: 0.5 } } }, [], { heartStrength: { own: 9 } }) // undefined (nothing else bears on it)
+ */
 export function check(
   measured: Measured,
   fit: Fit,

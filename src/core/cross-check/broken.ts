@@ -116,7 +116,10 @@ function asTold(
   return Math.abs(off) > TELLING * spread && off * judged > 0 ? quotedAt : judgedAt;
 }
 
-/** For each suspect, and each end of a range that does not fit, the relation that it breaks. */
+/**
+ * For each suspect, and each end of a range that does not fit, the relation that it breaks.
+ * @example brokenBy([], new Map(), {}) // [] (nothing was quoted)
+ */
 export function brokenBy(
   figures: readonly JudgedFigure[],
   without: ReadonlyMap<QuotableName, Fit>,

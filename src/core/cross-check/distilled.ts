@@ -22,7 +22,10 @@ export type Distilled =
   | ({ readonly scheme: 'thrice' } & Pick<Plant, 'strongFeintsEnd'>)
   | ({ readonly scheme: 'part-thrice' } & Pick<Plant, 'runAgain'>);
 
-/** How a plant distils, as far as quoted figures hang on it. */
+/**
+ * How a plant distils, as far as quoted figures hang on it.
+ * @example distilledIn({ scheme: 'part-thrice', runAgain: 40, strongFeintsEnd: 20 }) // { scheme: 'part-thrice', runAgain: 40 } (what such a house is judged by)
+ */
 export function distilledIn({ scheme, strongFeintsEnd, runAgain }: Plant): Distilled {
   if (scheme === 'thrice') return { scheme, strongFeintsEnd };
   return scheme === 'part-thrice' ? { scheme, runAgain } : { scheme };
@@ -100,7 +103,10 @@ const partly = { heartStrength: { value: 73.5, spread: 3, why: 'between what two
 /** The rules of a house of two distillations. */
 export const TWICE: Rules = { scheme: 'twice', relations, usual, typical: {} };
 
-/** The rules of a house by the way it distils. */
+/**
+ * The rules of a house by the way it distils.
+ * @example rulesOf({ scheme: 'twice' }).scheme // 'twice' (as it distils)
+ */
 export function rulesOf(distilled: Distilled): Rules {
   const { scheme } = distilled;
   if (scheme === 'twice') return TWICE;

@@ -1,10 +1,10 @@
 // Vapour over boiling ethanol–water against a printed set of measurements.
-import { bracketedRoot } from '../../src/core/numerics/root.ts';
-import { moleFraction } from '../../src/core/quantity.ts';
-import { massPercentFromMoleFraction } from '../../src/core/spirit/amounts.ts';
-import { vapourOver } from '../../src/core/vapour/equilibrium.ts';
-import azeotropes from '../reference/azeotrope.json' with { type: 'json' };
-import measured from '../reference/vle-ethanol-water-101325.json' with { type: 'json' };
+import { bracketedRoot } from '../core/numerics/root.ts';
+import { moleFraction } from '../core/quantity.ts';
+import { massPercentFromMoleFraction } from '../core/spirit/amounts.ts';
+import { vapourOver } from '../core/vapour/equilibrium.ts';
+import azeotropes from './reference/azeotrope.json' with { type: 'json' };
+import measured from './reference/vle-ethanol-water-101325.json' with { type: 'json' };
 import { row, standingOf, type Group, type Row } from './row.ts';
 
 const known = { source: measured.source, standing: standingOf(measured.provenance) };

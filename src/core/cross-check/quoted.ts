@@ -45,14 +45,20 @@ export interface Measured {
 /** Standard deviations from the middle to either end of an interval that holds 95 in a hundred. */
 export const NINETY_FIVE = 1.96; // normal law
 
-/** A figure with its unit, with as many decimals as it needs. */
+/**
+ * A figure with its unit, with as many decimals as it needs.
+ * @example plain('heartStrength', 70) // '70 % vol' (no more digits than it has)
+ */
 export function plain(figure: QuotableName, value: number): string {
   const { kind } = quotableFigures[figure];
   const digits = kind === 'gravity' ? 3 : value % 1 === 0 || Math.abs(value) >= 1000 ? 0 : 1;
   return `${formatNumber(value, digits)} ${kinds[kind].unit}`.trim();
 }
 
-/** A figure as `plain` prints it, so that a sum of printed figures comes out as printed; one that would be printed as nothing stays. */
+/**
+ * A figure as `plain` prints it, so that a sum of printed figures comes out as printed; one that would be printed as nothing stays.
+ * @example asPlain('heartStrength', 70.04) // 70 (to the tenth that is printed)
+ */
 export function asPlain(figure: QuotableName, value: number): number {
   const digits = quotableFigures[figure].kind === 'gravity' ? 3 : Math.abs(value) >= 1000 ? 0 : 1;
   return Number(value.toFixed(digits)) || value;
@@ -123,7 +129,10 @@ export const vagueOwn: Partial<Readonly<Record<QuotableName, number>>> = {
   alcoholLoss: 1,
 };
 
-/** True when a figure could lie between two ends, beside the others as quoted: within what it can be, and in order. */
+/**
+ * True when a figure could lie between two ends, beside the others as quoted: within what it can be, and in order.
+ * @example canBe('heartStrength', [200, 300], []) // false (beyond 100 % vol)
+ */
 export function canBe(
   figure: QuotableName,
   [low, high]: readonly [number, number],
@@ -156,6 +165,7 @@ export interface Heard {
 /**
  * The quoted figures as measurements. A figure beyond its limits, or a pair the wrong way round, is set apart with its
  * reason, so that the rest can be judged. Refuses only what has no value at all, by name.
+ * @example measure({ nonsense: { as: 'exact', value: 1 } }) // refuses: No figure that can be quoted (there is none of that name)
  */
 export function measure(quoted: Quoted): Heard | Refusal {
   const unknown = Object.keys(quoted).find((name) => !Object.hasOwn(quotableFigures, name));

@@ -1,5 +1,5 @@
 // One printed figure beside the computed one.
-import type { Standing } from '../../src/core/sources.ts';
+import type { Standing } from '../core/sources.ts';
 
 export interface Row {
   readonly id: string;

@@ -42,7 +42,10 @@ function strangeness({ scheme, usual }: Rules, figure: QuotableName, value: numb
   return known ? Math.min(MOST, Math.abs(value - known.value) / known.spread) ** 2 : 0;
 }
 
-/** How much nearer to custom a figure would be at another value: above 0 when the change would bring it nearer. */
+/**
+ * How much nearer to custom a figure would be at another value: above 0 when the change would bring it nearer.
+ * @example nearerCustom(TWICE, 'heartStrength', 70, 70) // 0 (it did not move)
+ */
 export function nearerCustom(rules: Rules, figure: QuotableName, from: number, to: number): number {
   return strangeness(rules, figure, from) - strangeness(rules, figure, to);
 }

@@ -1,16 +1,16 @@
 // Worked sums and cask sizes.
-import { ETHANOL_MOLAR_MASS, STANDARD_ATMOSPHERE, WATER_MOLAR_MASS } from '../../src/core/constants.ts';
-import { maltFromBarley } from '../../src/core/malting/malt-balance.ts';
-import { predictedSpiritYield } from '../../src/core/malting/spirit-yield.ts';
-import { draffMass } from '../../src/core/mashing/wort.ts';
-import { bottlesFrom, CASK_SIZES } from '../../src/core/maturing/filling.ts';
-import { millingTime } from '../../src/core/milling/grist.ts';
-import { kilograms, litres20, percent, quantity, strength } from '../../src/core/quantity.ts';
-import { amountsOf, portionOf } from '../../src/core/spirit/amounts.ts';
-import { reduce } from '../../src/core/spirit/mixing.ts';
-import atoms from '../reference/atomic-weights.json' with { type: 'json' };
-import casks from '../reference/casks.json' with { type: 'json' };
-import sums from '../reference/exercises.json' with { type: 'json' };
+import { ETHANOL_MOLAR_MASS, STANDARD_ATMOSPHERE, WATER_MOLAR_MASS } from '../core/constants.ts';
+import { maltFromBarley } from '../core/malting/malt-balance.ts';
+import { predictedSpiritYield } from '../core/malting/spirit-yield.ts';
+import { draffMass } from '../core/mashing/wort.ts';
+import { bottlesFrom, CASK_SIZES } from '../core/maturing/filling.ts';
+import { millingTime } from '../core/milling/grist.ts';
+import { kilograms, litres20, percent, quantity, strength } from '../core/quantity.ts';
+import { amountsOf, portionOf } from '../core/spirit/amounts.ts';
+import { reduce } from '../core/spirit/mixing.ts';
+import atoms from './reference/atomic-weights.json' with { type: 'json' };
+import casks from './reference/casks.json' with { type: 'json' };
+import sums from './reference/exercises.json' with { type: 'json' };
 import { entry, row, standingOf, type Group } from './row.ts';
 
 const barley = { barleyMoisture: percent(12), maltMoisture: percent(5), dryLoss: percent(10.4) };

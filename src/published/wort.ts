@@ -1,12 +1,12 @@
 // Extract, attenuation, slaking and small sums against printed rows.
-import { mashTemperature, slaking } from '../../src/core/mashing/strike.ts';
-import { celsius, gravity, litresPerKilogram, percent, plato } from '../../src/core/quantity.ts';
-import { attenuate, exciseFactor, strengthByExciseFactor } from '../../src/core/wort/attenuation.ts';
-import { gravityFromPlato, platoFromGravity } from '../../src/core/wort/extract.ts';
-import balling from '../reference/balling-stoichiometry.json' with { type: 'json' };
-import excise from '../reference/hmrc-og-pg-factor.json' with { type: 'json' };
-import heat from '../reference/slaking-heat.json' with { type: 'json' };
-import sugar from '../reference/sucrose.json' with { type: 'json' };
+import { mashTemperature, slaking } from '../core/mashing/strike.ts';
+import { celsius, gravity, litresPerKilogram, percent, plato } from '../core/quantity.ts';
+import { attenuate, exciseFactor, strengthByExciseFactor } from '../core/wort/attenuation.ts';
+import { gravityFromPlato, platoFromGravity } from '../core/wort/extract.ts';
+import balling from './reference/balling-stoichiometry.json' with { type: 'json' };
+import excise from './reference/hmrc-og-pg-factor.json' with { type: 'json' };
+import heat from './reference/slaking-heat.json' with { type: 'json' };
+import sugar from './reference/sucrose.json' with { type: 'json' };
 import { entry, row, standingOf, type Group } from './row.ts';
 
 const extracts = sugar.rows.map(({ P, SG2020_vac }) =>
