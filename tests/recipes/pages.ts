@@ -111,5 +111,5 @@ export const caution: Recipe = {
     },
   ],
   without: {},
-  tests: ['tests/exercises/observed.test.ts', 'tests/content/lessons.test.ts'],
+  tests: ['tests/exercises/observed.test.ts'],
 }; // prettier-ignore

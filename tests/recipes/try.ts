@@ -105,9 +105,9 @@ for (const recipe of chosen) {
     const changed = follow(recipe, left);
     changed.forEach((file) => vitest.invalidateFile(join(copy, file)));
     const files = left ? [left.test] : [...new Set([...lefts.map(({ test }) => test), ...recipe.tests])];
-    const t0=performance.now();const result = await run(vitest, files, recipe.only);
+    const result = await run(vitest, files, recipe.only);
     tried.push({ adds: recipe.adds, ...(left && { forgets: left.forgets }), ...result });
-    console.error(recipe.adds, left?.forgets, Math.round(performance.now()-t0), files.join());changed.forEach(putBack);
+    changed.forEach(putBack);
     changed.forEach((file) => vitest.invalidateFile(join(copy, file)));
   }
 }
