@@ -18,7 +18,7 @@ export const givenFigure: Recipe = {
     {
       item: 1,
       edits: [entry(" instead: 'it moves the last heat of the bed',")],
-      leftOut: [{ forgets: 'its entry', test: table, says: /thirdWater.*src\/core\/figures/s }],
+      leftOut: [{ forgets: 'its entry', test: table, says: /src\/core\/figures.*thirdWater/s }],
     },
     {
       item: 2,

@@ -94,7 +94,7 @@ export const kind: Recipe = {
           forgets: 'since when it is drawn',
           by: [{ file: pallet, find: since, put: 'export default kind;' }],
           test: 'tests/exercises/promised.test.ts',
-          says: /a-pallet-of-sacks.*since: GENERATOR \+ 1/s,
+          says: /since: GENERATOR \+ 1.*a-pallet-of-sacks/s,
         },
       ],
     },
