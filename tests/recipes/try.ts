@@ -27,6 +27,7 @@ export interface Tried {
 
 const root = join(import.meta.dirname, '..', '..');
 const copy = mkdtempSync(join(tmpdir(), 'recipes-'));
+process.on('exit', () => rmSync(copy, { recursive: true, force: true }));
 for (const part of ['src', 'content', 'tests', 'package.json', 'tsconfig.json', 'README.md', 'DEVELOPERS.md'])
   cpSync(join(root, part), join(copy, part), { recursive: true });
 symlinkSync(join(root, 'node_modules'), join(copy, 'node_modules'));
@@ -112,6 +113,5 @@ for (const recipe of chosen) {
   }
 }
 await vitest.close();
-rmSync(copy, { recursive: true });
 process.exitCode = 0; // that tests failed here is what is looked for
 console.log(JSON.stringify(tried));
