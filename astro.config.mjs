@@ -3,6 +3,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { finish } from './src/build/finish.ts';
+import { gathering } from './src/build/gather.ts';
 import { formulas } from './src/build/katex.ts';
 import { islands } from './src/build/solid.ts';
 import { scripts } from './src/build/scripts.ts';
@@ -35,7 +36,7 @@ export default defineConfig({
       hastPlugins: [tables],
     }),
   },
-  integrations: [islands(), mdx(), finish()],
+  integrations: [gathering(), islands(), mdx(), finish()],
   vite: {
     define: { __BOOK__: JSON.stringify(stampOf()) },
     plugins: [scripts()],

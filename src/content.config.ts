@@ -111,6 +111,27 @@ const wordsAbroad = defineCollection({
   schema: z.object({ place: z.number(), word: z.record(z.string(), z.unknown()) }),
 });
 
+const changesFor = z.array(z.string().endsWith('.'));
+/** What each version of the book brought, the newest first. */
+const changes = defineCollection({
+  loader: file('./content/changes.yaml', {
+    parser: (text) =>
+      (parseYaml(text) as { version: string }[]).map(({ version, ...rest }, place) => ({
+        id: version,
+        place,
+        ...rest,
+      })),
+  }),
+  schema: z.object({
+    place: z.number(),
+    date: z.string().regex(/^\d{4}-\d\d-\d\d$/),
+    guide: changesFor,
+    starter: changesFor,
+    trainer: changesFor,
+    kept: changesFor,
+  }),
+});
+
 /** Practical tasks and oral questions, a file a stage. */
 const tasks = defineCollection({
   loader: glob({ pattern: '*.yaml', base: './content/tasks' }),
@@ -184,4 +205,5 @@ export const collections = {
   asked,
   askedWords,
   askedForeign,
+  changes,
 };

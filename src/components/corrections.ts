@@ -52,7 +52,9 @@ function say(news: readonly Corrected[]): void {
   const cards = element('p', 'Cards that were printed before carry the old figures: ');
   cards.append(
     element('a', 'print new ones', { href: new URL('../cards/', import.meta.url).href }),
-    '. A sheet says by itself which of its answers moved.',
+    '. A sheet says by itself which of its answers moved. ',
+    element('a', 'All changes to the book', { href: new URL('../changes/', import.meta.url).href }),
+    '.',
   );
   const box = element('div', '', { className: 'visit corrected' });
   box.setAttribute('role', 'region');

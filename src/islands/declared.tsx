@@ -2,8 +2,8 @@
 import type { AnyCalculator } from '../calculators/define.ts';
 import { Calculator } from './Calculator.tsx';
 
-/** Ways to the declarations of a stage, by file. */
-type Ways = Readonly<Record<string, () => Promise<unknown>>>;
+/** Ways to the declarations of a stage, by their ids. */
+type Ways = Readonly<Record<string, () => Promise<{ readonly default: AnyCalculator }>>>;
 interface Props {
   readonly of: string;
   readonly alone: boolean;
@@ -15,9 +15,8 @@ interface Props {
 export function declared(ways: Ways) {
   const here = new Map<string, AnyCalculator>();
   const fetched = async ({ of }: Pick<Props, 'of'>) => {
-    const way = Object.entries(ways).find(([file]) => file.endsWith(`/${of}.ts`))?.[1];
-    if (!way) throw new RangeError(`No calculator of this stage is called "${of}".`);
-    here.set(of, (await way()) as AnyCalculator);
+    if (!Object.hasOwn(ways, of)) throw new RangeError(`No calculator of this stage is called "${of}".`);
+    here.set(of, (await ways[of]!()).default);
   };
   const Island = (props: Props) => (
     <Calculator of={here.get(props.of)!} alone={props.alone} sources={props.sources} />

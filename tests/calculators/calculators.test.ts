@@ -33,6 +33,10 @@ describe.each(calculators.map((calculator) => [calculator.id, calculator] as con
       }
     }
 
+    test('has an example from outside', () => {
+      expect(calculator.examples.length, `${calculator.id} has no example`).toBeGreaterThan(0);
+    });
+
     test.each(
       calculator.examples.map(
         (example) => [`${sources[example.source].short}: ${example.note}`, example] as const,

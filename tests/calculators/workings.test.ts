@@ -65,7 +65,10 @@ function wrongSums(calculator: AnyCalculator, given: AnyGiven): readonly string[
     .steps(given, result)
     .flatMap(printedSums)
     .filter(({ makes, printed, half }) => Math.abs(makes - printed) > half * 1.0001 + 1e-9)
-    .map(({ text, makes }) => `${text}, and makes ${makes}`);
+    .map(
+      ({ text, makes }) =>
+        `${text}, and makes ${makes}: what is reckoned on with is printed by formatWorking`,
+    );
 }
 
 describe('the reader of printed sums', () => {

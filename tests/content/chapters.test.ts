@@ -1,4 +1,6 @@
 // What every chapter must have, and must not have: sections, length, terms, sources, live figures, short sentences.
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { quotable, figureText } from '../../src/house/prose.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
@@ -34,9 +36,18 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
       expect(front['stage']).toBe(isStage ? id : undefined);
     });
 
+    test.runIf(!isStage)('each page behind its first has a name for its tab, and a place', () => {
+      for (const { part, front } of pages.filter(({ part }) => part !== 'index')) {
+        expect(front['name'], `${id}/${part} has no name for its tab`).toEqual(expect.any(String));
+        expect(front['place'], `${id}/${part} has no place`).toEqual(expect.any(Number));
+      }
+    });
+
     test('every bold word is in the glossary, or leads in a sentence', () => {
-      const bold = chapterText(body).bold;
-      expect(bold.filter((text) => !text.endsWith('.') && !forms.has(text.toLowerCase()))).toEqual([]);
+      const unknown = chapterText(body).bold.filter(
+        (text) => !text.endsWith('.') && !forms.has(text.toLowerCase()),
+      );
+      expect(unknown, 'content/glossary.yaml explains every bold word').toEqual([]);
     });
 
     test('every source and figure it names exists', () => {
@@ -48,22 +59,7 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
     test('links lead to pages of the book', () => {
       const pages = [
         ...chapters.map((chapter) => chapter.id),
-        'house',
-        'class',
-        'faults',
-        'shift',
-        'tasks',
-        'glossary',
-        'sources',
-        'accuracy',
-        'cross-check',
-        'cards',
-        'script',
-        'practice',
-        'first-weeks',
-        'sheets',
-        'search',
-        'sums',
+        ...readdirSync(join(import.meta.dirname, '../../src/pages')).map((file) => file.replace(/\..*$/, '')),
       ];
       for (const address of chapterText(body).links.filter((each) => each.startsWith('/')))
         expect(pages).toContain(address.split('/')[1]);
@@ -91,7 +87,8 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
           !/^[.,]?\d/.test(sentence.slice(at + text.length))
         );
       };
-      expect([...live].filter((text) => told.some((sentence) => holds(sentence, text)))).toEqual([]);
+      const typed = [...live].filter((text) => told.some((sentence) => holds(sentence, text)));
+      expect(typed, 'a figure of the house is a <Figure>').toEqual([]);
     });
 
     test('is written in short sentences', () => {

@@ -22,6 +22,8 @@ const sheets = pages.filter(({ body }) => body.includes('class="hang"'));
 
 test('every caution stands whole on a sheet that is hung up, and on no other page of safety', () => {
   const hung = sheets.flatMap(({ body }) => cautionsIn(body, 'whole'));
+  const missing = Object.keys(cautions).filter((id) => !hung.includes(id));
+  expect(missing.map((id) => `${id} stands whole on no sheet of content/chapters/safety`)).toEqual([]);
   expect(new Set(hung)).toEqual(new Set(Object.keys(cautions)));
   for (const { body } of pages.filter((page) => !sheets.includes(page)))
     expect(namedIn(body, 'Caution')).toEqual([]);
@@ -29,8 +31,10 @@ test('every caution stands whole on a sheet that is hung up, and on no other pag
 
 test.each(Object.entries(cautions))(
   '%s defers to the local code or law and the site, and names what it rests on',
-  (_, caution) => {
-    expect(caution.defers).toMatch(/your local (fire )?code|local law|law of your own country/);
+  (id, caution) => {
+    expect(caution.defers, `${id} must defer to the local code or law`).toMatch(
+      /your local (fire )?code|local law|law of your own country/,
+    );
     expect(caution.defers).toMatch(/your site’s/);
     expect(caution.source.every((id) => Object.hasOwn(sources, id))).toBe(true);
     expect(caution.does.length).toBeGreaterThanOrEqual(2);
@@ -76,7 +80,18 @@ const hazards: readonly (readonly [hazard: string, caution: string, words: reado
   ['visitors', 'visitors', [/behind the rail/]],
   ['children', 'visitors', [/Hold children/]],
   ['allergens', 'visitors', [/gluten/, /Ask about asthma, allergy/]],
-];
+  ['gas of fermentation', 'carbon-dioxide', [/cannot be seen/, /Never lean into/, /oxygen alarm can stay silent/]],
+  ['machines that start by themselves', 'machinery', [/without warning/, /lock off before you reach in/]],
+  ['a tank entered', 'confined-space', [/permit to work/, /never follow a person in/]],
+  ['a cask that rolls', 'lifting', [/does not stop for a hand/, /never stand below a cask/]],
+  ['broken glass', 'glass-and-samples', [/Stop the line/, /never bare hands/]],
+  ['a driver who tastes', 'drink', [/drivers theirs to take home/, /nobody under age/]],
+  ['a still without a licence', 'licence', [/against the law/, /Do not try at home/]],
+]; // prettier-ignore
+test('every caution has a line there', () => {
+  const without = Object.keys(cautions).filter((id) => !hazards.some(([, of]) => of === id));
+  expect(without.map((id) => `${id} has no line in \`hazards\``)).toEqual([]);
+});
 test.each(hazards)('%s has a caution that says what and what to do', (_, id, words) => {
   const { title, hazard, does } = cautions[id]!;
   for (const word of words) expect([title, hazard, ...does].join(' ')).toMatch(word);
@@ -94,7 +109,7 @@ const ofStage: Readonly<Record<string, readonly string[]>> = {
 test.each(Object.entries(ofStage))('%s has its cautions, each whole once at most, on the safe page', (stage, ids) => {
   const own = chapters.find(({ id }) => id === stage)!.pages;
   const safe = own.find(({ part }) => part === 'safe')!.body;
-  expect([...namedIn(safe, 'Caution')].sort()).toEqual([...ids].sort());
+  expect([...namedIn(safe, 'Caution')].sort(), `the cautions of ${stage}/safe.mdx are those in \`ofStage\``).toEqual([...ids].sort());
   for (const { part, body } of own) if (part !== 'safe') expect(cautionsIn(body, 'whole'), part).toEqual([]);
 }); // prettier-ignore
 

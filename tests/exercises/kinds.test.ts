@@ -22,8 +22,10 @@ import { randomHouse } from '../../src/exercises/random-house.ts';
 import { numbersIn } from '../../src/exercises/sound.ts';
 import { forms, levels, topics } from '../../src/exercises/topics.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
+import { newDraws, withNewDraws } from '../new-draws.ts';
 
 const SEEDS = Number(process.env['SEEDS'] ?? 60); // npm run seeds draws 10,000 of each kind
+const NEW = 6;
 
 /** A number as people write it; the digits are enough to tell it from its neighbours. */
 function* written(value: number, unit: string): Generator<string> {
@@ -103,44 +105,58 @@ test('every calculator has a kind of question that works by its declaration, or 
   const without = calculators.filter(
     ({ id }) => !known.has(id) && !kinds.some((kind) => kind.id === byHand[id]),
   );
-  expect(without.map(({ id }) => id)).toEqual([]);
+  expect(without.map(({ id }) => `${id} has no kind of question`)).toEqual([]);
 });
 
+/** Holds one question of a kind to be sound, and gives what a reader sees of it. */
+function checkOne(kind: QuestionKind, question: Question): string {
+  const { prompt, working, sources } = question;
+  expect([question.kind, question.topic, question.form, question.level]).toEqual([
+    kind.id,
+    kind.topic,
+    kind.form,
+    kind.level,
+  ]);
+  const said = [
+    prompt,
+    ...working,
+    ...(isNumberQuestion(question) ? question.slips.map(({ say }) => say) : []),
+  ].join(' ');
+  expect(said).not.toMatch(/NaN|undefined|Infinity|\[object|−0(?![.\d])/);
+  expect(prompt).toMatch(/[.?]$/);
+  expect(working.length).toBeGreaterThan(0);
+  expect(sources.length).toBeGreaterThan(0);
+  if (isNumberQuestion(question)) checkNumber(question);
+  else checkLetters(question);
+  const { items = '', options = '' } = question as { items?: unknown; options?: unknown };
+  return JSON.stringify([prompt, items, options]);
+}
+
 describe.each(kinds.map((kind) => [kind.id, kind] as const))('%s', (_, kind) => {
+  const nothing = (seed: string) =>
+    new Error(`${kind.id}, seed ${seed}, draws nothing that is sound (src/exercises/sound.ts)`);
   test(`is sound over ${SEEDS} seeds`, { timeout: 0 }, () => {
     const faces = new Set<string>();
     for (let seed = 0; seed < SEEDS; seed++) {
       const house = seed % 4 === 3 ? randomHouse(String(seed % 40), GENERATOR) : builtInHouse;
       const question = drawQuestion(kind, String(seed), house);
-      if (!question) throw new Error(`seed ${seed} draws nothing`);
-      expect([question.kind, question.topic, question.form, question.level]).toEqual([
-        kind.id,
-        kind.topic,
-        kind.form,
-        kind.level,
-      ]);
-      const { prompt, working, sources } = question;
-      if (faces.size < 30)
-        faces.add(
-          JSON.stringify([
-            prompt,
-            'items' in question ? question.items : '',
-            'options' in question ? question.options : '',
-          ]),
-        );
-      const said = [
-        prompt,
-        ...working,
-        ...(isNumberQuestion(question) ? question.slips.map(({ say }) => say) : []),
-      ].join(' ');
-      expect(said).not.toMatch(/NaN|undefined|Infinity|\[object|−0(?![.\d])/);
-      expect(prompt).toMatch(/[.?]$/);
-      expect(working.length).toBeGreaterThan(0);
-      expect(sources.length).toBeGreaterThan(0);
-      if (isNumberQuestion(question)) checkNumber(question);
-      else checkLetters(question);
+      if (!question) throw nothing(String(seed));
+      const face = checkOne(kind, question);
+      if (faces.size < 30) faces.add(face);
     }
     expect(faces.size, 'different questions').toBeGreaterThanOrEqual(Math.min(10, SEEDS / 4));
+  });
+
+  test(`is sound over ${NEW} seeds that are new today, some in a house that is`, { timeout: 0 }, () => {
+    withNewDraws(() => {
+      for (let i = 0; i < NEW; i++) {
+        const seed = `${newDraws}/${i}`;
+        const house = i % 2 === 1 ? randomHouse(seed, GENERATOR) : undefined;
+        const question = drawQuestion(kind, seed, house ?? builtInHouse);
+        if (question) checkOne(kind, question);
+        else if (!house) throw nothing(seed); // a house drawn by chance may not allow a kind
+      }
+    });
   });
 });
 

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { GENERATOR } from '../../src/exercises/draw.ts';
 import { kinds } from '../../src/exercises/kinds/index.ts';
 import { readSheetLink } from '../../src/exercises/sheet-link.ts';
 import { fingerprint, questionsOf } from '../../src/exercises/worksheet.ts';
@@ -18,6 +19,22 @@ test.each(promised)('$link, version $version, draws what it always drew', ({ lin
     fingerprint(JSON.stringify(facesOf(questionsOf(reading.sheet, version, kinds)))),
     'keep the drawing, or raise GENERATOR and keep the old one beside it',
   ).toBe(drawn);
+});
+
+/** The kinds that each released generator draws for the first time. */
+const released = JSON.parse(
+  readFileSync(join(import.meta.dirname, 'promised-kinds.json'), 'utf8'),
+) as Readonly<Record<string, readonly string[]>>;
+
+test('a kind is drawn since the generator that first drew it, and a new one since one that is not released', () => {
+  for (const [since, ids] of Object.entries(released))
+    for (const id of ids) expect(kinds.find((kind) => kind.id === id)?.since, id).toBe(Number(since));
+  const old = new Set(Object.values(released).flat());
+  const early = kinds.filter(({ id, since }) => since <= GENERATOR && !old.has(id));
+  expect(
+    early.map(({ id }) => id),
+    'sheets that were handed out would draw these: export them as { ...kind, since: GENERATOR + 1 }, the number written out, or add them to promised-kinds.json with the release',
+  ).toEqual([]);
 });
 
 test('there are promises to keep, of either generator', () => {

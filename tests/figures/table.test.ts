@@ -11,7 +11,7 @@ import {
   pathsOf,
 } from '../../src/core/figures/index.ts';
 import { numberAt } from '../../src/core/line/beside.ts';
-import { builtInHouse, choiceFigures, numberFigures, stages } from '../../src/house/figures.ts';
+import { builtInHouse, choiceFigures, figureNames, isChoiceName, isNumberName, numberFigures, stages } from '../../src/house/figures.ts'; // prettier-ignore
 import { builtInLine } from '../../src/house/line-of.ts';
 
 const src = join(import.meta.dirname, '..', '..', 'src');
@@ -86,7 +86,7 @@ test.each(figureIds)('%s stands in the line, within its limits, and where it is 
   const places = [...pathsOf(id), ...(isGiven(figureTable[id]) ? [`house.${id}`] : [])];
   for (const path of places) {
     const value = numberAt(builtInLine(), path);
-    if (value === undefined) expect(path, 'only a size of cask may be missing').toMatch(/^beside\.(barrel|hogshead|butt)$/);
+    if (value === undefined) expect(path, `the line has no number at ${path}: src/core/line/line.ts, or src/core/line/beside.ts (only a size of cask may be missing)`).toMatch(/^beside\.(barrel|hogshead|butt)$/);
     else expect(value >= limits[0] && value <= limits[1], `${path} is ${value}`).toBe(true);
   }
   const first = numberAt(builtInLine(), pathsOf(id)[0]!)!;
@@ -95,7 +95,10 @@ test.each(figureIds)('%s stands in the line, within its limits, and where it is 
 
 test('a figure given is one that the built-in house has, and typical values and clean ones can be', () => {
   const given = figureIds.filter((id) => isGiven(figureTable[id]));
-  expect(given.filter((id) => !(id in builtInHouse))).toEqual([]);
+  const missing = given.filter((id) => !(id in builtInHouse));
+  expect(missing, 'content/houses/harrowmere.json has no value of these').toEqual([]);
+  const unknown = figureNames.filter((name) => !isNumberName(name) && !isChoiceName(name));
+  expect(unknown, 'no file of src/core/figures says what these are').toEqual([]);
   for (const id of figureIds) {
     const { limits, quoted, ...figure } = figureTable[id];
     const clean = 'clean' in figure ? (figure.clean ?? []) : [];

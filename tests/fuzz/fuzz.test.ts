@@ -16,6 +16,7 @@ import { builtInHouse } from '../../src/house/figures.ts';
 import { textOfLink } from '../../src/house/link.ts';
 import { readScript } from '../../src/talk/script.ts';
 import { anyGiven } from '../calculators/any-given.ts';
+import { newSeed, withNewDraws } from '../new-draws.ts';
 
 const RUNS = Number(process.env['FUZZ'] ?? 200);
 const isLong = process.env['FUZZ'] !== undefined;
@@ -36,8 +37,12 @@ function prompt<T>(what: () => T): T {
   return result;
 }
 const sound = /NaN|Infinity|undefined|\[object/;
-const throwAt = <T>(input: fc.Arbitrary<T>, check: (given: T) => void) =>
-  fc.assert(fc.property(input, check), { numRuns: RUNS, endOnFailure: true });
+const NEW = 40; // inputs of each sort that are new every day
+function throwAt<T>(input: fc.Arbitrary<T>, check: (given: T) => void): void {
+  const property = fc.property(input, check);
+  fc.assert(property, { numRuns: RUNS, endOnFailure: true });
+  if (!isLong) withNewDraws(() => fc.assert(property, { numRuns: NEW, endOnFailure: true, seed: newSeed }));
+}
 
 describe('calculators', () => {
   test.each(calculators.map((calculator) => [calculator.id, calculator] as const))(

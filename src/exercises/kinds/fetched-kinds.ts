@@ -3,15 +3,10 @@ import type { QuestionKind } from '../question.ts';
 import { turn } from '../../house/turn.ts';
 import type { InSteps } from '../in-steps.ts';
 import { readList } from './list.ts';
+import { ways } from './ways.ts';
 
 const TASK = 8; // ms of work after which others have their turn
 
-/** Ways to the kinds, by file. */
-const ways = import.meta.glob<QuestionKind>(
-  ['./*/*.ts', '!**/{index,result-of,spirit-run,fall,readings,claims,impossible,quoted,tabled}.ts'],
-  { import: 'default' },
-);
-const wayTo = new Map(Object.entries(ways).map(([file, way]) => [/([^/]+)\.ts$/.exec(file)![1]!, way]));
 const here = new Map<string, QuestionKind>();
 
 /** Thrown by a kind that is drawn before it has been fetched. */
@@ -40,9 +35,8 @@ export async function fetchKinds(ids: readonly string[]): Promise<void> {
     ids
       .filter((id) => !here.has(id))
       .map(async (id) => {
-        const way = wayTo.get(id);
-        if (!way) throw new RangeError(`There is no kind of question called ${id}.`);
-        here.set(id, await way());
+        if (!Object.hasOwn(ways, id)) throw new RangeError(`There is no kind of question called ${id}.`);
+        here.set(id, (await ways[id]!()).default);
       }),
   );
 }
