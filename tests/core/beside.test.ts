@@ -1,9 +1,9 @@
 // Figures beside the line, by hand, and what cannot be however few figures are quoted.
 import { expect, test } from 'vitest';
 import { numberAt } from '../../src/core/line/beside.ts';
-import { brokenBounds } from '../../src/core/line/bounds.ts';
+import { brokenBounds } from '../../src/core/cross-check/bounds.ts';
 import type { Line } from '../../src/core/line/line.ts';
-import type { Measured, QuotableName } from '../../src/core/line/quoted.ts';
+import type { Measured, QuotableName } from '../../src/core/cross-check/quoted.ts';
 
 const line = (barrels: number, hogsheads: number) =>
   ({

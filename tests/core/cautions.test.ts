@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { cautions } from '../../src/core/line/cautions.ts';
 import type { Line } from '../../src/core/line/line.ts';
-import { asPlain, plain } from '../../src/core/line/quoted.ts';
+import { asPlain, plain } from '../../src/core/cross-check/quoted.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 
 const built = builtInLine();

@@ -1,9 +1,9 @@
 // How a figure is said, and the sum that a sentence of the cross-check gives, by hand.
 import { expect, test } from 'vitest';
-import type { Quoted } from '../../src/core/line/quoted.ts';
-import { reconcile } from '../../src/core/line/reconcile.ts';
+import type { Quoted } from '../../src/core/cross-check/quoted.ts';
+import { reconcile } from '../../src/core/cross-check/reconcile.ts';
 import { spoken } from '../../src/core/line/spoken.ts';
-import { sentences } from '../../src/core/line/verdict.ts';
+import { sentences } from '../../src/core/cross-check/verdict.ts';
 import { answer } from './draw.ts';
 
 test('malt is said in kilos below a tonne, and in halves from one tonne to twelve and a half', () => {
