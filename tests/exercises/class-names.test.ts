@@ -179,7 +179,7 @@ describe('records of observed tasks', () => {
     expect(allOf(book, 'seen')).toHaveLength(3);
     expect(seenOf(book)[0]!.counts).toEqual({ alone: 2, prompted: 0, 'not yet': 0 });
     // Of two on one day the one that was entered later counts, however they lie in the book.
-    const once = (outcome: 'alone' | 'not yet') => ({ is: 'seen', person: 'p-1', stage: 'distilling', task: 'haze-cut', outcome, day: '2026-06-01', note: '', assessor: '' }) as const; // prettier-ignore
+    const once = (outcome: 'alone' | 'not yet') => ({ is: 'seen', person: 'p-1', stage: 'distilling', task: 'haze-cut', outcome, day: '2026-06-01', note: '', assessor: '', until: '' }) as const; // prettier-ignore
     const day = withThings(withThings(start, { 'o-9': once('not yet') }), { 'o-1': once('alone') });
     const turned = { ...day, entries: Object.fromEntries(Object.entries(day.entries).toReversed()) };
     for (const each of [day, turned]) expect(seenOf(each)[0]!.counts.alone).toBe(1);
