@@ -4,7 +4,6 @@ import { describe, expect, test } from 'vitest';
 import { extractAt, hourOf, partFallen, type Fall } from '../../src/core/fermenting/fall.ts';
 import { fitFall, type Reading } from '../../src/core/fermenting/fit-fall.ts';
 import { levenbergMarquardt, type Curve } from '../../src/core/numerics/levenberg-marquardt.ts';
-import { solveLinear } from '../../src/core/numerics/linear-system.ts';
 import { gravity, hours, plato, quantity } from '../../src/core/quantity.ts';
 import { gravityFromPlato, platoFromGravity } from '../../src/core/wort/extract.ts';
 import fits from '../../src/published/reference/nonlinear-fits.json' with { type: 'json' };
@@ -218,19 +217,4 @@ test('points that do not settle a curve are said not to', () => {
   const line = [1, 2, 3, 4, 5].map((x) => [x, x] as const);
   const { settled, parameters } = levenbergMarquardt(misra, line, [10, 0.1]);
   expect(settled && parameters[0]! < 1e5).toBe(false);
-});
-
-test('linear equations, put back into themselves', () => {
-  const size = 4;
-  const numbers = fc.array(between(-5, 5), { minLength: size * size + size, maxLength: size * size + size });
-  always(numbers, (drawn) => {
-    const matrix = Array.from({ length: size }, (_, i) =>
-      drawn.slice(i * size, (i + 1) * size).map((entry, j) => entry + (i === (j + 1) % size ? 25 : 0)),
-    );
-    const right = drawn.slice(size * size);
-    const found = solveLinear(matrix, right);
-    matrix.forEach((row, i) =>
-      expect(row.reduce((sum, entry, j) => sum + entry * found[j]!, 0)).toBeCloseTo(right[i]!, 10),
-    );
-  });
 });

@@ -1,4 +1,5 @@
 // The line that comes nearest to quoted figures: weighted least squares, with the relations as rows of known spread.
+import { descend } from '../numerics/descent.ts';
 import { leastSquares } from '../numerics/householder.ts';
 import type { Rules } from './distilled.ts';
 import { quotableFigures, quotableNames, type Measured, type QuotableName } from './quoted.ts';
@@ -233,31 +234,31 @@ function promised({ slopes, misses }: Rows, off: readonly number[], move: readon
 /**
  * Gauss’s and Newton’s steps from `start`, held back harder where one would raise the sum of squares. What nothing
  * fixes stays near `centre`: the figures as quoted, and typical ones.
- * Source: Marquardt, Journal of the Society for Industrial and Applied Mathematics 11, 431–441 (1963), from memory.
  * @example fitQuoted(usualFor(new Set(), TWICE), TWICE).values.heartStrength > 0 // true (a spirit has a strength)
  */
 export function fitQuoted(
-  rows: readonly Measured[],
+  measured: readonly Measured[],
   rules: Rules,
-  centre: readonly number[] = startOf(rows, rules),
+  centre: readonly number[] = startOf(measured, rules),
   start: readonly number[] = centre,
 ): Fit {
-  let at = start;
-  let here = rowsAt(rows, at, rules);
-  let off = offFrom(centre, at);
-  let squares = squaresAt(rows, at, rules) + pull(off);
-  let damping = 0;
-  let left = Infinity;
-  for (let step = 0; step < MOST_STEPS && !(left < STILL && damping <= 1); step++) {
-    const { solution } = solve(here, off, damping);
-    const next = at.map((x, i) => x + solution[i]!);
-    const nextOff = offFrom(centre, next);
-    const there = squaresAt(rows, next, rules) + pull(nextOff);
-    left = promised(here, off, solution) / (1 + squares);
-    if (there <= squares) {
-      [at, off, squares, here] = [next, nextOff, there, rowsAt(rows, next, rules)];
-      damping = damping < 1 ? 0 : damping / 10;
-    } else damping = Math.max(1, damping * 10);
-  }
-  return describe(rows, rules, at, squaresAt(rows, at, rules), left < NEARLY_STILL && damping < MOST_DAMPING);
+  let last: { readonly at: readonly number[]; readonly rows: Rows } | undefined;
+  const rowsOf = (at: readonly number[]) =>
+    (last = last?.at === at ? last : { at, rows: rowsAt(measured, at, rules) }).rows;
+  const { at, left, damping } = descend({
+    start,
+    squaresAt: (at) => squaresAt(measured, at, rules) + pull(offFrom(centre, at)),
+    step: (at, damping, squares) => {
+      const [rows, off] = [rowsOf(at), offFrom(centre, at)];
+      const { solution: move } = solve(rows, off, damping);
+      return { move, left: promised(rows, off, move) / (1 + squares) };
+    },
+    begins: 0,
+    least: 1,
+    mostSteps: MOST_STEPS,
+    still: STILL,
+    held: 1,
+  });
+  const settled = left < NEARLY_STILL && damping < MOST_DAMPING;
+  return describe(measured, rules, at, squaresAt(measured, at, rules), settled);
 }

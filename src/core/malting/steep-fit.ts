@@ -1,5 +1,6 @@
 // The constants of the steep from the reader's own weighings.
-import { fitCurve, fitLine, type Curve, type Fit } from '../numerics/least-squares.ts';
+import { leastSquares } from '../numerics/householder.ts';
+import { levenbergMarquardt, type Curve } from '../numerics/levenberg-marquardt.ts';
 import { quantity, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 import { refuse, type Refusal } from '../refusal.ts';
@@ -27,17 +28,17 @@ const LONGEST_HALF = 500; // hours to half of all the water; beyond, the curve i
 const SHORTEST_HALF = 0.02; // of the first weighing's time; below, the grain was full before it was first weighed
 
 /** Water taken up, % of the dry matter, after t hours. */
-const uptake: Curve = (t, [k1, k2]) => {
-  const under = k1 + k2 * t;
+const uptake: Curve = ([k1, k2], t) => {
+  const under = k1! + k2! * t;
   return under > 0
-    ? { value: t / under, slopes: [-t / under ** 2, -(t * t) / under ** 2] }
-    : { value: Infinity, slopes: [0, 0] };
+    ? { height: t / under, slopes: [-t / under ** 2, -(t * t) / under ** 2] }
+    : { height: Infinity, slopes: [0, 0] };
 };
 
-function isBent({ constants: [k1, k2] }: Fit, readings: readonly { x: number }[]): boolean {
-  const half = k1 / k2;
-  const first = Math.min(...readings.map(({ x }) => x));
-  return k1 > 0 && k2 > 0 && half < LONGEST_HALF && half > SHORTEST_HALF * first;
+function isBent([k1, k2]: readonly number[], times: readonly number[]): boolean {
+  const half = k1! / k2!;
+  const first = Math.min(...times);
+  return k1! > 0 && k2! > 0 && half < LONGEST_HALF && half > SHORTEST_HALF * first;
 }
 
 /**
@@ -65,18 +66,18 @@ export function fitSteep(sample: DrySample, weighings: readonly Weighing[]): Ste
       `The weighings lie between ${first.toFixed(1)} and ${last.toFixed(1)} h; spread them wider, so that the bend shows.`,
     );
   }
-  const readings = weighings.map(({ hours, mass }) => ({
-    x: hours as number,
-    y: (100 * (mass - sample.mass)) / dry,
-  }));
-  const line = fitLine(readings.map(({ x, y }) => ({ x, y: x / y, weight: y ** 4 / x ** 2 })));
-  const fit = line && isBent(line, readings) ? fitCurve(uptake, readings, line.constants) : line;
-  if (!fit || !isBent(fit, readings)) {
+  const readings = weighings.map(({ hours, mass }) => [hours, (100 * (mass - sample.mass)) / dry] as const);
+  const { solution: line } = leastSquares(
+    readings.map(([t, water]) => [water ** 2 / t, water ** 2]),
+    readings.map(([, water]) => water),
+  );
+  const fit = isBent(line, times) ? levenbergMarquardt(uptake, readings, line) : undefined;
+  if (!fit || !isBent(fit.parameters, times)) {
     return refuse(
       'These weighings do not follow a curve that starts steep and flattens; check the times and masses, and weigh earlier and later.',
     );
   }
-  const [k1, k2] = fit.constants;
+  const [k1, k2] = fit.parameters as [number, number];
   const isIn = (value: number, [low, high]: readonly [number, number]) => value >= low && value <= high;
   if (!isIn(k1, UPTAKE_LIMITS.k1) || !isIn(k2, UPTAKE_LIMITS.k2)) {
     return refuse(

@@ -1,5 +1,6 @@
 // The curve that lies closest to points, by least squares, when it is not straight in its parameters.
-import { solveLinear } from './linear-system.ts';
+import { descend } from './descent.ts';
+import { leastSquares } from './householder.ts';
 
 /** A curve: its height at `x`, and how the height changes with each parameter. */
 export type Curve = (
@@ -17,33 +18,13 @@ export interface CurveFit {
 
 const MOST_STEPS = 150; // far more than a curve that points do settle has needed
 const STILL = 1e-12; // largest move, as a part of each parameter, that counts as none
-const MOST_DAMPING = 1e12; // so damped, a step no longer moves a double
-
-/** The normal equations at some parameters: JᵀJ, Jᵀr and rᵀr. */
-function normalEquations(
-  curve: Curve,
-  points: readonly (readonly [number, number])[],
-  at: readonly number[],
-) {
-  const curvature = at.map(() => at.map(() => 0));
-  const pull = at.map(() => 0);
-  let squares = 0;
-  for (const [x, y] of points) {
-    const { height, slopes } = curve(at, x);
-    const off = y - height;
-    squares += off * off;
-    slopes.forEach((slope, i) => {
-      pull[i]! += slope * off;
-      slopes.forEach((other, j) => (curvature[i]![j]! += slope * other));
-    });
-  }
-  return { curvature, pull, squares };
-}
+const DAMPED = 1e-3; // at first, as Marquardt takes it
+const NEVER_FREE = 1e-12; // damping that stays, so that a parameter of which the points say nothing keeps its place
 
 /**
- * Moves the parameters from `start` to the nearest least sum of squares. A step is Newton’s where the sum is
- * nearly square, and short and downhill where it is not; a step that does not lower the sum is not taken.
- * Source: Marquardt, Journal of the Society for Industrial and Applied Mathematics 11, 431–441 (1963), from memory.
+ * Moves the parameters from `start` to the nearest least sum of squares. A step is Newton’s where the sum is nearly
+ * square, and short and downhill where it is not: each parameter is held by the length of its column of slopes.
+ * A curve that has no height somewhere counts as far off.
  * @example levenbergMarquardt(([a], x) => ({ height: Math.exp(a * x), slopes: [x * Math.exp(a * x)] }), [[1, Math.E ** 2], [2, Math.E ** 4]], [1]).parameters // [2.00000] (both points lie on e to the 2x)
  */
 export function levenbergMarquardt(
@@ -51,24 +32,20 @@ export function levenbergMarquardt(
   points: readonly (readonly [number, number])[],
   start: readonly number[],
 ): CurveFit {
-  let parameters = start;
-  let here = normalEquations(curve, points, parameters);
-  let damping = 1e-3;
-  for (let step = 0; step < MOST_STEPS; step++) {
-    const damped = here.curvature.map((row, i) =>
-      row.map((entry, j) => (i === j ? entry * (1 + damping) + Number.MIN_VALUE : entry)),
-    );
-    const move = solveLinear(damped, here.pull);
-    const next = parameters.map((parameter, i) => parameter + move[i]!);
-    const there = normalEquations(curve, points, next);
-    if (there.squares <= here.squares) {
-      const moved = Math.max(...move.map((part, i) => Math.abs(part) / (1 + Math.abs(next[i]!))));
-      [parameters, here] = [next, there];
-      if (moved < STILL) return { parameters, squares: here.squares, settled: true };
-      damping = Math.max(damping / 10, 1e-12);
-    } else if (damping > MOST_DAMPING) {
-      return { parameters, squares: here.squares, settled: true };
-    } else damping *= 10;
-  }
-  return { parameters, squares: here.squares, settled: false };
+  const squaresAt = (at: readonly number[]) =>
+    points.reduce((sum, [x, y]) => sum + (y - curve(at, x).height) ** 2, 0);
+  const step = (at: readonly number[], damping: number) => {
+    const there = points.map(([x]) => curve(at, x));
+    const rows = there.map(({ slopes }) => slopes);
+    const holds = at.map((_, j) => {
+      const long = Math.hypot(...rows.map((row) => row[j]!)) || 1;
+      return at.map((_, k) => (j === k ? Math.sqrt(Math.max(damping, NEVER_FREE)) * long : 0));
+    });
+    if (!holds.flat().every(Number.isFinite)) return { move: at.map(() => 0), left: 0 };
+    const misses = there.map(({ height }, i) => points[i]![1] - height);
+    const { solution: move } = leastSquares([...rows, ...holds], [...misses, ...at.map(() => 0)]);
+    return { move, left: Math.max(...move.map((part, i) => Math.abs(part) / (1 + Math.abs(at[i]! + part)))) };
+  };
+  const { at, squares, left } = descend({ start, squaresAt, step, begins: DAMPED, least: DAMPED, mostSteps: MOST_STEPS, still: STILL, held: Infinity }); // prettier-ignore
+  return { parameters: at, squares, settled: left < STILL };
 }
