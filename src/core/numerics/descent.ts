@@ -24,6 +24,7 @@ export interface Descended {
 /**
  * Goes from `start` to the nearest least sum of squares. A step that does not lower the sum is not taken.
  * Source: Marquardt, Journal of the Society for Industrial and Applied Mathematics 11, 431–441 (1963), from memory.
+ * @example descend({ start: [0], squaresAt: ([x]) => (x - 2) ** 2, step: ([x]) => ({ move: [2 - x], left: Math.abs(2 - x) }), begins: 0, least: 1, mostSteps: 9, still: 1e-9, held: 1 }) // { at: [2], squares: 0 } (a parabola is at its least in one step)
  */
 export function descend({
   start,

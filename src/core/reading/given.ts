@@ -9,16 +9,25 @@ export type Reader<T> = (given: unknown, what: string, tell: Tell) => T | undefi
 /** What a reader reads. */
 export type Read<R> = R extends Reader<infer T> ? T : never;
 
-/** Reads without a word what is told of in one sentence for all of it. */
+/**
+ * Reads without a word what is told of in one sentence for all of it.
+ * @example quietly(number(0, 1), 2) // undefined (above its end)
+ */
 export const quietly = <T>(read: Reader<T>, given: unknown): T | undefined => read(given, '', () => undefined); // prettier-ignore
 
-/** Reads what passes a test; a sentence ends in what it `can` be. */
+/**
+ * Reads what passes a test; a sentence ends in what it `can` be.
+ * @example [quietly(only((given) => given === 1, 'it can be 1.'), 1), quietly(only((given) => given === 1, 'it can be 1.'), 2)] // [1, undefined] (one passes)
+ */
 export const only =
   <T>(is: (given: unknown) => boolean, can: string): Reader<T> =>
   (given, what, tell) =>
     is(given) ? (given as T) : void tell(wasGiven(what, given, can));
 
-/** A number from `low` to `high`; −0 is 0, as a text writes it. */
+/**
+ * A number from `low` to `high`; −0 is 0, as a text writes it.
+ * @example [quietly(number(0, 9), 9), quietly(number(0, 9), 9.5), quietly(number(0, 9), '9')] // [9, undefined, undefined] (the end counts, a text is no number)
+ */
 export const number =
   (low: number, high: number, can = `it can be from ${low} to ${high}.`): Reader<number> =>
   (given, what, tell) =>
@@ -26,24 +35,35 @@ export const number =
       ? given || 0
       : void tell(wasGiven(what, given, can));
 
+/** @example [quietly(whole(0, 9), 3), quietly(whole(0, 9), 2.5)] // [3, undefined] (two and a half is not whole) */
 export const whole = (low: number, high: number) =>
   also(number(low, high), Number.isInteger, `it can be a whole number from ${low} to ${high}.`);
 
-/** A text of so many characters at most that passes a test. */
+/**
+ * A text of so many characters at most that passes a test.
+ * @example [quietly(text(3), 'oak'), quietly(text(3), 'butt')] // ['oak', undefined] (three characters, and four)
+ */
 export const text = (
   most: number,
   may = (_: string) => true,
   can = `it can have up to ${most} characters.`,
 ) => only<string>((given) => typeof given === 'string' && given.length <= most && may(given), can);
 
-/** A text of one form. */
+/**
+ * A text of one form.
+ * @example [quietly(written(/^\d{4}$/), '2026'), quietly(written(/^\d{4}$/), '26')] // ['2026', undefined] (four digits, and two)
+ */
 export const written = (form: RegExp, can = 'it is written otherwise.') =>
   text(Infinity, (given) => form.test(given), can);
 
+/** @example [quietly(oneOf(['wash', 'spirit']), 'wash'), quietly(oneOf(['wash', 'spirit']), 'pot')] // ['wash', undefined] (one of the two) */
 export const oneOf = <const T>(those: readonly T[]) =>
   only<T>((given) => those.includes(given as T), `it can be ${those.join(', ')}.`);
 
-/** What one reader reads, if it passes a test besides. */
+/**
+ * What one reader reads, if it passes a test besides.
+ * @example quietly(also(number(0, 9), (value) => value > 5, 'it can be above 5.'), 4) // undefined (a number, but not above five)
+ */
 export const also =
   <T>(read: Reader<T>, is: (value: T) => boolean, can: string): Reader<T> =>
   (given, what, tell) => {
@@ -51,7 +71,10 @@ export const also =
     return value === undefined || is(value) ? value : void tell(wasGiven(what, given, can));
   };
 
-/** A list of `fewest` to `most` things, each of which can be read. */
+/**
+ * A list of `fewest` to `most` things, each of which can be read.
+ * @example [quietly(list(number(0, 9), 2), [1, 2]), quietly(list(number(0, 9), 2), [1, 2, 3])] // [[1, 2], undefined] (two at most)
+ */
 export const list =
   <T>(each: Reader<T>, most: number, fewest = 0): Reader<readonly T[]> =>
   (given, what, tell) => {
@@ -67,7 +90,10 @@ export type Whole<F extends Fields, B extends Fields> = { readonly [K in keyof F
   readonly [K in keyof B]?: Read<B[K]>;
 };
 
-/** A record with all of these fields, and those `besides` that it has; what else it carries is left out. */
+/**
+ * A record with all of these fields, and those `besides` that it has; what else it carries is left out.
+ * @example quietly(record({ a: number(0, 9) }, { b: number(0, 9) }), { a: 1, c: 3 }) // { a: 1 } (b may be missing, c is left out)
+ */
 export const record =
   <F extends Fields, B extends Fields = Record<never, never>>(fields: F, besides?: B): Reader<Whole<F, B>> =>
   (given, what, tell) => {
@@ -83,7 +109,10 @@ type OneKind<B extends string, K extends Kinds> = {
   [N in keyof K]: Read<K[N]> & { readonly [F in B]: N };
 }[keyof K];
 
-/** A record of one of several kinds, which its own field `by` names. */
+/**
+ * A record of one of several kinds, which its own field `by` names.
+ * @example quietly(kindOf('is', { cask: record({ litres: number(0, 700) }) }), { is: 'cask', litres: 200 }) // { is: 'cask', litres: 200 } (read as the kind that it names)
+ */
 export const kindOf =
   <B extends string, K extends Kinds>(by: B, kinds: K): Reader<OneKind<B, K>> =>
   (given, what, tell) => {
@@ -94,7 +123,10 @@ export const kindOf =
     return read && ({ [by]: kind, ...read } as OneKind<B, K>);
   };
 
-/** Everything under a key of some form, as far as it can be read, and how many of its entries cannot be. */
+/**
+ * Everything under a key of some form, as far as it can be read, and how many of its entries cannot be.
+ * @example entriesIn({ a1: 1, a2: 99, b: 1 }, /^a/, number(0, 9)) // { sound: [['a1', 1]], lost: 2 } (one beyond its end, one under another key)
+ */
 export function entriesIn<T>(given: unknown, key: RegExp, each: Reader<T>) {
   const all = isData(given) ? Object.entries(given) : [];
   const sound = all.flatMap(([name, value]): [string, T][] => {
