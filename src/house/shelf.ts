@@ -1,17 +1,15 @@
 // Several houses side by side: a shelf of saved texts by name. Pure: it takes the stored text and gives the new one.
 import { isData, jsonIn } from '../core/reading/data.ts';
-import { entriesIn, text } from '../core/reading/given.ts';
 
 /** Each house's saved text, by its name. */
 export type Shelf = Readonly<Record<string, string>>;
 
-const string = text(Infinity);
-
 /** Reads a shelf; anything that is not a text under a name is left out, and the shelf is then not whole. */
 export function readShelf(kept: string | null): { readonly shelf: Shelf; readonly isWhole: boolean } {
   const data = jsonIn(kept ?? '{}');
-  const { sound, lost } = entriesIn(data, /^/, string);
-  return { shelf: Object.fromEntries(sound), isWhole: isData(data) && lost === 0 };
+  const entries = isData(data) ? Object.entries(data) : [];
+  const sound = entries.filter((entry): entry is [string, string] => typeof entry[1] === 'string');
+  return { shelf: Object.fromEntries(sound), isWhole: isData(data) && sound.length === entries.length };
 }
 
 /** A name that the shelf does not have yet, made from one that is wanted. */
