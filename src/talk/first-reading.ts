@@ -29,7 +29,7 @@ export function chancesOf(scores: readonly number[]): number[] {
   return parts.map((part) => part / whole);
 }
 
-const HARDLY = 5e-4; // a chance that is not read further
+const HARDLY = 2e-3; // a chance that is not read further
 
 /** The candidates that are read further, by their places. */
 export const shortlist = (chances: readonly number[]): number[] =>

@@ -5,15 +5,16 @@ import { candidatesOf, isFigure, type Candidate, type Label, type Reason } from 
 import { evidenceIn } from './evidence.ts';
 import { talkFigures, type FigureId, type TalkKind } from './figures.ts';
 import { firstChances, shortlist, type FirstModel } from './first-reading.ts';
+import { weighedChances } from './network.ts';
 import type { Quantity } from './quantities.ts';
-import { weighedChances, weighedOf, type Chances } from './second-reading.ts';
+import { weighedOf, type Chances } from './second-reading.ts';
 import type { Together } from './told-together.ts';
 import { unitsBefore } from './units-before.ts';
 
 /** What the reader has learnt from talks. */
 export interface Model {
   readonly first: FirstModel;
-  /** The weights of each further reading, in turn. */
+  /** The network of each further reading, in turn. */
   readonly further: readonly (readonly number[])[];
   /** Which figures are told one after another. */
   readonly together: Together;
@@ -53,7 +54,7 @@ export function chancesIn(text: string, quantities: readonly Quantity[], { first
   const alone = short.map((places, i) => places.map((place) => each[i]![place]!));
   const reading = { text, quantities, candidates };
   const chances = further.reduce<Chances>(
-    (now, weights) => weighedOf(reading, alone, now, together).map((rows) => weighedChances(rows, weights)),
+    (now, network) => weighedOf(reading, alone, now, together).map((rows, i) => weighedChances(rows, candidates[i]!, network)),
     alone,
   );
   return { candidates, alone, chances };

@@ -1,7 +1,7 @@
-// The second reading: each quantity again, in the light of what all the others are likely to be.
+// The second reading: what speaks for each candidate of a quantity, in the light of what all the others are likely to be.
 import { figureIds, talkFigures, type FigureId } from './figures.ts';
-import { isFigure, type Candidate } from './candidates.ts';
-import { chancesOf } from './first-reading.ts';
+import { stages } from '../core/figures/index.ts';
+import { isFigure, reasons, type Candidate, type Reason } from './candidates.ts';
 import { inOneHouse, type Taken } from './one-house.ts';
 import type { Quantity } from './quantities.ts';
 import { gainOf, type Together } from './told-together.ts';
@@ -17,6 +17,7 @@ export type Chances = readonly (readonly number[])[];
 
 const FIGURES_APART = 5; // quantities between two figures that are told one after another
 const LEAST = 1e-6; // a chance whose logarithm is still told apart
+const LEAST_SIZE = -5;
 const LIKELY = 1e-3; // a chance below which a candidate does not speak to the others
 const AROUND = 6; // quantities before and behind that count as near
 const SAME = 0.004; // part of a value within which two tellings are the same
@@ -33,7 +34,9 @@ const stepOf = (apart: number): number => {
 
 /** What is weighed of each candidate, by name. */
 export const weighed = [
-  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk', 'not told', 'told twice', 'differs next', 'differs last', 'differs next at once', 'differs last at once', 'follows', 'leads', 'follows figure', 'leads figure', 'first of bare', 'figure of bare', 'all of one', 'all of many', 'each of one', 'each of many', 'wash of one', 'wash of many', 'each wash of one', 'each wash of many',
+  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk', 'not told', 'told twice', 'differs next', 'differs last', 'differs next at once', 'differs last at once', 'follows', 'leads', 'follows figure', 'leads figure', 'first of bare', 'figure of bare', 'all of one', 'all of many', 'each of one', 'each of many', 'wash of one', 'wash of many', 'each wash of one', 'each wash of many', 'behind the likeliest', 'is the likeliest', 'rank', 'now', 'now behind the likeliest', 'size', 'stage in the sentence', 'reason around',
+  ...stages.map((stage) => `at ${stage}` as const),
+  ...reasons.map((reason) => `is ${reason}` as const),
   ...steps.map((step) => `before ${step}` as const),
   ...steps.map((step) => `behind ${step}` as const),
 ] as const; // prettier-ignore
@@ -107,6 +110,23 @@ function stillsTold({ candidates }: Reading, chances: Chances) {
 
 const grist = new Set<string>(['husk', 'grits', 'flour']);
 
+/** The number of the sentence that each quantity stands in. */
+function sentencesOf({ text, quantities }: Reading): number[] {
+  let [sentence, last] = [0, 0];
+  return quantities.map(({ start, end }) => {
+    if (/[.?!]\s|\n/.test(text.slice(last, start))) sentence++;
+    last = end;
+    return sentence;
+  });
+}
+
+const logOf = (chance: number) => Math.log(Math.max(LEAST, chance));
+/** How far each of some chances lies from the likeliest other, in logarithms. */
+function behindLikeliest(chances: readonly number[]): number[] {
+  const [most = 1, next = 0] = [...chances].sort((a, b) => b - a);
+  return chances.map((chance) => logOf(chance) - logOf(chance === most ? next : most));
+}
+
 /** What is weighed of every candidate of each quantity, one candidate after another. */
 export function weighedOf(
   reading: Reading,
@@ -140,15 +160,44 @@ export function weighedOf(
     }
     return (stage: string) => (whole === 0 ? 0 : (shares[stage] ?? 0) / whole);
   });
+  const sentence = sentencesOf(reading);
+  const inSentence = candidates.map((_, i) => {
+    const shares: Record<string, number> = {};
+    let count = 0;
+    for (const step of [-1, 1])
+      for (let j = i + step; sentence[j] === sentence[i]; j += step) {
+        count++;
+        for (const stage in stageAt[j]) shares[stage] = (shares[stage] ?? 0) + stageAt[j]![stage]!;
+      }
+    return (stage: string) => (count === 0 ? 0 : (shares[stage] ?? 0) / count);
+  });
+  /** How likely the quantities around one are none for a reason, the nearest counting most. */
+  const reasonAround = (reason: string, i: number) => {
+    let [sum, whole] = [0, 0];
+    for (let j = Math.max(0, i - AROUND); j <= Math.min(candidates.length - 1, i + AROUND); j++) {
+      if (j === i) continue;
+      const weight = 0.75 ** Math.abs(i - j);
+      whole += weight;
+      sum += weight * (spoken[j]!.find(({ label }) => label === reason)?.chance ?? 0);
+    }
+    return whole === 0 ? 0 : sum / whole;
+  };
   return candidates.map((all, i) => {
+    const [behindFirst, behindNow] = [behindLikeliest(first[i]!), behindLikeliest(chances[i]!)];
     const resaid =
       i > 0 && quantities[i]!.start - quantities[i - 1]!.end < 45 && again.test(text.slice(quantities[i - 1]!.end, quantities[i]!.start)); // prettier-ignore
     const rows = new Float64Array(weighed.length * all.length);
     all.forEach((candidate, k) => {
       const from = k * weighed.length;
       const put = (name: keyof typeof at, value: number) => (rows[from + at[name]]! += value);
-      const alone = Math.log(Math.max(LEAST, first[i]![k]!));
+      const alone = logOf(first[i]![k]!);
       put('first', alone);
+      put('behind the likeliest', behindFirst[k]!);
+      if (behindFirst[k]! >= 0) put('is the likeliest', 1);
+      put('rank', Math.log(1 + first[i]!.filter((chance) => chance > first[i]![k]!).length));
+      put('now', logOf(chances[i]![k]!));
+      put('now behind the likeliest', behindNow[k]!);
+      put('size', Math.max(LEAST_SIZE, candidate.size));
       const { label, values } = candidate;
       if (quantities[i]!.dimension === 'bare') put('first of bare', alone);
       for (const { label: other, chance } of spoken[i - 1] ?? []) put('follows', chance * gainOf(together?.all, other, label));
@@ -157,6 +206,8 @@ export function weighedOf(
         put('none of none before', noneAt[i - 1] ?? 0.3);
         put('none of none behind', noneAt[i + 1] ?? 0.3);
         for (const j of [i - 1, i + 1]) put('reason near', spoken[j]?.find((each) => each.label === label)?.chance ?? 0);
+        put('reason around', reasonAround(label, i));
+        put(`is ${label.slice(1) as Reason}`, 1);
         return;
       }
       put('figure', 1);
@@ -206,7 +257,10 @@ export function weighedOf(
       put('differs next at once', atOnce.next);
       put('differs last at once', atOnce.last);
       put('differs far', most.differs[1]!);
-      put('stage', near[i]!(talkFigures[label].stage));
+      const { stage } = talkFigures[label];
+      put('stage', near[i]!(stage));
+      put('stage in the sentence', inSentence[i]!(stage));
+      put(`at ${stage}`, 1);
       if (grist.has(label)) {
         const middleAt = i + (label === 'husk' ? 1 : label === 'flour' ? -1 : 0);
         if (sums.has(middleAt)) put('a hundred', 1);
@@ -227,13 +281,3 @@ export function weighedOf(
     return rows;
   }); // prettier-ignore
 }
-
-/** The chances of every candidate, weighed. */
-export const weighedChances = (rows: Float64Array, weights: readonly number[]): number[] =>
-  chancesOf(
-    Array.from({ length: rows.length / weighed.length }, (_, k) => {
-      let sum = 0;
-      for (let i = 0, at = k * weighed.length; i < weighed.length; i++, at++) sum += rows[at]! * weights[i]!;
-      return sum;
-    }),
-  );

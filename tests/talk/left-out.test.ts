@@ -10,7 +10,7 @@ import { recombinedTalks } from './recombine.ts';
 
 const LEFT_OUT = 'cinderford';
 
-// The further readings, of a hundred weights together, are those that are shipped: to learn them too takes six more first readings, which `npm run talk` does.
+// The further readings are those that are shipped, which have seen this author’s talks as well: to learn them too takes six more first readings, which `npm run talk` does.
 test('talks of an author that it has not learnt from are found and matched, as often as is told', () => {
   const talks = [...scripts(), ...recombinedTalks()].map(toLearn);
   const group = groupsOf(talks).find((each) => each.includes(LEFT_OUT))!;
@@ -36,6 +36,6 @@ test('talks of an author that it has not learnt from are found and matched, as o
 test('what is told of all authors left out has not fallen', () => {
   const { found, quantities, matched, figures, wrong, proposed } = measured.whole;
   expect(found / quantities).toBeGreaterThan(0.968);
-  expect(matched / figures).toBeGreaterThan(0.825);
-  expect(wrong / proposed).toBeLessThan(0.041);
+  expect(matched / figures).toBeGreaterThan(0.832);
+  expect(wrong / proposed).toBeLessThan(0.037);
 });

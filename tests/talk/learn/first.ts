@@ -16,20 +16,22 @@ export interface Settings {
   /** The part of a quantity's signs that are hidden each time that it is looked at. */
   readonly hidden: number;
   readonly ridge: number;
-  /** Weights that are kept, and the part of the rounds after which those alone are learnt on. */
-  readonly keep: number;
-  readonly until: number;
+  /** How many weights are kept, and from which round those alone are learnt on: fewer step by step. */
+  readonly kept: readonly (readonly [round: number, weights: number])[];
   /** Talks, and their authors, in which a sign must stand to be learnt. */
   readonly seen: number;
   readonly authors: number;
 }
 export const settings: Settings = {
-  rounds: 12,
+  rounds: 16,
   step: 0.04,
   hidden: 0.7,
   ridge: 1e-4,
-  keep: 75_000,
-  until: 0.6,
+  kept: [
+    [4, 250_000],
+    [6, 150_000],
+    [8, 90_000],
+  ],
   seen: 3,
   authors: 2,
 };
@@ -80,20 +82,21 @@ const STILL = 1e-4; // a slope below which nothing moves
 
 /** A model of the first reading, learnt from talks. The same talks give the same model. */
 export function learnFirst(talks: readonly LearntTalk[], how: Settings = settings): LearntFirst {
-  const { rounds, step, hidden, ridge, keep, until } = how;
+  const { rounds, step, hidden, ridge } = how;
   const signs = signsOf(talks, how);
   const rows = talks.flatMap(({ examples }) => examples.filter(({ right }) => right.length > 0).map((each) => rowOf(each, signs)));
   const count = partNames.length;
   const weights = new Float32Array(signs.size * count);
   const squares = new Float32Array(signs.size * count).fill(SURE);
-  const isStruck = new Uint8Array(weights.length);
   let [size, sizeSquares] = [0.6, 1e-2];
   const votes = new Float64Array(count);
   const slopes = new Float64Array(count);
   const random = always(7);
   const order = rows.map((_, i) => i);
+  let left: Left | undefined;
   for (let round = 0; round < rounds; round++) {
-    if (round === Math.ceil(until * rounds)) keepHeaviest(weights, squares, isStruck, keep);
+    const fewer = how.kept.find(([from]) => from === round);
+    if (fewer) left = keepHeaviest(weights, squares, left, fewer[1]);
     shuffle(order, random);
     const pace = step * (1 - round / rounds) + step / 10;
     for (const at of order) {
@@ -103,7 +106,8 @@ export function learnFirst(talks: readonly LearntTalk[], how: Settings = setting
       votes.fill(0);
       for (const k of shown) {
         const [from, strength] = [signs[k]! * count, strengths[k]! / (1 - hidden)];
-        for (const part of used) votes[part]! += strength * weights[from + part]!;
+        if (left) eachLeft(left, signs[k]!, (at) => (votes[at - from]! += strength * weights[at]!));
+        else for (const part of used) votes[part]! += strength * weights[from + part]!;
       }
       const chances = chancesOf(places.map((own, i) => own.reduce((sum, part) => sum + votes[part]!, size * sizes[i]!)));
       const good = chances.reduce((sum, chance, i) => sum + (right.has(i) ? chance : 0), 0);
@@ -119,13 +123,13 @@ export function learnFirst(talks: readonly LearntTalk[], how: Settings = setting
       const moved = used.filter((part) => Math.abs(slopes[part]!) >= STILL);
       for (const k of shown) {
         const [from, strength] = [signs[k]! * count, strengths[k]! / (1 - hidden)];
-        for (const part of moved) {
-          const at = from + part;
-          if (isStruck[at] === 1) continue;
-          const slope = strength * slopes[part]! + ridge * weights[at]!;
+        const move = (at: number) => {
+          const slope = strength * slopes[at - from]! + ridge * weights[at]!;
           squares[at]! += slope * slope;
           weights[at]! -= (pace * slope) / Math.sqrt(squares[at]!);
-        }
+        };
+        if (left) eachLeft(left, signs[k]!, (at) => Math.abs(slopes[at - from]!) >= STILL && move(at));
+        else for (const part of moved) move(from + part);
       }
     }
   }
@@ -140,15 +144,27 @@ export function shuffle(order: number[], random: () => number): void {
   }
 }
 
+/** The weights that are left, one after another, and where those of each sign begin. */
+interface Left {
+  readonly places: Int32Array;
+  readonly from: Int32Array;
+}
+function eachLeft({ places, from }: Left, sign: number, take: (at: number) => void): void {
+  for (let i = from[sign]!; i < from[sign + 1]!; i++) take(places[i]!);
+}
+
 /** Strikes out all but the weights that move the chances most: large ones, of signs that are often seen. */
-function keepHeaviest(weights: Float32Array, squares: Float32Array, isStruck: Uint8Array, keep: number): void {
-  const heavy = weights.map((weight, at) => Math.abs(weight) * Math.sqrt(squares[at]!));
-  const least = heavy.slice().sort().at(-keep) ?? 0;
-  heavy.forEach((each, at) => {
-    if (each >= least && each > 0) return;
-    isStruck[at] = 1;
-    weights[at] = 0;
-  });
+function keepHeaviest(weights: Float32Array, squares: Float32Array, left: Left | undefined, keep: number): Left {
+  const places = left?.places ?? Int32Array.from(weights, (_, at) => at);
+  const heavyAt = (at: number) => Math.abs(weights[at]!) * Math.sqrt(squares[at]!);
+  const least = Float32Array.from(places, heavyAt).sort().at(-keep) ?? 0;
+  const heaviest = places.filter((at) => Math.fround(heavyAt(at)) >= least && weights[at] !== 0);
+  const from = new Int32Array(weights.length / partNames.length + 1);
+  for (const at of heaviest) from[Math.floor(at / partNames.length) + 1]!++;
+  for (let sign = 1; sign < from.length; sign++) from[sign]! += from[sign - 1]!;
+  const isLeft = new Set(heaviest);
+  for (const at of places) if (!isLeft.has(at)) weights[at] = 0;
+  return { places: heaviest, from };
 } // prettier-ignore
 
 const SMALL = 0.02; // a weight below it is dropped

@@ -1,5 +1,6 @@
 // Learns a whole reader: the first reading, then each further one from first readings of talks by authors that it had not seen.
-import { weighedChances, weighedOf, type Chances } from '../../../src/talk/second-reading.ts';
+import { weighedChances } from '../../../src/talk/network.ts';
+import { weighedOf, type Chances } from '../../../src/talk/second-reading.ts';
 import type { Model } from '../../../src/talk/match.ts';
 import { shortlist } from '../../../src/talk/first-reading.ts';
 import { roundedWeight, type LearntFirst } from '../../../src/talk/model-text.ts';
@@ -9,7 +10,7 @@ import { firstOf, learnFirst } from './first.ts';
 import { learnSecond } from './second.ts';
 import type { LearntTalk } from './talks.ts';
 
-export const FURTHER = 3; // readings after the first
+export const FURTHER = 2; // readings after the first
 
 /** A first reading as rounded as what is shipped, so that the further ones learn from what they will see. */
 const rounded = (first: LearntFirst): LearntFirst => ({
@@ -71,8 +72,8 @@ export function readerWithout(talks: readonly LearntTalk[], first = firstWithout
     const seen = told.flatMap(({ author }, i) => (group.includes(author) ? [] : [i]));
     let rows = new Map(seen.map((i) => [i, once[i]!]));
     const further = Array.from({ length: FURTHER }, (_, reading) => {
-      const weights = learnSecond(seen.flatMap((i) => rights[i]!.map((right, k) => ({ rows: rows.get(i)![k]!, right }))));
-      if (reading + 1 < FURTHER) rows = new Map(seen.map((i) => [i, weighedOf(readings[i]!, alone[i]!, rows.get(i)!.map((each) => weighedChances(each, weights)), pairs[i])]));
+      const weights = learnSecond(seen.flatMap((i) => rights[i]!.map((right, k) => ({ rows: rows.get(i)![k]!, candidates: readings[i]!.candidates[k]!, right }))));
+      if (reading + 1 < FURTHER) rows = new Map(seen.map((i) => [i, weighedOf(readings[i]!, alone[i]!, rows.get(i)!.map((each, k) => weighedChances(each, readings[i]!.candidates[k]!, weights)), pairs[i])]));
       return weights;
     });
     return { first: first(...group), further, together: together(...group) };
