@@ -8,7 +8,10 @@ import type { Kept } from '../../src/walk/stale.ts';
 import { firstWalk, type Walk } from '../../src/walk/walk.ts';
 
 const units = JSON.parse(
-  readFileSync(join(import.meta.dirname, '..', '..', 'src', 'published', 'reference', 'customary-units.json'), 'utf8'),
+  readFileSync(
+    join(import.meta.dirname, '..', '..', 'src', 'published', 'reference', 'customary-units.json'),
+    'utf8',
+  ),
 ) as Record<'pound_kg' | 'us_gallon_L' | 'imperial_gallon_L', number>;
 const kept = (text: string, words: string, figure: FigureId, value: number): Kept => ({ at: text.indexOf(words), words, figure, value, chance: 1 }); // prettier-ignore
 
