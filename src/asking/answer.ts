@@ -3,17 +3,17 @@
 import { lineOf } from '../house/line-of.ts';
 import { filledFrom } from '../house/open-figures.ts';
 import type { House } from '../core/line/house.ts';
-import type { Pace } from '../core/line/ledger.ts';
+import type { LedgerPace } from '../core/line/ledger.ts';
 import { mixedDrink, standardDrinks } from './served.ts';
 import { chain } from './chain.ts';
 import { clausesOf } from './clauses.ts';
 import { convert, ofCask, shareOf, twoScales } from './convert.ts';
-import type { AskedList, Entry } from './entry.ts';
+import type { AskedList, AskedEntry } from './entry.ts';
 import { leavesOver } from './left-over.ts';
 import { leaning } from './follow.ts';
 import { intoEnglish } from './foreign.ts';
 import { fill, type Telling } from './holes.ts';
-import { matcher, type Match } from './match.ts';
+import { matcher, type EntryMatch } from './match.ts';
 import { partsOf } from './parts.ts';
 import { quoter } from './passages.ts';
 import { countryIn, quantitiesIn, wantedUnit } from './quantities.ts';
@@ -51,9 +51,9 @@ export interface Answer extends Reckoned {
   /** The entry that was found; nothing where the answer was reckoned from the question’s own numbers. */
   readonly id?: string;
   /** The entry that may be meant, how likely that is, and others that may be, where that is not sure. */
-  readonly meant?: Entry;
+  readonly meant?: AskedEntry;
   readonly chance?: number;
-  readonly others?: readonly Entry[];
+  readonly others?: readonly AskedEntry[];
   /** True where it is what the book says nearest to it, and may not be what was asked. */
   readonly isQuoted?: true;
   /** True where a sum leaves a number of the question over, and so may not be what was asked. */
@@ -67,7 +67,7 @@ export interface Answer extends Reckoned {
 }
 export interface NotKnown {
   /** Entries that come nearest, the nearest first. */
-  readonly nearest: readonly Entry[];
+  readonly nearest: readonly AskedEntry[];
 }
 
 /**
@@ -147,13 +147,13 @@ const reckoners: readonly Reckoner[] = [
   whatIf,
 ];
 
-const PACES: readonly (readonly [RegExp, Pace])[] = [
+const PACES: readonly (readonly [RegExp, LedgerPace])[] = [
   [/\b(?:a|per|each|every|one|in a|this|last) year\b|\byearly\b|\bannual(?:ly)?\b|\bper annum\b/i, 'year'],
   [/\b(?:a|per|each|every|one|this) week\b|\bweekly\b/i, 'week'],
   [/\b(?:a|per|each|every|one|from a) (?:mash|batch|brew)\b/i, 'mash'],
   [/\b(?:a|per|each|every|one) tonn?e?\b/i, 'tonne'],
 ];
-const paceIn = (text: string): Pace | undefined => PACES.find(([says]) => says.test(text))?.[1];
+const paceIn = (text: string): LedgerPace | undefined => PACES.find(([says]) => says.test(text))?.[1];
 
 type Wanted = ReturnType<typeof wantedUnit>;
 
@@ -173,7 +173,7 @@ export const followsOn = (question: string): boolean =>
   FOLLOWS.test(plain(question)) && quantitiesIn(question).length === 0;
 
 /** An entry as an answer. */
-function tell(entry: Entry, telling: Telling): Omit<Answer, 'question'> {
+function tell(entry: AskedEntry, telling: Telling): Omit<Answer, 'question'> {
   const says = fill(entry.says, telling);
   const sum = entry.sum === undefined ? undefined : fill(entry.sum, telling);
   return {
@@ -197,7 +197,7 @@ export interface Asking {
 }
 
 /** How likely what was asked stands where the best match does: two answers from one place of the book are nearly the same. */
-const chanceOfPlace = ([best, ...others]: readonly Match[]): number =>
+const chanceOfPlace = ([best, ...others]: readonly EntryMatch[]): number =>
   others.slice(0, NEAREST).reduce((sum, { entry, chance }) => sum + (entry.at === best!.entry.at && entry.at !== 'using/' ? chance / 2 : 0), best!.chance); // prettier-ignore
 
 /** True for an answer, false where nothing was known. */

@@ -1,7 +1,7 @@
 // The way from field to bottle with links of the asker’s own: “5 acres at 3 t, 80 % comes out as malt, how much spirit?”, “2 t at 410, how many casks?”
 import { formatNumber, formatWorking } from '../core/format.ts';
 import { inCore, told, type Numbered, type Reckoner } from './reckoned.ts';
-import type { Quantity } from './quantities.ts';
+import type { AskedQuantity } from './quantities.ts';
 import { behind, figures, within } from './said.ts';
 import { namedCask, spiritSaid } from './spirit-said.ts';
 
@@ -32,14 +32,14 @@ function endIn(text: string): 'bottles' | 'casks' | 'alcohol' | 'malt' | 'wash' 
   return 'alcohol';
 } // prettier-ignore
 
-const taken = (each: Quantity, used: Set<Quantity>) => (used.add(each), each);
+const taken = (each: AskedQuantity, used: Set<AskedQuantity>) => (used.add(each), each);
 
 /** A way that begins with land, grain or malt, with at least one link that the question tells. */
 export const chain: Reckoner = (asked: Numbered) => {
   const { text, quantities, line, house } = asked;
   const end = endIn(text);
   if (quantities.length < 2 || /\bif your\b|instead|drop|promis|certificate|\bcost|price|\bppm\b|gravity|extract|\bwater\b/i.test(text)) return undefined;
-  const used = new Set<Quantity>();
+  const used = new Set<AskedQuantity>();
   const masses = quantities.filter(({ dimension, number }) => dimension === 'mass' && number > 0);
   const perLand = masses.find((each) => ON_LAND.test(behind(text, each)));
   const isPerLand = perLand && within(HARVESTS, inCore(perLand, 'mass')! / 1000);

@@ -2,7 +2,7 @@
 import { formatWorking } from '../core/format.ts';
 import { unitsRead } from '../core/units.ts';
 import { asGiven, inCore, kindOf, told, unitNamed, type Reckoned, type Reckoner } from './reckoned.ts';
-import type { Quantity } from './quantities.ts';
+import type { AskedQuantity } from './quantities.ts';
 import { namedCask } from './spirit-said.ts';
 
 const UNITS = { at: 'using/marks/#units', place: 'Using this book: units' };
@@ -11,7 +11,7 @@ const PLATO = { at: 'mashing/#how-much-extract-the-wort-holds', place: 'How much
 const GRAVITIES = [0.98, 1.15] as const; // that the sugar table can be followed between; NBS Circular C440
 
 /** A bare number, or one in thousandths, that can only be a gravity. */
-function asGravity({ number, unit }: Quantity): number | undefined {
+function asGravity({ number, unit }: AskedQuantity): number | undefined {
   if (unit !== undefined && unit !== '° gravity') return undefined;
   const value =
     unit === '° gravity' ? 1 + number / 1000 : number > 900 && number < 1200 ? number / 1000 : number;
@@ -96,14 +96,14 @@ export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
 };
 
 /** What a proof would be on the other scale, where no country was named. */
-function otherProof({ number }: Quantity): string {
+function otherProof({ number }: AskedQuantity): string {
   const other = unitNamed('strength', '° former UK proof')!.toCore(number);
   return other >= 0 && other <= 100 && number <= 175 ? ` On the former British scale it would be ${told(other, 'strength')}.` : ''; // prettier-ignore
 }
 
 /** The factor between two units that are mere multiples. */
 function sumOf(
-  given: Quantity,
+  given: AskedQuantity,
   kind: Parameters<typeof unitsRead>[0],
   to: NonNullable<ReturnType<typeof unitNamed>>,
 ) {

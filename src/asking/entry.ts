@@ -1,7 +1,7 @@
 // What visitors ask, as authors write it in content/asked: ways of asking, an answer with holes, its sum, its place in the book.
 
 /** One thing that is asked. Holes stand in braces; `holes.ts` tells what they may hold. */
-export interface Entry {
+export interface AskedEntry {
   readonly id: string;
   readonly asked: readonly string[];
   readonly says: string;
@@ -30,7 +30,7 @@ export type OtherWords = Readonly<Record<string, readonly string[]>>;
 
 /** All that a question is held against. */
 export interface AskedList {
-  readonly entries: readonly Entry[];
+  readonly entries: readonly AskedEntry[];
   readonly words: OtherWords;
   /** English phrases, and what stands for them in the languages that are read. */
   readonly foreign?: OtherWords;

@@ -5,7 +5,7 @@ import { CASK_SIZES } from '../core/maturing/filling.ts';
 import { KWH_OF_TRADE, WATER_OF_TRADE } from '../house/for-a-bottle.ts';
 import { figureValue, kindOfFigure } from '../house/prose.ts';
 
-export interface Flow {
+export interface AskedFlow {
   readonly says: RegExp;
   readonly called: string;
   /** One of it, where it is counted. */
@@ -28,7 +28,7 @@ const HOURS = 168; // in a week
 const MONTHS = 12;
 const CASE = 6; // bottles; common practice
 
-const figure = (says: RegExp, path: string, called: string, kind: KindName, one?: string): Flow => ({
+const figure = (says: RegExp, path: string, called: string, kind: KindName, one?: string): AskedFlow => ({
   says,
   path,
   called,
@@ -36,12 +36,12 @@ const figure = (says: RegExp, path: string, called: string, kind: KindName, one?
   ...(one && { one }),
   perMash: (line) => figureValue(line, path),
 });
-const counted = (says: RegExp, called: string, one: string, perMash: Flow['perMash']): Flow => ({ says, called, one, kind: 'count', perMash }); // prettier-ignore
-const time = (says: RegExp, called: string, one: string, perMash: Flow['perMash']): Flow => ({ says, called, one, kind: 'count', perMash, isTime: true }); // prettier-ignore
+const counted = (says: RegExp, called: string, one: string, perMash: AskedFlow['perMash']): AskedFlow => ({ says, called, one, kind: 'count', perMash }); // prettier-ignore
+const time = (says: RegExp, called: string, one: string, perMash: AskedFlow['perMash']): AskedFlow => ({ says, called, one, kind: 'count', perMash, isTime: true }); // prettier-ignore
 const bottles = ({ bottling }: Line) => bottling.bottles;
 
 /** The longer names before the shorter. */
-export const flows: readonly Flow[] = [
+export const flows: readonly AskedFlow[] = [
   { ...figure(/carbon dioxide|\bco2\b|\bgas\b/i, 'wash.carbonDioxide', 'of carbon dioxide', 'mass'), isGas: true },
   figure(/draff|spent grains?|leftover grains?|brewers['’]? grains?/i, 'mash.draff', 'of wet draff', 'mass'),
   figure(/pot ale|burnt ale/i, 'potAle.volume', 'of pot ale', 'volume20'),
@@ -71,20 +71,20 @@ export const flows: readonly Flow[] = [
 ]; // prettier-ignore
 
 /** Times, in which so many mashes are made: so much of a mash’s time is one of them. */
-export const times: readonly Flow[] = [
+export const times: readonly AskedFlow[] = [
   time(/\b(?:years?|annum)\b/i, 'years', 'year', ({ pace }) => 1 / pace.mashesPerYear),
   time(/\bmonths?\b/i, 'months', 'month', ({ pace }) => MONTHS / pace.mashesPerYear),
   time(/\bweeks?\b/i, 'working weeks', 'working week', ({ house }) => 1 / house.mashesPerWeek),
   time(/\bdays?\b/i, 'days', 'day of a working week', ({ house }) => DAYS / house.mashesPerWeek),
   time(/\bhours?\b/i, 'hours', 'hour of a working week', ({ house }) => HOURS / house.mashesPerWeek),
 ];
-export const timeOfUnit = (unit: string | undefined): Flow | undefined =>
+export const timeOfUnit = (unit: string | undefined): AskedFlow | undefined =>
   unit === 'h' ? times.at(-1) : times.find(({ called }) => unit !== undefined && called.endsWith(unit));
 
 /** The thing named first in a part of a text, and where. */
-export function flowIn(text: string, from = 0, until = text.length): { readonly flow: Flow; readonly at: number } | undefined {
+export function flowIn(text: string, from = 0, until = text.length): { readonly flow: AskedFlow; readonly at: number } | undefined {
   const part = text.slice(from, until);
-  let best: { flow: Flow; at: number } | undefined;
+  let best: { flow: AskedFlow; at: number } | undefined;
   for (const flow of flows) {
     const at = flow.says.exec(part)?.index;
     if (at !== undefined && (!best || from + at < best.at)) best = { flow, at: from + at };
@@ -93,4 +93,5 @@ export function flowIn(text: string, from = 0, until = text.length): { readonly 
 } // prettier-ignore
 
 /** True for a thing that stands in the line of the house. */
-export const isOfHouse = ({ path }: Flow): boolean => path !== undefined && kindOfFigure(path) !== undefined;
+export const isOfHouse = ({ path }: AskedFlow): boolean =>
+  path !== undefined && kindOfFigure(path) !== undefined;

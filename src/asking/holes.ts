@@ -2,7 +2,7 @@
 import { format, formatWorking } from '../core/format.ts';
 import type { NumberName } from '../core/figures/index.ts';
 import type { KindName } from '../core/kinds.ts';
-import { mashesIn, paces, type Pace } from '../core/line/ledger.ts';
+import { mashesIn, paces, type LedgerPace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
 import { measures } from '../core/measures.ts';
 import { dimensionOf, unitsRead, type Unit } from '../core/units.ts';
@@ -17,7 +17,7 @@ export interface Telling {
   /** The unit that the question names, as `measures.ts` prints it. */
   readonly unit?: string | undefined;
   /** The pace that the question names. */
-  readonly pace?: Pace | undefined;
+  readonly pace?: LedgerPace | undefined;
   /** The unit that the reader has chosen for a kind. */
   readonly likes?: (kind: KindName) => Unit | undefined;
   /** What the house says of a fact; nothing where it has said nothing. */
@@ -85,7 +85,7 @@ export function fill(text: string, telling: Telling): Filled {
     const unit = asked ?? likes(kind);
     return unit === undefined || unit === unitsRead(kind)[0] ? own() : inUnit(value, unit);
   };
-  const hole = (path: string, pace: Pace, set?: string): string => {
+  const hole = (path: string, pace: LedgerPace, set?: string): string => {
     const [first, name = ''] = path.split('.');
     if (first === 'made') {
       if (!isMade(name)) throw new RangeError(`No figure is called “${path}”.`);
@@ -122,7 +122,7 @@ export function fill(text: string, telling: Telling): Filled {
     .replace(FACT, (_, fact: string, otherwise: string) => says(fact as FactId) ?? otherwise)
     .replace(
       HOLE,
-      (_, path: string, star: string | undefined, pace: Pace | undefined, set: string | undefined) => {
+      (_, path: string, star: string | undefined, pace: LedgerPace | undefined, set: string | undefined) => {
         const at = star && telling.pace ? telling.pace : (pace ?? 'mash');
         return path === '' ? paces[at] : hole(path, at, set);
       },

@@ -1,12 +1,12 @@
 // Which entry a question means: several signs of likeness, weighed as was learnt from the list itself, and how sure that is.
 import { mender } from './alike.ts';
 import { clausesOf } from './clauses.ts';
-import type { AskedList, Entry } from './entry.ts';
+import type { AskedList, AskedEntry } from './entry.ts';
 import { directions } from './vectors.ts';
 import { plain, reader, sortOf, type Sort } from './words.ts';
 
-export interface Match {
-  readonly entry: Entry;
+export interface EntryMatch {
+  readonly entry: AskedEntry;
   /** How likely it is meant, 0–1, if one of the list is. */
   readonly chance: number;
   /** What of the question’s words it holds, 0–1, and more where it is asked in these very words. */
@@ -61,7 +61,7 @@ const lettersOf = (text: string): readonly string[] => {
 
 /** Makes a matcher of a list; the list is read once. */
 export function matcher({ entries, words }: AskedList): {
-  readonly match: (question: string) => readonly Match[];
+  readonly match: (question: string) => readonly EntryMatch[];
   /** The signs of each entry for a wording; all the signs of one entry, then those of the next. */
   readonly signsOf: (wording: string) => { readonly signs: Float64Array; readonly weight: number };
 } {
@@ -217,7 +217,7 @@ export function matcher({ entries, words }: AskedList): {
       const most = Math.max(...sums);
       const all = sums.reduce((total, sum) => total + Math.exp(sum - most), 0);
       return entries
-        .map((entry, i): Match => ({ entry, chance: Math.exp(sums[i]! - most) / all, score: held[i]! }))
+        .map((entry, i): EntryMatch => ({ entry, chance: Math.exp(sums[i]! - most) / all, score: held[i]! }))
         .sort((a, b) => b.chance - a.chance);
     },
   };

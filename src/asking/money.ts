@@ -1,6 +1,6 @@
 // Sums of money at a price that the question tells: “duty is £32 a litre, what is that on a bottle?”, “malt at 450 a tonne, how much a dram?”
 import { formatNumber } from '../core/format.ts';
-import { flowIn, flows, isOfHouse, times, type Flow } from './flows.ts';
+import { flowIn, flows, isOfHouse, times, type AskedFlow } from './flows.ts';
 import { madeFigure } from './made.ts';
 import { told, unitNamed, type Numbered, type Reckoner } from './reckoned.ts';
 import { spiritSaid } from './spirit-said.ts';
@@ -14,7 +14,7 @@ interface Price {
   readonly number: number;
 }
 interface Per {
-  readonly flow: Flow;
+  readonly flow: AskedFlow;
   /** Of the flow’s own unit. */
   readonly size: number;
   readonly called: string;
@@ -34,7 +34,7 @@ const PER = /^\s*(?:is\s+)?(?:(?:for\s+)?(?:an?|per|the|each|every)\b|\/)\s*/i;
 const FOR_ONE =
   /\b(?:an?|one|per|the|each)\s+(bottle|cask|barrel|hogshead|butt|case|dram)s?\s+(?:of \w+\s+)?(?:costs?|is|was|sells? (?:for|at)|goes for|at|for)\s*(?:about\s*)?$/i;
 const EACH = /^\s*(?:each|apiece|a piece)\b(?!\s+(?:bottle|cask|mash|tonne|litre))/i;
-const UNITS: readonly (readonly [RegExp, Flow['kind'], number, string, string])[] = [
+const UNITS: readonly (readonly [RegExp, AskedFlow['kind'], number, string, string])[] = [
   [/^(?:litres? of (?:pure )?alcohol|lpas?|laas?|pure litre)\b/i, 'alcohol', 1, 'litre of pure alcohol', 'heart.alcohol'],
   [/^(?:us )?proof gallons?\b/i, 'alcohol', unitNamed('alcohol', 'US proof gal')!.toCore(1), 'US proof gal', 'heart.alcohol'],
   [/^(?:tonnes?|tons?|t)\b/i, 'mass', 1000, 't', 'malt.mass'],

@@ -2,7 +2,7 @@
 import { format, formatNumber } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
 import { figureText, figureValue, kindOfFigure } from '../house/prose.ts';
-import type { Quantity } from './quantities.ts';
+import type { AskedQuantity } from './quantities.ts';
 import { inCore, told, unitNamed, type Numbered, type Reckoner } from './reckoned.ts';
 
 interface NamedFigure {
@@ -43,7 +43,7 @@ const valueAt = ({ line }: Numbered, path: string) =>
   path === 'made.heartOfTonne' ? line.heart.alcohol / line.pace.tonnesPerMash : figureValue(line, path);
 
 /** A number of the asker’s as a value of that figure; nothing where it cannot be one. */
-function asOf(each: Quantity, { path, range }: NamedFigure): number | undefined {
+function asOf(each: AskedQuantity, { path, range }: NamedFigure): number | undefined {
   const kind = kindAt(path);
   const bare = each.unit === undefined || each.dimension === 'percent';
   const dimension: Partial<Record<KindName, string>> = {

@@ -21,17 +21,17 @@ const withoutAsking = (text: string) =>
     '',
   );
 
-export interface Part {
+export interface QuestionPart {
   /** The ways to take it, the likelier first: with the part before it, where it may lean on that. */
   readonly ways: readonly string[];
 }
 
 /** The parts that ask; none where there is but one. */
-export function partsOf(question: string): readonly Part[] {
+export function partsOf(question: string): readonly QuestionPart[] {
   const pieces = question.split(CUT).map((each) => each.trim()).filter((each) => plain(each) !== '');
   const asking = pieces.filter((each) => BEGINS.test(each) || each.endsWith('?'));
   if (asking.length < 2) return [];
-  return asking.map((text, i): Part => {
+  return asking.map((text, i): QuestionPart => {
     const before = asking[i - 1];
     const after = asking[i + 1];
     // “how long and how hot is the mash”: what is so short speaks of what comes behind.

@@ -3,7 +3,7 @@ import { mender } from './alike.ts';
 import type { OtherWords, Passage } from './entry.ts';
 import { reader } from './words.ts';
 
-export interface Quoted {
+export interface QuotedPassage {
   readonly text: string;
   readonly at: string;
   readonly place: string;
@@ -30,7 +30,7 @@ interface Sentence {
 }
 
 /** Makes one who finds the passage of a book that holds most of a question’s words. */
-export function quoter(passages: readonly Passage[], others: OtherWords): (question: string) => Quoted | undefined {
+export function quoter(passages: readonly Passage[], others: OtherWords): (question: string) => QuotedPassage | undefined {
   const { read } = reader(others);
   const wordsOf = (text: string) => new Set(read(withoutHoles(text)).filter((word) => !isFaint(word)));
   const sections = passages.map(({ title, text, ...place }) => {
@@ -50,7 +50,7 @@ export function quoter(passages: readonly Passage[], others: OtherWords): (quest
       return { word: known ?? word, weight: weightOf(known ?? word), counts: known === word ? 1 : known ? LIKE : 0 };
     });
     const whole = asked.reduce((sum, { weight }) => sum + weight, 0);
-    let best: Quoted | undefined;
+    let best: QuotedPassage | undefined;
     for (const { at, place, title, sentences, all } of sections) {
       if (!asked.some(({ word }) => all.has(word))) continue;
       const heldBy = (lines: readonly Sentence[]) => {

@@ -3,10 +3,10 @@ import { tidy } from '../core/reading/numbers.ts';
 import { numeralAt } from '../core/reading/numeral.ts';
 import { tokensOf } from '../core/reading/tokens.ts';
 import { unitNames } from '../core/reading/unit-names.ts';
-import type { Country } from '../core/reading/country.ts';
+import type { UnitCountry } from '../core/reading/country.ts';
 import type { Dimension } from '../core/measures.ts';
 
-export interface Quantity {
+export interface AskedQuantity {
   readonly number: number;
   /** As `measures.ts` prints it; nothing for a bare number. */
   readonly unit?: string;
@@ -24,7 +24,7 @@ const named = unitNames.flatMap(({ unit, dimension, says, known }) =>
 );
 
 /** The unit whose name stands at the beginning of a text. */
-function unitAt(text: string, country?: Country) {
+function unitAt(text: string, country?: UnitCountry) {
   let best: { unit: string; dimension: Dimension; length: number } | undefined;
   for (const { unit, dimension, pattern } of named) {
     const length = pattern.exec(text)?.[0].length ?? 0;
@@ -33,18 +33,18 @@ function unitAt(text: string, country?: Country) {
   return best;
 }
 
-const elsewhere = (unit: string, country?: Country) =>
+const elsewhere = (unit: string, country?: UnitCountry) =>
   country === undefined && unit === 'UK gal' ? { or: 'US gal' } : {};
 
 /** Gallons and proof of the country whose units are meant; where none is named, British gallons, as every door takes them, and the only proof still in use. */
-function localUnit(unit: string, country?: Country): string {
+function localUnit(unit: string, country?: UnitCountry): string {
   if (unit === 'gal') return `${country ?? 'UK'} gal`;
   if (unit === '° proof') return country === 'UK' ? '° former UK proof' : '° US proof';
   return unit;
 }
 
 /** The country that a question names. */
-export const countryIn = (text: string): Country | undefined =>
+export const countryIn = (text: string): UnitCountry | undefined =>
   /\b(?:us|u\.s\.|american?|states)\b/i.test(text)
     ? 'US'
     : /\b(?:uk|imperial|british|english|former|old)\b/i.test(text)
@@ -52,7 +52,7 @@ export const countryIn = (text: string): Country | undefined =>
       : undefined;
 
 /** Measures of a kitchen or a bar that stand for so many of another unit; those of the two countries where they differ. */
-const kitchen: readonly { readonly says: RegExp; readonly unit: string; readonly UK: number; readonly US: number; readonly usual?: Country }[] = [
+const kitchen: readonly { readonly says: RegExp; readonly unit: string; readonly UK: number; readonly US: number; readonly usual?: UnitCountry }[] = [
   { says: /^quarts?(?![a-z])/i, unit: 'pints', UK: 2, US: 2 },
   { says: /^(?:us |american |metric )?cups?(?![a-z])/i, unit: 'mL', UK: 250, US: 236.588 }, // metric cup; US cup of 8 US fl oz, NIST Handbook 44
   { says: /^(?:tablespoon(?:ful)?s?|tbsps?)(?![a-z])/i, unit: 'mL', UK: 15, US: 14.787 }, // metric; half a US fl oz
@@ -62,7 +62,7 @@ const kitchen: readonly { readonly says: RegExp; readonly unit: string; readonly
   { says: /^gills?(?![a-z])/i, unit: 'mL', UK: 142.065, US: 118.294 }, // a quarter of a pint, of either country
 ]; // prettier-ignore
 /** The measure of a kitchen that stands at the beginning of a text. */
-function kitchenAt(text: string, country?: Country) {
+function kitchenAt(text: string, country?: UnitCountry) {
   for (const { says, unit, UK, US, usual } of kitchen) {
     const found = says.exec(text)?.[0];
     if (!found) continue;
@@ -75,19 +75,19 @@ function kitchenAt(text: string, country?: Country) {
 const CORRECTS =
   /^[\w\s,.…?!-]{0,40}?\b(?:no|sorry|i mean|or rather|make that|scratch that)\b[\s,.…]*(?:sorry[\s,]*|but\s+)?$/i;
 /** What is meant of what was said: “6 tonnes … no, 3 tonnes” is 3. */
-const meantOf = (text: string, found: readonly Quantity[]): readonly Quantity[] =>
+const meantOf = (text: string, found: readonly AskedQuantity[]): readonly AskedQuantity[] =>
   found.filter((each, i) => {
     const next = found.slice(i + 1).find(({ dimension, number }) => dimension === each.dimension && number !== 1);
     return !(next && next.dimension === each.dimension && CORRECTS.test(text.slice(each.end, next.start)));
   }); // prettier-ignore
 
 /** Every number of a question that is written in figures or words, with its unit. */
-export const quantitiesIn = (text: string, country?: Country): readonly Quantity[] =>
+export const quantitiesIn = (text: string, country?: UnitCountry): readonly AskedQuantity[] =>
   meantOf(text, allIn(text, country));
 
-function allIn(text: string, country?: Country): readonly Quantity[] {
+function allIn(text: string, country?: UnitCountry): readonly AskedQuantity[] {
   const tokens = tokensOf(text);
-  const found: Quantity[] = [];
+  const found: AskedQuantity[] = [];
   let from = 0;
   tokens.forEach((token, i) => {
     if (token.start < from || /\b(?:co|h)$/i.test(text.slice(0, token.start))) return;
@@ -149,7 +149,7 @@ const WANTED =
 /** The unit that a question wants its answer in: “in gallons”, “how many pints”, “to Fahrenheit”. */
 export function wantedUnit(
   text: string,
-  country?: Country,
+  country?: UnitCountry,
 ): { unit: string; dimension: Dimension } | undefined {
   let found: { unit: string; dimension: Dimension } | undefined;
   for (const match of text.matchAll(WANTED)) {
@@ -174,7 +174,7 @@ const others: readonly (readonly [RegExp, string, Dimension])[] = [
   [/^c\b|^celsius\b|^centigrade\b/i, '°C', 'temperature'],
   [/^american money\b/i, '$', 'money'],
 ];
-function otherUnit(text: string, country?: Country) {
+function otherUnit(text: string, country?: UnitCountry) {
   for (const [pattern, unit, dimension] of others) {
     const length = pattern.exec(text)?.[0].length ?? 0;
     if (length > 0) return { unit: localUnit(unit, country), dimension, length };

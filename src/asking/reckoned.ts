@@ -1,13 +1,13 @@
 // An answer that is reckoned from the numbers in a question: what all of them share.
 import { formatWorking } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
-import type { Country } from '../core/reading/country.ts';
+import type { UnitCountry } from '../core/reading/country.ts';
 import { unitsRead, type Unit } from '../core/units.ts';
 import type { House } from '../core/line/house.ts';
 import type { Line } from '../core/line/line.ts';
 import type { Dimension } from '../core/measures.ts';
 import { inUnit, unitFor, type Telling } from './holes.ts';
-import type { Quantity } from './quantities.ts';
+import type { AskedQuantity } from './quantities.ts';
 
 export interface Reckoned {
   readonly says: string;
@@ -25,9 +25,9 @@ export interface Reckoned {
 /** A question with numbers, read. */
 export interface Numbered {
   readonly text: string;
-  readonly quantities: readonly Quantity[];
+  readonly quantities: readonly AskedQuantity[];
   readonly wanted: { readonly unit: string; readonly dimension: Dimension } | undefined;
-  readonly country: Country | undefined;
+  readonly country: UnitCountry | undefined;
   readonly house: House;
   readonly line: Line;
   readonly telling: Telling;
@@ -56,13 +56,13 @@ export const unitNamed = (kind: KindName, name: string): Unit | undefined =>
   unitFor(kind, name === 'gravity' ? '' : name);
 
 /** A quantity of a question in the unit of its kind. */
-export function inCore(quantity: Quantity, kind: KindName): number | undefined {
+export function inCore(quantity: AskedQuantity, kind: KindName): number | undefined {
   const unit = quantity.unit === undefined ? unitsRead(kind)[0] : unitNamed(kind, quantity.unit);
   return unit?.toCore(quantity.number);
 }
 
 /** A number as it was asked, with its unit. */
-export function asGiven({ number, unit = '' }: Quantity): string {
+export function asGiven({ number, unit = '' }: AskedQuantity): string {
   const text = formatWorking(number, 9);
   return unit === '' || unit === '°' ? text + unit : `${text}\u00a0${unit.replaceAll(' ', '\u00a0')}`;
 }
@@ -80,7 +80,7 @@ export function told(value: number, kind: KindName, unit?: Unit): string {
 }
 
 /** The percentages of a question, as strengths. */
-export const strengthsIn = (quantities: readonly Quantity[]): readonly number[] =>
+export const strengthsIn = (quantities: readonly AskedQuantity[]): readonly number[] =>
   quantities.flatMap((each) => {
     if (each.dimension !== 'strength' && each.dimension !== 'percent') return [];
     const value = each.dimension === 'percent' ? each.number : inCore(each, 'strength');

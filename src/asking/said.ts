@@ -1,13 +1,13 @@
 // What the sums of a plant share: a range, what stands behind a number, a number as it is told, temperatures that are asked with.
 import { formatNumber } from '../core/format.ts';
-import type { Quantity } from './quantities.ts';
+import type { AskedQuantity } from './quantities.ts';
 import { inCore, type Numbered } from './reckoned.ts';
 
 /** True for a value from the first to the second of a range. */
 export const within = ([least, most]: readonly [number, number], value: number): boolean =>
   value >= least && value <= most;
 /** The text behind a number and its unit. */
-export const behind = (text: string, { end }: Quantity): string => text.slice(end);
+export const behind = (text: string, { end }: AskedQuantity): string => text.slice(end);
 /** A number with a decimal where it has one. */
 export const figures = (value: number): string => formatNumber(value, value % 1 === 0 ? 0 : 1);
 

@@ -1,8 +1,8 @@
 // “20 t of malt makes how many casks?”, “litres of water per bottle”, “how many 25 kg sacks in a mash?”: so much of one thing of the line in another.
 import { format, formatNumber } from '../core/format.ts';
 import { figureText } from '../house/prose.ts';
-import { flowIn, flows, isOfHouse, times, timeOfUnit, type Flow } from './flows.ts';
-import type { Quantity } from './quantities.ts';
+import { flowIn, flows, isOfHouse, times, timeOfUnit, type AskedFlow } from './flows.ts';
+import type { AskedQuantity } from './quantities.ts';
 import { asGiven, inCore, told, unitNamed, type Numbered, type Reckoned, type Reckoner } from './reckoned.ts';
 
 /** What is said of the gas with every amount of it, and where. */
@@ -12,7 +12,7 @@ export const GAS_SAFE = { at: 'safety/limits/#carbon-dioxide', place: 'Safety: c
 
 /** So much of a thing, as it was said. */
 interface Amount {
-  readonly flow: Flow;
+  readonly flow: AskedFlow;
   readonly amount: number;
   readonly said: string;
   readonly start: number;
@@ -23,7 +23,7 @@ interface Amount {
 interface Vessel {
   readonly called: string;
   readonly size: number;
-  readonly given: Quantity;
+  readonly given: AskedQuantity;
 }
 
 const ASKS =
@@ -43,20 +43,20 @@ const UNITS: readonly (readonly [RegExp, KindUnit])[] = [
   [/^(?:hectares?|ha)\b/i, { kind: 'land', size: 1, unit: 'ha' }],
 ];
 interface KindUnit {
-  readonly kind: Flow['kind'];
+  readonly kind: AskedFlow['kind'];
   readonly size: number;
   readonly unit: string;
 }
 
-const DIMENSION: Readonly<Partial<Record<Flow['kind'], string>>> = { mass: 'mass', volume20: 'volume', volume: 'volume', alcohol: 'alcohol', land: 'area', energy: 'energy' }; // prettier-ignore
-const fits = (flow: Flow, dimension: string | undefined) => (flow.kind === 'count' ? dimension === undefined : dimension === DIMENSION[flow.kind]); // prettier-ignore
-const byDimension = (dimension: string | undefined): Flow | undefined =>
+const DIMENSION: Readonly<Partial<Record<AskedFlow['kind'], string>>> = { mass: 'mass', volume20: 'volume', volume: 'volume', alcohol: 'alcohol', land: 'area', energy: 'energy' }; // prettier-ignore
+const fits = (flow: AskedFlow, dimension: string | undefined) => (flow.kind === 'count' ? dimension === undefined : dimension === DIMENSION[flow.kind]); // prettier-ignore
+const byDimension = (dimension: string | undefined): AskedFlow | undefined =>
   flows.find(({ path, called }) =>
     dimension === 'mass' ? path === 'malt.mass' : dimension === 'alcohol' ? path === 'heart.alcohol' : dimension === 'area' && called === 'of land',
   ); // prettier-ignore
 
 /** So much that a number says of a thing or a time. */
-function amountOf({ text }: Numbered, given: Quantity, until: number): Amount | undefined {
+function amountOf({ text }: Numbered, given: AskedQuantity, until: number): Amount | undefined {
   const time = timeOfUnit(given.unit);
   if (time)
     return { flow: time, amount: given.number, said: asGiven(given), start: given.start, isOne: false };
@@ -90,7 +90,7 @@ function oneIn(text: string): Amount | undefined {
 }
 
 /** A vessel of a size that everybody knows, where none is told. */
-const usualSize = (named: string | undefined): Quantity | undefined => {
+const usualSize = (named: string | undefined): AskedQuantity | undefined => {
   const litres = /bath/i.test(named ?? '') ? 150 : /olympic/i.test(named ?? '') ? 2_500_000 : undefined; // L; a bath filled as it is used, and a pool of 50 × 25 × 2 m, both from memory
   return litres === undefined
     ? undefined
@@ -106,13 +106,13 @@ function vesselIn({ text, quantities }: Numbered, asked: number): Vessel | undef
   return size === undefined || !(size > 0) ? undefined : { called: named.toLowerCase(), size, given };
 }
 
-const flowText = (flow: Flow, { line }: Numbered, unit?: Parameters<typeof told>[2]): string => {
+const flowText = (flow: AskedFlow, { line }: Numbered, unit?: Parameters<typeof told>[2]): string => {
   if (isOfHouse(flow)) return figureText(line, flow.path!);
   const value = flow.perMash(line);
   if (flow.kind === 'count') return format(value, 'count', value < 100 ? 2 : 0);
   return flow.kind === 'land' ? format(value, 'land', 2) : told(value, flow.kind, unit);
 };
-const valueText = (value: number, { kind }: Flow, unit?: Parameters<typeof told>[2]): string =>
+const valueText = (value: number, { kind }: AskedFlow, unit?: Parameters<typeof told>[2]): string =>
   kind === 'count'
     ? format(value >= 10 ? Math.round(value) : value, 'count')
     : kind === 'land'

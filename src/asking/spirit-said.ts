@@ -10,10 +10,10 @@ export interface SpiritSaid {
   readonly volumes: readonly Volume[];
   readonly strengths: readonly number[];
   /** The strength of what is named, as the house has it, where the question tells none of it. */
-  readonly named?: Named | undefined;
+  readonly named?: NamedSpirit | undefined;
 }
 /** A liquid of the house that has a strength. */
-export interface Named {
+export interface NamedSpirit {
   readonly at: number;
   readonly called: string;
   readonly path: string;
@@ -31,7 +31,7 @@ const liquids: readonly (readonly [RegExp, string, (line: Numbered['line']) => n
 ]; // prettier-ignore
 
 /** The liquid of the house that a question names. */
-export function liquidNamed({ text, line }: Pick<Numbered, 'text' | 'line'>): Named | undefined {
+export function liquidNamed({ text, line }: Pick<Numbered, 'text' | 'line'>): NamedSpirit | undefined {
   const found = liquids.find(([says]) => says.test(text));
   return found && { at: found[2](line), called: found[0].exec(text)![0].toLowerCase(), path: found[1] };
 }

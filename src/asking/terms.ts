@@ -1,5 +1,5 @@
 // The terms of the glossary as things that may be asked, where the list has none of its own for them.
-import type { Entry } from './entry.ts';
+import type { AskedEntry } from './entry.ts';
 import { plain } from './words.ts';
 
 export interface Term {
@@ -11,10 +11,10 @@ export interface Term {
 const LONGEST = 45; // words of what is said in one breath
 
 /** Entries for the terms that no way of asking names yet. */
-export function termsAsked(terms: readonly Term[], entries: readonly Entry[]): readonly Entry[] {
+export function termsAsked(terms: readonly Term[], entries: readonly AskedEntry[]): readonly AskedEntry[] {
   const asked = new Set(entries.flatMap((entry) => entry.asked.map(plain)));
   const ids = new Set(entries.map((entry) => entry.id));
-  return terms.flatMap(({ id, term, says }): Entry[] => {
+  return terms.flatMap(({ id, term, says }): AskedEntry[] => {
     const ways = [
       `what is ${term}`,
       `what is a ${term}`,

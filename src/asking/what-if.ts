@@ -7,7 +7,7 @@ import { figureText, kindOfFigure, textOfFigure } from '../house/prose.ts';
 import { numberFigures, type NumberName } from '../house/figures.ts';
 import { propose } from '../house/propose.ts';
 import { isMade, madeFigure } from './made.ts';
-import type { Quantity } from './quantities.ts';
+import type { AskedQuantity } from './quantities.ts';
 import { inCore, type Reckoner } from './reckoned.ts';
 
 /** Words for a figure that may be moved, and what its number must look like. */
@@ -54,7 +54,7 @@ const LEAST = 40; // % vol in the bottle, by all the names of the chapter on law
 const COUNTED = /\b(?:\d+|two|three|ten|a hundred)\s+(?:casks|barrels|hogsheads|butts)\b/i;
 const IF = /\b(?:if|suppose|say you|instead of|what happens (?:if|when)|after|for|left|would)\b/i;
 
-function valueFor(quantity: Quantity, { as }: (typeof moved)[number]): number | undefined {
+function valueFor(quantity: AskedQuantity, { as }: (typeof moved)[number]): number | undefined {
   const { number, unit, dimension } = quantity;
   switch (as) {
     case 'percent':

@@ -61,13 +61,13 @@ export type Sort = keyof typeof SORTS;
 export const sortOf = (text: string): Sort | undefined =>
   (Object.keys(SORTS) as Sort[]).find((sort) => SORTS[sort].test(plain(text)));
 
-export interface Reader {
+export interface WordReader {
   /** The words of a text that matter, each once, and behind a tilde those that matter little: ~how, ~is. */
   readonly read: (text: string) => readonly string[];
 }
 
 /** Reads texts by a list of other words. */
-export function reader(words: OtherWords): Reader {
+export function reader(words: OtherWords): WordReader {
   const single = new Map<string, string>();
   const phrases = new Map<string, string>();
   for (const [thing, others] of Object.entries(words)) {

@@ -1,7 +1,7 @@
 // What a reader does to the house of the page, one figure at a time.
 import { batch } from 'solid-js';
 import type { FigureId } from '../core/figures/index.ts';
-import type { Way } from '../core/figures/standing.ts';
+import type { WayKnown } from '../core/figures/standing.ts';
 import type { Giving } from '../core/line/change.ts';
 import { enter, withYeast, type Entered } from '../house/entering.ts';
 import {
@@ -85,7 +85,7 @@ export function keepFigures(): () => void {
 }
 
 /** Takes a figure over as it stands: it is the reader's own too. Says how it is known, if that is told. A choice is not put down. */
-export function giveAsItStands(figure: FigureName, way?: Way): undefined {
+export function giveAsItStands(figure: FigureName, way?: WayKnown): undefined {
   if (!isNumberName(figure)) return;
   const known = afterTyping(knownOf(houseNow()), figure, []);
   changePart(knownPart, way === undefined ? known : withGiven(known, figure, way));

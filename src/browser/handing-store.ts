@@ -1,6 +1,6 @@
 // The owner's key and what the reader was handed, kept in this browser.
 import { dropText, keepAside, keepText, keptText, keyOf } from './browser-store.ts';
-import { readHanded, type Handed } from '../handing/handed.ts';
+import { readHanded, type HandedThings } from '../handing/handed.ts';
 import { keyText, readKey, type OwnKey } from '../handing/own-key.ts';
 
 const KEY = keyOf('signing-key');
@@ -24,7 +24,7 @@ export function keepKey(own: OwnKey): boolean {
 export const keptHanded = () => readHanded(keptText(HANDED));
 
 /** Keeps it; false when the browser does not let it be kept, or a list that cannot be read would be lost. */
-export function keepHanded(handed: Handed): boolean {
+export function keepHanded(handed: HandedThings): boolean {
   const before = keptText(HANDED);
   if (before !== null && !readHanded(before).isWhole && !keepAside(`${HANDED}-kept-aside`, before))
     return false;

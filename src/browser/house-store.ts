@@ -19,8 +19,8 @@ import { builtInHouse, builtInName } from '../house/figures.ts';
 import { isShort, MARK, textOfLink, textOfShortLink } from '../house/link.ts';
 import type { Trial } from '../house/trial.ts';
 import { laidElsewhere } from '../house/parts/laid-elsewhere.ts';
-import { withPart, type HousePart, type PartId, type Parts } from '../house/parts/part.ts';
-import type { Heard } from '../house/join.ts';
+import { withPart, type HousePart, type PartId, type HouseParts } from '../house/parts/part.ts';
+import type { HeardChange } from '../house/join.ts';
 import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
 import { freeName, readShelf, withHouse, type Shelf } from '../house/shelf.ts';
 
@@ -45,7 +45,7 @@ type Door = 'kept' | 'shelf' | 'link' | 'browser' | 'tab' | 'news' | 'line' | `p
 
 const [house, setHouse] = createSignal(builtInHouse);
 const [name, setName] = createSignal(builtInName);
-const [parts, setParts] = createSignal<Parts>({});
+const [parts, setParts] = createSignal<HouseParts>({});
 const [shelf, setShelf] = createSignal<Shelf>({});
 const [visiting, setVisiting] = createSignal(false);
 const [troubles, setTroubles] = createSignal<Readonly<Partial<Record<Door, readonly string[]>>>>({});
@@ -153,7 +153,7 @@ function tellOfStrange(text: string): void {
 }
 
 /** Takes what another tab wrote, put together with what was changed here in the meantime; what cannot be read changes nothing. */
-function takeFromTab(text?: string, join?: (here?: WholeHouse) => Heard): void {
+function takeFromTab(text?: string, join?: (here?: WholeHouse) => HeardChange): void {
   tell('news', join ? [] : [NEWS_UNREAD]);
   if (text === undefined || !join) return;
   written = text;

@@ -2,7 +2,7 @@
 import { createEffect, createMemo, createRoot, createSignal, onMount, untrack } from 'solid-js';
 import { isServer } from 'solid-js/web';
 import type { FigureId } from '../core/figures/index.ts';
-import { isRough, standings, usualWay, type Standing } from '../core/figures/standing.ts';
+import { isRough, standings, usualWay, type FigureStanding } from '../core/figures/standing.ts';
 import { builtInHouse, builtInName, isNumberName, type NumberName } from '../house/figures.ts';
 import { forABottle } from '../house/for-a-bottle.ts';
 import { figureAt, textOfFigure } from '../house/prose.ts';
@@ -113,7 +113,7 @@ export function useKnown() {
     /** What is not known, and what hangs on it. */
     unknown: () => (isBuiltIn() ? [] : unknown()),
     hangsOn: (id: FigureId): readonly NumberName[] => (isBuiltIn() ? [] : (hanging().get(id) ?? [])),
-    standing: (id: FigureId): Standing => {
+    standing: (id: FigureId): FigureStanding => {
       if (isNumberName(id)) return known().given[id] ?? (isKnown(id, true) ? usualWay(id) : 'unknown');
       return counted(id) !== undefined ? 'counted' : isEstimate(id) ? 'estimate' : 'computed';
     },

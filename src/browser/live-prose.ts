@@ -1,6 +1,6 @@
 // Keeps every figure, conditional sentence and name of the house in the text right, for the whole page, from one line.
 import { createEffect, createMemo, createRoot } from 'solid-js';
-import { paces, type Pace } from '../core/line/ledger.ts';
+import { paces, type LedgerPace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
 import { withoutUnit } from '../house/without-unit.ts';
 import { conditions, isCondition } from '../house/conditions.ts';
@@ -10,7 +10,8 @@ import { liveCountedAt, liveDoubtAt, liveHanging, liveUnknown, liveUnknownFigure
 import { figureText, secondOf } from '../house/prose.ts';
 import { isLineReady, liveHouse, liveLine, liveName, liveParts } from './house-store.ts';
 
-const isPace = (text: string | undefined): text is Pace => text !== undefined && Object.hasOwn(paces, text);
+const isPace = (text: string | undefined): text is LedgerPace =>
+  text !== undefined && Object.hasOwn(paces, text);
 
 function setFigure(element: HTMLElement | SVGElement, line: Line): void {
   const { figure, per, digits, bare } = element.dataset;

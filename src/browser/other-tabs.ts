@@ -2,16 +2,24 @@
 import { keepText, keptText, keyOf } from './browser-store.ts';
 import { decode, encode, type WholeHouse } from '../house/codec.ts';
 import { builtInHouse, builtInName } from '../house/figures.ts';
-import { announce, hear, ALL, latest, type Change, type Heard, type Held } from '../house/join.ts';
+import {
+  announce,
+  hear,
+  ALL,
+  latest,
+  type TabChange,
+  type HeardChange,
+  type HeldHouse,
+} from '../house/join.ts';
 
 const CHANGE = keyOf('house-change'); // [from, to, number] of the last change in this browser
 const AHEAD = 86_400_000; // ms: a number further ahead of the clock, and of all numbers known here, is none of the handbook’s
 
 let told: WholeHouse = { name: builtInName, house: builtInHouse, parts: {} }; // the reader's own house, as all tabs know it
-let stamps: Held['stamps'] = {};
+let stamps: HeldHouse['stamps'] = {};
 
 /** A change as a tab wrote it, strictly: nothing when a part of it cannot be read in full. */
-function readChange(text: string): (Change & { readonly text: string }) | undefined {
+function readChange(text: string): (TabChange & { readonly text: string }) | undefined {
   let parts: unknown;
   try {
     parts = JSON.parse(text);
@@ -44,14 +52,14 @@ export function tellOtherTabs(here: WholeHouse): void {
 }
 
 /** The house of this tab after a change in another, and the one that had to give way; `here` is nothing while another house is visited. */
-function joined(change: Change, here: WholeHouse | undefined): Heard {
+function joined(change: TabChange, here: WholeHouse | undefined): HeardChange {
   const heard = hear({ here: here ?? told, told, stamps }, change);
   ({ told, stamps } = heard);
   return heard;
 }
 
 /** Calls back with the text that another tab wrote, and with how it is put together with the house that this tab shows; or with nothing when what it told cannot be read. */
-export function onOtherTabs(call: (text?: string, join?: (here?: WholeHouse) => Heard) => void): void {
+export function onOtherTabs(call: (text?: string, join?: (here?: WholeHouse) => HeardChange) => void): void {
   addEventListener('storage', ({ key, newValue }) => {
     if (key !== CHANGE || newValue === null) return;
     const change = readChange(newValue);
@@ -61,5 +69,5 @@ export function onOtherTabs(call: (text?: string, join?: (here?: WholeHouse) => 
 }
 
 /** How a house that other tabs wrote while this page was away is put together with the one that it shows. */
-export const joinMissed = (to: WholeHouse, here: WholeHouse | undefined): Heard =>
+export const joinMissed = (to: WholeHouse, here: WholeHouse | undefined): HeardChange =>
   joined({ from: told, to, stamp: lastStamp() }, here);

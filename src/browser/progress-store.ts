@@ -11,7 +11,7 @@ import {
   type News,
   type Progress,
 } from '../exercises/progress.ts';
-import type { Verdict } from '../exercises/verdict.ts';
+import type { MarkVerdict } from '../exercises/verdict.ts';
 
 const KEY = keyOf('practice');
 const NEWS = keyOf('practice-news'); // what happened last in this browser, for its other tabs
@@ -64,7 +64,7 @@ function hear(news: News, theirs: string | null): void {
 }
 
 /** Adds an answer to what is kept, here and in the browser's other tabs. */
-export function answered(kind: string, verdict: Verdict, day: string): void {
+export function answered(kind: string, verdict: MarkVerdict, day: string): void {
   const next = practised(progress(), kind, verdict, day);
   if (next === progress()) return;
   put(next);

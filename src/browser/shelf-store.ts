@@ -1,7 +1,7 @@
 // The reader's houses by name: one is open, and the others stand on the shelf.
 import { decode, type WholeHouse } from '../house/codec.ts';
 import { nameProblem } from '../house/name.ts';
-import type { Parts } from '../house/parts/part.ts';
+import type { HouseParts } from '../house/parts/part.ts';
 import { freeName, withoutHouse } from '../house/shelf.ts';
 import {
   endVisit,
@@ -62,7 +62,10 @@ export function dropHouse(unwanted: string): void {
  * Opens a house from a file's text under a name of its own. Returns what was wrong, in its parts as well if `ofParts`
  * says so; a text that is no house changes nothing.
  */
-export function loadHouse(text: string, ofParts?: (parts: Parts) => readonly string[]): readonly string[] {
+export function loadHouse(
+  text: string,
+  ofParts?: (parts: HouseParts) => readonly string[],
+): readonly string[] {
   const reading = decode(text);
   if (!reading.isHouse) return reading.problems;
   shelveOwn();

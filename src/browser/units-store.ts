@@ -2,7 +2,7 @@
 import { createSignal, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
 import type { KindName } from '../core/kinds.ts';
-import { countryOf, type Country } from '../core/reading/country.ts';
+import { countryOf, type UnitCountry } from '../core/reading/country.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
 import { keepText, keptText, keyOf } from './browser-store.ts';
 
@@ -47,7 +47,7 @@ export function useUnits(): (kind: KindName) => Unit {
 }
 
 /** The country whose units the reader has chosen, inside an island; nothing when none, or some of each. */
-export function useCountry(): () => Country | undefined {
+export function useCountry(): () => UnitCountry | undefined {
   const [mounted, setMounted] = createSignal(false);
   onMount(() => setMounted(true));
   return () => {

@@ -1,6 +1,6 @@
 // A text of the book as plain words, with the figures of the built-in house or with holes for a reader's own.
 import type { MdastNode } from 'satteri';
-import type { Pace } from '../core/line/ledger.ts';
+import type { LedgerPace } from '../core/line/ledger.ts';
 import { conditions, isCondition } from '../house/conditions.ts';
 import { builtInLine } from '../house/line-of.ts';
 import { holeFor } from '../house/open-figures.ts';
@@ -15,7 +15,7 @@ const given = (attributes: Attributes, name: string) =>
 /** A figure as the built-in house has it. */
 function figureOf(attributes: Attributes): string {
   const digits = given(attributes, 'digits');
-  const per = given(attributes, 'per') as Pace | undefined;
+  const per = given(attributes, 'per') as LedgerPace | undefined;
   const text = figureText(builtInLine(), given(attributes, 'of')!, per, digits ? Number(digits) : undefined);
   return 'bare' in attributes ? withoutUnit(text) : text;
 }

@@ -1,10 +1,10 @@
 // The questions that visitors ask, read out of the chapters.
 import type { MdastNode } from 'satteri';
-import type { Pace } from '../core/line/ledger.ts';
+import type { LedgerPace } from '../core/line/ledger.ts';
 import { sources, type SourceId } from '../core/sources.ts';
 import { isCondition } from '../house/conditions.ts';
 import { isFactId } from '../house/facts.ts';
-import type { Piece, VisitorQuestion } from '../house/visitor-questions.ts';
+import type { AnswerPiece, VisitorQuestion } from '../house/visitor-questions.ts';
 import { chapterText, childrenOf, componentOf, type Component } from './chapter-text.ts';
 
 const ORDER = /\b(?:Say|Name) [^.:]*\b(?:yours?|the one)\b[^.]*\./g;
@@ -16,14 +16,14 @@ function standing(id: string): string {
 }
 
 /** A component of an answer as its piece: a source in brackets, a figure, words under a condition, a fact. */
-function meant({ name, attributes }: Component, inside: readonly MdastNode[]): readonly Piece[] {
+function meant({ name, attributes }: Component, inside: readonly MdastNode[]): readonly AnswerPiece[] {
   const given = (attribute: string) => attributes[attribute] as string | undefined;
   const of = given('of') ?? '';
   switch (name) {
     case 'Source':
       return [standing(of)];
     case 'Figure': {
-      const [per, digits] = [given('per') as Pace | undefined, given('digits')];
+      const [per, digits] = [given('per') as LedgerPace | undefined, given('digits')];
       return [{ figure: of, ...(per && { per }), ...(digits && { digits: Number(digits) }) }];
     }
     case 'When': {
@@ -40,8 +40,8 @@ function meant({ name, attributes }: Component, inside: readonly MdastNode[]): r
 }
 
 /** Markdown as pieces: emphasis, links and formulas by what they say. */
-function pieces(nodes: readonly MdastNode[]): readonly Piece[] {
-  const found: Piece[] = [];
+function pieces(nodes: readonly MdastNode[]): readonly AnswerPiece[] {
+  const found: AnswerPiece[] = [];
   for (const node of nodes) {
     const component = componentOf(node);
     const next = component ? meant(component, childrenOf(node)) : 'value' in node ? [node.value] : pieces(childrenOf(node)); // prettier-ignore
@@ -55,7 +55,7 @@ function pieces(nodes: readonly MdastNode[]): readonly Piece[] {
 }
 
 /** An answer without the spaces about it. */
-function trimmed(answer: readonly Piece[]): readonly Piece[] {
+function trimmed(answer: readonly AnswerPiece[]): readonly AnswerPiece[] {
   const ends = { 0: /^\s+/, [answer.length - 1]: /\s+$/ };
   const only = answer.length === 1 ? /^\s+|\s+$/g : undefined;
   return answer
@@ -64,7 +64,7 @@ function trimmed(answer: readonly Piece[]): readonly Piece[] {
 }
 
 /** What a card cannot know is left for the guide to write in. */
-function toWriteIn(piece: Piece): Piece {
+function toWriteIn(piece: AnswerPiece): AnswerPiece {
   if (typeof piece === 'string') return piece.replace(ORDER, 'Ours: ____________.');
   if ('when' in piece) return { ...piece, says: piece.says.map(toWriteIn) };
   return 'fact' in piece ? { ...piece, otherwise: piece.otherwise.map(toWriteIn) } : piece;

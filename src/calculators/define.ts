@@ -3,7 +3,7 @@ import {
   choices,
   figureTable,
   type ChoiceName,
-  type Ends,
+  type RangeEnds,
   type NumberName,
   type Stage,
 } from '../core/figures/index.ts';
@@ -15,7 +15,7 @@ import type { Refusal } from '../core/refusal.ts';
 import type { SourceId } from '../core/sources.ts';
 
 /** What a number may be: its kind, its label, its range, and the step of the arrow keys. */
-export interface Field {
+export interface InputNumber {
   readonly kind: KindName;
   readonly label: string;
   readonly range: readonly [number, number];
@@ -26,7 +26,7 @@ interface Used {
   readonly usedWhen?: { readonly choice: string; readonly is: readonly string[] };
 }
 /** A number of the calculator’s own: it has a value, or follows the line until changed here. */
-type OwnNumber = Field &
+type OwnNumber = InputNumber &
   Used &
   (
     | {
@@ -41,12 +41,12 @@ interface HouseNumber extends Used {
   readonly house: NumberName;
   readonly label?: string;
   /** Narrower limits, where the sum needs them. */
-  readonly range?: Ends;
+  readonly range?: RangeEnds;
   /** Begins where the house stands, but what is typed here stays here: a reading that changes no house. */
   readonly staysHere?: true;
 }
 /** A number the reader gives. */
-export type NumberInput = OwnNumber | (Field & Used & { readonly house: NumberName });
+export type NumberInput = OwnNumber | (InputNumber & Used & { readonly house: NumberName });
 
 /** By which figure of the house a value grows, and with which power of it: two thirds for a surface. */
 export interface Sized {
@@ -69,7 +69,7 @@ export type ChoiceInput = OwnChoice | (Omit<OwnChoice, 'value'> & { readonly hou
 /** A short table that the reader fills: readings, sieves, casks. Each row has a number in every column. */
 export interface RowsInput {
   readonly label: string;
-  readonly columns: Readonly<Record<string, Field & { readonly sized?: Sized }>>;
+  readonly columns: Readonly<Record<string, InputNumber & { readonly sized?: Sized }>>;
   readonly value: readonly Readonly<Record<string, number>>[];
   /** Fewest and most rows. */
   readonly count: readonly [number, number];
@@ -99,8 +99,8 @@ type Value<I> = I extends { readonly columns: infer C extends RowsInput['columns
       : I extends { readonly kind: infer K extends KindName }
         ? Quantity<K>
         : never;
-export type Given<I extends Inputs> = { readonly [N in keyof I]: Value<I[N]> };
-export type Result<O extends Outputs> = { readonly [N in keyof O]: Quantity<O[N]['kind']> };
+export type GivenInputs<I extends Inputs> = { readonly [N in keyof I]: Value<I[N]> };
+export type CalculatorResults<O extends Outputs> = { readonly [N in keyof O]: Quantity<O[N]['kind']> };
 
 /** A curve to draw, with the table that says the same: columns of numbers, the first along the foot, the second drawn. */
 export interface Chart {
@@ -163,13 +163,13 @@ export interface Calculator<I extends Inputs, O extends Outputs> {
   readonly main?: readonly (keyof I & string)[];
   readonly outputs: O;
   /** One sentence on what these numbers together make impossible, or nothing. */
-  readonly refuse?: (given: Given<I>) => string | undefined;
-  readonly compute: (given: Given<I>) => Result<O> | Refusal;
+  readonly refuse?: (given: GivenInputs<I>) => string | undefined;
+  readonly compute: (given: GivenInputs<I>) => CalculatorResults<O> | Refusal;
   /** The working, line by line: the rule, then the rule with these numbers. */
-  readonly steps: (given: Given<I>, result: Result<O>) => readonly string[];
+  readonly steps: (given: GivenInputs<I>, result: CalculatorResults<O>) => readonly string[];
   /** A sentence of judgement on the result, where one is called for: what to change, what it means. */
-  readonly remark?: (given: Given<I>, result: Result<O>) => string | undefined;
-  readonly chart?: (given: Given<I>, result: Result<O>) => Chart;
+  readonly remark?: (given: GivenInputs<I>, result: CalculatorResults<O>) => string | undefined;
+  readonly chart?: (given: GivenInputs<I>, result: CalculatorResults<O>) => Chart;
   readonly examples: readonly [Example<I, O>, ...Example<I, O>[]];
 }
 
@@ -223,7 +223,7 @@ export function defineCalculator<const I extends Inputs, const O extends Outputs
   const inputs = Object.fromEntries(
     Object.entries(calculator.inputs).map(([name, input]) => [name, whole(input)]),
   );
-  const refuse = (given: Given<I>) => beyond(calculator.inputs, given) ?? calculator.refuse?.(given);
+  const refuse = (given: GivenInputs<I>) => beyond(calculator.inputs, given) ?? calculator.refuse?.(given);
   return { ...calculator, inputs, refuse } as unknown as Declared<I, O>;
 }
 
@@ -255,7 +255,7 @@ export function startRows({ value, columns }: RowsInput, house: Sizes, builtIn: 
 
 function inSize(
   value: number,
-  { sized, range: [low, high] }: Field & { readonly sized?: Sized },
+  { sized, range: [low, high] }: InputNumber & { readonly sized?: Sized },
   house: Sizes,
   builtIn: Sizes,
 ): number {

@@ -2,13 +2,16 @@
 import { sources } from '../core/sources.ts';
 import type { AnyCalculator } from './define.ts';
 
-export interface Worked {
+export interface WorkedCount {
   readonly calculators: number;
   readonly results: number;
 }
 
 /** All of them, and those that a published source has worked: counted by name, each result once. */
-export function worked(all: readonly AnyCalculator[]): { readonly all: Worked; readonly published: Worked } {
+export function worked(all: readonly AnyCalculator[]): {
+  readonly all: WorkedCount;
+  readonly published: WorkedCount;
+} {
   const checked = all.map(
     ({ examples }) =>
       new Set(

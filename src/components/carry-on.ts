@@ -4,13 +4,13 @@ import { keptText, keyOf } from '../browser/browser-store.ts';
 import { keptGuesses } from '../islands/guesses-kept.ts';
 import { keepLesson, keptLesson } from '../islands/lesson-kept.ts';
 import { ticks } from '../islands/path-kept.ts';
-import { nextSays, type Names, type Way } from '../islands/path-says.ts';
+import { nextSays, type Names, type PathLink } from '../islands/path-says.ts';
 import { today } from '../islands/today.ts';
-import { hasSetOut, nextOf, type Done } from '../path/next.ts';
+import { hasSetOut, nextOf, type PathDone } from '../path/next.ts';
 import { path } from '../path/stages.ts';
 import { linkTo, root } from './book-root.ts';
 
-function kept(): Done {
+function kept(): PathDone {
   const open = keptLesson();
   return {
     log: decodeProgress(keptText(keyOf('practice')) ?? '').progress.log,
@@ -28,7 +28,7 @@ async function carryOn(): Promise<void> {
   if (next.because === 'all') return;
   const names = (await (await fetch(`${root}first-weeks/names.json`)).json()) as Names;
   const { pieces, go } = nextSays(next, names);
-  const link = ({ at, says, opens }: Way) => linkTo(at, says, opens && (() => keepLesson(opens)));
+  const link = ({ at, says, opens }: PathLink) => linkTo(at, says, opens && (() => keepLesson(opens)));
   for (const place of document.querySelectorAll<HTMLElement>('[data-left-off]')) {
     const said = pieces.map((piece) => {
       if (typeof piece === 'string') return piece;

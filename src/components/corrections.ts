@@ -9,7 +9,7 @@ import {
   readTold,
   withTold,
   type Corrected,
-  type Told,
+  type LastTold,
   type ToldFigures,
 } from '../house/corrected.ts';
 import { isVisit, liveLine, liveName } from '../browser/house-store.ts';
@@ -19,7 +19,7 @@ import { announce } from '../islands/announce.ts';
 const MOST = 5; // figures that are named
 
 const remembered = () => readTold(keptText(TOLD)).get(liveName());
-const remember = (told: Told) => {
+const remember = (told: LastTold) => {
   keepText(TOLD, withTold(readTold(keptText(TOLD)), liveName(), told));
   setAllTold(told.news.length === 0);
 };

@@ -1,14 +1,14 @@
 // Every authority that the handbook cites, and how each is known.
 
 /** published: read or printed; computed: arithmetic on the sources named; memory: recalled, never the only check; common practice: of the trade, no source. */
-export type Standing = 'published' | 'computed' | 'memory' | 'common practice';
+export type SourceStanding = 'published' | 'computed' | 'memory' | 'common practice';
 
 export interface Source {
   /** As it stands in a sentence, in brackets. */
   readonly short: string;
   readonly title: string;
   readonly where?: string;
-  readonly standing: Standing;
+  readonly standing: SourceStanding;
 }
 
 // prettier-ignore

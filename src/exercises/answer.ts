@@ -5,7 +5,7 @@ import { readWritten } from '../core/reading/written.ts';
 import type { KindName } from '../core/kinds.ts';
 import type { Unit } from '../core/units.ts';
 
-export interface Reading {
+export interface AnswerRead {
   /** As written, in the unit written. */
   readonly number: number;
   /** Size of its last place: 0.1 for 12.5, 1 for 12, 100 for 1,200. */
@@ -18,7 +18,7 @@ export interface Reading {
 }
 
 /** What an answer says for a kind; an answer with ± or “about” by its value. Undefined when it says no one number. */
-export function readAnswer(text: string, kind: KindName): Reading | undefined {
+export function readAnswer(text: string, kind: KindName): AnswerRead | undefined {
   const written = readWritten(text, kind);
   if (!written || written.to || !Number.isFinite(written.number)) return undefined;
   const { place, unit, unitText, either } = written;

@@ -13,7 +13,7 @@ export interface Option {
   readonly why: string;
 }
 
-export interface Choice {
+export interface ChoiceKind {
   readonly id: string;
   readonly title: string;
   readonly topic: Topic;
@@ -72,7 +72,7 @@ function firstTold(options: readonly Option[], { quotes }: Chance): readonly Opt
 }
 
 /** Declares a kind of question with options, shown in an order drawn by chance. */
-export function choice({ id, title, topic, form, level, sources, ask }: Choice): QuestionKind {
+export function choice({ id, title, topic, form, level, sources, ask }: ChoiceKind): QuestionKind {
   const draw: QuestionKind['draw'] = (chance, house) => {
     const now = lineIfAny(house);
     if (!now) return undefined;

@@ -18,13 +18,13 @@ export const GENERATOR = 7;
 export const ATTEMPTS = 80;
 
 /** How a question was drawn: at which attempt, and the codes of what it quotes and of its answer. */
-export interface Note {
+export interface DrawNote {
   readonly attempt: number;
   readonly codes: readonly number[];
 }
-export interface Drawn {
+export interface DrawnQuestion {
   readonly question: Question;
-  readonly note: Note;
+  readonly note: DrawNote;
 }
 
 function attemptAt(
@@ -34,7 +34,7 @@ function attemptAt(
   attempt: number,
   generator: number,
   carried?: readonly number[],
-): (Drawn & { readonly isSame: boolean }) | undefined {
+): (DrawnQuestion & { readonly isSame: boolean }) | undefined {
   const chance = chanceOf(`${kind.id}/${seed}/${attempt}`, carried, generator);
   const question = kind.draw(chance, house);
   if (!question) return undefined;
@@ -48,7 +48,7 @@ export function draw(
   seed: string,
   house: House,
   generator = GENERATOR,
-): Drawn | undefined {
+): DrawnQuestion | undefined {
   for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
     const drawn = attemptAt(kind, seed, house, attempt, generator);
     if (drawn && isSound(drawn.question) && (generator < RENEWED || tellsSize(drawn.question))) return drawn;
@@ -64,9 +64,9 @@ export function drawAgain(
   kind: QuestionKind,
   seed: string,
   house: House,
-  { attempt, codes }: Note,
+  { attempt, codes }: DrawNote,
   generator = GENERATOR,
-): Drawn | undefined {
+): DrawnQuestion | undefined {
   try {
     const drawn = attemptAt(kind, seed, house, attempt, generator, codes);
     if (!drawn || drawn.note.codes.length !== codes.length || !drawn.isSame) return undefined;

@@ -7,12 +7,12 @@ import {
   type AnyResult,
   type Chart,
   type Declared,
-  type Given,
+  type GivenInputs,
   type Input,
   type Inputs,
   type Outputs,
   type Plain,
-  type Result,
+  type CalculatorResults,
 } from '../calculators/define.ts';
 import { format } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
@@ -26,19 +26,27 @@ import type { Family } from './families.ts';
 import type { Quotes } from './quotes.ts';
 import { asDrawn, withoutRounding } from './renewed.ts';
 import { lineIfAny } from '../house/line-of.ts';
-import { toleranceOf, wholeOf, type NumberQuestion, type QuestionKind, type Whole } from './question.ts';
+import {
+  toleranceOf,
+  wholeOf,
+  type NumberQuestion,
+  type QuestionKind,
+  type WholeRounding,
+} from './question.ts';
 import type { Level, Topic } from './topics.ts';
 
 /** Each input as a prompt says it: number and unit, or the choice in words. */
-export type Shown<I extends Inputs> = { readonly [N in keyof I]: string };
+export type ShownInputs<I extends Inputs> = { readonly [N in keyof I]: string };
 
 /** The results of the sum, with what the prompt quotes as printed. */
-export type Told<O extends Outputs, Q extends string> = Result<O> & { readonly [N in Q]: number };
+export type ToldResults<O extends Outputs, Q extends string> = CalculatorResults<O> & {
+  readonly [N in Q]: number;
+};
 
 export interface SlipOf<I extends Inputs, O extends Outputs, Q extends string = never> {
   readonly family: Family;
   /** The number that the mistake leads to, in the unit of what is asked. */
-  readonly gives: (given: Given<I>, result: Told<O, Q>) => number;
+  readonly gives: (given: GivenInputs<I>, result: ToldResults<O, Q>) => number;
   /** What probably happened, in one sentence. */
   readonly say: string;
 }
@@ -59,26 +67,29 @@ export interface Exercise<I extends Inputs, O extends Outputs, Q extends string 
   /** Part of the answer by which another may differ and be right: 0.01, and for an estimate 0.3, if not said. */
   readonly within?: number;
   /** Which way the answer is rounded, where it is a number of whole things. */
-  readonly whole?: Whole;
+  readonly whole?: WholeRounding;
   /** Figures that the prompt quotes and the sum computes, each with its decimals: a sheet's link carries them. */
   readonly quotes?: {
-    readonly [N in Q]: readonly [digits: number, of: (given: Given<I>, result: Result<O>) => number];
+    readonly [N in Q]: readonly [
+      digits: number,
+      of: (given: GivenInputs<I>, result: CalculatorResults<O>) => number,
+    ];
   };
   /** Results that follow from the figures quoted, the one asked for among them: a sum on paper has no others. */
-  readonly redo?: (given: Given<I>, result: Told<O, Q>) => { readonly [N in keyof O]?: number };
+  readonly redo?: (given: GivenInputs<I>, result: ToldResults<O, Q>) => { readonly [N in keyof O]?: number };
   /** The question, worded as on the job. Every number that the sum needs stands in it, or in the curve. */
-  readonly prompt: (show: Shown<I>, given: Given<I>, result: Told<O, Q>) => string;
+  readonly prompt: (show: ShownInputs<I>, given: GivenInputs<I>, result: ToldResults<O, Q>) => string;
   readonly slips: readonly SlipOf<I, O, Q>[];
   /** Whether numbers drawn together can stand together; others are drawn where they cannot. */
-  readonly fits?: (given: Given<I>, result: Told<O, Q>) => boolean;
+  readonly fits?: (given: GivenInputs<I>, result: ToldResults<O, Q>) => boolean;
   /** The last value of the curve's first column, where the calculator's own goes further than anyone would. */
-  readonly curveTo?: (given: Given<I>, result: Told<O, Q>) => number;
+  readonly curveTo?: (given: GivenInputs<I>, result: ToldResults<O, Q>) => number;
   /** What older generators go on drawing by. */
   readonly before?: Partial<Pick<Exercise<I, O, Q>, 'vary' | 'prompt'>>;
   /** The generator that first draws by the rest, if it is not `RENEWED`; older ones draw without `fits`. */
   readonly renewed?: number;
   /** The working, where the calculator's own steps say too much or too little. */
-  readonly working?: (given: Given<I>, result: Told<O, Q>) => readonly string[];
+  readonly working?: (given: GivenInputs<I>, result: ToldResults<O, Q>) => readonly string[];
 }
 
 /** Decimals that a number needs, up to six. */
@@ -158,9 +169,9 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
   const digits = of.to ?? output.digits ?? kinds[output.kind].digits;
   const within = of.within ?? (about.form === 'estimate' ? 0.3 : 0.01);
 
-  function told(given: Given<I>, answered: AnyResult, { quote }: Quotes): Told<O, Q> {
+  function told(given: GivenInputs<I>, answered: AnyResult, { quote }: Quotes): ToldResults<O, Q> {
     const quotes: Readonly<
-      Record<string, readonly [number, (given: Given<I>, result: Result<O>) => number]>
+      Record<string, readonly [number, (given: GivenInputs<I>, result: CalculatorResults<O>) => number]>
     > = of.quotes ?? {};
     const printed = Object.entries(quotes).map(([name, [digits, figure]]) => [
       name,
@@ -181,10 +192,10 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
       return undefined;
     const answered = calculator.compute(plain);
     if (isRefusal(answered)) return undefined;
-    const given = asIs<Given<I>>(plain);
+    const given = asIs<GivenInputs<I>>(plain);
     const result = told(given, answered, chance.quotes);
     if (now.fits && !now.fits(given, result)) return undefined;
-    const show: Shown<I> = asIs(
+    const show: ShownInputs<I> = asIs(
       Object.fromEntries(inputs.map(([name, input]) => [name, shown(input, plain[name]!)])),
     );
     const exact = asIs<AnyResult>(result)[of.ask]!;

@@ -8,7 +8,7 @@ import type { Stage } from '../house/figures.ts';
 import { wholeOf as wholeOfCount } from '../house/prose.ts';
 import { whereFrom } from '../house/where-from.ts';
 import type { Family } from './families.ts';
-import { toleranceOf, wholeOf, type NumberQuestion, type Whole } from './question.ts';
+import { toleranceOf, wholeOf, type NumberQuestion, type WholeRounding } from './question.ts';
 
 type Numbers = Readonly<Record<string, number>>;
 interface GuideSum {
@@ -19,7 +19,7 @@ interface GuideSum {
   readonly sum: HandSum;
   /** Decimals asked for. */
   readonly to: number;
-  readonly whole?: Whole;
+  readonly whole?: WholeRounding;
   readonly ask: (t: Readonly<Record<string, string>>) => string;
   readonly slips: readonly { readonly family: Family; readonly gives: (v: Numbers, answer: number) => number; readonly say: string }[];
 } // prettier-ignore

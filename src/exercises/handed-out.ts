@@ -1,7 +1,7 @@
 // Who gets which version of a sheet: names in order, version one for the first; the lines and the list that go with them.
 import { oneLine } from './own/one-line.ts';
 
-export interface Handed {
+export interface HandedVersion {
   readonly name: string;
   /** Nothing where there are more names than versions. */
   readonly version: number | undefined;
@@ -9,7 +9,7 @@ export interface Handed {
 export const LONGEST_NAMES = 6000; // characters of a list of names
 
 /** Names, one a line, each with the version of its place. */
-export const handedOut = (names: string, versions: number): readonly Handed[] =>
+export const handedOut = (names: string, versions: number): readonly HandedVersion[] =>
   names
     .split('\n')
     .map((line) => oneLine(line).slice(0, 60).trim())
@@ -17,7 +17,7 @@ export const handedOut = (names: string, versions: number): readonly Handed[] =>
     .map((name, i) => ({ name, version: i < versions ? i + 1 : undefined }));
 
 /** What is amiss with a list; empty when nothing is. */
-export function amissIn(handed: readonly Handed[]): string {
+export function amissIn(handed: readonly HandedVersion[]): string {
   const without = handed.filter(({ version }) => version === undefined).map(({ name }) => name);
   const twice = handed.filter(({ name }, i) => handed.findIndex((each) => each.name === name) < i).map(({ name }) => name); // prettier-ignore
   return [
@@ -27,7 +27,7 @@ export function amissIn(handed: readonly Handed[]): string {
 } // prettier-ignore
 
 /** The lines to send, “Name: link”, of those who have a version. */
-export const linesOf = (handed: readonly Handed[], linkOf: (version: number) => string): string =>
+export const linesOf = (handed: readonly HandedVersion[], linkOf: (version: number) => string): string =>
   handed
     .flatMap(({ name, version }) => (version === undefined ? [] : [`${name}: ${linkOf(version)}`]))
     .join('\n');

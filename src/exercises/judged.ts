@@ -1,34 +1,39 @@
 // Kinds that ask what one would do: a scene, what would do in it and what would not, all in one tone; and what older sheets showed.
 import type { Chance } from './seeded-random.ts';
-import { choice, type Choice, type Option } from './choice.ts';
+import { choice, type ChoiceKind, type Option } from './choice.ts';
 
 /** The generator from which what would not do sounds like what would: a careful person who does not know. */
 export const ONE_TONE_SINCE = 7;
 
 /** An option, and why it would do, or would not. */
-export type Told = readonly [text: string, why: string];
+export type JudgedOption = readonly [text: string, why: string];
 
 /** What generators before that one show: those before the third the one `right`, later ones what `would` do. */
 export interface Before {
-  readonly right: Told;
-  readonly others: readonly Told[];
-  readonly would: readonly Told[];
+  readonly right: JudgedOption;
+  readonly others: readonly JudgedOption[];
+  readonly would: readonly JudgedOption[];
 }
 
-interface Judged extends Omit<Choice, 'form' | 'ask'> {
+interface Judged extends Omit<ChoiceKind, 'form' | 'ask'> {
   /** What happens, ending in a question that takes the place of either way of asking in the oldest sheets. */
   readonly scene: (chance: Chance) => string;
   /** Each of these would do by itself: no question shows two of them as right. */
-  readonly would: readonly Told[];
+  readonly would: readonly JudgedOption[];
   /** None of these would do, and each says why not. */
-  readonly wouldNot: readonly Told[];
+  readonly wouldNot: readonly JudgedOption[];
   readonly before: Before;
 }
 
-const options = (all: readonly Told[]): readonly Option[] => all.map(([text, why]) => ({ text, why }));
+const options = (all: readonly JudgedOption[]): readonly Option[] =>
+  all.map(([text, why]) => ({ text, why }));
 
 /** What is asked of a prompt: one of those that would do among those that would not, or the other way round. */
-export const judging = (prompt: string, would: readonly Told[], wouldNot: readonly Told[]) => {
+export const judging = (
+  prompt: string,
+  would: readonly JudgedOption[],
+  wouldNot: readonly JudgedOption[],
+) => {
   const [right, ...rest] = options(would);
   return { prompt, right: right!, others: options(wouldNot), bothWays: { would: [right!, ...rest] } };
 };

@@ -5,7 +5,7 @@ import { onlyNamed } from '../core/measures.ts';
 import { dimensionNamed } from '../core/reading/unit-named.ts';
 import { shown } from '../core/shown.ts';
 import { unitsRead } from '../core/units.ts';
-import { readAnswer, type Reading } from './answer.ts';
+import { readAnswer, type AnswerRead } from './answer.ts';
 import { isWithin, ROUNDED_BY } from './bounds.ts';
 import { notReadAs } from './unit-not-read.ts';
 import type { Mark } from './verdict.ts';
@@ -14,14 +14,14 @@ import type { NumberQuestion, Slip } from './question.ts';
 const CLOSE = 0.01; // part of the answer by which one may be off in a unit that it does not name
 
 const near = (a: number, b: number, tolerance: number) => Math.abs(a - b) <= tolerance * (1 + 1e-9);
-const inOwnUnit = ({ number, unit }: Reading) => (typeof unit === 'string' ? number : unit.toCore(number));
+const inOwnUnit = ({ number, unit }: AnswerRead) => (typeof unit === 'string' ? number : unit.toCore(number));
 
 /** How far from a known mistake's number an answer may lie and be taken for it. */
 export const reachOf = ({ tolerance, digits }: NumberQuestion, { value }: Slip): number =>
   Math.max(Math.min(tolerance, 0.01 * Math.abs(value)), 0.6 * 10 ** -digits);
 
 /** The known mistake that a reading comes from, the nearest when there are several. */
-function slipOf(question: NumberQuestion, reading: Reading): Slip | undefined {
+function slipOf(question: NumberQuestion, reading: AnswerRead): Slip | undefined {
   const off = (slip: Slip) => Math.abs(inOwnUnit(reading) - slip.value);
   return question.slips
     .filter((slip) => off(slip) <= reachOf(question, slip))
@@ -29,7 +29,7 @@ function slipOf(question: NumberQuestion, reading: Reading): Slip | undefined {
 }
 
 /** A right number with another unit behind it, or one that is right in a unit that was not named. */
-function unitFault(question: NumberQuestion, reading: Reading): Mark | undefined {
+function unitFault(question: NumberQuestion, reading: AnswerRead): Mark | undefined {
   const { answer, of, tolerance } = question;
   const said = kinds[of].unit === '' ? 'a plain number' : `in ${kinds[of].unit}`;
   if (reading.unit !== 'none')
@@ -50,7 +50,7 @@ function unitFault(question: NumberQuestion, reading: Reading): Mark | undefined
   return other && { verdict: 'unit', say: `That is right in ${other.unit}; say so, or give it ${said}.` };
 }
 
-function roundingFault(question: NumberQuestion, reading: Reading): Mark | undefined {
+function roundingFault(question: NumberQuestion, reading: AnswerRead): Mark | undefined {
   const { answer, of, digits, tolerance, whole } = question;
   const given = inOwnUnit(reading);
   if (whole)
@@ -67,7 +67,7 @@ function roundingFault(question: NumberQuestion, reading: Reading): Mark | undef
 }
 
 /** The right digits in the wrong size, or with the wrong sign. */
-function sizeFault({ answer, tolerance }: NumberQuestion, reading: Reading): Mark | undefined {
+function sizeFault({ answer, tolerance }: NumberQuestion, reading: AnswerRead): Mark | undefined {
   const given = inOwnUnit(reading);
   if (near(-given, answer, tolerance))
     return {
@@ -85,7 +85,7 @@ function sizeFault({ answer, tolerance }: NumberQuestion, reading: Reading): Mar
 }
 
 /** What one reading of an answer is worth; undefined when nothing is recognised in it. */
-function markReading(question: NumberQuestion, reading: Reading): Mark | undefined {
+function markReading(question: NumberQuestion, reading: AnswerRead): Mark | undefined {
   if (reading.unit !== 'other' && isWithin(question, inOwnUnit(reading)))
     return { verdict: 'right', say: 'Right.' };
   const isUnitWritten = reading.unit !== 'none';

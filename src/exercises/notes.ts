@@ -1,9 +1,9 @@
 // The notes of one version of a sheet as a text of plain signs, and back.
-import { ATTEMPTS, type Note } from './draw.ts';
+import { ATTEMPTS, type DrawNote } from './draw.ts';
 import { CODES } from './codes.ts';
 
 /** A question's note, with which of the other seeds it took; or a kind that was passed over. */
-export type Step = (Note & { readonly other: number }) | 'passed over';
+export type NotedStep = (DrawNote & { readonly other: number }) | 'passed over';
 
 const SIGNS = '0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz-_';
 const PASSED = '!';
@@ -13,7 +13,7 @@ const MOST_CODES = SIGNS.length - 1;
 
 const pair = (whole: number) => SIGNS[Math.floor(whole / SIGNS.length)]! + SIGNS[whole % SIGNS.length]!;
 
-function signsOf(step: Step): string {
+function signsOf(step: NotedStep): string {
   if (step === 'passed over') return PASSED;
   const { other, attempt, codes } = step;
   const tries = other * ATTEMPTS + attempt;
@@ -27,11 +27,11 @@ function signsOf(step: Step): string {
 }
 
 /** The text of a version's notes: one sign and two for each code, mostly one code a question. */
-export const notesText = (steps: readonly Step[]): string => steps.map(signsOf).join('');
+export const notesText = (steps: readonly NotedStep[]): string => steps.map(signsOf).join('');
 
 /** Reads notes for at most so many questions; undefined when the text is damaged. */
-export function readNotes(text: string, most: number): readonly Step[] | undefined {
-  const steps: Step[] = [];
+export function readNotes(text: string, most: number): readonly NotedStep[] | undefined {
+  const steps: NotedStep[] = [];
   let at = 0;
   let asked = 0;
   const sign = () => SIGNS.indexOf(text[at++] ?? ' ');

@@ -1,10 +1,10 @@
 // A sheet about a house that keeps stills, malts or bottles: its questions are drawn by all of these.
 import { goesBy } from '../house/line-of.ts';
-import type { Parts } from '../house/parts/part.ts';
+import type { HouseParts } from '../house/parts/part.ts';
 import type { SheetHouse } from './worksheet.ts';
 
 /** What of a house's parts its line is reckoned with; nothing where it keeps none of them. */
-export function partsOfLine({ plant, malts, bottles }: Parts): { readonly parts?: Parts } {
+export function partsOfLine({ plant, malts, bottles }: HouseParts): { readonly parts?: HouseParts } {
   const parts = Object.entries({ plant, malts, bottles }).filter(([, part]) => part !== undefined);
   return parts.length === 0 ? {} : { parts: Object.fromEntries(parts) };
 }

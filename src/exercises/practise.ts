@@ -31,7 +31,7 @@ export function practicePool(
 }
 
 /** What a sitting is drawn by, and what it has asked so far, in order. */
-export interface Sitting {
+export interface PracticeSitting {
   readonly progress: Progress;
   /** The day, as 2026-05-14. */
   readonly day: string;
@@ -40,10 +40,10 @@ export interface Sitting {
   readonly house: House;
   readonly asked: readonly Question[];
 }
-const kindsAsked = ({ asked }: Sitting) => asked.map(({ kind }) => kind);
+const kindsAsked = ({ asked }: PracticeSitting) => asked.map(({ kind }) => kind);
 
 /** The kind that comes next of some. */
-export const kindNext = (pool: readonly QuestionKind[], sitting: Sitting): string | undefined =>
+export const kindNext = (pool: readonly QuestionKind[], sitting: PracticeSitting): string | undefined =>
   nextKind(
     pool.map(({ id }) => id),
     sitting.progress.standing,
@@ -59,7 +59,7 @@ const faceOf = (question: Question) =>
   ]);
 
 /** The question that comes next; a kind that the house does not allow is passed over. Undefined when no kind is left. */
-export function questionNext(pool: readonly QuestionKind[], sitting: Sitting): Question | undefined {
+export function questionNext(pool: readonly QuestionKind[], sitting: PracticeSitting): Question | undefined {
   const { progress, day, seed, house, asked } = sitting;
   const base = `practice/${seed}/${day}/${progress.answers}`;
   const seen = new Set(asked.map(faceOf));

@@ -1,17 +1,17 @@
 // What a reader has practised: the standing of each kind, and a log for the record sheet; and its text form.
 import { isData, jsonIn } from '../core/reading/data.ts';
 import { entriesIn, oneOf, quietly, record, text, whole, written } from '../core/reading/given.ts';
-import { type Standing, after } from './spacing.ts';
-import type { Verdict } from './verdict.ts';
+import { type SpacingState, after } from './spacing.ts';
+import type { MarkVerdict } from './verdict.ts';
 
 export interface Practised {
   readonly kind: string;
   /** Day, as 2026-05-14. */
   readonly day: string;
-  readonly verdict: Verdict;
+  readonly verdict: MarkVerdict;
 }
 export interface Progress {
-  readonly standing: Readonly<Record<string, Standing>>;
+  readonly standing: Readonly<Record<string, SpacingState>>;
   readonly log: readonly Practised[];
   /** Answers in all, of which the log keeps the last: the next question's numbers are drawn by it. */
   readonly answers: number;
@@ -30,11 +30,11 @@ const LAST_DAY = LAST_DUE - 1000; // number of the last day on which an answer c
 /** The number of a day written as 2026-05-14. */
 export const dayNumber = (day: string): number => Math.round(Date.parse(`${day}T00:00:00Z`) / MS_IN_DAY);
 
-const outcome = (verdict: Verdict) =>
+const outcome = (verdict: MarkVerdict) =>
   verdict === 'right' ? 'right' : verdict === 'rounded' || verdict === 'unit' ? 'nearly' : 'missed';
 
 /** Progress after an answer. One that was not given or cannot be read changes nothing. */
-export function practised(progress: Progress, kind: string, verdict: Verdict, day: string): Progress {
+export function practised(progress: Progress, kind: string, verdict: MarkVerdict, day: string): Progress {
   if (verdict === 'unanswered' || verdict === 'unreadable') return progress;
   return {
     standing: {
@@ -58,7 +58,7 @@ const DAY = /^\d{4}-\d{2}-\d{2}$/;
 const ID = /^[a-z0-9-]{1,60}$/;
 const dayIn = whole(0, LAST_DAY);
 const isDay = (day: string) => DAY.test(day) && quietly(dayIn, dayNumber(day)) !== undefined;
-const logged = ['right', 'rounded', 'unit', 'wrong'] as const satisfies Verdict[];
+const logged = ['right', 'rounded', 'unit', 'wrong'] as const satisfies MarkVerdict[];
 
 /** One answer, read strictly. */
 const answer = record({ kind: written(ID), day: text(10, isDay), verdict: oneOf(logged) });
@@ -66,7 +66,7 @@ const kept = record({ box: whole(1, 5), due: whole(0, LAST_DUE) });
 
 /** What one tab tells the others: an answer that was given, or that practice was opened from a file. */
 export type News =
-  { readonly answer: readonly [kind: string, verdict: Verdict, day: string] } | { readonly file: true };
+  { readonly answer: readonly [kind: string, verdict: MarkVerdict, day: string] } | { readonly file: true };
 const LONGEST_NEWS = 1000; // characters
 
 /** Reads what another tab told, as strictly as what is kept; undefined when it cannot be read. */
@@ -100,7 +100,7 @@ export function decodeProgress(given: string): ProgressReading {
   const { standing = {}, log: entries = [] } = data;
   if (!isData(standing) || !Array.isArray(entries) || (!data['standing'] && !data['log']))
     return unusable('The saved practice is not whole: its answers, or how each kind stands, are missing.');
-  const { sound, lost: fell } = entriesIn<Standing>(standing, ID, kept);
+  const { sound, lost: fell } = entriesIn<SpacingState>(standing, ID, kept);
   const log = (entries as readonly unknown[])
     .map((entry) => quietly<Practised>(answer, entry))
     .filter((entry) => entry !== undefined)

@@ -27,10 +27,10 @@ interface Asked {
 }
 
 /** Which way whole things are rounded: down what can be had or stated, up what is needed. */
-export type Whole = 'down' | 'up';
+export type WholeRounding = 'down' | 'up';
 
 /** A whole number of things from a sum. */
-export const wholeOf = (value: number, whole: Whole | undefined): number => {
+export const wholeOf = (value: number, whole: WholeRounding | undefined): number => {
   if (whole === undefined) return value;
   return whole === 'up' ? Math.ceil(value - 1e-9) : Math.floor(value + 1e-9); // but for what binary numbers leave over
 };
@@ -45,7 +45,7 @@ export interface NumberQuestion extends Asked {
   /** Largest distance from the answer that still counts as right, in the kind's own unit; `bounds.ts` makes of it the ends that are printed and kept to. */
   readonly tolerance: number;
   /** A number of whole things, rounded up or down to it: no other is right. */
-  readonly whole?: Whole;
+  readonly whole?: WholeRounding;
   readonly slips: readonly Slip[];
   /** The curve to read. */
   readonly curve?: Chart;

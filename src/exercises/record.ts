@@ -1,7 +1,7 @@
 // Practice summed up by topic and kind: what a progress table and a record sheet show.
 import type { Progress } from './progress.ts';
 import type { Listed } from './kinds/list.ts';
-import type { Verdict } from './verdict.ts';
+import type { MarkVerdict } from './verdict.ts';
 import { topics, type Topic } from './topics.ts';
 
 const KNOWN_FROM = 4; // compartment from which a kind counts as known well: it rests eight days or more
@@ -11,7 +11,7 @@ export interface KindRecord {
   readonly answers: number;
   readonly right: number;
   /** The last answer, and its day. */
-  readonly last: Verdict;
+  readonly last: MarkVerdict;
   readonly day: string;
 }
 export interface TopicRecord {

@@ -1,15 +1,15 @@
 // A sheet's result as a short code that is copied or read out, and back; the trainer's table of them.
 import { shown, UNSEEN } from '../core/shown.ts';
 import { familyNames, type Family } from './families.ts';
-import { pointsOf, type Mark, type Verdict } from './verdict.ts';
+import { pointsOf, type Mark, type MarkVerdict } from './verdict.ts';
 import { seedOf } from './seed.ts';
 
-export interface Result {
+export interface SheetResult {
   /** The sheet's fingerprint and the version taken. */
   readonly sheet: string;
   readonly version: number;
   readonly name: string;
-  readonly marks: readonly { readonly verdict: Verdict; readonly family?: Family }[];
+  readonly marks: readonly { readonly verdict: MarkVerdict; readonly family?: Family }[];
   /** The day it was handed in, as the trainee's machine had it: 2026-05-14. A code of the first form has none, and none of what follows. */
   readonly day?: string;
   /** 1 for the first time this sheet was handed in on that machine, 2 for the second. */
@@ -18,7 +18,7 @@ export interface Result {
   readonly answers?: string;
 }
 
-const verdicts: readonly Verdict[] = ['unanswered', 'right', 'rounded', 'unit', 'wrong', 'unreadable'];
+const verdicts: readonly MarkVerdict[] = ['unanswered', 'right', 'rounded', 'unit', 'wrong', 'unreadable'];
 const FIRST_FAMILY = 10; // a letter stands for a wrong answer of a known family
 const LONGEST_NAME = 60;
 const LONGEST = 1000; // characters of a code that are read
@@ -62,7 +62,7 @@ export function answersCode(answers: readonly string[]): string {
  * The code of a result. The second form: what it begins with, sheet, version, a sign for each question, day, attempt, code of
  * the answers, a check, the name. Without a day that a code can carry, the first form: sheet, version, signs, check, name.
  */
-export function resultCode({ sheet, version, name, marks, day, attempt = 1, answers = NO_ANSWERS }: Result): string {
+export function resultCode({ sheet, version, name, marks, day, attempt = 1, answers = NO_ANSWERS }: SheetResult): string {
   const plain = plainName(name);
   const signs = `${sheet}-${version}-${signsOf(marks)}`;
   const on = day === undefined ? undefined : daySigns(day);
@@ -72,7 +72,7 @@ export function resultCode({ sheet, version, name, marks, day, attempt = 1, answ
 } // prettier-ignore
 
 /** What a sign stands for; undefined for one that stands for nothing. */
-function markOf(each: string): Result['marks'][number] | undefined {
+function markOf(each: string): SheetResult['marks'][number] | undefined {
   const place = parseInt(each, 36);
   const family = familyNames[place - FIRST_FAMILY];
   if (family) return { verdict: 'wrong', family };
@@ -84,15 +84,15 @@ const FORMS =
   /^(?<body>(?:(?<second>r2)-)?(?<sheet>[0-9a-z]{7})-(?<version>[1-9]\d?)-(?<signs>[0-9a-z]{1,60})(?:-(?<on>[0-9a-z]{3})(?<time>[1-9a-z])-(?<answers>[0-9a-z]{4}))?)-(?<sum>[0-9a-z]{3})-(?<written>\S*)$/;
 
 /** The signs of marks, one for each question, as a code and a class book carry them. */
-export const signsOf = (marks: Result['marks']): string => marks.map(sign).join('');
+export const signsOf = (marks: SheetResult['marks']): string => marks.map(sign).join('');
 /** The marks of such signs; undefined when one stands for nothing. */
-export function marksOf(signs: string): Result['marks'] | undefined {
+export function marksOf(signs: string): SheetResult['marks'] | undefined {
   const marks = [...signs].map(markOf);
   return marks.includes(undefined) ? undefined : marks.filter((each) => each !== undefined);
 }
 
 /** Reads a code of either form; a sentence when it is damaged. */
-export function readResult(code: string): Result | string {
+export function readResult(code: string): SheetResult | string {
   const damaged = `“${shown(code)}” is not a whole result code; ask for it once more.`;
   if (code.length > LONGEST) return damaged;
   const found = FORMS.exec(code.trim())?.groups as Partial<Record<string, string>> | undefined;
@@ -118,25 +118,25 @@ export function readResult(code: string): Result | string {
 } // prettier-ignore
 
 /** The questions that were missed, wholly or in part, by their numbers on the sheet from 1. */
-export const missedIn = ({ marks }: Pick<Result, 'marks'>): readonly number[] =>
+export const missedIn = ({ marks }: Pick<SheetResult, 'marks'>): readonly number[] =>
   marks.flatMap(({ verdict }, i) => (verdict === 'right' ? [] : [i + 1]));
 
 /** Points of a result. */
-export const scoreOf = ({ marks }: Pick<Result, 'marks'>): number =>
+export const scoreOf = ({ marks }: Pick<SheetResult, 'marks'>): number =>
   marks.reduce((sum, { verdict }) => sum + pointsOf(verdict), 0);
 
 /** How often each family of mistake was met, the most frequent first. */
-export function missesOf(marks: Result['marks']): readonly (readonly [Family, number])[] {
+export function missesOf(marks: SheetResult['marks']): readonly (readonly [Family, number])[] {
   const met = new Map<Family, number>();
   for (const { family } of marks) if (family) met.set(family, (met.get(family) ?? 0) + 1);
   return [...met].sort((a, b) => b[1] - a[1]);
 }
 
-type Group = readonly [Result, ...Result[]];
+type Group = readonly [SheetResult, ...SheetResult[]];
 
 /** Results in groups of those that are alike in a way, in the order in which they came. */
-function groups(results: readonly Result[], way: (result: Result) => unknown): readonly Group[] {
-  const found = new Map<string, [Result, ...Result[]]>();
+function groups(results: readonly SheetResult[], way: (result: SheetResult) => unknown): readonly Group[] {
+  const found = new Map<string, [SheetResult, ...SheetResult[]]>();
   for (const result of results) {
     const key = JSON.stringify(way(result));
     const there = found.get(key);
@@ -152,8 +152,8 @@ const inRow = (sentences: readonly string[]) => sentences.join(sentences.length 
  * One result of each person for each version and attempt of a sheet: of several the one that was pasted last, where the first stood;
  * and what is to be said of it. Those without a name may be of different people, and all stay.
  */
-export function eachOnce(results: readonly Result[]): {
-  readonly results: readonly Result[];
+export function eachOnce(results: readonly SheetResult[]): {
+  readonly results: readonly SheetResult[];
   readonly notes: readonly string[];
 } {
   const named = groups(

@@ -1,5 +1,5 @@
 // What a trainer is told of results that look alike: one version under several names, or the same answers sign for sign.
-import { missedIn, NO_ANSWERS, type Result } from './result.ts';
+import { missedIn, NO_ANSWERS, type SheetResult } from './result.ts';
 
 const MOST_TOLD = 10; // findings of each sort that are told one by one
 const MOST_NAMED = 6; // people named in one of them
@@ -12,8 +12,8 @@ function inRow(names: readonly string[]): string {
   return all.length < 2 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
 }
 
-function grouped(results: readonly Result[], way: (result: Result) => string): readonly (readonly Result[])[] {
-  const groups = new Map<string, Result[]>();
+function grouped(results: readonly SheetResult[], way: (result: SheetResult) => string): readonly (readonly SheetResult[])[] {
+  const groups = new Map<string, SheetResult[]>();
   for (const result of results) {
     const key = way(result);
     const there = groups.get(key);
@@ -23,12 +23,12 @@ function grouped(results: readonly Result[], way: (result: Result) => string): r
   return [...groups.values()];
 } // prettier-ignore
 
-const namesOf = (group: readonly Result[]) => [...new Set(group.map(({ name }) => name.normalize()))];
+const namesOf = (group: readonly SheetResult[]) => [...new Set(group.map(({ name }) => name.normalize()))];
 const bounded = (notes: readonly string[]) =>
   notes.length > MOST_TOLD ? [...notes.slice(0, MOST_TOLD), `So it is with ${notes.length - MOST_TOLD} more.`] : notes; // prettier-ignore
 
 /** One version of one sheet, handed in under more than one name. */
-function oneVersion(results: readonly Result[]): readonly string[] {
+function oneVersion(results: readonly SheetResult[]): readonly string[] {
   return grouped(results, ({ sheet }) => sheet).flatMap((ofSheet) => {
     const groups = grouped(ofSheet, ({ version }) => String(version));
     const isOnlyFirst = groups.length === 1 && ofSheet[0]!.version === 1;
@@ -44,7 +44,7 @@ function oneVersion(results: readonly Result[]): readonly string[] {
 } // prettier-ignore
 
 /** The same answers under more than one name, in one version or in several. */
-function sameAnswers(results: readonly Result[]): readonly string[] {
+function sameAnswers(results: readonly SheetResult[]): readonly string[] {
   const told = results.filter(({ answers }) => answers !== undefined && answers !== NO_ANSWERS);
   return grouped(told, ({ sheet, answers }) => `${sheet} ${answers}`).flatMap((group) => {
     const names = namesOf(group);
@@ -59,7 +59,7 @@ function sameAnswers(results: readonly Result[]): readonly string[] {
 } // prettier-ignore
 
 /** What is to be looked at, in sentences; none when nothing is. Nothing of it proves anything. */
-export const alikeNotes = (results: readonly Result[]): readonly string[] => [
+export const alikeNotes = (results: readonly SheetResult[]): readonly string[] => [
   ...bounded(oneVersion(results)),
   ...bounded(sameAnswers(results)),
 ];

@@ -1,7 +1,7 @@
 // What has become of a sheet since its link was made, in sentences for whoever marks it or has handed it in.
 import { format } from '../core/format.ts';
 import { isNumberQuestion } from './question.ts';
-import type { Asked, Worksheet } from './worksheet.ts';
+import type { AskedQuestion, Worksheet } from './worksheet.ts';
 
 /** What the link of the first generator cannot promise. */
 export const BY_AN_OLDER_EDITION =
@@ -10,7 +10,7 @@ export const BY_AN_OLDER_EDITION =
 /** Sentences, by question, on what is no longer as it was when the sheet was made; none when all is. */
 export function newsOf(
   { generator }: Pick<Worksheet, 'generator'>,
-  asked: readonly Asked[],
+  asked: readonly AskedQuestion[],
 ): readonly string[] {
   const moved = asked.flatMap(({ question, before, isAnew }, i) => {
     if (isAnew)

@@ -2,7 +2,7 @@
 import type { House } from '../core/line/house.ts';
 import { givenOtherwise } from '../house/changes.ts';
 import { builtInHouse, builtInName } from '../house/figures.ts';
-import type { Version } from '../house/parts/dates.ts';
+import type { HouseVersion } from '../house/parts/dates.ts';
 import { readSheetLink, sheetLink } from './sheet-link.ts';
 import { fingerprint } from './worksheet.ts';
 
@@ -20,7 +20,7 @@ export function sheetTouched(
   link: string,
   name: string,
   house: House,
-  versions: readonly Version[] = [],
+  versions: readonly HouseVersion[] = [],
 ): Touched {
   const reading = readSheetLink(MARK.exec(link.trim())?.[0] ?? '');
   if (reading === undefined) return { says: NO_SHEET, isTouched: false };

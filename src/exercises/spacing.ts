@@ -1,6 +1,6 @@
 // When a kind of question comes round again. The rule is the card box of Sebastian Leitner, So lernt man lernen (1972), from memory, its compartments doubling in days.
 
-export interface Standing {
+export interface SpacingState {
   /** Compartment, 1 to 5. */
   readonly box: number;
   /** Day on which it is due, counted from 1 January 1970. */
@@ -11,10 +11,10 @@ const DAYS = [1, 2, 4, 8, 16]; // days until a kind in compartments 1 to 5 is du
 
 /** Where a kind stands after an answer: right moves it on; right but for form leaves it; a miss takes it back to the first, due the same day. */
 export function after(
-  before: Standing | undefined,
+  before: SpacingState | undefined,
   outcome: 'right' | 'nearly' | 'missed',
   today: number,
-): Standing {
+): SpacingState {
   const box =
     outcome === 'missed'
       ? 1
@@ -42,7 +42,7 @@ function rested(pool: readonly string[], asked: readonly string[]): readonly str
  */
 export function nextKind(
   pool: readonly string[],
-  standing: Readonly<Record<string, Standing | undefined>>,
+  standing: Readonly<Record<string, SpacingState | undefined>>,
   today: number,
   asked: readonly string[] = [],
 ): string | undefined {

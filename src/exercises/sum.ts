@@ -12,7 +12,13 @@ import { builtInLine, lineIfAny } from '../house/line-of.ts';
 import { figureValue } from '../house/prose.ts';
 import { ABOUT, aboutHouse } from './about-house.ts';
 import { asDrawn, withoutRounding } from './renewed.ts';
-import { toleranceOf, wholeOf, type NumberQuestion, type QuestionKind, type Whole } from './question.ts';
+import {
+  toleranceOf,
+  wholeOf,
+  type NumberQuestion,
+  type QuestionKind,
+  type WholeRounding,
+} from './question.ts';
 import type { Level, Topic } from './topics.ts';
 
 export interface Sum<N extends string, Q extends string = never, V = Readonly<Record<N | Q, number>>> {
@@ -26,7 +32,7 @@ export interface Sum<N extends string, Q extends string = never, V = Readonly<Re
   readonly to: number;
   /** As in `Exercise`. */
   readonly within?: number;
-  readonly whole?: Whole;
+  readonly whole?: WholeRounding;
   /** Clean values to draw from, each with its kind, and the figure of the house about which they lie, if they do. */
   readonly vary: Readonly<Record<N, readonly [kind: KindName, values: readonly number[], about?: string]>>;
   /** Figures that the prompt quotes and that are computed, of the line or otherwise, each with its decimals: a sheet's link carries them. */

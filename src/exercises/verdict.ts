@@ -1,17 +1,17 @@
 // What can be said of an answer that was marked, and what it is worth.
 import type { Family } from './families.ts';
 
-export type Verdict = 'unanswered' | 'unreadable' | 'right' | 'rounded' | 'unit' | 'wrong';
+export type MarkVerdict = 'unanswered' | 'unreadable' | 'right' | 'rounded' | 'unit' | 'wrong';
 
 export interface Mark {
-  readonly verdict: Verdict;
+  readonly verdict: MarkVerdict;
   /** One or two sentences for whoever answered. */
   readonly say: string;
   /** The family of a mistake that was recognised. */
   readonly family?: Family;
 }
 
-const points: Readonly<Record<Verdict, number>> = {
+const points: Readonly<Record<MarkVerdict, number>> = {
   unanswered: 0,
   unreadable: 0,
   right: 1,
@@ -20,4 +20,4 @@ const points: Readonly<Record<Verdict, number>> = {
   wrong: 0,
 };
 /** What a verdict is worth: one, a half for a right number with a fault of form, or nothing. */
-export const pointsOf = (verdict: Verdict): number => points[verdict];
+export const pointsOf = (verdict: MarkVerdict): number => points[verdict];

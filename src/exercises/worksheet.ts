@@ -3,12 +3,12 @@
 // Held by tests/exercises/promised-sheets.json and tests/exercises/other-sums.test.ts.
 import type { House } from '../core/line/house.ts';
 import { builtInHouse } from '../house/figures.ts';
-import type { Parts } from '../house/parts/part.ts';
+import type { HouseParts } from '../house/parts/part.ts';
 import { answerBefore } from './answer-code.ts';
 import { chanceOf } from './seeded-random.ts';
-import { draw, drawAgain, type Drawn, type Note } from './draw.ts';
+import { draw, drawAgain, type DrawnQuestion, type DrawNote } from './draw.ts';
 import { atOnce, type InSteps } from './in-steps.ts';
-import { notesText, readNotes, type Step } from './notes.ts';
+import { notesText, readNotes, type NotedStep } from './notes.ts';
 import { isNumberQuestion, type Question, type QuestionKind } from './question.ts';
 import { randomHouse } from './random-house.ts';
 import { seedOf } from './seed.ts';
@@ -16,7 +16,7 @@ import { topics, topicsOf, type Form, type Level, type Topic } from './topics.ts
 
 /** Whose figures a sheet speaks of; of a house of one’s own with what else its line is reckoned with. */
 export type SheetHouse =
-  'built-in' | 'random' | { readonly name: string; readonly house: House; readonly parts?: Parts };
+  'built-in' | 'random' | { readonly name: string; readonly house: House; readonly parts?: HouseParts };
 
 export interface Worksheet {
   /** The generator that drew it first; later ones draw it the same. */
@@ -88,7 +88,7 @@ export const faceOf = (question: Question): string =>
   ]);
 
 /** A question of a sheet, and what has become of it since the sheet was made. */
-export interface Asked {
+export interface AskedQuestion {
   readonly question: Question;
   /** The answer as it was, in print, when it has moved by more than its tolerance. */
   readonly before?: string;
@@ -115,14 +115,14 @@ function* drawAll(
 ): InSteps<{
   readonly questions: readonly Question[];
   readonly faces: ReadonlySet<string>;
-  readonly steps: readonly Step[];
+  readonly steps: readonly NotedStep[];
 }> {
   const house = houseOf(sheet, version);
   const questions: Question[] = [];
-  const steps: Step[] = [];
+  const steps: NotedStep[] = [];
   const faces = new Set<string>();
   const oneOf = (kind: QuestionKind, round: number) => {
-    let spare: (Drawn & { readonly other: number }) | undefined;
+    let spare: (DrawnQuestion & { readonly other: number }) | undefined;
     for (let other = 0; other < OTHER_SEEDS; other++) {
       const drawn = draw(kind, seedFor(sheet, version, round, other), house, sheet.generator);
       if (!drawn) break;
@@ -172,9 +172,9 @@ export function again(
   kind: QuestionKind,
   seed: string,
   house: House,
-  step: Note,
+  step: DrawNote,
   generator: number,
-): readonly Asked[] {
+): readonly AskedQuestion[] {
   const question = drawAgain(kind, seed, house, step, generator)?.question;
   if (!question) {
     const other = draw(kind, seed, house, generator);
@@ -188,9 +188,9 @@ function* drawnAgain(
   sheet: Worksheet,
   version: number,
   kinds: readonly QuestionKind[],
-  steps: readonly Step[],
-): InSteps<readonly Asked[]> {
-  const asked: Asked[] = [];
+  steps: readonly NotedStep[],
+): InSteps<readonly AskedQuestion[]> {
+  const asked: AskedQuestion[] = [];
   const house = houseOf(sheet, version);
   let at = 0;
   for (const { kind, round } of turns(sheet, kinds)) {
@@ -223,12 +223,12 @@ export function* asking(
   sheet: Worksheet,
   version: number,
   kinds: readonly QuestionKind[],
-): InSteps<readonly Asked[]> {
+): InSteps<readonly AskedQuestion[]> {
   const steps = sheet.notes && readNotes(sheet.notes[version - 1] ?? '', sheet.count);
-  const asked: readonly Asked[] = steps
+  const asked: readonly AskedQuestion[] = steps
     ? yield* drawnAgain(sheet, version, kinds, steps)
     : (yield* drawUpTo(sheet, version, kinds)).at(-1)!.questions.map((question) => ({ question }));
-  const place = ({ question }: Asked) => topics.indexOf(question.topic) * 10 + question.level;
+  const place = ({ question }: AskedQuestion) => topics.indexOf(question.topic) * 10 + question.level;
   return [...asked].sort((a, b) => place(a) - place(b));
 }
 
@@ -239,7 +239,7 @@ export const askedOf = (
   sheet: Worksheet,
   version: number,
   kinds: readonly QuestionKind[],
-): readonly Asked[] => atOnce(asking(sheet, version, kinds));
+): readonly AskedQuestion[] => atOnce(asking(sheet, version, kinds));
 
 /** The questions alone. */
 export const questionsOf = (

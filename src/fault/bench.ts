@@ -3,7 +3,7 @@ import type { Line } from '../core/line/line.ts';
 import type { SourceId } from '../core/sources.ts';
 import type { TruthOf } from '../core/fault/truth.ts';
 
-export interface Reading<Id extends string = string> {
+export interface BenchReading<Id extends string = string> {
   readonly id: Id;
   /** What is asked for, as an order: “Read the thermometer of the tun”. */
   readonly asks: string;
@@ -49,7 +49,7 @@ export interface Bench<C extends string = string, R extends string = string> {
   readonly title: string;
   /** What is before the trainee; `shown` and `usual` are told as they stand in the readings. */
   readonly complaint: (shown: (id: R) => string, usual: (id: R) => string) => string;
-  readonly readings: readonly Reading<R>[];
+  readonly readings: readonly BenchReading<R>[];
   readonly causes: readonly Cause<C, R>[];
   readonly firsts: readonly First[];
   /** The caution that belongs to it. */

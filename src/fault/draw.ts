@@ -6,7 +6,7 @@ import type { Truth } from '../core/fault/truth.ts';
 import { formatNumber } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
 import { drawing, round } from '../shift/seed.ts';
-import type { Bench, Cause, Reading } from './bench.ts';
+import type { Bench, Cause, BenchReading } from './bench.ts';
 import { benches } from './benches.ts';
 import { isRefusal } from '../core/refusal.ts';
 
@@ -17,7 +17,7 @@ const OPEN = 3; // causes, at least, that what everybody sees must leave open
 const SEEN = 0.75; // of the error of what everybody sees, by which a fault shows at least
 
 /** A reading of a case: how far it may be off in this house, what it shows, and what is usual. */
-export interface Shown extends Omit<Reading, 'error'>, Priced {
+export interface ShownReading extends Omit<BenchReading, 'error'>, Priced {
   readonly shown: number;
   readonly usual: number;
 }
@@ -25,11 +25,11 @@ export interface FaultCase {
   readonly seed: number;
   readonly bench: Bench;
   readonly cause: Cause;
-  readonly readings: readonly Shown[];
+  readonly readings: readonly ShownReading[];
   /** Every cause at several sizes, on the house's usual day. */
   readonly supposed: readonly Supposed[];
   /** The cheapest readings that decide, beside those that everybody sees. */
-  readonly least: readonly Shown[];
+  readonly least: readonly ShownReading[];
 }
 
 /** Every cause of a bench, from each of some sizes to the next; undefined where the house has no such bench. */
@@ -44,9 +44,9 @@ export function supposedOf(bench: Bench, line: Line, sizes: readonly number[] = 
   return all;
 } // prettier-ignore
 
-export const errorOf = ({ error }: Reading, usual: number): number => (typeof error === 'number' ? error : Math.abs(usual) * error.part); // prettier-ignore
+export const errorOf = ({ error }: BenchReading, usual: number): number => (typeof error === 'number' ? error : Math.abs(usual) * error.part); // prettier-ignore
 /** The readings of a case as a truth. */
-export const foundIn = (readings: readonly Shown[]): Truth => Object.fromEntries(readings.map(({ id, shown }) => [id, shown])); // prettier-ignore
+export const foundIn = (readings: readonly ShownReading[]): Truth => Object.fromEntries(readings.map(({ id, shown }) => [id, shown])); // prettier-ignore
 
 /** One try at a case; undefined where the trouble would not be seen, or could not be told from another. */
 function tryOne(seed: number, attempt: number, line: Line, known: Map<Bench, readonly Supposed[] | undefined>): FaultCase | undefined {
@@ -61,7 +61,7 @@ function tryOne(seed: number, attempt: number, line: Line, known: Map<Bench, rea
   const supposed = known.get(bench);
   if (isRefusal(truth) || !supposed) return undefined;
   const usual = supposed.find((each) => each.cause === 'nothing')!.ends[0];
-  const readings = bench.readings.map((reading): Shown => {
+  const readings = bench.readings.map((reading): ShownReading => {
     const error = errorOf(reading, usual[reading.id]!);
     const chance = random();
     const off = reading.signs || reading.minutes === 0 ? 0 : ((chance - 0.5) * error) / 2; // a quarter of what it may be off, either way
@@ -79,7 +79,7 @@ function tryOne(seed: number, attempt: number, line: Line, known: Map<Bench, rea
 } // prettier-ignore
 
 /** The cheapest readings beside the free ones. */
-function cheapestOf(readings: readonly Shown[], cause: string, found: Truth, supposed: readonly Supposed[]): readonly Shown[] | undefined {
+function cheapestOf(readings: readonly ShownReading[], cause: string, found: Truth, supposed: readonly Supposed[]): readonly ShownReading[] | undefined {
   const free = readings.filter(({ minutes }) => minutes === 0);
   const open = supposed.filter((one) => !free.some((each) => tellsApart(each, found, one)));
   return cheapest(readings.filter(({ minutes }) => minutes > 0), cause, found, open);
@@ -99,11 +99,11 @@ export function drawFault(seed: number, line: Line): FaultCase | undefined {
 }
 
 /** A value as it is told: with its unit, or as a sign. */
-export const told = ({ unit, digits, signs }: Pick<Reading, 'unit' | 'digits' | 'signs'>, value: number): string =>
+export const told = ({ unit, digits, signs }: Pick<BenchReading, 'unit' | 'digits' | 'signs'>, value: number): string =>
   signs ? signs[value > 0.5 ? 1 : 0] : `${formatNumber(value, digits)}${unit}`; // prettier-ignore
 
 /** What a reading found, as a sentence. */
-export const answerOf = (reading: Shown): string => reading.finds(told(reading, reading.shown));
+export const answerOf = (reading: ShownReading): string => reading.finds(told(reading, reading.shown));
 
 /** What stands before the trainee. */
 export function complaintOf({ bench, readings }: FaultCase): string {

@@ -3,7 +3,7 @@ import { jsonIn } from '../core/reading/data.ts';
 import { list, only, quietly, record, whole, written } from '../core/reading/given.ts';
 import { isSeed } from '../shift/seed.ts';
 
-export interface Done {
+export interface CaseDone {
   readonly seed: number;
   readonly total: number;
   readonly day: string;
@@ -23,12 +23,12 @@ const done = record(
 const all = list(done, MOST_KEPT);
 
 /** Reads kept cases; undefined for a text that cannot be read in full. */
-export const readDone = (text: string): readonly Done[] | undefined => quietly(all, jsonIn(text));
+export const readDone = (text: string): readonly CaseDone[] | undefined => quietly(all, jsonIn(text));
 
 /** Whether the answer to a case was shown here before: the number in that house, or in one that was not kept. */
-export const wasShown = (kept: readonly Done[], seed: number, house: string): boolean =>
+export const wasShown = (kept: readonly CaseDone[], seed: number, house: string): boolean =>
   kept.some((each) => each.seed === seed && (each.house ?? house) === house);
 
 /** The cases with one more: one that was shown before keeps the points of its first go. */
-export const withDone = (all: readonly Done[], one: Required<Done>): readonly Done[] =>
+export const withDone = (all: readonly CaseDone[], one: Required<CaseDone>): readonly CaseDone[] =>
   wasShown(all, one.seed, one.house) ? all : [...all, one].slice(-MOST_KEPT);

@@ -16,7 +16,7 @@ export function faultOfLink(hash: string): number | { readonly problem: string }
   return { problem: `The link says case “${shown(given)}”; a case is a whole number from ${SEEDS[0]} to ${SEEDS[1]}.` }; // prettier-ignore
 }
 
-export interface Handed {
+export interface HandedCase {
   readonly total: number;
   readonly spent: number;
   readonly least: number;
@@ -29,7 +29,7 @@ export interface Handed {
   readonly isAgain: boolean;
 }
 /** The line of a result for a record, as the class book takes it: whose it is where a name is given, which case, of which house, points; then minutes, the cause named, a dangerous act, whether the answer had been shown before, and the day. */
-export const faultLine = (name: string, seed: number, house: string, { total, spent, least, named, isCause, harm, isAgain }: Handed, day: string): string =>
+export const faultLine = (name: string, seed: number, house: string, { total, spent, least, named, isCause, harm, isAgain }: HandedCase, day: string): string =>
   `${ofName(name)}Case ${seed}, house ${house}: ${total} of 100. ${spent} min asked for, ${least} needed; named “${named}” (${isCause ? 'right' : 'wrong'})${harm ? '; a dangerous act first' : ''}${isAgain ? '; second go or later' : ''}, ${day}`; // prettier-ignore
 
 /** A name on one line and without a colon, which ends it. */

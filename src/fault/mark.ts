@@ -1,11 +1,11 @@
 // What an answer at the fault desk is worth, and what each reading said for and against the causes.
 import { leftOpen } from '../core/fault/decide.ts';
-import { foundIn, type FaultCase, type Shown } from './draw.ts';
+import { foundIn, type FaultCase, type ShownReading } from './draw.ts';
 
 /** Points for the cause, for the first thing done and for the cost; and, where the cause is another, at most so many for what was ruled out. A trainer's rule, without a source. */
 export const POINTS = { cause: 50, first: 30, cost: 20, ruledOut: 20 } as const;
 
-export interface Answer {
+export interface FaultAnswer {
   readonly asked: readonly string[];
   readonly cause: string;
   readonly first: string;
@@ -34,14 +34,17 @@ export interface FaultMark {
   readonly total: number;
 }
 
-const costOf = (readings: readonly Shown[]) => readings.reduce((sum, { minutes }) => sum + minutes, 0);
+const costOf = (readings: readonly ShownReading[]) => readings.reduce((sum, { minutes }) => sum + minutes, 0);
 
 /** Readings that the trainee has: those that everybody sees, and those asked for. */
-export const hadOf = ({ readings }: FaultCase, asked: readonly string[]): readonly Shown[] =>
+export const hadOf = ({ readings }: FaultCase, asked: readonly string[]): readonly ShownReading[] =>
   readings.filter(({ id, minutes }) => minutes === 0 || asked.includes(id));
 
 /** Readings that were needed: the cheapest that decide it and, of those asked for, each that confirms the fault or looks for a danger. */
-export const neededOf = ({ readings, least, cause }: FaultCase, asked: readonly string[]): readonly Shown[] =>
+export const neededOf = (
+  { readings, least, cause }: FaultCase,
+  asked: readonly string[],
+): readonly ShownReading[] =>
   readings.filter(
     ({ id, isDanger }) =>
       least.some((each) => each.id === id) ||
@@ -53,7 +56,7 @@ export const neededOf = ({ readings, least, cause }: FaultCase, asked: readonly 
  * The cost counts only where the cause is right and was decided. A wrong cause that the readings left open earns the part of
  * `POINTS.ruledOut` that they had ruled out of the other causes left by what everybody sees.
  */
-export function markFault(of: FaultCase, { asked, cause, first }: Answer): FaultMark {
+export function markFault(of: FaultCase, { asked, cause, first }: FaultAnswer): FaultMark {
   const had = hadOf(of, asked);
   const found = foundIn(of.readings);
   const open = leftOpen(had, found, of.supposed);
@@ -87,7 +90,7 @@ export function markFault(of: FaultCase, { asked, cause, first }: Answer): Fault
 }
 
 /** Causes that a reading by itself rules out, by their ids. */
-export function rulesOut({ bench, readings, supposed }: FaultCase, reading: Shown): readonly string[] {
+export function rulesOut({ bench, readings, supposed }: FaultCase, reading: ShownReading): readonly string[] {
   const left = leftOpen([reading], foundIn(readings), supposed);
   return bench.causes.map(({ id }) => id).filter((id) => !left.includes(id));
 }

@@ -1,9 +1,9 @@
 // The bench of a mash: the log has less extract than the house gets, and nobody knows why.
-import { mashBench, type MashCause, type MashReading } from '../core/fault/mash.ts';
+import { mashBench, type MashCause, type MashBenchReading } from '../core/fault/mash.ts';
 import { houseOfTun, setupOf } from '../shift/tun/shift.ts';
 import { drawn, type Bench } from './bench.ts';
 
-export const mash: Bench<MashCause, MashReading> = {
+export const mash: Bench<MashCause, MashBenchReading> = {
   id: 'mash',
   title: 'A mash',
   caution: 'hot-liquor',

@@ -5,7 +5,7 @@ import { isRefusal } from '../core/refusal.ts';
 import type { WholeHouse } from '../house/codec.ts';
 import { enter } from '../house/entering.ts';
 import { figureNames, type FigureName, type NumberName } from '../house/figures.ts';
-import type { Way } from '../house/line-of.ts';
+import type { LineWay } from '../house/line-of.ts';
 import { wayInBook } from '../house/line-with.ts';
 import { knownOf } from '../house/parts/known.ts';
 
@@ -17,7 +17,7 @@ const yielding: readonly FigureName[] = ['finalGravity', 'originalGravity', 'wor
 const sparings: readonly (readonly FigureName[])[] = [[], ['originalGravity'], ['maltPerMash'], ['wortVolume']]; // prettier-ignore
 
 /** What a person changed. */
-export interface Changes {
+export interface PersonalChanges {
   readonly figures: readonly FigureName[];
   /** What did not give way to them, where the usual figure would have. */
   readonly spared: readonly FigureName[];
@@ -33,10 +33,10 @@ const fixed = (names: readonly FigureName[]) => ({ given: Object.fromEntries(nam
  */
 export function putInto(
   house: House,
-  { figures, spared }: Changes,
+  { figures, spared }: PersonalChanges,
   like: House,
   held: readonly FigureName[],
-  way: Way,
+  way: LineWay,
 ): House | { readonly problem: string } {
   const alone = figures.filter((figure) => !moving.includes(figure));
   let now: House = { ...house, ...Object.fromEntries(alone.map((figure) => [figure, like[figure]])) };
@@ -64,14 +64,14 @@ function givenness(figure: FigureName, from: WholeHouse, to: WholeHouse): number
 }
 
 /** What a person changed from one state of a house to another, by the line of the house that it became. A figure that the other changes move to where it stands merely gave way. */
-export function changesOf(from: WholeHouse, to: WholeHouse): Changes {
+export function changesOf(from: WholeHouse, to: WholeHouse): PersonalChanges {
   const way = wayInBook(to);
   const spares = (figures: readonly FigureName[]) =>
     sparings.find((spared) => {
       const again = putInto(from.house, { figures, spared }, to.house, [], way);
       return !('problem' in again) && figureNames.every((each) => isAlike(again[each], to.house[each]));
     });
-  let changes: Changes = {
+  let changes: PersonalChanges = {
     figures: figureNames.filter((figure) => from.house[figure] !== to.house[figure]),
     spared: [],
   };

@@ -6,7 +6,7 @@ import { LAST_RELEASE, type Signed } from './envelope.ts';
 import { thingOf } from './own-key.ts';
 
 /** One thing as it was last taken. */
-export interface Taken {
+export interface TakenFile {
   readonly key: string;
   readonly signer: string;
   readonly release: number;
@@ -15,7 +15,7 @@ export interface Taken {
   readonly as: string;
 }
 /** All that was taken, by `thingOf`. */
-export type Handed = Readonly<Record<string, Taken>>;
+export type HandedThings = Readonly<Record<string, TakenFile>>;
 
 const MOST = 200; // things that are remembered; the oldest give way
 const name = only<string>((given) => nameProblem(given) === undefined, 'it can be a name.');
@@ -29,18 +29,21 @@ const taken = record({
 });
 
 /** Reads what was kept; what cannot be read is left out, and the list is then not whole. */
-export function readHanded(kept: string | null): { readonly handed: Handed; readonly isWhole: boolean } {
+export function readHanded(kept: string | null): {
+  readonly handed: HandedThings;
+  readonly isWhole: boolean;
+} {
   const data = jsonIn(kept ?? '{}');
   const { sound, lost } = entriesIn(data, /^/, taken);
   return { handed: Object.fromEntries(sound), isWhole: isData(data) && lost === 0 };
 }
 
 /** What was taken of this thing before. */
-export const takenOf = (handed: Handed, signed: Signed): Taken | undefined =>
+export const takenOf = (handed: HandedThings, signed: Signed): TakenFile | undefined =>
   Object.hasOwn(handed, thingOf(signed)) ? handed[thingOf(signed)] : undefined;
 
 /** The list with this release as the last that was taken. */
-export function withTaken(handed: Handed, signed: Signed, as: string): Handed {
+export function withTaken(handed: HandedThings, signed: Signed, as: string): HandedThings {
   const { key, signer, release, text } = signed;
   const { [thingOf(signed)]: _, ...others } = handed;
   return Object.fromEntries([
@@ -50,7 +53,7 @@ export function withTaken(handed: Handed, signed: Signed, as: string): Handed {
 }
 
 /** The list with the signer and the key of this release in the place of the one before; what was taken stays as it is. */
-export function withKey(handed: Handed, signed: Signed): Handed {
+export function withKey(handed: HandedThings, signed: Signed): HandedThings {
   const before = takenOf(handed, signed);
   const { key, signer } = signed;
   return before ? { ...handed, [thingOf(signed)]: { ...before, key, signer } } : handed;

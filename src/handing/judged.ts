@@ -1,8 +1,8 @@
 // How a signed file stands to what the reader was handed before: its key, its release, and both in a sentence.
 import { LAST_RELEASE, type Signed } from './envelope.ts';
-import { takenOf, type Handed } from './handed.ts';
+import { takenOf, type HandedThings } from './handed.ts';
 
-export interface Judged {
+export interface JudgedFile {
   /** The first key seen for this thing, the same as before, or another. */
   readonly key: 'first' | 'same' | 'another';
   /** `changed` is a release of a number that was taken already, with another text. */
@@ -14,7 +14,7 @@ export interface Judged {
 const words = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']; // prettier-ignore
 const behind = (by: number) => `${words[by] ?? by} ${by === 1 ? 'release' : 'releases'} behind`;
 
-function keyJudged(signed: Signed, handed: Handed): Pick<Judged, 'key' | 'ofKey'> {
+function keyJudged(signed: Signed, handed: HandedThings): Pick<JudgedFile, 'key' | 'ofKey'> {
   const { name, signer, key } = signed;
   const before = takenOf(handed, signed);
   if (before?.key === key)
@@ -33,7 +33,7 @@ function keyJudged(signed: Signed, handed: Handed): Pick<Judged, 'key' | 'ofKey'
   };
 }
 
-function releaseJudged(signed: Signed, handed: Handed): Pick<Judged, 'release' | 'ofRelease'> {
+function releaseJudged(signed: Signed, handed: HandedThings): Pick<JudgedFile, 'release' | 'ofRelease'> {
   const { release, text, signer } = signed;
   const before = takenOf(handed, signed);
   if (!before) return { release: 'first', ofRelease: '' };
@@ -54,7 +54,7 @@ function releaseJudged(signed: Signed, handed: Handed): Pick<Judged, 'release' |
 }
 
 /** Judges a file whose signature fits. */
-export const judged = (signed: Signed, handed: Handed): Judged => ({
+export const judged = (signed: Signed, handed: HandedThings): JudgedFile => ({
   ...keyJudged(signed, handed),
   ...releaseJudged(signed, handed),
 });

@@ -14,7 +14,7 @@ import { wayInBook } from '../house/line-with.ts';
 import { houseParts } from '../house/parts/index.ts';
 import { knownOf } from '../house/parts/known.ts';
 import { isSamePart, partIds, type PartId } from '../house/parts/part.ts';
-import { changesOf, putInto, type Changes } from './changed.ts';
+import { changesOf, putInto, type PersonalChanges } from './changed.ts';
 
 /** A figure, a part, or what was counted of a computed figure. */
 export type Changeable = FigureName | FigureId | PartId;
@@ -60,7 +60,7 @@ export interface Offer {
   readonly clashes: readonly Clash[];
   readonly stays: readonly Stated[];
   readonly released: readonly Stated[];
-  readonly changes: { readonly yours: Changes; readonly theirs: Changes };
+  readonly changes: { readonly yours: PersonalChanges; readonly theirs: PersonalChanges };
 }
 /** A change as it is told; a part has no values. */
 export interface Stated {

@@ -4,7 +4,7 @@ import { FORMAT, readSigned, saysFormat, type Signed } from './envelope.ts';
 import { KEY_FORMAT } from './own-key.ts';
 import { canSign, fingerprint, fits } from './signing.ts';
 
-export type Opened =
+export type OpenedFile =
   | { readonly plain: string }
   | { readonly signed: Signed; readonly digits: string }
   | { readonly problem: string };
@@ -12,7 +12,7 @@ export type Opened =
 const SHEET = /^#sheet=[\w.~&=/-]{1,60000}$/; // what the page of sheets then reads in full
 
 /** Reads a file's text and checks what it is signed with. A sheet is read in full by its own page. */
-export async function opened(text: string): Promise<Opened> {
+export async function opened(text: string): Promise<OpenedFile> {
   if (!saysFormat(text, FORMAT))
     return saysFormat(text, KEY_FORMAT)
       ? { problem: 'This is somebody’s key, not a house. Open your own under “Your key on another machine”.' }

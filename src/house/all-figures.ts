@@ -1,6 +1,6 @@
 // All figures of a house as JSON, for labels, slides and spreadsheets: each with its value, its unit and how it is known.
 import { figureTable, headOf, pathsOf, type FigureId } from '../core/figures/index.ts';
-import { computedIds, standings, type Standing } from '../core/figures/standing.ts';
+import { computedIds, standings, type FigureStanding } from '../core/figures/standing.ts';
 import { kinds } from '../core/kinds.ts';
 import { numberAt } from '../core/line/beside.ts';
 import type { Line } from '../core/line/line.ts';
@@ -24,7 +24,7 @@ const short = (value: number) => Number(value.toPrecision(TOLD));
 
 /** What is known of each figure, as the page that saves them has it. */
 export interface HowKnown {
-  readonly standing: (id: FigureId) => Standing;
+  readonly standing: (id: FigureId) => FigureStanding;
   readonly counted: (id: FigureId) => number | undefined;
 }
 

@@ -11,7 +11,7 @@ import type { Known } from './parts/known.ts';
 import { textOfFigure } from './prose.ts';
 
 /** One thing that changed, as text. */
-export interface Changed {
+export interface ChangedText {
   readonly what: string;
   readonly was: string;
   readonly now: string;
@@ -21,15 +21,15 @@ export interface AtATime {
   readonly line: Line;
   readonly known: Known;
 }
-export interface Changes {
+export interface HouseChanges {
   /** What the house gives, in the order of its fields. */
-  readonly given: readonly Changed[];
+  readonly given: readonly ChangedText[];
   /** What it counted or read, in the order of the line. */
-  readonly counted: readonly Changed[];
+  readonly counted: readonly ChangedText[];
   /** What is computed, as the book prints it: what moved most, as a part of itself, first; what moved alike in the order of the line. */
-  readonly computed: readonly Changed[];
+  readonly computed: readonly ChangedText[];
   /** What a pocket card says otherwise, in the order of the cards. */
-  readonly cards: readonly Changed[];
+  readonly cards: readonly ChangedText[];
 }
 
 const LEAST = 1e-4; // of a figure: less has not moved
@@ -45,7 +45,7 @@ function pair(id: FigureId, a: number, b: number): readonly [was: string, now: s
   return [format(a, kind, digits), format(b, kind, digits)];
 }
 
-function givenChanges(before: House, after: House): readonly Changed[] {
+function givenChanges(before: House, after: House): readonly ChangedText[] {
   return figureNames.flatMap((name) => {
     if (before[name] === after[name] || name === 'holds') return []; // what gives way is of the book, and no figure of the house
     if (isChoiceName(name)) {
@@ -58,14 +58,14 @@ function givenChanges(before: House, after: House): readonly Changed[] {
   });
 }
 
-function countedChanges(before: Known, after: Known): readonly Changed[] {
+function countedChanges(before: Known, after: Known): readonly ChangedText[] {
   const text = (id: FigureId, value: number | undefined) => value === undefined ? NOT_COUNTED : textOfFigure(id, value); // prettier-ignore
   return countedIds
     .filter((id) => before.counted[id] !== after.counted[id])
     .map((id) => ({ what: headOf(id), was: text(id, before.counted[id]), now: text(id, after.counted[id]) }));
 }
 
-function computedChanges(before: Line, after: Line): readonly Changed[] {
+function computedChanges(before: Line, after: Line): readonly ChangedText[] {
   return computedIds
     .flatMap((id) => {
       const [a, b] = [before, after].map((line) => numberAt(line, pathsOf(id)[0]!));
@@ -80,7 +80,7 @@ function computedChanges(before: Line, after: Line): readonly Changed[] {
 }
 
 /** What a house's cards say: of a counted figure what was counted. */
-function cardChanges(before: AtATime, after: AtATime): readonly Changed[] {
+function cardChanges(before: AtATime, after: AtATime): readonly ChangedText[] {
   return cardFigures.flatMap((figure) => {
     const [was, now] = [before, after].map(({ line, known }) => saidOnCard(figure, line, known.counted[figure.id]));
     return was === now ? [] : [{ what: figure.label, was: was!, now: now! }];
@@ -88,7 +88,7 @@ function cardChanges(before: AtATime, after: AtATime): readonly Changed[] {
 } // prettier-ignore
 
 /** All that changed from one version to another. */
-export const changesBetween = (before: AtATime, after: AtATime): Changes => ({
+export const changesBetween = (before: AtATime, after: AtATime): HouseChanges => ({
   given: givenChanges(before.line.house, after.line.house),
   counted: countedChanges(before.known, after.known),
   computed: computedChanges(before.line, after.line),

@@ -14,7 +14,7 @@ import {
 import { few } from './few.ts';
 import { problemOfHouse } from './line-of.ts';
 import { nameProblem, plainName } from './name.ts';
-import { partsIn, type Parts } from './parts/part.ts';
+import { partsIn, type HouseParts } from './parts/part.ts';
 import { problemOf } from './problem-of.ts';
 
 export const FORMAT = 'malt-spirit-handbook/house';
@@ -29,11 +29,11 @@ export interface NamedHouse {
 
 /** A house with all that it keeps. */
 export interface WholeHouse extends NamedHouse {
-  readonly parts: Parts;
+  readonly parts: HouseParts;
 }
 
 /** A house read from text, with a sentence for each thing that could not be used. Its parts are read where they are used. */
-export interface Reading extends WholeHouse {
+export interface HouseRead extends WholeHouse {
   readonly problems: readonly string[];
   /** False when the text is no house at all, or of a version that cannot be read. */
   readonly isHouse: boolean;
@@ -55,7 +55,7 @@ export function encode({ name, house, parts = {} }: NamedHouse & Partial<WholeHo
 
 const noParts = (given: unknown) => ({ parts: {}, unusable: given === undefined ? [] : [given] });
 
-const unusable = (problem: string): Reading => ({
+const unusable = (problem: string): HouseRead => ({
   name: builtInName,
   house: builtInHouse,
   parts: {},
@@ -68,7 +68,7 @@ const unusable = (problem: string): Reading => ({
  * Reads a house from its text. Figures that are missing take the built-in value; a figure that is unknown,
  * out of range or in contradiction with the others is left out and told of.
  */
-export function decode(text: string): Reading {
+export function decode(text: string): HouseRead {
   if (text.length > LONGEST)
     return unusable(`The text is ${text.length} characters long; a house has at most ${LONGEST}.`);
   const data = jsonIn(text);

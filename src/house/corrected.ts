@@ -23,7 +23,7 @@ export interface Corrected {
 }
 
 /** What a book last told of a house. */
-export interface Told {
+export interface LastTold {
   /** The stamp of the book. */
   readonly book: string;
   /** The house's own figures, as a text. */
@@ -55,7 +55,7 @@ export const figuresOf = (line: Line): ToldFigures =>
   Object.fromEntries([...remembered.keys()].map((path) => [path, figureText(line, path)]));
 
 /** What is told otherwise now, with what was corrected before and not yet taken note of: each from what the reader saw last. */
-export function correctedSince(before: Told, now: ToldFigures): readonly Corrected[] {
+export function correctedSince(before: LastTold, now: ToldFigures): readonly Corrected[] {
   const first = new Map(before.news.map(({ path, was }) => [path, was]));
   return [...remembered.keys()].flatMap((path) => {
     if (!Object.hasOwn(before.figures, path) || !Object.hasOwn(now, path)) return [];
@@ -68,9 +68,9 @@ const isText = (value: unknown): value is string => typeof value === 'string';
 const isTold = (value: unknown): value is string => isText(value) && value.length <= LONGEST_TEXT;
 
 /** What is remembered of each house, by its name, from the text that is kept. What cannot be read is forgotten: it can only be told anew. */
-export function readTold(text: string | null): ReadonlyMap<string, Told> {
+export function readTold(text: string | null): ReadonlyMap<string, LastTold> {
   const data = jsonIn(text ?? '', LONGEST);
-  const all = new Map<string, Told>();
+  const all = new Map<string, LastTold>();
   for (const entry of Array.isArray(data) ? data : []) {
     const [name, told] = Array.isArray(entry) ? (entry as readonly unknown[]) : [];
     if (!isText(name) || !isData(told)) continue;
@@ -95,7 +95,7 @@ export function readTold(text: string | null): ReadonlyMap<string, Told> {
 }
 
 /** The text to keep, with what is now told of one house. */
-export function withTold(all: ReadonlyMap<string, Told>, name: string, told: Told): string {
+export function withTold(all: ReadonlyMap<string, LastTold>, name: string, told: LastTold): string {
   const others = [...all].filter(([each]) => each !== name);
   return JSON.stringify([...others, [name, told]].slice(-MOST));
 }

@@ -3,9 +3,9 @@ import { mashReadings, waysOf, type Giving, type MashReading } from '../core/lin
 import type { House } from '../core/line/house.ts';
 import { line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { propose, proposeExtract, type Proposal } from './propose.ts';
+import { propose, proposeExtract, type ProposedHouse } from './propose.ts';
 import { numberFigures, type FigureName } from './figures.ts';
-import type { Way } from './line-of.ts';
+import type { LineWay } from './line-of.ts';
 import type { Known } from './parts/known.ts';
 
 /** What was proposed, with the yeast in the old measure to the malt where nobody has given the yeast. */
@@ -24,7 +24,7 @@ const isMashReading = (figure: FigureName): figure is MashReading =>
   (mashReadings as readonly string[]).includes(figure);
 
 /** A proposal, and what gave way where it is not the usual. */
-export type Entered = Proposal & { readonly gives?: Giving };
+export type Entered = ProposedHouse & { readonly gives?: Giving };
 
 /**
  * The house with a figure given for the first time. Where one figure has to give way, one that is not known does, the first
@@ -36,7 +36,7 @@ export function enter(
   figure: FigureName,
   value: unknown,
   { given }: Known,
-  way: Way = line,
+  way: LineWay = line,
 ): Entered {
   const ways = before.holds === 'readings' ? [] : waysOf(figure);
   const free = ways.filter((way) => !(way in given));

@@ -6,9 +6,9 @@ import {
   figureTable,
   isGiven,
   stageOf,
-  type Choice,
+  type FigureChoice,
   type ChoiceName,
-  type Ends,
+  type RangeEnds,
   type GivenFigure,
   type KindOf,
   type NumberName,
@@ -23,10 +23,10 @@ export type FigureName = keyof House;
 /** A figure that is a number, from `range[0]` to `range[1]`, moved by `step` with the arrow keys. */
 export interface NumberFigure extends Pick<GivenFigure, 'kind' | 'label' | 'meaning' | 'step'> {
   readonly stage: Stage;
-  readonly range: Ends;
+  readonly range: RangeEnds;
 }
 /** A figure that is a choice; each option with its wording. */
-export interface ChoiceFigure extends Choice {
+export interface ChoiceFigure extends FigureChoice {
   readonly stage: Stage;
 }
 

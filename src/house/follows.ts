@@ -6,12 +6,12 @@ import type { Line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { numberFigures, type NumberName } from './figures.ts';
 import { lineIn } from './line-of.ts';
-import { movedBetween, type Moved } from './moved.ts';
+import { movedBetween, type MovedFigure } from './moved.ts';
 
 export interface Consequences {
   /** The value looked at: one step up from where the figure stands, or down at the end of its range. */
   readonly step: string;
-  readonly moved: readonly Moved[];
+  readonly moved: readonly MovedFigure[];
   readonly refused?: string;
 }
 

@@ -7,12 +7,12 @@ import type { SourceId } from '../core/sources.ts';
 import { kindOfFigure, wholeOf } from './prose.ts';
 
 /** A number that a sum takes: a figure by its place in the line, or one that the core reckons from it, with its kind. */
-export type Use = string | readonly [kind: KindName, of: (line: Line) => number];
+export type SumUse = string | readonly [kind: KindName, of: (line: Line) => number];
 
 export interface HandSum<N extends string = string> {
   /** The rule, without numbers of the house. */
   readonly rule: string;
-  readonly uses: Readonly<Record<N, Use>>;
+  readonly uses: Readonly<Record<N, SumUse>>;
   readonly gives: (v: Readonly<Record<N, number>>) => number;
   /** The sum with its numbers, without the result. */
   readonly sum: (t: Readonly<Record<N, string>>) => string;
@@ -47,7 +47,7 @@ const printed = (value: number, kind: KindName): string => {
   return value < 0 ? `(${text})` : text;
 };
 
-export interface Worked {
+export interface WorkedSum {
   readonly values: Readonly<Record<string, number>>;
   readonly texts: Readonly<Record<string, string>>;
   readonly value: number;
@@ -56,7 +56,7 @@ export interface Worked {
 }
 
 /** A sum with the numbers of a line; undefined where the line has one of them not, or the sum gives no number. */
-export function worked({ uses, gives, sum, of, digits }: HandSum, line: Line): Worked | undefined {
+export function worked({ uses, gives, sum, of, digits }: HandSum, line: Line): WorkedSum | undefined {
   const values: Record<string, number> = {};
   const texts: Record<string, string> = {};
   for (const [name, use] of Object.entries(uses)) {
@@ -75,7 +75,7 @@ export function worked({ uses, gives, sum, of, digits }: HandSum, line: Line): W
 const NEAR = 0.01; // part of a figure by which a sum of rounded numbers may miss it: liquids that mix change in volume by half of this, and rounding takes less
 
 /** True where a sum comes to the figure that the book tells: a house of three distillations, or of several malts, has figures that no short sum gives. */
-export const comesTo = ({ value }: Worked, path: string, line: Line): boolean => {
+export const comesTo = ({ value }: WorkedSum, path: string, line: Line): boolean => {
   const own = numberAt(line, path);
   if (own === undefined) return false;
   const apart = Math.abs(value - own) <= NEAR * Math.abs(own);

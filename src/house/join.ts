@@ -5,30 +5,30 @@ import { problemOfHouse } from './line-of.ts';
 import { isSamePart, partIds } from './parts/part.ts';
 
 /** What one tab did: the house before and after, and a number that is greater than that of every change it knew of. */
-export interface Change {
+export interface TabChange {
   readonly from: WholeHouse;
   readonly to: WholeHouse;
   readonly stamp: number;
 }
 
 /** The house as one tab has it: shown, told to the others, and the number of the last change of each thing that is joined, and of the name. */
-export interface Held {
+export interface HeldHouse {
   readonly here: WholeHouse;
   readonly told: WholeHouse;
   readonly stamps: Readonly<Record<string, number>>;
 }
 
 /** How a tab stands once it has heard of a change; and the house that it had, when that had to give way. */
-export interface Heard extends Held {
+export interface HeardChange extends HeldHouse {
   readonly gaveWay?: WholeHouse;
 }
 
 const runs = ({ house, parts }: WholeHouse) => problemOfHouse(house, parts) === undefined;
 /** The greatest number that a tab knows of. */
-export const latest = (stamps: Held['stamps']): number => Math.max(0, ...Object.values(stamps));
+export const latest = (stamps: HeldHouse['stamps']): number => Math.max(0, ...Object.values(stamps));
 /** The number of the last change of all that has none of its own. */
 export const ALL = 'all';
-const stampOf = (stamps: Held['stamps'], key: string) => stamps[key] ?? stamps[ALL] ?? 0;
+const stampOf = (stamps: HeldHouse['stamps'], key: string) => stamps[key] ?? stamps[ALL] ?? 0;
 
 /** The parts that are joined whole; what is known goes figure by figure. */
 const wholeParts = partIds.filter((id) => id !== 'known');
@@ -79,10 +79,10 @@ function withThese(of: WholeHouse, keys: readonly string[], like: WholeHouse): W
  * known; so none is far ahead of the clock. `chance`, below 1, keeps two tabs from the same number.
  */
 export function announce(
-  held: Held,
+  held: HeldHouse,
   chance: number,
   clock = 0,
-): { readonly held: Held; readonly change: Change } {
+): { readonly held: HeldHouse; readonly change: TabChange } {
   const { here, told, stamps } = held;
   const stamp = Math.max(Math.floor(latest(stamps)) + 1, clock) + chance;
   const changed = [...changedIn(told, here), ...(here.name === told.name ? [] : ['name'])];
@@ -101,7 +101,7 @@ export function announce(
  * here and not yet told is later still; so all tabs end alike. When the other tab opened or renamed a house, this one goes
  * with it; and of two houses that do not run when put together the later holds, and the earlier gives way.
  */
-export function hear({ here, told, stamps }: Held, { from, to, stamp }: Change): Heard {
+export function hear({ here, told, stamps }: HeldHouse, { from, to, stamp }: TabChange): HeardChange {
   const wholly = { here: to, told: to, stamps: { ...stamps, name: stamp } };
   if (from.name !== to.name || told.name !== from.name)
     return stamp > stampOf(stamps, 'name') ? wholly : { here, told, stamps };

@@ -3,16 +3,16 @@ import type { House } from '../core/line/house.ts';
 import { line, type Line } from '../core/line/line.ts';
 import { isRefusal, type Refusal } from '../core/refusal.ts';
 import { builtInHouse } from './figures.ts';
-import type { Parts } from './parts/part.ts';
+import type { HouseParts } from './parts/part.ts';
 
 /** How a line is reckoned: from a house’s figures alone, as `line` does, or with what it keeps beside them. */
-export type Way = (house: House) => Line | Refusal;
+export type LineWay = (house: House) => Line | Refusal;
 
-let way: Way = line;
+let way: LineWay = line;
 let reckoned = new WeakMap<House, Line | Refusal>();
 
 /** Says in which way lines are reckoned from now on. */
-export function goBy(next: Way): void {
+export function goBy(next: LineWay): void {
   way = next;
   reckoned = new WeakMap();
 }
@@ -24,10 +24,10 @@ export function lineIn(house: House): Line | Refusal {
   return result;
 }
 
-const ownWays = new WeakMap<House, Way>();
+const ownWays = new WeakMap<House, LineWay>();
 
 /** Says in which way a house is reckoned that is not the house of the page: one that a sheet is about, or practice. */
-export function goesBy(house: House, own: Way): void {
+export function goesBy(house: House, own: LineWay): void {
   let found: Line | Refusal | undefined;
   ownWays.set(house, (its) => (found ??= own(its)));
 }
@@ -49,7 +49,7 @@ export function lineIfAny(house: House): Line | undefined {
 }
 
 /** Why a house cannot be by its figures alone; nothing where it can, or has named stills: what it distils is then judged by those. */
-export function problemOfHouse(house: House, { plant }: Parts): string | undefined {
+export function problemOfHouse(house: House, { plant }: HouseParts): string | undefined {
   const result = line(house);
   return isRefusal(result) && plant === undefined ? result.refused : undefined;
 }

@@ -10,11 +10,11 @@ import type { Plant } from '../core/plant/plant.ts';
 import { count, hours } from '../core/quantity.ts';
 import { isRefusal, refuse, type Refusal } from '../core/refusal.ts';
 import type { NumberName } from './figures.ts';
-import type { Way } from './line-of.ts';
+import type { LineWay } from './line-of.ts';
 import { bottlesPart } from './parts/bottles.ts';
 import { laidElsewhere } from './parts/laid-elsewhere.ts';
 import { malts as maltsPart, type Malts, type NamedCampaign } from './parts/malts.ts';
-import { readPart, type Parts } from './parts/part.ts';
+import { readPart, type HouseParts } from './parts/part.ts';
 import { plantPart } from './parts/plant.ts';
 
 /** A house in the weeks of one grist: its malt is the grist as one, and what gives way to that does. */
@@ -38,7 +38,7 @@ function houseWith(house: House, { name, malts, finalGravity }: NamedCampaign, b
 } // prettier-ignore
 
 /** A way with the year’s malts: weeks without a grist have the house’s own malt, and more weeks than it works are shares of those. */
-function withMalts(way: Way, { basis, campaigns }: Malts): Way {
+function withMalts(way: LineWay, { basis, campaigns }: Malts): LineWay {
   const given = campaigns.filter(({ weeks }) => weeks > 0);
   if (given.length === 0) return way;
   const weeks = given.reduce((sum, each) => sum + each.weeks, 0);
@@ -59,7 +59,7 @@ function withMalts(way: Way, { basis, campaigns }: Malts): Way {
 }
 
 /** A way that tells of fermentations over a weekend, where a house has given their hours and they are not those of the others. */
-function withWeekends(way: Way, { washbacks, weekendFermentation, usual = [] }: Plant): Way {
+function withWeekends(way: LineWay, { washbacks, weekendFermentation, usual = [] }: Plant): LineWay {
   if (washbacks.length === 0 || usual.includes('weekendFermentation')) return way;
   return (house) => {
     const found = way(house);
@@ -69,7 +69,7 @@ function withWeekends(way: Way, { washbacks, weekendFermentation, usual = [] }: 
 }
 
 /** A way whose casks in store are those alone that are laid in the house's own stores. */
-function withElsewhere(way: Way, share: number): Way {
+function withElsewhere(way: LineWay, share: number): LineWay {
   if (share === 0) return way;
   return (house) => {
     const found = way(house);
@@ -79,14 +79,14 @@ function withElsewhere(way: Way, share: number): Way {
 }
 
 /** In which way the lines of a house with such parts are reckoned; by its figures alone where those say no more. */
-export function wayWith(parts: Pick<Parts, 'plant' | 'malts' | 'bottles' | 'stock'>): Way {
+export function wayWith(parts: Pick<HouseParts, 'plant' | 'malts' | 'bottles' | 'stock'>): LineWay {
   const plant = readPart(plantPart, parts.plant).value;
   const bottles = readPart(bottlesPart, parts.bottles).value;
   const mayDiffer = saysMore(plant, { foreshotsBy: 'volume' });
-  const distilled: Way = mayDiffer
+  const distilled: LineWay = mayDiffer
     ? (house) => (saysMore(plant, house) ? lineWithPlant(house, plant) : line(house))
     : line;
-  const bottled: Way =
+  const bottled: LineWay =
     bottles.length === 0
       ? distilled
       : (house) => {
@@ -98,7 +98,7 @@ export function wayWith(parts: Pick<Parts, 'plant' | 'malts' | 'bottles' | 'stoc
 }
 
 /** In which way the book reckons a house: with what it keeps, or by its figures alone where that makes no line. */
-export function wayInBook({ house, parts }: { readonly house: House; readonly parts: Parts }): Way {
+export function wayInBook({ house, parts }: { readonly house: House; readonly parts: HouseParts }): LineWay {
   const own = wayWith(parts);
   return isRefusal(own(house)) ? line : own;
 }

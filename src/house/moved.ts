@@ -10,7 +10,7 @@ const watched = figureIds
   .filter((id) => figureTable[id].watched)
   .map((id) => [pathsOf(id)[0]!, headOf(id)[0]!.toLowerCase() + headOf(id).slice(1)] as const);
 
-export interface Moved {
+export interface MovedFigure {
   readonly what: string;
   readonly was: string;
   readonly now: string;
@@ -42,7 +42,11 @@ function pair(path: string, a: number, b: number, hasMoved: boolean): readonly [
  * All that changed between two lines: the figures asked for first, then what moved most, as a part of itself. One asked
  * for that moved by less than a thousandth is told as unchanged; others are left out.
  */
-export function movedBetween(before: Line, after: Line, first: readonly string[] = []): readonly Moved[] {
+export function movedBetween(
+  before: Line,
+  after: Line,
+  first: readonly string[] = [],
+): readonly MovedFigure[] {
   const place = (path: string) => (first.includes(path) ? first.indexOf(path) : first.length);
   return watched
     .flatMap(([path, what]) => {

@@ -1,16 +1,16 @@
 // Where things stand on the house's portrait, in millimetres of an A4 sheet on its side; on A3 all is larger alike.
-import type { CaskMix } from './portrait-vessels.ts';
+import type { CaskSizeShares } from './portrait-vessels.ts';
 
 export const [WIDE, HIGH] = [297, 210];
 
 /** A room between its walls, from the floor up. */
-export interface Place {
+export interface RoomPlace {
   readonly left: number;
   readonly right: number;
   readonly floor: number;
   readonly height: number;
 }
-export interface Standing {
+export interface StandingVessel {
   readonly x: number;
   readonly y: number;
   /** Millimetres of a unit of the vessel's own drawing. */
@@ -38,9 +38,9 @@ const MOST_RANKS = 4;
 /** Vessels standing in ranks, as large as there is room for: each by its middle and its foot, those behind first. */
 export function inRanks(
   sizes: readonly number[],
-  { left, right, floor, height }: Place,
+  { left, right, floor, height }: RoomPlace,
   [wide, high]: readonly [number, number],
-): readonly (Standing & { readonly of: number })[] {
+): readonly (StandingVessel & { readonly of: number })[] {
   const scaleFor = (ranks: number) => {
     const across = Math.ceil(sizes.length / ranks) + (ranks > 1 ? 0.5 : 0);
     return Math.min((right - left) / across / wide, height / high / (1 + BEHIND * (ranks - 1)));
@@ -70,7 +70,7 @@ interface Lying {
 }
 
 /** Casks lying end on in three tiers, the largest lowest, in the shares of a mix; all alike where it is not known. */
-export function inTiers(mix: CaskMix, { left, right, floor, height }: Place): readonly Lying[] {
+export function inTiers(mix: CaskSizeShares, { left, right, floor, height }: RoomPlace): readonly Lying[] {
   const sizes = [...(mix.size > 0 ? mix : new Map([[200, 100]]))].sort(([a], [b]) => b - a);
   const radius = (size: number) => BELLY * height * Math.cbrt(size);
   const mean = sizes.reduce((sum, [size, share]) => sum + (APART * radius(size) * share) / 100, 0);

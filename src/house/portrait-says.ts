@@ -1,6 +1,6 @@
 // The foot of the house's portrait: how its figures are known, and whether they agree, in plain sentences.
 import { pathsOf, type FigureId } from '../core/figures/index.ts';
-import { standings, type Standing } from '../core/figures/standing.ts';
+import { standings, type FigureStanding } from '../core/figures/standing.ts';
 import { numberAt } from '../core/line/beside.ts';
 import { cautions } from '../core/line/cautions.ts';
 import { computedBeside } from '../core/line/counted-beside.ts';
@@ -8,8 +8,8 @@ import { withinReading } from '../core/line/within-reading.ts';
 import type { Line } from '../core/line/line.ts';
 import type { HowKnown, PortraitFigure } from './portrait.ts';
 
-export const MARKS: Partial<Readonly<Record<Standing, string>>> = { counted: '●', estimate: '○' };
-const told: readonly Standing[] = ['measured', 'set', 'follows', 'computed', 'counted', 'estimate'];
+export const MARKS: Partial<Readonly<Record<FigureStanding, string>>> = { counted: '●', estimate: '○' };
+const told: readonly FigureStanding[] = ['measured', 'set', 'follows', 'computed', 'counted', 'estimate'];
 const list = (all: readonly string[]) =>
   all.length < 2 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
 
@@ -40,7 +40,7 @@ function whetherTheyAgree(
     const [own, computed] = [known.counted(id)!, numberAt(line, pathsOf(id)[0]!)!];
     return withinReading(id, own, computed) ? [] : [`${words.toLowerCase()}, computed ${computedBeside(id, own, computed)}`];
   });
-  const has = (way: Standing) => figures.some(({ standing }) => standing === way);
+  const has = (way: FigureStanding) => figures.some(({ standing }) => standing === way);
   const open = counted.length - judged.length;
   return [
     ...(broken.length > 0 ? [`Those of the ${list(broken)} do not agree with each other.`] : []),

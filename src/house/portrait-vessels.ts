@@ -6,31 +6,32 @@ import type { RoomName } from './portrait.ts';
 
 export type Shape =
   'sacks' | 'mill' | 'mash-tun' | 'washback' | 'steel' | 'tub' | 'wash-still' | 'spirit-still';
-export interface Drawn {
+export interface DrawnVessel {
   readonly shape: Shape;
   /** Against the largest of its room, 0–1. */
   readonly size: number;
   /** How a still's vapour is condensed; nothing where nobody has said. */
   readonly condenser?: Stills['condenser'] | undefined;
 }
-export interface Vessels {
+export interface PortraitVessels {
   /** What is said of them; empty where the house has named none. */
   readonly says: string;
-  readonly drawn: readonly Drawn[];
+  readonly drawn: readonly DrawnVessel[];
   /** True where one stands for vessels that the house has not named. */
   readonly isSign?: boolean;
 }
 
 const MOST = 48; // vessels of a kind that are drawn; the words tell how many there are
-const some = (number: number, drawn: Drawn) => Array.from({ length: Math.min(MOST, number) }, () => drawn);
+const some = (number: number, drawn: DrawnVessel) =>
+  Array.from({ length: Math.min(MOST, number) }, () => drawn);
 const sum = (groups: readonly { readonly number: number }[]) =>
   groups.reduce((all, { number }) => all + number, 0);
 const isGiven = (group: { readonly usual?: readonly string[] }, key: string) => !group.usual?.includes(key);
 const cooledBy = { 'shell-and-tube': 'shell-and-tube condensers', 'worm-tub': 'worm tubs' } as const;
-const one = (shape: Shape): Vessels => ({ says: '', drawn: [{ shape, size: 1 }] });
-const sign = (shape: Shape): Vessels => ({ ...one(shape), isSign: true });
+const one = (shape: Shape): PortraitVessels => ({ says: '', drawn: [{ shape, size: 1 }] });
+const sign = (shape: Shape): PortraitVessels => ({ ...one(shape), isSign: true });
 
-function tunRoom({ washbacks }: Plant): Vessels {
+function tunRoom({ washbacks }: Plant): PortraitVessels {
   if (washbacks.length === 0) return sign('tub');
   const largest = Math.max(...washbacks.map(({ full }) => full));
   const of = (material: string | undefined) =>
@@ -47,7 +48,7 @@ function tunRoom({ washbacks }: Plant): Vessels {
   };
 } // prettier-ignore
 
-function stillHouse({ washStills, intermediateStills, spiritStills, scheme }: Plant): Vessels {
+function stillHouse({ washStills, intermediateStills, spiritStills, scheme }: Plant): PortraitVessels {
   const kinds = [
     { stills: washStills, name: 'wash still', shape: 'wash-still', sign: 1 },
     { stills: scheme === 'twice' ? undefined : intermediateStills, name: 'intermediate still', shape: 'wash-still', sign: 0.85 },
@@ -62,7 +63,7 @@ function stillHouse({ washStills, intermediateStills, spiritStills, scheme }: Pl
       ...(all.length > 0 && scheme !== 'twice' ? [schemes[scheme].toLowerCase()] : []),
       ...new Set(cooled),
     ].join(', '),
-    drawn: kinds.flatMap(({ stills, shape, sign }): readonly Drawn[] =>
+    drawn: kinds.flatMap(({ stills, shape, sign }): readonly DrawnVessel[] =>
       stills?.length === 0
         ? [{ shape, size: sign }]
         : (stills ?? []).flatMap((each) =>
@@ -78,7 +79,7 @@ function stillHouse({ washStills, intermediateStills, spiritStills, scheme }: Pl
 } // prettier-ignore
 
 /** What stands in a room, the store left aside. */
-export function vesselsIn(room: Exclude<RoomName, 'store'>, plant: Plant): Vessels {
+export function vesselsIn(room: Exclude<RoomName, 'store'>, plant: Plant): PortraitVessels {
   const tuns = sum(plant.mashTuns);
   switch (room) {
     case 'malt':
@@ -97,10 +98,10 @@ export function vesselsIn(room: Exclude<RoomName, 'store'>, plant: Plant): Vesse
 }
 
 /** So many of each hundred casks, by what one holds, L. */
-export type CaskMix = ReadonlyMap<number, number>;
+export type CaskSizeShares = ReadonlyMap<number, number>;
 
 /** The names of the sizes in a mix, the most frequent first: “barrels, hogsheads and butts”. */
-export function namesOfCasks(mix: CaskMix): string {
+export function namesOfCasks(mix: CaskSizeShares): string {
   const names = [...mix]
     .filter(([, share]) => share > 0)
     .sort((a, b) => b[1] - a[1])
@@ -115,7 +116,7 @@ export function namesOfCasks(mix: CaskMix): string {
 export function caskMix(
   register: readonly { readonly casks: number; readonly size: number }[],
   filled: { readonly barrels: number; readonly hogsheads: number } | undefined,
-): CaskMix {
+): CaskSizeShares {
   const mix = new Map<number, number>();
   const all = register.reduce((sum, { casks }) => sum + casks, 0);
   for (const { casks, size } of all > 0 ? register : [])

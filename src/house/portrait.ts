@@ -1,6 +1,6 @@
 // What stands on the house's portrait: its rooms in the order of the line, each with a few figures in the house's own reading.
 import { pathsOf, type FigureId } from '../core/figures/index.ts';
-import type { Standing } from '../core/figures/standing.ts';
+import type { FigureStanding } from '../core/figures/standing.ts';
 import { numberAt } from '../core/line/beside.ts';
 import type { Line } from '../core/line/line.ts';
 import { UNSEEN } from '../core/shown.ts';
@@ -58,13 +58,13 @@ export interface PortraitFigure {
   readonly id: FigureId;
   readonly words: string;
   readonly text: string;
-  readonly standing: Standing;
+  readonly standing: FigureStanding;
 }
 
 /** How the house knows its figures. */
 export interface HowKnown {
   readonly isBuiltIn: boolean;
-  readonly standing: (id: FigureId) => Standing;
+  readonly standing: (id: FigureId) => FigureStanding;
   readonly counted: (id: FigureId) => number | undefined;
 }
 

@@ -2,7 +2,7 @@
 import { figureIds, figureTable, pathsOf, type Figure, type FigureId } from '../core/figures/index.ts';
 import { format } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
-import { lineFor, mashesIn, type Pace } from '../core/line/ledger.ts';
+import { lineFor, mashesIn, type LedgerPace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
 import { choiceFigures, isChoiceName, isNumberName } from './figures.ts';
 import { forABottle } from './for-a-bottle.ts';
@@ -86,7 +86,7 @@ export function figureValue(line: Line, path: string): number {
  * the figures that count: −3 makes 401,000 of 400,911.
  * A choice gives its wording. Throws on an unknown name, so that a slip in a chapter fails the build.
  */
-export function figureText(line: Line, path: string, per: Pace = 'mash', digits?: number): string {
+export function figureText(line: Line, path: string, per: LedgerPace = 'mash', digits?: number): string {
   const choice = path.replace(/^house\./, '');
   if (isChoiceName(choice))
     return (choiceFigures[choice].options as Record<string, string>)[line.house[choice]]!;

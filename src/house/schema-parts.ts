@@ -2,7 +2,7 @@
 import { bases } from '../core/malting/grist.ts';
 import { holdingField, holdings, holdingNames, MOST_GROUPS as MOST_VESSELS, plantFields, stillFields, tunFields, washbackFields, type VesselField } from '../core/plant/fields.ts'; // prettier-ignore
 import { condensers, heatings, schemes, washbackMaterials } from '../core/plant/plant.ts';
-import { fields, type Field } from '../core/stock/group.ts';
+import { fields, type GroupField } from '../core/stock/group.ts';
 import { LONGEST as LONGEST_OF_GROUP } from '../core/stock/read-group.ts';
 import { liquids } from '../core/week/period.ts';
 import { weekFigures } from '../core/week/settings.ts';
@@ -46,7 +46,7 @@ const plant = objectOf({
 });
 
 const DAY = { type: 'string', pattern: String.raw`^\d{4}-\d{2}-\d{2}$` };
-const ofField = (field: Field): Schema => {
+const ofField = (field: GroupField): Schema => {
   if (field.is === 'number') return numberIn(field.label, field.kind, field.range, field.whole ? WHOLE : {});
   if (field.is === 'choice') return oneOf(field.label, field.options);
   if (field.is === 'text') return textOf(field.label, LONGEST_OF_GROUP);

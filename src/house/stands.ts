@@ -11,11 +11,11 @@ import {
   type Stills,
 } from '../core/plant/plant.ts';
 import type { Stage } from './figures.ts';
-import { readPart, type Parts } from './parts/part.ts';
+import { readPart, type HouseParts } from './parts/part.ts';
 import { plantPart } from './parts/plant.ts';
 import { besideGroups, stock } from './parts/stock.ts';
 
-export type Standing = readonly [what: string, says: string];
+export type StandingSaid = readonly [what: string, says: string];
 
 const litres = (value: number) => format(value, 'volume20', 0);
 const hours = (value: number) => format(value, 'hours', value % 1 === 0 ? 0 : 1);
@@ -31,7 +31,7 @@ const stills = ({ number, charge, hours: run, condenser, heating, usual }: Still
     own(usual, 'heating', heatings[heating].toLowerCase()),
   ].join(', ');
 
-function vessels(plant: Plant): readonly Standing[] {
+function vessels(plant: Plant): readonly StandingSaid[] {
   const { mashTuns, washbacks, usual } = plant;
   const kinds = {
     wash: plant.washStills,
@@ -39,31 +39,31 @@ function vessels(plant: Plant): readonly Standing[] {
     spirit: plant.spiritStills,
   } as const;
   return [
-    ...mashTuns.map(({ number, hours: each, usual }): Standing => [
+    ...mashTuns.map(({ number, hours: each, usual }): StandingSaid => [
       'Mash tuns',
       `${number}, ${own(usual, 'hours', `a mash every ${hours(each)}`)}`,
     ]),
-    ...washbacks.map(({ number, full, working, material, usual }): Standing => [
+    ...washbacks.map(({ number, full, working, material, usual }): StandingSaid => [
       'Washbacks',
       `${number} of ${litres(full)}, ${own(usual, 'working', `filled to ${litres(working)}`)}, ${washbackMaterials[material].toLowerCase()}`,
     ]),
     ...(['shortFermentation', 'weekendFermentation'] as const)
       .filter((name) => washbacks.length > 0 && !usual?.includes(name))
-      .map((name): Standing => [plantFields[name].label, hours(plant[name])]),
+      .map((name): StandingSaid => [plantFields[name].label, hours(plant[name])]),
     ...Object.entries(kinds).flatMap(([kind, all]) =>
-      all.map((group): Standing => [stillNames[kind as keyof typeof kinds], stills(group)]),
+      all.map((group): StandingSaid => [stillNames[kind as keyof typeof kinds], stills(group)]),
     ),
     ...(Object.values(kinds).some((all) => all.length > 0)
       ? [['Distilled', schemes[plant.scheme]] as const]
       : []),
     ...holdings
       .filter((name) => plant[name].holds > 0)
-      .map((name): Standing => [holdingNames[name], litres(plant[name].holds)]),
+      .map((name): StandingSaid => [holdingNames[name], litres(plant[name].holds)]),
   ];
 }
 
 /** The rows, of what was given and can be read; none where nothing was. */
-export function stands(parts: Parts): readonly Standing[] {
+export function stands(parts: HouseParts): readonly StandingSaid[] {
   const plant = parts.plant === undefined ? [] : vessels(readPart(plantPart, parts.plant).value);
   if (parts.stock === undefined) return plant;
   const { opened, elsewhereShare, groups } = readPart(stock, parts.stock).value;
@@ -93,5 +93,5 @@ const stageOfRow: Readonly<Record<string, Stage>> = {
 };
 
 /** Of what stands in a house, the rows of some stages. */
-export const standsInStage = (parts: Parts, of: readonly Stage[]): readonly Standing[] =>
+export const standsInStage = (parts: HouseParts, of: readonly Stage[]): readonly StandingSaid[] =>
   stands(parts).filter(([what]) => of.includes(stageOfRow[what] ?? 'maturing'));

@@ -61,7 +61,7 @@ const given: Readonly<Record<keyof typeof kept, string>> = {
   originalGravity: '',
 };
 
-export interface Way {
+export interface TrialWay {
   readonly gives: Giving;
   /** “Keep the malt: 7,248 L of wort”. */
   readonly says: string;
@@ -70,11 +70,11 @@ export interface Way {
 }
 
 /** The ways in which a change can be taken in; fewer than two leave nothing to choose. */
-export function waysOut({ figure, value, before, gave, gives, problem }: Trial): readonly Way[] {
+export function waysOut({ figure, value, before, gave, gives, problem }: Trial): readonly TrialWay[] {
   const ways = waysOf(figure);
   const holding: House = { ...before, holds: 'efficiency' };
   const both = ways.length > 0 ? propose(holding, figure, value, 'efficiency', wayOf(before)) : undefined;
-  const asRead: readonly Way[] =
+  const asRead: readonly TrialWay[] =
     both && !('problem' in both) && both.line.mash.efficiency > LEAST_EFFICIENCY
       ? [
           {
@@ -84,7 +84,7 @@ export function waysOut({ figure, value, before, gave, gives, problem }: Trial):
           },
         ]
       : [];
-  const others = ways.flatMap((way): Way[] => {
+  const others = ways.flatMap((way): TrialWay[] => {
     const proposal = propose(holding, figure, value, way, wayOf(before));
     if ('problem' in proposal) return [];
     const other = ways.find((each) => each !== way)!;

@@ -1,17 +1,17 @@
 // The questions that visitors ask, as the chapters have them: what to say and what to know, told for one house.
 import type { NumberName } from '../core/figures/index.ts';
-import type { Pace } from '../core/line/ledger.ts';
+import type { LedgerPace } from '../core/line/ledger.ts';
 import type { Line } from '../core/line/line.ts';
 import { conditions, type Condition } from './conditions.ts';
 import type { FactId } from './facts.ts';
 import { figureText } from './prose.ts';
 
 /** A piece of an answer: words, a figure of the house, words told only where they are true of the house, or a fact of it. */
-export type Piece =
+export type AnswerPiece =
   | string
-  | { readonly figure: string; readonly per?: Pace; readonly digits?: number }
-  | { readonly when: Condition; readonly says: readonly Piece[] }
-  | { readonly fact: FactId; readonly otherwise: readonly Piece[] };
+  | { readonly figure: string; readonly per?: LedgerPace; readonly digits?: number }
+  | { readonly when: Condition; readonly says: readonly AnswerPiece[] }
+  | { readonly fact: FactId; readonly otherwise: readonly AnswerPiece[] };
 
 export interface VisitorQuestion {
   readonly id: string;
@@ -19,23 +19,23 @@ export interface VisitorQuestion {
   readonly chapter: string;
   readonly title: string;
   readonly question: string;
-  readonly say: readonly Piece[];
-  readonly know: readonly Piece[];
+  readonly say: readonly AnswerPiece[];
+  readonly know: readonly AnswerPiece[];
 }
 
 /** What a house says of a fact; undefined where it has said nothing. */
-export type Says = (fact: FactId) => string | undefined;
-const saysNothing: Says = () => undefined;
+export type SaysFact = (fact: FactId) => string | undefined;
+const saysNothing: SaysFact = () => undefined;
 
 /** An answer as it reads for one house: its figures filled in, each with what is `told` of it, what it `says` of its facts, and only the sentences that are true of it. */
 export function answerText(
-  answer: readonly Piece[],
+  answer: readonly AnswerPiece[],
   line: Line,
   told: (figure: string) => string = () => '',
-  says: Says = saysNothing,
+  says: SaysFact = saysNothing,
   unknown: readonly NumberName[] = [],
 ): string {
-  const read = (pieces: readonly Piece[]): string =>
+  const read = (pieces: readonly AnswerPiece[]): string =>
     pieces
       .map((piece) => {
         if (typeof piece === 'string') return piece;
@@ -49,7 +49,7 @@ export function answerText(
 
 /** True when an answer carries a figure of the house, as it reads for that house. */
 export function hasFigures(
-  answer: readonly Piece[],
+  answer: readonly AnswerPiece[],
   line: Line,
   unknown: readonly NumberName[] = [],
 ): boolean {
@@ -62,7 +62,7 @@ export function hasFigures(
 }
 
 /** The facts that an answer asks for and the house does not give. */
-export const notSaid = (answer: readonly Piece[], says: Says): readonly FactId[] =>
+export const notSaid = (answer: readonly AnswerPiece[], says: SaysFact): readonly FactId[] =>
   answer.flatMap((piece) =>
     typeof piece === 'object' && 'fact' in piece && says(piece.fact) === undefined ? [piece.fact] : [],
   );

@@ -1,11 +1,11 @@
 // The choice to hold what is said against the reader's own house, and where the two part.
 import { For, Show } from 'solid-js';
 import { useHouse } from '../browser/house-store.ts';
-import { disagreement, type Held } from '../talk/own-house.ts';
+import { disagreement, type HeldFigure } from '../talk/own-house.ts';
 import { useAnnouncement } from './announce.ts';
 
 /** How many figures are as a house has them, in a sentence. */
-export function asAtHouse(found: readonly Held[], name: string): string {
+export function asAtHouse(found: readonly HeldFigure[], name: string): string {
   if (found.length === 0) return `Nothing said so far is a figure that ${name} has given.`;
   const asFar = found.some(({ isEstimate }) => isEstimate) ? ', as far as is known' : '';
   const alike = found.filter(({ agrees }) => agrees).length;
@@ -16,7 +16,7 @@ export function asAtHouse(found: readonly Held[], name: string): string {
 export function AgainstHouse(props: {
   readonly id: string;
   /** What was said, held against the house. */
-  readonly found: readonly Held[];
+  readonly found: readonly HeldFigure[];
   readonly held: boolean;
   readonly hold: (held: boolean) => void;
 }) {

@@ -3,7 +3,7 @@ import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { isServer } from 'solid-js/web';
 import type { FigureId } from '../core/figures/index.ts';
-import { standings, type Standing } from '../core/figures/standing.ts';
+import { standings, type FigureStanding } from '../core/figures/standing.ts';
 import { computedBeside } from '../core/line/counted-beside.ts';
 import type { Line } from '../core/line/line.ts';
 import { cardFigures, saidOnCard, type CardFigure } from '../house/card-figures.ts';
@@ -245,7 +245,7 @@ function FigureCard(props: {
   readonly figures: readonly CardFigure[];
   readonly line: Line;
   readonly foot: string;
-  readonly standing: (id: FigureId) => Standing;
+  readonly standing: (id: FigureId) => FigureStanding;
   readonly counted: (id: FigureId) => number | undefined;
 }) {
   /** What stands under a figure that is not simply so: that it is an estimate, or what is computed where it was counted. */

@@ -1,12 +1,12 @@
 // What changed, from what to what: the first rows, and the rest folded.
 import { For, Show } from 'solid-js';
-import type { Changed } from '../house/changes.ts';
+import type { ChangedText } from '../house/changes.ts';
 
 const FIRST = 6;
 /** Between a unit of several words a line may end: three columns stand on a telephone. */
 const narrow = (text: string) => text.replace(/\u00a0(?=[a-z]{4})/g, ' ');
 
-export function ChangedTable(props: { readonly title: string; readonly rows: readonly Changed[] }) {
+export function ChangedTable(props: { readonly title: string; readonly rows: readonly ChangedText[] }) {
   return (
     <Show when={props.rows.length > 0}>
       <div class="changed">
@@ -22,7 +22,7 @@ export function ChangedTable(props: { readonly title: string; readonly rows: rea
   );
 }
 
-function Rows(props: { readonly title: string; readonly rows: readonly Changed[]; readonly isRest?: boolean }) {
+function Rows(props: { readonly title: string; readonly rows: readonly ChangedText[]; readonly isRest?: boolean }) {
   return (
     <table class="series">
       <caption classList={{ 'visually-hidden': props.isRest === true }}>{props.title}</caption>

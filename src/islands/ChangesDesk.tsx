@@ -6,7 +6,7 @@ import { changesBetween } from '../house/changes.ts';
 import { useKnown } from '../browser/known-store.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { lineIn } from '../house/line-of.ts';
-import { datesPart, MOST_VERSIONS, versionNameProblem, withVersion, type Version } from '../house/parts/dates.ts'; // prettier-ignore
+import { datesPart, MOST_VERSIONS, versionNameProblem, withVersion, type HouseVersion } from '../house/parts/dates.ts'; // prettier-ignore
 import { plainName } from '../house/name.ts';
 import { usePart } from '../browser/part-store.ts';
 import { useHouse } from '../browser/house-store.ts';
@@ -19,7 +19,7 @@ import { inWords, today } from './today.ts';
 import { Troubles } from './Troubles.tsx';
 
 const NOW = 'now';
-const keyOf = ({ day, name }: Version) => `${day} ${name}`;
+const keyOf = ({ day, name }: HouseVersion) => `${day} ${name}`;
 
 export default function ChangesDesk() {
   const { value: versions, set, mounted } = usePart(datesPart);
@@ -32,11 +32,11 @@ export default function ChangesDesk() {
   const [to, setTo] = createSignal(NOW);
   let desk: HTMLDivElement | undefined;
 
-  const now = (): Version => ({ day: mounted() ? today() : '', name: 'Now', figures: house(), known: known() });
+  const now = (): HouseVersion => ({ day: mounted() ? today() : '', name: 'Now', figures: house(), known: known() });
   const chosen = (key: string | undefined) => versions().find((each) => keyOf(each) === key);
   const before = () => chosen(from()) ?? versions()[0];
   const after = () => chosen(to()) ?? now();
-  const inFull = ({ name, day }: Version) => `“${name}”, ${inWords(day)}`;
+  const inFull = ({ name, day }: HouseVersion) => `“${name}”, ${inWords(day)}`;
   const put = () => {
     const next = { ...now(), name: plainName(called()) };
     const isNew = !versions().some((each) => keyOf(each) === keyOf(next));
@@ -52,7 +52,7 @@ export default function ChangesDesk() {
     setFrom(keyOf(next));
     setSaid(`${name()} is put down as “${next.name}”, ${inWords(next.day)}.`);
   };
-  const takeOut = (gone: Version) => {
+  const takeOut = (gone: HouseVersion) => {
     set(versions().filter((each) => each !== gone));
     setFrom(undefined);
     if (to() === keyOf(gone)) setTo(NOW);

@@ -1,7 +1,7 @@
 // Which sheets are touched by what changed: those that the book prints of the house, and one whose link is pasted.
 import { createResource, createSignal, For, Show } from 'solid-js';
-import type { Changes } from '../house/changes.ts';
-import type { Version } from '../house/parts/dates.ts';
+import type { HouseChanges } from '../house/changes.ts';
+import type { HouseVersion } from '../house/parts/dates.ts';
 import { useAnnouncement } from './announce.ts';
 
 const LONGEST = 70_000; // characters of an address that are looked at
@@ -9,9 +9,9 @@ const NOT_COME = 'The part of this page that reads a sheet’s link did not come
 
 export function ChangesSheets(props: {
   readonly name: string;
-  readonly to: Version;
-  readonly versions: readonly Version[];
-  readonly touched: Changes;
+  readonly to: HouseVersion;
+  readonly versions: readonly HouseVersion[];
+  readonly touched: HouseChanges;
 }) {
   const [link, setLink] = createSignal('');
   const [pasted] = createResource(

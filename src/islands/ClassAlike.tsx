@@ -2,7 +2,7 @@
 import { createSignal, Show } from 'solid-js';
 import type { ClassBook } from '../exercises/class/book.ts';
 import { alikePeople, joinedPeople, keptApart } from '../exercises/class/names.ts';
-import { ClassUndo, takenOut, type Done } from './ClassUndo.tsx';
+import { ClassUndo, takenOut, type UndoableStep } from './ClassUndo.tsx';
 import { focusAfter } from './focus-after.ts';
 
 /** Asks once of two names that are almost alike; one question at a time. */
@@ -10,9 +10,9 @@ export function AlikeAsked(props: {
   readonly book: ClassBook;
   readonly change: (book: ClassBook, says?: string) => void;
 }) {
-  const [done, setDone] = createSignal<Done>({ says: '' });
+  const [done, setDone] = createSignal<UndoableStep>({ says: '' });
   const pairs = () => alikePeople(props.book);
-  const answer = (event: Event, book: ClassBook, done: Done) => {
+  const answer = (event: Event, book: ClassBook, done: UndoableStep) => {
     props.change(book);
     setDone(done);
     focusAfter(event, () => document.querySelector<HTMLElement>('#class-alike button, h2#class-results'));

@@ -9,13 +9,13 @@ import {
   withThings,
   type ClassBook,
   type Settings,
-  type Standing,
+  type StandingOutcome,
 } from '../exercises/class/book.ts';
-import { FIRST_OUTCOMES, matrixOn, monthsAfter, outcomesOf, standingsTable, stateSigns, type Held } from '../exercises/class/competence.ts'; // prettier-ignore
+import { FIRST_OUTCOMES, matrixOn, monthsAfter, outcomesOf, standingsTable, stateSigns, type HeldOutcome } from '../exercises/class/competence.ts'; // prettier-ignore
 import { LONGEST_LINE } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { ClassChoice } from './ClassChoice.tsx';
-import { ClassUndo, takenOut, type Done } from './ClassUndo.tsx';
+import { ClassUndo, takenOut, type UndoableStep } from './ClassUndo.tsx';
 import { focusAfter } from './focus-after.ts';
 import { saveFile } from './save-file.ts';
 import { inWords, today } from './today.ts';
@@ -39,7 +39,7 @@ export function ClassMatrix(props: {
   const [given, setGiven] = createSignal(blank());
   const [problem, setProblem] = createSignal('');
   const [put, setPut] = createSignal(''); // what came of it
-  const [out, setOut] = createSignal<Done>({ says: '' });
+  const [out, setOut] = createSignal<UndoableStep>({ says: '' });
   let heading: HTMLHeadingElement | undefined;
   const rows = createMemo(() => matrixOn(props.book, on()));
   const outcomes = () => outcomesOf(props.book);
@@ -59,9 +59,9 @@ export function ClassMatrix(props: {
   };
   const standings = () => allOf(props.book, 'standing').filter(({ person }) => nameOf(person) !== undefined);
   const nameOf = (id: string) => peopleOf(props.book).find((each) => each.id === id)?.name;
-  const sayOf = ({ person, outcome, day, until, assessor }: Standing) =>
+  const sayOf = ({ person, outcome, day, until, assessor }: StandingOutcome) =>
     `${nameOf(person)}: ${outcome}, judged on ${inWords(day)}${until === '' ? '' : `, until ${inWords(until)}`}${assessor === '' ? '' : `, by ${assessor}`}`;
-  const cellText = ({ state, standing, refresherFrom }: Held) =>
+  const cellText = ({ state, standing, refresherFrom }: HeldOutcome) =>
     standing === undefined
       ? ''
       : `${state}${standing.until === '' ? ', no end set' : ` until ${inWords(standing.until)}`}${refresherFrom !== '' && state === 'valid' ? `, refresher from ${inWords(refresherFrom)}` : ''}`;

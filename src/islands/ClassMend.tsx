@@ -5,7 +5,7 @@ import { peopleOf, withoutThing, type ClassBook } from '../exercises/class/book.
 import { grid, scored } from '../exercises/class/counts.ts';
 import { given } from '../exercises/class/names.ts';
 import { ClassChoice } from './ClassChoice.tsx';
-import { ClassUndo, takenOut, type Done } from './ClassUndo.tsx';
+import { ClassUndo, takenOut, type UndoableStep } from './ClassUndo.tsx';
 import { focusAfter } from './focus-after.ts';
 import { inWords } from './today.ts';
 
@@ -14,7 +14,7 @@ const points = (value: number) => formatNumber(value, value % 1 === 0 ? 0 : 1);
 export function ClassMend(props: { readonly book: ClassBook; readonly change: (book: ClassBook) => void }) {
   const [whose, setWhose] = createSignal('');
   const [to, setTo] = createSignal('');
-  const [done, setDone] = createSignal<Done>({ says: '' });
+  const [done, setDone] = createSignal<UndoableStep>({ says: '' });
   let top: HTMLElement | undefined;
   const people = () => peopleOf(props.book).map(({ id, name }) => ({ id, text: name }));
   const nameOf = (id: string) => people().find((each) => each.id === id)?.text;

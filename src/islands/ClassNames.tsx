@@ -5,7 +5,7 @@ import { joinedPeople, renamed } from '../exercises/class/names.ts';
 import { LONGEST_NAME } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { ClassChoice } from './ClassChoice.tsx';
-import { ClassUndo, takenOut, type Done } from './ClassUndo.tsx';
+import { ClassUndo, takenOut, type UndoableStep } from './ClassUndo.tsx';
 
 interface Props {
   readonly book: ClassBook;
@@ -17,7 +17,7 @@ export function ClassNames(props: Props) {
   const [person, setPerson] = createSignal('');
   const [other, setOther] = createSignal('');
   const [name, setName] = createSignal('');
-  const [done, setDone] = createSignal<Done>({ says: '' });
+  const [done, setDone] = createSignal<UndoableStep>({ says: '' });
   const setSaid = (says: string) => setDone({ says });
   const choices = () => peopleOf(props.book).map(({ id, name }) => ({ id, text: name }));
   const nameOf = (id: string) => peopleOf(props.book).find((each) => each.id === id)?.name;

@@ -5,7 +5,7 @@ import { namesPut } from '../exercises/class/names-put.ts';
 import { LONGEST_LINE } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { sheetAt } from './class-sheets-later.ts';
-import { ClassUndo, takenOut, type Done } from './ClassUndo.tsx';
+import { ClassUndo, takenOut, type UndoableStep } from './ClassUndo.tsx';
 import { focusAfter } from './focus-after.ts';
 import { inWords, today } from './today.ts';
 
@@ -27,8 +27,8 @@ export function ClassPeople(props: {
   const [title, setTitle] = createSignal('');
   const [kind, setKind] = createSignal<WorkKind>('task');
   const [problem, setProblem] = createSignal('');
-  const [put, setPut] = createSignal<Done>({ says: '' }); // what came of the names
-  const [done, setDone] = createSignal<Done>({ says: '' }); // what came of what was set
+  const [put, setPut] = createSignal<UndoableStep>({ says: '' }); // what came of the names
+  const [done, setDone] = createSignal<UndoableStep>({ says: '' }); // what came of what was set
   let heading: HTMLHeadingElement | undefined;
   const addPeople = () => {
     const { book, says } = namesPut(props.book, names(), role());
@@ -56,7 +56,7 @@ export function ClassPeople(props: {
     props.change(withThings(props.book, { [idOf('work', '', name)]: work }));
     setDone({ says: `“${name}” is in the book.` });
   };
-  const remove = (id: string, name: string, event: Event, say: (done: Done) => void) => {
+  const remove = (id: string, name: string, event: Event, say: (done: UndoableStep) => void) => {
     const next = withoutThing(props.book, id);
     props.change(next);
     say(takenOut(next, `“${name}” is taken out, with the results that hang on it.`));

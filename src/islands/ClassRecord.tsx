@@ -3,7 +3,7 @@ import { For, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { settingsOf, type ClassBook } from '../exercises/class/book.ts';
 import { stateOn } from '../exercises/class/competence.ts';
-import { modesProve, ofOne, wayWords, type LineOf, type Sitting } from '../exercises/class/of-one.ts';
+import { modesProve, ofOne, wayWords, type LineOf, type RecordSitting } from '../exercises/class/of-one.ts';
 import type { OwnKnown } from '../exercises/class/own-words.ts';
 import { wholeRecord } from '../exercises/class/seen.ts';
 import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
@@ -88,7 +88,7 @@ export function ClassRecord(props: ClassRecordOf) {
       </tbody>
     </table>
   );
-  const Seen = (of: { readonly sitting: Sitting }) => {
+  const Seen = (of: { readonly sitting: RecordSitting }) => {
     const about = () => of.sitting.about;
     return (
       <>

@@ -3,23 +3,23 @@ import { Show } from 'solid-js';
 import { backIn, lastOut } from '../exercises/class/back.ts';
 import type { ClassBook } from '../exercises/class/book.ts';
 
-export interface Done {
+export interface UndoableStep {
   readonly says: string;
   /** The book without what was done; undefined where it can no longer be undone. Left out where there is nothing to undo. */
   readonly undone?: (book: ClassBook) => { readonly book: ClassBook; readonly says: string } | undefined;
 }
 
 /** What was done by taking out or joining: it can be undone until something else is taken out. */
-export function takenOut(next: ClassBook, says: string): Done {
+export function takenOut(next: ClassBook, says: string): UndoableStep {
   const stamp = lastOut(next);
   return { says, undone: (book) => (lastOut(book) === stamp ? backIn(book) : undefined) };
 }
 
 export function ClassUndo(props: {
   readonly book: ClassBook;
-  readonly done: Done;
+  readonly done: UndoableStep;
   readonly change: (book: ClassBook) => void;
-  readonly say: (done: Done) => void;
+  readonly say: (done: UndoableStep) => void;
   readonly id?: string;
 }) {
   let said: HTMLParagraphElement | undefined;

@@ -1,6 +1,6 @@
 // A sheet for other systems: packages of the open standard QTI, all versions in one click, or a table for a spreadsheet.
 import { createSignal } from 'solid-js';
-import { questionsTable, type Version } from '../exercises/exchange/questions-csv.ts';
+import { questionsTable, type SheetVersion } from '../exercises/exchange/questions-csv.ts';
 import type { Standard } from '../exercises/qti/package.ts';
 import { saveFile } from './save-file.ts';
 import { Tick } from './Tick.tsx';
@@ -14,7 +14,7 @@ export interface ExchangeProps {
   readonly shown: number;
   readonly versions: number;
   /** Draws versions; undefined, and it is said why, where they cannot be drawn. */
-  readonly load: (versions: readonly number[]) => Promise<readonly Version[] | undefined>;
+  readonly load: (versions: readonly number[]) => Promise<readonly SheetVersion[] | undefined>;
 }
 
 export function Exchange(props: ExchangeProps) {
@@ -37,7 +37,7 @@ export function Exchange(props: ExchangeProps) {
     const parts = await Promise.all([import('./zip.ts'), import('../exercises/qti/package.ts')]).catch(() => undefined);
     if (!parts) return void setSaid('A part of the book did not come; load the page again.');
     const [{ strToU8, zipSync }, { qtiPackage }] = parts;
-    const packed = ({ version, questions, marks }: Version) =>
+    const packed = ({ version, questions, marks }: SheetVersion) =>
       zipSync(
         Object.fromEntries(
           Object.entries(

@@ -3,8 +3,8 @@ import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show, 
 import { unwrap } from 'solid-js/store';
 import { wasGiven } from '../core/shown.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { answerOf, complaintOf, drawFault, told, type FaultCase, type Shown } from '../fault/draw.ts';
-import { readDone, wasShown, withDone, type Done } from '../fault/kept.ts';
+import { answerOf, complaintOf, drawFault, told, type FaultCase, type ShownReading } from '../fault/draw.ts';
+import { readDone, wasShown, withDone, type CaseDone } from '../fault/kept.ts';
 import { faultOfLink } from '../fault/link.ts';
 import { hadOf, markFault, type FaultMark } from '../fault/mark.ts';
 import { minutes } from '../fault/minutes.ts';
@@ -31,7 +31,7 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
   const [isAgain, setIsAgain] = createSignal(false); // the answer to the case was shown before
   const [house, setHouse] = createSignal(''); // the code of the house that it was drawn in
   const [whose, setWhose] = createSignal('');
-  const [done, setDone] = createSignal<readonly Done[]>([]);
+  const [done, setDone] = createSignal<readonly CaseDone[]>([]);
   let title: HTMLHeadingElement | undefined;
   let isHeld = false; // true while what was kept can neither be read nor set aside
 
@@ -92,7 +92,7 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
     setNow(made);
     queueMicrotask(() => title?.focus());
   }
-  function ask(reading: Shown, event: Event): void {
+  function ask(reading: ShownReading, event: Event): void {
     setAsked([...asked(), reading.id]);
     announce('fault', () => `${answerOf(reading)} Usual: ${told(reading, reading.usual)}. ${minutes(spent())} so far.`); // prettier-ignore
     if ((event as PointerEvent).pointerType !== 'touch')

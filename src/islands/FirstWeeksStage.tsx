@@ -3,7 +3,7 @@ import { For, onMount, Show } from 'solid-js';
 import { formatCount } from '../core/format.ts';
 import { changeName } from '../browser/progress-store.ts';
 import { asideId, isDone, safetyNext, signedId } from '../path/next.ts';
-import { idOfStep, kindsOfStage, lineOfStep, type PathStage, type Step } from '../path/steps.ts';
+import { idOfStep, kindsOfStage, lineOfStep, type PathStage, type LessonStep } from '../path/steps.ts';
 import { standingOfStage } from '../path/standing-of.ts';
 import { dropLesson, keptLesson } from './lesson-kept.ts';
 import { isKept, tick, ticks } from './path-kept.ts';
@@ -40,7 +40,7 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
   const isAside = () => done().ticked.includes(asideId(stage));
   const safety = () => safetyNext(stage, done());
   /** Reading, worked examples and tasks are marked by hand; guesses and answers mark themselves. */
-  const isByHand = (step: Step) => step.do === 'read' || step.do === 'task';
+  const isByHand = (step: LessonStep) => step.do === 'read' || step.do === 'task';
   return (
     <div class="path">
       <div class="screen-only">

@@ -9,8 +9,8 @@ import { useHouse } from '../browser/house-store.ts';
 import { useUnits } from '../browser/units-store.ts';
 import { figuresByRoom } from '../walk/guide-file.ts';
 import type { heard } from '../walk/guide-file-heard.ts';
-import { judge, RULE, type Said, type Verdict } from '../walk/guide-file-judge.ts';
-import { againOf, nextOf, nothingTold, readByWalk, stillTold, toldOf, withTold, withWalk, type Told } from '../walk/guide-file-told.ts'; // prettier-ignore
+import { judge, RULE, type SaidAnswer, type SaidVerdict } from '../walk/guide-file-judge.ts';
+import { againOf, nextOf, nothingTold, readByWalk, stillTold, toldOf, withTold, withWalk, type ToldRight } from '../walk/guide-file-told.ts'; // prettier-ignore
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { BlankPart } from './GuideFileBlank.tsx';
@@ -20,7 +20,7 @@ import { useWhy } from './guide-file-why.ts';
 import { NotKept } from './NotKept.tsx';
 
 const KEPT = keyOf('guide-file');
-const verdicts: Readonly<Record<Verdict, string>> = { right: 'Right', near: 'Near', wrong: 'Not right' };
+const verdicts: Readonly<Record<SaidVerdict, string>> = { right: 'Right', near: 'Near', wrong: 'Not right' };
 const LOST = 'A part of this page’s script did not come. Load the page again; what you have told is kept.';
 
 let coming: Promise<typeof heard | undefined> | undefined;
@@ -34,7 +34,7 @@ const fetchHearing = () =>
 /** A figure that was told, with its verdict; none yet where it was said aloud and only shown. */
 interface Shown {
   readonly id: FigureId;
-  readonly verdict?: Verdict;
+  readonly verdict?: SaidVerdict;
 }
 
 export default function GuideFileTell() {
@@ -46,7 +46,7 @@ export default function GuideFileTell() {
   const unitOf = useUnits();
   const why = useWhy();
   const isOnPaper = useOnPaper();
-  const [told, setTold] = createSignal<Told>(nothingTold);
+  const [told, setTold] = createSignal<ToldRight>(nothingTold);
   const [answer, setAnswer] = createSignal('');
   const [shown, setShown] = createSignal<Shown>();
   const [problem, setProblem] = createSignal('');
@@ -64,7 +64,7 @@ export default function GuideFileTell() {
     return counted(id) ?? wholeOf(path, figureValue(line(), path));
   };
   /** Against the figure, and against its second where the house has two: hours over a weekend. */
-  const judged = (id: FigureId, said: Said): Verdict => {
+  const judged = (id: FigureId, said: SaidAnswer): SaidVerdict => {
     const { kind } = figureTable[id];
     const second = id === 'fermentationHours' ? line().weekendHours : undefined;
     const all = [valueOf(id), ...(second === undefined ? [] : [second])].map((each) =>
@@ -81,11 +81,11 @@ export default function GuideFileTell() {
   const right = () => Object.keys(counts().right).length;
   const missed = () => counts().missed.length;
 
-  const keep = (next: Told) => {
+  const keep = (next: ToldRight) => {
     setTold(next);
     setKept(keepText(KEPT, withWalk(readByWalk(keptText(KEPT)), walk().name, next)));
   };
-  const tell = (id: FigureId, verdict: Verdict) => {
+  const tell = (id: FigureId, verdict: SaidVerdict) => {
     setShown({ id, verdict });
     keep(withTold(counts(), id, verdict, valueOf(id)));
   };
@@ -111,14 +111,14 @@ export default function GuideFileTell() {
     tell(id, judged(id, said));
     toNext();
   };
-  const next = (event: Event, verdict?: Verdict) => {
+  const next = (event: Event, verdict?: SaidVerdict) => {
     const now = shown();
     if (now && verdict) tell(now.id, verdict);
     setShown(undefined);
     setAnswer('');
     focusAfter(event, () => field ?? document.querySelector<HTMLElement>('.telling button'));
   };
-  const again = (event: Event, from: Told) => {
+  const again = (event: Event, from: ToldRight) => {
     keep(from);
     next(event);
   };

@@ -2,7 +2,7 @@
 import { createSignal, Show } from 'solid-js';
 import { shown } from '../core/shown.ts';
 import { BIGGEST_FILE } from '../handing/envelope.ts';
-import { opened, type Opened } from '../handing/opened.ts';
+import { opened, type OpenedFile } from '../handing/opened.ts';
 import { problemsOfParts } from '../house/parts/index.ts';
 import { loadHouse } from '../browser/shelf-store.ts';
 import { useHouse } from '../browser/house-store.ts';
@@ -17,7 +17,7 @@ const NOT_HERE =
 export function HandOnOpen() {
   const { name } = useHouse();
   const [found, setFound] = createSignal<
-    Extract<Opened, { signed: unknown }> & { readonly as: typeof HandedOn }
+    Extract<OpenedFile, { signed: unknown }> & { readonly as: typeof HandedOn }
   >();
   const [said, setSaid] = createSignal<string>();
   const [undo, setUndo] = createSignal<() => string>();

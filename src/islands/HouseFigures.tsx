@@ -2,7 +2,7 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { foreshotsCount } from '../core/distilling/foreshots.ts';
 import { figureTable, type FigureId } from '../core/figures/index.ts';
-import { ways, waysToKnow, type Way } from '../core/figures/standing.ts';
+import { ways, waysToKnow, type WayKnown } from '../core/figures/standing.ts';
 import { formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { cautions } from '../core/line/cautions.ts';
@@ -180,7 +180,7 @@ function About(props: AboutProps) {
             label="How it is known"
             options={ways}
             value={way()}
-            take={(next) => giveAsItStands(props.from!, next as Way)}
+            take={(next) => giveAsItStands(props.from!, next as WayKnown)}
           />
         )}
       </Show>

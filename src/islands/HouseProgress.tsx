@@ -1,7 +1,7 @@
 // How far the reader has come with the figures of their house, in a sentence.
 import { Show } from 'solid-js';
 import type { FigureId } from '../core/figures/index.ts';
-import type { Standing } from '../core/figures/standing.ts';
+import type { FigureStanding } from '../core/figures/standing.ts';
 import { builtInName } from '../house/figures.ts';
 import { useKnown } from '../browser/known-store.ts';
 import { figuresThatCount } from '../house/parts/known.ts';
@@ -11,7 +11,7 @@ import { useAnnouncement } from './announce.ts';
 /** “You have given 12 of 43 figures; the other 31 are Harrowmere’s.” */
 export function progress(
   figures: readonly FigureId[],
-  standing: (id: FigureId) => Standing,
+  standing: (id: FigureId) => FigureStanding,
   name: string,
   isGuests = false,
 ): string {

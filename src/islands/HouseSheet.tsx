@@ -10,7 +10,7 @@ import { useKnown } from '../browser/known-store.ts';
 import { format } from '../core/format.ts';
 import { figuresThatCount } from '../house/parts/known.ts';
 import { textOfFigure } from '../house/prose.ts';
-import type { Standing } from '../house/stands.ts';
+import type { StandingSaid } from '../house/stands.ts';
 import { liveParts } from '../browser/house-store.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { progress } from './HouseProgress.tsx';
@@ -25,7 +25,7 @@ export default function HouseSheet() {
   const { standing, counted, hangsOn } = useKnown();
   const [said, setSaid] = createSignal<string>();
   /** Vessels and casks, told in words only where the house keeps some. */
-  const [rows, setRows] = createSignal<readonly Standing[]>();
+  const [rows, setRows] = createSignal<readonly StandingSaid[]>();
   createEffect(() => {
     const parts = mounted() ? liveParts() : {};
     if (parts.plant === undefined && parts.stock === undefined) return void setRows(undefined);

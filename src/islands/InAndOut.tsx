@@ -4,17 +4,17 @@ import { formatNumber } from '../core/format.ts';
 import { kinds, type KindName } from '../core/kinds.ts';
 import type { Stage } from '../house/figures.ts';
 import { useHouseAtHand } from './at-hand.ts';
-import { flowsOf, type Flow, type Mark, type Part } from './in-and-out-flows.ts';
+import { flowsOf, type StageFlow, type PartPattern, type FlowPart } from './in-and-out-flows.ts';
 
 const [LEFT, RIGHT] = [38, 478]; // of 480: where a bar that fills the drawing begins and ends
 const LETTER = 8.2; // mean width of a letter, in drawing units
 
-const total = (parts: readonly Part[]) => parts.reduce((sum, { amount }) => sum + amount, 0);
+const total = (parts: readonly FlowPart[]) => parts.reduce((sum, { amount }) => sum + amount, 0);
 
 const digits: Partial<Record<KindName, number>> = { alcohol: 1 };
 
 /** A box in the fill and the stroke pattern of its mark. */
-function Box(props: { mark: Mark; x: number; y: number; width: number; height: number }) {
+function Box(props: { mark: PartPattern; x: number; y: number; width: number; height: number }) {
   return (
     <>
       <rect class={`box ${props.mark}`} x={props.x} y={props.y} width={props.width} height={props.height} />
@@ -30,7 +30,7 @@ function Box(props: { mark: Mark; x: number; y: number; width: number; height: n
 }
 
 /** One bar: its parts side by side, named where the name fits. */
-function Bar(props: { parts: readonly Part[]; scale: number; y: number; name: string }) {
+function Bar(props: { parts: readonly FlowPart[]; scale: number; y: number; name: string }) {
   const placed = createMemo(() => {
     let x = LEFT;
     return props.parts.map((part) => {
@@ -61,7 +61,7 @@ function Bar(props: { parts: readonly Part[]; scale: number; y: number; name: st
   );
 }
 
-function Rows(props: { flow: Flow; parts: readonly Part[]; name: string }) {
+function Rows(props: { flow: StageFlow; parts: readonly FlowPart[]; name: string }) {
   return (
     <tbody>
       <Index each={props.parts}>
@@ -91,7 +91,7 @@ function Rows(props: { flow: Flow; parts: readonly Part[]; name: string }) {
 
 /** The stroke patterns, one for each mark that has strokes; foreshots, heart and feints as in the drawn run, and both that go round crossed. */
 function Patterns() {
-  const strokes: readonly [mark: Mark, size: number, d: string][] = [
+  const strokes: readonly [mark: PartPattern, size: number, d: string][] = [
     [
       'grain',
       14,

@@ -1,7 +1,7 @@
 // The alcohol ledger: litres of pure alcohol at every station, always in reach.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { cautions } from '../core/line/cautions.ts';
-import { ledger, mashesIn, paces, stations, type Pace, type Station } from '../core/line/ledger.ts';
+import { ledger, mashesIn, paces, stations, type LedgerPace, type Station } from '../core/line/ledger.ts';
 import type { FigureId } from '../core/figures/index.ts';
 import { standings } from '../core/figures/standing.ts';
 import { format, formatNumber } from '../core/format.ts';
@@ -27,7 +27,7 @@ const figureAt: Readonly<Record<Station, FigureId>> = {
   casks: 'fillingAlcohol',
   bottles: 'bottlingAlcohol',
 };
-const paceHangsOn: Readonly<Record<Pace, readonly NumberName[]>> = {
+const paceHangsOn: Readonly<Record<LedgerPace, readonly NumberName[]>> = {
   mash: [],
   tonne: ['maltPerMash'],
   week: ['mashesPerWeek'],
@@ -62,7 +62,7 @@ function Bar(props: {
 export default function Ledger() {
   let sheet: HTMLDetailsElement | undefined;
   const { line, name } = useHouseAtHand(() => sheet);
-  const [pace, setPace] = createSignal<Pace>('mash');
+  const [pace, setPace] = createSignal<LedgerPace>('mash');
   const amounts = createMemo(() => ledger(line(), pace()));
   /** The last change's figures before it, where they differ as they are printed. */
   const before = createMemo(() => {
@@ -121,7 +121,7 @@ export default function Ledger() {
         </summary>
         <div class="ledger-body">
           <div class="pace" role="radiogroup" aria-label="Litres of pure alcohol for">
-            <For each={Object.keys(paces) as Pace[]}>
+            <For each={Object.keys(paces) as LedgerPace[]}>
               {(choice) => (
                 <label>
                   <input

@@ -1,16 +1,16 @@
 // The ribbon of alcohol, drawn along the page where it is wide and down it where it is not, with a ghost of how it lay before.
 import { createMemo, Index } from 'solid-js';
-import type { LineFlows, Room } from './line-flows.ts';
-import { ACROSS, ribbonOf, type Course, type Ribbon } from './line-ribbon.ts';
+import type { LineFlows, RibbonRoom } from './line-flows.ts';
+import { ACROSS, ribbonOf, type RibbonCourse, type Ribbon } from './line-ribbon.ts';
 
 /** Along the page: seven equal stations. */
-const along: Course = {
+const along: RibbonCourse = {
   bounds: [0, 100, 200, 300, 400, 500, 600, 700],
   perAcross: 0.9,
   isDown: false,
 };
 /** Down it: as high as each station’s words and steps; the same proportions are in `line.css`. */
-const down: Course = {
+const down: RibbonCourse = {
   bounds: [0, 64, 104, 168, 208, 316, 424, 464],
   perAcross: 0.9,
   isDown: true,
@@ -22,7 +22,7 @@ const outline = ({ promise, spirit, round, lost }: Ribbon) =>
 interface RibbonProps {
   readonly flows: LineFlows;
   readonly before: LineFlows | undefined;
-  readonly room: Room;
+  readonly room: RibbonRoom;
 }
 
 export function LineRibbon(props: RibbonProps) {
@@ -34,7 +34,7 @@ export function LineRibbon(props: RibbonProps) {
   );
 }
 
-function One(props: RibbonProps & { readonly course: Course; readonly name: string }) {
+function One(props: RibbonProps & { readonly course: RibbonCourse; readonly name: string }) {
   const length = props.course.bounds.at(-1)!;
   const ribbon = createMemo(() => ribbonOf(props.flows, props.room, props.course));
   const ghost = createMemo(() =>

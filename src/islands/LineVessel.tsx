@@ -1,6 +1,6 @@
 // The vessels of the line, engraved, each filled to its level; a dashed line says where it stood before a move.
 import { Show, type JSX } from 'solid-js';
-import type { VesselName } from './line-levels.ts';
+import type { LineVesselName } from './line-levels.ts';
 
 export const HEIGHT = 162; // units of a vessel’s drawing, of which 130 are across
 
@@ -27,7 +27,7 @@ function hatching(x: number, from: number, to: number, length = 7): string {
   return strokes;
 }
 
-export const vessels: Readonly<Record<VesselName, Vessel>> = {
+export const vessels: Readonly<Record<LineVesselName, Vessel>> = {
   malt: {
     alt: 'A hopper of malt over the mill',
     body: 'M24 34 H106 V92 L74 136 H56 L24 92Z',
@@ -113,7 +113,7 @@ export const vessels: Readonly<Record<VesselName, Vessel>> = {
 };
 
 export function LineVessel(props: {
-  readonly of: VesselName;
+  readonly of: LineVesselName;
   readonly level: number;
   readonly before: number | undefined;
   /** True when handles stand on it. */

@@ -13,13 +13,13 @@ import { useAnnouncement } from './announce.ts';
 import { useHouseAtHand } from './at-hand.ts';
 import { flowsOfLine, roomOf, type LineFlows } from './line-flows.ts';
 import { lineHandles, type HandleId, type LineHandle } from './line-handles.ts';
-import { levelsOf, type VesselName } from './line-levels.ts';
+import { levelsOf, type LineVesselName } from './line-levels.ts';
 import { Knob, Steps, type RailPlace } from './LineHandle.tsx';
 import { LineRibbon } from './LineRibbon.tsx';
 import { LineVessel } from './LineVessel.tsx';
 
 interface Station {
-  readonly id: VesselName;
+  readonly id: LineVesselName;
   readonly name: string;
   readonly chapter: string;
   readonly rails?: Partial<Readonly<Record<HandleId, RailPlace>>>;
@@ -113,7 +113,7 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
     const [was, is] = [of(handlesBefore(), id).part, of(handles(), id).part];
     return hasMoved() && was !== is ? was : undefined;
   };
-  const levelBefore = (id: VesselName) => (hasMoved() ? levelsBefore()[id] : undefined);
+  const levelBefore = (id: LineVesselName) => (hasMoved() ? levelsBefore()[id] : undefined);
   const move = (handle: LineHandle, value: number) =>
     void changeFigure(handle.figure, value, undefined, true);
   const bottles = (line: Line) => n(Math.floor(line.bottling.bottlesPerYear), 0);

@@ -2,13 +2,13 @@
 import { Show } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
 import { families } from '../exercises/families.ts';
-import type { Mark, Verdict } from '../exercises/verdict.ts';
+import type { Mark, MarkVerdict } from '../exercises/verdict.ts';
 import type { Question } from '../exercises/question.ts';
 import { answerInWords } from '../exercises/wording.ts';
 import { sources } from '../core/sources.ts';
 import { Working } from './Working.tsx';
 
-const verdictNames: Readonly<Record<Verdict, string>> = {
+const verdictNames: Readonly<Record<MarkVerdict, string>> = {
   unanswered: 'Not answered',
   unreadable: 'Cannot be read',
   right: 'Right',

@@ -3,13 +3,13 @@ import { For, Show } from 'solid-js';
 import { marksIn, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts';
 import { ROUNDED_BY } from '../exercises/bounds.ts';
 import { allowedBy, answerInWords } from '../exercises/wording.ts';
-import { PaperQuestion, partNames, type Part } from './PaperQuestion.tsx';
+import { PaperQuestion, partNames, type PrintedPart } from './PaperQuestion.tsx';
 import { book } from '../house/book.ts';
 
 const marksText = (marks: number) => `${marks} ${marks === 1 ? 'mark' : 'marks'}`;
 
 export function OwnPaper(props: {
-  readonly part: Part;
+  readonly part: PrintedPart;
   readonly sheet: OwnSheet;
   readonly asked: readonly OwnAsked[];
   readonly news: readonly string[];
@@ -53,7 +53,7 @@ export function OwnPaper(props: {
   );
 }
 
-function Asked(props: { readonly part: Part; readonly asked: readonly OwnAsked[] }) {
+function Asked(props: { readonly part: PrintedPart; readonly asked: readonly OwnAsked[] }) {
   return (
     <ol class="questions">
       <For each={props.asked}>

@@ -6,7 +6,7 @@ import { shown } from '../core/shown.ts';
 import { draw } from '../exercises/draw.ts';
 import { bankText, LONGEST_BANK, readBank, withQuestions } from '../exercises/own/bank-file.ts';
 import { draftOf, freshDraft, questionOf, type Draft } from '../exercises/own/draft.ts';
-import type { Written } from '../exercises/own/draft-text.ts';
+import type { WrittenDraft } from '../exercises/own/draft-text.ts';
 import { kindOf } from '../exercises/own/own-kind.ts';
 import type { OwnQuestion } from '../exercises/own/own-question.ts';
 import { proved, type Proof } from '../exercises/own/proof.ts';
@@ -54,7 +54,7 @@ export default function OwnQuestionDesk() {
       if (isWrittenKey(key)) setWritten(keptWritten());
     });
   });
-  const setWritten = (written: Written | undefined) => {
+  const setWritten = (written: WrittenDraft | undefined) => {
     if (!written) return;
     setEditing(written.editing);
     setDraft(written.draft);

@@ -4,7 +4,7 @@ import { formatNumber } from '../core/format.ts';
 import { csvOf } from '../exercises/csv.ts';
 import { families } from '../exercises/families.ts';
 import { resultsJson } from '../exercises/exchange/results-json.ts';
-import { eachOnce, missedIn, missesOf, readResult, type Result } from '../exercises/result.ts';
+import { eachOnce, missedIn, missesOf, readResult, type SheetResult } from '../exercises/result.ts';
 import { alikeNotes } from '../exercises/results-alike.ts';
 import { marksIn, ownScore, type OwnSheet } from '../exercises/own/own-sheet.ts';
 import { pointsOf } from '../exercises/verdict.ts';
@@ -33,13 +33,13 @@ export function OwnResults(props: { readonly sheet: OwnSheet; readonly mark: str
   );
   const others = () => whole().length - whole().filter(({ sheet }) => sheet === props.mark).length;
   const damaged = () => readings().filter((each) => typeof each === 'string');
-  const scored = (result: Result) =>
+  const scored = (result: SheetResult) =>
     ownScore(props.sheet, props.sheet.items.map(({ marks }) => marks), result.marks.map(({ verdict }) => pointsOf(verdict))); // prettier-ignore
-  const outcome = (result: Result) => {
+  const outcome = (result: SheetResult) => {
     const { isPass } = scored(result);
     return isPass === undefined ? '' : isPass ? 'pass' : 'not yet';
   };
-  const misses = (result: Result) => missesOf(result.marks).map(([family]) => families[family]).join('; '); // prettier-ignore
+  const misses = (result: SheetResult) => missesOf(result.marks).map(([family]) => families[family]).join('; '); // prettier-ignore
   const marks: Column = {
     head: 'Marks',
     says: (result) => `${formatNumber(scored(result).got, 1)} of ${scored(result).of}`,

@@ -9,7 +9,7 @@ import { fileNameOf } from './file-name.ts';
 import { HandOutFold } from './HandOutFold.tsx';
 import { isTooLong, ownLink } from './own-address.ts';
 import type { DrawnOwnSheet } from './own-sheet-drawn.ts';
-import type { Part } from './PaperQuestion.tsx';
+import type { PrintedPart } from './PaperQuestion.tsx';
 import { PrintButtons, usePrintedVersions } from './print-versions.tsx';
 import { saveFile } from './save-file.ts';
 import { rememberSheet } from './sheets-set.ts';
@@ -71,7 +71,7 @@ export function useOwnSheetOut(desk: DrawnOwnSheet, said: () => string, say: (se
       marks: made!.items.map(({ marks }) => marks),
     }));
   };
-  const printOut = async (part: Part) => {
+  const printOut = async (part: PrintedPart) => {
     const made = whole();
     if (!made) return;
     if (!(await OwnPaper.preload().catch(() => undefined)))

@@ -7,8 +7,8 @@ import { answerInWords, askFor, unitAsked } from '../exercises/wording.ts';
 import { Chart } from './Chart.tsx';
 import { Working } from './Working.tsx';
 
-export type Part = 'questions' | 'answers' | 'key';
-export const partNames: Readonly<Record<Part, string>> = {
+export type PrintedPart = 'questions' | 'answers' | 'key';
+export const partNames: Readonly<Record<PrintedPart, string>> = {
   questions: 'Questions',
   answers: 'Answers with working',
   key: 'Marking key',
@@ -29,7 +29,7 @@ export function Lettered(props: { readonly of: readonly string[] }) {
   );
 }
 
-export function PaperQuestion(props: { readonly question: Question; readonly part: Part }) {
+export function PaperQuestion(props: { readonly question: Question; readonly part: PrintedPart }) {
   const { question } = props; // a sheet of other questions is other elements
   return (
     <>

@@ -1,17 +1,17 @@
 // What comes next, because of what, and the one place to go on.
 import { For, Show } from 'solid-js';
 import type { Next } from '../path/next.ts';
-import type { Lesson, PathStage, Step } from '../path/steps.ts';
+import type { Lesson, PathStage, LessonStep } from '../path/steps.ts';
 import { keepLesson } from './lesson-kept.ts';
-import { nextSays, wayToStep, type Names, type Way } from './path-says.ts';
+import { nextSays, wayToStep, type Names, type PathLink } from './path-says.ts';
 
-export interface Place extends Names {
+export interface PathPlace extends Names {
   /** The way from the page to the book's root. */
   readonly root: string;
 }
 
 /** A link that keeps the lesson that it opens. */
-function WayLink(props: { readonly way: Way; readonly place: Place; readonly class?: string }) {
+function WayLink(props: { readonly way: PathLink; readonly place: PathPlace; readonly class?: string }) {
   return (
     <a
       class={props.class}
@@ -27,14 +27,14 @@ function WayLink(props: { readonly way: Way; readonly place: Place; readonly cla
 export function StepLink(props: {
   readonly stage: PathStage;
   readonly lesson: Lesson;
-  readonly step: Step;
-  readonly place: Place;
+  readonly step: LessonStep;
+  readonly place: PathPlace;
 }) {
   return <WayLink way={wayToStep(props.stage, props.lesson, props.step, props.place)} place={props.place} />;
 }
 
 /** The place to go on alone, where the sentence stands elsewhere on the page. */
-export function PathGo(props: { readonly next: Next; readonly place: Place }) {
+export function PathGo(props: { readonly next: Next; readonly place: PathPlace }) {
   return (
     <Show when={nextSays(props.next, props.place).go}>
       {(go) => <WayLink class="go" way={go()} place={props.place} />}
@@ -42,7 +42,7 @@ export function PathGo(props: { readonly next: Next; readonly place: Place }) {
   );
 }
 
-export function PathNext(props: { readonly next: Next; readonly place: Place }) {
+export function PathNext(props: { readonly next: Next; readonly place: PathPlace }) {
   return (
     <div class="path-next" role="status">
       <p>

@@ -4,7 +4,7 @@ import { formatNumber } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
 import { litres20, strength, type Spirit } from '../core/quantity.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { balanceOf, liquids, stepNames, whereLost, type Account, type Liquid, type Period, type PeriodBalance } from '../core/week/period.ts'; // prettier-ignore
+import { balanceOf, liquids, stepNames, whereLost, type Account, type StandingLiquid, type Period, type PeriodBalance } from '../core/week/period.ts'; // prettier-ignore
 import { csvOf } from '../exercises/csv.ts';
 import { usePart } from '../browser/part-store.ts';
 import { freshPeriod, LONGEST_NAME, MOST_LITRES, MOST_MALT, MOST_PERIODS, periodsPart } from '../house/parts/periods.ts'; // prettier-ignore
@@ -201,7 +201,7 @@ function PeriodFields(props: FieldsProps) {
       <summary>
         {title}: {short(props.period[when])}
       </summary>
-      <For each={Object.keys(liquids) as Liquid[]}>
+      <For each={Object.keys(liquids) as StandingLiquid[]}>
         {(liquid) => (
           <SpiritFields
             id={`period-${when}-${liquid}`}

@@ -1,7 +1,7 @@
 // The vessels drawn beside each other to one scale: all of one shape, so that the height goes with the cube root of the litres.
 import { createMemo, For } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import type { Fit } from '../core/plant/fits.ts';
+import type { VesselFit } from '../core/plant/fits.ts';
 import { stillNames, type Plant } from '../core/plant/plant.ts';
 
 interface Drawn {
@@ -15,7 +15,7 @@ interface Drawn {
 
 const TALLEST = 88; // of 96, drawing units
 
-const tubs = (plant: Plant, fits: readonly Fit[]): readonly Drawn[] => {
+const tubs = (plant: Plant, fits: readonly VesselFit[]): readonly Drawn[] => {
   const holding = (name: string, holds: number): readonly Drawn[] => {
     const fit = fits.find(({ vessel }) => vessel === name);
     return holds > 0
@@ -58,7 +58,7 @@ function Vessel(props: { readonly of: Drawn; readonly largest: number }) {
   );
 }
 
-export function PlantDrawing(props: { readonly plant: Plant; readonly fits: readonly Fit[] }) {
+export function PlantDrawing(props: { readonly plant: Plant; readonly fits: readonly VesselFit[] }) {
   const drawn = createMemo(() => tubs(props.plant, props.fits));
   const largest = () => Math.max(...drawn().map(({ litres }) => litres));
   return (

@@ -4,7 +4,7 @@ import type { Chart } from '../calculators/define.ts';
 import { format, formatWorking } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
 import { linePoints, span } from './plot.ts';
-import { marksOf, steadyEnds, type Ends } from './plot-axis.ts';
+import { marksOf, steadyEnds, type AxisEnds } from './plot-axis.ts';
 
 const [ACROSS, UP] = [8, 5]; // marks on the two axes, about
 const CHARACTER = 0.56; // em: widest mean width of a figure
@@ -28,7 +28,7 @@ export interface PlotProps {
 
 /** The ends of an axis, and the house for which they were found. */
 interface Held {
-  readonly ends: Ends;
+  readonly ends: AxisEnds;
   readonly opened: unknown;
 }
 const HIGH = 4; // % from the top: a limit above this has its words below it

@@ -20,7 +20,7 @@ import { fileNameOf } from './file-name.ts';
 import { NotKept } from './NotKept.tsx';
 import { drawingFile } from './portrait-file.ts';
 import { printOn } from './portrait-paper.ts';
-import { PortraitSheet, type Room } from './PortraitSheet.tsx';
+import { PortraitSheet, type PortraitRoom } from './PortraitSheet.tsx';
 import { saveFile } from './save-file.ts';
 import { Tick } from './Tick.tsx';
 import { inWords, today } from './today.ts';
@@ -107,7 +107,7 @@ export default function Portrait(props: { readonly register: readonly Casks[] })
     caskMix(register(), isBuiltIn() || standing('barrels') !== 'unknown' ? line().house : undefined),
   );
   const saysCasks = () => `${register().length > 0 ? 'lying here: ' : ''}${namesOfCasks(mix())}`;
-  const drawn = createMemo((): readonly Room[] =>
+  const drawn = createMemo((): readonly PortraitRoom[] =>
     roomNames.map((room) => ({
       name: room,
       title: rooms[room].title,

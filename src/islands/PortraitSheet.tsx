@@ -12,7 +12,7 @@ import {
   wallsOf,
   wrapped,
 } from '../house/portrait-layout.ts';
-import type { CaskMix, Drawn, Shape, Vessels } from '../house/portrait-vessels.ts';
+import type { CaskSizeShares, DrawnVessel, Shape, PortraitVessels } from '../house/portrait-vessels.ts';
 import type { PortraitFigure, RoomName } from '../house/portrait.ts';
 import { cask } from './portrait-shapes/cask.ts';
 import { coolingOf } from './portrait-shapes/cooling.ts';
@@ -28,17 +28,17 @@ import {
   windowsOf,
 } from './portrait-shapes/hall.ts';
 
-export interface Room {
+export interface PortraitRoom {
   readonly name: RoomName;
   readonly title: string;
-  readonly vessels: Vessels;
+  readonly vessels: PortraitVessels;
   readonly figures: readonly PortraitFigure[];
 }
 export interface PortraitProps {
   readonly name: string;
   readonly words: string;
-  readonly rooms: readonly Room[];
-  readonly mix: CaskMix;
+  readonly rooms: readonly PortraitRoom[];
+  readonly mix: CaskSizeShares;
   readonly foot: readonly string[];
   readonly stamp: string;
 }
@@ -194,7 +194,7 @@ function Shapes() {
   );
 }
 
-function Vessel(props: { readonly of: Drawn | { readonly shape: 'safe' | 'bottle' }; readonly x: number; readonly y: number; readonly scale: number }) {
+function Vessel(props: { readonly of: DrawnVessel | { readonly shape: 'safe' | 'bottle' }; readonly x: number; readonly y: number; readonly scale: number }) {
   const cooling = () => ('size' in props.of ? coolingOf(props.of) : undefined);
   return (
     <g transform={`translate(${props.x.toFixed(2)} ${props.y.toFixed(2)}) scale(${props.scale.toFixed(4)})`}>
@@ -212,7 +212,7 @@ function Vessel(props: { readonly of: Drawn | { readonly shape: 'safe' | 'bottle
   );
 } // prettier-ignore
 
-function OneRoom(props: { readonly room: Room; readonly mix: CaskMix; readonly left: number; readonly right: number; readonly floor: number; readonly height: number }) {
+function OneRoom(props: { readonly room: PortraitRoom; readonly mix: CaskSizeShares; readonly left: number; readonly right: number; readonly floor: number; readonly height: number }) {
   const isStills = () => props.room.name === 'stills';
   const isStore = () => props.room.name === 'store';
   const place = () => ({ left: props.left + 2, right: props.right - (isStills() ? 21 : isStore() ? 16 : 2), floor: props.floor, height: props.height - 3 });

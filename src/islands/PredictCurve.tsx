@@ -2,7 +2,7 @@
 import { createMemo, Show } from 'solid-js';
 import type { House } from '../core/line/house.ts';
 import type { Predict } from '../predict/define.ts';
-import { curveOf, type Guess, type Outcome } from '../predict/judge.ts';
+import { curveOf, type Guess, type GuessOutcome } from '../predict/judge.ts';
 import { textOf } from '../predict/says.ts';
 
 const [WIDE, HIGH, EDGE] = [320, 110, 8]; // of the picture, in its own units
@@ -10,7 +10,7 @@ const [WIDE, HIGH, EDGE] = [320, 110, 8]; // of the picture, in its own units
 export function PredictCurve(props: {
   readonly of: Predict;
   readonly house: House;
-  readonly outcome: Outcome;
+  readonly outcome: GuessOutcome;
   readonly at: number;
   readonly value: number | undefined;
   readonly guess: Guess;

@@ -1,12 +1,12 @@
 // A table of results, a line each: who, and what is told of each; the same on the screen and on paper.
 import { For, type JSX } from 'solid-js';
-import { missedIn, type Result } from '../exercises/result.ts';
+import { missedIn, type SheetResult } from '../exercises/result.ts';
 import { inWords } from './today.ts';
 
 /** A column: its head, what it says of a result, and whether it is set as a number. */
 export interface Column {
   readonly head: string;
-  readonly says: (result: Result) => JSX.Element;
+  readonly says: (result: SheetResult) => JSX.Element;
   readonly isNumber?: boolean;
 }
 
@@ -21,8 +21,8 @@ const missed: Column = {
 };
 
 export function ResultLines(props: {
-  readonly results: readonly Result[];
-  readonly version?: (result: Result) => JSX.Element;
+  readonly results: readonly SheetResult[];
+  readonly version?: (result: SheetResult) => JSX.Element;
   /** Points or marks, and what they are called. */
   readonly points: Column;
   /** What stands after the questions missed. */

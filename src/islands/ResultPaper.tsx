@@ -1,6 +1,6 @@
 // The results of a sheet on paper, one line each, with places to sign: for the trainer, and for whoever checks the marking.
 import { For } from 'solid-js';
-import type { Result } from '../exercises/result.ts';
+import type { SheetResult } from '../exercises/result.ts';
 import { book } from '../house/book.ts';
 import { ResultLines, type Column } from './ResultLines.tsx';
 import { inWords, today } from './today.ts';
@@ -8,7 +8,7 @@ import { inWords, today } from './today.ts';
 export function ResultPaper(props: {
   readonly title: string;
   readonly rules: string;
-  readonly results: readonly Result[];
+  readonly results: readonly SheetResult[];
   readonly points: Column;
   readonly outcome: Column;
 }) {

@@ -1,6 +1,6 @@
 // The rows of a trainer's table of results, and the table as a file.
 import { Show } from 'solid-js';
-import { scoreOf, type Result } from '../exercises/result.ts';
+import { scoreOf, type SheetResult } from '../exercises/result.ts';
 import { ResultLines } from './ResultLines.tsx';
 import { blanksOf, missesInWords, saveAsCsv, saveAsJson } from './results-read.ts';
 import { sheetsSet } from './sheets-set.ts';
@@ -11,7 +11,7 @@ function addressOf(mark: string): string | undefined {
   return address && `../${address}`;
 }
 
-export function ResultRows(props: { readonly results: readonly Result[]; readonly mark: string }) {
+export function ResultRows(props: { readonly results: readonly SheetResult[]; readonly mark: string }) {
   return (
     <>
       <div class="table" tabindex="0" role="group" aria-label="Results">

@@ -4,7 +4,7 @@ import { labelOf } from '../talk/labels.ts';
 import { NOT_OURS } from '../talk/settled.ts';
 import { focusAfter } from './focus-after.ts';
 import type { PutRight } from './script-corrections.ts';
-import type { Unsure } from './script-taken.ts';
+import type { UnsureMark } from './script-taken.ts';
 
 const AROUND = 70; // characters of the talk that are shown on either side
 
@@ -23,8 +23,8 @@ function wordsBehind(text: string, at: number): string {
 
 export function ScriptAsk(props: {
   readonly text: string;
-  readonly unsure: readonly Unsure[];
-  readonly settle: (place: Unsure, figure: PutRight) => void;
+  readonly unsure: readonly UnsureMark[];
+  readonly settle: (place: UnsureMark, figure: PutRight) => void;
   /** Where the focus goes when there is nothing more to ask. */
   readonly after: () => HTMLElement | null | undefined;
 }) {

@@ -1,19 +1,19 @@
 // The card of a script: what is said and not contradicted, as it is said; what is contradicted is left out by name.
 import { createMemo, For, Show } from 'solid-js';
 import { standings } from '../core/figures/standing.ts';
-import { plain, quotableFigures, type Said } from '../core/cross-check/quoted.ts';
+import { plain, quotableFigures, type SaidValue } from '../core/cross-check/quoted.ts';
 import type { JudgedFigure, Reconciliation } from '../core/cross-check/reconcile.ts';
 import { spoken } from '../core/line/spoken.ts';
 import { rangeInWords } from '../core/cross-check/verdict.ts';
 import { setByTheHouse } from '../core/cross-check/set-by-the-house.ts';
 import { useKnown } from '../browser/known-store.ts';
 import { useHouse } from '../browser/house-store.ts';
-import { heldAgainst, type Held } from '../talk/own-house.ts';
+import { heldAgainst, type HeldFigure } from '../talk/own-house.ts';
 
 const inDoubt = ({ finding }: JudgedFigure) => finding !== 'agrees' && finding !== 'not checkable';
 
 /** A figure as it was said, in the words of a guide. */
-function asSaid({ figure, said }: { figure: JudgedFigure['figure']; said: Said }): string {
+function asSaid({ figure, said }: { figure: JudgedFigure['figure']; said: SaidValue }): string {
   if (said.as === 'range') return `${plain(figure, said.low)} to ${plain(figure, said.high)}`;
   const text = spoken(figure, said.value);
   return said.as === 'about' && !/^(?:about|just|some|hardly)/.test(text) ? `about ${text}` : text;
@@ -30,7 +30,7 @@ export function ScriptCard(props: { readonly of: Reconciliation; readonly held: 
   );
   const carried = () => rows().filter(({ judged, own }) => own !== undefined || !inDoubt(judged));
   const left = () => rows().filter(({ judged, own }) => own === undefined && inDoubt(judged));
-  const words = (judged: JudgedFigure, own: Held | undefined) =>
+  const words = (judged: JudgedFigure, own: HeldFigure | undefined) =>
     own && !own.agrees ? spoken(judged.figure, own.house) : asSaid(judged);
   return (
     <section class="script-card" aria-label="Card of the script">

@@ -11,7 +11,7 @@ import { useHowKnown } from './how-known.ts';
 import { inTurns } from './in-turns.ts';
 import type { PutRight } from './script-corrections.ts';
 import type { TalkRead } from './script-reading.worker.ts';
-import { ScriptTaken, sureness, type Judged } from './ScriptTaken.tsx';
+import { ScriptTaken, sureness, type JudgedMark } from './ScriptTaken.tsx';
 
 const AT_ONCE = 8; // marks that are put on the page in one task
 const LETTERS = 1500; // and characters
@@ -42,7 +42,7 @@ const shownAs = ({ text, quantities, at: place }: Paragraph): Shown => {
   return { text, quantities, at, move: (next) => void move(next) };
 };
 
-const UNJUDGED: Judged = { taken: undefined, finding: 'not checkable', own: undefined };
+const UNJUDGED: JudgedMark = { taken: undefined, finding: 'not checkable', own: undefined };
 
 const keyOf = ({ text, quantities }: Pick<Paragraph, 'text' | 'quantities'>) =>
   JSON.stringify([text, quantities.map(({ start, end, figure, confidence }) => [start, end, figure, sureness(confidence)])]); // prettier-ignore
@@ -102,7 +102,7 @@ export function ScriptMarked(props: ScriptMarkedProps) {
     const found = read().answer;
     return found && !isRefusal(found) ? found : undefined;
   };
-  const judged = createMemo<ReadonlyMap<number, Judged>>(() => {
+  const judged = createMemo<ReadonlyMap<number, JudgedMark>>(() => {
     const findings = new Map(answer()?.figures.map(({ figure, finding }) => [figure, finding]));
     return new Map(
       Object.entries(read().taken).map(([place, taken]) => {

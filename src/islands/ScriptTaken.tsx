@@ -5,24 +5,24 @@ import type { Finding, Reconciliation } from '../core/cross-check/reconcile.ts';
 import { rangeInWords, sentenceOf } from '../core/cross-check/verdict.ts';
 import { setByTheHouse } from '../core/cross-check/set-by-the-house.ts';
 import { useHouse } from '../browser/house-store.ts';
-import { figureIds, talkFigures, type FigureId } from '../talk/figures.ts';
+import { figureIds, talkFigures, type TalkFigureId } from '../talk/figures.ts';
 import { labelOf, numberOf, quotableOf, saidOf } from '../talk/labels.ts';
-import type { Held } from '../talk/own-house.ts';
+import type { HeldFigure } from '../talk/own-house.ts';
 import type { ReadQuantity } from '../talk/script.ts';
 import { NOT_OURS } from '../talk/settled.ts';
 import { small } from './ScriptAsk.tsx';
 import type { PutRight } from './script-corrections.ts';
-import type { Taken } from './script-taken.ts';
+import type { TakenMark } from './script-taken.ts';
 import { canBe } from './script-units.ts';
 
 const NEAR = 3; // other figures that are offered at once
 
 /** What is found of a mark. */
-export interface Judged {
-  readonly taken: Taken | undefined;
+export interface JudgedMark {
+  readonly taken: TakenMark | undefined;
   readonly finding: Finding;
   /** What the house has, where what was said is held against it. */
-  readonly own: Held | undefined;
+  readonly own: HeldFigure | undefined;
 }
 
 const found: Readonly<Record<Finding, string>> = {
@@ -45,7 +45,7 @@ export const sureness = (confidence: number) =>
 const listed = (words: readonly string[]) => words.map((each) => `“${each}”`).join(' and ');
 
 /** What is found of a figure against the rest of the talk, with its sum. */
-function findingOf(figure: FigureId, finding: Finding, answer: Reconciliation | undefined): string {
+function findingOf(figure: TalkFigureId, finding: Finding, answer: Reconciliation | undefined): string {
   const name = quotableOf(figure);
   const judged = answer?.figures.find((each) => each.figure === name);
   if (!answer || !judged || finding === 'agrees' || finding === 'not checkable') return found[finding];
@@ -62,7 +62,7 @@ function findingOf(figure: FigureId, finding: Finding, answer: Reconciliation | 
 export function ScriptTaken(props: {
   readonly id: string;
   readonly quantity: ReadQuantity;
-  readonly of: Judged;
+  readonly of: JudgedMark;
   readonly because: readonly string[];
   /** True where it is asked and not used until then. */
   readonly isUnsure: boolean;
@@ -161,7 +161,7 @@ export function ScriptTaken(props: {
         <select
           aria-label="Something else"
           autocomplete="off"
-          onChange={(event) => props.settle(event, event.currentTarget.value as FigureId)}
+          onChange={(event) => props.settle(event, event.currentTarget.value as TalkFigureId)}
         >
           <option value="">Something else …</option>
           <For each={rest()}>

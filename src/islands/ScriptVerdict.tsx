@@ -1,9 +1,9 @@
 // What a talk comes to, in one sentence, and all else that was found behind a fold.
 import { For, Show } from 'solid-js';
-import type { Verdict } from './script-verdict.ts';
+import type { TalkVerdict } from './script-verdict.ts';
 
 export function ScriptVerdict(props: {
-  readonly of: Verdict;
+  readonly of: TalkVerdict;
   /** How the talk goes with the reader’s own house, where it is held against it. */
   readonly held: string;
 }) {

@@ -4,7 +4,7 @@ import { formatNumber } from '../core/format.ts';
 import type { ClassBook, Thing } from '../exercises/class/book.ts';
 import type { Doubtful } from '../exercises/class/whose.ts';
 import { csvOf } from '../exercises/csv.ts';
-import { answersCode, missedIn, type Result } from '../exercises/result.ts';
+import { answersCode, missedIn, type SheetResult } from '../exercises/result.ts';
 import { alikeNotes } from '../exercises/results-alike.ts';
 import { handInInside, readHandIn, readHandInText, type HandIn } from '../exercises/sealed/hand-in.ts';
 import { aboutHandIn, LONGEST_SEALED, readSealed, sealedText, type SealedSheet } from '../exercises/sealed/sealed-sheet.ts'; // prettier-ignore
@@ -19,7 +19,7 @@ import { textOfFile } from './open-file.ts';
 import { timeText } from './own-taken.ts';
 import { saveFile } from './save-file.ts';
 import { readSealedLink } from './sealed-address.ts';
-import type { Opened } from './sealed-draw.ts';
+import type { OpenedSeal } from './sealed-draw.ts';
 import { keepSeal, keptSeals } from './seal-kept.ts';
 import { inWords, today } from './today.ts';
 
@@ -32,10 +32,10 @@ const LONGEST = 1440; // min that a class book counts: a day
 
 interface Marked {
   readonly handIn: HandIn;
-  readonly result: Result;
+  readonly result: SheetResult;
   /** By person and sheet; the result has what the hand-in says. */
   readonly attempt: number;
-  readonly of: Opened;
+  readonly of: OpenedSeal;
   readonly got: number;
   readonly from: number;
   readonly isPass?: boolean;
@@ -61,7 +61,7 @@ export function SealedBack(props: { readonly key: SecretKey; readonly list: stri
     setSaid(`Answers to “${found.title}” can be opened now.`);
   };
   const openAll = async () => {
-    const sheets = new Map<string, Opened | string>();
+    const sheets = new Map<string, OpenedSeal | string>();
     const [mark, { openSheet }, { ownScore }, { attemptsOf, handInsIn, pastedNotes }] = await Promise.all([fetchMarker(), import('./sealed-draw.ts'), import('../exercises/own/own-sheet.ts'), import('../exercises/sealed/pasted.ts')]); // prettier-ignore
     if (!mark) return;
     const open = async (text: string): Promise<Omit<Marked, 'attempt'> | string> => {
@@ -82,7 +82,7 @@ export function SealedBack(props: { readonly key: SecretKey; readonly list: stri
       if (asked?.length !== handIn.answers.length) return `${handIn.name || 'Somebody'} handed in answers to a version that this sheet has not got.`; // prettier-ignore
       const marks = asked.map(({ question }, i) => mark(question, handIn.answers[i]!));
       const score = ownScore(of, asked.map(({ marks }) => marks), marks.map(({ verdict }) => pointsOf(verdict))); // prettier-ignore
-      const result: Result = { sheet: of.mark, version: handIn.version, name: handIn.name, marks, day: handIn.day, attempt: handIn.attempt, answers: answersCode(handIn.answers) }; // prettier-ignore
+      const result: SheetResult = { sheet: of.mark, version: handIn.version, name: handIn.name, marks, day: handIn.day, attempt: handIn.attempt, answers: answersCode(handIn.answers) }; // prettier-ignore
       return { handIn, result, of, got: score.got, from: score.of, ...(score.isPass === undefined ? {} : { isPass: score.isPass }), isChanged: of.seen[handIn.version] !== handIn.seen }; // prettier-ignore
     };
     const read = await handInsIn(pasted().slice(0, LONGEST_PASTED), open, ({ handIn }) => handInInside(handIn)); // prettier-ignore

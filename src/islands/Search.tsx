@@ -13,7 +13,7 @@ import { factsPart } from '../house/parts/facts.ts';
 import { usePart } from '../browser/part-store.ts';
 import { useAnnouncement } from './announce.ts';
 import { asQuestion, SearchAnswer } from './SearchAnswer.tsx';
-import { searchOptions, type Shown } from './search-options.ts';
+import { searchOptions, type ShownPassage } from './search-options.ts';
 
 const SHOWN = 30; // results listed at most
 const ALSO = 6; // listed below an answer, where nothing has all of its words
@@ -62,7 +62,7 @@ export default function Search(props: { readonly index: string; readonly asked: 
     if (words().trim() === '') return [];
     const all = index()?.search(words()) ?? [];
     const some = all.length === 0 && answer() ? (index()?.search(words(), { combineWith: 'OR' }) ?? []).slice(0, ALSO) : all; // prettier-ignore
-    return some as (SearchResult & Shown)[];
+    return some as (SearchResult & ShownPassage)[];
   });
   const say = () => {
     if (problem()) return problem()!;

@@ -5,11 +5,11 @@ import { formatCount } from '../core/format.ts';
 import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { linkProblem, sheetLink } from '../exercises/sheet-link.ts';
 import { newsOf } from '../exercises/sheet-news.ts';
-import { fingerprint, type Asked, type Worksheet } from '../exercises/worksheet.ts';
+import { fingerprint, type AskedQuestion, type Worksheet } from '../exercises/worksheet.ts';
 import { useAnnouncement } from './announce.ts';
 import { ExchangeFold } from './ExchangeFold.tsx';
 import { HandOutFold } from './HandOutFold.tsx';
-import type { Part } from './PaperQuestion.tsx';
+import type { PrintedPart } from './PaperQuestion.tsx';
 import { PrintButtons, usePrintedVersions } from './print-versions.tsx';
 import { ResultTable } from './ResultTable.tsx';
 import { SheetChoices } from './SheetChoices.tsx';
@@ -37,7 +37,7 @@ function remember(made: Worksheet): void {
 export default function SheetDesk(props: { readonly list: string }) {
   const desk = useDrawnSheet(firstSheet, kindsOf(props.list));
   const { sheet, change, shown, drawn, questions, pool, whole, settle, versionsOf, mark, numbers } = desk;
-  const { print, Printed } = usePrintedVersions<readonly Asked[]>();
+  const { print, Printed } = usePrintedVersions<readonly AskedQuestion[]>();
   const [withAnswers, setWithAnswers] = createSignal(false);
   const [problem, setProblem] = createSignal<string>();
   const [said, setSaid] = createSignal('');
@@ -62,7 +62,7 @@ export default function SheetDesk(props: { readonly list: string }) {
     if (now) remember(now);
     return now;
   };
-  const printOut = async (part: Part) => {
+  const printOut = async (part: PrintedPart) => {
     const now = await made();
     const versions = now && (await versionsOf(now, numbers()));
     if (versions) await print(part, versions.map(({ asked }) => asked), `Sheet “${now.seed}” (${mark()})`); // prettier-ignore

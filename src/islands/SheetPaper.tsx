@@ -6,10 +6,10 @@ import { book } from '../house/book.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { ROUNDED_BY } from '../exercises/bounds.ts';
 import { allowedBy, answerInWords } from '../exercises/wording.ts';
-import { PaperQuestion, partNames, type Part } from './PaperQuestion.tsx';
+import { PaperQuestion, partNames, type PrintedPart } from './PaperQuestion.tsx';
 
 export function Paper(props: {
-  readonly part: Part;
+  readonly part: PrintedPart;
   readonly questions: readonly Question[];
   /** What has become of the sheet since its link was made. */
   readonly news: readonly string[];
@@ -51,7 +51,7 @@ export function Paper(props: {
   );
 }
 
-function Questions(props: { readonly part: Part; readonly questions: readonly Question[] }) {
+function Questions(props: { readonly part: PrintedPart; readonly questions: readonly Question[] }) {
   return (
     <ol class="questions">
       <For each={props.questions}>

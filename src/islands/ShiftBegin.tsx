@@ -1,10 +1,10 @@
 // Where a shift begins: its number, so that a trainer sets the same for all, or the shift that was kept, which is not lost unasked.
 import { createSignal, Show } from 'solid-js';
 import { wasGiven } from '../core/shown.ts';
-import type { Kept } from '../shift/kept.ts';
+import type { KeptShift } from '../shift/kept.ts';
 import { isSeed, ROUNDS, SEEDS } from '../shift/seed.ts';
 
-export function ShiftBegin<K extends Kept<unknown, unknown, unknown>>(props: {
+export function ShiftBegin<K extends KeptShift<unknown, unknown, unknown>>(props: {
   readonly seed: number;
   /** Where it begins: “Harrowmere’s still”. */
   readonly place: string;

@@ -1,12 +1,12 @@
 // The clock of a shift: its time, how fast it goes, on and off, and a step at a time.
 import { For } from 'solid-js';
-import type { Pace } from './shift-post.ts';
+import type { ClockPace } from './shift-post.ts';
 
 export function ShiftClock(props: {
   readonly time: string;
   readonly isRunning: boolean;
   readonly pace: number;
-  readonly paces: readonly Pace[];
+  readonly paces: readonly ClockPace[];
   readonly setPace: (steps: number) => void;
   readonly toggle: () => void;
   readonly stepOn: () => void;

@@ -3,12 +3,12 @@ import { createMemo, For, onMount, Show } from 'solid-js';
 import { formatNumber as n } from '../core/format.ts';
 import type { Moment } from '../core/shift/course.ts';
 import { linkOfShift, resultLine } from '../shift/link.ts';
-import type { Kept } from '../shift/kept.ts';
+import type { KeptShift } from '../shift/kept.ts';
 import { ROUNDS } from '../shift/seed.ts';
 import type { Post } from './shift-post.ts';
 import { inWords, today } from './today.ts';
 
-export function ShiftEnd<R, S extends Moment, A extends { readonly do: string }, D, K extends Kept<{ readonly name: string }, D, A>>(props: {
+export function ShiftEnd<R, S extends Moment, A extends { readonly do: string }, D, K extends KeptShift<{ readonly name: string }, D, A>>(props: {
   readonly post: Post<R, S, A, D, K>;
   readonly rig: R;
   readonly state: S;

@@ -1,9 +1,9 @@
 // The desk of every shift: what begins, what is kept, the keys, and what is said stand here; the rest in its parts and in what the kind says of itself.
 import { createSignal, onCleanup, onMount, Show } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
-import type { Moment, Note, Read } from '../core/shift/course.ts';
+import type { Moment, LogNote, LogRead } from '../core/shift/course.ts';
 import { useHouse } from '../browser/house-store.ts';
-import type { Kept } from '../shift/kept.ts';
+import type { KeptShift } from '../shift/kept.ts';
 import { seedOfLink } from '../shift/link.ts';
 import { useAnnouncement } from './announce.ts';
 import { NotKept } from './NotKept.tsx';
@@ -21,7 +21,7 @@ import { isNew, shiftRun, stepsOf } from './shift-run.ts';
 
 const EDGE = 4; // px left over the desk when it is brought into sight
 
-export function ShiftFrame<R, S extends Moment, A extends Note | Read | { readonly do: string }, D, K extends Kept<{ readonly name: string }, D, A>>(props: { readonly post: Post<R, S, A, D, K> }) {
+export function ShiftFrame<R, S extends Moment, A extends LogNote | LogRead | { readonly do: string }, D, K extends KeptShift<{ readonly name: string }, D, A>>(props: { readonly post: Post<R, S, A, D, K> }) {
   const { post } = props; // what a kind says of itself does not change
   const { mounted, name, line } = useHouse();
   const keeper = keeperOf<K>(post.id, post.encode, post.decode);

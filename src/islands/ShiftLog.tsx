@@ -1,13 +1,13 @@
 // The log of a round: what was done, what happened and what was read, each with its time; and a line of one's own.
 import { createMemo, createSignal, Index } from 'solid-js';
 import { UNSEEN } from '../core/shown.ts';
-import type { Moment, Note, Read } from '../core/shift/course.ts';
+import type { Moment, LogNote, LogRead } from '../core/shift/course.ts';
 import { LONGEST_NOTE } from '../shift/text.ts';
-import type { Kept } from '../shift/kept.ts';
+import type { KeptShift } from '../shift/kept.ts';
 import { linesOf } from './shift-log.ts';
 import type { Post } from './shift-post.ts';
 
-export function ShiftLog<R, S extends Moment, A extends Note | Read | { readonly do: string }, D, K extends Kept<{ readonly name: string }, D, A>>(props: {
+export function ShiftLog<R, S extends Moment, A extends LogNote | LogRead | { readonly do: string }, D, K extends KeptShift<{ readonly name: string }, D, A>>(props: {
   readonly post: Post<R, S, A, D, K>;
   readonly shift: K;
   readonly state: S;

@@ -1,7 +1,7 @@
 // One group of casks to add or to change: every field is text, read by the same rules as a table.
 import { createMemo, createSignal, For } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import { fieldNames, fields, type CaskGroup, type Field, type FieldName } from '../core/stock/group.ts';
+import { fieldNames, fields, type CaskGroup, type GroupField, type FieldName } from '../core/stock/group.ts';
 import { namedSizes } from '../core/stock/sizes.ts';
 import { readTexts } from '../house/parts/stock-csv.ts';
 import { StockField } from './StockField.tsx';
@@ -62,7 +62,7 @@ export function StockGroupForm(props: StockGroupFormProps) {
   };
 
   const one = (name: FieldName) => {
-    const field: Field = fields[name];
+    const field: GroupField = fields[name];
     const id = `group-${name}`;
     if (field.is === 'choice')
       return (

@@ -18,7 +18,7 @@ import { NumberField } from './NumberField.tsx';
 import { OtherVersion } from './OtherVersion.tsx';
 import { textOfFile } from './open-file.ts';
 import { readOwnLink } from './own-address.ts';
-import { dayOf, readTaken, freshTaken, type Taken } from './own-taken.ts';
+import { dayOf, readTaken, freshTaken, type TakenOwnSheet } from './own-taken.ts';
 import { kindsById } from './own-kinds.ts';
 import { Again, MINUTE, NameOnSheet, ResultCode, timeAllowed } from './TakeParts.tsx';
 import { drawnInSteps } from './use-kinds.ts';
@@ -36,7 +36,7 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
   const [other, setOther] = createSignal<HandedIn & { readonly wanted: number }>();
   const [isWrong, setWrong] = createSignal(false);
   const [asked, setAsked] = createSignal<readonly OwnAsked[]>([]);
-  const [work, setWork] = createSignal<Taken>(freshTaken(0));
+  const [work, setWork] = createSignal<TakenOwnSheet>(freshTaken(0));
   const [problem, setProblem] = createSignal<string>();
   const [said, setSaid] = createSignal('');
   const [ready, setReady] = createSignal(false);
@@ -89,7 +89,7 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
       else setSaid('Another tab wrote answers to this sheet that cannot be read. Nothing was changed here.');
     });
   });
-  const change = (part: Partial<Taken>) => {
+  const change = (part: Partial<TakenOwnSheet>) => {
     setWork({ ...work(), ...part });
     if (isHeld || !keepText(key(), JSON.stringify(work())))
       setSaid('This browser does not keep your answers; hand in before you close the page.');

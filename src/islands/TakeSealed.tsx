@@ -15,7 +15,7 @@ import { handedInHere, type HandedIn } from './handed-in-here.ts';
 import { HandIn } from './HandIn.tsx';
 import { textOfFile } from './open-file.ts';
 import { OtherVersion } from './OtherVersion.tsx';
-import { dayOf, freshTaken, readTaken, timeText, type Taken } from './own-taken.ts';
+import { dayOf, freshTaken, readTaken, timeText, type TakenOwnSheet } from './own-taken.ts';
 import { saveFile } from './save-file.ts';
 import { readSealedLink } from './sealed-address.ts';
 import { NameOnSheet, ResultCode, timeAllowed } from './TakeParts.tsx';
@@ -105,7 +105,7 @@ function Answer(props: {
 export default function TakeSealed() {
   const [sheet, setSheet] = createSignal<SealedSheet>();
   const [version, setVersion] = createSignal<number>();
-  const [work, setWork] = createSignal<Taken>(freshTaken(0));
+  const [work, setWork] = createSignal<TakenOwnSheet>(freshTaken(0));
   const [code, setCode] = createSignal('');
   const [other, setOther] = createSignal<HandedIn & { readonly wanted: number }>();
   const [problem, setProblem] = createSignal<string>();
@@ -171,7 +171,7 @@ export default function TakeSealed() {
       if (theirs.handedIn > 0) void seal();
     });
   });
-  const change = (part: Partial<Taken>) => {
+  const change = (part: Partial<TakenOwnSheet>) => {
     setWork({ ...work(), ...part });
     if (isHeld || !keepText(key(), JSON.stringify(work())))
       setSaid('This browser does not keep your answers; hand in before you close the page.');

@@ -8,7 +8,13 @@ import { lineReady } from '../exercises/own-line.ts';
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
 import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
 import { BY_AN_OLDER_EDITION, newsOf } from '../exercises/sheet-news.ts';
-import { asking, fingerprint, firstKinds, type Asked, type Worksheet } from '../exercises/worksheet.ts';
+import {
+  asking,
+  fingerprint,
+  firstKinds,
+  type AskedQuestion,
+  type Worksheet,
+} from '../exercises/worksheet.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { focusAfter } from './focus-after.ts';
 import { handedInHere, type HandedIn } from './handed-in-here.ts';
@@ -64,7 +70,7 @@ export default function TakeSheet(props: { readonly list: string }) {
   const [sheet, setSheet] = createSignal<Worksheet>();
   const [version, setVersion] = createSignal<number>();
   const [isWrongVersion, setWrongVersion] = createSignal(false);
-  const [asked, setAsked] = createSignal<readonly Asked[]>([]);
+  const [asked, setAsked] = createSignal<readonly AskedQuestion[]>([]);
   const questions = createMemo(() => asked().map(({ question }) => question));
   const [work, setWork] = createSignal<Kept>({ name: '', answers: [], handedIn: false });
   const [problem, setProblem] = createSignal<string>();

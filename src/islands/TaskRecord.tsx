@@ -4,7 +4,7 @@ import { keepTogether } from '../core/keep-together.ts';
 import { shown } from '../core/shown.ts';
 import { sources } from '../core/sources.ts';
 import { freshRecord, LONGEST_LINE, LONGEST_RECORD, particularNames, particulars, readRecord, recordText, summed, type ObservedRecord, type Particular } from '../exercises/observed/record.ts'; // prettier-ignore
-import { modelAnswer, outcomes, type Oral, type Outcome, type Task } from '../exercises/observed/task.ts';
+import { modelAnswer, outcomes, type Oral, type TaskOutcome, type Task } from '../exercises/observed/task.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { book } from '../house/book.ts';
 import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
@@ -45,7 +45,7 @@ export default function TaskRecord(props: TasksOfStage) {
     if (isHeld || !keepText(key(), recordText(next, book)))
       setSaid('This browser does not keep the record: save it to a file before you close the page.');
   };
-  const press = (id: string, outcome: Outcome) => {
+  const press = (id: string, outcome: TaskOutcome) => {
     const { [id]: was, ...others } = record().seen;
     const seen = was?.outcome === outcome ? others : { ...others, [id]: { outcome, day: today(), note: was?.note ?? '' } }; // prettier-ignore
     change({ ...record(), seen });

@@ -4,7 +4,7 @@ import { unwrap } from 'solid-js/store';
 import type { Stage } from '../house/figures.ts';
 import { useHouse } from '../browser/house-store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
-import { joined, moved, movedWithin, split, withNewRoom, withOnlyPiece, withoutRoom, withPiece, withRoom, withRoomMoved, type Changed } from '../walk/change.ts'; // prettier-ignore
+import { joined, moved, movedWithin, split, withNewRoom, withOnlyPiece, withoutRoom, withPiece, withRoom, withRoomMoved, type ChangedWalk } from '../walk/change.ts'; // prettier-ignore
 import { stillThere } from '../walk/pieces.ts';
 import { marks } from '../walk/audience-kinds.ts';
 import { clockOf, lateFor, ofWhole, timesOf, troubleOf } from '../walk/time.ts';
@@ -135,7 +135,7 @@ export default function WalkDesk(props: {
     () => [said(), ...whole(), late() ?? ''].join(' ').trim(),
     () => desk,
   );
-  const done = (changed: Changed | undefined, says: string, wayBack?: string) => changed && take(changed.walk, says, wayBack); // prettier-ignore
+  const done = (changed: ChangedWalk | undefined, says: string, wayBack?: string) => changed && take(changed.walk, says, wayBack); // prettier-ignore
 
   return (
     <div class="walk" ref={desk}>

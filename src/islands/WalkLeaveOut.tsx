@@ -1,6 +1,13 @@
 // What a short walk, or one for children, may leave out: each piece taken or refused by hand, and all put back at once.
 import { createMemo, For, Show } from 'solid-js';
-import { answered, answeredSo, putBack, stillOver, toLeaveOut, type Proposal } from '../walk/leave-out.ts';
+import {
+  answered,
+  answeredSo,
+  putBack,
+  stillOver,
+  toLeaveOut,
+  type LeaveOutProposal,
+} from '../walk/leave-out.ts';
 import { inMinutes } from '../walk/time.ts';
 import { SHORT, type Walk } from '../walk/walk.ts';
 import { focusAfter } from './focus-after.ts';
@@ -28,7 +35,7 @@ export function WalkLeaveOut(props: LeaveOutProps) {
       ...(props.walk.coming === 'children' ? ['children'] : []),
       ...(props.walk.length < SHORT ? [inMinutes(props.walk.length)] : []),
     ].join(' and ');
-  const answer = (event: Event, of: readonly Proposal[], how: 'out' | 'stays') => {
+  const answer = (event: Event, of: readonly LeaveOutProposal[], how: 'out' | 'stays') => {
     const says = how === 'out' ? `${pieces(of.length)} left out.` : 'It stays.';
     props.take(answered(props.walk, of, how), says, 'Put it back as it was');
     focusAfter(event, () => document.getElementById('walk-leave-out-title') ?? document.getElementById('walk-rooms-title')); // prettier-ignore

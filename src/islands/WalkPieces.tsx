@@ -1,6 +1,6 @@
 // What is said in a room, piece by piece: each is changed, split, joined and moved by buttons, or by keys on its first words.
 import { createSignal, Index, onCleanup, onMount, Show } from 'solid-js';
-import { marks, type Mark } from '../walk/audience-kinds.ts';
+import { marks, type AudienceMark } from '../walk/audience-kinds.ts';
 import type { Piece } from '../walk/walk.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { Tick } from './Tick.tsx';
@@ -18,7 +18,7 @@ export interface PieceDoes {
   readonly join: (piece: number) => void;
   readonly long: (piece: number, long: boolean) => void;
   /** For whom a piece is; nothing for all. */
-  readonly whom: (piece: number, mark: Mark | undefined) => void;
+  readonly whom: (piece: number, mark: AudienceMark | undefined) => void;
 }
 
 /** The end of the sentence that is nearest to the middle of a text; the space nearest to it where there is none. */
@@ -213,7 +213,7 @@ function PieceTools(props: {
         label="Told to"
         options={{ '': 'all', ...marks }}
         value={props.piece.whom ?? ''}
-        take={(value) => void props.does.whom(props.number, (value || undefined) as Mark | undefined)}
+        take={(value) => void props.does.whom(props.number, (value || undefined) as AudienceMark | undefined)}
       />
     </div>
   );

@@ -3,7 +3,7 @@ import { createMemo, For, Show } from 'solid-js';
 import { liveHanging } from '../browser/known-store.ts';
 import { useHouse } from '../browser/house-store.ts';
 import * as cards from '../walk/audience-cards.ts';
-import { answersMoved, movedOn, withoutPrinted, type Moved } from '../walk/printed.ts';
+import { answersMoved, movedOn, withoutPrinted, type MovedOnCard } from '../walk/printed.ts';
 import type { PrintedCard, Walk } from '../walk/walk.ts';
 import { focusAfter } from './focus-after.ts';
 import { inWords } from './today.ts';
@@ -21,7 +21,7 @@ export interface PrintedProps {
 
 interface StaleCard {
   readonly card: PrintedCard;
-  readonly moved: readonly Moved[];
+  readonly moved: readonly MovedOnCard[];
   /** Questions with another answer now. */
   readonly answers: readonly string[];
   /** The number of its room; −1 for a room that is there no more. */

@@ -1,12 +1,12 @@
 // Sentences of a walk that no longer hold since the house changed: what judges and lists them comes once a walk has figures.
-import type { At } from '../walk/change.ts';
+import type { PiecePlace } from '../walk/change.ts';
 import type { Piece, Walk } from '../walk/walk.ts';
 import { later } from './fetched-part.tsx';
 
 export interface StaleProps {
   readonly walk: Walk;
   /** Puts a piece as it has become in the place of one. */
-  readonly put: (at: At, piece: Partial<Piece>) => void;
+  readonly put: (at: PiecePlace, piece: Partial<Piece>) => void;
   /** Takes the walk with a sentence left as it is, or to be asked again. */
   readonly leave: (walk: Walk, says: string) => void;
 }

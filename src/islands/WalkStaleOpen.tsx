@@ -4,10 +4,10 @@ import { liveHanging, useKnown } from '../browser/known-store.ts';
 import { useHouse } from '../browser/house-store.ts';
 import type { HowKnown } from '../talk/own-house.ts';
 import { accept } from '../walk/accept.ts';
-import type { At } from '../walk/change.ts';
+import type { PiecePlace } from '../walk/change.ts';
 import { houseNow } from '../walk/house-now.ts';
 import { isLeft, leftAsIs, withLeft, withoutLeft } from '../walk/left.ts';
-import { staleIn, type Kept, type StaleSentence } from '../walk/stale.ts';
+import { staleIn, type KeptQuantity, type StaleSentence } from '../walk/stale.ts';
 import type { LeftAsIs, Piece } from '../walk/walk.ts';
 import { useHowKnown } from './how-known.ts';
 import { inTurns } from './in-turns.ts';
@@ -18,14 +18,15 @@ const REST = 400; // ms without a change until the walk is held against the hous
 const SHOWN = 4; // sentences at a time: a phone’s screen or two
 
 interface Found {
-  readonly at: At;
+  readonly at: PiecePlace;
   readonly piece: Piece;
   readonly sentence: StaleSentence;
   /** The sentence as it is kept when it is left. */
   readonly left: LeftAsIs;
 }
 
-const keptOf = ({ figures }: Piece): readonly Kept[] => figures.map((each) => ({ ...each, chance: 1 }));
+const keptOf = ({ figures }: Piece): readonly KeptQuantity[] =>
+  figures.map((each) => ({ ...each, chance: 1 }));
 
 export function WalkStaleOpen(props: StaleProps) {
   const { line, name } = useHouse();
@@ -46,7 +47,7 @@ export function WalkStaleOpen(props: StaleProps) {
   let timer: ReturnType<typeof setTimeout> | undefined;
   onCleanup(() => clearTimeout(timer));
 
-  const houseOf = (kept: readonly Kept[]) => houseNow(line(), howKnown, kept);
+  const houseOf = (kept: readonly KeptQuantity[]) => houseNow(line(), howKnown, kept);
   const look = () => {
     const pieces = props.walk.rooms.flatMap((room, i) =>
       room.pieces.map((piece, j) => ({ at: { room: i, piece: j }, piece })),

@@ -5,7 +5,7 @@ import type { Line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { dayNames } from '../core/week/clock.ts';
 import type { Warmth } from '../core/week/heat.ts';
-import type { Level } from '../core/week/levels.ts';
+import type { LevelAt } from '../core/week/levels.ts';
 import { hoursOfDay } from '../core/week/settings.ts';
 import type { Timetable } from '../core/week/timetable.ts';
 import { warmable, warmer } from '../core/week/warmer.ts';
@@ -20,12 +20,12 @@ export interface WeekQuestionsProps {
   readonly line: Line;
   readonly warmth: Warmth;
   /** Receivers by name, with their levels. */
-  readonly levels: readonly (readonly [name: string, levels: readonly Level[]])[];
+  readonly levels: readonly (readonly [name: string, levels: readonly LevelAt[]])[];
 }
 
 const days = Object.fromEntries(dayNames.map((day, i) => [i, day]));
 
-function levelAt(levels: readonly Level[], hour: number): number {
+function levelAt(levels: readonly LevelAt[], hour: number): number {
   const i = levels.findLastIndex((level) => level.hour <= hour);
   const [a, b] = [levels[i]!, levels[Math.min(i + 1, levels.length - 1)]!];
   return b.hour > a.hour

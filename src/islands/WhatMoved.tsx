@@ -2,7 +2,7 @@
 import { createEffect, createMemo, createSignal, For, on, Show, untrack } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
 import { ledger, type Station } from '../core/line/ledger.ts';
-import type { Parts } from '../core/distilling/cuts.ts';
+import type { RunParts } from '../core/distilling/cuts.ts';
 import { nextRun } from '../core/line/next-run.ts';
 import { formatNumber as n } from '../core/format.ts';
 import type { Portion } from '../core/quantity.ts';
@@ -162,7 +162,7 @@ export function WhatMoved(props: {
 
 const portion = ({ volume, strength }: Portion) =>
   keepTogether(`${n(volume, 0)} L at ${n(strength, 1)} % vol`);
-const twoParts = ({ heart, feints }: Pick<Parts<Portion>, 'heart' | 'feints'>) => `heart ${portion(heart)}, feints ${portion(feints)}`; // prettier-ignore
+const twoParts = ({ heart, feints }: Pick<RunParts<Portion>, 'heart' | 'feints'>) => `heart ${portion(heart)}, feints ${portion(feints)}`; // prettier-ignore
 
 function MovedTable(props: {
   readonly rows: readonly { readonly what: string; readonly was: string; readonly now: string }[];

@@ -12,12 +12,12 @@ const ID = /^[0-9a-z]{12}$/;
 export const chanceId = (length = 12): string =>
   Array.from(crypto.getRandomValues(new Uint8Array(length)), (byte) => (byte % 36).toString(36)).join('');
 
-export interface Kept {
+export interface KeptBook {
   readonly book: ClassBook;
   readonly problems: readonly string[];
 }
 
-function read(id: string): Kept {
+function read(id: string): KeptBook {
   const text = keptText(PREFIX + id);
   if (text === null) return { book: freshBook(id), problems: [] };
   const found = readBook(text);
@@ -31,7 +31,7 @@ function read(id: string): Kept {
 } // prettier-ignore
 
 /** The book that is open; a new one where there is none, which another tab then opens as well. */
-export function keptBook(): Kept {
+export function keptBook(): KeptBook {
   const id = keptText(NOW) ?? '';
   if (ID.test(id)) return read(id);
   const book = freshBook(chanceId());
@@ -46,7 +46,7 @@ export function keepBook(book: ClassBook): { readonly book: ClassBook; readonly 
 }
 
 /** Calls back when another tab has written the book that is open. */
-export function onOtherTab(id: () => string, take: (kept: Kept) => void): void {
+export function onOtherTab(id: () => string, take: (kept: KeptBook) => void): void {
   const look = () => keptText(PREFIX + id()) !== null && take(read(id()));
   addEventListener('storage', ({ key }) => key === PREFIX + id() && look());
   addEventListener('pageshow', ({ persisted }) => persisted && look());
@@ -59,7 +59,7 @@ export const otherBooks = (id: string): readonly { readonly id: string; readonly
     .map((each) => ({ id: each, name: settingsOf(read(each).book).name }));
 
 /** Opens another of them. */
-export function openBook(id: string): Kept {
+export function openBook(id: string): KeptBook {
   keepText(NOW, id);
   return read(id);
 }

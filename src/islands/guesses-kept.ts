@@ -1,6 +1,6 @@
 // The reader’s guesses in this browser: one to a question, the last that was given.
 import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
-import { decodeGuesses, encodeGuesses, type Given, type Guesses } from '../predict/guesses.ts';
+import { decodeGuesses, encodeGuesses, type GivenGuess, type Guesses } from '../predict/guesses.ts';
 
 const KEY = keyOf('guesses');
 const ASIDE = keyOf('guesses-kept-aside');
@@ -14,7 +14,7 @@ export function keptGuesses(): Guesses {
 }
 
 /** Keeps a guess, beside the others; what stood there and cannot be read is set aside first. */
-export function keepGuess(id: string, given: Given): void {
+export function keepGuess(id: string, given: GivenGuess): void {
   const text = keptText(KEY);
   if (text !== null && !decodeGuesses(text) && !keepAside(ASIDE, text)) return;
   here = { ...keptGuesses(), [id]: given };

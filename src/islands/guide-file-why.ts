@@ -15,7 +15,7 @@ const known = {
 } as const;
 const NO_SUM = 'Reckoned along the whole line, with all that the house keeps; no short sum gives it.';
 
-export interface Why {
+export interface WhyFigure {
   readonly id: FigureId;
   readonly label: string;
   /** As it is said, and as it is printed. */
@@ -26,7 +26,7 @@ export interface Why {
 }
 
 /** What is to be told of figures; nothing of one that is not the house's own yet. */
-export function useWhy(): (id: FigureId) => Why | undefined {
+export function useWhy(): (id: FigureId) => WhyFigure | undefined {
   const { line, name } = useHouse();
   const { standing, counted, hangsOn } = useKnown();
   const { figure } = useSaid();

@@ -4,9 +4,9 @@ import { unwrap } from 'solid-js/store';
 import { useKnown } from '../browser/known-store.ts';
 import { liveName, liveParts } from '../browser/house-store.ts';
 import type { HowKnown } from '../talk/own-house.ts';
-import type { Vessels } from '../talk/own-vessels.ts';
+import type { OwnVessels } from '../talk/own-vessels.ts';
 
-const none: Vessels = {};
+const none: OwnVessels = {};
 
 /** `isHeld`: whether anything is held against the house; until then its vessels are not fetched. */
 export function useHowKnown(isHeld: () => boolean): HowKnown {

@@ -4,29 +4,29 @@ import type { Line } from '../core/line/line.ts';
 import type { Stage } from '../house/figures.ts';
 
 /** How a part is drawn: a fill and a stroke pattern, so that parts differ without colour as well. */
-export type Mark =
+export type PartPattern =
   'grain' | 'husk' | 'liquid' | 'water' | 'spirit' | 'foreshots' | 'feints' | 'round' | 'lost';
 
-export interface Part {
+export interface FlowPart {
   readonly name: string;
   readonly amount: number;
-  readonly mark: Mark;
+  readonly mark: PartPattern;
 }
-export interface Flow {
+export interface StageFlow {
   readonly title: string;
   readonly kind: KindName;
-  readonly into: readonly Part[];
-  readonly out: readonly Part[];
+  readonly into: readonly FlowPart[];
+  readonly out: readonly FlowPart[];
 }
 
 /** A part; figures that contradict each other never draw less than nothing. */
-const part = (name: string, amount: number, mark: Mark): Part => ({
+const part = (name: string, amount: number, mark: PartPattern): FlowPart => ({
   name,
   amount: Math.max(0, amount),
   mark,
 });
 
-function malting({ house, barley, malt }: Line): Flow[] {
+function malting({ house, barley, malt }: Line): StageFlow[] {
   const dry = barley.mass * (1 - house.barleyMoisture / 100);
   const lost = (dry * house.maltingLoss) / 100;
   return [
@@ -43,7 +43,7 @@ function malting({ house, barley, malt }: Line): Flow[] {
   ];
 }
 
-function milling({ malt, grist }: Line): Flow[] {
+function milling({ malt, grist }: Line): StageFlow[] {
   return [
     {
       title: 'From malt to grist',
@@ -58,7 +58,7 @@ function milling({ malt, grist }: Line): Flow[] {
   ];
 }
 
-function mashing({ malt, mash, wort }: Line): Flow[] {
+function mashing({ malt, mash, wort }: Line): StageFlow[] {
   return [
     {
       title: 'From grist to wort',
@@ -72,7 +72,7 @@ function mashing({ malt, mash, wort }: Line): Flow[] {
   ];
 }
 
-function fermenting({ wort, wash }: Line): Flow[] {
+function fermenting({ wort, wash }: Line): StageFlow[] {
   return [
     {
       title: 'From wort to wash',
@@ -90,7 +90,7 @@ function fermenting({ wort, wash }: Line): Flow[] {
 const feintsAgain = (name: string, amount: number) => part(name, amount, 'round');
 
 /** The stills between wash still and spirit still, where a house has them. */
-function between({ lowWines, round }: Line): Flow[] {
+function between({ lowWines, round }: Line): StageFlow[] {
   if (!round.between) return [];
   const { charge, onward, lees, weak, fromSpirit } = round.between;
   const back = weak.volume + fromSpirit.volume;
@@ -116,7 +116,7 @@ function between({ lowWines, round }: Line): Flow[] {
 }
 
 /** What comes to the spirit still, but for its own foreshots and feints. */
-function toSpiritStill({ lowWines, round }: Line): Part[] {
+function toSpiritStill({ lowWines, round }: Line): FlowPart[] {
   if (!round.between) return [part('Low wines', lowWines.volume, 'liquid')];
   const { charge, onward, weak } = round.between;
   if (weak.volume > 0) return [part('Strong feints of the intermediate still', onward.volume, 'liquid')];
@@ -126,7 +126,7 @@ function toSpiritStill({ lowWines, round }: Line): Part[] {
   ];
 }
 
-function distilling(line: Line): Flow[] {
+function distilling(line: Line): StageFlow[] {
   const { wash, potAle, lowWines, foreshots, heart, feints, spentLees, round } = line;
   const strong = round.between?.strong ?? feints;
   const weak = round.between?.fromSpirit.volume ?? 0;
@@ -171,7 +171,7 @@ function distilling(line: Line): Flow[] {
   ];
 }
 
-function maturing({ heart, filling, matured, bottling, house }: Line): Flow[] {
+function maturing({ heart, filling, matured, bottling, house }: Line): StageFlow[] {
   const years = `${house.yearsInWood} ${house.yearsInWood === 1 ? 'year' : 'years'}`;
   return [
     {
@@ -203,10 +203,10 @@ function maturing({ heart, filling, matured, bottling, house }: Line): Flow[] {
   ];
 }
 
-const total = (parts: readonly Part[]) => parts.reduce((sum, { amount }) => sum + amount, 0);
+const total = (parts: readonly FlowPart[]) => parts.reduce((sum, { amount }) => sum + amount, 0);
 
 /** A balance of volumes with what shrinks in mixing, or swells in parting, named on the side that is short of it. */
-function withShrinkage(flow: Flow): Flow {
+function withShrinkage(flow: StageFlow): StageFlow {
   if (flow.kind !== 'volume20') return flow;
   const shrunk = total(flow.into) - total(flow.out);
   return shrunk >= 0
@@ -214,7 +214,7 @@ function withShrinkage(flow: Flow): Flow {
     : { ...flow, into: [...flow.into, part('Volume gained as strengths change', -shrunk, 'lost')] };
 }
 
-const stageFlows: Readonly<Record<Stage, (line: Line) => Flow[]>> = {
+const stageFlows: Readonly<Record<Stage, (line: Line) => StageFlow[]>> = {
   malting,
   milling,
   mashing,
@@ -224,6 +224,6 @@ const stageFlows: Readonly<Record<Stage, (line: Line) => Flow[]>> = {
 };
 
 /** The balances of a stage, drawn one after another: what goes in is what comes out. */
-export function flowsOf(stage: Stage, line: Line): readonly Flow[] {
+export function flowsOf(stage: Stage, line: Line): readonly StageFlow[] {
   return stageFlows[stage](line).map(withShrinkage);
 }

@@ -45,7 +45,7 @@ export function flowsOfLine(line: Line): LineFlows {
 }
 
 /** Litres that the drawing has room for: in the ribbon, and in what goes round. */
-export interface Room {
+export interface RibbonRoom {
   readonly ribbon: number;
   readonly round: number;
 }
@@ -58,7 +58,7 @@ export const roomFor = (was: number, is: number, spare = SPARE): number =>
   roundUp(Math.max(spare * was, is), MARKS);
 
 /** Room for a line before a move and after it. */
-export function roomOf(before: LineFlows, after: LineFlows): Room {
+export function roomOf(before: LineFlows, after: LineFlows): RibbonRoom {
   const widest = ({ promise, wash }: LineFlows) => Math.max(promise, wash);
   return {
     ribbon: roomFor(widest(before), widest(after)),

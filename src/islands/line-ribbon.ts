@@ -1,8 +1,8 @@
 // The alcohol drawn as one ribbon along the line: its width is litres, it narrows where some is lost, and the feints are a loop.
-import type { LineFlows, LossName, Room } from './line-flows.ts';
+import type { LineFlows, LossName, RibbonRoom } from './line-flows.ts';
 
 /** How the ribbon lies: where each of the seven stations begins and the last ends, and the length that looks as long as a unit across. */
-export interface Course {
+export interface RibbonCourse {
   readonly bounds: readonly number[];
   readonly perAcross: number;
   /** Down the page, its width across it; otherwise along the page. */
@@ -40,11 +40,15 @@ const places = [
 const [LOOP_FROM, LOOP_TO] = [0.14, 0.86]; // of the spirit still’s place
 
 /** Units across for one litre, when the drawing has this room. */
-export const scaleOf = ({ ribbon, round }: Room): number =>
+export const scaleOf = ({ ribbon, round }: RibbonRoom): number =>
   (ACROSS - 2 * EDGE - HOLE - TAIL) / (ribbon + 2 * round);
 
 /** The ribbon of a line. Lengths are in the units of the course along, and of `ACROSS` across. */
-export function ribbonOf(flows: LineFlows, room: Room, { bounds, perAcross, isDown }: Course): Ribbon {
+export function ribbonOf(
+  flows: LineFlows,
+  room: RibbonRoom,
+  { bounds, perAcross, isDown }: RibbonCourse,
+): Ribbon {
   const scale = scaleOf(room);
   const base = EDGE + HOLE + 2 * room.round * scale; // where the ribbon’s straight edge runs
   const at = (station: number, part: number) =>

@@ -9,16 +9,16 @@ const SHEETS = keyOf('own-sheets');
 const DRAFT = keyOf('own-sheet-now');
 export const MOST_KEPT = 200; // questions, or sheets, in a browser
 
-export interface Kept<T> {
+export interface KeptAll<T> {
   readonly all: readonly T[];
   /** What cannot be read, in a sentence. */
   readonly problem?: string;
 }
 
-function kept<T>(key: string, what: string, read: (given: unknown) => T | string): Kept<T> {
+function kept<T>(key: string, what: string, read: (given: unknown) => T | string): KeptAll<T> {
   const text = keptText(key);
   if (text === null) return { all: [] };
-  const damaged = (all: readonly T[]): Kept<T> => {
+  const damaged = (all: readonly T[]): KeptAll<T> => {
     const isAside = keepAside(`${key}-kept-aside`, text);
     return { all, problem: `Some of the ${what} kept in this browser cannot be read.${isAside ? ' They are set aside in it, word for word.' : ''}` }; // prettier-ignore
   };
@@ -33,12 +33,12 @@ function kept<T>(key: string, what: string, read: (given: unknown) => T | string
   }
 }
 
-export const keptBank = (): Kept<OwnQuestion> => kept(BANK, 'questions', readOwnQuestion);
+export const keptBank = (): KeptAll<OwnQuestion> => kept(BANK, 'questions', readOwnQuestion);
 /** Keeps the questions; false when the browser does not let it. */
 export const keepBank = (all: readonly OwnQuestion[]): boolean =>
   keepText(BANK, JSON.stringify(all.slice(0, MOST_KEPT)));
 
-export const keptSheets = (): Kept<OwnSheet> =>
+export const keptSheets = (): KeptAll<OwnSheet> =>
   kept(SHEETS, 'sheets', (given) => readOwnSheet(typeof given === 'string' ? given : ''));
 /** Keeps a sheet under its title, in place of one of that title; without a sheet, removes it. */
 export function keepSheet(title: string, sheet?: OwnSheet): boolean {

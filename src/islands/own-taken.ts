@@ -3,7 +3,7 @@ import { jsonIn } from '../core/reading/data.ts';
 import { list, number, oneOf, quietly, record, text, whole } from '../core/reading/given.ts';
 import { MOST_ATTEMPTS } from '../exercises/result.ts';
 
-export interface Taken {
+export interface TakenOwnSheet {
   readonly name: string;
   readonly answers: readonly string[];
   /** Questions that were marked one by one: their answers stand. */
@@ -15,7 +15,7 @@ export interface Taken {
   readonly attempt?: number;
 }
 
-export const freshTaken = (count: number, begun = 0): Taken => ({
+export const freshTaken = (count: number, begun = 0): TakenOwnSheet => ({
   name: '',
   answers: Array.from({ length: count }, () => ''),
   done: Array.from({ length: count }, () => false),
@@ -26,7 +26,7 @@ export const freshTaken = (count: number, begun = 0): Taken => ({
 const time = number(0, 8.64e15); // the last day that a clock knows
 
 /** The answers that a text keeps; undefined when it is damaged. */
-export function readTaken(kept: string, count: number): Taken | undefined {
+export function readTaken(kept: string, count: number): TakenOwnSheet | undefined {
   const taken = record(
     {
       name: text(Infinity),
@@ -37,7 +37,7 @@ export function readTaken(kept: string, count: number): Taken | undefined {
     },
     { attempt: whole(1, MOST_ATTEMPTS) },
   );
-  return quietly<Taken>(taken, jsonIn(kept));
+  return quietly<TakenOwnSheet>(taken, jsonIn(kept));
 }
 
 /** The day of a time, by this machine's clock: 2026-05-14. */

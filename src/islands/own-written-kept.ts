@@ -1,6 +1,6 @@
 // The question of one's own that is being written, as this browser keeps it, so that closing the page loses nothing.
 import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
-import { readWritten, writtenText, type Written } from '../exercises/own/draft-text.ts';
+import { readWritten, writtenText, type WrittenDraft } from '../exercises/own/draft-text.ts';
 
 const WRITTEN = keyOf('own-question-now');
 
@@ -8,11 +8,11 @@ const WRITTEN = keyOf('own-question-now');
 export const isWrittenKey = (key: string | null): boolean => key === WRITTEN;
 
 /** What stands in the form; what cannot be read is set aside. */
-export function keptWritten(): Written | undefined {
+export function keptWritten(): WrittenDraft | undefined {
   const text = keptText(WRITTEN);
   if (text === null) return undefined;
   const read = readWritten(text);
   if (read === undefined) keepAside(`${WRITTEN}-kept-aside`, text);
   return read;
 }
-export const keepWritten = (written: Written): boolean => keepText(WRITTEN, writtenText(written));
+export const keepWritten = (written: WrittenDraft): boolean => keepText(WRITTEN, writtenText(written));

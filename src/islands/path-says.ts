@@ -3,7 +3,7 @@ import { formatCount } from '../core/format.ts';
 import type { Stage } from '../house/figures.ts';
 import type { Next } from '../path/next.ts';
 import { openLesson, type OpenLesson } from '../path/open-lesson.ts';
-import { addressOfStep, type Lesson, type PathStage, type Step } from '../path/steps.ts';
+import { addressOfStep, type Lesson, type PathStage, type LessonStep } from '../path/steps.ts';
 import { inWords } from './today.ts';
 
 /** Names that a page carries for its island. */
@@ -15,16 +15,16 @@ export interface Names {
 }
 
 /** A piece of a sentence: words, words that are named, or a link, from the book's root. */
-export type Piece = string | { readonly b: string } | Way;
-export interface Way {
+export type SentencePiece = string | { readonly b: string } | PathLink;
+export interface PathLink {
   readonly at: string;
   readonly says: string;
   /** The lesson that is kept when the link is gone. */
   readonly opens?: OpenLesson;
 }
-export interface Said {
-  readonly pieces: readonly Piece[];
-  readonly go?: Way;
+export interface SaidSentence {
+  readonly pieces: readonly SentencePiece[];
+  readonly go?: PathLink;
 }
 
 /** Practice of some kinds; a stage's own leads back to it. */
@@ -33,7 +33,7 @@ export const practiceAt = (kinds: readonly string[], stage: Stage) =>
 export const titleOf = (stage: Stage) => stage[0]!.toUpperCase() + stage.slice(1);
 
 /** What a step is called. */
-export function stepSays(step: Step, { kinds, guesses }: Names): string {
+export function stepSays(step: LessonStep, { kinds, guesses }: Names): string {
   if (step.do === 'read') return `Read: ${step.title}`;
   if (step.do === 'guess') return `Guess: ${guesses[step.id] ?? step.id}`;
   if (step.do === 'work') return `Worked example: ${kinds[step.kind]}`;
@@ -43,14 +43,14 @@ export function stepSays(step: Step, { kinds, guesses }: Names): string {
 }
 
 /** The way to a step: the pages that it leads to know the lesson, and lead back and on. */
-export const wayToStep = (stage: PathStage, lesson: Lesson, step: Step, names: Names, says?: string): Way => ({
+export const wayToStep = (stage: PathStage, lesson: Lesson, step: LessonStep, names: Names, says?: string): PathLink => ({
   at: addressOfStep(stage.stage, step),
   says: says ?? stepSays(step, names),
   opens: openLesson(stage, lesson, step, (each) => stepSays(each, names)),
 }); // prettier-ignore
 
 /** What comes next and because of what, with the one place to go on. */
-export function nextSays(next: Next, names: Names): Said {
+export function nextSays(next: Next, names: Names): SaidSentence {
   const named = (kinds: readonly string[]) => ({ b: kinds.map((kind) => names.kinds[kind]).join('; ') });
   if (next.because === 'all')
     return {

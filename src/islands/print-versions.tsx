@@ -1,9 +1,9 @@
 // The three things that are printed of a sheet, in all its versions: what the buttons say, and what stands on the page while it prints.
 import { createSignal, For, Show, type JSX } from 'solid-js';
-import type { Part } from './PaperQuestion.tsx';
+import type { PrintedPart } from './PaperQuestion.tsx';
 import { printPart } from './print-part.ts';
 
-export const partTitles: Readonly<Record<Part, string>> = {
+export const partTitles: Readonly<Record<PrintedPart, string>> = {
   questions: 'Print the questions',
   answers: 'Print the answers with working',
   key: 'Print the marking key',
@@ -13,10 +13,10 @@ export const partTitles: Readonly<Record<Part, string>> = {
 export function PrintButtons(props: {
   readonly versions: number;
   readonly isReady: boolean;
-  readonly print: (part: Part) => void;
+  readonly print: (part: PrintedPart) => void;
 }) {
   return (
-    <For each={Object.entries(partTitles) as [Part, string][]}>
+    <For each={Object.entries(partTitles) as [PrintedPart, string][]}>
       {([part, title]) => (
         <button type="button" disabled={!props.isReady} onClick={() => props.print(part)}>
           {title}
@@ -29,14 +29,19 @@ export function PrintButtons(props: {
 
 /** What is on the page while it prints, and a function that prints versions; the pages of each version are numbered by themselves but in a marking key. */
 export function usePrintedVersions<T>() {
-  const [printing, setPrinting] = createSignal<{ readonly part: Part; readonly versions: readonly T[] }>();
-  const print = async (part: Part, versions: readonly T[], name: string) => {
+  const [printing, setPrinting] = createSignal<{
+    readonly part: PrintedPart;
+    readonly versions: readonly T[];
+  }>();
+  const print = async (part: PrintedPart, versions: readonly T[], name: string) => {
     setPrinting({ part, versions });
     if (part !== 'key') (await import('./version-pages.ts')).footPages(name, versions.length);
     printPart('sheet');
     addEventListener('afterprint', () => setPrinting(undefined), { once: true });
   };
-  const Printed = (props: { readonly children: (version: T, number: number, part: Part) => JSX.Element }) => (
+  const Printed = (props: {
+    readonly children: (version: T, number: number, part: PrintedPart) => JSX.Element;
+  }) => (
     <Show when={printing()}>
       {(now) => (
         <div class="paper sheet">

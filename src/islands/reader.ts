@@ -1,6 +1,6 @@
 // The reader of what people type in words, with units or ±. It comes with the first touch of a field; plain figures are read without it.
 import { readAtOnce } from '../core/reading/at-once.ts';
-import type { Asked, readQuantity } from '../core/reading/quantity.ts';
+import type { KindAsked, readQuantity } from '../core/reading/quantity.ts';
 
 let reader: typeof readQuantity | undefined;
 let coming: Promise<void> | undefined;
@@ -15,5 +15,5 @@ export function fetchReader(): Promise<void> {
 }
 
 /** What a text says; undefined while the reader that it needs is on its way. */
-export const readTyped = (text: string, asked: Asked) =>
+export const readTyped = (text: string, asked: KindAsked) =>
   reader ? reader(text, asked) : readAtOnce(text, asked);

@@ -2,7 +2,7 @@
 import { csvOf } from '../exercises/csv.ts';
 import { resultsJson } from '../exercises/exchange/results-json.ts';
 import { families } from '../exercises/families.ts';
-import { eachOnce, missedIn, missesOf, readResult, scoreOf, type Result } from '../exercises/result.ts';
+import { eachOnce, missedIn, missesOf, readResult, scoreOf, type SheetResult } from '../exercises/result.ts';
 import { alikeNotes } from '../exercises/results-alike.ts';
 import { saveFile } from './save-file.ts';
 
@@ -10,7 +10,7 @@ const LONGEST = 200_000; // characters of codes that are read: some thousand
 const MOST_TOLD = 10; // codes that are named as damaged one by one
 
 export interface ResultsRead {
-  readonly results: readonly Result[];
+  readonly results: readonly SheetResult[];
   readonly notes: readonly string[];
   readonly problems: readonly string[];
 }
@@ -41,15 +41,15 @@ export function resultsIn(text: string): ResultsRead {
   };
 }
 
-export const missesInWords = (result: Result): string =>
+export const missesInWords = (result: SheetResult): string =>
   missesOf(result.marks)
     .map(([family, times]) => `${families[family]}${times > 1 ? ` (${times})` : ''}`)
     .join('; ');
 
-export const blanksOf = ({ marks }: Result): number =>
+export const blanksOf = ({ marks }: SheetResult): number =>
   marks.filter(({ verdict }) => verdict === 'unanswered' || verdict === 'unreadable').length;
 
-export const saveAsCsv = (results: readonly Result[]): void =>
+export const saveAsCsv = (results: readonly SheetResult[]): void =>
   saveFile(
     'results.csv',
     csvOf([
@@ -70,5 +70,5 @@ export const saveAsCsv = (results: readonly Result[]): void =>
     'text/csv;charset=utf-8',
   );
 
-export const saveAsJson = (results: readonly Result[]): void =>
+export const saveAsJson = (results: readonly SheetResult[]): void =>
   saveFile('results.json', resultsJson(results), 'application/json');

@@ -4,11 +4,11 @@ import { roundOf } from '../core/line/line.ts';
 import {
   drawRounds,
   summariseTwo,
-  type Drawn,
+  type DrawnHouse,
   type DrawnFigure,
   type Settle,
   type SpreadOfTwo,
-  type Unsure,
+  type Uncertainties,
 } from '../core/line/monte-carlo.ts';
 import { drawnOf, settleInPlant } from '../core/plant/drawn.ts';
 import { saysMore } from '../core/plant/line.ts';
@@ -19,7 +19,7 @@ import { vapourModels } from '../core/vapour/models.ts';
 
 export interface SpreadQuestion {
   readonly house: House;
-  readonly unsure: Unsure;
+  readonly unsure: Uncertainties;
   /** The house’s part “plant”, as it is kept. */
   readonly plant?: unknown;
   /** Rounds: half as many houses are drawn, and each is settled by both models of vapour. */
@@ -34,7 +34,7 @@ export type SpreadAnswer =
     };
 
 /** How the rounds of a house are settled, and what of its plant is drawn: by its own stills where those say more, and come to a round. */
-function wayOf({ house, plant }: SpreadQuestion): { readonly drawn: Drawn; readonly settle: Settle } {
+function wayOf({ house, plant }: SpreadQuestion): { readonly drawn: DrawnHouse; readonly settle: Settle } {
   const { value } = readPart(plantPart, plant);
   const settle = settleInPlant(value, house);
   return saysMore(value, house) && !isRefusal(settle(house))

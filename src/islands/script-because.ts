@@ -1,14 +1,14 @@
 // The words of a talk by which a quantity is known for its figure.
-import type { FigureId } from '../talk/figures.ts';
+import type { TalkFigureId } from '../talk/figures.ts';
 import { labelOf } from '../talk/labels.ts';
 import type { ReadQuantity } from '../talk/script.ts';
 import { mentionsIn, type ConceptName, type Mention } from '../talk/words.ts';
 
 const REACH = 160; // characters of the same or the sentence before in which a word speaks for a quantity
-const concepts = new Map<FigureId, ReadonlySet<ConceptName>>();
+const concepts = new Map<TalkFigureId, ReadonlySet<ConceptName>>();
 
 /** What the name of a figure speaks of. */
-function conceptsOf(figure: FigureId): ReadonlySet<ConceptName> {
+function conceptsOf(figure: TalkFigureId): ReadonlySet<ConceptName> {
   const found = concepts.get(figure) ?? new Set(mentionsIn(labelOf(figure)).map(({ concept }) => concept));
   concepts.set(figure, found);
   return found;
@@ -19,7 +19,7 @@ export function wordsFor(
   text: string,
   mentions: readonly Mention[],
   { start, end }: ReadQuantity,
-  figure: FigureId,
+  figure: TalkFigureId,
 ): readonly string[] {
   const wanted = conceptsOf(figure);
   const away = (each: Mention) => Math.max(each.start - end, start - each.end, 0);

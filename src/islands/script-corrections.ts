@@ -1,9 +1,9 @@
 // What a reader put right in a talk, held by its words and those around them, so that it outlives edits elsewhere, reloads and other readings.
-import { figureIds, type FigureId } from '../talk/figures.ts';
+import { figureIds, type TalkFigureId } from '../talk/figures.ts';
 import type { ReadQuantity } from '../talk/script.ts';
-import { NOT_OURS, type Settled } from '../talk/settled.ts';
+import { NOT_OURS, type SettledMarks } from '../talk/settled.ts';
 
-export type PutRight = FigureId | typeof NOT_OURS;
+export type PutRight = TalkFigureId | typeof NOT_OURS;
 export interface Correction {
   /** The quantity as it was said. */
   readonly words: string;
@@ -92,15 +92,15 @@ export function settledBy(
   corrections: readonly Correction[],
   text: string,
   quantities: readonly ReadQuantity[],
-): Settled {
+): SettledMarks {
   const places = placesOf(corrections, text, quantities);
   return Object.fromEntries(
     places.flatMap((place, i) => (place === undefined ? [] : [[place, corrections[i]!.figure]])),
-  ) as Settled;
+  ) as SettledMarks;
 }
 
 const isPutRight = (figure: unknown): figure is PutRight =>
-  figure === NOT_OURS || figureIds.includes(figure as FigureId);
+  figure === NOT_OURS || figureIds.includes(figure as TalkFigureId);
 
 function isCorrection(given: unknown): given is Correction {
   if (typeof given !== 'object' || given === null) return false;

@@ -1,10 +1,10 @@
 // Asks the worker to read a talk: one text at a time, and of those that came meanwhile only the last.
-import type { Question } from '../talk/unanswered.ts';
+import type { UnansweredQuestion } from '../talk/unanswered.ts';
 import type { TalkAsked, TalkRead } from './script-reading.worker.ts';
 
 /** A reader of talks. `answered` hears what was read last; `failed` that the worker did not come, after which asking tries once more. */
 export function talkReader(
-  questions: () => readonly Question[],
+  questions: () => readonly UnansweredQuestion[],
   answered: (read: TalkRead) => void,
   failed: () => void,
 ) {

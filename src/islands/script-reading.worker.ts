@@ -6,14 +6,14 @@ import { isRefusal, type Refusal } from '../core/refusal.ts';
 import { readPart } from '../house/parts/part.ts';
 import { plantPart } from '../house/parts/plant.ts';
 import type { ReadScript } from '../talk/script.ts';
-import { unanswered, type Question } from '../talk/unanswered.ts';
+import { unanswered, type UnansweredQuestion } from '../talk/unanswered.ts';
 import { mentionsIn, type Mention } from '../talk/words.ts';
 import { cutIntoRooms, type Cut, type RoomOf } from '../walk/cut.ts';
 import { wordsFor } from './script-because.ts';
 import { settledBy, type Correction } from './script-corrections.ts';
-import { quotedOf, readLines, takenIn, tellings, type TakenFor, type Unsure } from './script-taken.ts';
+import { quotedOf, readLines, takenIn, tellings, type TakenFor, type UnsureMark } from './script-taken.ts';
 import { toldTwice, type ToldTwice } from './script-twice.ts';
-import { verdictOf, type Verdict } from './script-verdict.ts';
+import { verdictOf, type TalkVerdict } from './script-verdict.ts';
 
 export interface TalkAsked {
   readonly text: string;
@@ -28,20 +28,20 @@ export interface TalkAsked {
 }
 export interface TalkRead extends TalkAsked {
   readonly script: ReadScript;
-  readonly open: readonly Question[];
+  readonly open: readonly UnansweredQuestion[];
   readonly taken: TakenFor;
   /** The words by which each of these is known, by its place. */
   readonly because: Readonly<Record<number, readonly string[]>>;
-  readonly unsure: readonly Unsure[];
+  readonly unsure: readonly UnsureMark[];
   readonly twice: readonly ToldTwice[];
   readonly quoted: Quoted;
   /** What the quoted figures say together; nothing where none can be checked. */
   readonly answer: Reconciliation | Refusal | undefined;
-  readonly verdict: Verdict | undefined;
+  readonly verdict: TalkVerdict | undefined;
   readonly cuts?: readonly Cut[];
 }
 
-let questions: readonly Question[] = [];
+let questions: readonly UnansweredQuestion[] = [];
 let last: (Pick<TalkRead, 'text' | 'script' | 'open'> & { mentions: readonly Mention[] }) | undefined; // a text that stays is not read twice
 
 function read(asked: TalkAsked): TalkRead {

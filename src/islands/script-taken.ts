@@ -1,28 +1,28 @@
 // What each quantity of a talk is taken for: as the reader put it right, by a figure's own name before it, or as it is proposed where that is sure; and what has to be asked.
-import { quotableFigures, type Said } from '../core/cross-check/quoted.ts';
+import { quotableFigures, type SaidValue } from '../core/cross-check/quoted.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { figureIds, talkFigures, type FigureId } from '../talk/figures.ts';
+import { figureIds, talkFigures, type TalkFigureId } from '../talk/figures.ts';
 import { labelOf, quotableOf } from '../talk/labels.ts';
 import { readSaid } from '../talk/said.ts';
 import { readScript, type ReadQuantity, type ReadScript } from '../talk/script.ts';
-import { NOT_OURS, type Settled } from '../talk/settled.ts';
+import { NOT_OURS, type SettledMarks } from '../talk/settled.ts';
 import { inUnit } from '../talk/units.ts';
 import { canBe } from './script-units.ts';
 
 /** What a quantity is taken for, and by whom. */
-export interface Taken {
-  readonly figure: FigureId;
-  readonly said: Said;
+export interface TakenMark {
+  readonly figure: TalkFigureId;
+  readonly said: SaidValue;
   readonly by: 'you' | 'name' | 'reader';
 }
 /** By the place of the quantity in the talk. */
-export type TakenFor = Readonly<Record<number, Taken>>;
+export type TakenFor = Readonly<Record<number, TakenMark>>;
 
 /** A quantity of which it is not sure what it is. */
-export interface Unsure {
+export interface UnsureMark {
   readonly start: number;
   readonly end: number;
-  readonly choices: readonly FigureId[];
+  readonly choices: readonly TalkFigureId[];
 }
 
 export const SURE = 0.8; // a confidence from which a proposal is used without asking
@@ -34,7 +34,7 @@ const byLabel = new Map(figureIds.map((id) => [labelOf(id).toLowerCase(), id]));
 const saying = /(?:\s*[:=–—-]|\s+(?:is|are|at|of|about|around|exactly|nearly|roughly)|\s+)+$/i;
 
 /** The figure whose own name stands right before a quantity: “Malt a mash: 9,400”. */
-function namedBefore(text: string, { start, unit }: ReadQuantity): FigureId | undefined {
+function namedBefore(text: string, { start, unit }: ReadQuantity): TalkFigureId | undefined {
   const line = text.slice(Math.max(0, start - 80), start).replace(saying, '');
   const words = line.slice(Math.max(...['\n', ',', ';', '. '].map((mark) => line.lastIndexOf(mark))) + 1);
   const figure = byLabel.get(words.trim().toLowerCase());
@@ -42,7 +42,7 @@ function namedBefore(text: string, { start, unit }: ReadQuantity): FigureId | un
 }
 
 /** The ends of a quantity in the unit of a figure that was not proposed for it. */
-function endsFor({ value, range, unit }: ReadQuantity, figure: FigureId): readonly number[] {
+function endsFor({ value, range, unit }: ReadQuantity, figure: TalkFigureId): readonly number[] {
   const own = talkFigures[figure].unit;
   return (range ?? [value ?? 0]).map((end) => {
     if (unit === '' && own === '%' && end > 0 && end < 1) return 100 * end;
@@ -51,7 +51,7 @@ function endsFor({ value, range, unit }: ReadQuantity, figure: FigureId): readon
 }
 
 /** How a quantity is said of a figure; “exactly 63.5”, and a nought at the end as in 9.0, count as such. */
-function saidFor(text: string, quantity: ReadQuantity, figure: FigureId): Said {
+function saidFor(text: string, quantity: ReadQuantity, figure: TalkFigureId): SaidValue {
   const proposed = quantity.figure === figure ? quantity.inFigure : undefined;
   const [low = 0, high = low] = proposed ?? endsFor(quantity, figure);
   if (high !== low) return { as: 'range', low: Math.min(low, high), high: Math.max(low, high) };
@@ -64,7 +64,7 @@ function saidFor(text: string, quantity: ReadQuantity, figure: FigureId): Said {
   return { as: exactly ? 'exact' : 'rounded', value: low };
 }
 
-function takenFor(text: string, quantity: ReadQuantity, settled: Settled): Taken | undefined {
+function takenFor(text: string, quantity: ReadQuantity, settled: SettledMarks): TakenMark | undefined {
   const own = settled[quantity.start];
   if (own === NOT_OURS) return undefined;
   const name = own ?? namedBefore(text, quantity);
@@ -75,7 +75,7 @@ function takenFor(text: string, quantity: ReadQuantity, settled: Settled): Taken
 }
 
 /** What a quantity might be, the likeliest first. */
-export const choicesOf = ({ figure, runnersUp }: ReadQuantity): readonly FigureId[] =>
+export const choicesOf = ({ figure, runnersUp }: ReadQuantity): readonly TalkFigureId[] =>
   [...new Set([...(figure ? [figure] : []), ...runnersUp])].slice(0, CHOICES);
 
 /** A text read; of a few figures each line stands by itself, so that 6 above “Weeks a year” is not six weeks. */
@@ -86,11 +86,11 @@ export const readLines = (text: string, asksAll: boolean): ReadScript =>
 export function takenIn(
   text: string,
   quantities: readonly ReadQuantity[],
-  settled: Settled,
+  settled: SettledMarks,
   asksAll: boolean,
-): { readonly taken: TakenFor; readonly unsure: readonly Unsure[] } {
-  const taken: Record<number, Taken> = {};
-  const unsure: Unsure[] = [];
+): { readonly taken: TakenFor; readonly unsure: readonly UnsureMark[] } {
+  const taken: Record<number, TakenMark> = {};
+  const unsure: UnsureMark[] = [];
   for (const quantity of quantities) {
     const { start, end, confidence } = quantity;
     const found = takenFor(text, quantity, settled);
@@ -104,7 +104,7 @@ export function takenIn(
 }
 
 /** What is not taken for a figure, though by its own words it would be one: it may tell otherwise what is told already. */
-export function tellings(text: string, quantities: readonly ReadQuantity[], settled: Settled, taken: TakenFor): TakenFor {
+export function tellings(text: string, quantities: readonly ReadQuantity[], settled: SettledMarks, taken: TakenFor): TakenFor {
   return Object.fromEntries(
     quantities.flatMap((quantity) => {
       const { start, byItself } = quantity;
@@ -115,8 +115,10 @@ export function tellings(text: string, quantities: readonly ReadQuantity[], sett
 } // prettier-ignore
 
 /** What is quoted of the figures that can be held against each other: each as it is told first. */
-export function quotedOf(taken: TakenFor): Readonly<Partial<Record<keyof typeof quotableFigures, Said>>> {
-  const quoted: Partial<Record<keyof typeof quotableFigures, Said>> = {};
+export function quotedOf(
+  taken: TakenFor,
+): Readonly<Partial<Record<keyof typeof quotableFigures, SaidValue>>> {
+  const quoted: Partial<Record<keyof typeof quotableFigures, SaidValue>> = {};
   for (const { figure, said } of Object.values(taken)) {
     const name = quotableOf(figure);
     if (name) quoted[name] ??= said;

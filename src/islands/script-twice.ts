@@ -1,10 +1,10 @@
 // Figures that a talk tells twice, and not alike.
-import type { Said } from '../core/cross-check/quoted.ts';
-import type { FigureId } from '../talk/figures.ts';
+import type { SaidValue } from '../core/cross-check/quoted.ts';
+import type { TalkFigureId } from '../talk/figures.ts';
 import type { TakenFor } from './script-taken.ts';
 
 export interface ToldTwice {
-  readonly figure: FigureId;
+  readonly figure: TalkFigureId;
   /** Where it is told first, and each place where it is told otherwise. */
   readonly places: readonly number[];
 }
@@ -13,7 +13,7 @@ const ABOUT = 0.05; // part of a figure by which one that is said as about may b
 const ROUND = 0.035; // and by which a round number may be, at most
 
 /** Between what a figure as said lies. */
-function ends(said: Said): readonly [number, number] {
+function ends(said: SaidValue): readonly [number, number] {
   if (said.as === 'range') return [said.low, said.high];
   const { value } = said;
   const size = Math.abs(value);
@@ -26,7 +26,7 @@ function ends(said: Said): readonly [number, number] {
 
 /** The figures that are told again and not alike, in the order of telling; `also` may tell otherwise what is taken or told there twice, and nothing by itself. */
 export function toldTwice(taken: TakenFor, also: TakenFor = {}): readonly ToldTwice[] {
-  const told = new Map<FigureId, { place: number; ends: readonly [number, number] }[]>();
+  const told = new Map<TalkFigureId, { place: number; ends: readonly [number, number] }[]>();
   const others = Object.values(also).map(({ figure }) => figure);
   const known = new Set([...Object.values(taken).map(({ figure }) => figure), ...others.filter((figure, i) => others.indexOf(figure) < i)]); // prettier-ignore
   for (const [place, { figure, said }] of Object.entries({ ...taken, ...also })) {

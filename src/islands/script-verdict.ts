@@ -2,13 +2,13 @@
 import type { Reconciliation } from '../core/cross-check/reconcile.ts';
 import { sentences } from '../core/cross-check/verdict.ts';
 
-export interface Verdict {
+export interface TalkVerdict {
   readonly first: string;
   readonly more: readonly string[];
 }
 
 /** The sentence that comes first, with the sum where it does not hold one itself, and the others. */
-export function verdictOf(found: Reconciliation): Verdict {
+export function verdictOf(found: Reconciliation): TalkVerdict {
   const [first = '', ...rest] = sentences(found);
   const sum = found.impossible.length > 0 ? undefined : rest.find((each) => isSum(each, found));
   return {

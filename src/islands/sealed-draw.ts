@@ -19,7 +19,7 @@ import { drawnInSteps } from './use-kinds.ts';
 
 /** A sheet that can be sealed: of the trainer's own, or one made at once. */
 export type Sealable = { readonly own: OwnSheet } | { readonly sheet: Worksheet };
-export interface Drawn {
+export interface DrawnSeal {
   readonly title: string;
   readonly mark: string;
   readonly passMark: number;
@@ -38,7 +38,7 @@ async function deskOf(source: SealedSource['sheet']): Promise<string> {
 }
 
 /** The questions of all versions of a sheet that is drawn already; a sentence when they cannot be had. */
-async function drawn(source: SealedSource['sheet'], list: string): Promise<Drawn | string> {
+async function drawn(source: SealedSource['sheet'], list: string): Promise<DrawnSeal | string> {
   if ('own' in source) {
     const own = readOwnSheet(source.own);
     if (typeof own === 'string') return own;
@@ -85,7 +85,7 @@ async function anew(from: Sealable, list: string): Promise<SealedSource['sheet']
 }
 
 /** Seals a sheet to a key, with a time and a pass mark where it has none; a sentence when it cannot be. */
-export async function sealSheet(from: Sealable, key: SecretKey, title: string, list: string, set?: SealedRules): Promise<{ readonly sealed: SealedSheet; readonly drawn: Drawn } | string> {
+export async function sealSheet(from: Sealable, key: SecretKey, title: string, list: string, set?: SealedRules): Promise<{ readonly sealed: SealedSheet; readonly drawn: DrawnSeal } | string> {
   const sheet = await anew(from, list);
   if (typeof sheet === 'string') return sheet;
   const as = await drawn(sheet, list);
@@ -100,7 +100,7 @@ export async function sealSheet(from: Sealable, key: SecretKey, title: string, l
   return { sealed: { id, title: title || of.title, minutes: of.minutes, to: publicOf(key), versions, seal: toBase64url(seal) }, drawn: of };
 } // prettier-ignore
 
-export interface Opened extends Drawn {
+export interface OpenedSeal extends DrawnSeal {
   readonly seen: SealedSource['seen'];
 }
 /** What a seal holds; a sentence when this key does not open it. */
@@ -124,7 +124,7 @@ export async function openSheet(
   seal: string,
   key: SecretKey,
   list: string,
-): Promise<Opened | string> {
+): Promise<OpenedSeal | string> {
   const source = await sourceIn(id, seal, key);
   if (typeof source === 'string') return source;
   const of = await drawn(source.sheet, list);

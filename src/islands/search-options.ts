@@ -2,7 +2,7 @@
 import type { Options } from 'minisearch';
 
 /** What stands in the index beside the words. */
-export interface Shown {
+export interface ShownPassage {
   readonly title: string;
   readonly where: string;
   readonly at: string;

@@ -6,7 +6,7 @@ import type { InSteps } from '../exercises/in-steps.ts';
 import type { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import { sheetLink } from '../exercises/sheet-link.ts';
-import { asking, fingerprint, firstKinds, fixing, poolOf, type Asked, type Worksheet } from '../exercises/worksheet.ts'; // prettier-ignore
+import { asking, fingerprint, firstKinds, fixing, poolOf, type AskedQuestion, type Worksheet } from '../exercises/worksheet.ts'; // prettier-ignore
 import { turn } from '../house/turn.ts';
 import { drawnInSteps } from './use-kinds.ts';
 
@@ -15,7 +15,10 @@ export function useDrawnSheet(first: Worksheet, kinds: ReturnType<typeof kindsOf
   const [sheet, setSheet] = createSignal<Worksheet>(first);
   const [shown, setShown] = createSignal(1);
   const [ready, setReady] = createSignal(false);
-  const [drawn, setDrawn] = createSignal<{ readonly of: Worksheet; readonly asked: readonly Asked[] }>();
+  const [drawn, setDrawn] = createSignal<{
+    readonly of: Worksheet;
+    readonly asked: readonly AskedQuestion[];
+  }>();
   const [laid, setLaid] = createSignal(0); // questions of it that are on the page: one more in each task
   const [whole, setWhole] = createSignal<Worksheet>(); // the sheet with what all its versions draw: a piece of work of its own
   const [settings, setSettings] = createSignal<Worksheet>(); // of which that was made
@@ -44,7 +47,7 @@ export function useDrawnSheet(first: Worksheet, kinds: ReturnType<typeof kindsOf
   };
   /** What some versions of a sheet ask, one after another; nothing when a part of it did not come. */
   const versionsOf = async (of: Worksheet, wanted: readonly number[]) => {
-    const versions: { readonly version: number; readonly asked: readonly Asked[] }[] = [];
+    const versions: { readonly version: number; readonly asked: readonly AskedQuestion[] }[] = [];
     for (const version of wanted) {
       const asked = await versionOf(of, version);
       if (!asked) return undefined;
@@ -52,7 +55,7 @@ export function useDrawnSheet(first: Worksheet, kinds: ReturnType<typeof kindsOf
     }
     return versions;
   };
-  const lay = async (asked: readonly Asked[]) => {
+  const lay = async (asked: readonly AskedQuestion[]) => {
     for (let each = 0; each <= asked.length && drawn()?.asked === asked; each++) {
       setLaid(each);
       await turn();

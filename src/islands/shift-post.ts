@@ -1,10 +1,10 @@
 // What a kind of shift says of itself, so that one desk serves all: its rules, its clock, its words, its controls and its end.
 import type { JSX } from 'solid-js';
-import type { Course, Moment, Note, Read } from '../core/shift/course.ts';
-import type { Goal, Score, Why } from '../core/shift/points.ts';
+import type { Course, Moment, LogNote, LogRead } from '../core/shift/course.ts';
+import type { Goal, Score, ScoreReason } from '../core/shift/points.ts';
 import type { Line } from '../core/line/line.ts';
 import type { Refusal } from '../core/refusal.ts';
-import type { Kept } from '../shift/kept.ts';
+import type { KeptShift } from '../shift/kept.ts';
 
 export interface Sign {
   readonly title: string;
@@ -12,7 +12,7 @@ export interface Sign {
 }
 
 /** A pace of the clock: steps of the run in a second of ours, and its name with what is said after it. */
-export interface Pace {
+export interface ClockPace {
   readonly steps: number;
   readonly name: string;
   readonly after: string;
@@ -60,9 +60,9 @@ export interface EndTold<D> {
 export interface Post<
   R,
   S extends Moment,
-  A extends Note | Read | { readonly do: string },
+  A extends LogNote | LogRead | { readonly do: string },
   D,
-  K extends Kept<{ readonly name: string }, D, A>,
+  K extends KeptShift<{ readonly name: string }, D, A>,
 > {
   /** Its key in the browser, and its name in a sentence. */
   readonly id: string;
@@ -72,7 +72,7 @@ export interface Post<
   readonly words: { readonly at: string; readonly round: string };
   readonly course: Course<R, S, A>;
   /** Paces, fastest first; the third is the slow one. */
-  readonly paces: readonly Pace[];
+  readonly paces: readonly ClockPace[];
   readonly clock: (step: number) => string;
   readonly first: (seed: number, name: string, line: Line) => K | Refusal;
   readonly rig: (shift: K) => R | Refusal;
@@ -82,7 +82,7 @@ export interface Post<
   readonly happenings: Readonly<Record<S['happened'][number]['id'], string>>;
   /** At which of these the clock stops. */
   readonly stops: readonly S['happened'][number]['id'][];
-  readonly whys: Readonly<Record<S['wrong'][number]['id'], Why>>;
+  readonly whys: Readonly<Record<S['wrong'][number]['id'], ScoreReason>>;
   /** Actions of which the log tells only the last of several at one time. */
   readonly turned: readonly string[];
   /** Actions that find something out: the log tells what came of them. */

@@ -1,7 +1,7 @@
 // A shift that runs: its clock, what is done at it, and what it says. The physics is the core's; this only calls it.
 import { batch, createMemo, createSignal, onCleanup, untrack } from 'solid-js';
 import type { Moment } from '../core/shift/course.ts';
-import type { Kept } from '../shift/kept.ts';
+import type { KeptShift } from '../shift/kept.ts';
 import { MOST_ACTIONS } from '../shift/text.ts';
 import { runAgain } from './shift-again.ts';
 import type { Desk } from './shift-kept.ts';
@@ -21,7 +21,7 @@ interface Desks {
 export const stepsOf = (pace: number): number => Math.max(1, Math.round(pace));
 
 /** True for a round in which nothing was done yet. */
-export const isNew = ({ step, log }: Kept<unknown, unknown, unknown>): boolean =>
+export const isNew = ({ step, log }: KeptShift<unknown, unknown, unknown>): boolean =>
   step === 0 && log.length === 0;
 
 export function shiftRun<
@@ -29,7 +29,7 @@ export function shiftRun<
   S extends Moment,
   A extends { readonly do: string },
   D,
-  K extends Kept<{ readonly name: string }, D, A>,
+  K extends KeptShift<{ readonly name: string }, D, A>,
 >(post: Post<R, S, A, D, K>, keep: (shift: K) => void, desk: Desks) {
   const { course, paces } = post;
   const [shift, setShift] = createSignal<K>();

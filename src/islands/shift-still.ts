@@ -18,7 +18,7 @@ import {
   setupOf,
   type ChargeDone,
   type OwnStill,
-  type Shift,
+  type StillShift,
 } from '../shift/still/shift.ts';
 import { decodeShift, encodeShift } from '../shift/still/text.ts';
 import { ShiftPictureStill } from './ShiftPictureStill.tsx';
@@ -103,7 +103,7 @@ function gauges(_: Rig, state: ShiftState): readonly (readonly [string, string])
   ];
 }
 
-function end(rig: Rig, state: ShiftState, shift: Shift): EndTold<ChargeDone> {
+function end(rig: Rig, state: ShiftState, shift: StillShift): EndTold<ChargeDone> {
   const made = madeOf(state, STEP);
   const { goal } = rig;
   const score = scoreOf(rig, state);
@@ -143,7 +143,7 @@ function end(rig: Rig, state: ShiftState, shift: Shift): EndTold<ChargeDone> {
 }
 
 /** The desk's still; `own` tells of the house's plant, where it has one. */
-export const stillPost = (own: () => OwnStill | undefined): Post<Rig, ShiftState, Action, ChargeDone, Shift> => ({
+export const stillPost = (own: () => OwnStill | undefined): Post<Rig, ShiftState, Action, ChargeDone, StillShift> => ({
   id: 'shift',
   title: 'A shift at the still',
   place: 'still',

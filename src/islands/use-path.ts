@@ -1,7 +1,7 @@
 // The reader's way along the path: answers, guesses and marks together, as the page was built until it is mounted.
 import { createMemo } from 'solid-js';
 import { useProgress } from '../browser/progress-store.ts';
-import { nextOf, type Done } from '../path/next.ts';
+import { nextOf, type PathDone } from '../path/next.ts';
 import type { PathStage } from '../path/steps.ts';
 import { keptGuesses } from './guesses-kept.ts';
 import { keptLesson } from './lesson-kept.ts';
@@ -14,7 +14,7 @@ export function usePath(stages: readonly PathStage[]) {
     const lesson = keptLesson();
     return lesson ? { open: lesson.stage } : {};
   };
-  const done = createMemo<Done>(() =>
+  const done = createMemo<PathDone>(() =>
     whole.mounted() && readAgain() >= 0
       ? {
           log: whole.progress().log,

@@ -1,6 +1,6 @@
 // Reads the talk of a walk in a worker: cuts it into rooms, and looks for its figures anew after an edit.
 import { createSignal } from 'solid-js';
-import { withFigures, withTalk, type Found } from '../walk/pieces.ts';
+import { withFigures, withTalk, type FoundFigure } from '../walk/pieces.ts';
 import { ofLength } from '../walk/time.ts';
 import { textOf, type Walk } from '../walk/walk.ts';
 import type { Talk } from './script-kept.ts';
@@ -11,7 +11,7 @@ import { isRefusal } from '../core/refusal.ts';
 const REREAD = 1500; // ms after an edit until the figures in it are looked for anew
 
 /** The figures that a reading found, each as it stands in the text. */
-const foundIn = ({ text, script, taken }: TalkRead): readonly Found[] =>
+const foundIn = ({ text, script, taken }: TalkRead): readonly FoundFigure[] =>
   script.quantities.flatMap(({ start, end }) => {
     const { figure, said } = taken[start] ?? {};
     if (!figure || !said) return [];

@@ -1,5 +1,5 @@
 // A timetable in words: rows for a table and for a file.
-import { at, doings, stretches, vesselsOf, type Now, type Stretch } from '../core/week/at.ts';
+import { at, doings, stretches, vesselsOf, type VesselNow, type Stretch } from '../core/week/at.ts';
 import { dayAndTime } from '../core/week/clock.ts';
 import { formatNumber } from '../core/format.ts';
 import type { Timetable } from '../core/week/timetable.ts';
@@ -52,7 +52,7 @@ const hours = (n: number) => `${formatNumber(n, n % 1 === 0 ? 0 : 2)} h`;
 export function nowOf(week: Timetable, hour: number) {
   const all = at(week, hour);
   const nameOf = namesIn(week);
-  const isAtWork = (now: Now) => now.doing !== undefined;
+  const isAtWork = (now: VesselNow) => now.doing !== undefined;
   return {
     working: all
       .filter(isAtWork)

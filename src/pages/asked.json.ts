@@ -1,6 +1,6 @@
 // What visitors ask, with the name of each place in the book; a link that leads nowhere fails the build.
 import { getCollection } from 'astro:content';
-import type { AskedList, Entry } from '../asking/entry.ts';
+import type { AskedList, AskedEntry } from '../asking/entry.ts';
 import { termsAsked } from '../asking/terms.ts';
 import { chaptersOfBook } from '../build/book.ts';
 import { chapterText } from '../build/chapter-text.ts';
@@ -35,7 +35,7 @@ export async function GET(): Promise<Response> {
   ]);
   const files = await getCollection('asked');
   const entries = files.flatMap(({ data }) =>
-    Object.entries(data).map(([id, entry]): Entry => {
+    Object.entries(data).map(([id, entry]): AskedEntry => {
       const place = places.get(entry.at);
       if (place === undefined) throw new Error(`${id}: nothing in the book stands at ${entry.at}.`);
       return { id, ...entry, place };

@@ -1,10 +1,10 @@
 // What comes next for a reader, and because of what.
 import type { Practised } from '../exercises/progress.ts';
-import { idOfStep, kindsOfStage, type Lesson, type PathStage, type Step } from './steps.ts';
+import { idOfStep, kindsOfStage, type Lesson, type PathStage, type LessonStep } from './steps.ts';
 import { standingOfStage, type KindStanding } from './standing-of.ts';
 
 /** What of the path was done, beside answers: what was read and done, and what was guessed. */
-export interface Done {
+export interface PathDone {
   readonly log: readonly Practised[];
   readonly ticked: readonly string[];
   readonly guessed: readonly string[];
@@ -22,12 +22,17 @@ export type Next =
       readonly because: 'step';
       readonly stage: PathStage;
       readonly lesson: Lesson;
-      readonly step: Step;
+      readonly step: LessonStep;
       /** Where the stage stands: nothing of it is done yet, it is under way, or it is signed with this step open. */
       readonly stands: 'new' | 'begun' | 'signed';
     }
   /** The standard is reached, and the page on staying safe is not read: before that there is no sheet. */
-  | { readonly because: 'safe'; readonly stage: PathStage; readonly lesson: Lesson; readonly step: Step }
+  | {
+      readonly because: 'safe';
+      readonly stage: PathStage;
+      readonly lesson: Lesson;
+      readonly step: LessonStep;
+    }
   /** All steps are done, and the second right answers must wait for another day. */
   | { readonly because: 'wait'; readonly stage: PathStage; readonly from: string }
   /** The stage has reached its standard, and is to be signed; steps of its lessons may be open. */
@@ -35,7 +40,7 @@ export type Next =
   | { readonly because: 'all' };
 
 /** True when a step was done: a practice when each of its kinds was right once. */
-export function isDone(step: Step, { log, ticked, guessed }: Done): boolean {
+export function isDone(step: LessonStep, { log, ticked, guessed }: PathDone): boolean {
   if (step.do === 'guess') return guessed.includes(step.id);
   if (step.do === 'practise')
     return step.kinds.every((kind) => log.some((entry) => entry.kind === kind && entry.verdict === 'right'));
@@ -43,13 +48,17 @@ export function isDone(step: Step, { log, ticked, guessed }: Done): boolean {
 }
 
 /** How many steps of a stage are done, and of how many. */
-export function stepsDone({ lessons }: PathStage, done: Done): readonly [number, number] {
+export function stepsDone({ lessons }: PathStage, done: PathDone): readonly [number, number] {
   const steps = lessons.flatMap((lesson) => lesson.steps);
   return [steps.filter((step) => isDone(step, done)).length, steps.length];
 }
 
 /** The first step of a stage that is not done and is among these, with its lesson. */
-export function stepNext({ lessons }: PathStage, done: Done, isAmong: (step: Step) => boolean = () => true) {
+export function stepNext(
+  { lessons }: PathStage,
+  done: PathDone,
+  isAmong: (step: LessonStep) => boolean = () => true,
+) {
   for (const lesson of lessons) {
     const step = lesson.steps.find((each) => isAmong(each) && !isDone(each, done));
     if (step) return { lesson, step };
@@ -63,7 +72,7 @@ export const signedId = ({ stage }: PathStage): string => `signed:${stage}`;
 export const asideId = ({ stage }: PathStage): string => `aside:${stage}`;
 
 /** What of staying safe is not done: its page, and the questions asked after it. Before that no sheet is offered. */
-export const safetyNext = (stage: PathStage, done: Done) => {
+export const safetyNext = (stage: PathStage, done: PathDone) => {
   const safety = stage.lessons.flatMap(({ steps }) => {
     const page = steps.findIndex((step) => step.do === 'read' && step.at.endsWith('/safe/'));
     return page < 0 ? [] : [steps[page]!, ...steps.slice(page + 1).filter((step) => step.do === 'practise')];
@@ -72,10 +81,10 @@ export const safetyNext = (stage: PathStage, done: Done) => {
 };
 
 /** True once a reader has set out on the path: a step was gone to, or marked. */
-export const hasSetOut = ({ ticked, open }: Done): boolean => ticked.length > 0 || open !== undefined;
+export const hasSetOut = ({ ticked, open }: PathDone): boolean => ticked.length > 0 || open !== undefined;
 
 /** What comes next in one stage; undefined once it is signed, and its open steps are done or put aside. */
-function nextIn(stage: PathStage, done: Done, today: string): Next | undefined {
+function nextIn(stage: PathStage, done: PathDone, today: string): Next | undefined {
   const { kinds, day } = standingOfStage(kindsOfStage(stage), done.log);
   const step = stepNext(stage, done);
   if (day !== undefined) {
@@ -103,7 +112,7 @@ function nextIn(stage: PathStage, done: Done, today: string): Next | undefined {
  * What comes next of all: staying safe and a sheet to be signed first, then what was missed, what is due today, and the next step of the
  * stage whose lesson was gone to last, or else of the first stage that has one. A stage that only waits for another day lets the next stage begin meanwhile.
  */
-export function nextOf(stages: readonly PathStage[], done: Done, today: string): Next {
+export function nextOf(stages: readonly PathStage[], done: PathDone, today: string): Next {
   const each = stages.flatMap((stage) => nextIn(stage, done, today) ?? []);
   const first = (because: Next['because']) => each.find((next) => next.because === because);
   return (

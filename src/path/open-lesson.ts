@@ -1,7 +1,14 @@
 // The lesson that a reader is in, as a text and back: its steps with their addresses, and the step that was gone to.
 import { isData, jsonIn } from '../core/reading/data.ts';
 import { also, list, quietly, record, text } from '../core/reading/given.ts';
-import { addressOfStep, idOfStep, lineOfStep, type Lesson, type PathStage, type Step } from './steps.ts';
+import {
+  addressOfStep,
+  idOfStep,
+  lineOfStep,
+  type Lesson,
+  type PathStage,
+  type LessonStep,
+} from './steps.ts';
 
 const FORMAT = 'malt-spirit-handbook/lesson';
 const VERSION = 1;
@@ -25,7 +32,7 @@ export interface OpenLesson {
 }
 
 /** A lesson as it is kept when one of its steps is gone to. */
-export const openLesson = ({ stage }: PathStage, lesson: Lesson, now: Step, says: (step: Step) => string): OpenLesson => ({
+export const openLesson = ({ stage }: PathStage, lesson: Lesson, now: LessonStep, says: (step: LessonStep) => string): OpenLesson => ({
   stage,
   title: lesson.title,
   steps: lesson.steps.map((step) => ({

@@ -1,17 +1,17 @@
 // The first weeks, stage by stage: the lessons of each, in order, and so what is to be right before it is signed off.
-import type { PathStage, Step } from './steps.ts';
+import type { PathStage, LessonStep } from './steps.ts';
 
-const read = (at: string, title: string, to?: string): Step => ({
+const read = (at: string, title: string, to?: string): LessonStep => ({
   do: 'read',
   at,
   title,
   ...(to === undefined ? {} : { to }),
 });
-const guess = (at: string, ...ids: readonly string[]): readonly Step[] =>
+const guess = (at: string, ...ids: readonly string[]): readonly LessonStep[] =>
   ids.map((id) => ({ do: 'guess', id, at }));
-const work = (kind: string): Step => ({ do: 'work', kind });
-const practise = (...kinds: readonly string[]): Step => ({ do: 'practise', kinds });
-const task = (id: string, says: string, at?: string): Step => ({
+const work = (kind: string): LessonStep => ({ do: 'work', kind });
+const practise = (...kinds: readonly string[]): LessonStep => ({ do: 'practise', kinds });
+const task = (id: string, says: string, at?: string): LessonStep => ({
   do: 'task',
   id,
   says,

@@ -3,7 +3,7 @@
 import type { Stage } from '../house/figures.ts';
 
 /** A thing to do in a lesson. */
-export type Step =
+export type LessonStep =
   /** A passage of the book, and its last heading where it has several. */
   | { readonly do: 'read'; readonly at: string; readonly title: string; readonly to?: string }
   /** A question to guess at, by its name. */
@@ -17,7 +17,7 @@ export type Step =
 
 export interface Lesson {
   readonly title: string;
-  readonly steps: readonly Step[];
+  readonly steps: readonly LessonStep[];
 }
 
 export interface PathStage {
@@ -35,7 +35,7 @@ export const kindsOfStage = ({ lessons }: PathStage): readonly string[] => [
 ];
 
 /** Where a step is done, from the book's root. A thing to do elsewhere leads to the lessons. */
-export function addressOfStep(stage: Stage, step: Step): string {
+export function addressOfStep(stage: Stage, step: LessonStep): string {
   if (step.do === 'guess') return `${step.at}#guess-${step.id}`;
   if (step.do === 'practise') return `practice/#kinds=${step.kinds.join(',')}`;
   if (step.do === 'work') return `first-weeks/${stage}/#worked`;
@@ -46,7 +46,7 @@ export function addressOfStep(stage: Stage, step: Step): string {
 export const lineOfStep = (id: string): string => `step-${id.replace(/[^a-z0-9]+/g, '-').replace(/-$/, '')}`;
 
 /** What a step is called in what is kept: it never changes. */
-export const idOfStep = (step: Step): string => {
+export const idOfStep = (step: LessonStep): string => {
   if (step.do === 'read') return `read:${step.at}`;
   if (step.do === 'guess' || step.do === 'task') return `${step.do}:${step.id}`;
   return step.do === 'work' ? `work:${step.kind}` : `practise:${step.kinds.join(',')}`;

@@ -8,7 +8,7 @@ import type { SourceId } from '../core/sources.ts';
 import type { Stage } from '../house/figures.ts';
 import { lineIn } from '../house/line-of.ts';
 
-export interface Amount {
+export interface ForeseenAmount {
   readonly label: string;
   readonly kind: KindName;
   readonly digits?: number;
@@ -23,12 +23,12 @@ interface Foreseen {
   /** The question, without a figure of the house: those are told once the reader has opened it. */
   readonly asks: string;
   /** What is moved, from where to where in this house. */
-  readonly moves: Amount & {
+  readonly moves: ForeseenAmount & {
     readonly from: (house: House) => number;
     readonly to: (house: House) => number;
   };
   /** What is watched, by the core. Throws a RangeError where this house cannot have it. */
-  readonly gives: Amount & { readonly of: (house: House, at: number) => number };
+  readonly gives: ForeseenAmount & { readonly of: (house: House, at: number) => number };
   /** Why it is so, in a sentence or two. */
   readonly why: string;
   readonly sources: readonly SourceId[];
@@ -51,14 +51,14 @@ export interface HowMuch extends Foreseen {
   readonly near: number;
 }
 /** Where on the curve does it come about? */
-export interface Place extends Foreseen {
+export interface ForeseenPlace extends Foreseen {
   readonly way: 'place';
   /** The place, in what is moved. Throws a RangeError where this house has none. */
   readonly where: (house: House) => number;
   /** How far from it a guess may lie to be called near, as a part of the whole move. */
   readonly near: number;
 }
-export type Predict = Direction | HowMuch | Place;
+export type Predict = Direction | HowMuch | ForeseenPlace;
 
 /** A house with some of its figures as given. */
 export const withFigures = (house: House, figures: Partial<Record<NumberName, number>>): House =>

@@ -8,7 +8,7 @@ import { amountsOf } from '../core/spirit/amounts.ts';
 import { densityAtMark } from '../core/spirit/hydrometer.ts';
 import { densityFromStrength, strengthFromDensity } from '../core/spirit/strength.ts';
 import { heatToBoilOff } from '../core/vapour/latent-heat.ts';
-import { given, lineAs, type Amount, type Predict } from './define.ts';
+import { given, lineAs, type ForeseenAmount, type Predict } from './define.ts';
 
 const LOWER_LIMIT = 0.033; // part of ethanol in air from which it burns; niosh-ethanol
 const MOLE = 24.06; // m³ of vapour to a kilomole at 20 °C and one atmosphere; the gas law
@@ -19,7 +19,7 @@ const laterHeart = {
   kind: 'strength',
   from: ({ heartEnd }: House) => heartEnd,
   to: ({ heartEnd }: House) => heartEnd - 4,
-} as const satisfies Amount & Record<string, unknown>;
+} as const satisfies ForeseenAmount & Record<string, unknown>;
 
 const moleFractionOf = (strengthOfIt: number) => {
   const { ethanol, water } = amountsOf({ volume: litres20(1), strength: strength(strengthOfIt) });

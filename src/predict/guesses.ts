@@ -4,13 +4,13 @@ import { entriesIn, oneOf, only, record, written } from '../core/reading/given.t
 import { directions, type Guess } from './judge.ts';
 
 /** A guess that was given: what it was, and whether it was right in the house of that day. */
-export interface Given {
+export interface GivenGuess {
   readonly guess: Guess;
   readonly right: boolean;
   /** Day, as 2026-05-14. */
   readonly day: string;
 }
-export type Guesses = Readonly<Record<string, Given>>;
+export type Guesses = Readonly<Record<string, GivenGuess>>;
 
 const FORMAT = 'malt-spirit-handbook/guesses';
 const VERSION = 1;
@@ -32,6 +32,6 @@ export function decodeGuesses(text: string): Guesses | undefined {
   const data = jsonIn(text, LONGEST);
   if (!isData(data) || data['format'] !== FORMAT || data['version'] !== VERSION) return undefined;
   return isData(data['guesses'])
-    ? Object.fromEntries(entriesIn<Given>(data['guesses'], /^[a-z0-9-]{1,60}$/, given).sound)
+    ? Object.fromEntries(entriesIn<GivenGuess>(data['guesses'], /^[a-z0-9-]{1,60}$/, given).sound)
     : undefined;
 }

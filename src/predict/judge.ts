@@ -3,12 +3,12 @@ import type { House } from '../core/line/house.ts';
 import type { Direction, Predict } from './define.ts';
 
 export const directions = ['more', 'less', 'same'] as const;
-export type Way = (typeof directions)[number];
+export type GuessDirection = (typeof directions)[number];
 
 /** A guess: a direction, or a number in the unit of what is asked. */
-export type Guess = Way | number;
+export type Guess = GuessDirection | number;
 
-export interface Outcome {
+export interface GuessOutcome {
   readonly from: number;
   readonly to: number;
   /** What is watched, before the move and after it. */
@@ -18,13 +18,13 @@ export interface Outcome {
   readonly answer: Guess;
 }
 
-function directionOf({ same }: Direction, before: number, after: number): Way {
+function directionOf({ same }: Direction, before: number, after: number): GuessDirection {
   if (Math.abs(after - before) <= same * Math.abs(before)) return 'same';
   return after > before ? 'more' : 'less';
 }
 
 /** What comes of the move in a house; undefined where that house has no answer. */
-export function outcomeOf(predict: Predict, house: House): Outcome | undefined {
+export function outcomeOf(predict: Predict, house: House): GuessOutcome | undefined {
   try {
     const [from, to] = [predict.moves.from(house), predict.moves.to(house)];
     const [before, after] = [predict.gives.of(house, from), predict.gives.of(house, to)];
@@ -43,7 +43,7 @@ export function outcomeOf(predict: Predict, house: House): Outcome | undefined {
 }
 
 /** How a guess stands beside what came: right or near, or not. */
-export function isRight(predict: Predict, { from, to, answer }: Outcome, guess: Guess): boolean {
+export function isRight(predict: Predict, { from, to, answer }: GuessOutcome, guess: Guess): boolean {
   if (predict.way === 'direction' || typeof guess !== 'number' || typeof answer !== 'number')
     return guess === answer;
   const room =
@@ -52,7 +52,7 @@ export function isRight(predict: Predict, { from, to, answer }: Outcome, guess: 
 }
 
 /** The way of the move as a curve: so many points of it, without those that this house cannot have. */
-export function curveOf(predict: Predict, house: House, { from, to }: Outcome, points = 24) {
+export function curveOf(predict: Predict, house: House, { from, to }: GuessOutcome, points = 24) {
   const curve: (readonly [at: number, value: number])[] = [];
   for (let i = 0; i <= points; i++) {
     const at = from + ((to - from) * i) / points;

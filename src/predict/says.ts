@@ -1,21 +1,21 @@
 // What comes of a move, in words.
 import { format } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
-import type { Amount, Predict } from './define.ts';
-import { directions, type Guess, type Outcome, type Way } from './judge.ts';
+import type { ForeseenAmount, Predict } from './define.ts';
+import { directions, type Guess, type GuessOutcome, type GuessDirection } from './judge.ts';
 
 /** An amount as the reader sees it. */
-export const textOf = ({ kind, digits }: Amount, value: number): string =>
+export const textOf = ({ kind, digits }: ForeseenAmount, value: number): string =>
   kind === 'temperatureDifference'
     ? format(value, kind, digits).replace('K', 'degrees')
     : format(value, kind, digits);
 
 /** The unit in which a number is guessed. */
-export const unitOfGuess = ({ kind }: Amount): string =>
+export const unitOfGuess = ({ kind }: ForeseenAmount): string =>
   kind === 'temperatureDifference' ? 'degrees Celsius' : kinds[kind].unit;
 
 /** How a direction is said of what is watched. */
-export function wordOf(predict: Predict, way: Way): string {
+export function wordOf(predict: Predict, way: GuessDirection): string {
   if (way === 'same') return 'the same';
   const [more, less] = (predict.way === 'direction' && predict.words) || ['more', 'less'];
   return way === 'more' ? more : less;
@@ -31,7 +31,7 @@ export function guessText(predict: Predict, guess: Guess): string {
 }
 
 /** What came of the move: “Pure alcohol in the heart: 592.5 L before, 592.5 L after.” */
-export function outcomeText(predict: Predict, { before, after, answer }: Outcome): string {
+export function outcomeText(predict: Predict, { before, after, answer }: GuessOutcome): string {
   const { moves, gives } = predict;
   if (predict.way === 'direction')
     return `${gives.label}: ${textOf(gives, before)} before, ${textOf(gives, after)} after.`;

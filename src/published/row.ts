@@ -1,10 +1,10 @@
 // One printed figure beside the computed one.
-import type { Standing } from '../core/sources.ts';
+import type { SourceStanding } from '../core/sources.ts';
 
 export interface Row {
   readonly id: string;
   readonly source: string;
-  readonly standing: Standing;
+  readonly standing: SourceStanding;
   readonly what: string;
   readonly printed: number;
   readonly computed: number;
@@ -30,7 +30,7 @@ export function row(given: Omit<Row, 'deviation'>): Row {
 }
 
 /** The standing of a row from the first word of its provenance. */
-export function standingOf(provenance: string): Standing {
+export function standingOf(provenance: string): SourceStanding {
   if (/^(read|published)/.test(provenance)) return 'published';
   if (/^(computed|derived)/.test(provenance)) return 'computed';
   if (/^memory/.test(provenance)) return 'memory';

@@ -1,7 +1,7 @@
 // A reader's shift of any kind: its number, the house it is of, what each round made, and the log of the one that runs.
 import type { Logged } from '../core/shift/course.ts';
 
-export interface Kept<House, Done, Action> {
+export interface KeptShift<House, Done, Action> {
   readonly seed: number;
   readonly house: House;
   readonly done: readonly Done[];
@@ -11,4 +11,4 @@ export interface Kept<House, Done, Action> {
 }
 
 /** The next round: what a round made is put to the others, and a new log begins. */
-export const withNext = <K extends Kept<unknown, D, unknown>, D>(shift: K, made: D): K => ({ ...shift, done: [...shift.done, made], log: [], step: 0 }); // prettier-ignore
+export const withNext = <K extends KeptShift<unknown, D, unknown>, D>(shift: K, made: D): K => ({ ...shift, done: [...shift.done, made], log: [], step: 0 }); // prettier-ignore

@@ -1,20 +1,19 @@
 // A shift as text for the browser: written whole, and read whole or not at all. What is special to a kind it reads itself.
+import { isData, own, type Data } from '../core/reading/data.ts';
 import { shown } from '../core/shown.ts';
-import type { Logged, Note, Read } from '../core/shift/course.ts';
+import type { Logged, LogNote, LogRead } from '../core/shift/course.ts';
 import { litres20, strength, type Spirit } from '../core/quantity.ts';
 import { plainName } from '../house/name.ts';
-import type { Kept } from './kept.ts';
+import type { KeptShift } from './kept.ts';
 import { isSeed, ROUNDS } from './seed.ts';
 
 export const BIGGEST = 400_000; // characters of a text that is read
 export const MOST_ACTIONS = 2000; // of one round
 export const LONGEST_NOTE = 200; // characters
 
-export type Data = Readonly<Record<string, unknown>>;
 /** Why a text cannot be read, a sentence. */
 export class Unread extends Error {}
 
-const isData = (data: unknown): data is Data => typeof data === 'object' && data !== null && !Array.isArray(data); // prettier-ignore
 /** A record that has no key but these. */
 export function record(what: string, data: unknown, keys: readonly string[]): Data {
   if (!isData(data)) throw new Unread(`${what} is “${shown(data)}”.`);
@@ -32,7 +31,6 @@ export function list(what: string, given: unknown, most: number): readonly unkno
   if (Array.isArray(given) && given.length <= most) return given;
   throw new Unread(`${what} cannot be read, or is longer than ${most}.`);
 }
-export const own = (data: Data, key: string): unknown => (Object.hasOwn(data, key) ? data[key] : undefined);
 
 /** A record of numbers, each with its range. */
 export function numbers<K extends string>(what: string, given: unknown, ranges: Readonly<Record<K, readonly [number, number]>>): Record<K, number> {
@@ -54,7 +52,10 @@ export function readName(given: unknown): string {
 }
 
 /** A note or a reading, whose marks are from `low` to `high`; undefined for any other action. */
-export function readCommon(data: Data, [low, high]: readonly [number, number]): Note | Read | undefined {
+export function readCommon(
+  data: Data,
+  [low, high]: readonly [number, number],
+): LogNote | LogRead | undefined {
   const text = own(data, 'text');
   if (own(data, 'do') === 'note' && typeof text === 'string' && text.length <= LONGEST_NOTE) return { do: 'note', text }; // prettier-ignore
   if (own(data, 'do') !== 'read') return undefined;
@@ -66,7 +67,7 @@ export function readCommon(data: Data, [low, high]: readonly [number, number]): 
 }
 
 /** What a kind of shift says of its text. */
-export interface Form<K extends Kept<unknown, unknown, unknown>> {
+export interface TextForm<K extends KeptShift<unknown, unknown, unknown>> {
   readonly format: string;
   readonly version: number;
   readonly longest: number;
@@ -79,10 +80,10 @@ export interface Form<K extends Kept<unknown, unknown, unknown>> {
   readonly more?: Readonly<Record<string, (given: unknown) => unknown>>;
 }
 
-export const encodeKept = (form: Pick<Form<never>, 'format' | 'version'>, shift: object): string => JSON.stringify({ format: form.format, version: form.version, ...shift }); // prettier-ignore
+export const encodeKept = (form: Pick<TextForm<never>, 'format' | 'version'>, shift: object): string => JSON.stringify({ format: form.format, version: form.version, ...shift }); // prettier-ignore
 
 /** Reads a shift's text: the shift, or the sentence why it cannot be read. */
-export function decodeKept<K extends Kept<unknown, unknown, unknown>>(form: Form<K>, text: string): K | { readonly problem: string } {
+export function decodeKept<K extends KeptShift<unknown, unknown, unknown>>(form: TextForm<K>, text: string): K | { readonly problem: string } {
   if (text.length > BIGGEST) return { problem: `That text is longer than any shift: ${text.length} characters.` };
   const readAction = (given: unknown): Logged<K['log'][number]['action']> => {
     const line = record('A line of the log', given, ['step', 'action']);

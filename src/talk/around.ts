@@ -1,5 +1,5 @@
 // The words about each quantity, by where they stand: right beside it, in its sentence, in those before and behind; and its neighbours.
-import type { Quantity } from './quantities.ts';
+import type { SpokenQuantity } from './quantities.ts';
 import { numberOf, signOf, type Show } from './signs.ts';
 
 /** A talk in pieces: words without their endings, marks, and each quantity as one piece. */
@@ -30,7 +30,7 @@ function pieceOf(said: string): readonly [what: number, kind: number] {
   return found;
 }
 
-function piecesOf(text: string, quantities: readonly Quantity[]): Pieces {
+function piecesOf(text: string, quantities: readonly SpokenQuantity[]): Pieces {
   const [what, kind]: [number[], number[]] = [[], []];
   const place = new Int32Array(quantities.length).fill(-1);
   let next = 0;
@@ -109,10 +109,10 @@ const unitOf = [-1, 1].map((i) => [i, kindNamed(`unit ${i}`)] as const);
 const amid = kindNamed('amid');
 const times = [-3, -2, -1, 1, 2, 3].map((i) => [i, kindNamed(`times ${Math.sign(i)}`)] as const);
 const exact = kindNamed('exact');
-const middle = ({ value, range }: Quantity) => value ?? (range![0] + range![1]) / 2;
+const middle = ({ value, range }: SpokenQuantity) => value ?? (range![0] + range![1]) / 2;
 
 /** What the quantities beside it are, and how many times as large. */
-function neighbours(quantities: readonly Quantity[], index: number, show: Show): void {
+function neighbours(quantities: readonly SpokenQuantity[], index: number, show: Show): void {
   const own = quantities[index]!;
   const dimensionAt = (i: number) => numberOf(quantities[index + i]?.dimension ?? 'none');
   for (const [i, kind] of neighbour) show(signOf(kind, dimensionAt(i)), 1);
@@ -128,7 +128,7 @@ function neighbours(quantities: readonly Quantity[], index: number, show: Show):
 } // prettier-ignore
 
 /** A function that shows the words about the quantity of an index. */
-export function wordsAround(text: string, quantities: readonly Quantity[]): (index: number, show: Show) => void {
+export function wordsAround(text: string, quantities: readonly SpokenQuantity[]): (index: number, show: Show) => void {
   const pieces = piecesOf(text, quantities);
   return (index, show) => {
     const at = pieces.place[index]!;

@@ -1,8 +1,8 @@
 // Numbers that lie below nought, of cold and of gravity: nineteen below, three degrees below water, two under.
-import type { Found } from './found.ts';
+import type { FoundNumber } from './found.ts';
 
 /** “Nineteen below”, “three degrees below water”, “down to two under”: where it ends. */
-export function belowZero(text: string, { start, end, value, unit }: Found): number | undefined {
+export function belowZero(text: string, { start, end, value, unit }: FoundNumber): number | undefined {
   const [, water, cold, under] = /^(\s+below\s+(?:water|zero|nought))|^(\s+below)(?=\s*(?:out\b|in\s+the\s+yard|[.,;!?]|$))|^(\s+(?:under|below))(?=\s*(?:[.,;]|after\b))/i.exec(text.slice(end, end + 30)) ?? [];
   if (water) return end + water.length;
   if (unit === '°' || !Number.isInteger(value)) return undefined;

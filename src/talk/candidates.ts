@@ -1,18 +1,18 @@
 // What each quantity of a talk may be: the figures that its unit and size allow, or none of the house's, and why.
-import { figureIds, talkFigures, type FigureId, type TalkFigure } from './figures.ts';
+import { figureIds, talkFigures, type TalkFigureId, type TalkFigure } from './figures.ts';
 import { inAnyHouse, logOf } from './one-house.ts';
-import type { Quantity } from './quantities.ts';
+import type { SpokenQuantity } from './quantities.ts';
 import { ties } from './ties.ts';
 import { unitsAs, type UnitsBefore } from './units-before.ts';
-import type { Dimension } from './units.ts';
+import type { SaidDimension } from './units.ts';
 import { valuesFor } from './values.ts';
 
 /** Why a quantity is none of the house's figures. */
 export const reasons = ['elsewhere', 'law', 'limit', 'capacity', 'machine', 'history', 'people', 'order', 'other'] as const; // prettier-ignore
 export type Reason = (typeof reasons)[number];
-export type Label = FigureId | `-${Reason}`;
+export type Label = TalkFigureId | `-${Reason}`;
 export const labels: readonly Label[] = [...figureIds, ...reasons.map((reason) => `-${reason}` as const)];
-export const isFigure = (label: Label): label is FigureId => !label.startsWith('-');
+export const isFigure = (label: Label): label is TalkFigureId => !label.startsWith('-');
 
 /** What a label is made of: what is learnt of a part serves all that share it. */
 export const partsOf = (label: Label): readonly string[] =>
@@ -52,7 +52,7 @@ function whereHeard({ heard: [low, high] }: TalkFigure, value: number): number {
   return Math.max(NOWHERE, -0.5 * ((Math.log(value) - middle) / half) ** 2 - Math.log(half));
 }
 
-const takenBy = new Map<Dimension, readonly FigureId[]>();
+const takenBy = new Map<SaidDimension, readonly TalkFigureId[]>();
 for (const dimension of new Set(figureIds.flatMap((id) => talkFigures[id].takes)))
   takenBy.set(
     dimension,
@@ -60,10 +60,10 @@ for (const dimension of new Set(figureIds.flatMap((id) => talkFigures[id].takes)
   );
 const none = reasons.map((reason): Candidate => ({ label: `-${reason}`, values: [], size: 0 }));
 
-const degreesAs: readonly Dimension[] = ['temperature', 'gravity', 'strength'];
+const degreesAs: readonly SaidDimension[] = ['temperature', 'gravity', 'strength'];
 
 /** What a quantity may be, figures first. */
-export function candidatesOf(quantity: Quantity, before: UnitsBefore): readonly Candidate[] {
+export function candidatesOf(quantity: SpokenQuantity, before: UnitsBefore): readonly Candidate[] {
   const { dimension, degrees } = quantity;
   const bare = dimension === 'bare' || dimension === 'date';
   const takes = degrees ? [...new Set(degreesAs.flatMap((each) => takenBy.get(each)!))] : (takenBy.get(dimension === 'date' ? 'bare' : dimension) ?? []); // prettier-ignore

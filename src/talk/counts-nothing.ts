@@ -1,7 +1,7 @@
 // Which numbers of a text count nothing, and where “one” is a count.
-import type { Said } from '../core/reading/numbers.ts';
+import type { SaidNumber } from '../core/reading/numbers.ts';
 import type { Token } from '../core/reading/tokens.ts';
-import type { Dimension } from './units.ts';
+import type { SaidDimension } from './units.ts';
 
 const oneIn =
   /^\s+(?:(?:part|cask|barrel)\s+)?(?:in|out\s+of|of(?=\s+(?:each|every)))\s+(?:(?:each|every)\s+)?(?:\d{1,2}\b|five|six|eight|ten|twelve|twenty|thirty|forty|fifty|a\s+hundred)/i;
@@ -47,7 +47,7 @@ const pointsOn =
 const alone = /(?:^|[.?!:;\n]\s*|\b(?:just|only|nobbut)\s+the\s+)$/i;
 
 /** “One wash still”, “one for the wash”, “just the one”, “One.”: where one is a count. */
-function isCounted(text: string, { start, end }: Token, dimension: Dimension): boolean {
+function isCounted(text: string, { start, end }: Token, dimension: SaidDimension): boolean {
   const [before, after] = [text.slice(Math.max(0, start - 12), start), text.slice(end, end + 40)];
   if (dimension === 'stills') return true;
   if (dimension === 'casks' || dimension === 'mashes' || dimension === 'bottles')
@@ -63,8 +63,8 @@ function isCounted(text: string, { start, end }: Token, dimension: Dimension): b
 export function idle(
   text: string,
   tokens: readonly Token[],
-  { first, next, value }: Said,
-  dimension: Dimension,
+  { first, next, value }: SaidNumber,
+  dimension: SaidDimension,
 ): boolean {
   const [before, token, after] = [tokens[first - 1], tokens[first]!, tokens[next]];
   if (token.kind === 'figure' && token.joined && before?.kind === 'word') return before.text !== 'x';

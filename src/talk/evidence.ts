@@ -2,7 +2,7 @@
 import { stages } from '../core/figures/index.ts';
 import { wordsAround } from './around.ts';
 import { surroundings } from './nearby.ts';
-import type { Quantity } from './quantities.ts';
+import type { SpokenQuantity } from './quantities.ts';
 import { signNamed, type Show } from './signs.ts';
 import { hats, knotsOf } from './sizes.ts';
 import { topics } from './stages.ts';
@@ -22,7 +22,7 @@ const takenBack =
   /^[^a-z]{0,4}\s*(?:no\b|wait|sorry|I (?:lie|mean|tell)|well\b|it doesn['’]t|is it|what am)/i;
 
 /** How large a quantity is, by what it may be a measure of. */
-function sizesOf({ dimension, unit, value, range, degrees }: Quantity, before: UnitsBefore, show: Show): void {
+function sizesOf({ dimension, unit, value, range, degrees }: SpokenQuantity, before: UnitsBefore, show: Show): void {
   const said = value ?? (range![0] + range![1]) / 2;
   const put = (what: keyof typeof knotsOf, at: number) =>
     hats(knotsOf[what], at, (knot, part) => show(signNamed(`${what} ${knot}`), part));
@@ -43,11 +43,11 @@ function sizesOf({ dimension, unit, value, range, degrees }: Quantity, before: U
 } // prettier-ignore
 
 /** Whether two tell the same, as it is said. */
-const isSame = (a: Quantity, b: Quantity): boolean =>
+const isSame = (a: SpokenQuantity, b: SpokenQuantity): boolean =>
   a.value !== undefined && a.value === b.value && (a.unit === b.unit || a.dimension === 'bare' || b.dimension === 'bare') && a.value > 12; // prettier-ignore
 
 /** The evidence of every quantity of a text, in order. */
-export function evidenceIn(text: string, quantities: readonly Quantity[]): Evidence[] {
+export function evidenceIn(text: string, quantities: readonly SpokenQuantity[]): Evidence[] {
   const mentions = mentionsIn(text);
   const topicAt = topics(mentions);
   const nearTo = surroundings(text, mentions, quantities);

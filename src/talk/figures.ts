@@ -1,7 +1,7 @@
 // The figures that a guide may tell: what each is made of, what it may be said in, and what the table of figures says of it.
-import { figureSaid, figureTable, nameWhereSaid, stageOf, type Ends, type FigureId as TableId, type NameWhereSaid, type QuotableName, type Stage } from '../core/figures/index.ts'; // prettier-ignore
+import { figureSaid, figureTable, nameWhereSaid, stageOf, type RangeEnds, type FigureId as TableId, type NameWhereSaid, type QuotableName, type Stage } from '../core/figures/index.ts'; // prettier-ignore
 import { kinds, type KindName } from '../core/kinds.ts';
-import type { Dimension } from './units.ts';
+import type { SaidDimension } from './units.ts';
 
 /** What a quantity is a measure of, in plain words. */
 export type TalkKind =
@@ -12,12 +12,12 @@ interface Told {
   /** What it is made of, for the reader to learn by: of what, which, for how long. Figures that share a part share what is learnt of it. */
   readonly parts: string;
   /** What is heard of it in most houses, of every size. */
-  readonly heard: Ends;
+  readonly heard: RangeEnds;
   /** What may be believed of it where a talk cannot be asked. Left out, all that the figure can be. */
-  readonly believed?: Ends;
+  readonly believed?: RangeEnds;
   readonly kind?: TalkKind;
   readonly unit?: string;
-  readonly takes?: readonly Dimension[];
+  readonly takes?: readonly SaidDimension[];
   /** Its name in the table of figures, where that is another. */
   readonly inTable?: TableId;
   /** For a figure that the table does not have. */
@@ -29,10 +29,10 @@ export interface TalkFigure {
   readonly kind: TalkKind;
   /** The handbook's unit for it: what `inUnit` is asked for. */
   readonly unit: string;
-  readonly takes: readonly Dimension[];
-  readonly heard: Ends;
+  readonly takes: readonly SaidDimension[];
+  readonly heard: RangeEnds;
   /** What the figure can be when it is read out of a talk, in its unit. */
-  readonly range: Ends;
+  readonly range: RangeEnds;
   readonly label?: string;
   readonly inTable?: TableId;
 }
@@ -132,7 +132,7 @@ const told = {
 } as const satisfies Record<QuotableName, Told> & Partial<Record<NameWhereSaid | 'potAle', Told>> & Record<string, Told>;
 
 /** What a guide calls a quantity of a kind, and what it may be said in. */
-const saidIn: Partial<Readonly<Record<KindName, readonly [TalkKind, readonly Dimension[]]>>> = {
+const saidIn: Partial<Readonly<Record<KindName, readonly [TalkKind, readonly SaidDimension[]]>>> = {
   mass: ['mass', ['mass', 'bare']],
   volume: ['volume', ['volume', 'bare']],
   volume20: ['volume', ['volume', 'bare']],
@@ -149,12 +149,12 @@ const saidIn: Partial<Readonly<Record<KindName, readonly [TalkKind, readonly Dim
   count: ['count', ['bare']],
 };
 
-export type FigureId = keyof typeof told;
-export const figureIds = Object.keys(told) as readonly FigureId[];
+export type TalkFigureId = keyof typeof told;
+export const figureIds = Object.keys(told) as readonly TalkFigureId[];
 
 const inTable = new Set<string>(Object.keys(figureTable).map((id) => nameWhereSaid(id as TableId)));
 
-function talkFigure(name: FigureId): TalkFigure {
+function talkFigure(name: TalkFigureId): TalkFigure {
   const { parts, own, ...given }: Told = told[name];
   const id = given.inTable ?? (inTable.has(name) ? figureSaid(name as NameWhereSaid) : undefined);
   const kind = id ? figureTable[id].kind : own!.kind;
@@ -173,4 +173,4 @@ function talkFigure(name: FigureId): TalkFigure {
 
 export const talkFigures = Object.fromEntries(
   figureIds.map((name) => [name, talkFigure(name)]),
-) as unknown as Readonly<Record<FigureId, TalkFigure>>;
+) as unknown as Readonly<Record<TalkFigureId, TalkFigure>>;

@@ -1,26 +1,26 @@
 // Each number of a text with the unit that it is said in.
 import { andAHalf } from '../core/reading/halves.ts';
-import { tidy, type Said } from '../core/reading/numbers.ts';
+import { tidy, type SaidNumber } from '../core/reading/numbers.ts';
 import { timeAt } from '../core/reading/times.ts';
 import type { Token } from '../core/reading/tokens.ts';
 import { aloneScale, isLonePart, lastPart } from './alone.ts';
 import { belowZero } from './below-zero.ts';
 import { clockAt, hourIn } from './clock-times.ts';
 import { idle, oneStill } from './counts-nothing.ts';
-import { unitAt, type Dimension } from './units.ts';
+import { unitAt, type SaidDimension } from './units.ts';
 import { yearOf } from './short-years.ts';
 
 /** A number with its unit while the text is being read. */
-export interface Found {
+export interface FoundNumber {
   start: number;
   end: number;
   /** Where the number ends, before its unit. */
   numberEnd?: number;
   value: number;
   low?: number;
-  said: Said;
+  said: SaidNumber;
   unit: string;
-  dimension: Dimension;
+  dimension: SaidDimension;
   fall?: 'from' | 'to';
   year: boolean;
   /** Said with so much less or more behind it. */
@@ -35,7 +35,7 @@ const yearBefore = new Set('in since from until till by of early late founded es
 /** “Two pairs”: so many stills twice. */
 const pairOf = /^\s+(?:identical\s+|big\s+)?pairs?\b(?!\s+of\s+(?!stills|pots))/i;
 
-function attach(text: string, tokens: readonly Token[], said: Said): Found | undefined {
+function attach(text: string, tokens: readonly Token[], said: SaidNumber): FoundNumber | undefined {
   const first = tokens[said.first]!;
   const numberEnd = tokens[said.next - 1]!.end;
   const of = /\s+of\s+(?:a\s+|an\s+)?/iy;
@@ -43,7 +43,7 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
   const skipped = said.fraction || tokens[said.first + 1]?.text === 'couple' ? of.exec(text) : null;
   const odd = /^[\s-]?(?:odd|some)\b/i.exec(text.slice(numberEnd, numberEnd + 6));
   const unit = unitAt(text, numberEnd + ((skipped ?? odd)?.[0].length ?? 0));
-  const found: Found = {
+  const found: FoundNumber = {
     start: first.start,
     end: unit?.end ?? numberEnd,
     numberEnd,
@@ -119,7 +119,7 @@ function attach(text: string, tokens: readonly Token[], said: Said): Found | und
 const SOON = 30; // '09 is of this century, '77 of the last
 
 /** What 1.6m is a million and a bit of, and not metres. */
-const inMillions = new Set<Dimension>(['volume', 'alcohol', 'mass', 'casks', 'bottles', 'people']);
+const inMillions = new Set<SaidDimension>(['volume', 'alcohol', 'mass', 'casks', 'bottles', 'people']);
 
 /** "A gravity of 58": degrees of gravity, told by the word before. */
 const gravityBefore =
@@ -135,7 +135,7 @@ function clock(figure: Token, value: number, after: string): number {
 
 /** “Two-fifties” are casks of 250, “seven-fifties” bottles of 750. */
 const inFifties = /^[\s-]fifties\b/i;
-const parted = new Set<Dimension>(['casks', 'bottles']);
+const parted = new Set<SaidDimension>(['casks', 'bottles']);
 const fullWeek = /(?<!\b(?:in|per|of|each)\s)$/i;
 /** One of a unit, and not so much for each: “takes an hour”, “it's a tonne”. */
 const wholeOne =
@@ -148,14 +148,18 @@ const halfPercent = /^half\s+(?:of\s+|o\s+)?(?:one|een|wan|1)\s+per\s?cent\b/i;
 /** “The first gallon and a half”, with no one before it. */
 const halved = new Set(['gallon', 'tonne', 'ton', 'litre', 'hour']);
 const halfSoon = /\sand\s+(?:an?\s+)?(?:half|quarter|three[\s-]quarters?)\b/i;
-const measured = new Set<Dimension>(['mass', 'volume', 'time', 'length']);
-const halves = new Set<Dimension>([...measured, 'casks']);
+const measured = new Set<SaidDimension>(['mass', 'volume', 'time', 'length']);
+const halves = new Set<SaidDimension>([...measured, 'casks']);
 
 const inHundred = /\s+(?:in|out\s+of)\s+(?:the|a|every|each|one)\s+hundred\b/iy;
 
 /** Every number that counts or measures something, with its unit, in order. */
-export function gather(text: string, tokens: readonly Token[], numbers: readonly Said[]): Found[] {
-  const found: Found[] = [];
+export function gather(
+  text: string,
+  tokens: readonly Token[],
+  numbers: readonly SaidNumber[],
+): FoundNumber[] {
+  const found: FoundNumber[] = [];
   let taken = 0;
   let at = 0;
   for (let i = 0; i < tokens.length; i++) {
@@ -169,7 +173,7 @@ export function gather(text: string, tokens: readonly Token[], numbers: readonly
       taken = clock.end;
     } else if (said) {
       const time = token.kind === 'figure' ? timeAt(text, token.start, false) : undefined;
-      const one: Found | undefined = time
+      const one: FoundNumber | undefined = time
         ? {
             start: token.start,
             end: time.end,

@@ -3,10 +3,10 @@
 // Numbers and units are grammar (found.ts and what it imports): tests/talk/numbers.test.ts.
 import { candidatesOf, isFigure, type Candidate, type Label, type Reason } from './candidates.ts';
 import { evidenceIn } from './evidence.ts';
-import { talkFigures, type FigureId, type TalkKind } from './figures.ts';
+import { talkFigures, type TalkFigureId, type TalkKind } from './figures.ts';
 import { firstChances, shortlist, type FirstModel } from './first-reading.ts';
 import { weighedChances } from './network.ts';
-import type { Quantity } from './quantities.ts';
+import type { SpokenQuantity } from './quantities.ts';
 import { weighedOf, type Chances } from './second-reading.ts';
 import type { Together } from './told-together.ts';
 import { unitsBefore } from './units-before.ts';
@@ -21,7 +21,7 @@ export interface Model {
 }
 export interface Likely {
   /** None where the quantity is likely none of the house's figures. */
-  readonly figure?: FigureId;
+  readonly figure?: TalkFigureId;
   /** 0 to 1. */
   readonly chance: number;
   /** The unit that the quantity is then in, as said. */
@@ -45,7 +45,7 @@ export const CERTAIN = 0.8;
 const HARDLY = 0.005; // a chance that is not told
 
 /** What every quantity of a talk may be, and the chances of each. */
-export function chancesIn(text: string, quantities: readonly Quantity[], { first, further, together }: Model): { candidates: readonly (readonly Candidate[])[]; alone: Chances; chances: Chances } {
+export function chancesIn(text: string, quantities: readonly SpokenQuantity[], { first, further, together }: Model): { candidates: readonly (readonly Candidate[])[]; alone: Chances; chances: Chances } {
   const before = unitsBefore(text, quantities);
   const all = quantities.map((quantity, i) => candidatesOf(quantity, before[i]!));
   const each = evidenceIn(text, quantities).map((evidence, i) => firstChances(first, evidence, all[i]!));
@@ -96,10 +96,10 @@ function matched(candidates: readonly Candidate[], alone: readonly number[], cha
   return { likely, because, ...(byItself ? { byItself } : {}), ...(kind ? { kind } : {}) };
 } // prettier-ignore
 
-const reasonOf = (label: Exclude<Label, FigureId>) => label.slice(1) as Reason;
+const reasonOf = (label: Exclude<Label, TalkFigureId>) => label.slice(1) as Reason;
 
 /** What each quantity of a text is likely to be. */
-export function matchFigures(text: string, quantities: readonly Quantity[], model: Model): Matched[] {
+export function matchFigures(text: string, quantities: readonly SpokenQuantity[], model: Model): Matched[] {
   const { candidates, alone, chances } = chancesIn(text, quantities, model);
   return candidates.map((each, i) => matched(each, alone[i]!, chances[i]!));
 }

@@ -1,5 +1,5 @@
 // How near each trade word is to each quantity, 0 to 1: in letters, commas, sentences, and other quantities between.
-import type { Quantity } from './quantities.ts';
+import type { SpokenQuantity } from './quantities.ts';
 import { signNamed, type Show } from './signs.ts';
 import { conceptNames, stageOf, type ConceptName, type Mention } from './words.ts';
 
@@ -54,7 +54,7 @@ const numbers = new Map(conceptNames.map((concept, i) => [concept, i]));
 export function surroundings(
   text: string,
   mentions: readonly Mention[],
-  quantities: readonly Quantity[],
+  quantities: readonly SpokenQuantity[],
 ): (index: number, show: Show) => void {
   const sentences = sentenceEnds(text);
   const commas = [...text.matchAll(/[,:()]|\s[–—-]\s/g)].map(({ index }) => index);

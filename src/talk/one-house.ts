@@ -1,11 +1,11 @@
 // What the quantities of a talk say together of its house, and how well each of them then goes with it as each figure.
-import type { FigureId } from './figures.ts';
+import type { TalkFigureId } from './figures.ts';
 import { spreadOf, ties, typicalOf, type Tie } from './ties.ts';
 
 /** A quantity taken for a figure, with how likely that is. */
-export interface Taken {
+export interface TakenFigure {
   readonly quantity: number;
-  readonly figure: FigureId;
+  readonly figure: TalkFigureId;
   readonly chance: number;
   /** In the figure’s own unit, its logarithm. */
   readonly log: number;
@@ -17,7 +17,7 @@ const LITTLE = 0.02; // of a chance, below which a quantity makes no house
 const WIDE = 3; // and lie as wide as this, in logarithms
 
 /** A value of a figure as its tie has it: gravities as degrees, all in logarithms; nothing for what cannot be. */
-export function logOf(figure: FigureId, value: number): number | undefined {
+export function logOf(figure: TalkFigureId, value: number): number | undefined {
   const own = figure === 'originalGravity' ? 1000 * (value - 1) : value;
   return own > 0 ? Math.log(own) : undefined;
 }
@@ -78,7 +78,7 @@ const likelihood = (apart: number, variance: number) =>
   Math.log((1 - STRAY) * density(apart, variance) + STRAY * density(apart, WIDE * WIDE));
 
 /** How well a value goes with a figure of any house at all. */
-export function inAnyHouse(figure: FigureId, log: number): number {
+export function inAnyHouse(figure: TalkFigureId, log: number): number {
   const { factor, spread, powers } = ties[figure]!;
   let [mean, variance] = [factor, spread * spread];
   for (const [i, power] of powers) {
@@ -89,7 +89,7 @@ export function inAnyHouse(figure: FigureId, log: number): number {
 }
 
 /** How well each goes with the house that all the others make, in the order given; those of one quantity stand together. */
-export function inOneHouse(taken: readonly Taken[]): number[] {
+export function inOneHouse(taken: readonly TakenFigure[]): number[] {
   const whole = new Float64Array(size * size);
   const vector = new Float64Array(size);
   for (let i = 0; i < size; i++) {

@@ -1,28 +1,28 @@
 // What a guide says, held against the guide's own house, figure by figure.
 import { pathsOf, type FigureId as TableId } from '../core/figures/index.ts';
-import type { Standing } from '../core/figures/standing.ts';
+import type { FigureStanding } from '../core/figures/standing.ts';
 import { numberAt } from '../core/line/beside.ts';
 import type { Line } from '../core/line/line.ts';
-import { measure, NINETY_FIVE, type Said } from '../core/cross-check/quoted.ts';
-import { talkFigures, type FigureId } from './figures.ts';
-import type { Vessels } from './own-vessels.ts';
+import { measure, NINETY_FIVE, type SaidValue } from '../core/cross-check/quoted.ts';
+import { talkFigures, type TalkFigureId } from './figures.ts';
+import type { OwnVessels } from './own-vessels.ts';
 import { labelOf, numberOf, quotableOf, saidOf } from './labels.ts';
 import { isRefusal } from '../core/refusal.ts';
 
 /** Where figures stand that the table does not have. */
-const standsAt: Partial<Readonly<Record<FigureId, readonly string[]>>> = {
+const standsAt: Partial<Readonly<Record<TalkFigureId, readonly string[]>>> = {
   barrelSize: ['beside.barrel'],
   hogsheadSize: ['beside.hogshead'],
   buttSize: ['beside.butt'],
 };
-const isKnown = (figure: FigureId) => figure in standsAt || talkFigures[figure].inTable !== undefined;
+const isKnown = (figure: TalkFigureId) => figure in standsAt || talkFigures[figure].inTable !== undefined;
 
 /** What a figure can mean in a line, the first of which is told; empty where no house gives it. */
-const meanings = (figure: FigureId, line: Line): readonly number[] =>
+const meanings = (figure: TalkFigureId, line: Line): readonly number[] =>
   (standsAt[figure] ?? pathsOf(talkFigures[figure].inTable!)).flatMap((path) => numberAt(line, path) ?? []);
 
 /** A figure as a line has it; nothing for a figure that no house gives. */
-export function ofHouse(figure: FigureId, line: Line): number | undefined {
+export function ofHouse(figure: TalkFigureId, line: Line): number | undefined {
   return isKnown(figure) ? meanings(figure, line)[0] : undefined;
 }
 
@@ -41,7 +41,7 @@ function halfDigit(value: number): number {
 }
 
 /** How far what was said may lie from the house and still be right. */
-function allowed(figure: FigureId, said: Exclude<Said, { as: 'range' }>): number {
+function allowed(figure: TalkFigureId, said: Exclude<SaidValue, { as: 'range' }>): number {
   const name = quotableOf(figure);
   const digit = said.as === 'rounded' ? halfDigit(said.value) : 0;
   if (name) {
@@ -52,17 +52,17 @@ function allowed(figure: FigureId, said: Exclude<Said, { as: 'range' }>): number
   return Math.max(digit, talkFigures[figure].kind === 'temperature' ? degrees : part * said.value);
 }
 
-function fits(figure: FigureId, said: Said, value: number): boolean {
+function fits(figure: TalkFigureId, said: SaidValue, value: number): boolean {
   if (said.as !== 'range') return Math.abs(said.value - value) <= allowed(figure, said);
   const slack = (end: number) => allowed(figure, { as: 'exact', value: end });
   return value >= said.low - slack(said.low) && value <= said.high + slack(said.high);
 }
 
 export interface SaidFigure {
-  readonly figure: FigureId;
-  readonly said: Said;
+  readonly figure: TalkFigureId;
+  readonly said: SaidValue;
 }
-export interface Held extends SaidFigure {
+export interface HeldFigure extends SaidFigure {
   /** The house's own figure. */
   readonly house: number;
   readonly agrees: boolean;
@@ -72,17 +72,21 @@ export interface Held extends SaidFigure {
 
 /** How the house knows its figures; without it, all of them are known. */
 export interface HowKnown {
-  readonly standing: (id: TableId) => Standing;
+  readonly standing: (id: TableId) => FigureStanding;
   readonly counted: (id: TableId) => number | undefined;
   /** What its own vessels say; left out where they are not asked. */
-  readonly vessels?: Vessels;
+  readonly vessels?: OwnVessels;
 }
 
 /**
  * What is said of one figure held against a house: against what was counted, where it was. Nothing where the house gives
  * no such figure, or has not given it yet.
  */
-export function heldAgainst({ figure, said }: SaidFigure, line: Line, known?: HowKnown): Held | undefined {
+export function heldAgainst(
+  { figure, said }: SaidFigure,
+  line: Line,
+  known?: HowKnown,
+): HeldFigure | undefined {
   const ofVessels = known?.vessels?.[figure];
   if (!ofVessels && !isKnown(figure)) return undefined;
   const id = talkFigures[figure].inTable;
@@ -97,7 +101,7 @@ export function heldAgainst({ figure, said }: SaidFigure, line: Line, known?: Ho
 }
 
 /** A figure that the house does not bear out, in a sentence. */
-export function disagreement({ figure, said, house, isEstimate }: Held, name: string): string {
+export function disagreement({ figure, said, house, isEstimate }: HeldFigure, name: string): string {
   const asFar = isEstimate ? ', as far as is known' : '';
   return `${labelOf(figure)}: you say ${saidOf(figure, said)}; ${name} has ${numberOf(figure, house)}${asFar}.`;
 }

@@ -1,9 +1,9 @@
 // What a guide says of the vessels, as a house's own vessels have it: figures that no line of a house gives.
 import type { Plant } from '../core/plant/plant.ts';
-import type { FigureId } from './figures.ts';
+import type { TalkFigureId } from './figures.ts';
 
 /** What each figure can mean of a house's vessels, in the figure's own unit; the first is told. Left out where nothing is given. */
-export type Vessels = Readonly<Partial<Record<FigureId, readonly number[]>>>;
+export type OwnVessels = Readonly<Partial<Record<TalkFigureId, readonly number[]>>>;
 
 interface Group {
   readonly number: number;
@@ -21,9 +21,14 @@ const given = <T extends Group>(groups: readonly T[], key: keyof T & string): re
   groups.filter(({ usual }) => !usual?.includes(key)).map((group) => Number(group[key]));
 
 /** The figures that vessels tell: how many washbacks and stills, what a washback holds to the brim or as filled, what a still is charged with. */
-export function vesselFigures({ washbacks, washStills, intermediateStills, spiritStills }: Plant): Vessels {
+export function vesselFigures({
+  washbacks,
+  washStills,
+  intermediateStills,
+  spiritStills,
+}: Plant): OwnVessels {
   const [all] = counted([...washStills, ...intermediateStills, ...spiritStills]);
-  const found: Vessels = {
+  const found: OwnVessels = {
     numberOfWashbacks: counted(washbacks),
     washbackCapacity: [...given(washbacks, 'full'), ...given(washbacks, 'working')],
     numberOfStills: washStills.length > 0 && spiritStills.length > 0 ? [all!] : [],

@@ -1,5 +1,5 @@
 // A text's quantities: each number with its unit, its place, and whether it was said as about.
-import { gather, type Found } from './found.ts';
+import { gather, type FoundNumber } from './found.ts';
 import { numbersIn, tidy } from '../core/reading/numbers.ts';
 import { vague, vagueAfter } from '../core/reading/vague.ts';
 import { joinDays } from './times-a-week.ts';
@@ -8,9 +8,9 @@ import { spokenTokens } from './spoken.ts';
 import { carryUnits, settleUnits, shareCasks, shareUnits } from './shared-units.ts';
 import type { Token } from '../core/reading/tokens.ts';
 import { sayThousands } from './unsaid-thousands.ts';
-import type { Dimension } from './units.ts';
+import type { SaidDimension } from './units.ts';
 
-export interface Quantity {
+export interface SpokenQuantity {
   /** Where it stands in the text, in UTF-16 units, its unit included. */
   readonly start: number;
   readonly end: number;
@@ -18,7 +18,7 @@ export interface Quantity {
   readonly value?: number;
   readonly range?: readonly [number, number];
   readonly unit: string;
-  readonly dimension: Dimension;
+  readonly dimension: SaidDimension;
   readonly approximate: boolean;
   /** First and second number of a fall, as in "from 72 down to 60". */
   readonly fall?: 'from' | 'to';
@@ -26,7 +26,7 @@ export interface Quantity {
   readonly degrees?: boolean;
 }
 
-function saidVaguely(text: string, tokens: readonly Token[], { said, end }: Found): boolean {
+function saidVaguely(text: string, tokens: readonly Token[], { said, end }: FoundNumber): boolean {
   for (let back = 1; back <= 4; back++) {
     const token = tokens[said.first - back];
     if (!token || token.kind === 'figure' || /^[.,;:!?]$/.test(token.text)) break;
@@ -36,7 +36,7 @@ function saidVaguely(text: string, tokens: readonly Token[], { said, end }: Foun
 }
 
 /** Every quantity of a text, in order. Takes any text. */
-export function quantitiesIn(text: string): Quantity[] {
+export function quantitiesIn(text: string): SpokenQuantity[] {
   const { tokens, numbers } = numbersIn(text, spokenTokens(text));
   const gathered = joinDays(text, joinParts(text, gather(text, tokens, numbers)));
   const found = joinShares(text, joinRanges(text, tokens, gathered));

@@ -1,11 +1,16 @@
 // Two numbers that are one: the ends of a range, a fall from one to the other, one in so many.
 import { lifted } from '../core/reading/ends.ts';
 import type { Token } from '../core/reading/tokens.ts';
-import type { Found } from './found.ts';
-import { inUnit, type Dimension } from './units.ts';
+import type { FoundNumber } from './found.ts';
+import { inUnit, type SaidDimension } from './units.ts';
 
 /** Whether two neighbours are the ends of one range, a fall, or apart. */
-function relation(text: string, tokens: readonly Token[], a: Found, b: Found): 'range' | 'fall' | undefined {
+function relation(
+  text: string,
+  tokens: readonly Token[],
+  a: FoundNumber,
+  b: FoundNumber,
+): 'range' | 'fall' | undefined {
   const between = text.slice(a.end, b.start);
   if (between.length > 24) return undefined;
   const word = between.replace(/[\s,]+/g, ' ').trim().toLowerCase(); // prettier-ignore
@@ -36,24 +41,28 @@ function relation(text: string, tokens: readonly Token[], a: Found, b: Found): '
 }
 
 /** “Seven, eight hours”, “seventy-five, seventy-six thousand”: one number and the next, for a little more than one. */
-const follows = (a: Found, b: Found): boolean =>
+const follows = (a: FoundNumber, b: FoundNumber): boolean =>
   a.dimension === 'bare' &&
   Number.isInteger(a.value) &&
   (b.dimension !== 'bare' || a.value >= 20) &&
   !isYear(b) &&
   Math.abs(liftedEnd(a, b) / b.said.scale - b.value / b.said.scale + 1) < 1e-9;
 
-const isYear = ({ value }: Found) => Number.isInteger(value) && value >= 1700 && value <= 2100;
+const isYear = ({ value }: FoundNumber) => Number.isInteger(value) && value >= 1700 && value <= 2100;
 
 /** The first end of a range as meant; one with a unit of its own stands as it is. */
-const liftedEnd = (a: Found, b: Found): number =>
+const liftedEnd = (a: FoundNumber, b: FoundNumber): number =>
   a.dimension === 'bare'
     ? lifted({ value: a.value, scale: a.said.scale }, { value: b.value, scale: b.said.scale })
     : a.value;
 
 /** Ranges joined into one, falls marked. */
-export function joinRanges(text: string, tokens: readonly Token[], found: readonly Found[]): Found[] {
-  const joined: Found[] = [];
+export function joinRanges(
+  text: string,
+  tokens: readonly Token[],
+  found: readonly FoundNumber[],
+): FoundNumber[] {
+  const joined: FoundNumber[] = [];
   for (const next of found) {
     const last = joined.at(-1);
     const how = last && last.low === undefined ? relation(text, tokens, last, next) : undefined;
@@ -70,11 +79,11 @@ export function joinRanges(text: string, tokens: readonly Token[], found: readon
 
 const chance =
   /^\s*(?:casks?\s+|parts?\s+)?(?:in|from|out of|of(?=\s+(?:each\s|every\s|ten\b|10\b)))\s*(?:every\s+|each\s+)?$/i;
-const counted = new Set<Dimension>(['bare', 'casks']);
+const counted = new Set<SaidDimension>(['bare', 'casks']);
 
 /** "One in thirty" is one share, not two numbers. */
-export function joinShares(text: string, found: readonly Found[]): Found[] {
-  const joined: Found[] = [];
+export function joinShares(text: string, found: readonly FoundNumber[]): FoundNumber[] {
+  const joined: FoundNumber[] = [];
   for (const next of found) {
     const last = joined.at(-1);
     if (
@@ -103,7 +112,7 @@ export function joinShares(text: string, found: readonly Found[]): Found[] {
 
 const inTenths = [/\bhusks?\s+(?:is\s+)?$/i, /\bgrits?\s+(?:is\s+)?$/i, /\bflour\s+(?:is\s+)?$/i];
 /** “Husk two, grits seven, flour one”: three parts that make ten. */
-export function tenthsOfGrist(text: string, found: readonly Found[]): void {
+export function tenthsOfGrist(text: string, found: readonly FoundNumber[]): void {
   for (let i = 0; i + 2 < found.length; i++) {
     const three = found.slice(i, i + 3);
     const isGrist = three.every(({ dimension, start }, k) => dimension === 'bare' && inTenths[k]!.test(text.slice(Math.max(0, start - 12), start)));
@@ -114,11 +123,11 @@ export function tenthsOfGrist(text: string, found: readonly Found[]): void {
 
 const plusMinus = /^\s*(?:±|\+\s*\/?\s*[-−–]|,?\s*plus\s+or\s+minus)\s*$/i;
 const andMore = /^\s+(?:and\s+)?$/i;
-const inParts = new Set<Dimension>(['time', 'mass']);
+const inParts = new Set<SaidDimension>(['time', 'mass']);
 
 /** "42 ± 2" is one figure, and so is "seven hours and thirty-six minutes". */
-export function joinParts(text: string, found: readonly Found[]): Found[] {
-  const joined: Found[] = [];
+export function joinParts(text: string, found: readonly FoundNumber[]): FoundNumber[] {
+  const joined: FoundNumber[] = [];
   for (const next of found) {
     const last = joined.at(-1);
     const between = last && text.slice(last.end, next.start);
@@ -173,7 +182,7 @@ export function joinParts(text: string, found: readonly Found[]): Found[] {
 }
 
 /** “Seven minutes past eight”, “ten to six”, in hours. */
-function clockOf(minutes: Found, hour: Found, between: string): number | undefined {
+function clockOf(minutes: FoundNumber, hour: FoundNumber, between: string): number | undefined {
   const [, side] = /^\s*(past|to)\s+$/i.exec(between) ?? [];
   const isTime = (minutes.dimension === 'bare' || minutes.unit === 'min') && (hour.dimension === 'clock' || hour.dimension === 'bare'); // prettier-ignore
   if (!side || !isTime || hour.value > 12 || minutes.value >= 60 || !Number.isInteger(minutes.value)) return undefined;
@@ -185,7 +194,7 @@ function clockOf(minutes: Found, hour: Found, between: string): number | undefin
 
 /** How many of the next smaller unit are in one: “five hours forty”, “six foot four”, “two ton six hundred”. */
 const inOne: Readonly<Record<string, number>> = { h: 60, feet: 12, t: 1000, m: 100, '£': 100, '€': 100 };
-const isUnsaid = (part: Found, whole: Found): boolean =>
+const isUnsaid = (part: FoundNumber, whole: FoundNumber): boolean =>
   part.dimension === 'bare' &&
   whole.low === undefined &&
   Number.isInteger(whole.value) &&
@@ -194,25 +203,25 @@ const isUnsaid = (part: Found, whole: Found): boolean =>
   (whole.unit !== 't' || part.value % 50 === 0);
 
 /** “Three pound eighty”. */
-const isPence = (text: string, { start, end }: Found, { dimension, value, low }: Found): boolean =>
+const isPence = (text: string, { start, end }: FoundNumber, { dimension, value, low }: FoundNumber): boolean =>
   /pounds?$/i.test(text.slice(start, end)) && dimension === 'bare' && low === undefined && Number.isInteger(value) && value >= 10 && value < 100; // prettier-ignore
 const monthBetween =
   /^\s+(?:january|february|march|april|may|june|july|august|september|october|november|december)\s+$/i;
 
 /** Whether one is less than one of the other, in a smaller unit of the same. */
-const isSmaller = (part: Found, whole: Found): boolean =>
+const isSmaller = (part: FoundNumber, whole: FoundNumber): boolean =>
   part.dimension === whole.dimension &&
   inParts.has(part.dimension) &&
   part.low === undefined &&
   inUnit(1, part.unit, whole.unit) < 1 &&
   inUnit(part.value, part.unit, whole.unit) < 1;
 
-const inWords = (text: string, { start, end }: Found) => !/\d/.test(text.slice(start, end));
-const isBareWhole = ({ dimension, value, low, said }: Found) =>
+const inWords = (text: string, { start, end }: FoundNumber) => !/\d/.test(text.slice(start, end));
+const isBareWhole = ({ dimension, value, low, said }: FoundNumber) =>
   dimension === 'bare' && low === undefined && Number.isInteger(value) && said.scale === 1;
 
 /** “Ten three” is 10,300 and “three nine-sixty” 3,960: thousands, and then hundreds. */
-const isBroken = (text: string, thousands: Found, rest: Found): boolean =>
+const isBroken = (text: string, thousands: FoundNumber, rest: FoundNumber): boolean =>
   isBareWhole(thousands) &&
   isBareWhole(rest) &&
   inWords(text, thousands) &&
@@ -222,15 +231,15 @@ const isBroken = (text: string, thousands: Found, rest: Found): boolean =>
   ((rest.value >= 1 && rest.value < 10 && thousands.value >= 10) || (rest.value > 100 && rest.value < 1000));
 
 /** “Sixty-three five” is a strength and a half. */
-const isHalf = (text: string, whole: Found, rest: Found): boolean =>
+const isHalf = (text: string, whole: FoundNumber, rest: FoundNumber): boolean =>
   isBareWhole(whole) && isBareWhole(rest) && inWords(text, whole) && inWords(text, rest) && rest.value === 5 && whole.value > 56 && whole.value < 76 && whole.value % 10 !== 0; // prettier-ignore
 
 /** “One thousand, two hundred and ninety-five litres”. */
-const isThousands = (text: string, thousands: Found, rest: Found): boolean =>
+const isThousands = (text: string, thousands: FoundNumber, rest: FoundNumber): boolean =>
   thousands.dimension === 'bare' && inWords(text, thousands) && /thousand$/i.test(text.slice(thousands.start, thousands.end)) && rest.value >= 100 && rest.value < 1000 && /hundred/i.test(text.slice(rest.start, rest.end)); // prettier-ignore
 
 /** “10 58” is a gravity that was heard in two. */
-const isSaidApart = (text: string, first: Found, rest: Found, between: string): boolean =>
+const isSaidApart = (text: string, first: FoundNumber, rest: FoundNumber, between: string): boolean =>
   between === ' ' &&
   first.value === 10 &&
   isBareWhole(first) &&

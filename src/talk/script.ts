@@ -1,11 +1,11 @@
 // A guide's own talk read: every quantity in it, and which figure of the house each is likely to be.
 import type { Reason } from './candidates.ts';
-import { talkFigures, type FigureId, type TalkKind } from './figures.ts';
+import { talkFigures, type TalkFigureId, type TalkKind } from './figures.ts';
 import { learnt } from './learnt-model.ts';
 import { isLikened } from './likened.ts';
 import { CERTAIN, matchFigures, type Likely, type Matched, type Model } from './match.ts';
-import { quantitiesIn, type Quantity } from './quantities.ts';
-import type { Dimension } from './units.ts';
+import { quantitiesIn, type SpokenQuantity } from './quantities.ts';
+import type { SaidDimension } from './units.ts';
 
 export interface ReadQuantity {
   /** Place in the text, in UTF-16 units. */
@@ -20,9 +20,9 @@ export interface ReadQuantity {
   readonly isBare: boolean;
   readonly kind: TalkKind;
   /** The figure proposed, and the value or range in that figure's own unit. */
-  readonly figure?: FigureId;
+  readonly figure?: TalkFigureId;
   readonly inFigure?: readonly number[];
-  readonly runnersUp: readonly FigureId[];
+  readonly runnersUp: readonly TalkFigureId[];
   /** 0 to 1: how likely the proposal is right; where nothing is proposed, the likeliest figure. */
   readonly confidence: number;
   /** All that it may be, the likeliest first; no figure stands for none of the house's. */
@@ -44,12 +44,16 @@ const MOST = 500; // quantities that are read; a tour has some 200
 const ASKED = 0.5; // how sure a match can be at most of what may only liken something: below it is asked
 const NEAR = 4; // figures that are named beside the proposal
 
-const kinds: Partial<Record<Dimension, TalkKind>> = { percent: 'percentage', bare: 'number', share: 'number', times: 'count', mashes: 'count', washbacks: 'count', stills: 'count', casks: 'count', bottles: 'count', people: 'count' }; // prettier-ignore
+const kinds: Partial<Record<SaidDimension, TalkKind>> = { percent: 'percentage', bare: 'number', share: 'number', times: 'count', mashes: 'count', washbacks: 'count', stills: 'count', casks: 'count', bottles: 'count', people: 'count' }; // prettier-ignore
 
 const thingsAfter =
   /^\s+(?:of\s+(?:you|them|us|those|these)\b|(?:[a-z]+\s)?(?!(?:is|was|this|has|us|its|as|does|across|years)\b)[a-z]{2,}s\b)/i;
 
-function kindOf(text: string, { dimension, end, value }: Quantity, { kind, likely }: Matched): TalkKind {
+function kindOf(
+  text: string,
+  { dimension, end, value }: SpokenQuantity,
+  { kind, likely }: Matched,
+): TalkKind {
   const [best] = likely;
   if (best?.figure && best.chance >= CERTAIN) return talkFigures[best.figure].kind;
   if (dimension === 'percent' && kind && best?.figure) return kind;
@@ -60,7 +64,7 @@ function kindOf(text: string, { dimension, end, value }: Quantity, { kind, likel
 
 /** The unit as the handbook prints it; a bare number takes that of its figure. */
 function unitOf(
-  { dimension, unit, degrees }: Quantity,
+  { dimension, unit, degrees }: SpokenQuantity,
   kind: TalkKind,
   proposed: Likely | undefined,
 ): string {
@@ -73,7 +77,7 @@ function unitOf(
   return own === 'gravity' ? unit : proposed.unit || own;
 }
 
-function read(text: string, quantity: Quantity, matched: Matched): ReadQuantity {
+function read(text: string, quantity: SpokenQuantity, matched: Matched): ReadQuantity {
   const { likely, because, byItself } = matched;
   const kind = kindOf(text, quantity, matched);
   const figures = likely.flatMap((each) => (each.figure ? [each] : []));

@@ -1,15 +1,15 @@
 // The second reading: what speaks for each candidate of a quantity, in the light of what all the others are likely to be.
-import { figureIds, talkFigures, type FigureId } from './figures.ts';
+import { figureIds, talkFigures, type TalkFigureId } from './figures.ts';
 import { stages } from '../core/figures/index.ts';
 import { isFigure, reasons, type Candidate, type Reason } from './candidates.ts';
-import { inOneHouse, type Taken } from './one-house.ts';
-import type { Quantity } from './quantities.ts';
+import { inOneHouse, type TakenFigure } from './one-house.ts';
+import type { SpokenQuantity } from './quantities.ts';
 import { gainOf, type Together } from './told-together.ts';
 
 /** A talk between two readings. */
-export interface Reading {
+export interface TalkReading {
   readonly text: string;
-  readonly quantities: readonly Quantity[];
+  readonly quantities: readonly SpokenQuantity[];
   readonly candidates: readonly (readonly Candidate[])[];
 }
 /** The chances of each quantity's candidates, in their order. */
@@ -55,13 +55,18 @@ const again =
 const middle = ([low, high = low]: readonly number[]) => (low! + high!) / 2;
 
 /** How well each quantity goes with each figure in the one house of the talk, beyond any house. */
-function inTheHouse({ candidates }: Reading, chances: Chances): ReadonlyMap<Candidate, number> {
-  const taken: Taken[] = [];
+function inTheHouse({ candidates }: TalkReading, chances: Chances): ReadonlyMap<Candidate, number> {
+  const taken: TakenFigure[] = [];
   const of: Candidate[] = [];
   candidates.forEach((all, quantity) =>
     all.forEach((each, k) => {
       if (each.log === undefined) return;
-      taken.push({ quantity, figure: each.label as FigureId, chance: chances[quantity]![k]!, log: each.log });
+      taken.push({
+        quantity,
+        figure: each.label as TalkFigureId,
+        chance: chances[quantity]![k]!,
+        log: each.log,
+      });
       of.push(each);
     }),
   );
@@ -69,7 +74,7 @@ function inTheHouse({ candidates }: Reading, chances: Chances): ReadonlyMap<Cand
 }
 
 /** Where each figure may be told: the quantity, its value there, and how likely. */
-function tellings({ candidates }: Reading, chances: Chances) {
+function tellings({ candidates }: TalkReading, chances: Chances) {
   const told = new Map<string, { quantity: number; value: number; chance: number }[]>();
   candidates.forEach((all, quantity) =>
     all.forEach(({ label, values }, k) => {
@@ -85,7 +90,7 @@ function tellings({ candidates }: Reading, chances: Chances) {
 }
 
 /** Three neighbours that make a hundred, the places of whose middle ones are given. */
-function hundreds({ quantities }: Reading): ReadonlySet<number> {
+function hundreds({ quantities }: TalkReading): ReadonlySet<number> {
   const found = new Set<number>();
   for (let i = 1; i + 1 < quantities.length; i++) {
     const three = quantities.slice(i - 1, i + 2).map(({ value, dimension }) => (dimension === 'share' ? 100 : 1) * (value ?? Infinity));
@@ -96,7 +101,7 @@ function hundreds({ quantities }: Reading): ReadonlySet<number> {
 
 const sides = ['one', 'many'] as const;
 /** How likely a talk tells of one still, or of several, for the spirit and for the wash. */
-function stillsTold({ candidates }: Reading, chances: Chances) {
+function stillsTold({ candidates }: TalkReading, chances: Chances) {
   const found = { spirit: { one: 0, many: 0 }, wash: { one: 0, many: 0 } };
   candidates.forEach((all, i) =>
     all.forEach(({ label, values }, k) => {
@@ -111,7 +116,7 @@ function stillsTold({ candidates }: Reading, chances: Chances) {
 const grist = new Set<string>(['husk', 'grits', 'flour']);
 
 /** The number of the sentence that each quantity stands in. */
-function sentencesOf({ text, quantities }: Reading): number[] {
+function sentencesOf({ text, quantities }: TalkReading): number[] {
   let [sentence, last] = [0, 0];
   return quantities.map(({ start, end }) => {
     if (/[.?!]\s|\n/.test(text.slice(last, start))) sentence++;
@@ -129,7 +134,7 @@ function behindLikeliest(chances: readonly number[]): number[] {
 
 /** What is weighed of every candidate of each quantity, one candidate after another. */
 export function weighedOf(
-  reading: Reading,
+  reading: TalkReading,
   first: Chances,
   chances: Chances,
   together?: Together,

@@ -1,9 +1,9 @@
 // What a reader settled a quantity of a script to be, by its place in the text, and how that survives an edit elsewhere.
-import type { FigureId } from './figures.ts';
+import type { TalkFigureId } from './figures.ts';
 
 export const NOT_OURS = 'not ours';
 /** Where nothing was settled, the proposal stands. */
-export type Settled = Readonly<Record<number, FigureId | typeof NOT_OURS>>;
+export type SettledMarks = Readonly<Record<number, TalkFigureId | typeof NOT_OURS>>;
 
 /** How many characters two texts share at their beginning. */
 function shared(a: string, b: string, most: number, at: (text: string, i: number) => string): number {
@@ -13,7 +13,7 @@ function shared(a: string, b: string, most: number, at: (text: string, i: number
 }
 
 /** What was settled in a text, moved to where it stands in a later one; what was settled where the text itself changed is given up. */
-export function moveSettled(settled: Settled, before: string, after: string): Settled {
+export function moveSettled(settled: SettledMarks, before: string, after: string): SettledMarks {
   const most = Math.min(before.length, after.length);
   const head = shared(before, after, most, (text, i) => text[i]!);
   const tail = shared(before, after, most - head, (text, i) => text[text.length - 1 - i]!);

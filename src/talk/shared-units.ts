@@ -1,10 +1,10 @@
 // Units that a number takes from its neighbours or from the rest of the text.
-import type { Found } from './found.ts';
-import type { Dimension } from './units.ts';
+import type { FoundNumber } from './found.ts';
+import type { SaidDimension } from './units.ts';
 
 const inList = /^\s*(?:,|\/|&|;|and|or|then|,\s*(?:and|or|then)(?:\s+then)?)\s*$/i;
 const ALIKE = 8; // times: numbers further apart are not of one list
-const passedOn = new Set<Dimension>([
+const passedOn = new Set<SaidDimension>([
   'percent',
   'strength',
   'temperature',
@@ -14,11 +14,11 @@ const passedOn = new Set<Dimension>([
   'length',
 ]);
 
-const carried = new Set<Dimension>(['percent', 'strength', 'temperature']);
+const carried = new Set<SaidDimension>(['percent', 'strength', 'temperature']);
 const carrier = /(?:^|\s)(?:at|to|from)\s+$/i;
 
 /** In "on at 73 per cent and off at 62" the second is per cent as well: same sentence, a bare number after "at" or "to". */
-export function carryUnits(text: string, found: readonly Found[]): void {
+export function carryUnits(text: string, found: readonly FoundNumber[]): void {
   for (let i = 1; i < found.length; i++) {
     const [a, b] = [found[i - 1]!, found[i]!];
     if (b.dimension !== 'bare' || b.year || !carried.has(a.dimension) || b.start - a.end > 80 || (a.dimension === 'percent' && b.value > 100)) continue;
@@ -28,11 +28,11 @@ export function carryUnits(text: string, found: readonly Found[]): void {
   }
 } // prettier-ignore
 
-const inRow = new Set<Dimension>(['percent', 'strength', 'temperature']);
+const inRow = new Set<SaidDimension>(['percent', 'strength', 'temperature']);
 const isGravity = (value: number) => value > 0.98 && value < 1.13 && value !== 1;
 
 /** In "64, 75 and 85 degrees" all three are degrees. */
-export function shareUnits(text: string, found: readonly Found[]): void {
+export function shareUnits(text: string, found: readonly FoundNumber[]): void {
   for (let i = found.length - 2; i >= 0; i--) {
     const [a, b] = [found[i]!, found[i + 1]!];
     if (a.dimension !== 'bare' || a.year || !passedOn.has(b.dimension) || b.start - a.end > 12) continue;
@@ -47,7 +47,7 @@ export function shareUnits(text: string, found: readonly Found[]): void {
 const ofCasks =
   /^\s+(?:(?:are|is|in|be|old|ex-?)\s+){0,2}(?:\w+\s+)?(?:casks|barrels|hogsheads|butts|hoggies)\b/i;
 /** “Sixty per cent barrels, thirty-seven hogsheads”: the second is per cent as well. */
-export function shareCasks(text: string, found: readonly Found[]): void {
+export function shareCasks(text: string, found: readonly FoundNumber[]): void {
   for (let i = 1; i < found.length; i++) {
     const [a, b] = [found[i - 1]!, found[i]!];
     if (a.dimension !== 'percent' || b.dimension !== 'casks' || a.low !== undefined || b.low !== undefined || b.start - a.end > 50) continue;
@@ -61,7 +61,7 @@ const priced =
   /\b(?:wage|tax|taxman|gin|saleroom|enclose|ticket|cakes?|costs?|paid|pays?|dearer|cheaper|treasury|went for|price|sell|sold|shop|penalty|worth|charged?|duty|fine|pair|retired|legion|bottle|buy)\b/i;
 
 /** Proof beyond what the former British scale is spoken of for new spirit, or twice a strength told beside it; a cask of 53 gallons; American spelling. */
-function isAmerican(text: string, found: readonly Found[]): boolean {
+function isAmerican(text: string, found: readonly FoundNumber[]): boolean {
   const signs = found.filter(({ unit, value }, i) =>
     unit === '° proof'
       ? (value > 128 && !/\bover\b/i.test(text.slice(found[i]!.start, found[i]!.end + 8))) ||
@@ -77,7 +77,7 @@ const besideProof = /^\s+(over|under)\b(?!\s+(?:\d|an?\b|the\b|two\b|and\b))/i;
 const ofAlcohol = /\b(?:lpa|alcohol)\b/i;
 
 /** Plain degrees of a mash that can only be Fahrenheit: two or more between 135 and 212, and none told in Celsius. */
-const isHotter = (found: readonly Found[]) =>
+const isHotter = (found: readonly FoundNumber[]) =>
   !found.some(({ unit }) => unit === '°C') &&
   found.filter(({ unit, value }) => unit === '°' && value > 135 && value < 213).length > 1;
 
@@ -86,7 +86,7 @@ const isHotter = (found: readonly Found[]) =>
  * only Fahrenheit, or where they are too many for Celsius; gallons and proof are American in a text that names
  * American ones, otherwise imperial.
  */
-export function settleUnits(text: string, found: readonly Found[]): void {
+export function settleUnits(text: string, found: readonly FoundNumber[]): void {
   const says = (...units: readonly string[]) => found.some(({ unit }) => units.includes(unit));
   const fahrenheit = (says('°F') && !says('°C')) || isHotter(found);
   const american = !says('UK gal') && (says('US gal', '° US proof') || isAmerican(text, found));

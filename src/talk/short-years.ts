@@ -1,14 +1,14 @@
 // Years whose hundreds are not said: in seventy-four, in oh-eight.
-import type { Said } from '../core/reading/numbers.ts';
+import type { SaidNumber } from '../core/reading/numbers.ts';
 import type { Token } from '../core/reading/tokens.ts';
-import type { Found } from './found.ts';
+import type { FoundNumber } from './found.ts';
 
 const longAgo =
   /\b(?:was|were|came|went|ran|burn\w*|took|put|built|did|had|learn\w*|carried|knocked|died|left|since)\b/i;
 const thatIsAll = /^\s*(?:[.,;:!?)]|$|\n|(?:and|did|no|when)\b|(?:the|it)\s+\w+)/i;
 
 /** “Back in oh nine”, “burned down in seventy-four”: a year whose hundreds are not said. */
-export function yearOf(text: string, tokens: readonly Token[], { first, next }: Said, { value, start, end }: Found): { start: number; value: number } | undefined {
+export function yearOf(text: string, tokens: readonly Token[], { first, next }: SaidNumber, { value, start, end }: FoundNumber): { start: number; value: number } | undefined {
   const at = tokens[first - 1]?.text === '-' ? first - 2 : first - 1;
   if (tokens[at]?.text === 'oh' && value >= 1 && value < 10 && Number.isInteger(value) && next === first + 1)
     return /^(?:in|since)$/.test(tokens[at - 1]?.text ?? '') || tokens[at - 1]?.text === ',' ? { start: tokens[at]!.start, value: 2000 + value } : undefined;

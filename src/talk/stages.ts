@@ -2,14 +2,14 @@
 import { stages, type Stage } from '../core/figures/index.ts';
 import { stageOf, type Mention } from './words.ts';
 
-export type Topic = Readonly<Record<Stage, number>>;
+export type StageTopic = Readonly<Record<Stage, number>>;
 
 const MEMORY = 160; // characters over which a word fades to a third
 const REACH = 700; // beyond this a word is forgotten
 const AHEAD = 90; // words that follow soon count as well, half as much
 
 /** A function that tells how much each stage is the topic at a place, 0 to 1, for places in rising order. */
-export function topics(mentions: readonly Mention[]): (at: number) => Topic {
+export function topics(mentions: readonly Mention[]): (at: number) => StageTopic {
   const loud = mentions.flatMap((mention) => {
     const of = stageOf(mention.concept);
     return of ? [{ ...of, start: mention.start }] : [];

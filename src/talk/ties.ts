@@ -1,5 +1,5 @@
 // How the figures of one house hang together: each as a sum of what makes a house large or small, in logarithms, and how far houses stray from it.
-import type { FigureId } from './figures.ts';
+import type { TalkFigureId } from './figures.ts';
 
 /** What a house is by: the logarithm of each, how it lies among houses of every size, and its spread there. Common practice of the trade; the sizes of houses are wide on purpose. */
 const givens = {
@@ -47,7 +47,7 @@ const near = 0.03;
 const alcohol = 'malt wort wash'; // in the wash of a mash, in hundredths of a litre; nearly all of it is heart once the round is at rest
 
 // Factors and spreads: what follows from a definition is exact; the rest is common practice.
-export const ties: Partial<Readonly<Record<FigureId, Tie>>> = {
+export const ties: Partial<Readonly<Record<TalkFigureId, Tie>>> = {
   maltPerMash: tie(1, exact, 'malt'),
   maltPerWeek: tie(1, exact, 'malt mashes'),
   maltPerYear: tie(1, near, 'malt mashes weeks'),

@@ -1,9 +1,9 @@
 // “Three times a day, six days a week”: one quantity, eighteen in the week.
 import { tidy } from '../core/reading/numbers.ts';
-import type { Found } from './found.ts';
-import type { Dimension } from './units.ts';
+import type { FoundNumber } from './found.ts';
+import type { SaidDimension } from './units.ts';
 
-const often = new Set<Dimension>(['bare', 'times', 'mashes']);
+const often = new Set<SaidDimension>(['bare', 'times', 'mashes']);
 const aDay = /^\s+(?:(?:a|per|each|every|in\s+the|in\s+a)\s+day|daily)\b[\s,;]*(?:from\s+)?/i;
 const onceADay = /\b(?:once|one)\s+(?:a|per|in\s+the|in\s+a|every|each)\s+day\b[\s,]*/gi;
 const day = '(mon|tues?|wed|thur?s?|fri|sat|sun)[a-z]*\\.?';
@@ -32,7 +32,7 @@ const openTo = /\b(?:open|shop|tours?|visit\w*|office)\b[^.]{0,40}$/i;
 function daysAt(
   text: string,
   at: number,
-  next: Found | undefined,
+  next: FoundNumber | undefined,
 ): { days: number; end: number } | undefined {
   if (next && next.start === at && next.unit === 'days' && next.low === undefined && next.value <= 7)
     return { days: next.value, end: next.end + (aWeek.exec(text.slice(next.end))?.[0].length ?? 0) };
@@ -41,7 +41,7 @@ function daysAt(
 }
 
 /** What is done so often a day on so many days, as one number of the week. */
-export function joinDays(text: string, found: readonly Found[]): Found[] {
+export function joinDays(text: string, found: readonly FoundNumber[]): FoundNumber[] {
   const once = [...text.matchAll(onceADay)].flatMap(({ 0: said, index }) => {
     const days = daysAt(text, index + said.length, found.find(({ start }) => start === index + said.length));
     return days ? [{ index, ...days }] : [];
@@ -53,7 +53,7 @@ export function joinDays(text: string, found: readonly Found[]): Found[] {
     const [before] = [text.slice(Math.max(0, index - 60), index)];
     if (!isTold && !isKnown && !openTo.test(before) && !aDay.test(before.slice(-7))) once.push({ index, days, end });
   }
-  const joined: Found[] = [];
+  const joined: FoundNumber[] = [];
   for (let i = 0; i < found.length; i++) {
     const each = found[i]!;
     if (once.some(({ index, end }) => each.start >= index && each.start < end)) continue;
@@ -69,6 +69,6 @@ export function joinDays(text: string, found: readonly Found[]): Found[] {
     }
   }
   const said = { value: 1, first: 0, next: 1, scale: 1, fraction: false };
-  const rest = once.map(({ index, end, days }): Found => ({ start: index, end, value: days, said, unit: '', dimension: 'times', year: false }));
+  const rest = once.map(({ index, end, days }): FoundNumber => ({ start: index, end, value: days, said, unit: '', dimension: 'times', year: false }));
   return rest.length === 0 ? joined : [...joined, ...rest].sort((a, b) => a.start - b.start);
 } // prettier-ignore

@@ -2,7 +2,7 @@
 import { quantitiesIn } from './quantities.ts';
 import { mentionsIn } from './words.ts';
 
-export interface Question {
+export interface UnansweredQuestion {
   readonly id: string;
   /** The chapter that answers it, and its title. */
   readonly chapter: string;
@@ -12,7 +12,7 @@ export interface Question {
   readonly words: readonly string[];
 }
 export interface Unanswered {
-  readonly question: Question;
+  readonly question: UnansweredQuestion;
   /** The part of its words that stand together somewhere in the script, 0 to 1. */
   readonly touched: number;
   /** Where they stand most closely together, in UTF-16 units; missing where none of them is said. */
@@ -56,7 +56,7 @@ function densest(places: readonly Place[]): { words: number; from: number; to: n
  * its words stand together in one passage; one that asks how much, how long or how hot needs a number there too.
  * It reads words, not meaning, so it may leave a question open that is answered in other words.
  */
-export function unanswered(text: string, questions: readonly Question[]): Unanswered[] {
+export function unanswered(text: string, questions: readonly UnansweredQuestion[]): Unanswered[] {
   const said = new Map<string, number[]>();
   for (const { 0: word, index } of text.matchAll(/[a-zà-ÿ]+(?:['’][a-z]+)?/gi)) {
     const places = said.get(stem(word));

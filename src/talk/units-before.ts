@@ -1,7 +1,7 @@
 // The units last said before each quantity: what a bare “off at 107” or “two seventy” is in.
 import type { TalkFigure } from './figures.ts';
-import type { Quantity } from './quantities.ts';
-import type { Dimension } from './units.ts';
+import type { SpokenQuantity } from './quantities.ts';
+import type { SaidDimension } from './units.ts';
 
 export interface UnitsBefore {
   readonly strength: string;
@@ -14,14 +14,14 @@ export interface UnitsBefore {
   /** The scale of extract that the talk speaks of, where it does. */
   readonly extract?: string;
   /** What the quantity before it measures. */
-  readonly last: Dimension | 'nothing';
+  readonly last: SaidDimension | 'nothing';
 }
 
 const big = new Set(['L', 'hL', 'm³', 'US gal', 'UK gal']);
 const proofs = ['° US proof', '° proof', '° former UK proof'];
 
 /** The units before each quantity; where none was said yet, those of the talk. */
-export function unitsBefore(text: string, quantities: readonly Quantity[]): UnitsBefore[] {
+export function unitsBefore(text: string, quantities: readonly SpokenQuantity[]): UnitsBefore[] {
   const says = (...units: readonly string[]) => quantities.some(({ unit, degrees }) => !degrees && units.includes(unit));
   const last = { strength: '% vol', temperature: says('°F') && !says('°C') ? '°F' : '°C', volume: 'L', mass: 'kg', time: 'h' };
   const proof = proofs.find((unit) => says(unit));
@@ -41,7 +41,7 @@ export function unitsBefore(text: string, quantities: readonly Quantity[]): Unit
 } // prettier-ignore
 
 /** The units that a quantity taken for a figure may be in, the likeliest first: its own, or for a bare number the one last said of such figures, and others of its kind. */
-export function unitsAs({ dimension, unit, value, degrees }: Quantity, { kind, unit: own }: TalkFigure, before: UnitsBefore): readonly string[] {
+export function unitsAs({ dimension, unit, value, degrees }: SpokenQuantity, { kind, unit: own }: TalkFigure, before: UnitsBefore): readonly string[] {
   if (degrees && kind === 'temperature') return [unit, '°C', '°F'];
   if (dimension !== 'bare' && dimension !== 'date') return [unit];
   if (kind === 'strength') return [before.strength, '% vol', ...(before.proof ? [before.proof] : [])];

@@ -4,28 +4,29 @@ import { unitNames } from '../core/reading/unit-names.ts';
 import { unitsOf, unitsRead } from '../core/units.ts';
 
 /** What a unit measures; a number with no unit measures `bare`. */
-export type Dimension =
+export type SaidDimension =
   | Measured
   | 'milling' | 'flow' | 'ratio' | 'clock' | 'mashes' | 'washbacks' | 'stills' | 'casks' | 'bottles' | 'times' | 'people' | 'share' | 'date' | 'bare'; // prettier-ignore
 
 export interface SaidUnit {
   /** As the handbook prints it; empty for things counted. */
   readonly unit: string;
-  readonly dimension: Dimension;
+  readonly dimension: SaidDimension;
 }
 
 interface Spelling extends SaidUnit {
   readonly says: RegExp;
 }
 
-const spelling = (unit: string, dimension: Dimension, says: string, sign = false): Spelling => ({
+const spelling = (unit: string, dimension: SaidDimension, says: string, sign = false): Spelling => ({
   unit,
   dimension,
   says: new RegExp(sign ? says : `(?:${says})(?![\\wà-ÿ])`, 'iy'),
 });
 /** Things counted, with up to three words that describe them before: wooden wash backs, Oregon pine washbacks. */
 const described = "(?:(?!(?:of|in|and|or|the|a|an|at|to|for|with|is|are|from|per|on|we|it|its|that|this|then|times?|by|into|so|but|low|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|\\w+ty|litres?|liters?|tonnes?|days?|weeks?|years?|hours?)\\b)[a-zà-ÿ]{2,14}[\\s-]){0,3}?"; // prettier-ignore
-const counted = (dimension: Dimension, says: string) => spelling('', dimension, `${described}(?:${says})`);
+const counted = (dimension: SaidDimension, says: string) =>
+  spelling('', dimension, `${described}(?:${says})`);
 
 const litres = 'l|lit(?:re|er)s?|ltrs?';
 const perHour =

@@ -1,10 +1,10 @@
 // Thousands and millions that are left unsaid: “fifteen thousand in each, though they'd hold eighteen”; “nine million a year. In 2009 it was 0.8.”
 import { tidy } from '../core/reading/numbers.ts';
-import type { Found } from './found.ts';
-import type { Dimension } from './units.ts';
+import type { FoundNumber } from './found.ts';
+import type { SaidDimension } from './units.ts';
 
-const told = new Set<Dimension>(['volume', 'alcohol', 'bare']);
-const others = new Set<Dimension>(['percent', 'strength', 'temperature', 'length', 'gravity', 'smoke']);
+const told = new Set<SaidDimension>(['volume', 'alcohol', 'bare']);
+const others = new Set<SaidDimension>(['percent', 'strength', 'temperature', 'length', 'gravity', 'smoke']);
 const FAR = 170; // letters from the number that was said in full
 const holds =
   /\b(?:holds?|held|haud|carry|carries|takes?|swallows?|stop\s+at|fills?|goes|gave\s+(?:him|her|it)|would|more\s+than|could\s+be|called|call\s+it)\s+(?:the\s+|about\s+|nearly\s+|just\s+)?$/i;
@@ -14,10 +14,10 @@ const nothingBehind =
   /^\s*(?:[.,;!?)"”—]|$|(?:to\s+the\s+(?:brim|lid|top)|at\s+a\s+pinch|if|because|when|in\s+(?:19|20)\d\d|apiece|each|with\s+the|and\s+you['’]?d?)\b)/i;
 const toStrength = /\b(?:per\s*cent|percent|strength|proof|degrees?)\b|%/i;
 
-const isWhole = ({ dimension, low, year, said }: Found) => dimension === 'bare' && low === undefined && !year && said.scale === 1; // prettier-ignore
+const isWhole = ({ dimension, low, year, said }: FoundNumber) => dimension === 'bare' && low === undefined && !year && said.scale === 1; // prettier-ignore
 
 /** Lifts each number that stands for so many thousands or millions to what it means. */
-export function sayThousands(text: string, found: readonly Found[]): void {
+export function sayThousands(text: string, found: readonly FoundNumber[]): void {
   found.forEach((each, i) => {
     if (!isWhole(each) || each.value <= 0 || each.value >= 1000) return;
     const before = text.slice(Math.max(0, each.start - 30), each.start);

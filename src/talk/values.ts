@@ -1,12 +1,12 @@
 // A quantity in the unit of a figure.
-import { talkFigures, type FigureId } from './figures.ts';
-import type { Quantity } from './quantities.ts';
+import { talkFigures, type TalkFigureId } from './figures.ts';
+import type { SpokenQuantity } from './quantities.ts';
 import { inUnit } from './units.ts';
 
 /** The ends of a quantity in a figure's unit; `said` is the unit that a bare number takes. */
 export function valuesFor(
-  { dimension, unit: own, value, range, degrees }: Pick<Quantity, 'dimension' | 'unit' | 'value' | 'range' | 'degrees'>,
-  figure: FigureId,
+  { dimension, unit: own, value, range, degrees }: Pick<SpokenQuantity, 'dimension' | 'unit' | 'value' | 'range' | 'degrees'>,
+  figure: TalkFigureId,
   said = own,
 ): readonly number[] {
   const { unit, kind } = talkFigures[figure];

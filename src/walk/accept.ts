@@ -1,16 +1,16 @@
 // Stale sentences accepted: the new talk, and where its quantities and the other stale sentences then stand.
 import { quantitiesIn } from '../talk/quantities.ts';
-import { changed, moved, type Change } from './changes.ts';
+import { changed, moved, type TextChange } from './changes.ts';
 import { withoutHedge } from './hedges.ts';
-import type { HouseNow, Kept, StaleSentence } from './stale.ts';
+import type { HouseNow, KeptQuantity, StaleSentence } from './stale.ts';
 
 export interface Applied {
   readonly text: string;
-  readonly kept: readonly Kept[];
+  readonly kept: readonly KeptQuantity[];
 }
 
 /** A kept quantity after changes: moved, or with its new words and what they stand for. */
-function keptAfter(each: Kept, changes: readonly Change[], house: HouseNow): Kept {
+function keptAfter(each: KeptQuantity, changes: readonly TextChange[], house: HouseNow): KeptQuantity {
   const end = each.at + each.words.length;
   const own = changes.find(({ at, stood }) => at <= each.at && at + stood.length >= end);
   if (!own) return { ...each, at: moved(each.at, changes) };
@@ -30,8 +30,8 @@ function keptAfter(each: Kept, changes: readonly Change[], house: HouseNow): Kep
 /** The talk with some stale sentences accepted, and where its quantities then stand; every other character is kept. */
 export function accept(
   text: string,
-  kept: readonly Kept[],
-  accepted: readonly { readonly changes: readonly Change[] }[],
+  kept: readonly KeptQuantity[],
+  accepted: readonly { readonly changes: readonly TextChange[] }[],
   house: HouseNow,
 ): Applied {
   const changes = accepted.flatMap((each) => each.changes);

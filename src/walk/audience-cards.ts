@@ -6,7 +6,7 @@ import type { Line } from '../core/line/line.ts';
 import { measures } from '../core/measures.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
 import { figureText, figureValue, kindOfFigure } from '../house/prose.ts';
-import type { Piece } from '../house/visitor-questions.ts';
+import type { AnswerPiece } from '../house/visitor-questions.ts';
 import type { SaidIn } from './audience-kinds.ts';
 import { inMan } from './japanese.ts';
 import { US_PROOF } from './us-proof.ts';
@@ -62,8 +62,8 @@ export function writtenFor(text: string, saidIn: SaidIn): string {
 }
 
 /** An answer with the figures of the house in it told in the units of an audience. */
-export function answerFor(answer: readonly Piece[], line: Line, saidIn: SaidIn, told: (path: string) => string): Piece[] {
-  return answer.map((piece): Piece => {
+export function answerFor(answer: readonly AnswerPiece[], line: Line, saidIn: SaidIn, told: (path: string) => string): AnswerPiece[] {
+  return answer.map((piece): AnswerPiece => {
     if (typeof piece === 'string') return piece;
     if ('when' in piece) return { ...piece, says: answerFor(piece.says, line, saidIn, told) };
     if ('fact' in piece) return { ...piece, otherwise: answerFor(piece.otherwise, line, saidIn, told) };

@@ -16,8 +16,8 @@ export const marks = {
   trade: 'Only for trade visitors',
   us: 'Only for US visitors',
 } as const;
-export type Mark = keyof typeof marks;
+export type AudienceMark = keyof typeof marks;
 
 /** Whether a piece is told to those who come. What is only for some is not told where nobody is named. */
-export const isFor = (mark: Mark | undefined, coming: Coming | undefined): boolean =>
+export const isFor = (mark: AudienceMark | undefined, coming: Coming | undefined): boolean =>
   mark === undefined || (mark === 'adults' ? coming !== 'children' : mark === coming);

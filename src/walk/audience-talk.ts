@@ -2,26 +2,26 @@
 import { accept } from './accept.ts';
 import type { SaidIn } from './audience-kinds.ts';
 import { toldTo } from './audiences.ts';
-import type { At } from './change.ts';
+import type { PiecePlace } from './change.ts';
 import { pieceAt, withPiece } from './change.ts';
-import { changed, type Change } from './changes.ts';
+import { changed, type TextChange } from './changes.ts';
 import { sentencesOf, type Sentence } from './sentences.ts';
-import type { HouseNow, Kept } from './stale.ts';
+import type { HouseNow, KeptQuantity } from './stale.ts';
 import type { Walk } from './walk.ts';
 
 /** A sentence of a piece, as it stood and as it is told. */
 export interface ToldSentence extends Sentence {
   readonly stood: string;
   readonly anew: string;
-  readonly changes: readonly Change[];
+  readonly changes: readonly TextChange[];
 }
 export interface ToldHere extends ToldSentence {
   /** The piece that it stands in. */
-  readonly of: At;
+  readonly of: PiecePlace;
 }
 
 /** The sentences of a text that are said otherwise to an audience; with a house, each new one is true of it. */
-export function toldSentences(text: string, kept: readonly Kept[], name: SaidIn, house?: HouseNow): ToldSentence[] {
+export function toldSentences(text: string, kept: readonly KeptQuantity[], name: SaidIn, house?: HouseNow): ToldSentence[] {
   const all = toldTo(text, kept, name, house);
   return sentencesOf(text).flatMap((sentence) => {
     const changes = all.filter(({ at }) => at >= sentence.at && at < sentence.end);
@@ -31,7 +31,7 @@ export function toldSentences(text: string, kept: readonly Kept[], name: SaidIn,
   });
 } // prettier-ignore
 
-const sure = (walk: Walk, at: At): readonly Kept[] =>
+const sure = (walk: Walk, at: PiecePlace): readonly KeptQuantity[] =>
   pieceAt(walk, at)!.figures.map((each) => ({ ...each, chance: 1 }));
 
 /** Every sentence of a walk that is said otherwise to an audience, in order; with a house, each new one is true of it. */

@@ -1,6 +1,6 @@
 // Whom a quantity is said to: the unit that is wanted, and how numbers are written.
 import { japaneseUnits } from './japanese.ts';
-import type { Said } from './phrase.ts';
+import type { SaidPhrase } from './phrase.ts';
 import { nameOf, type Conversion } from './said-units.ts';
 import { british } from './spoken.ts';
 import { britishMarks, europeanMarks } from './written.ts';
@@ -23,7 +23,7 @@ const marksOf = {
 };
 
 /** How a number and its unit are said to an audience. */
-export function toAudience({ number, unit }: Said, to: Conversion | undefined, { writing }: Audience): Said {
+export function toAudience({ number, unit }: SaidPhrase, to: Conversion | undefined, { writing }: Audience): SaidPhrase {
   const isWords = 'spoken' in number;
   const gap = unit.startsWith('-') ? '' : /^\s*/.exec(unit)![0] || ' ';
   const stop = /[a-z]{4}\.$/i.test(unit) ? '.' : ''; // behind a unit that is written out it ends the sentence

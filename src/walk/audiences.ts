@@ -2,14 +2,14 @@
 import { isRefusal } from '../core/refusal.ts';
 import { talkFigures, type TalkKind } from '../talk/figures.ts';
 import { CERTAIN } from '../talk/match.ts';
-import { quantitiesIn, type Quantity } from '../talk/quantities.ts';
+import { quantitiesIn, type SpokenQuantity } from '../talk/quantities.ts';
 import { inUnit } from '../talk/units.ts';
 import type { SaidIn } from './audience-kinds.ts';
-import { withArticle, type Change } from './changes.ts';
+import { withArticle, type TextChange } from './changes.ts';
 import { hedgeAround } from './hedges.ts';
 import { sayAnew, type Audience } from './say-anew.ts';
 import { sentencesOf } from './sentences.ts';
-import { wholeOf, type HouseNow, type Kept } from './stale.ts';
+import { wholeOf, type HouseNow, type KeptQuantity } from './stale.ts';
 
 export type AudienceName = SaidIn;
 
@@ -30,7 +30,7 @@ const determined = /(?<![a-z])(?:an?|the|our|its|their|this|that|these|those|eac
 const isBound = (text: string, at: number) => determined.test(text.slice(Math.max(0, at - 10), at));
 
 /** What of a talk is said otherwise to an audience, in order; what has no unit of theirs stays. With a house, what is new is true of it. `accept` in accept.ts puts it in place. */
-export function toldTo(text: string, kept: readonly Kept[], name: AudienceName, house: HouseNow = () => undefined): Change[] {
+export function toldTo(text: string, kept: readonly KeptQuantity[], name: AudienceName, house: HouseNow = () => undefined): TextChange[] {
   const { units, writing } = audiences[name];
   const sure = kept.filter(({ chance }) => chance >= CERTAIN).toSorted((a, b) => a.at - b.at);
   const sentences = sentencesOf(text);
@@ -41,7 +41,7 @@ export function toldTo(text: string, kept: readonly Kept[], name: AudienceName, 
     const { at, end } = sentenceAt(place) ?? { at: place, end: place };
     return all.some(({ start, value, unit: said }) => start >= at && start < end && said === unit && value !== undefined && Math.abs(inUnit(value, unit, figureUnit) - core) <= ALIKE * Math.abs(core));
   };
-  const ofFigures = sure.flatMap((each): Change[] => {
+  const ofFigures = sure.flatMap((each): TextChange[] => {
     const whole = wholeOf(text, each);
     const { kind, unit: figureUnit } = talkFigures[each.figure];
     const unit = units[kind];
@@ -68,9 +68,9 @@ const plainUnits: Readonly<Record<string, readonly [TalkKind, string]>> = {
 };
 
 /** Litres, kilograms and degrees Celsius of anything, said in the units of those who come: for that it need be no figure of the house. */
-function otherwiseIn(text: string, all: readonly Quantity[], kept: readonly Kept[], name: AudienceName, isToldTwice: ToldTwice): Change[] {
+function otherwiseIn(text: string, all: readonly SpokenQuantity[], kept: readonly KeptQuantity[], name: AudienceName, isToldTwice: ToldTwice): TextChange[] {
   const { units, writing } = audiences[name];
-  return all.flatMap(({ start, end, value, unit: said, dimension, degrees }): Change[] => {
+  return all.flatMap(({ start, end, value, unit: said, dimension, degrees }): TextChange[] => {
     const [kind, figureUnit] = plainUnits[said === 'L' && dimension === 'alcohol' ? 'L pure alcohol' : said] ?? [];
     const unit = kind && dimension === kind ? units[kind] : undefined;
     const isKept = kept.some(({ at, words }) => at < end && start < at + words.length);

@@ -3,14 +3,14 @@ import type { Stage } from '../house/figures.ts';
 import { emptyRoom, type Piece, type Room, type Walk } from './walk.ts';
 
 /** A piece by the number of its room and its own number there. */
-export interface At {
+export interface PiecePlace {
   readonly room: number;
   readonly piece: number;
 }
 /** A walk as it has become, and where the piece is that was changed. */
-export interface Changed {
+export interface ChangedWalk {
   readonly walk: Walk;
-  readonly at: At;
+  readonly at: PiecePlace;
 }
 
 /** The walk with one room as it has become. */
@@ -19,21 +19,21 @@ export const withRoom = (walk: Walk, room: number, change: Partial<Room>): Walk 
   rooms: walk.rooms.map((each, i) => (i === room ? { ...each, ...change } : each)),
 });
 
-export const pieceAt = (walk: Walk, { room, piece }: At): Piece | undefined =>
+export const pieceAt = (walk: Walk, { room, piece }: PiecePlace): Piece | undefined =>
   walk.rooms[room]?.pieces[piece];
 
 /** The walk with one piece as it has become. */
-export const withPiece = (walk: Walk, { room, piece }: At, change: Partial<Piece>): Walk =>
+export const withPiece = (walk: Walk, { room, piece }: PiecePlace, change: Partial<Piece>): Walk =>
   withRoom(walk, room, {
     pieces: walk.rooms[room]!.pieces.map((each, i) => (i === piece ? { ...each, ...change } : each)),
   });
 
 /** The walk with a piece in the place of another, whole. */
-export const withOnlyPiece = (walk: Walk, { room, piece }: At, next: Piece): Walk =>
+export const withOnlyPiece = (walk: Walk, { room, piece }: PiecePlace, next: Piece): Walk =>
   withRoom(walk, room, { pieces: walk.rooms[room]!.pieces.map((each, i) => (i === piece ? next : each)) });
 
 /** Moves a piece to the end of the room before (-1) or after (1), so that pieces moved one after another keep their order. Nothing where there is none. */
-export function moved(walk: Walk, { room, piece }: At, by: -1 | 1): Changed | undefined {
+export function moved(walk: Walk, { room, piece }: PiecePlace, by: -1 | 1): ChangedWalk | undefined {
   const [from, to] = [walk.rooms[room], walk.rooms[room + by]];
   const moving = from?.pieces[piece];
   if (!moving || !to) return undefined;
@@ -45,7 +45,7 @@ export function moved(walk: Walk, { room, piece }: At, by: -1 | 1): Changed | un
 }
 
 /** Puts a piece before the one before it (-1) or behind the one after it (1) in its room; nothing where there is none. */
-export function movedWithin(walk: Walk, { room, piece }: At, by: -1 | 1): Changed | undefined {
+export function movedWithin(walk: Walk, { room, piece }: PiecePlace, by: -1 | 1): ChangedWalk | undefined {
   const to = piece + by;
   const pieces = [...(walk.rooms[room]?.pieces ?? [])];
   if (!pieces[piece] || !pieces[to]) return undefined;
@@ -71,7 +71,7 @@ function partOf({ text, figures, ...rest }: Piece, from: number, to: number): Pi
 }
 
 /** Splits a piece at a place of its text; nothing where a part would have no words. */
-export function split(walk: Walk, at: At, place: number): Changed | undefined {
+export function split(walk: Walk, at: PiecePlace, place: number): ChangedWalk | undefined {
   const piece = pieceAt(walk, at);
   if (
     !piece ||
@@ -86,7 +86,7 @@ export function split(walk: Walk, at: At, place: number): Changed | undefined {
 }
 
 /** Joins a piece to the next of its room. Both were only for long walks, or only for some, or the whole is told always. Nothing where there is none. */
-export function joined(walk: Walk, at: At): Changed | undefined {
+export function joined(walk: Walk, at: PiecePlace): ChangedWalk | undefined {
   const [one, next] = [pieceAt(walk, at), pieceAt(walk, { ...at, piece: at.piece + 1 })];
   if (!one || !next) return undefined;
   const gap = one.text.length + 1;

@@ -6,7 +6,7 @@ import { tidied } from './neat.ts';
 import type { Conversion } from './said-units.ts';
 import { stepsFrom, TRIFLE } from './steps.ts';
 
-export interface Choice {
+export interface ConversionChoice {
   readonly value: number;
   readonly step: number;
   readonly before: string;
@@ -23,7 +23,7 @@ interface Asked {
   readonly step: number;
   /** No hedge may be put where none was: behind an article, or before a noun. */
   readonly isBound: boolean;
-  readonly says: (choice: Choice) => string;
+  readonly says: (choice: ConversionChoice) => string;
 }
 
 const PLAIN = 0.01; // part of a value by which it may be rounded without a word on it; common practice of speech, no source
@@ -34,7 +34,7 @@ const isAsSaid = ({ stood, value }: Manner, now: number, was: number): boolean =
   now === was && Math.abs(stood - value) <= TRIFLE * Math.abs(value);
 
 /** The ways to say a value at one step, the one nearest to how it was said first. */
-function waysAt(step: number, { manner, value, now, was, isBound }: Asked): readonly Choice[] {
+function waysAt(step: number, { manner, value, now, was, isBound }: Asked): readonly ConversionChoice[] {
   const { hedge, number } = manner;
   const to = (round: (many: number) => number) => tidied(round(tidied(value / step)) * step);
   const off = (said: number) => Math.abs(said - value) / Math.abs(value || 1);
@@ -61,13 +61,13 @@ function waysAt(step: number, { manner, value, now, was, isBound }: Asked): read
 }
 
 /** How a value is said in a unit that was asked for: what is chosen holds of the house by `missed`, whatever it stood for before. */
-export function converted(asked: Asked): Choice {
+export function converted(asked: Asked): ConversionChoice {
   const { manner, value, now, was, to, says } = asked;
   const steps = stepsFrom(asked.step, value, manner);
   const side = manner.hedge?.side;
   const sign = !isAsSaid(manner, now, was) ? 0 : side === 'over' ? 1 : side === 'under' ? -1 : 0;
   const past = now + sign * PAST * Math.abs(now);
-  const holds = (choice: Choice, houses: readonly number[]) => {
+  const holds = (choice: ConversionChoice, houses: readonly number[]) => {
     const heard = mannerOf(says(choice), to.toFigure(choice.value), manner.meant.figureUnit);
     return heard === undefined || houses.every((house) => missed(heard, house) === undefined);
   };

@@ -1,5 +1,5 @@
 // A talk cut into rooms by itself: pieces in the order of telling, each in the room that its trade words and figures speak of.
-import { talkFigures, type FigureId } from '../talk/figures.ts';
+import { talkFigures, type TalkFigureId } from '../talk/figures.ts';
 import { mentionsIn, stageOf, type ConceptName } from '../talk/words.ts';
 import { wordsIn } from './time.ts';
 import type { Stage } from './walk.ts';
@@ -13,7 +13,7 @@ export interface RoomOf {
 export interface Placed {
   readonly start: number;
   readonly end: number;
-  readonly figure?: FigureId;
+  readonly figure?: TalkFigureId;
 }
 export interface Cut {
   readonly from: number;
@@ -109,7 +109,7 @@ function unitsOf(text: string, quantities: readonly Placed[], rooms: number) {
 }
 
 /** True for a figure of a week or a year: it is told anywhere. */
-const ofPace = (figure: FigureId) =>
+const ofPace = (figure: TalkFigureId) =>
   talkFigures[figure].parts.some((part) => /^per(?:Week|Year)$/.test(part));
 
 const common = new Set(['room', 'house', 'store', 'and', 'the', 'our', 'old', 'new', 'number']);

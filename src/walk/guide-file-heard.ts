@@ -3,10 +3,10 @@ import type { KindName } from '../core/kinds.ts';
 import { readQuantity } from '../core/reading/quantity.ts';
 import { isRefusal, type Refusal } from '../core/refusal.ts';
 import { quantitiesIn } from '../talk/quantities.ts';
-import type { Said } from './guide-file-judge.ts';
+import type { SaidAnswer } from './guide-file-judge.ts';
 import { hedgeAround, sideOf, withoutHedge } from './hedges.ts';
 
-export interface AskedFor {
+export interface FigureAsked {
   readonly kind: KindName;
   readonly label: string;
   /** The reader's own unit, for a number without one. */
@@ -26,7 +26,7 @@ function quantityWords(text: string): { readonly words: string; readonly hedge: 
 }
 
 /** What was said of a figure, in the unit of its kind, or a sentence that says why it is none. */
-export function heard(text: string, { kind, label, unit }: AskedFor): Said | Refusal {
+export function heard(text: string, { kind, label, unit }: FigureAsked): SaidAnswer | Refusal {
   const plain = text.trim().replace(PACE, '');
   const read = (words: string, inUnit: string) => readQuantity(words, { kind, label, unit: inUnit });
   const first = read(plain, unit);

@@ -1,8 +1,8 @@
 // Whether a figure that a new guide says is right, near or wrong: judged as people round when they speak.
 import type { KindName } from '../core/kinds.ts';
-import type { Side } from './hedges.ts';
+import type { HedgeSide } from './hedges.ts';
 
-export type Verdict = 'right' | 'near' | 'wrong';
+export type SaidVerdict = 'right' | 'near' | 'wrong';
 
 /** Common practice of speech, no source: how far off a figure is said and still right, and near. */
 const [RIGHT, NEAR] = [0.03, 0.1]; // parts of the figure
@@ -31,7 +31,7 @@ function isRounded(said: number, value: number): boolean {
 } // prettier-ignore
 
 /** A number said, against the figure of the house, both in the unit of the kind. */
-function ofNumber(said: number, value: number, kind: KindName): Verdict {
+function ofNumber(said: number, value: number, kind: KindName): SaidVerdict {
   const off = Math.abs(said - value);
   if (kind === 'gravity') return off <= GRAVITY_RIGHT + HAIR ? 'right' : off <= GRAVITY_NEAR + HAIR ? 'near' : 'wrong';
   const [right, near] = degrees[kind] ?? [RIGHT * Math.abs(value), NEAR * Math.abs(value)];
@@ -39,19 +39,19 @@ function ofNumber(said: number, value: number, kind: KindName): Verdict {
   return off <= near + HAIR ? 'near' : 'wrong';
 } // prettier-ignore
 
-export interface Said {
+export interface SaidAnswer {
   /** What the words may mean, in the unit of the kind: more than one where no unit was said; the two ends of a range. */
   readonly numbers: readonly number[];
   readonly isRange?: boolean;
   /** The side on which a hedge puts the true figure. */
-  readonly side?: Side;
+  readonly side?: HedgeSide;
 }
 
-const order: readonly Verdict[] = ['right', 'near', 'wrong'];
-const best = (verdicts: readonly Verdict[]) => order.find((each) => verdicts.includes(each)) ?? 'wrong';
+const order: readonly SaidVerdict[] = ['right', 'near', 'wrong'];
+const best = (verdicts: readonly SaidVerdict[]) => order.find((each) => verdicts.includes(each)) ?? 'wrong';
 
 /** Whether what was said is true of the house's figure: of the best of what the words may mean. A range is right about the figure, if its ends are near. */
-export function judge({ numbers, isRange, side }: Said, value: number, kind: KindName): Verdict {
+export function judge({ numbers, isRange, side }: SaidAnswer, value: number, kind: KindName): SaidVerdict {
   const verdicts = numbers.map((each) => ofNumber(each, value, kind));
   if (isRange) {
     const [low, high] = [Math.min(...numbers), Math.max(...numbers)];

@@ -1,21 +1,26 @@
 // What a new guide has told of a walk's figures, and what comes next: kept as text by the name of the walk, and read strictly.
 import { isData, jsonIn } from '../core/reading/data.ts';
 import type { FigureId } from '../core/figures/index.ts';
-import type { Verdict } from './guide-file-judge.ts';
+import type { SaidVerdict } from './guide-file-judge.ts';
 
 /** Figures told right, each with what the house then had, and those that were missed in this round. */
-export interface Told {
+export interface ToldRight {
   readonly right: Readonly<Record<string, number>>;
   readonly missed: readonly string[];
 }
-export const nothingTold: Told = { right: {}, missed: [] };
+export const nothingTold: ToldRight = { right: {}, missed: [] };
 
 /** The figure that comes next: the first that was neither told right nor missed; nothing at the end of a round. */
-export const nextOf = (figures: readonly FigureId[], { right, missed }: Told): FigureId | undefined =>
+export const nextOf = (figures: readonly FigureId[], { right, missed }: ToldRight): FigureId | undefined =>
   figures.find((id) => !(id in right) && !missed.includes(id));
 
 /** A figure told; what was near is asked again, as what was wrong is. */
-export function withTold({ right, missed }: Told, id: FigureId, verdict: Verdict, value: number): Told {
+export function withTold(
+  { right, missed }: ToldRight,
+  id: FigureId,
+  verdict: SaidVerdict,
+  value: number,
+): ToldRight {
   const others = missed.filter((each) => each !== id);
   const rest = Object.fromEntries(Object.entries(right).filter(([each]) => each !== id));
   return verdict === 'right'
@@ -24,14 +29,14 @@ export function withTold({ right, missed }: Told, id: FigureId, verdict: Verdict
 }
 
 /** A round over those that were missed. */
-export const againOf = ({ right }: Told): Told => ({ right, missed: [] });
+export const againOf = ({ right }: ToldRight): ToldRight => ({ right, missed: [] });
 
 /** What still counts of it for a walk and its house: a figure that has moved is to be told anew. */
 export function stillTold(
-  { right, missed }: Told,
+  { right, missed }: ToldRight,
   figures: readonly FigureId[],
   isStill: (id: FigureId, was: number) => boolean,
-): Told {
+): ToldRight {
   const own = new Set<string>(figures);
   return {
     right: Object.fromEntries(Object.entries(right).filter(([id, was]) => own.has(id) && isStill(id as FigureId, was))),
@@ -42,9 +47,9 @@ export function stillTold(
 const MOST_WALKS = 30;
 const MOST_FIGURES = 200;
 const LONGEST = 200; // characters of a walk's name
-type ByWalk = readonly (readonly [name: string, told: Told])[];
+type ByWalk = readonly (readonly [name: string, told: ToldRight])[];
 
-function readTold(data: unknown): Told | undefined {
+function readTold(data: unknown): ToldRight | undefined {
   if (!isData(data) || !isData(data['right']) || !Array.isArray(data['missed'])) return undefined;
   const right = Object.entries(data['right']).slice(0, MOST_FIGURES);
   const missed = data['missed'].slice(0, MOST_FIGURES) as unknown[];
@@ -65,9 +70,9 @@ export function readByWalk(text: string | null): ByWalk {
   });
 }
 
-export const toldOf = (all: ByWalk, walk: string): Told =>
+export const toldOf = (all: ByWalk, walk: string): ToldRight =>
   all.find(([name]) => name === walk)?.[1] ?? nothingTold;
 
 /** The text to keep, with what was told of one walk put in; the walks told of longest ago go first. */
-export const withWalk = (all: ByWalk, walk: string, told: Told): string =>
+export const withWalk = (all: ByWalk, walk: string, told: ToldRight): string =>
   JSON.stringify([...all.filter(([name]) => name !== walk), [walk, told]].slice(-MOST_WALKS));

@@ -1,7 +1,7 @@
 // Words that say a figure is not to the letter, the side on which they put it, and their counterparts on the other.
 
 /** Where the true figure lies from what is said: below it, above it, about it, on it; or bounded by it. */
-export type Side = 'under' | 'over' | 'about' | 'exact' | 'most' | 'least';
+export type HedgeSide = 'under' | 'over' | 'about' | 'exact' | 'most' | 'least';
 
 interface Pair {
   readonly under: string;
@@ -32,7 +32,7 @@ const sided: readonly Pair[] = [
   { under: 'under', over: 'over' },
   { under: 'below', over: 'above' },
 ];
-const others: Readonly<Record<Exclude<Side, 'under' | 'over'>, string>> = {
+const others: Readonly<Record<Exclude<HedgeSide, 'under' | 'over'>, string>> = {
   about:
     'something like|somewhere around|somewhere near|in the region of|of the order of|give or take|more or less|approximately|approx\\.?|roughly|around|about|circa|ca?\\.|close to|maybe|perhaps|some|say',
   exact: 'exactly|precisely|bang on|dead on',
@@ -53,12 +53,12 @@ const following = /^[\s,-]+(?:or\s+so|or\s+thereabouts?|give\s+or\s+take|more\s+
 const single = (words: string) => words.trim().replace(/\s+/g, ' ').toLowerCase();
 
 /** The side of a hedge as said. */
-export function sideOf(hedge: string): Side {
+export function sideOf(hedge: string): HedgeSide {
   const words = single(hedge);
   if (sided.some(({ under }) => under === words)) return 'under';
   if (sided.some(({ over }) => over === words)) return 'over';
   const found = Object.entries(others).find(([, says]) => new RegExp(`^(?:${says})$`).test(words));
-  return (found?.[0] as Side | undefined) ?? 'about';
+  return (found?.[0] as HedgeSide | undefined) ?? 'about';
 }
 
 /** The hedge as one would say it of a figure on the other side. */

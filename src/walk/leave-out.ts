@@ -1,19 +1,19 @@
 // What a walk may leave out when children come or the time is short: proposals, each taken or refused, and put back together.
-import type { FigureId } from '../talk/figures.ts';
-import { withOnlyPiece, type At } from './change.ts';
+import type { TalkFigureId } from '../talk/figures.ts';
+import { withOnlyPiece, type PiecePlace } from './change.ts';
 import { wordsIn, wordsTold } from './time.ts';
 import { isTold, SHORT, type LeavingOut, type Piece, type Walk } from './walk.ts';
 
 /** A piece that may be left out, and why. */
-export interface Proposal {
-  readonly at: At;
+export interface LeaveOutProposal {
+  readonly at: PiecePlace;
   readonly piece: Piece;
   readonly kind: LeavingOut;
   readonly why: string;
 }
 
 /** What is usually not for children; common practice of those who show rooms, no source. */
-const notForChildren: readonly (readonly [why: string, words: RegExp, figures?: readonly FigureId[]])[] = [
+const notForChildren: readonly (readonly [why: string, words: RegExp, figures?: readonly TalkFigureId[]])[] = [
   ['It speaks of prices or costs.', /[£$€]\s?\d|\b(?:prices?|priced|costs?|expensive|auctions?|profits?|salary|wages?|invest\w*)\b/i],
   ['It speaks of tax or duty.', /\b(?:tax|taxes|taxed|duty|duties|excise|customs|revenue|gaugers?|smuggl\w*)\b/i],
   ['It speaks of drinking.', /\b(?:drams?|sips?|nip of|tastings?|drunk|drunken\w*|hangovers?|drinkers?|cocktails?|(?:to|you|we|they|people) drink)\b/i],
@@ -30,16 +30,16 @@ const OPENS = 1; // and the piece with which a room begins
 export const wordsThatFit = ({ length, pace }: Pick<Walk, 'length' | 'pace'>): number =>
   Math.floor(TALK * length * pace);
 
-const piecesOf = (walk: Walk): readonly { readonly at: At; readonly piece: Piece }[] =>
+const piecesOf = (walk: Walk): readonly { readonly at: PiecePlace; readonly piece: Piece }[] =>
   walk.rooms.flatMap(({ pieces }, room) =>
     pieces.map((each, piece) => ({ at: { room, piece }, piece: each })),
   );
 
 const isAsked = ({ asked }: Piece, kind: LeavingOut) => asked?.[kind] !== undefined;
 
-function forChildren(walk: Walk): readonly Proposal[] {
+function forChildren(walk: Walk): readonly LeaveOutProposal[] {
   if (walk.coming !== 'children') return [];
-  return piecesOf(walk).flatMap(({ at, piece }): readonly Proposal[] => {
+  return piecesOf(walk).flatMap(({ at, piece }): readonly LeaveOutProposal[] => {
     if (!isTold(piece, walk) || piece.whom || isAsked(piece, 'adults')) return [];
     const why = notForChildren.filter(
       ([, words, figures = []]) =>
@@ -50,11 +50,11 @@ function forChildren(walk: Walk): readonly Proposal[] {
 }
 
 /** What a piece weighs: its figures, words of safety, and that a room begins with it. */
-const weight = ({ at, piece }: { readonly at: At; readonly piece: Piece }) =>
+const weight = ({ at, piece }: { readonly at: PiecePlace; readonly piece: Piece }) =>
   piece.figures.length + (safety.test(piece.text) ? SAFE : 0) + (at.piece === 0 ? OPENS : 0);
 
 /** Pieces for long walks only, the least first and the longest of those, till the words fit; each room keeps one. `out` are those that others already propose. */
-function forTheTime(walk: Walk, out: readonly Proposal[]): readonly Proposal[] {
+function forTheTime(walk: Walk, out: readonly LeaveOutProposal[]): readonly LeaveOutProposal[] {
   if (walk.length >= SHORT) return [];
   const told = piecesOf(walk).filter(({ piece }) => isTold(piece, walk) && out.every((each) => each.piece !== piece)); // prettier-ignore
   let over = told.reduce((sum, { piece }) => sum + wordsIn(piece.text), 0) - wordsThatFit(walk);
@@ -69,7 +69,7 @@ function forTheTime(walk: Walk, out: readonly Proposal[]): readonly Proposal[] {
     return true;
   });
   // What turns out not to be needed, as a longer one goes too, stays: those that weigh most first.
-  return chosen.toReversed().flatMap(({ at, piece }): readonly Proposal[] => {
+  return chosen.toReversed().flatMap(({ at, piece }): readonly LeaveOutProposal[] => {
     const words = wordsIn(piece.text);
     if (over + words <= 0) return ((over += words), []);
     const figures = piece.figures.length === 0 ? 'no figure' : piece.figures.length === 1 ? 'one figure' : `${piece.figures.length} figures`; // prettier-ignore
@@ -78,7 +78,7 @@ function forTheTime(walk: Walk, out: readonly Proposal[]): readonly Proposal[] {
 }
 
 /** What may be left out of a walk for those who come and in its time, in the order of telling. Nothing is left out by itself. */
-export function toLeaveOut(walk: Walk): readonly Proposal[] {
+export function toLeaveOut(walk: Walk): readonly LeaveOutProposal[] {
   const children = forChildren(walk);
   return [...children, ...forTheTime(walk, children)].sort(
     (a, b) => a.at.room - b.at.room || a.at.piece - b.at.piece,
@@ -86,7 +86,7 @@ export function toLeaveOut(walk: Walk): readonly Proposal[] {
 }
 
 /** Words that are still too many for the time once all that is proposed is left out; 0 where they fit, or the walk is long. */
-export function stillOver(walk: Walk, proposals: readonly Proposal[]): number {
+export function stillOver(walk: Walk, proposals: readonly LeaveOutProposal[]): number {
   if (walk.length >= SHORT) return 0;
   const told = walk.rooms.reduce((sum, room) => sum + wordsTold(room, walk), 0);
   const gone = proposals.reduce((sum, { piece }) => sum + wordsIn(piece.text), 0);
@@ -94,7 +94,7 @@ export function stillOver(walk: Walk, proposals: readonly Proposal[]): number {
 }
 
 /** The walk with proposals answered: what is taken is marked, and told no more to children or in short walks; what is refused stays, and is not asked again. */
-export const answered = (walk: Walk, proposals: readonly Proposal[], answer: 'out' | 'stays'): Walk =>
+export const answered = (walk: Walk, proposals: readonly LeaveOutProposal[], answer: 'out' | 'stays'): Walk =>
   proposals.reduce((now, { at, piece, kind }) => {
     const asked = { ...piece.asked, [kind]: answer };
     const out = kind === 'long' ? { long: true } : ({ whom: 'adults' } as const);

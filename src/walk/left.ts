@@ -1,5 +1,5 @@
 // Sentences that a guide leaves as they are though the house has other figures: each with those figures, so that it is asked again once they change.
-import type { FigureId } from '../talk/figures.ts';
+import type { TalkFigureId } from '../talk/figures.ts';
 import type { HouseNow, StaleSentence } from './stale.ts';
 import { most, type LeftAsIs, type SaidHere, type Walk } from './walk.ts';
 
@@ -12,7 +12,7 @@ const wordsOf = (stood: string): string =>
 /** A sentence that no longer holds, with what the house has of the figures that are wrong in it. */
 export function leftAsIs({ stood, changes }: StaleSentence, figures: readonly SaidHere[], house: HouseNow): LeftAsIs {
   const isWrong = (place: number) => changes.some(({ at, stood }) => place >= at && place < at + stood.length);
-  const wrong = new Set<FigureId>(figures.filter(({ at }) => isWrong(at)).map(({ figure }) => figure));
+  const wrong = new Set<TalkFigureId>(figures.filter(({ at }) => isWrong(at)).map(({ figure }) => figure));
   return {
     words: wordsOf(stood),
     house: [...wrong].flatMap((figure) => {

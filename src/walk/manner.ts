@@ -1,7 +1,7 @@
 // The manner in which a quantity was said: words or figures, rounded to what, hedged how, in which unit.
 import { quantitiesIn } from '../talk/quantities.ts';
-import type { Dimension } from '../talk/units.ts';
-import { sideOf, withoutHedge, type Side } from './hedges.ts';
+import type { SaidDimension } from '../talk/units.ts';
+import { sideOf, withoutHedge, type HedgeSide } from './hedges.ts';
 import { narrowed } from './japanese.ts';
 import { tidied } from './neat.ts';
 import { phrasesIn, type NumberSaid, type Phrase } from './number-said.ts';
@@ -9,7 +9,7 @@ import { meantAs, type Meant } from './said-units.ts';
 import { stepWritten } from './written.ts';
 
 export interface Hedge {
-  readonly side: Side;
+  readonly side: HedgeSide;
   /** With the spaces that stand with it. */
   readonly before: string;
   readonly after: string;
@@ -25,7 +25,7 @@ export interface Manner {
   readonly to?: { readonly value: number; readonly number: NumberSaid; readonly between: string; readonly lead: string; readonly unitOfFirst: string; readonly lifted: number };
   /** The unit as it stands behind the number, the space before it included; empty where none was said. */
   readonly unit: string;
-  readonly dimension: Dimension;
+  readonly dimension: SaidDimension;
   readonly meant: Meant;
   /** What it was rounded to, in the unit as said. */
   readonly step: number;
@@ -42,7 +42,7 @@ export interface Manner {
 } // prettier-ignore
 
 /** What is never said to the ten. */
-export const toTheWhole: ReadonlySet<Dimension> = new Set(['strength', 'percent', 'temperature']);
+export const toTheWhole: ReadonlySet<SaidDimension> = new Set(['strength', 'percent', 'temperature']);
 
 /** Size of what a number was rounded to, by the way it was said. */
 function stepOf({ number, value, of }: Phrase, meant: Meant): number {

@@ -1,16 +1,16 @@
 // How a number and its unit were said: in figures or words, with a half behind the unit, in dozens, in a form of its own.
 import { numbersIn } from '../core/reading/numbers.ts';
 import { quantitiesIn } from '../talk/quantities.ts';
-import { unitAt, type Dimension } from '../talk/units.ts';
+import { unitAt, type SaidDimension } from '../talk/units.ts';
 import { japaneseAt } from './japanese.ts';
 import { clockedIn, oftenIn, shareIn, type Clocked, type Often, type Share } from './said-forms.ts';
 import { unitsSaid } from './said-units.ts';
 import { british, spokenAs, type Spoken } from './spoken.ts';
-import { britishMarks, decimalsOf, writtenAt, type Written } from './written.ts';
+import { britishMarks, decimalsOf, writtenAt, type NumberInTalk } from './written.ts';
 
 /** How the number itself was said. */
 export type NumberSaid =
-  | { readonly as: 'figures'; readonly written: Written }
+  | { readonly as: 'figures'; readonly written: NumberInTalk }
   | { readonly as: 'words'; readonly spoken: Spoken }
   /** A tonne and a half; half a million litres, three quarters of an hour; `isBare` in “the first half hour”. */
   | {
@@ -30,7 +30,7 @@ export interface Phrase {
   readonly number: NumberSaid;
   readonly value: number;
   readonly unit: string;
-  readonly of: { readonly unit: string; readonly dimension: Dimension };
+  readonly of: { readonly unit: string; readonly dimension: SaidDimension };
 }
 
 const bare = { unit: '', dimension: 'bare' } as const;

@@ -12,7 +12,7 @@ import { decimalsOf, inFigures, inGlyphs } from './written.ts';
 /** Whether the whole number of a count, or a fraction of one thing, takes the name for one. */
 const isOne = (value: number) => value === 1;
 
-export interface Said {
+export interface SaidPhrase {
   readonly number: NumberSaid;
   readonly unit: string;
 }
@@ -37,7 +37,7 @@ function withUnit(value: number, unit: string, spoken: typeof british, isBehind:
 /** A number of figures with as many decimals as it had, or as its step needs. */
 function figures(
   value: number,
-  { number, unit }: Said,
+  { number, unit }: SaidPhrase,
   { step, isWhole }: Rounded,
   isGravity: boolean,
   wasOne: boolean,
@@ -55,7 +55,7 @@ function figures(
 }
 
 /** A rounded value in words or figures, its unit with it. */
-export function phrase(round: Rounded, said: Said, manner: Manner): string {
+export function phrase(round: Rounded, said: SaidPhrase, manner: Manner): string {
   const { value } = round;
   const { number, unit } = said;
   const isGravity = manner.meant.figureUnit === 'gravity';

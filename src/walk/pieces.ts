@@ -1,22 +1,27 @@
 // A cut talk as the pieces of a walk, with the figures that are said in them; and figures found anew after an edit.
-import { figureIds, type FigureId } from '../talk/figures.ts';
+import { figureIds, type TalkFigureId } from '../talk/figures.ts';
 import type { Cut } from './cut.ts';
 import { most, type Piece, type SaidHere, type Walk } from './walk.ts';
 
 /** A figure found in a talk: its place there, its words, and what they say of which figure. */
-export interface Found extends SaidHere {
-  readonly figure: FigureId;
+export interface FoundFigure extends SaidHere {
+  readonly figure: TalkFigureId;
 }
 
 /** The figures found within a part of a talk, by their places in it. */
-const within = (found: readonly Found[], from: number, to: number): readonly SaidHere[] =>
+const within = (found: readonly FoundFigure[], from: number, to: number): readonly SaidHere[] =>
   found
     .filter(({ at, words }) => at >= from && at + words.length <= to)
     .slice(0, most.figures)
     .map((each) => ({ ...each, at: each.at - from }));
 
 /** The walk with a talk in its rooms as it was cut; what was said in them before gives way. */
-export function withTalk(walk: Walk, text: string, cuts: readonly Cut[], found: readonly Found[]): Walk {
+export function withTalk(
+  walk: Walk,
+  text: string,
+  cuts: readonly Cut[],
+  found: readonly FoundFigure[],
+): Walk {
   const pieces = cuts.slice(0, most.pieces).map(({ from, to, room }, i, all) => {
     const end = i === most.pieces - 1 ? (cuts.at(-1)?.to ?? to) : to; // a talk of more pieces ends in one long one
     const words = text.slice(from, end);
@@ -51,7 +56,7 @@ export function stillThere(figures: readonly SaidHere[], before: string, after: 
 }
 
 /** The walk with figures found anew in all that is said (`textOf`); where one stood already it stays. */
-export function withFigures(walk: Walk, found: readonly Found[]): Walk {
+export function withFigures(walk: Walk, found: readonly FoundFigure[]): Walk {
   let at = 0;
   const rooms = walk.rooms.map((room) => ({
     ...room,
@@ -67,4 +72,4 @@ export function withFigures(walk: Walk, found: readonly Found[]): Walk {
   return { ...walk, rooms };
 }
 
-export const isFigure = (id: unknown): id is FigureId => figureIds.includes(id as FigureId);
+export const isFigure = (id: unknown): id is TalkFigureId => figureIds.includes(id as TalkFigureId);

@@ -9,10 +9,10 @@ export interface SaidNow {
   readonly mark: string | undefined;
 }
 /** What a card says of a figure of the house now, or of another value of it in the same way; nothing for one that is not the house's own. */
-export type Says = (figure: FigureId, told?: number) => SaidNow | undefined;
+export type SaysOnCard = (figure: FigureId, told?: number) => SaidNow | undefined;
 
 /** A figure that a printed card has otherwise than the house; `is` is nothing where the house does not know it now. */
-export interface Moved {
+export interface MovedOnCard {
   readonly label: string;
   readonly was: string;
   readonly is?: string;
@@ -29,8 +29,8 @@ const marked = ({ says, mark }: { readonly says: string; readonly mark?: string 
  * The figures that stand otherwise on paper than a card printed now would have them. Both values are said in the same way
  * first, so that units chosen since then move nothing, nor does a change too small to be seen on a card.
  */
-export const movedOn = (printed: readonly PrintedFigure[], says: Says): readonly Moved[] =>
-  printed.flatMap((then): readonly Moved[] => {
+export const movedOn = (printed: readonly PrintedFigure[], says: SaysOnCard): readonly MovedOnCard[] =>
+  printed.flatMap((then): readonly MovedOnCard[] => {
     const { figure } = then;
     const now = says(figure);
     if (now && says(figure, then.value)?.says === now.says && weighed(then.mark) === weighed(now.mark))

@@ -1,6 +1,6 @@
 // The unit of a quantity as said: what it is in the figure's own unit and back, and how it is written for one or for many.
 import { unitsRead } from '../core/units.ts';
-import { inUnit, unitAt, type Dimension } from '../talk/units.ts';
+import { inUnit, unitAt, type SaidDimension } from '../talk/units.ts';
 import { US_PROOF } from './us-proof.ts';
 
 /** A way from a value as said to the figure's own unit, and back. */
@@ -33,7 +33,7 @@ function ofKind(kind: 'strength' | 'gravity', unit: string, figureUnit: string):
 }
 
 const times = ['h', 'years', 'min', 'days', 'weeks', 'months'];
-const wanted: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
+const wanted: Partial<Readonly<Record<SaidDimension, readonly string[]>>> = {
   mass: ['kg', 't'],
   volume: ['L', 'cL', 'L pure alcohol'],
   alcohol: ['L pure alcohol'],
@@ -47,7 +47,7 @@ const unsaid = [
 ] as const; // prettier-ignore
 
 /** Every way that a value in a said unit can be meant, the likeliest first. */
-function waysOf(unit: string, dimension: Dimension): readonly Conversion[] {
+function waysOf(unit: string, dimension: SaidDimension): readonly Conversion[] {
   const strengths = (names: readonly string[]) => names.flatMap((name) => ofKind('strength', name, '% vol'));
   if (unit === 'gal') return ['UK gal', 'US gal'].map((each) => straight(each, 'L'));
   if (unit === '° proof') return strengths([...proofs].reverse());
@@ -85,7 +85,7 @@ export interface Meant extends Conversion {
 /** What a said value was in, by the value that it stood for; `figureUnit` where it is known. */
 export function meantAs(
   said: number,
-  { unit, dimension }: { readonly unit: string; readonly dimension: Dimension },
+  { unit, dimension }: { readonly unit: string; readonly dimension: SaidDimension },
   was: number,
   figureUnit?: string,
 ): Meant {

@@ -1,11 +1,11 @@
 // The sentences of a talk that no longer hold once the house has changed, each with the new sentence in the guide's own manner.
 import { isRefusal } from '../core/refusal.ts';
-import { talkFigures, type FigureId } from '../talk/figures.ts';
+import { talkFigures, type TalkFigureId } from '../talk/figures.ts';
 import { labelOf, numberOf } from '../talk/labels.ts';
 import { CERTAIN } from '../talk/match.ts';
-import { quantitiesIn, type Quantity } from '../talk/quantities.ts';
+import { quantitiesIn, type SpokenQuantity } from '../talk/quantities.ts';
 import type { ReadQuantity } from '../talk/script.ts';
-import { changed, withArticle, type Change } from './changes.ts';
+import { changed, withArticle, type TextChange } from './changes.ts';
 import { hedgeAround } from './hedges.ts';
 import { missed } from './holds.ts';
 import { mannerOf, type Manner } from './manner.ts';
@@ -13,25 +13,25 @@ import { sayAnew, type Anew } from './say-anew.ts';
 import { sentencesOf, type Sentence } from './sentences.ts';
 
 /** A quantity of a talk that is taken for a figure of the house. */
-export interface Kept {
+export interface KeptQuantity {
   /** Its place in the talk, in UTF-16 units, and the words that stand there, its unit among them. */
   readonly at: number;
   readonly words: string;
-  readonly figure: FigureId;
+  readonly figure: TalkFigureId;
   /** What it stood for, in the figure's own unit: the house's figure when it was taken, or what was said. */
   readonly value: number;
   /** How likely it is that figure, 0 to 1; 1 where the reader of the page settled it. */
   readonly chance: number;
 }
 /** What a house has of a figure, in the figure's own unit. */
-export interface Now {
+export interface FigureNow {
   readonly value: number;
   readonly isKnown: boolean;
   /** True when it is only computed from something that is not known. */
   readonly isEstimate?: boolean;
 }
 /** What a figure is in the house now; nothing for one that no house gives. */
-export type HouseNow = (figure: FigureId) => Now | undefined;
+export type HouseNow = (figure: TalkFigureId) => FigureNow | undefined;
 
 export interface StaleSentence extends Sentence {
   readonly stood: string;
@@ -40,20 +40,20 @@ export interface StaleSentence extends Sentence {
   readonly why: string;
   /** True when all that speaks against it are estimates: the guide may know better. */
   readonly isDoubtful: boolean;
-  readonly changes: readonly Change[];
+  readonly changes: readonly TextChange[];
 }
-export interface Told {
-  readonly kept: Kept;
+export interface ToldStale {
+  readonly kept: KeptQuantity;
   readonly why: string;
 }
 export interface Stale {
   readonly sentences: readonly StaleSentence[];
   /** Figures for which nothing is proposed: the house does not know them, or they cannot be said anew. */
-  readonly told: readonly Told[];
+  readonly told: readonly ToldStale[];
 }
 
 /** The quantities that the reader of talks is sure of, as kept ones; `houseThen` gives what the house had when the talk was read. */
-export function keptOf(quantities: readonly ReadQuantity[], houseThen: HouseNow = () => undefined): Kept[] {
+export function keptOf(quantities: readonly ReadQuantity[], houseThen: HouseNow = () => undefined): KeptQuantity[] {
   return quantities.flatMap(({ start, text, figure, inFigure, confidence }) => {
     if (!figure || !inFigure) return [];
     const [low = 0, high = low] = inFigure;
@@ -63,13 +63,13 @@ export function keptOf(quantities: readonly ReadQuantity[], houseThen: HouseNow 
 } // prettier-ignore
 
 /** A quantity with its hedge, in its place. */
-export interface Whole extends Change {
-  readonly kept: Kept;
+export interface HedgedQuantity extends TextChange {
+  readonly kept: KeptQuantity;
   readonly manner: Manner;
 }
 
 /** A kept quantity with the hedge about it, where its words still stand; nothing where they do not. */
-export function wholeOf(text: string, kept: Kept): Whole | undefined {
+export function wholeOf(text: string, kept: KeptQuantity): HedgedQuantity | undefined {
   const { at, words, value, figure } = kept;
   const end = at + words.length;
   if (text.slice(at, end) !== words) return undefined;
@@ -86,13 +86,13 @@ const second =
   /(?:\b(?:that(?:['’]s| is)|which is|or|i\.e\.|in other words|call it|namely)\b[^.;]{0,24}|[(–—,]\s*)$/i;
 
 /** What a quantity says, by itself, in the unit of a figure; nothing where it measures something else. */
-function saidIn(words: string, value: number, figure: FigureId): Manner | undefined {
+function saidIn(words: string, value: number, figure: TalkFigureId): Manner | undefined {
   const manner = mannerOf(words, value, talkFigures[figure].unit);
   return manner && manner.meant.apart < SAME ? manner : undefined;
 }
 
 /** Whether a quantity in the same sentence tells the same figure once more: in another unit of it, or behind words such as "that is". */
-function tellsAgain(text: string, each: Quantity, of: Whole): boolean {
+function tellsAgain(text: string, each: SpokenQuantity, of: HedgedQuantity): boolean {
   const { dimension, range, unit, start, end } = each;
   const takes = talkFigures[of.kept.figure].takes;
   if (range || dimension === 'bare' || !takes.includes(dimension) || !/[a-z°%]/i.test(unit)) return false;
@@ -105,7 +105,12 @@ function tellsAgain(text: string, each: Quantity, of: Whole): boolean {
 }
 
 /** The second tellings of a stale figure in its sentence, as quantities that stand for it. */
-function againIn(text: string, { at, end }: Sentence, of: Whole, kept: readonly Kept[]): Whole[] {
+function againIn(
+  text: string,
+  { at, end }: Sentence,
+  of: HedgedQuantity,
+  kept: readonly KeptQuantity[],
+): HedgedQuantity[] {
   const sentence = text.slice(at, end);
   return quantitiesIn(sentence).flatMap((each) => {
     const place = at + each.start;
@@ -116,12 +121,13 @@ function againIn(text: string, { at, end }: Sentence, of: Whole, kept: readonly 
   });
 }
 
-function anewOf({ stood, kept }: Whole, now: number): Anew | undefined {
+function anewOf({ stood, kept }: HedgedQuantity, now: number): Anew | undefined {
   const anew = sayAnew(stood, kept.value, now, { figureUnit: talkFigures[kept.figure].unit });
   return isRefusal(anew) || anew.words === stood ? undefined : anew;
 }
 
-const overlap = (a: Change, b: Change) => a.at < b.at + b.stood.length && b.at < a.at + a.stood.length;
+const overlap = (a: TextChange, b: TextChange) =>
+  a.at < b.at + b.stood.length && b.at < a.at + a.stood.length;
 
 /** What is to be said behind a figure of the house that is an estimate. */
 const asFar = (isEstimate = false): string => (isEstimate ? ', as far as is known' : '');
@@ -129,8 +135,8 @@ const asFar = (isEstimate = false): string => (isEstimate ? ', as far as is know
 /** Why nothing is proposed for a kept quantity whose manner is not known; nothing where there is nothing to propose. */
 function whyNot(
   text: string,
-  { at, words, value, figure }: Kept,
-  { value: now, isEstimate }: Now,
+  { at, words, value, figure }: KeptQuantity,
+  { value: now, isEstimate }: FigureNow,
 ): string | undefined {
   if (text.slice(at, at + words.length) !== words) return `“${words}” no longer stands there.`;
   const isChanged = Math.abs(now - value) > LITTLE * Math.abs(value);
@@ -140,7 +146,12 @@ function whyNot(
 }
 
 /** Why a figure no longer holds, in a few words. */
-function reason({ kept: { figure } }: Whole, now: Now, how: string, { changes }: Anew): string {
+function reason(
+  { kept: { figure } }: HedgedQuantity,
+  now: FigureNow,
+  how: string,
+  { changes }: Anew,
+): string {
   return `${[`${labelOf(figure)}: the house has ${numberOf(figure, now.value)}${asFar(now.isEstimate)}, and it is said ${how}`, ...changes].join('; ')}.`;
 }
 
@@ -148,14 +159,14 @@ function reason({ kept: { figure } }: Whole, now: Now, how: string, { changes }:
  * The sentences of a talk that no longer hold. Quantities that are not sure to be their figure are left alone; figures
  * that the house does not know, and words that cannot be said anew, are told and nothing is proposed for them.
  */
-export function staleIn(text: string, kept: readonly Kept[], house: HouseNow): Stale {
+export function staleIn(text: string, kept: readonly KeptQuantity[], house: HouseNow): Stale {
   const sure = kept.filter(({ chance }) => chance >= CERTAIN).toSorted((a, b) => a.at - b.at);
-  const told: Told[] = [];
+  const told: ToldStale[] = [];
   const sentences = sentencesOf(text).flatMap((sentence): StaleSentence[] => {
     const why: string[] = [];
     let isDoubtful = true;
-    const changes: Change[] = [];
-    const put = (change: Change) => {
+    const changes: TextChange[] = [];
+    const put = (change: TextChange) => {
       if (!changes.some((other) => overlap(other, change))) changes.push(change);
     };
     for (const each of sure.filter(({ at }) => at >= sentence.at && at < sentence.end)) {

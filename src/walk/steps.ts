@@ -1,6 +1,6 @@
 // What a number may be rounded to: the step it was said to, finer ones after it, and how untrue a rounded number may be.
 // How untrue a rounded figure may be stands here alone. tests/walk/manner.json was written by hand, not by the code.
-import type { Dimension } from '../talk/units.ts';
+import type { SaidDimension } from '../talk/units.ts';
 import { wasGivenNeatly, tidied } from './neat.ts';
 import { toTheWhole, type Manner } from './manner.ts';
 
@@ -71,10 +71,18 @@ export interface Rounded {
   readonly isWhole: boolean;
 }
 
-const counted = new Set<Dimension>(['mashes', 'washbacks', 'stills', 'casks', 'bottles', 'people', 'times']);
+const counted = new Set<SaidDimension>([
+  'mashes',
+  'washbacks',
+  'stills',
+  'casks',
+  'bottles',
+  'people',
+  'times',
+]);
 /** Whether a quantity is of things that are counted. */
-export const isCounted = (dimension: Dimension): boolean => counted.has(dimension);
-const measured = new Set<Dimension>(['mass', 'volume', 'time']);
+export const isCounted = (dimension: SaidDimension): boolean => counted.has(dimension);
+const measured = new Set<SaidDimension>(['mass', 'volume', 'time']);
 /** Whether a value can stand in words as it is: of days and tonnes a guide says halves and quarters, not 3.6; of millions tenths as well. */
 function isSayable(value: number, { number, dimension }: Manner): boolean {
   if (counted.has(dimension) && value >= FEW && value % 1 !== 0) return false;

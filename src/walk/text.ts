@@ -5,7 +5,7 @@ import { stages, type Stage } from '../house/figures.ts';
 import { shown, UNSEEN } from '../core/shown.ts';
 import { cardFigures } from '../house/card-figures.ts';
 import { isFigure } from './pieces.ts';
-import { comings, marks, saidIns, type Coming, type Mark, type SaidIn } from './audience-kinds.ts';
+import { comings, marks, saidIns, type Coming, type AudienceMark, type SaidIn } from './audience-kinds.ts';
 import { readCard } from './printed-card.ts';
 import { minutesOf } from './time.ts';
 import { bans, firstWalk, limits, most, type Ban, type LeftAsIs, type Piece, type PrintedCard, type Room, type SaidHere, type Walk } from './walk.ts'; // prettier-ignore
@@ -129,7 +129,7 @@ function readPiece(telling: Telling, what: string, given: unknown, left: Left): 
   left.text -= text.length;
   const long = own(given, 'long') ?? false;
   if (typeof long !== 'boolean') telling.tell(`${what}: “${shown(long)}” does not say whether it is for long walks only; it is told in all.`);
-  const whom = telling.one<Mark>(`${what}, told to`, own(given, 'whom'), Object.keys(marks));
+  const whom = telling.one<AudienceMark>(`${what}, told to`, own(given, 'whom'), Object.keys(marks));
   return [{ text, long: long === true, ...(whom ? { whom } : {}), ...readAsked(telling, what, own(given, 'asked')), figures: readSaid(telling, what, own(given, 'figures'), text) }];
 } // prettier-ignore
 

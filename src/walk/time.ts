@@ -1,13 +1,13 @@
 // How long a walk takes: words against minutes, minutes shared among the rooms, and times of day.
 import { formatNumber } from '../core/format.ts';
 import { isRefusal, refuse, type Refusal } from '../core/refusal.ts';
-import { isTold, type Room, type Told, type Walk } from './walk.ts';
+import { isTold, type Room, type WalkFor, type Walk } from './walk.ts';
 
 /** How many words a text has, a figure counting as one. */
 export const wordsIn = (text: string): number => text.match(/[\p{L}\p{N}][^\s—–]*/gu)?.length ?? 0;
 
 /** The words that are told in a room, in a walk of this length, to those who come. */
-export const wordsTold = ({ pieces }: Room, of: Told): number =>
+export const wordsTold = ({ pieces }: Room, of: WalkFor): number =>
   pieces.reduce((sum, piece) => sum + (isTold(piece, of) ? wordsIn(piece.text) : 0), 0);
 
 /** Whole minutes shared by weights, with a least for each; all alike where nothing weighs. Refuses what is too short for that. */

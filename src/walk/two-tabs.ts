@@ -1,14 +1,14 @@
 // A walk that another tab of the browser has written, taken here with what is being typed at that moment.
-import { pieceAt, withPiece, withRoom, type At } from './change.ts';
+import { pieceAt, withPiece, withRoom, type PiecePlace } from './change.ts';
 import { stillThere } from './pieces.ts';
 import { most, type Walk } from './walk.ts';
 
 /** What is being typed in the field of a piece, and not yet taken. */
-export interface Typing extends At {
+export interface Typing extends PiecePlace {
   readonly text: string;
 }
 
-const places = (walk: Walk, text: string): readonly At[] =>
+const places = (walk: Walk, text: string): readonly PiecePlace[] =>
   walk.rooms.flatMap(({ pieces }, room) =>
     pieces.flatMap((each, piece) => (each.text === text ? [{ room, piece }] : [])),
   );

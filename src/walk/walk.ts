@@ -2,15 +2,15 @@
 import { cardFigures } from '../house/card-figures.ts';
 import { stages, type Stage } from '../house/figures.ts';
 import type { FigureId as CardFigureId } from '../core/figures/index.ts';
-import { talkFigures, type FigureId } from '../talk/figures.ts';
-import { isFor, type Coming, type Mark, type SaidIn } from './audience-kinds.ts';
+import { talkFigures, type TalkFigureId } from '../talk/figures.ts';
+import { isFor, type Coming, type AudienceMark, type SaidIn } from './audience-kinds.ts';
 
 /** A figure that the guide says in a piece, as the reader of talks matched it. */
 export interface SaidHere {
   /** Its place in the piece, in UTF-16 units. */
   readonly at: number;
   readonly words: string;
-  readonly figure: FigureId;
+  readonly figure: TalkFigureId;
   /** What it was taken to say, in the figure's own unit; the middle of a range. */
   readonly value: number;
 }
@@ -22,7 +22,7 @@ export interface Piece {
   /** True when it stays out of a short walk. */
   readonly long: boolean;
   /** For whom it is; nothing where it is for all. */
-  readonly whom?: Mark;
+  readonly whom?: AudienceMark;
   /** What the guide answered when it was proposed to leave it out. */
   readonly asked?: Readonly<Partial<Record<LeavingOut, 'out' | 'stays'>>>;
   readonly figures: readonly SaidHere[];
@@ -59,7 +59,7 @@ export interface Room {
 /** A sentence that the guide leaves as it is, and what the house had then of the figures that are wrong in it. */
 export interface LeftAsIs {
   readonly words: string;
-  readonly house: readonly { readonly figure: FigureId; readonly value: number }[];
+  readonly house: readonly { readonly figure: TalkFigureId; readonly value: number }[];
 }
 
 /** A figure of the house as a printed card has it. */
@@ -165,13 +165,13 @@ export const firstWalk = (name: string): Walk => ({
 });
 
 /** How long a walk is, and for whom. */
-export type Told = Pick<Walk, 'length' | 'coming'>;
+export type WalkFor = Pick<Walk, 'length' | 'coming'>;
 
 /** True for a piece that a walk is too short for. */
-export const isTooLong = ({ long }: Piece, { length }: Told): boolean => long && length < SHORT;
+export const isTooLong = ({ long }: Piece, { length }: WalkFor): boolean => long && length < SHORT;
 
 /** True when a piece is told in a walk of this length, to those who come. */
-export const isTold = (piece: Piece, of: Told): boolean =>
+export const isTold = (piece: Piece, of: WalkFor): boolean =>
   !isTooLong(piece, of) && isFor(piece.whom, of.coming);
 
 /** All that is said, in the order of the walk. */

@@ -12,7 +12,7 @@ export const europeanMarks: Marks = { group: '.', decimal: ',' };
 const glyphs: Readonly<Record<string, number>> = { '¼': 0.25, '½': 0.5, '¾': 0.75, '⅓': 1 / 3, '⅔': 2 / 3 };
 const scaleSizes: Readonly<Record<string, number>> = { k: 1e3, m: 1e6, mn: 1e6, hundred: 100, thousand: 1e3, lakh: 1e5, million: 1e6, crore: 1e7, billion: 1e9 }; // prettier-ignore
 
-export interface Written {
+export interface NumberInTalk {
   readonly value: number;
   readonly marks: Marks;
   /** Digits behind the decimal mark as written. */
@@ -30,13 +30,13 @@ const grouped = /^-?[1-9]\d{0,2}(?:(?<mark>[.,'’\u00a0\u202f ])\d{3})(?:\k<mar
 const plain = /^-?\d+(?:([.,])(\d+))?$/;
 
 /** A figure at the beginning of a text, in each way that its marks can be meant. */
-export function writtenAt(text: string): readonly Written[] {
+export function writtenAt(text: string): readonly NumberInTalk[] {
   const found = figure.exec(text);
   const [whole = '', digits = '', glyph = '', scaleText = ''] = found ?? [];
   if (digits === '' && glyph === '') return [];
   const size = scaleSizes[scaleText.trim().toLowerCase()] ?? 1;
   const number = digits.replace('−', '-');
-  const readings: Written[] = [];
+  const readings: NumberInTalk[] = [];
   const inWords = /half|quarter/i.test(glyph);
   const part = inWords ? (/half/i.test(glyph) ? 0.5 : /three/i.test(glyph) ? 0.75 : 0.25) : (glyphs[glyph.trim()] ?? 0);
   const read = (value: number, marks: Marks, decimals: number) =>
@@ -69,7 +69,7 @@ export function writtenAt(text: string): readonly Written[] {
 } // prettier-ignore
 
 /** Size of the last digit of a figure as written; noughts at the end of a whole number are taken for rounding. */
-export function stepWritten({ value, decimals, glyph, scale }: Written): number {
+export function stepWritten({ value, decimals, glyph, scale }: NumberInTalk): number {
   if (glyph) return ((value / scale.size) % 0.5 === 0 ? 0.5 : 0.25) * scale.size;
   if (decimals > 0) return tidied(10 ** -decimals * scale.size);
   let step = scale.size;

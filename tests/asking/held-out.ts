@@ -1,6 +1,6 @@
 // How often a way of asking that the list has not got finds its entry: each eighth of the ways is held out in turn.
 import { answerer, isAnswer } from '../../src/asking/answer.ts';
-import type { AskedList, Entry } from '../../src/asking/entry.ts';
+import type { AskedList, AskedEntry } from '../../src/asking/entry.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
 const FOLDS = 8;
@@ -20,7 +20,7 @@ export function heldOut({ entries, words }: AskedList): HeldOut {
   let [asked, right, wrong] = [0, 0, 0];
   const lost: string[] = [];
   for (let fold = 0; fold < FOLDS; fold++) {
-    const isOut = (entry: Entry, i: number) =>
+    const isOut = (entry: AskedEntry, i: number) =>
       entry.asked.length >= FEWEST && i > 0 && i % FOLDS === fold;
     const answer = answerer({
       words,

@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
-import type { AskedList, Entry } from '../../src/asking/entry.ts';
+import type { AskedList, AskedEntry } from '../../src/asking/entry.ts';
 import { termsAsked } from '../../src/asking/terms.ts';
 import { chapterText } from '../../src/build/chapter-text.ts';
 import { bookPassages } from '../../src/build/passages.ts';
@@ -11,7 +11,7 @@ import { addressOf, chapters } from '../content/read.ts';
 const content = join(import.meta.dirname, '..', '..', 'content');
 const read = (...path: string[]) => parse(readFileSync(join(content, ...path), 'utf8')) as unknown;
 
-type Written = Readonly<Record<string, Omit<Entry, 'id' | 'place'>>>;
+type Written = Readonly<Record<string, Omit<AskedEntry, 'id' | 'place'>>>;
 const files = readdirSync(join(content, 'asked')).filter((file) => file.endsWith('.yaml'));
 
 const written = files.flatMap((file) =>

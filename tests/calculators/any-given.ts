@@ -5,14 +5,14 @@ import {
   isRows,
   type AnyCalculator,
   type AnyGiven,
-  type Field,
+  type InputNumber,
   type Input,
 } from '../../src/calculators/define.ts';
 
 const MOST_CORNERS = 512; // beyond this many, a calculator's corners are thinned evenly
 
 /** Any number in a field's range; years and counts are whole. */
-function anyNumber({ kind, range: [min, max] }: Field): fc.Arbitrary<number> {
+function anyNumber({ kind, range: [min, max] }: InputNumber): fc.Arbitrary<number> {
   return kind === 'years' || kind === 'count'
     ? fc.integer({ min: Math.ceil(min), max: Math.floor(max) })
     : fc.double({ min, max, noNaN: true }).map((value) => value + 0);

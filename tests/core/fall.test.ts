@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { extractAt, hourOf, partFallen, type Fall } from '../../src/core/fermenting/fall.ts';
-import { fitFall, type Reading } from '../../src/core/fermenting/fit-fall.ts';
+import { fitFall, type GravityReading } from '../../src/core/fermenting/fit-fall.ts';
 import { levenbergMarquardt, type Curve } from '../../src/core/numerics/levenberg-marquardt.ts';
 import { gravity, hours, plato, quantity } from '../../src/core/quantity.ts';
 import { gravityFromPlato, platoFromGravity } from '../../src/core/wort/extract.ts';
@@ -18,12 +18,12 @@ const fall = (initial: number, final: number, half: number, steepness: number): 
 const falls = fc
   .tuple(between(10, 25), between(-2.5, 3), between(8, 36), between(0.1, 0.5))
   .map(([initial, final, half, steepness]) => fall(initial, final, half, steepness));
-const read = (one: Fall, at: readonly number[], off: readonly number[] = []): Reading[] =>
+const read = (one: Fall, at: readonly number[], off: readonly number[] = []): GravityReading[] =>
   at.map((hour, i) => ({
     hour: hours(hour),
     gravity: gravityFromPlato(plato(extractAt(one, hour) + (off[i] ?? 0))),
   }));
-const reading = (hour: number, sg: number): Reading => ({ hour: hours(hour), gravity: gravity(sg) });
+const reading = (hour: number, sg: number): GravityReading => ({ hour: hours(hour), gravity: gravity(sg) });
 /** Hours spread from before the fall to after it. */
 const spread = ({ half, steepness }: Fall, count: number) =>
   Array.from({ length: count }, (_, i) => half + (8 * i) / (count - 1) / steepness - 4 / steepness);
@@ -140,7 +140,7 @@ test('a slip in one reading is pointed out', () => {
 });
 
 describe('readings that no fermentation gives, or that tell too little', () => {
-  const refusals: readonly (readonly [string, readonly Reading[], RegExp])[] = [
+  const refusals: readonly (readonly [string, readonly GravityReading[], RegExp])[] = [
     [
       'three different hours',
       [reading(0, 1.058), reading(12, 1.04), reading(12, 1.041), reading(48, 0.998)],

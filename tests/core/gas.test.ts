@@ -7,7 +7,7 @@ import {
   hoursBefore,
   levelAfter,
   steadyLevel,
-  type Room,
+  type GasRoom,
 } from '../../src/core/fermenting/gas.ts';
 import { calculators } from '../../src/calculators/index.ts';
 import { celsius, hours, quantity } from '../../src/core/quantity.ts';
@@ -16,7 +16,7 @@ import reference from '../../src/published/reference/fermenting.json' with { typ
 import { always, apart, between, ordered } from './draw.ts';
 
 const ppm = (n: number) => quantity('ppm', n);
-const room = (volume: number, gas: number, freshAir: number): Room => ({
+const room = (volume: number, gas: number, freshAir: number): GasRoom => ({
   volume: quantity('space', volume),
   gas: quantity('flow', gas),
   freshAir: quantity('flow', freshAir),
@@ -96,7 +96,7 @@ test('at the hour told the level is the limit; where no hour is told the level i
 
 test('more gas, a smaller room or less fresh air never leaves more time', () => {
   always(fc.tuple(rooms, between(1, 3)), ([one, more]) => {
-    const time = ({ volume, gas, freshAir }: Room) =>
+    const time = ({ volume, gas, freshAir }: GasRoom) =>
       hoursBefore(ppm(5000), room(volume, gas, freshAir), hours(24));
     const now = time(one) + 1e-9;
     expect(time(room(one.volume, one.gas * more, one.freshAir))).toBeLessThanOrEqual(now);

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cautions } from '../../src/core/line/cautions.ts';
 import type { House } from '../../src/core/line/house.ts';
-import { ledger, paces, type Pace } from '../../src/core/line/ledger.ts';
+import { ledger, paces, type LedgerPace } from '../../src/core/line/ledger.ts';
 import { line } from '../../src/core/line/line.ts';
 import { builtInHouse, choiceFigures, numberFigures } from '../../src/house/figures.ts';
 import { between } from './draw.ts';
@@ -67,7 +67,7 @@ function judge(change: Record<string, unknown>): 'refused' | 'answered' {
     return 'refused';
   }
   expect(unsound(found)).toEqual([]);
-  for (const pace of Object.keys(paces) as Pace[]) expect(unsound(ledger(found, pace))).toEqual([]);
+  for (const pace of Object.keys(paces) as LedgerPace[]) expect(unsound(ledger(found, pace))).toEqual([]);
   expect(cautions(found).filter(({ says }) => /NaN|Infinity|undefined/.test(says))).toEqual([]);
   for (const part of [
     found.lowWines,

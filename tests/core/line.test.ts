@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { cautions } from '../../src/core/line/cautions.ts';
 import type { House } from '../../src/core/line/house.ts';
-import { ledger, mashesIn, paces, type Pace } from '../../src/core/line/ledger.ts';
+import { ledger, mashesIn, paces, type LedgerPace } from '../../src/core/line/ledger.ts';
 import { line } from '../../src/core/line/line.ts';
 import { strength, type Portion } from '../../src/core/quantity.ts';
 import { amountsOf, plus } from '../../src/core/spirit/amounts.ts';
@@ -80,7 +80,7 @@ test('casks, bottles and paces multiply out', () => {
   expect(casks.record).toHaveLength(builtInHouse.yearsInWood + 1);
 });
 
-test.each(Object.keys(paces) as Pace[])(
+test.each(Object.keys(paces) as LedgerPace[])(
   'the ledger of %s is that of a mash times the mashes in it, and never gains on the way',
   (pace) => {
     const [one, all] = [ledger(built, 'mash'), ledger(built, pace)];

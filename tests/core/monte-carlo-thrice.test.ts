@@ -5,7 +5,7 @@ import {
   drawRounds,
   drawnFrom,
   summarise,
-  type Drawn,
+  type DrawnHouse,
 } from '../../src/core/line/monte-carlo.ts';
 import type { Line } from '../../src/core/line/line.ts';
 import { drawnOf, settleInPlant } from '../../src/core/plant/drawn.ts';
@@ -22,7 +22,14 @@ const plants: Readonly<Record<string, Plant>> = {
   'twice, in unequal stills': { ...plainPlant, spiritStills: [stills(1, 3000, 0.05), stills(1, 2000, 0.2)] },
 };
 const draw = (plant: Plant, unsure: object, count: number, seed = 3, of = house) =>
-  drawRounds({ ...of, ...drawnOf(plant) } as Drawn, unsure, count, seed, undefined, settleInPlant(plant, of));
+  drawRounds(
+    { ...of, ...drawnOf(plant) } as DrawnHouse,
+    unsure,
+    count,
+    seed,
+    undefined,
+    settleInPlant(plant, of),
+  );
 const lineOf = (plant: Plant, change: object = {}) =>
   lineWithPlant({ ...house, ...change } as House, plant) as Line;
 

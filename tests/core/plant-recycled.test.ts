@@ -9,8 +9,8 @@ import {
   times,
   timesGiven,
   type CutSide,
-  type Ends,
-  type Side,
+  type RunEnds,
+  type StillSide,
 } from '../../src/core/plant/side-by-side.ts';
 import { kilopascals, litres20, share, strength } from '../../src/core/quantity.ts';
 import { amountsOf, plus, type Amounts } from '../../src/core/spirit/amounts.ts';
@@ -20,7 +20,7 @@ const CHARGES = 3000; // by then a round that comes to rest has done so, near it
 const AT_REST = 1e-13; // change of a charge from one to the next
 const RUNS_AWAY = 0.74; // mole fraction of a charge that no still gains anything from
 
-const sides: fc.Arbitrary<readonly Side[]> = fc
+const sides: fc.Arbitrary<readonly StillSide[]> = fc
   .array(fc.tuple(fc.integer({ min: 1, max: 9 }), fc.integer({ min: 0, max: 50 })), { minLength: 1, maxLength: 2 })
   .map((drawn) => {
     const all = drawn.reduce((sum, [size]) => sum + size, 0);
@@ -44,13 +44,18 @@ const plans = fc
       .map((foreshots) => ({ ...plan, foreshots })),
   );
 
-const give = (charge: Amounts, cut: readonly CutSide[], foreshots: Ends['foreshots']) => {
+const give = (charge: Amounts, cut: readonly CutSide[], foreshots: RunEnds['foreshots']) => {
   const moles = charge.ethanol + charge.water;
   return timesGiven(moles, partsOfAll(charge.ethanol / moles, cut, foreshots));
 };
 
 /** The charge and the heart at which recycling comes to rest; nothing when the charges grow without end. */
-function recycled(lowWines: Amounts, before: readonly Side[] | null, last: readonly Side[], ends: Ends) {
+function recycled(
+  lowWines: Amounts,
+  before: readonly StillSide[] | null,
+  last: readonly StillSide[],
+  ends: RunEnds,
+) {
   const cut = answer(cutSides(last, ends));
   const cutBefore = before && answer(cutSides(before, { ...ends, heart: ends.strong }));
   let [weak, back, previous] = [NOTHING, NOTHING, NOTHING];
@@ -76,7 +81,7 @@ test('a plant that settles by recycling is settled to the same charge and heart,
   let [settled, refused] = [0, 0];
   fc.assert(
     fc.property(plans, ({ lowWines, before, last, foreshots, heart, strong, weak }) => {
-      const ends: Ends = { foreshots, heart, strong: before ? strong : weak, weak };
+      const ends: RunEnds = { foreshots, heart, strong: before ? strong : weak, weak };
       const found = before
         ? settleThrice(lowWines, before, last, ends)
         : settleTogether(lowWines, last, ends, Infinity);
@@ -99,8 +104,8 @@ test('a plant that settles by recycling is settled to the same charge and heart,
 });
 
 test('low wines of twice the amount give twice the charge', () => {
-  const side: readonly Side[] = [{ part: 1, setting: { reflux: share(0.1), pressure: kilopascals(100) } }];
-  const ends: Ends = { foreshots: { share: 0.02 }, heart: strength(66), strong: strength(40), weak: strength(1) };
+  const side: readonly StillSide[] = [{ part: 1, setting: { reflux: share(0.1), pressure: kilopascals(100) } }];
+  const ends: RunEnds = { foreshots: { share: 0.02 }, heart: strength(66), strong: strength(40), weak: strength(1) };
   const lowWines = amountsOf({ volume: litres20(1000), strength: strength(23) });
   const [one, two] = [1, 2].map((by) => answer(settleThrice(times(by, lowWines), side, side, ends)));
   expect(apart(2 * one!.spirit.charge.ethanol, two!.spirit.charge.ethanol)).toBeLessThan(1e-12);

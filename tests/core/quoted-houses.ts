@@ -7,7 +7,7 @@ import {
   quotableNames,
   type Quoted,
   type QuotableName,
-  type Said,
+  type SaidValue,
 } from '../../src/core/cross-check/quoted.ts';
 import { normalRandom, uniformRandom } from '../../src/core/numerics/random.ts';
 import { bracketedRoot } from '../../src/core/numerics/root.ts';
@@ -130,7 +130,12 @@ export function truthOf(found: Line): Truth {
 }
 
 /** A figure said with its own ordinary error. */
-export function say(figure: QuotableName, true_: number, as: 'about' | 'exact', { normal }: Chance): Said {
+export function say(
+  figure: QuotableName,
+  true_: number,
+  as: 'about' | 'exact',
+  { normal }: Chance,
+): SaidValue {
   const { spread } = quotableFigures[figure];
   const error = spread[as] * normal();
   return { as, value: spread.as === 'part' ? true_ * Math.exp(error) : true_ + error };
@@ -154,7 +159,7 @@ export function plant(truth: Truth, by: number, as: 'about' | 'exact', chance: C
   const names = chance.some(quotableNames, count);
   const wrong = by === 0 ? undefined : chance.pick(names.filter((name) => !unmoved.includes(name)));
   const sign = chance.pick([1, -1]);
-  const quoted: Record<string, Said> = {};
+  const quoted: Record<string, SaidValue> = {};
   for (const name of names) {
     const said = say(name, truth[name], as, chance) as { as: 'about' | 'exact'; value: number };
     const value = name === wrong ? moved(name, said.value, sign * by) : said.value;

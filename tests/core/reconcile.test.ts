@@ -8,7 +8,7 @@ import {
   quotableNames,
   type Quoted,
   type QuotableName,
-  type Said,
+  type SaidValue,
 } from '../../src/core/cross-check/quoted.ts';
 import { accused, reconcile, type Reconciliation } from '../../src/core/cross-check/reconcile.ts';
 import {
@@ -23,8 +23,12 @@ import { answer, between } from './draw.ts';
 import { tally } from './planted.ts';
 import { chanceFrom, houses, truthOf } from './quoted-houses.ts';
 
-const exact = (value: number): Said => ({ as: 'exact', value });
-const about = (value: number, spread?: number): Said => ({ as: 'about', value, ...(spread && { spread }) });
+const exact = (value: number): SaidValue => ({ as: 'exact', value });
+const about = (value: number, spread?: number): SaidValue => ({
+  as: 'about',
+  value,
+  ...(spread && { spread }),
+});
 const judged = (found: Reconciliation, figure: QuotableName) =>
   found.figures.find((each) => each.figure === figure)!;
 const findings = (found: Reconciliation) => Object.fromEntries(found.figures.map(({ figure, finding }) => [figure, finding])); // prettier-ignore
@@ -269,7 +273,7 @@ describe('a whole line as it is told', () => {
 });
 
 describe('a script whose store, years and bottles do not go together', () => {
-  const rounded = (value: number): Said => ({ as: 'rounded', value });
+  const rounded = (value: number): SaidValue => ({ as: 'rounded', value });
   const found = answer(
     reconcile({
       casksPerYear: about(17_000),
@@ -333,7 +337,7 @@ describe('figures that have no value', () => {
     const said = (name: QuotableName) => {
       const [low, high] = quotableFigures[name].range;
       return fc.tuple(fc.constantFrom('exact', 'about', 'rounded', 'range'), between(low, high), between(low, high)).map(
-        ([as, a, b]): Said => (as === 'range' ? { as, low: Math.min(a, b), high: Math.max(a, b) + 1e-9 * high } : ({ as, value: a } as Said)),
+        ([as, a, b]): SaidValue => (as === 'range' ? { as, low: Math.min(a, b), high: Math.max(a, b) + 1e-9 * high } : ({ as, value: a } as SaidValue)),
       );
     };
     const some = fc.record(Object.fromEntries(quotableNames.map((name) => [name, said(name)])), { requiredKeys: [] });

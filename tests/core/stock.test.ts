@@ -29,7 +29,7 @@ import {
   heldOn,
   lossByRegauge,
   lossByRegauges,
-  type Held,
+  type HeldCask,
   type StoreFigures,
 } from '../../src/core/stock/held.ts';
 import { readGroup } from '../../src/core/stock/read-group.ts';
@@ -60,7 +60,7 @@ const barrels = (filled: string, casks = 1, more: Partial<CaskGroup> = {}): Cask
   filledStrength: 63.5,
   ...more,
 });
-const held = (group: CaskGroup, house = steady, day = DAY): Held => {
+const held = (group: CaskGroup, house = steady, day = DAY): HeldCask => {
   const one = heldOn(group, house, day);
   if (isRefusal(one)) throw new Error(one.refused);
   return one;
@@ -435,7 +435,7 @@ describe('casks put together', () => {
     bottleSize: quantity('bottle', 70),
     caskResidue: litres20(0),
   };
-  const full = (volume: number, s: number, age: number): Held => ({
+  const full = (volume: number, s: number, age: number): HeldCask => ({
     volume: litres20(volume),
     strength: strength(s),
     alcohol: litresOfAlcohol((volume * s) / 100),

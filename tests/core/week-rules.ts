@@ -1,5 +1,5 @@
 // What a week that repeats itself must keep to, checked from its beginnings and ends alone, step by step.
-import type { Taken } from '../../src/core/week/run-weeks.ts';
+import type { TakenVessel } from '../../src/core/week/run-weeks.ts';
 import type { Timetable } from '../../src/core/week/timetable.ts';
 
 const HOURS = 168;
@@ -29,11 +29,11 @@ export function brokenRules(table: Timetable): readonly string[] {
   const week = HOURS / step;
   const broken = new Set<string>();
   const steps = (hours: number) => Math.ceil(hours / step - NEAR);
-  const within = (open: boolean[], { start, end }: Taken) => {
+  const within = (open: boolean[], { start, end }: TakenVessel) => {
     for (let t = start; t < end; t++) if (!open[t % week]) return false;
     return true;
   };
-  const many = (list: readonly Taken[], t: number) =>
+  const many = (list: readonly TakenVessel[], t: number) =>
     list.reduce((sum, { start, end }) => sum + times(t, start, end, week), 0);
 
   const mayMash = strip(needs.mashing, step);

@@ -27,7 +27,7 @@ import { alikeIn, counting, grid, resultsTable, scored } from '../../src/exercis
 import { withPasted } from '../../src/exercises/class/taken.ts';
 import { bookText, LONGEST_BOOK, readBook } from '../../src/exercises/class/text.ts';
 import { ownSheetText, readOwnSheet } from '../../src/exercises/own/own-text.ts';
-import { answersCode, resultCode, type Result } from '../../src/exercises/result.ts';
+import { answersCode, resultCode, type SheetResult } from '../../src/exercises/result.ts';
 import { injections, nested, prototypeKeys } from '../hostile-texts.ts';
 import promised from './promised-class-book.json' with { type: 'json' };
 
@@ -36,7 +36,7 @@ const empty = freshBook('abcdef012345');
 const none = () => undefined;
 const right = { verdict: 'right' } as const;
 const wrong = { verdict: 'wrong', family: 'percent' } as const;
-const una: Result = {
+const una: SheetResult = {
   sheet: '0abcdef',
   version: 1,
   name: 'Una Thornwath',
@@ -45,14 +45,14 @@ const una: Result = {
   attempt: 1,
   answers: answersCode(['1', '2', '3']),
 };
-const zoe: Result = {
+const zoe: SheetResult = {
   ...una,
   name: 'Zoë Marsh',
   version: 2,
   marks: [right, wrong, { verdict: 'unit' }],
   answers: answersCode(['4']),
 };
-const pasted = (book: ClassBook, ...results: readonly Result[]) =>
+const pasted = (book: ClassBook, ...results: readonly SheetResult[]) =>
   withPasted(book, results.map(resultCode).join('\n'), TODAY, none);
 const read = (text: string) => {
   const found = readBook(text);
@@ -365,7 +365,7 @@ describe('the text of a class book', () => {
     let book = empty;
     for (let year = 2026; year < 2036; year++)
       for (let sheet = 0; sheet < 20; sheet++) {
-        const results = Array.from({ length: 12 }, (_, i): Result => ({ sheet: `${year}${String(sheet).padStart(3, '0')}`, version: i + 1, name: `Trainee number ${i}`, marks: Array.from({ length: 12 }, () => right), day: `${year}-05-14`, attempt: 1, answers: 'abcd' }));
+        const results = Array.from({ length: 12 }, (_, i): SheetResult => ({ sheet: `${year}${String(sheet).padStart(3, '0')}`, version: i + 1, name: `Trainee number ${i}`, marks: Array.from({ length: 12 }, () => right), day: `${year}-05-14`, attempt: 1, answers: 'abcd' }));
         book = pasted(book, ...results).book;
       }
     expect(allOf(book, 'result')).toHaveLength(2400);

@@ -7,12 +7,12 @@ import { alikePeople, followed, freeId, given, isAlike, joinedPeople, keptApart,
 import { ofOne } from '../../src/exercises/class/of-one.ts';
 import { nameOn, readAnyRecord, seenOf, withSeen } from '../../src/exercises/class/seen.ts';
 import { namesPut } from '../../src/exercises/class/names-put.ts';
-import { put, type Found } from '../../src/exercises/class/put.ts';
+import { put, type FoundResult } from '../../src/exercises/class/put.ts';
 import { withPasted } from '../../src/exercises/class/taken.ts';
 import { whoseWords, type Doubtful } from '../../src/exercises/class/whose.ts';
 import { bookText, readBook } from '../../src/exercises/class/text.ts';
 import { freshRecord, recordText, type ObservedRecord } from '../../src/exercises/observed/record.ts';
-import { answersCode, resultCode, type Result } from '../../src/exercises/result.ts';
+import { answersCode, resultCode, type SheetResult } from '../../src/exercises/result.ts';
 import { benches } from '../../src/fault/benches.ts';
 import { faultLine } from '../../src/fault/link.ts';
 import { codeOfHouse, resultLine } from '../../src/shift/link.ts';
@@ -21,7 +21,7 @@ import { injections, nested, prototypeKeys } from '../hostile-texts.ts';
 const TODAY = '2026-05-20';
 const empty = freshBook('abcdef012345');
 const paste = (book: ClassBook, text: string) => withPasted(book, text, TODAY, () => undefined);
-const code = (name: string, more: Partial<Result> = {}) =>
+const code = (name: string, more: Partial<SheetResult> = {}) =>
   resultCode({
     sheet: '0abcdef',
     version: 1,
@@ -394,7 +394,7 @@ describe('a result whose version was given to somebody else', () => {
 });
 
 describe('attempts at several versions of one sheet', () => {
-  const sealed = (version: number, day: string, attempt = 1): Found => ({
+  const sealed = (version: number, day: string, attempt = 1): FoundResult => ({
     name: 'Una',
     way: 'sealed',
     work: { kind: 'sheet', title: 'Week two', mark: '0abcdef', address: '', day },

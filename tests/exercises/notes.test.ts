@@ -4,12 +4,12 @@ import { expect, test } from 'vitest';
 import { answerBefore, answerOf, codeOf } from '../../src/exercises/answer-code.ts';
 import { CODES } from '../../src/exercises/codes.ts';
 import { codesOfFigure, figureOf } from '../../src/exercises/figure-codes.ts';
-import { notesText, readNotes, type Step } from '../../src/exercises/notes.ts';
+import { notesText, readNotes, type NotedStep } from '../../src/exercises/notes.ts';
 import type { NumberQuestion } from '../../src/exercises/question.ts';
 import { quotesOf } from '../../src/exercises/quotes.ts';
 
 const anyCode = fc.integer({ min: 0, max: CODES - 1 });
-const anyStep: fc.Arbitrary<Step> = fc.oneof(
+const anyStep: fc.Arbitrary<NotedStep> = fc.oneof(
   fc.constant('passed over' as const),
   fc.record({
     other: fc.integer({ min: 0, max: 11 }),

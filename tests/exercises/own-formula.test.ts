@@ -5,7 +5,7 @@ import { kinds } from '../../src/core/kinds.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { dimensionOf } from '../../src/exercises/own/dimension.ts';
 import { formulaText, LONGEST_FORMULA, readFormula, type Formula } from '../../src/exercises/own/formula.ts';
-import { measured, reckoner, type Named } from '../../src/exercises/own/reckon.ts';
+import { measured, reckoner, type NamedValue } from '../../src/exercises/own/reckon.ts';
 import { hostileTexts } from './own-hostile.ts';
 
 const read = (text: string): Formula => {
@@ -13,7 +13,7 @@ const read = (text: string): Formula => {
   if (isRefusal(formula)) throw new Error(`${text}: ${formula.refused}`);
   return formula;
 };
-const named: readonly Named[] = [
+const named: readonly NamedValue[] = [
   { name: 'malt', kind: 'mass', unit: 'kg' },
   { name: 'wort', kind: 'volume', unit: 'L' },
   { name: 'yield', kind: 'yield', unit: 'L pure alcohol/t' },
@@ -50,7 +50,7 @@ test('sums done by hand', () => {
 });
 
 test('with their units, no thousand is lost between tonnes and kilograms', () => {
-  const large: readonly Named[] = [
+  const large: readonly NamedValue[] = [
     { name: 'malt', kind: 'mass', unit: 't' },
     { name: 'ratio', kind: 'liquorRatio', unit: 'L/kg' },
     { name: 'steam', kind: 'power', unit: 'kW' },

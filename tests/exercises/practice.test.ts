@@ -14,7 +14,7 @@ import { practicePool, questionNext } from '../../src/exercises/practise.ts';
 import { isNumberQuestion, type Question } from '../../src/exercises/question.ts';
 import { after, nextKind } from '../../src/exercises/spacing.ts';
 import { topics, type Topic } from '../../src/exercises/topics.ts';
-import type { Verdict } from '../../src/exercises/verdict.ts';
+import type { MarkVerdict } from '../../src/exercises/verdict.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
 test('right answers are asked again after 1, 2, 4, 8 and 16 days, and stay at 16', () => {
@@ -46,7 +46,7 @@ test('what is due comes before what is new, and what is new before what is not y
 });
 
 /** A sitting from nothing: questions asked one after another, each answered with a verdict or passed over. */
-function sittingOf(length: number, topic: Topic | 'all', verdict: Verdict | undefined, seed = 'fixed') {
+function sittingOf(length: number, topic: Topic | 'all', verdict: MarkVerdict | undefined, seed = 'fixed') {
   const pool = practicePool(kinds, topic, 'all', seed);
   const asked: Question[] = [];
   let progress = noProgress;

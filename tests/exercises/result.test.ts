@@ -12,17 +12,17 @@ import {
   readResult,
   resultCode,
   scoreOf,
-  type Result,
+  type SheetResult,
 } from '../../src/exercises/result.ts';
 import { alikeNotes } from '../../src/exercises/results-alike.ts';
 
-const anyMark: fc.Arbitrary<Result['marks'][number]> = fc.oneof(
+const anyMark: fc.Arbitrary<SheetResult['marks'][number]> = fc.oneof(
   fc
     .constantFrom('unanswered', 'right', 'rounded', 'unit', 'wrong', 'unreadable')
     .map((verdict) => ({ verdict })),
   fc.constantFrom(...familyNames).map((family) => ({ verdict: 'wrong' as const, family })),
 );
-const firstForm: fc.Arbitrary<Result> = fc.record({
+const firstForm: fc.Arbitrary<SheetResult> = fc.record({
   sheet: fc.stringMatching(/^[0-9a-z]{7}$/),
   version: fc.integer({ min: 1, max: 60 }),
   name: fc
@@ -34,7 +34,7 @@ const firstForm: fc.Arbitrary<Result> = fc.record({
 const anyDay = fc
   .integer({ min: Date.UTC(2020, 0, 1) / 86_400_000, max: Date.UTC(2140, 0, 1) / 86_400_000 })
   .map((days) => new Date(days * 86_400_000).toISOString().slice(0, 10));
-const secondForm: fc.Arbitrary<Result> = fc
+const secondForm: fc.Arbitrary<SheetResult> = fc
   .tuple(firstForm, anyDay, fc.integer({ min: 1, max: 35 }), fc.array(fc.string(), { maxLength: 5 }))
   .map(([result, day, attempt, answers]) => ({ ...result, day, attempt, answers: answersCode(answers) }));
 const anyResult = fc.oneof(firstForm, secondForm);
@@ -77,7 +77,7 @@ test('codes of the first form that were handed in are still read', () => {
 });
 
 test('a code of the second form carries day, attempt and which questions were missed', () => {
-  const result: Result = {
+  const result: SheetResult = {
     sheet: '0abcdef',
     version: 3,
     name: 'Zoë Marsh',
@@ -115,8 +115,8 @@ test('a part of one form does not pass for the other', () => {
 });
 
 describe('results that look alike', () => {
-  const una: Result = { sheet: 'abcdefg', version: 1, name: 'Una', marks: [{ verdict: 'wrong' }], day: '2026-05-14', attempt: 1, answers: answersCode(['12']) }; // prettier-ignore
-  const ada: Result = { ...una, name: 'Ada', version: 2, answers: answersCode(['13']) };
+  const una: SheetResult = { sheet: 'abcdefg', version: 1, name: 'Una', marks: [{ verdict: 'wrong' }], day: '2026-05-14', attempt: 1, answers: answersCode(['12']) }; // prettier-ignore
+  const ada: SheetResult = { ...una, name: 'Ada', version: 2, answers: answersCode(['13']) };
   test('are told: one version under two names', () => {
     expect(alikeNotes([una, ada])).toEqual([]);
     expect(alikeNotes([una, ada, { ...ada, name: 'Bo', answers: answersCode(['14']) }])).toEqual([
@@ -151,7 +151,7 @@ describe('results that look alike', () => {
 });
 
 test('attempts of one person are each listed', () => {
-  const una: Result = { sheet: 'abcdefg', version: 1, name: 'Una', marks: [{ verdict: 'wrong' }], day: '2026-05-14', attempt: 1, answers: 'abcd' }; // prettier-ignore
+  const una: SheetResult = { sheet: 'abcdefg', version: 1, name: 'Una', marks: [{ verdict: 'wrong' }], day: '2026-05-14', attempt: 1, answers: 'abcd' }; // prettier-ignore
   expect(eachOnce([una, { ...una, attempt: 2 }, { ...una }]).results).toHaveLength(2);
 });
 
@@ -201,9 +201,9 @@ test('tables are quoted as RFC 4180 asks, and no cell is a formula', () => {
 });
 
 describe('results pasted more than once', () => {
-  const una: Result = { sheet: 'abcdefg', version: 1, name: 'Una', marks: [{ verdict: 'right' }] };
-  const better: Result = { ...una, marks: [{ verdict: 'wrong' }] };
-  const ada: Result = { ...una, name: 'Ada', version: 2 };
+  const una: SheetResult = { sheet: 'abcdefg', version: 1, name: 'Una', marks: [{ verdict: 'right' }] };
+  const better: SheetResult = { ...una, marks: [{ verdict: 'wrong' }] };
+  const ada: SheetResult = { ...una, name: 'Ada', version: 2 };
   test('count once, and it is said', () => {
     expect(eachOnce([una, ada, { ...una }, { ...una }, { ...ada }])).toEqual({
       results: [una, ada],

@@ -12,7 +12,7 @@ import { builtInHouse, type NumberName } from '../../src/house/figures.ts';
 import { wayWith } from '../../src/house/line-with.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { line } from '../../src/core/line/line.ts';
-import type { Way } from '../../src/house/line-of.ts';
+import type { LineWay } from '../../src/house/line-of.ts';
 import { plainPlant } from '../core/plants.ts';
 import { afterTyping, knownOf, knownPart } from '../../src/house/parts/known.ts';
 import { withPart } from '../../src/house/parts/part.ts';
@@ -23,13 +23,13 @@ const withKnown = (of: WholeHouse, house: House, name: NumberName, gave: readonl
   return { ...of, house, parts: withPart(of.parts, knownPart, next) };
 };
 /** A house after a figure was typed, as the page takes it: the first time by what is known, then by the usual way. */
-function typed(of: WholeHouse, name: NumberName, value: number, way: Way = line): WholeHouse {
+function typed(of: WholeHouse, name: NumberName, value: number, way: LineWay = line): WholeHouse {
   const known = knownOf(of);
   const next = name in known.given ? propose(of.house, name, value, undefined, way) : enter(of.house, name, value, known, way); // prettier-ignore
   if ('problem' in next) throw new Error(next.problem);
   return withKnown(of, next.house, name, next.gave);
 }
-const after = (of: WholeHouse, figures: Readonly<Partial<Record<NumberName, number>>>, way: Way = line): WholeHouse =>
+const after = (of: WholeHouse, figures: Readonly<Partial<Record<NumberName, number>>>, way: LineWay = line): WholeHouse =>
   Object.entries(figures).reduce((house, [name, value]) => typed(house, name as NumberName, value, way), of); // prettier-ignore
 const start: WholeHouse = { name: 'Sallowby', house: builtInHouse, parts: { known: { given: {}, counted: {} } } }; // prettier-ignore
 const release1 = after(start, { maltPerMash: 1800, wortVolume: 9000, mashesPerWeek: 5 });

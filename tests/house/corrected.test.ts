@@ -6,7 +6,7 @@ import {
   nameOf,
   readTold,
   withTold,
-  type Told,
+  type LastTold,
 } from '../../src/house/corrected.ts';
 import { figureIds, figureTable, headOf, isGiven, pathsOf, stageOf } from '../../src/core/figures/index.ts';
 import { figureText } from '../../src/house/prose.ts';
@@ -14,7 +14,7 @@ import { builtInLine } from '../../src/house/line-of.ts';
 import { injections } from '../hostile-texts.ts';
 
 const figures = figuresOf(builtInLine());
-const told = (part: Partial<Told> = {}): Told => ({ book: '0.1.0-aaaaaa', house: 'built in', figures, news: [], ...part }); // prettier-ignore
+const told = (part: Partial<LastTold> = {}): LastTold => ({ book: '0.1.0-aaaaaa', house: 'built in', figures, news: [], ...part }); // prettier-ignore
 const STRENGTH = 'lowWines.strength';
 
 test('every reckoned figure that a card may carry is remembered, as the card tells it', () => {

@@ -4,11 +4,16 @@ import { changesBetween, givenOtherwise } from '../../src/house/changes.ts';
 import { decode, encode } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { lineOf } from '../../src/house/line-of.ts';
-import { datesPart, dayProblem, LONGEST_NAME, MOST_VERSIONS, withVersion, type Version } from '../../src/house/parts/dates.ts'; // prettier-ignore
+import { datesPart, dayProblem, LONGEST_NAME, MOST_VERSIONS, withVersion, type HouseVersion } from '../../src/house/parts/dates.ts'; // prettier-ignore
 import { nothingKnown, type Known } from '../../src/house/parts/known.ts';
 import type { House } from '../../src/core/line/house.ts';
 
-const version: Version = { day: '2026-05-14', name: 'Spring', figures: builtInHouse, known: nothingKnown };
+const version: HouseVersion = {
+  day: '2026-05-14',
+  name: 'Spring',
+  figures: builtInHouse,
+  known: nothingKnown,
+};
 const read = (change: object) => datesPart.read([version, { ...version, ...change }]);
 
 test('versions come back as they were put down', () => {
@@ -57,7 +62,7 @@ test('days are those of the calendar', () => {
 test('the latest day stands first, the same day and name is put down anew, and no more than 24 are kept', () => {
   const later = { ...version, day: '2026-09-01', name: 'Autumn' };
   const older = { ...version, day: '2025-01-01', name: 'New year' };
-  const all = [older, later, version].reduce<readonly Version[]>(withVersion, []);
+  const all = [older, later, version].reduce<readonly HouseVersion[]>(withVersion, []);
   expect(all.map(({ name }) => name)).toEqual(['Autumn', 'Spring', 'New year']);
   const anew = { ...version, figures: { ...builtInHouse, heartEnd: 60 } as House };
   expect(withVersion(all, anew)).toEqual([later, anew, older]);

@@ -9,7 +9,7 @@ import type { WholeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { knownOf, knownPart, withCounted, withGiven } from '../../src/house/parts/known.ts';
 import { withPart } from '../../src/house/parts/part.ts';
-import { announce, hear, type Change, type Held } from '../../src/house/join.ts';
+import { announce, hear, type TabChange, type HeldHouse } from '../../src/house/join.ts';
 
 const start: WholeHouse = { name: 'Sallowby', house: builtInHouse, parts: {} };
 const changed = (of: WholeHouse, figures: Partial<WholeHouse['house']>): WholeHouse => ({
@@ -19,8 +19,8 @@ const changed = (of: WholeHouse, figures: Partial<WholeHouse['house']>): WholeHo
 
 /** A tab as the store has it, and what it has not heard yet. */
 class Tab {
-  held: Held = { here: start, told: start, stamps: {} };
-  unheard: Change[] = [];
+  held: HeldHouse = { here: start, told: start, stamps: {} };
+  unheard: TabChange[] = [];
   setAside: WholeHouse[] = [];
   other!: Tab;
   chance: number;
@@ -268,7 +268,7 @@ test.each(['both told before they hear', 'one not told yet'])(
 
 test('the number of a change is the clock’s, and greater than every number known', () => {
   const clock = Date.UTC(2026, 4, 14);
-  const held: Held = { here: changed(start, { heartEnd: strength(60) }), told: start, stamps: {} };
+  const held: HeldHouse = { here: changed(start, { heartEnd: strength(60) }), told: start, stamps: {} };
   expect(announce(held, 0.5, clock).change.stamp).toBe(clock + 0.5);
   expect(announce({ ...held, stamps: { name: clock + 9.25 } }, 0.5, clock).change.stamp).toBe(clock + 10.5);
 });

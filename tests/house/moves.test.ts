@@ -1,7 +1,7 @@
 // Every figure of the house moves the pinned line of alcohol, or says what it moves instead.
 import { expect, test } from 'vitest';
 import { changeHouse } from '../../src/core/line/change.ts';
-import { ledger, paces, type Pace } from '../../src/core/line/ledger.ts';
+import { ledger, paces, type LedgerPace } from '../../src/core/line/ledger.ts';
 import { line, type Line } from '../../src/core/line/line.ts';
 import { builtInHouse, insteadOf, numberFigures, type NumberName } from '../../src/house/figures.ts';
 import { answer } from '../core/draw.ts';
@@ -9,7 +9,7 @@ import { answer } from '../core/draw.ts';
 const MORE = 1.02;
 /** What the pinned line shows: alcohol at every station at every pace, and bottles. */
 const pinned = (of: Line) => [
-  ...(Object.keys(paces) as Pace[]).flatMap((pace) => Object.values(ledger(of, pace))),
+  ...(Object.keys(paces) as LedgerPace[]).flatMap((pace) => Object.values(ledger(of, pace))),
   of.bottling.bottlesPerYear,
 ];
 const before = pinned(answer(line(builtInHouse)));

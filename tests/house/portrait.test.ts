@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { line } from '../../src/core/line/line.ts';
 import type { Line } from '../../src/core/line/line.ts';
 import type { FigureId } from '../../src/core/figures/index.ts';
-import type { Standing } from '../../src/core/figures/standing.ts';
+import type { FigureStanding } from '../../src/core/figures/standing.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
@@ -17,7 +17,7 @@ import { plainPlant, stills } from '../core/plants.ts';
 
 const spaced = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ');
 const nobody = new Set<string>();
-const ways = (isBuiltIn: boolean, of: Partial<Record<FigureId, Standing>>, rest: Standing, counted: Partial<Record<FigureId, number>> = {}): HowKnown => ({
+const ways = (isBuiltIn: boolean, of: Partial<Record<FigureId, FigureStanding>>, rest: FigureStanding, counted: Partial<Record<FigureId, number>> = {}): HowKnown => ({
   isBuiltIn,
   standing: (id) => (id in counted ? 'counted' : (of[id] ?? rest)),
   counted: (id) => counted[id],

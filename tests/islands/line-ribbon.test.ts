@@ -7,9 +7,9 @@ import { builtInHouse } from '../../src/house/figures.ts';
 import { flowsOfLine, roomFor, roomOf } from '../../src/islands/line-flows.ts';
 import { lineHandles } from '../../src/islands/line-handles.ts';
 import { levelsOf } from '../../src/islands/line-levels.ts';
-import { ribbonOf, scaleOf, type Course } from '../../src/islands/line-ribbon.ts';
+import { ribbonOf, scaleOf, type RibbonCourse } from '../../src/islands/line-ribbon.ts';
 
-const course: Course = { bounds: [0, 100, 200, 300, 400, 500, 600, 700], perAcross: 1, isDown: false };
+const course: RibbonCourse = { bounds: [0, 100, 200, 300, 400, 500, 600, 700], perAcross: 1, isDown: false };
 
 /** The line of Harrowmere with some figures changed; nothing where the house would not run. */
 function changed(figures: object): Line | undefined {

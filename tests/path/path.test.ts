@@ -8,7 +8,7 @@ import { drawQuestion } from '../../src/exercises/draw.ts';
 import { hintOf } from '../../src/exercises/hint.ts';
 import { keyOf } from '../../src/exercises/letters.ts';
 import type { Practised } from '../../src/exercises/progress.ts';
-import type { Verdict } from '../../src/exercises/verdict.ts';
+import type { MarkVerdict } from '../../src/exercises/verdict.ts';
 import { builtInHouse, stages } from '../../src/house/figures.ts';
 import {
   asideId,
@@ -18,7 +18,7 @@ import {
   signedId,
   stepNext,
   stepsDone,
-  type Done,
+  type PathDone,
 } from '../../src/path/next.ts';
 import { decodeLesson, encodeLesson, isMarked, isShift, lessonAt, lineAt, openLesson, stepAfter, stepNow } from '../../src/path/open-lesson.ts'; // prettier-ignore
 import { path } from '../../src/path/stages.ts';
@@ -30,12 +30,16 @@ import { rise, standingOf, standingOfStage, topOf } from '../../src/path/standin
 import { decodeTicks, encodeTicks } from '../../src/path/text.ts';
 import { predicts } from '../../src/predict/index.ts';
 
-const said = (kind: string, day: string, verdict: Verdict = 'right'): Practised => ({ kind, day, verdict });
+const said = (kind: string, day: string, verdict: MarkVerdict = 'right'): Practised => ({
+  kind,
+  day,
+  verdict,
+});
 const malting = path[0]!;
 const steps = path.flatMap(({ lessons }) => lessons.flatMap((lesson) => lesson.steps));
-const nothing: Done = { log: [], ticked: [], guessed: [] };
+const nothing: PathDone = { log: [], ticked: [], guessed: [] };
 /** All steps of a stage done, with these answers. */
-const allSteps = (log: readonly Practised[]): Done => {
+const allSteps = (log: readonly Practised[]): PathDone => {
   const own = malting.lessons.flatMap((lesson) => lesson.steps);
   return {
     log,
@@ -118,7 +122,7 @@ test('a stage that has reached its standard asks for staying safe before its she
 
 test('what is open when a stage is signed stays next, until it is done or put aside', () => {
   const log = onDays('2026-05-01', '2026-05-02');
-  const signed: Done = { ...nothing, log, ticked: [safePage, signedId(malting)] };
+  const signed: PathDone = { ...nothing, log, ticked: [safePage, signedId(malting)] };
   expect(nextOf(path, signed, '2026-05-02')).toMatchObject({
     because: 'step',
     stands: 'signed',
@@ -135,7 +139,7 @@ test('what is open when a stage is signed stays next, until it is done or put as
 });
 
 test('a stage is begun by a step or a right answer, and the path by a lesson or a mark', () => {
-  const stands = (done: Done) => nextOf(path, done, '2026-05-01');
+  const stands = (done: PathDone) => nextOf(path, done, '2026-05-01');
   expect(stands(nothing)).toMatchObject({ stands: 'new' });
   expect(stands({ ...nothing, open: 'malting' })).toMatchObject({ stands: 'begun' });
   expect(stands({ ...nothing, guessed: ['steep-water'] })).toMatchObject({ stands: 'begun' });

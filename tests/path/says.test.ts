@@ -1,6 +1,6 @@
 // What comes next, in the words that the front page and the first weeks both say.
 import { expect, test } from 'vitest';
-import { nextSays, type Names, type Said } from '../../src/islands/path-says.ts';
+import { nextSays, type Names, type SaidSentence } from '../../src/islands/path-says.ts';
 import { path } from '../../src/path/stages.ts';
 
 const names: Names = {
@@ -9,7 +9,7 @@ const names: Names = {
   passages: { kiln: 'malting/#heat-stops-it', draff: 'mashing/#what-stays-in-the-draff' },
 };
 const malting = path[0]!;
-const text = ({ pieces }: Said) =>
+const text = ({ pieces }: SaidSentence) =>
   pieces.map((each) => (typeof each === 'string' ? each : 'b' in each ? each.b : each.says)).join('');
 const lesson = malting.lessons[0]!;
 const step = lesson.steps[0]!;

@@ -1,7 +1,7 @@
 // What becomes of each move, and why, written down from physics and the trade before the core was asked.
-import type { Way } from '../../src/predict/judge.ts';
+import type { GuessDirection } from '../../src/predict/judge.ts';
 
-export const directions: Readonly<Record<string, readonly [Way, string]>> = {
+export const directions: Readonly<Record<string, readonly [GuessDirection, string]>> = {
   'warmer-steep': ['less', 'diffusion into the grain quickens with heat (Arrhenius), so the same water is in sooner'],
   'kiln-on-a-damp-day': ['same', 'at 10 °C saturated air holds some 8 g/kg and half-dry air some 4; warmed to 60 °C either takes up about 14, so 0.8 of 14 is under a tenth'],
   'loss-in-malting': ['same', 'yield is of a tonne of malt with the same analysis; the loss is made good with barley'],

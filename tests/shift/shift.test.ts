@@ -10,7 +10,7 @@ import { builtInHouse } from '../../src/house/figures.ts';
 import { drawEvents } from '../../src/shift/still/draw.ts';
 import { isSeed, ROUNDS } from '../../src/shift/seed.ts';
 import { codeOfHouse, linkOfShift, resultLine, seedOfLink } from '../../src/shift/link.ts';
-import { firstShift, houseOfShift, nextOf, setupOf, type Shift } from '../../src/shift/still/shift.ts';
+import { firstShift, houseOfShift, nextOf, setupOf, type StillShift } from '../../src/shift/still/shift.ts';
 import { decodeShift, encodeShift } from '../../src/shift/still/text.ts';
 import { BIGGEST, MOST_ACTIONS } from '../../src/shift/text.ts';
 import { answer, apart } from '../core/draw.ts';
@@ -54,7 +54,7 @@ test.each([1, 2, 3, 4, 999_999])(
 
 test('twelve rounds by the house’s own cuts settle at the heart of its balanced round', () => {
   // Each charge cut by the house’s figures, as a shift without a fault is; the balance is solved directly, by other code.
-  let now: Shift = shift;
+  let now: StillShift = shift;
   for (let round = 1; round <= ROUNDS; round++) {
     const { reflux, pressure, cuts } = now.house;
     const parts = answer(cutAmounts(amountsOf(now.charge), { reflux, pressure }, cuts));
@@ -71,13 +71,13 @@ test('what a round sends back is in the next charge, and nothing of it is lost',
   const rig = answer(rigFor(setupOf(shift), drawEvents(7, 1)));
   const back = backOf(play(rig).state);
   const { charge, waits } = nextOf(shift, { charge: shift.charge, heart: rig.goal.heart, back, score: 1 });
-  const alcohol = ({ volume, strength }: Shift['charge']) => (volume * strength) / 100;
+  const alcohol = ({ volume, strength }: StillShift['charge']) => (volume * strength) / 100;
   expect(alcohol(charge) + alcohol(waits)).toBeCloseTo(alcohol(house.lowWines) + back.alcohol, 6);
 });
 
 const rig = answer(rigFor(setupOf(shift), drawEvents(7, 1)));
 const played = play(rig);
-const whole: Shift = { ...shift, log: [...played.log, { step: played.state.step, action: { do: 'note', text: 'Quiet <b>night</b>' } }], step: played.state.step, done: [{ charge: shift.charge, heart: shift.charge, back: shift.charge, score: 88 }] }; // prettier-ignore
+const whole: StillShift = { ...shift, log: [...played.log, { step: played.state.step, action: { do: 'note', text: 'Quiet <b>night</b>' } }], step: played.state.step, done: [{ charge: shift.charge, heart: shift.charge, back: shift.charge, score: 88 }] }; // prettier-ignore
 
 test('a shift with its log is read again as it was written', () => {
   expect(decodeShift(encodeShift(whole))).toEqual(whole);

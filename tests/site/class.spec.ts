@@ -1,7 +1,7 @@
 // The class book and sealed sheets: sealed, taken, handed in, opened, marked and read by the class; two tabs with one book.
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
-import { answersCode, resultCode, type Result } from '../../src/exercises/result.ts';
+import { answersCode, resultCode, type SheetResult } from '../../src/exercises/result.ts';
 import { ownSheetFile } from '../exercises/own-examples.ts';
 import { keyOf } from '../../src/browser/browser-store.ts';
 import { open, watch } from './pages.ts';
@@ -61,7 +61,7 @@ test('a sheet is sealed, taken, handed in and opened by its key alone, and stand
 }); // prettier-ignore
 
 test('two tabs keep one class book, results come many at once, and the file has all of it', async ({ page, context }) => {
-  const una: Result = { sheet: '0abcdef', version: 1, name: 'Una Thornwath', marks: [{ verdict: 'right' }, { verdict: 'wrong' }], day: '2026-05-14', attempt: 1, answers: answersCode(['1']) };
+  const una: SheetResult = { sheet: '0abcdef', version: 1, name: 'Una Thornwath', marks: [{ verdict: 'right' }, { verdict: 'wrong' }], day: '2026-05-14', attempt: 1, answers: answersCode(['1']) };
   const codes = [una, { ...una, name: 'Zoë Marsh', version: 2 }].map(resultCode).join('\n');
   await open(page, '/class/');
   await page.fill('#class-names', 'Bo Hale');

@@ -1,6 +1,6 @@
 // A talk read and held against its key: the comparison that both the gates and the meter use.
-import { talkFigures, type FigureId } from '../../src/talk/figures.ts';
-import type { Quantity } from '../../src/talk/quantities.ts';
+import { talkFigures, type TalkFigureId } from '../../src/talk/figures.ts';
+import type { SpokenQuantity } from '../../src/talk/quantities.ts';
 import { readScript, type ReadQuantity, type ReadScript } from '../../src/talk/script.ts';
 import { measures } from '../../src/core/measures.ts';
 import { inUnit } from '../../src/talk/units.ts';
@@ -82,8 +82,8 @@ function same(read: ReadQuantity, answer: Answer): boolean {
 /** Whether the value proposed is the one in the key, in the unit of the figure. */
 function sameInFigure(read: ReadQuantity, { value, range, unit }: Answer): boolean {
   const dimension = unit === '' && read.unit === '' && value! < 1 && talkFigures[read.figure!].unit === '%' ? 'share' : 'bare';
-  const said = { ...(range ? { range } : { value: value! }), unit, dimension } as Pick<Quantity, 'value' | 'range' | 'unit' | 'dimension'>;
-  const wanted = /over|under|proof gal/.test(unit) ? said.range?.map((end) => brought(end, unit)) ?? [brought(value!, unit)] : valuesFor(said, read.figure as FigureId, unit);
+  const said = { ...(range ? { range } : { value: value! }), unit, dimension } as Pick<SpokenQuantity, 'value' | 'range' | 'unit' | 'dimension'>;
+  const wanted = /over|under|proof gal/.test(unit) ? said.range?.map((end) => brought(end, unit)) ?? [brought(value!, unit)] : valuesFor(said, read.figure as TalkFigureId, unit);
   return wanted.every((end, i) => Math.abs(end - read.inFigure![i]!) <= 5e-3 * Math.abs(end));
 } // prettier-ignore
 

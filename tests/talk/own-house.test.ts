@@ -1,15 +1,16 @@
 // A script held against the guide's own house: what agrees, what does not, and in which words.
 import { expect, test } from 'vitest';
-import { quotableNames, type Said } from '../../src/core/cross-check/quoted.ts';
+import { quotableNames, type SaidValue } from '../../src/core/cross-check/quoted.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
-import { talkFigures, type FigureId } from '../../src/talk/figures.ts';
+import { talkFigures, type TalkFigureId } from '../../src/talk/figures.ts';
 import { labelOf } from '../../src/talk/labels.ts';
 import { disagreement, heldAgainst, ofHouse } from '../../src/talk/own-house.ts';
 import { truthOf } from '../core/quoted-houses.ts';
 
-const rounded = (value: number): Said => ({ as: 'rounded', value });
-const about = (value: number): Said => ({ as: 'about', value });
-const agrees = (figure: FigureId, said: Said) => heldAgainst({ figure, said }, builtInLine())!.agrees;
+const rounded = (value: number): SaidValue => ({ as: 'rounded', value });
+const about = (value: number): SaidValue => ({ as: 'about', value });
+const agrees = (figure: TalkFigureId, said: SaidValue) =>
+  heldAgainst({ figure, said }, builtInLine())!.agrees;
 
 test('every figure that can be quoted is the house’s own', () => {
   const truth = truthOf(builtInLine());
@@ -21,7 +22,7 @@ test('every figure that can be quoted is the house’s own', () => {
 });
 
 // Harrowmere: 1,500 kg a mash, six a week, 4 L/kg, mash at 64.5 °C from grist of 15 °C, 72 h, OG 1.058, ten years.
-test.each<[FigureId, Said, boolean]>([
+test.each<[TalkFigureId, SaidValue, boolean]>([
   ['maltPerMash', rounded(1500), true],
   ['maltPerMash', rounded(12_000), false],
   ['mashesPerWeek', rounded(6), true],
@@ -51,13 +52,14 @@ test('a disagreement is a sentence with both figures', () => {
 }); // prettier-ignore
 
 test('every figure has a name with a capital', () => {
-  for (const figure of Object.keys(talkFigures) as FigureId[]) expect(labelOf(figure)).toMatch(/^[A-Z][a-z]/);
+  for (const figure of Object.keys(talkFigures) as TalkFigureId[])
+    expect(labelOf(figure)).toMatch(/^[A-Z][a-z]/);
 });
 
 test('a figure that the house has not given is held against nothing, one that it counted against what was counted', () => {
   const standing = (id: string) => (id === 'bottlesPerYear' ? 'estimate' : id === 'heartEnd' ? 'unknown' : id === 'casksInStore' ? 'counted' : 'set'); // prettier-ignore
   const known = { standing, counted: (id: string) => (id === 'casksInStore' ? 55_000 : undefined) } as const;
-  const held = (figure: FigureId, said: Said) => heldAgainst({ figure, said }, builtInLine(), known);
+  const held = (figure: TalkFigureId, said: SaidValue) => heldAgainst({ figure, said }, builtInLine(), known);
   expect(held('heartEnds', rounded(62))).toBeUndefined();
   expect(held('casksInStore', about(55_000))).toMatchObject({
     house: 55_000,

@@ -4,7 +4,7 @@ import type { Plant } from '../../src/core/plant/plant.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { emptyPlant } from '../../src/house/parts/plant.ts';
 import { vesselsSaid } from '../../src/islands/vessels-said.ts';
-import type { FigureId } from '../../src/talk/figures.ts';
+import type { TalkFigureId } from '../../src/talk/figures.ts';
 import { isLikened } from '../../src/talk/likened.ts';
 import { disagreement, heldAgainst, type HowKnown } from '../../src/talk/own-house.ts';
 import { vesselFigures } from '../../src/talk/own-vessels.ts';
@@ -25,7 +25,7 @@ const plant: Plant = {
 const vessels = vesselFigures(plant);
 const known: HowKnown = { standing: () => 'computed', counted: () => undefined, vessels };
 const line = builtInLine();
-const agrees = (figure: FigureId, value: number) =>
+const agrees = (figure: TalkFigureId, value: number) =>
   heldAgainst({ figure, said: { as: 'rounded', value } }, line, known)?.agrees;
 
 test('counts and sizes of vessels: what is there agrees, and what is not is told with what the house has', () => {

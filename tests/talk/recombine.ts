@@ -1,5 +1,5 @@
 // Talks put together from ways of saying, of houses of many sizes whose figures are in keeping: to learn from, never to report on.
-import { figureIds, talkFigures, type FigureId } from '../../src/talk/figures.ts';
+import { figureIds, talkFigures, type TalkFigureId } from '../../src/talk/figures.ts';
 import { givenNames, spreadOf, ties, typicalOf } from '../../src/talk/ties.ts';
 import { always } from './learn/first.ts';
 import type { Answer, Script } from './judge.ts';
@@ -13,20 +13,20 @@ const spread = (random: () => number) =>
 const rounded = (value: number, digits: number) => Number(value.toPrecision(digits));
 
 /** The figures of one house: what hangs together by its ties, the rest within where it is heard. */
-function houseOf(random: () => number): Record<FigureId, number> {
+function houseOf(random: () => number): Record<TalkFigureId, number> {
   const givens = givenNames.map((_, i) => typicalOf[i]! + spreadOf[i]! * spread(random));
-  const valueOf = (id: FigureId): number => {
+  const valueOf = (id: TalkFigureId): number => {
     const tie = ties[id];
     const { heard, kind } = talkFigures[id];
     if (!tie) return heard[0] + (heard[1] - heard[0]) * random();
     const value = Math.exp(tie.powers.reduce((sum, [i, power]) => sum + power * givens[i]!, tie.factor));
     return kind === 'gravity' ? 1 + value / 1000 : Math.min(value, id === 'weeksPerYear' ? 52 : Infinity);
   };
-  return Object.fromEntries(figureIds.map((id) => [id, valueOf(id)])) as Record<FigureId, number>;
+  return Object.fromEntries(figureIds.map((id) => [id, valueOf(id)])) as Record<TalkFigureId, number>;
 }
 
 /** A value as it may be said: the words, and the value and unit of the key. */
-function saidAs(id: FigureId, value: number, random: () => number): Pick<Answer, 'text' | 'value' | 'unit'> {
+function saidAs(id: TalkFigureId, value: number, random: () => number): Pick<Answer, 'text' | 'value' | 'unit'> {
   const { kind, unit } = talkFigures[id];
   const isBare = random() < 0.25;
   const withUnit = (number: number, name: string, of: string, digits: number) => {

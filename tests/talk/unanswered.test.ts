@@ -1,10 +1,10 @@
 // Which questions of a list a script leaves open.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { unanswered, type Question } from '../../src/talk/unanswered.ts';
+import { unanswered, type UnansweredQuestion } from '../../src/talk/unanswered.ts';
 import { scriptOf } from './scripts.ts';
 
-const questions: readonly Question[] = [
+const questions: readonly UnansweredQuestion[] = [
   { id: 'yeast', chapter: 'fermenting', title: 'Fermenting', question: 'How much yeast goes in?', words: ['yeast', 'washback'] },
   { id: 'copper', chapter: 'distilling', title: 'Distilling', question: 'Why are the stills of copper?', words: ['copper', 'sulphur'] },
   { id: 'long', chapter: 'fermenting', title: 'Fermenting', question: 'How long does it ferment?', words: ['ferment', 'hours'] },

@@ -1,14 +1,14 @@
 // Who is coming decides what is told and how long it takes; it is part of the text of a walk, and what is bad in it is told of.
 import { expect, test } from 'vitest';
 import { joined, split } from '../../src/walk/change.ts';
-import { isFor, marks, type Mark } from '../../src/walk/audience-kinds.ts';
+import { isFor, marks, type AudienceMark } from '../../src/walk/audience-kinds.ts';
 import { leftOutFor } from '../../src/walk/audience-names.ts';
 import { decodeWalk, encodeWalk } from '../../src/walk/text.ts';
 import { ofLength, timesOf, wordsTold } from '../../src/walk/time.ts';
 import { firstWalk, type Piece, type Walk } from '../../src/walk/walk.ts';
 import { brokenNames, injections, prototypeKeys } from '../hostile-texts.ts';
 
-const piece = (text: string, whom?: Mark): Piece => ({ text, long: false, figures: [], ...(whom ? { whom } : {}) }); // prettier-ignore
+const piece = (text: string, whom?: AudienceMark): Piece => ({ text, long: false, figures: [], ...(whom ? { whom } : {}) }); // prettier-ignore
 const first = firstWalk('Saturday');
 /** Said in the first room: three words to all, two not for children, four only to a chemist, five only to trade, six only to children. */
 const pieces = [piece('Barley and water.'), piece('Strong stuff.', 'adults'), piece('Starch, maltose, maltotriose, dextrin.', 'chemist'), piece('Four hundred litres a tonne.', 'trade'), piece('Count the grains on this plate.', 'children')]; // prettier-ignore
@@ -39,7 +39,8 @@ test('what is left out is said', () => {
   expect(leftOutFor(pieces, 'chemist')).toBe('2 pieces are for others, and stay out.');
   expect(leftOutFor([pieces[2]!])).toBe('One piece is told only to some, and stays out.');
   expect(leftOutFor([pieces[0]!], 'children')).toBeUndefined();
-  for (const mark of Object.keys(marks) as Mark[]) expect(isFor(mark, undefined)).toBe(mark === 'adults');
+  for (const mark of Object.keys(marks) as AudienceMark[])
+    expect(isFor(mark, undefined)).toBe(mark === 'adults');
 });
 
 test('a piece that is split keeps its mark, and two are joined with it only where both have it', () => {

@@ -2,9 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import type { FigureId } from '../../src/talk/figures.ts';
+import type { TalkFigureId } from '../../src/talk/figures.ts';
 import { toldSentences, toldWalk, withTold } from '../../src/walk/audience-talk.ts';
-import type { Kept } from '../../src/walk/stale.ts';
+import type { KeptQuantity } from '../../src/walk/stale.ts';
 import { firstWalk, type Walk } from '../../src/walk/walk.ts';
 
 const units = JSON.parse(
@@ -13,10 +13,10 @@ const units = JSON.parse(
     'utf8',
   ),
 ) as Record<'pound_kg' | 'us_gallon_L' | 'imperial_gallon_L', number>;
-const kept = (text: string, words: string, figure: FigureId, value: number): Kept => ({ at: text.indexOf(words), words, figure, value, chance: 1 }); // prettier-ignore
+const kept = (text: string, words: string, figure: TalkFigureId, value: number): KeptQuantity => ({ at: text.indexOf(words), words, figure, value, chance: 1 }); // prettier-ignore
 
 /** Ten sentences: what is said, its words and figure, and what US visitors are told; the exact number stands beside each. */
-const ten: readonly (readonly [said: string, words: string, figure: FigureId, value: number, told: string, exact: number])[] = [
+const ten: readonly (readonly [said: string, words: string, figure: TalkFigureId, value: number, told: string, exact: number])[] = [
   ['We mash 9,400 kg at a time.', '9,400 kg', 'maltPerMash', 9400, 'We mash 20,700 lb at a time.', 9400 / units.pound_kg],
   ['It runs off 42,500 litres.', '42,500 litres', 'wortVolume', 42_500, 'It runs off 11,230 US gallons.', 42_500 / units.us_gallon_L],
   ['The mash stands at 64 °C.', '64 °C', 'mashTemperature', 64, 'The mash stands at 147 °F.', 32 + 1.8 * 64],

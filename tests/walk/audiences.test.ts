@@ -1,13 +1,13 @@
 // A talk told to audiences in their own units. The numbers were worked by hand: 1 lb = 0.45359237 kg, 1 US gal = 3.785411784 L (NIST Handbook 44), 1 imperial gal = 4.54609 L (Weights and Measures Act 1985), US proof is twice % vol at 60 °F.
 import { expect, test } from 'vitest';
-import type { FigureId } from '../../src/talk/figures.ts';
+import type { TalkFigureId } from '../../src/talk/figures.ts';
 import { accept } from '../../src/walk/accept.ts';
 import { toldTo, type AudienceName } from '../../src/walk/audiences.ts';
-import type { Kept } from '../../src/walk/stale.ts';
+import type { KeptQuantity } from '../../src/walk/stale.ts';
 
 const talk =
   'We mash 5,480 kg at about 64 degrees, twelve tonnes a day. Just under 27,500 litres, 8.4 % strong; an 8-hour run. Cut at sixty-two per cent.';
-const take = (words: string, figure: FigureId, value: number): Kept => ({ at: talk.indexOf(words), words, figure, value, chance: 1 }); // prettier-ignore
+const take = (words: string, figure: TalkFigureId, value: number): KeptQuantity => ({ at: talk.indexOf(words), words, figure, value, chance: 1 }); // prettier-ignore
 const kept = [
   take('5,480 kg', 'maltPerMash', 5480), // 12,081.3 lb
   take('64 degrees', 'mashTemperature', 64.2), // 147.6 °F

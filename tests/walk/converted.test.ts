@@ -3,18 +3,18 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { isRefusal } from '../../src/core/refusal.ts';
-import { talkFigures, type FigureId } from '../../src/talk/figures.ts';
+import { talkFigures, type TalkFigureId } from '../../src/talk/figures.ts';
 import { toldSentences } from '../../src/walk/audience-talk.ts';
 import { missed } from '../../src/walk/holds.ts';
 import { mannerOf } from '../../src/walk/manner.ts';
 import { sayAnew, type Audience } from '../../src/walk/say-anew.ts';
-import type { HouseNow, Kept } from '../../src/walk/stale.ts';
+import type { HouseNow, KeptQuantity } from '../../src/walk/stale.ts';
 
-const kept = (text: string, words: string, figure: FigureId, value: number): Kept[] => [{ at: text.indexOf(words), words, figure, value, chance: 1 }]; // prettier-ignore
-const told = (text: string, all: readonly Kept[], house?: HouseNow) =>
+const kept = (text: string, words: string, figure: TalkFigureId, value: number): KeptQuantity[] => [{ at: text.indexOf(words), words, figure, value, chance: 1 }]; // prettier-ignore
+const told = (text: string, all: readonly KeptQuantity[], house?: HouseNow) =>
   toldSentences(text, all, 'American', house).map(({ anew }) => anew);
 
-test.each<[string, string, FigureId, number, string | undefined]>([
+test.each<[string, string, TalkFigureId, number, string | undefined]>([
   ['The first half hour goes back.', 'half hour', 'foreshotsMinutes', 30, undefined],
   ['It is milled in three quarters of an hour.', 'three quarters of an hour', 'millingTime', 0.75, undefined],
   ['It runs for an hour and a half.', 'an hour and a half', 'millingTime', 1.5, undefined],

@@ -1,8 +1,8 @@
 // Figures said aloud, each with the figure of a house and what a listener who knows it would call it: right, near or wrong. Made by hand.
 import type { KindName } from '../../src/core/kinds.ts';
-import type { Verdict } from '../../src/walk/guide-file-judge.ts';
+import type { SaidVerdict } from '../../src/walk/guide-file-judge.ts';
 
-export const sayings: readonly (readonly [KindName, number, string, Verdict | 'unread'])[] = [
+export const sayings: readonly (readonly [KindName, number, string, SaidVerdict | 'unread'])[] = [
   // Two figures are enough, however far that rounds; three parts in a hundred as well.
   ['volume20', 5450, 'just under five and a half thousand litres', 'right'],
   ['volume20', 5450, 'five and a half thousand', 'right'],

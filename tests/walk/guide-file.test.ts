@@ -4,7 +4,7 @@ import { cardFigures } from '../../src/house/card-figures.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { figuresByRoom, questionsByRoom, saidInShort } from '../../src/walk/guide-file.ts';
 import { heard } from '../../src/walk/guide-file-heard.ts';
-import { judge, type Verdict } from '../../src/walk/guide-file-judge.ts';
+import { judge, type SaidVerdict } from '../../src/walk/guide-file-judge.ts';
 import { againOf, nextOf, nothingTold, readByWalk, stillTold, toldOf, withTold, withWalk } from '../../src/walk/guide-file-told.ts'; // prettier-ignore
 import { emptyRoom, firstWalk, type Piece, type Walk } from '../../src/walk/walk.ts';
 import { sayings } from './guide-file-cases.ts';
@@ -54,7 +54,7 @@ describe('right, near and wrong', () => {
     const said = heard(text, { kind, label: 'Casks filled a week', unit: '' });
     if (verdict === 'unread') return void expect(isRefusal(said)).toBe(true);
     if (isRefusal(said)) throw new Error(said.refused);
-    expect(judge(said, value, kind)).toBe(verdict satisfies Verdict);
+    expect(judge(said, value, kind)).toBe(verdict satisfies SaidVerdict);
   });
 
   test('what cannot be read says what was given', () => {

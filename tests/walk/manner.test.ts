@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { quantitiesIn } from '../../src/talk/quantities.ts';
-import { talkFigures, type FigureId } from '../../src/talk/figures.ts';
+import { talkFigures, type TalkFigureId } from '../../src/talk/figures.ts';
 import { valuesFor } from '../../src/talk/values.ts';
 import { hedgeAround } from '../../src/walk/hedges.ts';
 import { mannerOf } from '../../src/walk/manner.ts';
@@ -70,7 +70,7 @@ test('a unit that measures something else is refused, in a sentence', () => {
 });
 
 /** Sayings of many manners that the reader of talks reads by themselves, with the figure that each is of. */
-const sayings: readonly (readonly [string, FigureId, number])[] = [
+const sayings: readonly (readonly [string, TalkFigureId, number])[] = [
   ['just under five and a half thousand litres', 'spiritStillCharge', 5480],
   ['about 27,000 L', 'wortVolume', 27_412],
   ['twelve hundred kilos', 'maltPerMash', 1200],
@@ -132,7 +132,7 @@ test('guides’ own words come back as they were', () => {
     for (const { at, figure, value, range, unit } of answers) {
       const read = quantities.find(({ start }) => start === at);
       if (!figure || !read) continue;
-      const id = figure as FigureId;
+      const id = figure as TalkFigureId;
       const said = { ...read, unit, ...(value === undefined ? {} : { value }), ...(range ? { range } : {}) };
       const ends = valuesFor(said, id, unit);
       const was = (ends[0]! + ends.at(-1)!) / 2;

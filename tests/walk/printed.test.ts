@@ -4,13 +4,19 @@ import { builtInHouse } from '../../src/house/figures.ts';
 import { cardFigures, saidOnCard } from '../../src/house/card-figures.ts';
 import { figureValue } from '../../src/house/prose.ts';
 import { lineIfAny } from '../../src/house/line-of.ts';
-import { answersMoved, movedOn, withoutPrinted, withPrinted, type Says } from '../../src/walk/printed.ts';
+import {
+  answersMoved,
+  movedOn,
+  withoutPrinted,
+  withPrinted,
+  type SaysOnCard,
+} from '../../src/walk/printed.ts';
 import { decodeWalk, encodeWalk } from '../../src/walk/text.ts';
 import { firstWalk, most, type PrintedCard, type Walk } from '../../src/walk/walk.ts';
 
 /** What a card of Harrowmere says whose heart ends elsewhere. */
 const cardsOf =
-  (heartEnd: number, mark?: string): Says =>
+  (heartEnd: number, mark?: string): SaysOnCard =>
   (figure, told) => {
     const line = lineIfAny({ ...builtInHouse, heartEnd } as typeof builtInHouse)!;
     const card = cardFigures.find(({ id }) => id === figure)!;
@@ -18,7 +24,7 @@ const cardsOf =
     return { value, says: saidOnCard(card, line, value), mark };
   };
 const ids = ['heartEnd', 'heartStrength', 'casksPerYear'] as const;
-const cardOf = (says: Says): PrintedCard => ({
+const cardOf = (says: SaysOnCard): PrintedCard => ({
   room: 'Still house',
   on: '2026-11-30',
   house: 'Harrowmere',
@@ -43,7 +49,7 @@ test('the heart’s end moves from 62 to 60 %: the card tells it with what it wa
 
 test('units chosen since, and a change too small to be seen on a card, make nothing stale; another mark does', () => {
   const { figures } = cardOf(cardsOf(62));
-  const inProof: Says = (figure, told) => {
+  const inProof: SaysOnCard = (figure, told) => {
     const now = cardsOf(62)(figure, told)!;
     return { ...now, says: `${now.value * 2} proof` };
   };

@@ -2,16 +2,16 @@
 import { expect, test } from 'vitest';
 import { missed } from '../../src/walk/holds.ts';
 import { mannerOf } from '../../src/walk/manner.ts';
-import { talkFigures, type FigureId } from '../../src/talk/figures.ts';
+import { talkFigures, type TalkFigureId } from '../../src/talk/figures.ts';
 import { quantitiesIn } from '../../src/talk/quantities.ts';
 import { valuesFor } from '../../src/talk/values.ts';
 import { accept, stillStale } from '../../src/walk/accept.ts';
 import { sentencesOf } from '../../src/walk/sentences.ts';
-import { staleIn, type HouseNow, type Kept } from '../../src/walk/stale.ts';
+import { staleIn, type HouseNow, type KeptQuantity } from '../../src/walk/stale.ts';
 import { scripts } from '../talk/scripts.ts';
 
 const houseOf =
-  (figures: Partial<Record<FigureId, number>>, unknown: readonly FigureId[] = []): HouseNow =>
+  (figures: Partial<Record<TalkFigureId, number>>, unknown: readonly TalkFigureId[] = []): HouseNow =>
   (figure) =>
     unknown.includes(figure)
       ? { value: 0, isKnown: false }
@@ -20,7 +20,7 @@ const houseOf =
         : { value: figures[figure], isKnown: true };
 const keptIn =
   (text: string) =>
-  (words: string, figure: FigureId, value: number, chance = 1): Kept => {
+  (words: string, figure: TalkFigureId, value: number, chance = 1): KeptQuantity => {
     expect(text).toContain(words);
     return { at: text.indexOf(words), words, figure, value, chance };
   };
@@ -48,7 +48,7 @@ test('of a house that did not change nothing is stale', () => {
 
 test('an estimate of the house is told as one, and a sentence that nothing else speaks against is in doubt only', () => {
   const rough =
-    (...estimates: readonly FigureId[]): HouseNow =>
+    (...estimates: readonly TalkFigureId[]): HouseNow =>
     (figure) => {
       const now = houseOf(after)(figure);
       return now && estimates.includes(figure) ? { ...now, isEstimate: true } : now;
@@ -104,7 +104,7 @@ test('accepting one moves the others, and accepting them one by one comes to the
   const house = houseOf(after);
   const { sentences } = staleIn(talk, kept, house);
   const all = accept(talk, kept, sentences, house);
-  let now = { text: talk, kept: kept as readonly Kept[] };
+  let now = { text: talk, kept: kept as readonly KeptQuantity[] };
   let waiting = sentences;
   while (waiting.length > 0) {
     const first = waiting.slice(0, 1);
@@ -165,12 +165,12 @@ test('a whole talk accepted keeps every other character, and then holds', () => 
   let proposed = 0;
   for (const { text, answers } of some) {
     const quantities = quantitiesIn(text);
-    const taken = answers.flatMap(({ at, figure, value, range, unit }): Kept[] => {
+    const taken = answers.flatMap(({ at, figure, value, range, unit }): KeptQuantity[] => {
       const read = quantities.find(({ start }) => start === at);
       if (!figure || !read) return [];
       const said = { ...read, unit, ...(value === undefined ? {} : { value }), ...(range ? { range } : {}) };
-      const ends = valuesFor(said, figure as FigureId, unit);
-      return [{ at, words: text.slice(read.start, read.end), figure: figure as FigureId, value: (ends[0]! + ends.at(-1)!) / 2, chance: 1 }]; // prettier-ignore
+      const ends = valuesFor(said, figure as TalkFigureId, unit);
+      return [{ at, words: text.slice(read.start, read.end), figure: figure as TalkFigureId, value: (ends[0]! + ends.at(-1)!) / 2, chance: 1 }]; // prettier-ignore
     });
     const then = new Map(taken.map(({ figure, value }) => [figure, value]));
     const house: HouseNow = (figure) => {

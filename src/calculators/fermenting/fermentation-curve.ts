@@ -1,6 +1,6 @@
 // The S of a fermentation, fitted to the reader's own gravity readings.
 import { extractAt, hourOf } from '../../core/fermenting/fall.ts';
-import { fitFall, type Reading } from '../../core/fermenting/fit-fall.ts';
+import { fitFall, type GravityReading } from '../../core/fermenting/fit-fall.ts';
 import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { plato, type Quantity } from '../../core/quantity.ts';
 import { isRefusal } from '../../core/refusal.ts';
@@ -22,7 +22,7 @@ const fallOf = ({ initialExtract, finalExtract, half, steepness }: Curve) => ({
   half,
   steepness,
 });
-const lastOf = (readings: readonly Reading[]) => Math.max(...readings.map(({ hour }) => hour));
+const lastOf = (readings: readonly GravityReading[]) => Math.max(...readings.map(({ hour }) => hour));
 
 export default defineCalculator({
   id: 'fermentation-curve',

@@ -1,6 +1,6 @@
 // Which one or two further figures would let more be checked.
 import { inUnit, isVague, saidByOthers, unitOf } from './check.ts';
-import type { Fit } from './fit-quoted.ts';
+import type { QuotedFit } from './fit-quoted.ts';
 import { quotableFigures, quotableNames, type Measured, type QuotableName } from './quoted.ts';
 
 export interface Ask {
@@ -16,7 +16,7 @@ const LOOSELY = 30; // spreads of a figure to which it counts as told where noth
 const WORTH = 1.5; // times as close, from which a further figure is worth asking for
 
 /** What a fit knows of a pair of figures, and how that shrinks when others are said as “about”. */
-function shrinking(fit: Fit) {
+function shrinking(fit: QuotedFit) {
   const place = Object.fromEntries(quotableNames.map((name, i) => [name, i])) as Record<QuotableName, number>;
   const between = (a: QuotableName, b: QuotableName) => fit.covariance[place[a]]![place[b]]!;
   /** Variances that figures said as “about” would bring, in the search's own scale. */
@@ -47,8 +47,8 @@ function shrinking(fit: Fit) {
 export function ask(
   measured: readonly Measured[],
   unsaid: readonly QuotableName[],
-  fit: Fit,
-  bare: Fit['sure'],
+  fit: QuotedFit,
+  bare: QuotedFit['sure'],
 ): Ask | undefined {
   const left = shrinking(fit);
   /** How closely the others would tell a figure. */

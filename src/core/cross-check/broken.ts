@@ -1,5 +1,5 @@
 // Which relation a figure breaks, with the numbers of both sides, so that a sentence can be made of it.
-import type { Fit } from './fit-quoted.ts';
+import type { QuotedFit } from './fit-quoted.ts';
 import { asPlain, vagueOwn, type QuotableName } from './quoted.ts';
 import type { JudgedFigure } from './reconcile.ts';
 import type { RelationName } from './distilled.ts';
@@ -45,7 +45,7 @@ const DETERMINED = 0.1; // part of a figure to which it must be known before a r
 const TELLING = 2; // spreads by which a relation must fail to be told
 
 /** Distance of a relation from holding, in spreads that hold the doubt of the figures too; with its sides. */
-function failure(relation: Relation, values: Values, { sure }: Fit, figure: QuotableName) {
+function failure(relation: Relation, values: Values, { sure }: QuotedFit, figure: QuotableName) {
   const { sides, times = 1, spread, as, only } = relation;
   const [left, right] = sides(values);
   const gap = as === 'own' ? left - times * right : Math.log(left / (times * right));
@@ -60,7 +60,7 @@ function failure(relation: Relation, values: Values, { sure }: Fit, figure: Quot
 function tellingRelation(
   figure: QuotableName,
   quoted: number,
-  without: Fit,
+  without: QuotedFit,
   known: ReadonlyMap<QuotableName, number>,
 ): Omit<Broken, 'fits' | 'end'> | undefined {
   const values = { ...without.values, [figure]: quoted };
@@ -122,8 +122,8 @@ function asTold(
  */
 export function brokenBy(
   figures: readonly JudgedFigure[],
-  without: ReadonlyMap<QuotableName, Fit>,
-  all: Fit,
+  without: ReadonlyMap<QuotableName, QuotedFit>,
+  all: QuotedFit,
 ): readonly Broken[] {
   const known = new Map(
     figures

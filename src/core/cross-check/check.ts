@@ -1,5 +1,5 @@
 // One quoted figure against what the others say of it: the measurement test, and whether there is one at all.
-import type { Fit } from './fit-quoted.ts';
+import type { QuotedFit } from './fit-quoted.ts';
 import { canBe, NINETY_FIVE, quotableFigures, vagueOwn, type Measured, type QuotableName } from './quoted.ts';
 
 /** A figure with its standard uncertainty and the range that holds it 95 times in a hundred. */
@@ -25,7 +25,7 @@ function estimateOf(figure: QuotableName, value: number, standard: number): Esti
 } // prettier-ignore
 
 /** @example estimateIn({ values: { heartStrength: 70 }, sure: { heartStrength: { own: 1 } } }, 'heartStrength') // { value: 70, low: 68.04, high: 71.96 } (70 ± 1.96) */
-export const estimateIn = ({ values, sure }: Fit, figure: QuotableName): Estimate =>
+export const estimateIn = ({ values, sure }: QuotedFit, figure: QuotableName): Estimate =>
   estimateOf(figure, values[figure], sure[figure].own);
 
 /**
@@ -37,7 +37,7 @@ export const unitOf = ({ figure, value, spread }: Measured) => (partly(figure) ?
  * A standard uncertainty in a figure's own unit, as `unitOf` has it.
  * @example inUnit('heartStrength', 0.5, { values: {} }) // 0.5 (a strength is sure to so much of its own unit)
  */
-export const inUnit = (figure: QuotableName, own: number, { values }: Fit) =>
+export const inUnit = (figure: QuotableName, own: number, { values }: QuotedFit) =>
   partly(figure) ? own / values[figure] : own;
 
 /**
@@ -74,9 +74,9 @@ export interface Checked {
  */
 export function check(
   measured: Measured,
-  fit: Fit,
+  fit: QuotedFit,
   current: readonly Measured[],
-  bare: Fit['sure'],
+  bare: QuotedFit['sure'],
 ): Checked | undefined {
   const { figure, value } = measured;
   const [sure, known] = [fit.sure[figure].own, bare[figure].own].map((own) => inUnit(figure, own, fit));

@@ -11,7 +11,7 @@ import {
   usual,
   WASH_REFLUX,
   type Relation,
-  type Usual,
+  type UsualFigures,
   type Values,
 } from './relations.ts';
 import { isRefusal } from '../refusal.ts';
@@ -35,7 +35,7 @@ export function distilledIn({ scheme, strongFeintsEnd, runAgain }: Plant): Disti
 export interface Rules {
   readonly scheme: Distilled['scheme'];
   readonly relations: Readonly<Partial<Record<RelationName, Relation>>>;
-  readonly usual: Usual;
+  readonly usual: UsualFigures;
   readonly typical: Readonly<Partial<Record<QuotableName, number>>>;
 }
 

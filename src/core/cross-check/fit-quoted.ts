@@ -55,7 +55,7 @@ const place = Object.fromEntries(quotableNames.map((name, i) => [name, i])) as R
 const weighedIn = ({ relations }: Rules) =>
   Object.values(relations).filter(({ only }: Relation) => only !== 'told');
 
-export interface Fit {
+export interface QuotedFit {
   /** By which it was judged. */
   readonly rules: Rules;
   readonly at: readonly number[];
@@ -189,7 +189,7 @@ function describe(
   at: readonly number[],
   squares: number,
   settled: boolean,
-): Fit {
+): QuotedFit {
   const there = rowsAt(rows, at, rules);
   const { covariance } = solve(
     there,
@@ -208,7 +208,7 @@ function describe(
         const standard = Math.sqrt(variance[i]!);
         return [name, { loose: standard / scales[i]!.loose, own: standard * scales[i]!.slope(at[i]!) }];
       }),
-    ) as Fit['sure'],
+    ) as QuotedFit['sure'],
     covariance,
     settled,
   };
@@ -218,7 +218,7 @@ function describe(
  * How well figures would be known at a place with only these rows: nothing is searched.
  * @example knownAt(usualFor(new Set(), TWICE), fitQuoted(usualFor(new Set(), TWICE), TWICE)).heartStrength.own > 0 // true (no figure is known without doubt)
  */
-export function knownAt(rows: readonly Measured[], { rules, at }: Fit): Fit['sure'] {
+export function knownAt(rows: readonly Measured[], { rules, at }: QuotedFit): QuotedFit['sure'] {
   return describe(rows, rules, at, 0, true).sure;
 }
 
@@ -241,7 +241,7 @@ export function fitQuoted(
   rules: Rules,
   centre: readonly number[] = startOf(measured, rules),
   start: readonly number[] = centre,
-): Fit {
+): QuotedFit {
   let last: { readonly at: readonly number[]; readonly rows: Rows } | undefined;
   const rowsOf = (at: readonly number[]) =>
     (last = last?.at === at ? last : { at, rows: rowsAt(measured, at, rules) }).rows;

@@ -6,7 +6,7 @@ import { alcoholLeft, extractInWort, maltCouldGive, meanHeart, type Values } fro
 /** Puts a figure as it was said, with its unit. */
 export type Say = (figure: QuotableName) => string;
 
-export interface Way {
+export interface LadderWay {
   readonly figures: readonly QuotableName[];
   /** Litres of pure alcohol: of a mash, or of one cask. */
   readonly alcohol: (v: Values) => number;
@@ -71,25 +71,25 @@ export const mashStations = {
       says: (t) => `${t('casksPerYear')} casks a year of ${t('caskSize')}, filled at ${t('fillingStrength')} from ${t('mashesPerWeek')} mashes a week in ${t('weeksPerYear')} weeks, take for a mash`,
     },
   ],
-} as const satisfies Record<string, readonly Way[]>; // prettier-ignore
+} as const satisfies Record<string, readonly LadderWay[]>; // prettier-ignore
 export type MashStation = keyof typeof mashStations;
 
 /** The spirit charge: it holds the heart, but foreshots and feints of other mashes besides. */
-export const charge: Way = { figures: ['chargeVolume', 'chargeStrength'], alcohol: strengthOf('chargeVolume', 'chargeStrength'), says: (t) => `${t('chargeVolume')} of spirit charge at ${t('chargeStrength')} holds` }; // prettier-ignore
+export const charge: LadderWay = { figures: ['chargeVolume', 'chargeStrength'], alcohol: strengthOf('chargeVolume', 'chargeStrength'), says: (t) => `${t('chargeVolume')} of spirit charge at ${t('chargeStrength')} holds` }; // prettier-ignore
 
 /** One cask: what went in, and what is bottled. */
-export const filled: Way = {
+export const filled: LadderWay = {
   figures: ['caskSize', 'fillingStrength'],
   alcohol: strengthOf('caskSize', 'fillingStrength'),
   says: (t) => `a cask of ${t('caskSize')} filled at ${t('fillingStrength')} got`,
 };
-export const kept: Way = {
+export const kept: LadderWay = {
   figures: ['caskSize', 'fillingStrength', 'alcoholLoss', 'yearsInWood'],
   alcohol: (v) => ((v.caskSize * v.fillingStrength) / 100) * alcoholLeft(v),
   says: (t) =>
     `a cask of ${t('caskSize')} filled at ${t('fillingStrength')}, losing ${t('alcoholLoss')} a year for ${t('yearsInWood')}, keeps`,
 };
-export const bottled: Way = {
+export const bottled: LadderWay = {
   figures: ['bottlesPerCask', 'bottleSize', 'bottlingStrength'],
   alcohol: (v) => (v.bottlesPerCask * v.bottleSize * v.bottlingStrength) / 1e4,
   says: (t) => `${t('bottlesPerCask')} bottles of ${t('bottleSize')} at ${t('bottlingStrength')} hold`,
@@ -106,9 +106,9 @@ const steps: readonly { readonly to: MashStation; readonly times: number; readon
 ]; // prettier-ignore
 
 /** Two stations of which the later cannot hold more than the earlier. */
-export interface Fall {
-  readonly later: Way;
-  readonly earlier: Way;
+export interface LadderFall {
+  readonly later: LadderWay;
+  readonly earlier: LadderWay;
   /** What the later holds of the earlier, with its spread as a part; left out where it is not known. */
   readonly times?: number;
   readonly spread?: number;
@@ -117,21 +117,21 @@ export interface Fall {
 }
 
 /** Every pair of ways from one station to a later one. */
-export const falls: readonly Fall[] = [
+export const falls: readonly LadderFall[] = [
   ...steps.flatMap(({ to: from }, i) =>
     steps.slice(i + 1).flatMap(({ to }, j) => {
       const between = steps.slice(i + 1, i + 2 + j);
       const times = between.reduce((product, step) => product * step.times, 1);
       const spread = Math.hypot(...between.map((step) => step.spread));
       const slack = between.reduce((product, step) => product * step.slack, 1);
-      return mashStations[to].flatMap((later: Way) =>
+      return mashStations[to].flatMap((later: LadderWay) =>
         mashStations[from]
-          .filter((earlier: Way) => earlier.only === undefined)
-          .map((earlier: Way): Fall => ({ later, earlier, slack, of: 'mash', ...(later.only === undefined && { times, spread }) })),
+          .filter((earlier: LadderWay) => earlier.only === undefined)
+          .map((earlier: LadderWay): LadderFall => ({ later, earlier, slack, of: 'mash', ...(later.only === undefined && { times, spread }) })),
       );
     }),
   ),
-  ...mashStations.heart.map((later: Way): Fall => ({ later, earlier: charge, slack: 1, of: 'mash' })),
+  ...mashStations.heart.map((later: LadderWay): LadderFall => ({ later, earlier: charge, slack: 1, of: 'mash' })),
   { later: bottled, earlier: filled, slack: 1, of: 'cask' },
   { later: bottled, earlier: kept, times: 0.97, spread: 0.02, slack: 1.05, of: 'cask' }, // `bottles`; a loss a year is a mean, and the first years may differ
 ]; // prettier-ignore

@@ -1,5 +1,5 @@
 // What a guide quotes: the figures, how surely each is said, and the spread that goes with it.
-import { figureIds, figureTable, headOf, nameWhereSaid, type Ends, type QuotableName, type QuotedAs } from '../figures/index.ts'; // prettier-ignore
+import { figureIds, figureTable, headOf, nameWhereSaid, type RangeEnds, type QuotableName, type QuotedAs } from '../figures/index.ts'; // prettier-ignore
 import { formatNumber } from '../format.ts';
 import { kinds, type KindName } from '../kinds.ts';
 import { refuse, type Refusal } from '../refusal.ts';
@@ -9,7 +9,7 @@ export interface QuotableFigure extends QuotedAs {
   /** As it stands at the head of a sentence. */
   readonly label: string;
   /** What can be quoted at all; beyond it a figure is refused. */
-  readonly range: Ends;
+  readonly range: RangeEnds;
 }
 
 export const quotableFigures = Object.fromEntries(
@@ -23,7 +23,7 @@ export type { QuotableName };
 export const quotableNames = Object.keys(quotableFigures) as readonly QuotableName[];
 
 /** A figure as a guide says it, in the unit of its kind. */
-export type Said =
+export type SaidValue =
   | { readonly as: 'exact'; readonly value: number }
   /** Rounded to its last digit: 42,500 to the hundred, 9 to the whole. `step` says otherwise: 9.0 has a step of 0.1. */
   | { readonly as: 'rounded'; readonly value: number; readonly step?: number }
@@ -32,12 +32,12 @@ export type Said =
   /** From … to …; taken to hold the figure 95 times in a hundred. */
   | { readonly as: 'range'; readonly low: number; readonly high: number };
 
-export type Quoted = Partial<Readonly<Record<QuotableName, Said>>>;
+export type Quoted = Partial<Readonly<Record<QuotableName, SaidValue>>>;
 
 /** A quoted figure as a measurement: value and standard spread in its own unit. */
 export interface Measured {
   readonly figure: QuotableName;
-  readonly said: Said;
+  readonly said: SaidValue;
   readonly value: number;
   readonly spread: number;
 }
@@ -77,7 +77,7 @@ const numberIn = (value: unknown, [low, high]: readonly [number, number]) =>
   typeof value === 'number' && value >= low && value <= high;
 
 /** What keeps one quoted figure from being read at all, in a sentence that names it; nothing when it has a value. */
-function unreadable(figure: QuotableName, said: Said): string | undefined {
+function unreadable(figure: QuotableName, said: SaidValue): string | undefined {
   const { label, range } = quotableFigures[figure];
   const numbers: readonly unknown[] = said?.as === 'range' ? [said.low, said.high] : [said?.value];
   const extra = (name: string, value: number | undefined) =>
@@ -94,7 +94,7 @@ function unreadable(figure: QuotableName, said: Said): string | undefined {
 }
 
 /** Why one figure cannot be, whatever the others are, in a sentence that names it; nothing when it can. */
-function beyond(figure: QuotableName, said: Said): string | undefined {
+function beyond(figure: QuotableName, said: SaidValue): string | undefined {
   const { label, range } = quotableFigures[figure];
   const ends = said.as === 'range' ? [said.low, said.high] : [said.value];
   const outside = ends.find((end) => !numberIn(end, range));
@@ -106,7 +106,7 @@ function beyond(figure: QuotableName, said: Said): string | undefined {
 }
 
 /** The standard spread of what was said, in the figure's own unit: never less than a book can know. */
-function spreadOf(figure: QuotableName, said: Said, value: number): number {
+function spreadOf(figure: QuotableName, said: SaidValue, value: number): number {
   const { as, about, exact } = quotableFigures[figure].spread;
   const own = (spread: number) => (as === 'part' ? spread * value : spread);
   if (said.as === 'about') return Math.max(own(exact), said.spread ?? own(about));
@@ -152,14 +152,14 @@ export function canBe(
 }
 
 /** A quoted figure that cannot be, with the sentence that says why. */
-export interface Impossible extends Measured {
+export interface ImpossibleFigure extends Measured {
   readonly reason: string;
 }
 
 /** What was quoted: what can be held against the rest, and what cannot be; each in the order of the table. */
-export interface Heard {
+export interface HeardFigures {
   readonly measured: readonly Measured[];
-  readonly impossible: readonly Impossible[];
+  readonly impossible: readonly ImpossibleFigure[];
 }
 
 /**
@@ -167,7 +167,7 @@ export interface Heard {
  * reason, so that the rest can be judged. Refuses only what has no value at all, by name.
  * @example measure({ nonsense: { as: 'exact', value: 1 } }) // refuses: No figure that can be quoted (there is none of that name)
  */
-export function measure(quoted: Quoted): Heard | Refusal {
+export function measure(quoted: Quoted): HeardFigures | Refusal {
   const unknown = Object.keys(quoted).find((name) => !Object.hasOwn(quotableFigures, name));
   if (unknown !== undefined) return refuse(`No figure that can be quoted is called “${unknown}”.`);
   const heard: Measured[] = [];

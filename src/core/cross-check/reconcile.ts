@@ -9,13 +9,13 @@ import { brokenBounds } from './bounds.ts';
 import { brokenBy, type Broken } from './broken.ts';
 import { check, estimateIn, type Checked, type Estimate } from './check.ts';
 import { nearerCustom } from './custom.ts';
-import { fitQuoted, knownAt, startOf, usualFor, type Fit } from './fit-quoted.ts';
+import { fitQuoted, knownAt, startOf, usualFor, type QuotedFit } from './fit-quoted.ts';
 import {
   measure,
   NINETY_FIVE,
   quotableNames,
   vagueOwn,
-  type Impossible,
+  type ImpossibleFigure,
   type Measured,
   type Quoted,
   type QuotableName,
@@ -29,7 +29,7 @@ import { decides, type Decides } from './rounded.ts';
  * a quoted range does not fit. "not checkable": nothing else quoted bears on it.
  */
 export type Finding = 'agrees' | 'doubtful' | 'disagrees' | 'not checkable' | 'cannot be';
-export type End = 'fits' | 'too low' | 'too high';
+export type HowItFits = 'fits' | 'too low' | 'too high';
 
 export interface JudgedFigure extends Measured {
   readonly finding: Finding;
@@ -44,7 +44,7 @@ export interface JudgedFigure extends Measured {
   /** Fall of chi-square when the figure is left out. */
   readonly fall?: number;
   /** Of a quoted range: does each end fit what the others say? */
-  readonly ends?: { readonly low: End; readonly high: End };
+  readonly ends?: { readonly low: HowItFits; readonly high: HowItFits };
 }
 
 /** The chi-square test: chance is how often sound figures would lie this far apart or farther; 1 when nothing is tested. */
@@ -99,14 +99,14 @@ const MOST_SUSPECTS = 5; // told of at once
 const TOLD = 0.1; // a figure not quoted is told of when it is known to this part
 const NARROWED = 0.7; // and to this part of what would be known with nothing quoted
 
-function testOf({ squares, freedom }: Fit): Test {
+function testOf({ squares, freedom }: QuotedFit): Test {
   return { statistic: squares, freedom, chance: freedom === 0 ? 1 : chanceAbove(squares, freedom) };
 }
 
 const descending = (checked: readonly Checked[]) => checked.toSorted((a, b) => b.test ** 2 - a.test ** 2);
 
 /** One round of judging: what is checked, and whether the whole or any figure is beyond chance. */
-function round(current: readonly Measured[], fit: Fit, known: readonly Measured[]) {
+function round(current: readonly Measured[], fit: QuotedFit, known: readonly Measured[]) {
   const bare = knownAt(known, fit);
   const found = current.flatMap((each) => check(each, fit, current, bare) ?? []);
   const mends = found.some(({ mendable, test }) => mendable && Math.abs(test) > NINETY_FIVE);
@@ -124,9 +124,9 @@ function round(current: readonly Measured[], fit: Fit, known: readonly Measured[
 } // prettier-ignore
 
 /** Leaves out, one after another, figures that the others show wrong. */
-function setAside(measured: readonly Measured[], known: readonly Measured[], whole: Fit, centre: readonly number[]) {
+function setAside(measured: readonly Measured[], known: readonly Measured[], whole: QuotedFit, centre: readonly number[]) {
   let [current, fit] = [measured, whole];
-  const aside: { readonly measured: Measured; readonly checked: Checked; readonly fall: number; readonly without: Fit }[] = [];
+  const aside: { readonly measured: Measured; readonly checked: Checked; readonly fall: number; readonly without: QuotedFit }[] = [];
   let judged = round(current, fit, known);
   while (judged.wrong && aside.length < MOST_WRONG) {
     const { measured: wrong } = judged.wrong;
@@ -141,12 +141,13 @@ function setAside(measured: readonly Measured[], known: readonly Measured[], who
 
 function endsOf({ said }: Measured, fits: Estimate): JudgedFigure['ends'] {
   if (said.as !== 'range') return undefined;
-  const fit = (end: number): End => (end < fits.low ? 'too low' : end > fits.high ? 'too high' : 'fits');
+  const fit = (end: number): HowItFits =>
+    end < fits.low ? 'too low' : end > fits.high ? 'too high' : 'fits';
   return { low: fit(said.low), high: fit(said.high) };
 }
 
 /** Figures that cannot be by themselves, or as a pair, with their reasons: each reason once. */
-function apart(impossible: readonly Impossible[]): readonly Accusation[] {
+function apart(impossible: readonly ImpossibleFigure[]): readonly Accusation[] {
   const reasons = [...new Set(impossible.map(({ reason }) => reason))];
   return reasons.map((says) => {
     const figures = impossible.filter(({ reason }) => reason === says).map(({ figure }) => figure);
@@ -159,7 +160,7 @@ const isKnown = (figure: QuotableName, { value, standard }: Estimate) =>
   standard < (vagueOwn[figure] ?? TOLD * value);
 
 /** Figures that were not quoted and that those quoted determine: well, and far better than what is usual of any house. */
-function fill(fit: Fit, quoted: ReadonlySet<QuotableName>, known: readonly Measured[]): FilledFigure[] {
+function fill(fit: QuotedFit, quoted: ReadonlySet<QuotableName>, known: readonly Measured[]): FilledFigure[] {
   const bare = knownAt(known, fit);
   return quotableNames.flatMap((figure) => {
     const found = estimateIn(fit, figure);

@@ -296,11 +296,11 @@ export const relations = {
 
 export const relationNames = Object.keys(relations) as readonly (keyof typeof relations)[];
 
-export type Usual = Partial<
+export type UsualFigures = Partial<
   Readonly<Record<QuotableName, { value: number; spread: number; why: string; source: SourceId }>>
 >;
 /** What a figure usually is, with its spread: weighed only where the guide does not quote it. */
-export const usual: Usual = Object.fromEntries(
+export const usual: UsualFigures = Object.fromEntries(
   quotableNames.flatMap((name) => {
     const { typical, houses } = quotableFigures[name];
     return houses ? [[name, { value: typical, ...houses }]] : [];

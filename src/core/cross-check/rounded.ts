@@ -1,6 +1,6 @@
 // The balance that decides, as a sum of what was said; and what must have been rounded when both sides agree only roughly.
 import { formatNumber } from '../format.ts';
-import { falls, type Fall } from './ladder.ts';
+import { falls, type LadderFall } from './ladder.ts';
 import { asPlain, plain, type Measured, type QuotableName } from './quoted.ts';
 import type { Values } from './relations.ts';
 
@@ -25,7 +25,7 @@ const litres = (value: number) => formatNumber(value, value < 100 ? 1 : 0);
 const near = (figure: QuotableName, value: number) =>
   plain(figure, Math.abs(value) < 2 ? value : Number(value.toPrecision(3)));
 
-function judge({ later, earlier, times, spread }: Fall, quoted: ReadonlyMap<QuotableName, Measured>): Decides | undefined {
+function judge({ later, earlier, times, spread }: LadderFall, quoted: ReadonlyMap<QuotableName, Measured>): Decides | undefined {
   const figures = [...new Set([...later.figures, ...earlier.figures])];
   if (times === undefined || figures.some((figure) => !quoted.has(figure))) return undefined;
   const values = Object.fromEntries(figures.map((figure) => [figure, quoted.get(figure)!.value])) as Record<QuotableName, number>;

@@ -5,7 +5,7 @@ import { moleFraction, quantity, type Quantity, type Spirit } from '../quantity.
 import { isRefusal, type Refusal } from '../refusal.ts';
 import { amountsOf, minus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import { vapourOver } from '../vapour/equilibrium.ts';
-import { cutAmounts, type Cuts, type Parts } from './cuts.ts';
+import { cutAmounts, type Cuts, type RunParts } from './cuts.ts';
 import { potAmounts } from './run.ts';
 import { strengthOfVapour, type StillSetting } from './still.ts';
 
@@ -78,7 +78,7 @@ export interface TracePoint {
 }
 export interface Trace {
   /** Part of all of it, 0–1, in each part of the run. */
-  readonly shares: Parts<number>;
+  readonly shares: RunParts<number>;
   readonly points: readonly TracePoint[];
 }
 

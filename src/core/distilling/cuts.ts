@@ -23,7 +23,7 @@ export interface Cuts {
 }
 
 /** The parts of a run in kilomoles; together they are the charge. */
-export interface Parts<T> {
+export interface RunParts<T> {
   readonly foreshots: T;
   readonly heart: T;
   readonly feints: T;
@@ -62,7 +62,7 @@ function potAfterForeshots(charge: Amounts, setting: StillSetting, end: Foreshot
  * Cuts a charge in kilomoles. Refuses a heart that ends before it begins, and cuts out of order.
  * @example cutAmounts({ ethanol: 1, water: 9 }, { reflux: share(0), pressure: kilopascals(101.325) }, { foreshots: { share: share(0.02) }, heart: strength(55), feints: strength(1) }).foreshots.ethanol // 0.020000 (two hundredths of one kilomole)
  */
-export function cutAmounts(charge: Amounts, setting: StillSetting, cuts: Cuts): Parts<Amounts> | Refusal {
+export function cutAmounts(charge: Amounts, setting: StillSetting, cuts: Cuts): RunParts<Amounts> | Refusal {
   const curve = stillCurve(setting);
   const heartEnd = curve.potAt(cuts.heart);
   const feintsEnd = curve.potAt(cuts.feints);
@@ -95,7 +95,7 @@ export function partsBetween(
   setting: StillSetting,
   heartEnd: number,
   feintsEnd: number,
-): Parts<Amounts> {
+): RunParts<Amounts> {
   const ended = potAmounts(charge, setting, heartEnd);
   const residue = potAmounts(charge, setting, feintsEnd);
   return {
@@ -111,7 +111,7 @@ export function partsBetween(
  * The four hold all the alcohol of the charge. Refuses cuts that the run never reaches or that are out of order.
  * @example cutRun(line.round.spiritRun, { foreshots: { volume: litres20(100) }, heart: strength(60), feints: strength(1) }).foreshots.volume // 100.000 (as many litres as were asked for)
  */
-export function cutRun(run: Run, cuts: Cuts): Parts<Portion> | Refusal {
+export function cutRun(run: Run, cuts: Cuts): RunParts<Portion> | Refusal {
   const parts = cutAmounts(amountsOf(run.charge), run.setting, cuts);
   return isRefusal(parts) ? parts : portions(parts);
 }
@@ -120,7 +120,7 @@ export function cutRun(run: Run, cuts: Cuts): Parts<Portion> | Refusal {
  * The parts in kilomoles, as volumes and strengths.
  * @example portions({ foreshots: { ethanol: 0, water: 0 }, heart: { ethanol: 0, water: 1 }, feints: { ethanol: 0, water: 0 }, residue: { ethanol: 0, water: 0 } }).heart.volume // 18.05 (18.015 kg of water at 0.9982 kg/L)
  */
-export function portions(parts: Parts<Amounts>): Parts<Portion> {
+export function portions(parts: RunParts<Amounts>): RunParts<Portion> {
   return {
     foreshots: portionOf(parts.foreshots),
     heart: portionOf(parts.heart),

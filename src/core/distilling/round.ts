@@ -24,7 +24,7 @@ import {
 } from '../spirit/amounts.ts';
 import { massPercentFromStrength } from '../spirit/strength.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
-import { cutAmounts, partsBetween, portions, type Cuts, type ForeshotsEnd, type Parts } from './cuts.ts';
+import { cutAmounts, partsBetween, portions, type Cuts, type ForeshotsEnd, type RunParts } from './cuts.ts';
 import { potAfter, runAmounts, type Run } from './run.ts';
 import { stillCurve, strengthOfVapour, type StillCurve, type StillSetting } from './still.ts';
 
@@ -40,7 +40,7 @@ export interface RoundPlan {
 }
 
 /** A round that repeats itself: low wines and water in, heart and spent lees out. */
-export interface Round extends Parts<Portion> {
+export interface Round extends RunParts<Portion> {
   readonly washRun: Run;
   readonly lowWines: Portion;
   readonly potAle: Portion;
@@ -182,7 +182,7 @@ function settledCharge(
   lowWines: Amounts,
   setting: StillSetting,
   plan: RoundPlan,
-): { readonly charge: Amounts; readonly parts: Parts<Amounts> } | Refusal {
+): { readonly charge: Amounts; readonly parts: RunParts<Amounts> } | Refusal {
   const pots = cutPots(setting, plan.spiritStill);
   if (isRefusal(pots)) return pots;
   const { foreshots } = plan.spiritStill;

@@ -10,7 +10,7 @@ import { sized, type TruthOf } from './truth.ts';
 import { isRefusal } from '../refusal.ts';
 
 export type MashCause = 'hard' | 'fine' | 'coarse' | 'hot' | 'cold' | 'thermometer' | 'warm-glass' | 'dip';
-export type MashReading = 'extract' | 'volume' | 'glass' | 'panel' | 'hand' | 'iodine' | 'runs' | 'mark' | 'flour' | 'jar' | 'cooled' | 'redip'; // prettier-ignore
+export type MashBenchReading = 'extract' | 'volume' | 'glass' | 'panel' | 'hand' | 'iodine' | 'runs' | 'mark' | 'flour' | 'jar' | 'cooled' | 'redip'; // prettier-ignore
 
 /** What differs from mash to mash and does no harm. */
 export interface MashDay extends Pick<TunEvents, 'grist' | 'converts' | 'jar'> {
@@ -57,7 +57,7 @@ function mashed(rig: Rig, liquor: number, mark: number) {
  * The readings of a mash. Refuses what the tun refuses.
  * @example mashBench({ bed: { malt: kilograms(1000), moisture: percent(4), extract: percent(76) }, ratio: litresPerKilogram(4), mash: celsius(20), weak: { water: 0, extract: 0 } }, { malt: 0, grist: 20 })({ cause: 'nothing', size: 0 }) // refuses: colder than 50 (a mash at 20 °C is none)
  */
-export const mashBench = (setup: TunSetup, day: MashDay): TruthOf<MashCause, MashReading> => ({ cause, size }) => {
+export const mashBench = (setup: TunSetup, day: MashDay): TruthOf<MashCause, MashBenchReading> => ({ cause, size }) => {
   const of = (id: keyof typeof sizes) => (cause === id ? sized(sizes[id], size) : undefined);
   const bed = { ...setup.bed, extract: percent(setup.bed.extract * (1 + (day.malt - (of('coarse') ?? 0)) / 100)) };
   const stands = of('fine') ?? (cause === 'coarse' ? STANDS * 1.2 : STANDS);

@@ -2,7 +2,7 @@
 import type { Refusal } from '../refusal.ts';
 
 /** A cause and how much of it, from 0, the least that is drawn, to 1, the most. */
-export interface Wrong<Cause extends string> {
+export interface WhatIsWrong<Cause extends string> {
   readonly cause: Cause | 'nothing';
   readonly size: number;
 }
@@ -11,7 +11,7 @@ export type Truth<Reading extends string = string> = Readonly<Record<Reading, nu
 
 /** The truth of a bench, or why the house has none. */
 export type TruthOf<Cause extends string, Reading extends string> = (
-  wrong: Wrong<Cause>,
+  wrong: WhatIsWrong<Cause>,
 ) => Truth<Reading> | Refusal;
 
 /**

@@ -6,7 +6,7 @@ import { refuse, type Refusal } from '../refusal.ts';
 import { platoFromGravity } from '../wort/extract.ts';
 import type { Fall } from './fall.ts';
 
-export interface Reading {
+export interface GravityReading {
   readonly hour: Quantity<'hours'>;
   readonly gravity: Quantity<'gravity'>;
 }
@@ -14,7 +14,7 @@ export interface FittedFall extends Fall {
   /** Root of the mean squared distance of the readings from the curve, °P. */
   readonly scatter: Quantity<'plato'>;
   /** The reading furthest from the curve. */
-  readonly furthest: Reading;
+  readonly furthest: GravityReading;
 }
 
 const PARAMETERS = 4; // initial, final, half, steepness
@@ -44,7 +44,7 @@ function firstAt(height: number, points: readonly (readonly [number, number])[])
 }
 
 /** A sentence on what makes the readings, in order of time, unfit for a curve; undefined when nothing does. */
-function objection(readings: readonly Reading[]): string | undefined {
+function objection(readings: readonly GravityReading[]): string | undefined {
   const times = new Set(readings.map(({ hour }) => hour)).size;
   if (times < PARAMETERS)
     return `The readings were taken at ${times} different hour${times === 1 ? '' : 's'}; the curve has four unknowns and needs readings at four or more.`;
@@ -67,7 +67,7 @@ function objection(readings: readonly Reading[]): string | undefined {
  * Source: the form, Reid et al. 2021; the fit, Marquardt 1963, from memory.
  * @example fitFall([{ hour: 0, gravity: 1.05 }, { hour: 10, gravity: 1.06 }, { hour: 20, gravity: 1.02 }, { hour: 40, gravity: 1 }]) // refuses: wort that ferments grows lighter (the second is heavier)
  */
-export function fitFall(given: readonly Reading[]): FittedFall | Refusal {
+export function fitFall(given: readonly GravityReading[]): FittedFall | Refusal {
   const readings = [...given].sort((a, b) => a.hour - b.hour);
   const problem = objection(readings);
   if (problem !== undefined) return refuse(problem);
@@ -101,7 +101,7 @@ export function fitFall(given: readonly Reading[]): FittedFall | Refusal {
     return refuse(
       `Readings from ${n(first, 1)} to ${n(last, 1)} h do not show both ends of the fall, so no curve can be told from them; the half of the fall must lie between the first reading and the last.`,
     );
-  const off = (reading: Reading) =>
+  const off = (reading: GravityReading) =>
     Math.abs(platoFromGravity(reading.gravity) - logistic(fit.parameters, reading.hour).height);
   return {
     initial: plato(initial),

@@ -20,7 +20,7 @@ export function gasVolume(mass: number, temperature: Quantity<'temperature'>): Q
 }
 
 /** A room of mixed air, the gas that runs into it and the fresh air that is blown in; as much leaves as comes. */
-export interface Room {
+export interface GasRoom {
   readonly volume: Quantity<'space'>;
   readonly gas: Quantity<'flow'>;
   readonly freshAir: Quantity<'flow'>;
@@ -30,14 +30,14 @@ export interface Room {
  * The level, ppm, at which the room would settle: what flows in, mixed. Gas above 0 m³/h.
  * @example steadyLevel({ gas: 1, freshAir: 999 }) // 1420 (by hand, (1,000,000 + 420 × 999) ÷ 1000 is 1419.6)
  */
-export function steadyLevel({ gas, freshAir }: Room): Quantity<'ppm'> {
+export function steadyLevel({ gas, freshAir }: GasRoom): Quantity<'ppm'> {
   within('The gas, m³/h,', gas, Number.MIN_VALUE, Number.MAX_VALUE);
   within('The fresh air, m³/h,', freshAir, 0, Number.MAX_VALUE);
   return quantity('ppm', (1e6 * gas + FRESH_AIR * freshAir) / (gas + freshAir));
 }
 
 /** Changes of the room's air in an hour. */
-function changes({ volume, gas, freshAir }: Room): number {
+function changes({ volume, gas, freshAir }: GasRoom): number {
   within('The volume of the room, m³,', volume, Number.MIN_VALUE, Number.MAX_VALUE);
   return (gas + freshAir) / volume;
 }
@@ -47,7 +47,7 @@ function changes({ volume, gas, freshAir }: Room): number {
  * Real gas does not mix: it lies low, and is far above this level where it lies.
  * @example levelAfter({ volume: 100, gas: 1, freshAir: 99 }, 0) // 420 (fresh air)
  */
-export function levelAfter(room: Room, hour: number): Quantity<'ppm'> {
+export function levelAfter(room: GasRoom, hour: number): Quantity<'ppm'> {
   const steady = steadyLevel(room);
   const risen = -Math.expm1(-changes(room) * within('The hour', hour, 0, Number.MAX_VALUE));
   return quantity('ppm', FRESH_AIR + (steady - FRESH_AIR) * risen);
@@ -57,7 +57,7 @@ export function levelAfter(room: Room, hour: number): Quantity<'ppm'> {
  * Hours before the level of `levelAfter` passes a limit, ppm, or all the hours watched where it does not in them.
  * @example hoursBefore(quantity('ppm', 5000), { volume: 100, gas: 1, freshAir: 9999 }, hours(8)) // 8 (it settles at 520)
  */
-export function hoursBefore(limit: Quantity<'ppm'>, room: Room, watched: Quantity<'hours'>): number {
+export function hoursBefore(limit: Quantity<'ppm'>, room: GasRoom, watched: Quantity<'hours'>): number {
   within('The limit, ppm,', limit, FRESH_AIR, 1e6);
   const steady = steadyLevel(room);
   if (steady <= limit) return watched;

@@ -22,7 +22,7 @@ export interface WarmWashback {
   readonly cooling: { readonly power: Quantity<'power'>; readonly from: Quantity<'temperature'> };
 }
 /** The washback at an hour, with heat given off, lost to the air and taken by cooling since the start. */
-export interface WashbackState {
+export interface WashbackHeat {
   readonly hour: Quantity<'hours'>;
   readonly temperature: Quantity<'temperature'>;
   readonly released: Quantity<'energy'>;
@@ -53,7 +53,7 @@ export function riseWithoutLoss(heat: Quantity<'energy'>, mass: Quantity<'mass'>
  * counted; the pace does not quicken as it warms. Mass above 0 kg, hours above 0, loss and power 0 or more.
  * @example warmWashback({ mass: 1000, heat: 0, pace: { half: 20, steepness: 0.2 }, start: 18, hours: 60, air: 18, loss: 100, cooling: { power: 0, from: 33 } }).at(-1) // { hour: 60, temperature: 18, lost: 0, cooled: 0 } (no heat, and air as warm)
  */
-export function warmWashback(washback: WarmWashback): readonly WashbackState[] {
+export function warmWashback(washback: WarmWashback): readonly WashbackHeat[] {
   const { mass, heat, pace, start, air, loss, cooling } = washback;
   within('The hours in the washback', washback.hours, Number.MIN_VALUE, Number.MAX_VALUE);
   within('The mass of the wash, kg,', mass, Number.MIN_VALUE, Number.MAX_VALUE);
@@ -63,7 +63,7 @@ export function warmWashback(washback: WarmWashback): readonly WashbackState[] {
   const span = washback.hours / STEPS;
   const fade = (loss * MEGAJOULES_IN_WATT_HOUR) / capacity; // part of the difference lost in an hour
   const felt = fade > 0 ? -Math.expm1(-fade * span) / fade : span; // hours of undamped warming that a step is worth
-  const states: WashbackState[] = [];
+  const states: WashbackHeat[] = [];
   let [temperature, released, lost, cooled] = [start as number, 0, 0, 0];
   for (let step = 0; ; step++) {
     const hour = step * span;
@@ -93,6 +93,6 @@ export function warmWashback(washback: WarmWashback): readonly WashbackState[] {
  * The warmest state, the first of them if there are several.
  * @example warmest([{ temperature: 20 }, { temperature: 31 }, { temperature: 30 }]) // { temperature: 31 } (the largest)
  */
-export function warmest(states: readonly WashbackState[]): WashbackState {
+export function warmest(states: readonly WashbackHeat[]): WashbackHeat {
   return states.reduce((peak, state) => (state.temperature > peak.temperature ? state : peak));
 }

@@ -10,7 +10,7 @@ export interface MashWeek {
   readonly mashes: Quantity<'count'>;
   readonly pattern: 'seven' | 'five';
 }
-export interface Washbacks {
+export interface WashbackNeed {
   readonly needed: Quantity<'count'>;
   /** Part of their time in which they are taken, turn-round included. */
   readonly taken: Quantity<'percent'>;
@@ -34,7 +34,7 @@ function shortestWait(week: MashWeek, ahead: number): number {
  * days a part of a mash is a whole one in the busiest week. Mashes 1–1000; hours above 0, at most 1000.
  * @example washbacksNeeded({ mashes: count(14), pattern: 'seven' }, hours(60)) // { needed: 5, taken: 100, longest: 60, longestWithOneFewer: 48 } (a mash every 12 hours)
  */
-export function washbacksNeeded(week: MashWeek, takenFor: Quantity<'hours'>): Washbacks {
+export function washbacksNeeded(week: MashWeek, takenFor: Quantity<'hours'>): WashbackNeed {
   within('The mashes in a week', week.mashes, 1, 1000);
   within('The hours that a mash takes a washback', takenFor, Number.MIN_VALUE, 1000);
   let needed = 1;

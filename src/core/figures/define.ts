@@ -5,11 +5,11 @@ import type { SourceId } from '../sources.ts';
 export const stages = ['malting', 'milling', 'mashing', 'fermenting', 'distilling', 'maturing'] as const;
 export type Stage = (typeof stages)[number];
 
-export type Ends = readonly [low: number, high: number];
+export type RangeEnds = readonly [low: number, high: number];
 
 /** What is usual in the trade, and how that is known. */
 export interface Usual {
-  readonly range: Ends;
+  readonly range: RangeEnds;
   readonly source: SourceId;
 }
 
@@ -43,7 +43,7 @@ interface Entry {
   /** As it stands at the head of a sentence or on a card, where the label does not do. */
   readonly told?: string;
   /** What it can be at all, in a tiny house and a very large one: the limits at every door. */
-  readonly limits: Ends;
+  readonly limits: RangeEnds;
   readonly usual?: Usual;
   /** Stages beside its own where it is told as often. */
   readonly also?: readonly Stage[];
@@ -95,7 +95,7 @@ export interface OnlySaid extends Entry {
 export type Figure = GivenFigure | ComputedFigure | OnlySaid;
 
 /** A figure of the house that is a choice; each option with its wording. */
-export interface Choice {
+export interface FigureChoice {
   readonly label: string;
   readonly meaning: string;
   readonly options: Readonly<Record<string, string>>;

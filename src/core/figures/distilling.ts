@@ -1,5 +1,5 @@
 // Figures of the distilling, and what is chosen there.
-import { computed, spreads, type Choice, type Figure } from './define.ts';
+import { computed, spreads, type FigureChoice, type Figure } from './define.ts';
 
 // prettier-ignore
 export const distilling = {
@@ -61,4 +61,4 @@ export const distillingChoices = {
     meaning: 'What is done with a spirit charge above the highest strength set.',
     options: { 'when-needed': 'is let down with water', never: 'is run as it is' },
   },
-} as const satisfies Record<string, Choice>;
+} as const satisfies Record<string, FigureChoice>;

@@ -8,7 +8,17 @@ import { maturing } from './maturing.ts';
 import { milling } from './milling.ts';
 
 export { stages };
-export type { Choice, Ends, Figure, GivenFigure, QuotedAs, Spread, Stage, Things, Usual } from './define.ts';
+export type {
+  FigureChoice,
+  RangeEnds,
+  Figure,
+  GivenFigure,
+  QuotedAs,
+  Spread,
+  Stage,
+  Things,
+  Usual,
+} from './define.ts';
 
 const byStage = { malting, milling, mashing, fermenting, distilling, maturing } as const;
 const figures = { ...malting, ...milling, ...mashing, ...fermenting, ...distilling, ...maturing } as const;

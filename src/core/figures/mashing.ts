@@ -1,5 +1,5 @@
 // Figures of the mashing, and of how often the house mashes.
-import { computed, spreads, type Choice, type Figure } from './define.ts';
+import { computed, spreads, type FigureChoice, type Figure } from './define.ts';
 
 // prettier-ignore
 export const mashing = {
@@ -33,4 +33,4 @@ export const mashingChoices = {
       readings: 'the volumes and gravities as read',
     },
   },
-} as const satisfies Record<string, Choice>;
+} as const satisfies Record<string, FigureChoice>;

@@ -7,7 +7,7 @@ export const ways = {
   set: 'set', // what the house decides
 } as const;
 /** How a figure that a house gave stands; one that gave way to another since was neither measured nor set so. */
-export type Way = keyof typeof ways | 'follows';
+export type WayKnown = keyof typeof ways | 'follows';
 
 /** How any figure stands, in the words of a table. */
 export const standings = {
@@ -18,7 +18,7 @@ export const standings = {
   computed: 'computed',
   estimate: 'our estimate', // computed from something that is not known
 } as const;
-export type Standing = keyof typeof standings;
+export type FigureStanding = keyof typeof standings;
 
 /**
  * How a figure is usually known.
@@ -37,7 +37,7 @@ export const waysToKnow = (id: NumberName): readonly (keyof typeof ways)[] =>
  * How a figure that was given can stand, in a text.
  * @example waysKept('heartEnd') // ['set', 'follows'] (or moved since by another)
  */
-export const waysKept = (id: NumberName): readonly Way[] => [...waysToKnow(id), 'follows'];
+export const waysKept = (id: NumberName): readonly WayKnown[] => [...waysToKnow(id), 'follows'];
 
 /** The computed figures that a house may count or read, in the order of the line. */
 export const countedIds: readonly FigureId[] = figureIds.filter((id) => {

@@ -59,7 +59,7 @@ export interface Definition {
   readonly minds?: (claim: Claim) => readonly string[];
 }
 
-export interface Verdict {
+export interface ClaimVerdict {
   readonly asks: string;
   readonly article: string;
   readonly met: boolean;
@@ -69,7 +69,7 @@ export interface Verdict {
  * A claim held against a definition, point by point.
  * @example judge({ years: 2 }, { name: 'A', points: [{ asks: 'Three years', article: '1', meets: ({ years }) => years >= 3 }] }) // [{ asks: 'Three years', article: '1', met: false }] (two are not three)
  */
-export function judge(claim: Claim, { points }: Definition): readonly Verdict[] {
+export function judge(claim: Claim, { points }: Definition): readonly ClaimVerdict[] {
   return points.map(({ asks, article, meets }) => ({ asks, article, met: meets(claim) }));
 }
 

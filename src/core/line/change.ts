@@ -20,7 +20,7 @@ export interface GaveWay {
   readonly to: number;
 }
 
-export interface Changed {
+export interface ChangedHouse {
   readonly house: House;
   /** What was moved with the figure, in the order of the line; empty when nothing was. */
   readonly gave: readonly GaveWay[];
@@ -134,7 +134,7 @@ export function changeHouse<F extends keyof House>(
   figure: F,
   value: House[F],
   gives?: Giving,
-): Changed | Refusal {
+): ChangedHouse | Refusal {
   const isAlone = gives === 'efficiency' || (house.holds === 'readings' && gives === undefined);
   if (isAlone || figure === 'finalGravity') {
     const changed = { ...house, [figure]: value };
@@ -149,7 +149,7 @@ export function changeHouse<F extends keyof House>(
 }
 
 /** A changed house with what was moved besides the figure. */
-function followed(house: House, changed: House | Refusal, figure: keyof House): Changed | Refusal {
+function followed(house: House, changed: House | Refusal, figure: keyof House): ChangedHouse | Refusal {
   if (isRefusal(changed)) return changed;
   const gave = followers
     .filter((other) => other !== figure && changed[other] !== house[other])
@@ -166,7 +166,7 @@ export function changeExtract<F extends MashReading>(
   house: House,
   figure: F,
   value: House[F],
-): Changed | Refusal {
+): ChangedHouse | Refusal {
   const changed = { ...house, [figure]: value };
   const wanted = (house.solubleExtract * efficiencyOf(changed)) / efficiencyOf(house);
   const solubleExtract = percent(Math.round(wanted * 100) / 100); // as a laboratory would print it

@@ -1,6 +1,6 @@
 // Which computed figures of a house hang on which of those that it gives: each is moved as far as houses differ, and what moves with it further than a good reading can tell hangs on it.
 import { computedIds } from '../figures/standing.ts';
-import { figureTable, pathsOf, type Ends, type FigureId, type NumberName } from '../figures/index.ts';
+import { figureTable, pathsOf, type RangeEnds, type FigureId, type NumberName } from '../figures/index.ts';
 import { isRefusal, type Refusal } from '../refusal.ts';
 import { numberAt } from './beside.ts';
 import type { House } from './house.ts';
@@ -17,7 +17,7 @@ const TRIES = 4; // halvings of a move until the house runs
  * How far houses may differ in a figure: what is usual, if that is a range; else a tenth of it, or five steps of its field.
  * @example (([low, high]) => low <= 62 && 62 <= high)(usualMove('heartEnd', 62)) // true (the value lies between its ends)
  */
-export function usualMove(figure: NumberName, at: number): Ends {
+export function usualMove(figure: NumberName, at: number): RangeEnds {
   const { usual, limits, step } = figureTable[figure];
   const apart = Math.max(APART * Math.abs(at), STEPS * step);
   const [low, high] = usual && usual.range[0] < usual.range[1] ? usual.range : [at - apart, at + apart];

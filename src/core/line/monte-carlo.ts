@@ -42,9 +42,9 @@ export const unsureInPlant = {
 } as const satisfies Record<string, readonly PlantFigure[]>;
 
 /** A house with what of its plant was drawn. */
-export type Drawn = House & Partial<Readonly<Record<PlantFigure, number>>>;
+export type DrawnHouse = House & Partial<Readonly<Record<PlantFigure, number>>>;
 /** How the round of a drawn house is settled by a model of vapour: as two stills have it, or as its plant has. It keeps no house: the next is drawn in its place. */
-export type Settle = (drawn: Drawn, model?: VapourModel) => Round | Refusal;
+export type Settle = (drawn: DrawnHouse, model?: VapourModel) => Round | Refusal;
 
 /**
  * The figures that may carry a ± and that count as the house ends its foreshots.
@@ -58,7 +58,7 @@ export function unsureIn({ foreshotsBy }: House): readonly HouseFigure[] {
  * All that the rounds of a house, and of its plant, are drawn from, as one text: two houses with the same text have the same draws.
  * @example drawnFrom(house, {}) === drawnFrom({ ...house, yearsInWood: 20 }, {}) // true (years in wood move no round)
  */
-export function drawnFrom(house: House, unsure: Unsure, plant?: unknown): string {
+export function drawnFrom(house: House, unsure: Uncertainties, plant?: unknown): string {
   const counts = unsureIn(house);
   return JSON.stringify([
     counts.map((name) => [house[name], unsure[name] ?? 0]),
@@ -71,7 +71,7 @@ export function drawnFrom(house: House, unsure: Unsure, plant?: unknown): string
 }
 
 /** Standard uncertainty of each figure, in its own unit; a figure left out is exact. */
-export type Unsure = Partial<Readonly<Record<UnsureFigure, number>>>;
+export type Uncertainties = Partial<Readonly<Record<UnsureFigure, number>>>;
 
 /** What is looked at in each round drawn. */
 export const drawnFigures = {
@@ -98,8 +98,8 @@ export interface Draws {
  * @example drawRounds(house, {}, 0, 1) // { refused: 0, values: { heartVolume: [] } } (none was drawn)
  */
 export function drawRounds(
-  house: Drawn,
-  unsure: Unsure,
+  house: DrawnHouse,
+  unsure: Uncertainties,
   count: number,
   seed: number,
   model?: VapourModel,
@@ -116,7 +116,7 @@ export function drawRounds(
     feintsVolume: [],
   };
   let refused = 0;
-  const drawn: { -readonly [Name in keyof Drawn]: Drawn[Name] } = { ...house }; // one house, drawn again and again
+  const drawn: { -readonly [Name in keyof DrawnHouse]: DrawnHouse[Name] } = { ...house }; // one house, drawn again and again
   for (let i = 0; i < count; i++) {
     for (const [name, u] of spread)
       (drawn as Record<UnsureFigure, number>)[name] = house[name]! + u * normal();

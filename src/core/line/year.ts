@@ -3,7 +3,7 @@ import { count, kilograms } from '../quantity.ts';
 import type { Line } from './line.ts';
 
 /** Some mashes of a year, 0 upwards, and the line of each. */
-export interface Campaign {
+export interface CampaignLine {
   readonly mashes: number;
   readonly line: Line;
 }
@@ -21,7 +21,7 @@ function meanOf(things: readonly unknown[], weights: readonly number[]): unknown
  * A line whose year is that of several lines; all else is told of the first line’s own mash.
  * @example withYear(line, [{ mashes: 10, line }]).pace.mashesPerYear // 10 (ten of one campaign)
  */
-export function withYear(line: Line, campaigns: readonly Campaign[]): Line {
+export function withYear(line: Line, campaigns: readonly CampaignLine[]): Line {
   const mashes = campaigns.reduce((sum, each) => sum + each.mashes, 0);
   const { round, ...own } = line;
   const mean = meanOf(

@@ -4,7 +4,7 @@ import { within } from '../range.ts';
 import { refuse, type Refusal } from '../refusal.ts';
 import { slaking } from './strike.ts';
 
-export interface Standing {
+export interface StandingMash {
   readonly malt: Quantity<'mass'>;
   /** Water already in the mash, L. */
   readonly water: Quantity<'volume'>;
@@ -19,7 +19,7 @@ export interface Standing {
  * @example rescueWater({ malt: kilograms(1000), water: litres(2600), maltMoisture: percent(4), temperature: celsius(60) }, celsius(64), celsius(94)) // 400 (by hand, (2600 + 0.4 × 1000) × 4 ÷ 30)
  */
 export function rescueWater(
-  { malt, water: inMash, maltMoisture, temperature }: Standing,
+  { malt, water: inMash, maltMoisture, temperature }: StandingMash,
   wanted: Quantity<'temperature'>,
   water: Quantity<'temperature'>,
 ): Quantity<'volume'> | Refusal {

@@ -9,15 +9,15 @@ import {
   waterMasses,
   type Bed,
   type Drained,
-  type Liquid,
+  type Runoff,
   type Water,
 } from './waters.ts';
 
 export interface Returned {
   /** What is drained when the house is in balance: the same at every mash. */
   readonly drained: Drained;
-  readonly wort: Liquid;
-  readonly weak: Liquid;
+  readonly wort: Runoff;
+  readonly weak: Runoff;
   /** Extract in the wort of a house that lets its weak worts go, kg. */
   readonly withoutReturn: Quantity<'mass'>;
   /** Fresh water that fills up the first water, kg. */

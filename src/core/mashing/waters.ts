@@ -24,14 +24,14 @@ export interface Water {
   readonly temperature: Quantity<'temperature'>;
 }
 /** A runoff, or any mixture of runoffs: its water and its extract. */
-export interface Liquid {
+export interface Runoff {
   readonly water: Quantity<'mass'>;
   readonly extract: Quantity<'mass'>;
 }
 export interface Drained {
-  readonly runoffs: readonly Liquid[];
+  readonly runoffs: readonly Runoff[];
   /** What stays in the draff. */
-  readonly left: Liquid;
+  readonly left: Runoff;
 }
 
 /**
@@ -67,7 +67,7 @@ export function drainWaters(
   const held = bed.malt * bed.held;
   const own = ownWater(bed);
   let extract = (bed.malt * bed.extract) / 100 + borrowed;
-  const runoffs: Liquid[] = [];
+  const runoffs: Runoff[] = [];
   for (const [i, water] of waterMasses(bed, waters).entries()) {
     const first = i === 0;
     const drained = first ? water + own - held : water;
@@ -88,8 +88,8 @@ export function drainWaters(
  * Several runoffs run together.
  * @example together([{ water: 100, extract: 20 }, { water: 50, extract: 5 }]) // { water: 150, extract: 25 } (100 + 50 and 20 + 5)
  */
-export function together(runoffs: readonly Liquid[]): Liquid {
-  const sum = (of: keyof Liquid) => kilograms(runoffs.reduce((total, runoff) => total + runoff[of], 0));
+export function together(runoffs: readonly Runoff[]): Runoff {
+  const sum = (of: keyof Runoff) => kilograms(runoffs.reduce((total, runoff) => total + runoff[of], 0));
   return { water: sum('water'), extract: sum('extract') };
 }
 
@@ -99,7 +99,7 @@ const STRONGEST = 34; // °P, where the sugar tables end
  * Strength, gravity and volume at 20 °C of a liquid; refused above 34 °P, where the tables of sugar end.
  * @example asWort({ water: kilograms(88), extract: kilograms(12) }) // { plato: 12, gravity: 1.0483 } (12 of 100; Plato’s table)
  */
-export function asWort({ water, extract }: Liquid):
+export function asWort({ water, extract }: Runoff):
   | {
       readonly plato: Quantity<'plato'>;
       readonly gravity: Quantity<'gravity'>;
@@ -120,7 +120,7 @@ export function asWort({ water, extract }: Liquid):
  * Moisture of the draff, %, when the grains hold what is left.
  * @example draffMoistureOf({ malt: kilograms(1000), moisture: percent(4.5), extract: percent(77) }, { water: kilograms(765.109), extract: kilograms(0) }) // 78.00 (the draff of 980.909 kg worked by hand, of which 215.8 are dry)
  */
-export function draffMoistureOf({ malt, moisture, extract }: Bed, left: Liquid): Quantity<'percent'> {
+export function draffMoistureOf({ malt, moisture, extract }: Bed, left: Runoff): Quantity<'percent'> {
   const husks = (malt * (100 - moisture - extract * (1 - HYDROLYSIS_WATER))) / 100;
   return percent((100 * left.water) / (left.water + left.extract + husks));
 }

@@ -26,14 +26,14 @@ export function expectedNow({ filled, indrink, store, years }: Regauged): Portio
   }).at(-1)!;
 }
 
-export type Verdict = 'as expected' | 'too little' | 'too much';
+export type RegaugeVerdict = 'as expected' | 'too little' | 'too much';
 
 export interface Difference {
   /** Alcohol that should be there and is not; below 0 when there is more than expected. */
   readonly missing: Quantity<'alcohol'>;
   /** The same, % of the alcohol expected. */
   readonly part: Quantity<'percent'>;
-  readonly verdict: Verdict;
+  readonly verdict: RegaugeVerdict;
 }
 
 /**

@@ -12,13 +12,13 @@ import {
   times,
   timesGiven,
   type CutSide,
-  type Ends,
-  type Given,
-  type Side,
+  type RunEnds,
+  type ChargeGives,
+  type StillSide,
 } from './side-by-side.ts';
 
 /** A charge in kilomoles and what it gives. */
-export interface Settled extends Given {
+export interface SettledCharge extends ChargeGives {
   readonly charge: Amounts;
   /** Water put into the charge to bring its strength down, kmol. */
   readonly added: number;
@@ -36,13 +36,13 @@ const surplus = (leaves: Amounts, comes: Amounts) =>
 function settleSpirit(
   comes: Amounts,
   sides: readonly CutSide[],
-  ends: Ends,
+  ends: RunEnds,
   limit: number,
   near: Near,
   strongest = STRONGEST_CHARGE,
-): Settled | undefined {
+): SettledCharge | undefined {
   const at = (x: number) => partsOfAll(x, sides, ends.foreshots);
-  const leavesFor = ({ heart, weak, residue }: Given) => plus(plus(heart, weak), residue);
+  const leavesFor = ({ heart, weak, residue }: ChargeGives) => plus(plus(heart, weak), residue);
   const over = (x: number) => surplus(leavesFor(at(x)), comes);
   const least = Math.min(...sides.map(({ heart }) => heart));
   const natural =
@@ -79,11 +79,11 @@ interface Last {
  */
 export function settleTogether(
   comes: Amounts,
-  sides: readonly Side[],
-  ends: Ends,
+  sides: readonly StillSide[],
+  ends: RunEnds,
   limit: number,
   near: Near = {},
-): Settled | Refusal {
+): SettledCharge | Refusal {
   const cut = cutSides(sides, ends);
   if (isRefusal(cut)) return cut;
   return settleSpirit(comes, cut, ends, limit, near) ?? neverSettles(ends.heart);
@@ -91,8 +91,8 @@ export function settleTogether(
 
 export interface Thrice {
   /** The intermediate stills: strong feints go on to the spirit stills, weak ones back. They have neither foreshots nor heart. */
-  readonly intermediate: Settled;
-  readonly spirit: Settled;
+  readonly intermediate: SettledCharge;
+  readonly spirit: SettledCharge;
 }
 
 const NEAR = 0.8; // of the low wines' mole fraction: the usual charge of an intermediate still is within so much of it
@@ -109,9 +109,9 @@ const NO_FORESHOTS = { share: 0 } as const;
  */
 export function settleThrice(
   lowWines: Amounts,
-  before: readonly Side[],
-  last: readonly Side[],
-  ends: Ends,
+  before: readonly StillSide[],
+  last: readonly StillSide[],
+  ends: RunEnds,
   near: Near = {},
 ): Thrice | Refusal {
   if (ends.strong <= ends.weak)

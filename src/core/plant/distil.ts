@@ -17,17 +17,17 @@ import { runStill, type Run } from '../distilling/run.ts';
 import { stillCurve, strengthOfVapour, type StillSetting } from '../distilling/still.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { House } from '../line/house.ts';
-import { settleThrice, settleTogether, type Settled } from './balance.ts';
+import { settleThrice, settleTogether, type SettledCharge } from './balance.ts';
 import type { Plant, Stills } from './plant.ts';
 import { foreshotsByRun, runsOfMash } from './runs-of-mash.ts';
-import { NOTHING, runSides, sidesOf, times, type Ends, type Side } from './side-by-side.ts';
+import { NOTHING, runSides, sidesOf, times, type RunEnds, type StillSide } from './side-by-side.ts';
 
 interface Found {
-  readonly spirit: Settled;
+  readonly spirit: SettledCharge;
   readonly between?: Readonly<Record<keyof Between, Amounts>>;
 }
 /** How the spirit stills, and those before them, are balanced with foreshots that end so. */
-type Balance = (foreshots: Ends['foreshots']) => Found | Refusal;
+type Balance = (foreshots: RunEnds['foreshots']) => Found | Refusal;
 
 const MOST_FORESHOTS = 0.4; // of the charge's alcohol; the most that the table of figures takes
 const FIRST_SHARE = 0.02; // of it, with which the search begins
@@ -62,7 +62,7 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts, model?: Vapour
   const cuts = spiritCuts(house);
   const letDownTo = limitOfCharge(house);
   const limit = letDownTo === undefined ? Infinity : moleFractionOf(letDownTo);
-  const ends = (foreshots: Ends['foreshots'], strong = cuts.feints): Ends => ({
+  const ends = (foreshots: RunEnds['foreshots'], strong = cuts.feints): RunEnds => ({
     foreshots,
     heart: cuts.heart,
     strong,
@@ -113,7 +113,7 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts, model?: Vapour
   };
 }
 
-const alone = (spirit: Settled | Refusal) => (isRefusal(spirit) ? spirit : { spirit });
+const alone = (spirit: SettledCharge | Refusal) => (isRefusal(spirit) ? spirit : { spirit });
 
 /** What is missing for a scheme, or nothing. */
 function missing({ washStills, intermediateStills, spiritStills, scheme }: Plant): string | undefined {
@@ -127,7 +127,7 @@ function missing({ washStills, intermediateStills, spiritStills, scheme }: Plant
 /** A run of several stills as one: drawn as in those that hold most, and summed over all. */
 function asOneRun(
   charge: Portion,
-  sides: readonly Side[],
+  sides: readonly StillSide[],
   until: Quantity<'strength'>,
   distillate: Amounts,
   residue: Amounts,
@@ -209,8 +209,8 @@ export function distilIn(plant: Plant, house: House, wash: Spirit, model?: Vapou
 function assemble(
   house: House,
   wash: Portion,
-  washSides: readonly Side[],
-  sides: readonly Side[],
+  washSides: readonly StillSide[],
+  sides: readonly StillSide[],
   first: { readonly distillate: Amounts; readonly residue: Amounts },
   { spirit, between }: Found,
 ): Round | Refusal {

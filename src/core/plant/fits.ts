@@ -8,7 +8,7 @@ import type { Line } from '../line/line.ts';
 import { stillNames, type Plant, type StillKind } from './plant.ts';
 
 /** One demand on one vessel, or on all that are alike. */
-export interface Fit {
+export interface VesselFit {
   readonly vessel: string;
   readonly unit: 'L' | 'h' | 'washbacks';
   readonly takes: number;
@@ -26,11 +26,11 @@ const amount = (value: number, unit: string) => `${formatNumber(value, 0)} ${uni
 /** A demand and what there is for it; `why` says both in a clause that ends before the colon. */
 function fit(
   vessel: string,
-  unit: Fit['unit'],
+  unit: VesselFit['unit'],
   takes: number,
   holds: number,
   why: (takes: string, holds: string) => string,
-): Fit {
+): VesselFit {
   if (takes <= holds + HAIR) return { vessel, unit, takes, holds };
   const number = Math.max(LEAST_SAID, Math.round(takes - holds));
   const lack = unit === 'washbacks' ? `${number} too few` : `${amount(number, unit)} too little`;
@@ -41,7 +41,7 @@ function fit(
 const largest = (charges: readonly GroupCharges[]) => Math.max(0, ...charges.map(({ litres }) => litres));
 
 /** Hours in a week that stills of one kind are asked to run, group by group, against those there are. */
-function hoursOfStills(kind: StillKind, groups: readonly GroupCharges[]): readonly Fit[] {
+function hoursOfStills(kind: StillKind, groups: readonly GroupCharges[]): readonly VesselFit[] {
   return groups.map(({ hoursAWeek, number, aWeek }, i) => {
     const vessel = stillNames[kind] + (groups.length > 1 ? ` ${i + 1}` : '');
     return fit(vessel, 'h', hoursAWeek, number * HOURS_IN_WEEK, (takes, holds) => `${vessel}: ${aWeek} charges a week ask for ${takes}, and a week has ${holds} for ${number === 1 ? 'one still' : `${number} stills`}`);
@@ -54,7 +54,7 @@ function hoursOfStills(kind: StillKind, groups: readonly GroupCharges[]): readon
  * fills one washback: a timetable may ask for more, never for less. Vessels that are not named are left out.
  * @example fits({ ...line, house: { mashesPerWeek: 10, wortVolume: 8000 } }, { scheme: 'twice', mashTuns: [{ number: 1, hours: 8 }], washbacks: [], shortFermentation: 60, washCharger: { holds: 0 }, lowWinesReceiver: { holds: 0 }, spiritReceiver: { holds: 0 } }, { wash: [], intermediate: [], spirit: [] }) // [{ vessel: 'Mash tuns', takes: 80, holds: 168 }] (ten mashes of eight hours in a week)
  */
-export function fits(line: Line, plant: Plant, charges: PlantCharges): readonly Fit[] {
+export function fits(line: Line, plant: Plant, charges: PlantCharges): readonly VesselFit[] {
   const { house, round } = line;
   const { mashesPerWeek, wortVolume } = house;
   const tuns = plant.mashTuns.reduce((sum, { number, hours }) => sum + number / hours, 0); // mashes an hour

@@ -22,7 +22,7 @@ export const times = (by: number, { ethanol, water }: Amounts): Amounts => ({
 export const together = (amounts: readonly Amounts[]): Amounts => amounts.reduce(plus, NOTHING);
 
 /** Stills of one reflux, and their part of the liquid, 0–1. */
-export interface Side {
+export interface StillSide {
   readonly part: number;
   readonly setting: StillSetting;
 }
@@ -44,7 +44,7 @@ export function sidesOf(
   stills: readonly Stills[],
   pressure: Quantity<'pressure'>,
   model?: VapourModel,
-): readonly Side[] {
+): readonly StillSide[] {
   const parts = partsOfGroups(stills);
   return [...new Set(stills.map(({ reflux }) => reflux))].map((reflux) => ({
     part: parts.reduce((sum, part, i) => (stills[i]!.reflux === reflux ? sum + part : sum), 0),
@@ -58,7 +58,7 @@ export function sidesOf(
  */
 export function runSides(
   charge: Amounts,
-  sides: readonly Side[],
+  sides: readonly StillSide[],
   until: Quantity<'strength'>,
 ): { readonly distillate: Amounts; readonly residue: Amounts } | Refusal {
   const left: Amounts[] = [];
@@ -73,7 +73,7 @@ export function runSides(
 }
 
 /** Strengths at the safe, % vol, between the parts of a run, and the share of the alcohol or the strength that ends its foreshots. */
-export interface Ends {
+export interface RunEnds {
   readonly foreshots: { readonly share: number } | { readonly strength: Quantity<'strength'> };
   readonly heart: Quantity<'strength'>;
   /** Above it feints are strong and go back to this still; below it they are weak. */
@@ -82,14 +82,14 @@ export interface Ends {
 }
 
 /** A side with the mole fractions in its pot at which the parts of a run end. */
-export interface CutSide extends Side {
+export interface CutSide extends StillSide {
   readonly curve: StillCurve;
   readonly heart: number;
   readonly strong: number;
   readonly weak: number;
 }
 
-export interface Given {
+export interface ChargeGives {
   readonly foreshots: Amounts;
   readonly heart: Amounts;
   readonly strong: Amounts;
@@ -101,7 +101,7 @@ export interface Given {
  * Looks up the ends of a run in every side. Refuses ends that are out of order or that a still never shows.
  * @example cutSides([], { foreshots: { share: 0 }, heart: strength(60), strong: strength(30), weak: strength(65) }) // refuses: must end below the heart (65 is above 60)
  */
-export function cutSides(sides: readonly Side[], ends: Ends): readonly CutSide[] | Refusal {
+export function cutSides(sides: readonly StillSide[], ends: RunEnds): readonly CutSide[] | Refusal {
   const { heart, strong, weak } = ends;
   if (weak >= heart)
     return refuse(`The feints must end below the heart: ${weak} % vol is not below ${heart} % vol.`);
@@ -119,7 +119,7 @@ export function cutSides(sides: readonly Side[], ends: Ends): readonly CutSide[]
 }
 
 /** Mole fraction in the pot where the foreshots of a charge at `x` end: no lower than where the heart does. */
-function heartStart(x: number, { curve, heart }: CutSide, foreshots: Ends['foreshots']): number {
+function heartStart(x: number, { curve, heart }: CutSide, foreshots: RunEnds['foreshots']): number {
   if (x <= heart) return x;
   if ('strength' in foreshots) {
     const cut = curve.potAt(foreshots.strength);
@@ -146,7 +146,7 @@ function afterShare(x: number, share: number, { left, over }: StillCurve, lowest
 }
 
 /** What one mole of liquid at mole fraction `x` gives on one side, divided where the run is cut; no heart where it is too weak. */
-function partsOfMole(x: number, side: CutSide, foreshots: Ends['foreshots']): Given {
+function partsOfMole(x: number, side: CutSide, foreshots: RunEnds['foreshots']): ChargeGives {
   const begins = heartStart(x, side, foreshots);
   const pots: Amounts[] = [{ ethanol: x, water: 1 - x }];
   let [at, moles] = [x, 1];
@@ -162,9 +162,13 @@ function partsOfMole(x: number, side: CutSide, foreshots: Ends['foreshots']): Gi
  * What one mole of liquid at mole fraction `x` gives on all sides together.
  * @example partsOfAll(0.1, [], { share: 0 }).heart // { ethanol: 0, water: 0 } (no still, no spirit)
  */
-export function partsOfAll(x: number, sides: readonly CutSide[], foreshots: Ends['foreshots']): Given {
+export function partsOfAll(
+  x: number,
+  sides: readonly CutSide[],
+  foreshots: RunEnds['foreshots'],
+): ChargeGives {
   const each = sides.map((side) => ({ part: side.part, given: partsOfMole(x, side, foreshots) }));
-  const sum = (of: keyof Given) => together(each.map(({ part, given }) => times(part, given[of])));
+  const sum = (of: keyof ChargeGives) => together(each.map(({ part, given }) => times(part, given[of])));
   return {
     foreshots: sum('foreshots'),
     heart: sum('heart'),
@@ -178,7 +182,7 @@ export function partsOfAll(x: number, sides: readonly CutSide[], foreshots: Ends
  * So many times all that is given.
  * @example timesGiven(2, { foreshots: { ethanol: 0, water: 0 }, heart: { ethanol: 1, water: 1 }, strong: { ethanol: 0, water: 0 }, weak: { ethanol: 0, water: 0 }, residue: { ethanol: 0, water: 0 } }).heart // { ethanol: 2, water: 2 } (twice)
  */
-export const timesGiven = (by: number, given: Given): Given => ({
+export const timesGiven = (by: number, given: ChargeGives): ChargeGives => ({
   foreshots: times(by, given.foreshots),
   heart: times(by, given.heart),
   strong: times(by, given.strong),

@@ -7,7 +7,7 @@ export type Tell = (problem: string) => void;
 /** Reads one thing, called `what` in a sentence; undefined, and told of, where it is not what it can be. */
 export type Reader<T> = (given: unknown, what: string, tell: Tell) => T | undefined;
 /** What a reader reads. */
-export type Read<R> = R extends Reader<infer T> ? T : never;
+export type ReadBy<R> = R extends Reader<infer T> ? T : never;
 
 /**
  * Reads without a word what is told of in one sentence for all of it.
@@ -86,8 +86,8 @@ export const list =
 
 type Fields = Readonly<Record<string, Reader<unknown>>>;
 /** What a record of these fields reads to. */
-export type Whole<F extends Fields, B extends Fields> = { readonly [K in keyof F]: Read<F[K]> } & {
-  readonly [K in keyof B]?: Read<B[K]>;
+export type Whole<F extends Fields, B extends Fields> = { readonly [K in keyof F]: ReadBy<F[K]> } & {
+  readonly [K in keyof B]?: ReadBy<B[K]>;
 };
 
 /**
@@ -106,7 +106,7 @@ export const record =
 type Kinds = Readonly<Record<string, Reader<object>>>;
 /** What a record of one of these kinds reads to: the kind itself is its field `by`. */
 type OneKind<B extends string, K extends Kinds> = {
-  [N in keyof K]: Read<K[N]> & { readonly [F in B]: N };
+  [N in keyof K]: ReadBy<K[N]> & { readonly [F in B]: N };
 }[keyof K];
 
 /**

@@ -2,7 +2,7 @@
 import { belowHundred, cardinal, isNumberWord } from './cardinals.ts';
 import { tokensOf, type Token } from './tokens.ts';
 
-export interface Said {
+export interface SaidNumber {
   readonly value: number;
   /** Tokens from `first` up to, not including, `next`. */
   readonly first: number;
@@ -74,7 +74,7 @@ function mixed(tokens: readonly Token[], i: number): { adds: number; next: numbe
 }
 
 /** Half a million, three quarters of a million, two thirds, 1/2. */
-function fractionAt(tokens: readonly Token[], i: number, alone: boolean): Said | undefined {
+function fractionAt(tokens: readonly Token[], i: number, alone: boolean): SaidNumber | undefined {
   const ratio = slashed(tokens, i, alone);
   if (ratio) return ratio;
   const word = text(tokens, i);
@@ -101,7 +101,7 @@ function fractionAt(tokens: readonly Token[], i: number, alone: boolean): Said |
 }
 
 /** 1/2, 3/4; where the text is one figure alone, any part: 7/12. */
-function slashed(tokens: readonly Token[], i: number, alone: boolean): Said | undefined {
+function slashed(tokens: readonly Token[], i: number, alone: boolean): SaidNumber | undefined {
   const [over, slash, under, after] = tokens.slice(i, i + 4);
   if (over?.kind !== 'figure' || slash?.text !== '/' || under?.kind !== 'figure') return undefined;
   if (after?.text === '/' || text(tokens, i - 1) === '/') return undefined;
@@ -116,7 +116,7 @@ function slashed(tokens: readonly Token[], i: number, alone: boolean): Said | un
  * The number that starts at a token, or nothing; `alone` where the text is to be one figure and no more.
  * @example numberAt(tokensOf('63.5 per cent'), 0).value // 63.5 (as it stands)
  */
-export function numberAt(tokens: readonly Token[], i: number, alone = false): Said | undefined {
+export function numberAt(tokens: readonly Token[], i: number, alone = false): SaidNumber | undefined {
   const fraction = fractionAt(tokens, i, alone);
   if (fraction) return fraction;
   const token = tokens[i]!;
@@ -172,8 +172,8 @@ export const mayBegin = ({ kind, text: word }: Token) =>
  * Every number of a text, in order, with the text's tokens.
  * @example numbersIn('8 mashes of two tonnes').numbers.map(({ value }) => value) // [8, 2] (two numbers)
  */
-export function numbersIn(whole: string, tokens: readonly Token[] = tokensOf(whole)): { tokens: readonly Token[]; numbers: readonly Said[] } {
-  const numbers: Said[] = [];
+export function numbersIn(whole: string, tokens: readonly Token[] = tokensOf(whole)): { tokens: readonly Token[]; numbers: readonly SaidNumber[] } {
+  const numbers: SaidNumber[] = [];
   for (let i = 0; i < tokens.length;) {
     const found = mayBegin(tokens[i]!) ? numberAt(tokens, i) : undefined;
     if (found) numbers.push(found);

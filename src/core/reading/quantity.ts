@@ -7,12 +7,12 @@ import { unitOf, unitsRead, type Unit } from '../units.ts';
 import { gravityFrom } from './gravity.ts';
 import { tidy } from './numbers.ts';
 import type { Single } from './single.ts';
-import { countryOf, type Country } from './country.ts';
+import { countryOf, type UnitCountry } from './country.ts';
 import { dimensionNamed } from './unit-named.ts';
 import { readWritten, type Written } from './written.ts';
 import type { Dimension } from '../measures.ts';
 
-export interface Asked {
+export interface KindAsked {
   readonly kind: KindName;
   /** The unit of a bare number; the kind’s own without it. */
   readonly unit?: string;
@@ -20,13 +20,13 @@ export interface Asked {
   readonly label?: string;
   readonly range?: readonly [number, number];
   /** Whose proof and gallons are meant when no country is named; without it, the country of `unit`. */
-  readonly country?: Country | undefined;
+  readonly country?: UnitCountry | undefined;
   /** Asked for as a difference or a spread: it has no unit but its own. */
   readonly plain?: boolean;
 }
 
 /** A quantity in the unit of its kind. */
-export type ReadQuantity =
+export type QuantityOfKind =
   | {
       /** As a plain number; as exactly so much; as about so much, or so much ± its `spread`. */
       readonly as: 'rounded' | 'exact' | 'about';
@@ -82,7 +82,7 @@ export function unitTrouble({ either, unitText, number }: Single, kind: KindName
  * @example readQuantity('6.5 t', { kind: 'mass' }).value // 6500 (a thousand kilograms to the tonne)
  * @example readQuantity('6.5 t', { kind: 'volume' }) // refuses: which is a mass (tonnes measure no volume)
  */
-export function readQuantity(text: string, asked: Asked): ReadQuantity | Refusal {
+export function readQuantity(text: string, asked: KindAsked): QuantityOfKind | Refusal {
   const { kind } = asked;
   const shown = unitOf(kind, asked.plain ? undefined : asked.unit);
   const written = ofThings(readWritten(text, kind, countryOf(shown.unit) ?? asked.country), asked);
@@ -108,7 +108,7 @@ export function readQuantity(text: string, asked: Asked): ReadQuantity | Refusal
 }
 
 /** Weeks are no unit of a number, but in “Weeks a year” they are the things counted. */
-function ofThings(written: Written | undefined, { kind, label = '' }: Asked): Written | undefined {
+function ofThings(written: Written | undefined, { kind, label = '' }: KindAsked): Written | undefined {
   const [thing = ''] = /^[a-z]{2,}?(?=s?$)/i.exec(written?.unitText ?? '') ?? [];
   const counts = kind === 'count' && thing !== '' && label.toLowerCase().includes(thing.toLowerCase());
   return written && counts && written.unit === 'other' ? { ...written, unit: 'none' } : written;
@@ -116,16 +116,16 @@ function ofThings(written: Written | undefined, { kind, label = '' }: Asked): Wr
 
 const isOwn = ({ unit }: Single, kind: KindName) => unit === 'none' || unit === unitsRead(kind)[0];
 const unitBehind = ({ unit }: Single, shown: Unit): Unit => (typeof unit === 'string' ? shown : unit);
-const isGravity = ({ unit }: Single, { kind, plain }: Asked, shown: Unit) =>
+const isGravity = ({ unit }: Single, { kind, plain }: KindAsked, shown: Unit) =>
   kind === 'gravity' && unit === 'none' && shown.unit === '' && !plain;
 
-function inCore(written: Single, asked: Asked, shown: Unit): number {
+function inCore(written: Single, asked: KindAsked, shown: Unit): number {
   if (isGravity(written, asked, shown)) return gravityFrom(written.number);
   return tidy(unitBehind(written, shown).toCore(written.number));
 }
 
 /** The size of a step of the number, in the unit of the kind. */
-function sized(step: number, written: Single, asked: Asked, shown: Unit): number {
+function sized(step: number, written: Single, asked: KindAsked, shown: Unit): number {
   if (isGravity(written, asked, shown))
     return gravityFrom(written.number) === written.number ? step : step / 1000;
   const { toCore } = unitBehind(written, shown);
@@ -136,11 +136,11 @@ function sized(step: number, written: Single, asked: Asked, shown: Unit): number
   return Number(Math.abs(moved).toPrecision(9));
 }
 
-const stepOf = (written: Single, asked: Asked, shown: Unit) =>
+const stepOf = (written: Single, asked: KindAsked, shown: Unit) =>
   sized(isGravity(written, asked, shown) ? Math.min(1, written.place) : written.place, written, asked, shown);
 
 /** What stands behind ±, in the unit of the kind; a percentage of anything else is a part of it. */
-function spreadOf(written: Written, asked: Asked, shown: Unit): number | undefined {
+function spreadOf(written: Written, asked: KindAsked, shown: Unit): number | undefined {
   const { within } = written;
   if (!within) return undefined;
   if (within.unit === 'other')

@@ -4,11 +4,11 @@ import { andAHalf } from './halves.ts';
 import { mayBegin, shortScales, tidy } from './numbers.ts';
 import { numeralAt, type Numeral } from './numeral.ts';
 import { tokensOf, type Token } from './tokens.ts';
-import type { Country } from './country.ts';
-import { unitNamed, type Named } from './unit-named.ts';
+import type { UnitCountry } from './country.ts';
+import { unitNamed, type NamedUnit } from './unit-named.ts';
 import { mannerOf, vagueAfter } from './vague.ts';
 
-export interface Single extends Named {
+export interface Single extends NamedUnit {
   /** In the unit as written. */
   readonly number: number;
   /** Size of its last digit. */
@@ -28,7 +28,7 @@ const tail =
 const exactly = /\s+(?:exactly|precisely)$/i;
 
 /** "An hour and a half": one of a unit, and its part. */
-function oneAndAHalf(text: string, { start, end, text: word }: Token, kind: KindName, country?: Country) {
+function oneAndAHalf(text: string, { start, end, text: word }: Token, kind: KindName, country?: UnitCountry) {
   if (word !== 'a' && word !== 'an') return undefined;
   const half = /\s+and\s+an?\s+(?:half|quarter)$/i.exec(text);
   if (!half || half.index <= start) return undefined;
@@ -43,7 +43,7 @@ function behind(
   numeral: Numeral,
   text: string,
   kind: KindName,
-  country?: Country,
+  country?: UnitCountry,
 ): Omit<Single, 'manner' | 'scale'> {
   const counted = inMillions(numeral, text, kind);
   if (counted) return { ...counted, place: numeral.place / (numeral.value / counted.number || 1) };
@@ -74,7 +74,7 @@ function inMillions({ value, end }: Numeral, text: string, kind: KindName) {
 }
 
 /** "Six tonnes and a half", "7 h 36 min": more of the same behind the unit. */
-function withMore(number: number, place: number, rest: string, kind: KindName, country?: Country) {
+function withMore(number: number, place: number, rest: string, kind: KindName, country?: UnitCountry) {
   const half = /\s+and\s+an?\s+(?:half|quarter)$/i.exec(rest);
   const halved = half && unitNamed(rest.slice(0, half.index), kind, country);
   if (halved && typeof halved.unit !== 'string')
@@ -98,7 +98,7 @@ function withMore(number: number, place: number, rest: string, kind: KindName, c
  * One figure with its unit, when a text says that and nothing else.
  * @example single('7 h 36 min', 'hours').number // 7.6 (36 ÷ 60)
  */
-export function single(text: string, kind: KindName, country?: Country): Single | undefined {
+export function single(text: string, kind: KindName, country?: UnitCountry): Single | undefined {
   const bare = text.trim().replace(/(?<=\d)[.,]$/, '');
   const body = bare.replace(exactly, '').replace(tail, '').trim();
   const tokens = tokensOf(body);

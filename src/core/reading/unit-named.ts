@@ -2,16 +2,16 @@
 import type { KindName } from '../kinds.ts';
 import type { Dimension } from '../measures.ts';
 import { unitsRead, type Unit } from '../units.ts';
-import type { Country } from './country.ts';
+import type { UnitCountry } from './country.ts';
 import { unitNames } from './unit-names.ts';
 
 /** Units that are of one country or the other. */
-const local: Readonly<Record<string, Readonly<Record<Country, string>>>> = {
+const local: Readonly<Record<string, Readonly<Record<UnitCountry, string>>>> = {
   gal: { US: 'US gal', UK: 'UK gal' },
   '° proof': { US: '° US proof', UK: '° former UK proof' },
 };
 
-export interface Named {
+export interface NamedUnit {
   /** `none`: a bare number; `other`: no unit of this kind. */
   readonly unit: Unit | 'none' | 'other';
   /** The units it may be, where the country decides and is not known. */
@@ -62,7 +62,7 @@ export function dimensionNamed(text: string): Dimension | undefined {
  * The unit that a text names for a kind; a word for the things counted is no unit.
  * @example unitNamed('tonnes', 'mass').unit.unit // 't' (a tonne)
  */
-export function unitNamed(text: string, kind: KindName, country?: Country): Named {
+export function unitNamed(text: string, kind: KindName, country?: UnitCountry): NamedUnit {
   const said = text.trim();
   if (said === '') return { unit: 'none' };
   if (kind === 'money') return { unit: money.test(said) ? 'none' : 'other' };

@@ -2,7 +2,7 @@
 import type { KindName } from '../kinds.ts';
 import { lifted } from './ends.ts';
 import { single, type Single } from './single.ts';
-import type { Country } from './country.ts';
+import type { UnitCountry } from './country.ts';
 
 export interface Written extends Single {
   /** The other end of a range, the higher as a rule. */
@@ -23,7 +23,7 @@ const mended = (text: string) =>
     .replace(/(?<=[\d%])-(?=\d)/g, '–')
     .replace(/(?<![\d.,])[.,](?=\d)/g, '0.');
 
-function rangeIn(text: string, kind: KindName, country?: Country): Written | undefined {
+function rangeIn(text: string, kind: KindName, country?: UnitCountry): Written | undefined {
   const body = text.replace(opening, '');
   for (const found of body.matchAll(joiner)) {
     const word = found[0].trim().toLowerCase();
@@ -44,7 +44,7 @@ function rangeIn(text: string, kind: KindName, country?: Country): Written | und
  * What a text says; undefined when it says no quantity.
  * @example readWritten('5 to 6 t', 'mass').to.number // 6 (the other end)
  */
-export function readWritten(text: string, kind: KindName, country?: Country): Written | undefined {
+export function readWritten(text: string, kind: KindName, country?: UnitCountry): Written | undefined {
   if (text.length > LONGEST) return undefined;
   const body = mended(text);
   const around = plusMinus.exec(body);

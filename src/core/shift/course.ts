@@ -2,13 +2,13 @@
 // A course is pure and has no clock: a number draws its events, the log of actions gives the same shift again, and only the log is kept. Raise the version of its text when a step, an action or a draw changes.
 // A new kind is a folder here and in src/shift, its words (src/islands/shift-post.ts), a picture, an island, a page, a line in src/components/ShiftChoice.astro; tests in tests/shift and tests/core/shift.
 
-export interface At<T> {
+export interface AtStep<T> {
   readonly step: number;
   readonly id: T;
 }
 
 /** A hydrometer read: the mark read, what was made of it at 20 °C, and what both truly were; °C of the sample. */
-export interface Reading {
+export interface HydrometerReading {
   readonly step: number;
   readonly read: number;
   readonly corrected: number;
@@ -21,14 +21,14 @@ export interface Reading {
 export interface Moment<Happening extends string = string, Wrong extends string = string> {
   readonly step: number;
   readonly isDone: boolean;
-  readonly happened: readonly At<Happening>[];
-  readonly wrong: readonly At<Wrong>[];
-  readonly readings: readonly Reading[];
+  readonly happened: readonly AtStep<Happening>[];
+  readonly wrong: readonly AtStep<Wrong>[];
+  readonly readings: readonly HydrometerReading[];
 }
 
 /** A line of one's own in the log, and a hydrometer read: what can be done in any shift. */
-export type Note = { readonly do: 'note'; readonly text: string };
-export type Read = { readonly do: 'read'; readonly read: number; readonly corrected: number };
+export type LogNote = { readonly do: 'note'; readonly text: string };
+export type LogRead = { readonly do: 'read'; readonly read: number; readonly corrected: number };
 
 /** An action at a step of the run: a shift is its set-up, its events and these. */
 export interface Logged<Action> {
@@ -57,12 +57,12 @@ export interface Course<Rig, State extends Moment, Action> {
  * Whether something has happened already.
  * @example has([{ step: 1, id: 'froth' }], 'froth') // true (it happened)
  */
-export const has = <T>(list: readonly At<T>[], id: T): boolean => list.some((each) => each.id === id);
+export const has = <T>(list: readonly AtStep<T>[], id: T): boolean => list.some((each) => each.id === id);
 /**
  * When something last happened, or −1.
  * @example lastOf([{ step: 1, id: 'froth' }, { step: 4, id: 'froth' }], 'froth') // 4 (the later of two)
  */
-export const lastOf = <T>(list: readonly At<T>[], id: T): number => list.findLast((each) => each.id === id)?.step ?? -1; // prettier-ignore
+export const lastOf = <T>(list: readonly AtStep<T>[], id: T): number => list.findLast((each) => each.id === id)?.step ?? -1; // prettier-ignore
 
 /**
  * A state in which one more thing went wrong, and the sentence on it.

@@ -1,11 +1,11 @@
 // Points for a shift by a rule that is stated, the same for every kind: parts of a hundred, less what was wrong.
-import type { At } from './course.ts';
+import type { AtStep } from './course.ts';
 
 const DANGER = 20; // points for each danger, out of all; no source: a trainer's rule
 const FAULT = 5; // points of care for each fault that is no danger; the same
 
 /** Why a thing counts: a fault or a danger, and what to do another time. */
-export type Why = readonly ['fault' | 'danger', string];
+export type ScoreReason = readonly ['fault' | 'danger', string];
 
 export interface ScoreRow<Id extends string = string> {
   readonly id: Id | 'danger';
@@ -62,8 +62,8 @@ export interface Care {
  */
 export function scored<Id extends string, Wrong extends string>(
   rows: readonly ScoreRow<Id>[],
-  happenedWrong: readonly At<Wrong>[],
-  whys: Readonly<Record<Wrong, Why>>,
+  happenedWrong: readonly AtStep<Wrong>[],
+  whys: Readonly<Record<Wrong, ScoreReason>>,
   { of, isEarned, unanswered }: Care,
 ): Score<Id | 'care'> {
   const wrong = happenedWrong.map(({ step, id }) => ({ step, isDanger: whys[id][0] === 'danger', why: whys[id][1] })); // prettier-ignore

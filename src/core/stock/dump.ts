@@ -7,12 +7,12 @@ import { vat, type Vatting } from '../maturing/vatting.ts';
 import { count, litres20, litresOfAlcohol, type Portion, type Quantity } from '../quantity.ts';
 import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import type { CaskGroup } from './group.ts';
-import type { Held } from './held.ts';
+import type { HeldCask } from './held.ts';
 
 /** So many casks of a group, each holding `held`. */
 export interface Dumped {
   readonly group: CaskGroup;
-  readonly held: Held;
+  readonly held: HeldCask;
   readonly casks: number;
 }
 

@@ -61,7 +61,7 @@ export interface CaskGroup {
 }
 export type FieldName = keyof CaskGroup;
 
-export type Field = { readonly label: string; readonly needed?: true } & (
+export type GroupField = { readonly label: string; readonly needed?: true } & (
   | {
       readonly is: 'number';
       readonly kind: KindName;
@@ -82,7 +82,7 @@ const VOLUMES = [0, ROOMIEST * CASK_RANGE[1]] as const;
 
 /** Every field in the order of a row: its label is the heading of its column. */
 // prettier-ignore
-export const fields: { readonly [F in FieldName]-?: Field } = {
+export const fields: { readonly [F in FieldName]-?: GroupField } = {
   name: { label: 'Name', is: 'text' },
   casks: { label: 'Casks', is: 'number', kind: 'count', range: [1, 100_000], whole: true, needed: true },
   size: { label: 'Size (L)', is: 'number', kind: 'volume', range: CASK_RANGE, needed: true },

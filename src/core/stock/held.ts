@@ -29,7 +29,7 @@ export type StoreFigures = Pick<
 >;
 
 /** One cask of a group on a day. */
-export interface Held extends Portion {
+export interface HeldCask extends Portion {
   /** Years since it was filled; of a year or month alone the last day counts. */
   readonly age: Quantity<'years'>;
   /** Alcohol that leaves it in a year, %. */
@@ -84,7 +84,7 @@ function measuredOn({ barrels, hogsheads }: StoreFigures): Quantity<'volume'> {
  * regauge show, or at the store's where they show none. Refuses a cask older than 80 years, and a loss above 30 % a year.
  * @example heldOn({ casks: 1, size: 200, filled: '1930', filledVolume: 200, filledStrength: 60 }, house, '2026-01-01') // refuses: casks are followed for 80 (it has lain 95 years)
  */
-export function heldOn(group: CaskGroup, house: StoreFigures, day: string): Held | Refusal {
+export function heldOn(group: CaskGroup, house: StoreFigures, day: string): HeldCask | Refusal {
   const age = yearsBetween(lastDay(group.filled), day);
   if (age > LONGEST)
     return refuse(`It has lain ${formatCount(Math.floor(age), 'year')}; casks are followed for ${LONGEST}.`);

@@ -2,7 +2,7 @@
 import { allowed, formatNumber } from '../format.ts';
 import { UNSEEN, wasGiven } from '../shown.ts';
 import { firstDay, isDay, lastDay } from './days.ts';
-import { fieldNames, fields, ROOMIEST, type CaskGroup, type Field, type FieldName } from './group.ts';
+import { fieldNames, fields, ROOMIEST, type CaskGroup, type GroupField, type FieldName } from './group.ts';
 
 export const LONGEST = 40; // characters of a name or a store
 const EARLIEST = '1850'; // no cask in a register is older
@@ -16,7 +16,7 @@ export type GroupRead = { readonly group: CaskGroup } | { readonly faults: reado
 
 /** What is wrong with one value of a field by itself, or nothing. */
 function fieldProblem(name: FieldName, given: unknown): string | undefined {
-  const field: Field = fields[name];
+  const field: GroupField = fields[name];
   const { label } = field;
   if (given === undefined) return field.needed ? wasGiven(label, '', 'it is needed.') : undefined;
   if (field.is === 'number') {

@@ -2,25 +2,25 @@
 import { count, litres20, litresOfAlcohol, years, type Quantity } from '../quantity.ts';
 import { isRefusal } from '../refusal.ts';
 import type { CaskGroup } from './group.ts';
-import { heldOn, type Held, type StoreFigures } from './held.ts';
+import { heldOn, type HeldCask, type StoreFigures } from './held.ts';
 
 /** So many casks, and what is in them. */
-export interface Amount {
+export interface CaskTotal {
   readonly casks: Quantity<'count'>;
   readonly volume: Quantity<'volume20'>;
   readonly alcohol: Quantity<'alcohol'>;
 }
 
 /** Casks of one age, in whole years that are over; where ages are gathered, from `age` to `to`. */
-export interface AgeClass extends Amount {
+export interface AgeClass extends CaskTotal {
   readonly age: Quantity<'years'>;
   readonly to: Quantity<'years'>;
 }
 
 export interface StockTotals {
-  readonly all: Amount;
-  readonly elsewhere: Amount;
-  readonly sold: Amount;
+  readonly all: CaskTotal;
+  readonly elsewhere: CaskTotal;
+  readonly sold: CaskTotal;
   /** Alcohol that the air will take in the year to come, at today's pace. */
   readonly yearsLoss: Quantity<'alcohol'>;
   /** From the youngest to the oldest, ages without a cask among them. */
@@ -32,7 +32,7 @@ export interface StockTotals {
 const MOST_CLASSES = 20; // bars on a telephone; older stock is shown by five years
 const GATHERED = 5; // years
 
-const amountOf = (parts: readonly { readonly casks: number; readonly held: Held }[]): Amount => ({
+const amountOf = (parts: readonly { readonly casks: number; readonly held: HeldCask }[]): CaskTotal => ({
   casks: count(parts.reduce((sum, { casks }) => sum + casks, 0)),
   volume: litres20(parts.reduce((sum, { casks, held }) => sum + casks * held.volume, 0)),
   alcohol: litresOfAlcohol(parts.reduce((sum, { casks, held }) => sum + casks * held.alcohol, 0)),

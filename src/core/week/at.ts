@@ -12,7 +12,7 @@ export const doings = {
 } as const;
 export type Doing = keyof typeof doings;
 
-export type VesselName = 'Mash tun' | 'Washback' | 'Wash still' | 'Intermediate still' | 'Spirit still';
+export type WeekVesselName = 'Mash tun' | 'Washback' | 'Wash still' | 'Intermediate still' | 'Spirit still';
 const stillNamed = {
   wash: 'Wash still',
   intermediate: 'Intermediate still',
@@ -21,7 +21,7 @@ const stillNamed = {
 
 /** A stretch of a vessel's week, h from Monday's midnight; it may have begun in the week before and end in the next. */
 export interface Stretch {
-  readonly vessel: VesselName;
+  readonly vessel: WeekVesselName;
   /** Which of its kind, from 1. */
   readonly which: number;
   readonly doing: Doing;
@@ -32,7 +32,7 @@ export interface Stretch {
 /** Every stretch of work of doings, vessel by vessel along the line, each in the order of its beginnings. Rest is what lies between. */
 function stretchesOf({ mashes, washbacks, runs }: Doings, { needs, step }: Timetable): readonly Stretch[] {
   const all: Stretch[] = [];
-  const put = (vessel: VesselName, which: number, doing: Doing, start: number, end: number) =>
+  const put = (vessel: WeekVesselName, which: number, doing: Doing, start: number, end: number) =>
     end > start && all.push({ vessel, which: which + 1, doing, start: start * step, end: end * step });
   for (const { vessel, start, end } of mashes) put('Mash tun', vessel, 'mash', start, end);
   for (const { vessel, start, full, ready, emptied, end } of washbacks) {
@@ -62,8 +62,8 @@ export const stretches = (week: Timetable): readonly Stretch[] => [
  */
 export function vesselsOf({
   needs,
-}: Timetable): readonly { readonly vessel: VesselName; readonly which: number }[] {
-  const many = (vessel: VesselName, number: number) =>
+}: Timetable): readonly { readonly vessel: WeekVesselName; readonly which: number }[] {
+  const many = (vessel: WeekVesselName, number: number) =>
     Array.from({ length: number }, (_, i) => ({ vessel, which: i + 1 }));
   const sum = (groups: readonly { readonly number: number }[]) =>
     groups.reduce((n, { number }) => n + number, 0);
@@ -75,8 +75,8 @@ export function vesselsOf({
 }
 
 /** What a vessel does at an hour, for how long it has done so, and how long it will, h; nothing is rest. */
-export interface Now {
-  readonly vessel: VesselName;
+export interface VesselNow {
+  readonly vessel: WeekVesselName;
   readonly which: number;
   readonly doing?: Doing;
   readonly since?: number;
@@ -87,7 +87,7 @@ export interface Now {
  * What each vessel does at an hour of the week, 0–168.
  * @example at({ mashes: [{ vessel: 0, start: 0, end: 32 }], washbacks: [], runs: [], before: { mashes: [], washbacks: [], runs: [] }, needs: { tuns: [{ number: 1 }], washbacks: 0, stages: [] }, step: 0.25 }, 3) // [{ vessel: 'Mash tun', which: 1, doing: 'mash', since: 3, left: 5 }] (three hours of eight)
  */
-export function at(week: Timetable, hour: number): readonly Now[] {
+export function at(week: Timetable, hour: number): readonly VesselNow[] {
   const all = stretches(week).filter(({ start, end }) => start <= hour && hour < end);
   return vesselsOf(week).map(({ vessel, which }) => {
     const now = all.find((each) => each.vessel === vessel && each.which === which);

@@ -4,7 +4,7 @@ export const HOURS_IN_WEEK = 168; // h; by definition
 const HOURS_IN_DAY = 24; // h; by definition
 
 /** Work that is done on so many days from Monday, from an hour of the day and for so many hours; 24 is round the clock. */
-export interface Shift {
+export interface WorkHours {
   /** 1–7. */
   readonly days: number;
   /** 0–23.75. */
@@ -14,13 +14,13 @@ export interface Shift {
 }
 
 /** Hours of a shift in the week. */
-const hoursOpen = ({ days, hours }: Shift): number => days * hours;
+const hoursOpen = ({ days, hours }: WorkHours): number => days * hours;
 
 /**
  * True where a shift goes on day and night, all week.
  * @example [isEndless({ days: 7, from: 0, hours: 24 }), isEndless({ days: 6, from: 0, hours: 24 })] // [true, false] (Sunday is missing)
  */
-export const isEndless = ({ days, hours }: Shift): boolean =>
+export const isEndless = ({ days, hours }: WorkHours): boolean =>
   hoursOpen({ days, hours, from: 0 }) >= HOURS_IN_WEEK;
 
 /**
@@ -28,7 +28,7 @@ export const isEndless = ({ days, hours }: Shift): boolean =>
  * shift that never stops. `step` in hours.
  * @example [...openFrom({ days: 1, from: 0, hours: 2 }, 1).slice(0, 3)] // [2, 1, 0] (two hours from Monday’s midnight)
  */
-export function openFrom(shift: Shift, step: number): Float64Array {
+export function openFrom(shift: WorkHours, step: number): Float64Array {
   const steps = Math.round(HOURS_IN_WEEK / step);
   const open = new Uint8Array(steps);
   for (let day = 0; day < shift.days; day++) {
@@ -44,7 +44,7 @@ export function openFrom(shift: Shift, step: number): Float64Array {
 }
 
 /** The hour of the week at which the stills stop for the weekend, or undefined where they run on all seven days. */
-function weekendBegins(stills: Shift): number | undefined {
+function weekendBegins(stills: WorkHours): number | undefined {
   return stills.days === 7 ? undefined : (stills.days - 1) * HOURS_IN_DAY + stills.from + stills.hours;
 }
 
@@ -56,7 +56,7 @@ function weekendBegins(stills: Shift): number | undefined {
 export function fermentationOf(
   full: number,
   { short, weekend }: { readonly short: number; readonly weekend: number },
-  stills: Shift,
+  stills: WorkHours,
 ): number {
   const begins = weekendBegins(stills);
   if (begins === undefined) return short;
@@ -68,7 +68,7 @@ export function fermentationOf(
  * Hours of the week at which so many mashes may begin, spread evenly over the days mashed and over each day's hours.
  * @example spread(2, { days: 2, from: 6, hours: 24 }, 8) // [6, 30] (one a day, at six)
  */
-export function spread(mashes: number, shift: Shift, tunHours: number): readonly number[] {
+export function spread(mashes: number, shift: WorkHours, tunHours: number): readonly number[] {
   return Array.from({ length: shift.days }, (_, day) => {
     const upTo = (days: number) => Math.ceil((mashes * days) / shift.days - 1e-9);
     const today = upTo(day + 1) - upTo(day);

@@ -1,7 +1,7 @@
 // What stands in the way of so many mashes a week, and by how much.
 import { runWeeks, type WeekNeeds } from './run-weeks.ts';
 import { beginsOf, isOver, leastUses, ratioOf, runWithStock, STEP } from './timetable.ts';
-import { overWeekend, usesOf, type Use, type VesselKind } from './uses.ts';
+import { overWeekend, usesOf, type VesselUse, type VesselKind } from './uses.ts';
 
 /** What is too little for a week of mashes. */
 export interface Lack {
@@ -21,7 +21,7 @@ export interface Lack {
   /** Fermentations that go over the weekend when the mashes are spread, and whether the week would do were they as short as the rest. */
   readonly weekend: { readonly long: number; readonly isCause: boolean };
   /** Of mashes spread over the days mashed, each with the fermentation that falls to it. */
-  readonly uses: readonly Use[];
+  readonly uses: readonly VesselUse[];
 }
 
 const MANY_STILLS = 16;

@@ -4,7 +4,7 @@ import type { StillRun } from './run-weeks.ts';
 import type { Timetable } from './timetable.ts';
 
 /** L at an hour of the week; between two of them the level moves evenly, and two at one hour are a charge or an emptying. */
-export interface Level {
+export interface LevelAt {
   readonly hour: number;
   readonly litres: number;
 }
@@ -28,7 +28,7 @@ interface Change {
 }
 
 /** A level through the week from changes that come back each week; `start` L at its beginning. */
-function through(changes: readonly Change[], start: number): readonly Level[] {
+function through(changes: readonly Change[], start: number): readonly LevelAt[] {
   const points = changes
     .flatMap(({ hour, lasts }) => [hour, hour + lasts])
     .map((hour) => hour % HOURS_IN_WEEK);
@@ -38,7 +38,7 @@ function through(changes: readonly Change[], start: number): readonly Level[] {
       const since = (middle - hour + HOURS_IN_WEEK) % HOURS_IN_WEEK;
       return since < lasts ? sum + rate : sum;
     }, 0);
-  const levels: Level[] = [];
+  const levels: LevelAt[] = [];
   let litres = start;
   for (const [i, hour] of hours.entries()) {
     if (i > 0) litres += rateAt((hours[i - 1]! + hour) / 2) * (hour - hours[i - 1]!);
@@ -54,7 +54,7 @@ function through(changes: readonly Change[], start: number): readonly Level[] {
  * The low wines and feints receiver: a charge is drawn at once, and what a run gives comes evenly over its hours.
  * @example lowWinesLevel({ runs: [], stock: 500, step: 1 }) // [{ hour: 0, litres: 500 }, { hour: 168, litres: 500 }] (no run moves it)
  */
-export function lowWinesLevel(week: Timetable): readonly Level[] {
+export function lowWinesLevel(week: Timetable): readonly LevelAt[] {
   const { step } = week;
   const changes = week.runs.flatMap((runs, stage) =>
     runs.map((run): Change => {
@@ -93,7 +93,7 @@ export function emptyings(week: Timetable): readonly number[] {
  * The spirit receiver: hearts come evenly over their runs, and it is emptied at the hours of `emptyings`.
  * @example spiritLevel({ runs: [[{ start: 0, end: 8, charge: { part: 1 } }]], needs: { stages: [{ drawn: 0, back: 0, spirit: 500 }], spiritReceiver: 1000 }, number: 1, step: 1 }).at(-1) // { hour: 168, litres: 500 } (the week’s one heart)
  */
-export function spiritLevel(week: Timetable): readonly Level[] {
+export function spiritLevel(week: Timetable): readonly LevelAt[] {
   const stage = week.runs.length - 1;
   const hearts = week.runs[stage]!.map((run): Change => {
     const lasts = (run.end - run.start) * week.step;

@@ -4,19 +4,19 @@ import type { Line } from '../line/line.ts';
 import type { Plant } from '../plant/plant.ts';
 import { within } from '../range.ts';
 import { refuse, type Refusal } from '../refusal.ts';
-import type { Shift } from './calendar.ts';
+import type { WorkHours } from './calendar.ts';
 import type { StillStage, WeekNeeds } from './run-weeks.ts';
 
 /** When the house works, and how long a washback takes to be emptied and cleaned, h. */
 export interface Shifts {
-  readonly mashing: Shift;
-  readonly distilling: Shift;
+  readonly mashing: WorkHours;
+  readonly distilling: WorkHours;
   readonly turnRound: number;
 }
 
 const litres = (volume: number) => `${formatNumber(volume, 0)} L`;
 
-function checked(name: string, { days, from, hours }: Shift): Shift {
+function checked(name: string, { days, from, hours }: WorkHours): WorkHours {
   within(`Days of ${name}`, days, 1, 7);
   within(`The hour at which ${name} begins`, from, 0, 23.75);
   within(`Hours of ${name} a day`, hours, 0.25, 24);

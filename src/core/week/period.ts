@@ -11,15 +11,15 @@ export const liquids = {
   lowWines: 'Low wines and feints',
   spirit: 'Spirit',
 } as const;
-export type Liquid = keyof typeof liquids;
+export type StandingLiquid = keyof typeof liquids;
 /** What stands in washbacks and charger, in the low wines and feints receiver, and in the spirit receiver; L at 20 °C and % vol. */
-export type Standing = Readonly<Record<Liquid, Spirit>>;
+export type StandingSpirit = Readonly<Record<StandingLiquid, Spirit>>;
 
 /** A period of a stillhouse, from one dipping of all vessels to the next. */
 export interface Period {
   readonly name: string;
-  readonly opening: Standing;
-  readonly closing: Standing;
+  readonly opening: StandingSpirit;
+  readonly closing: StandingSpirit;
   /** All malt mashed, kg; all wort, L, with its mean gravity and that of the wash. */
   readonly malt: Quantity<'mass'>;
   readonly wort: Quantity<'volume20'>;
@@ -56,7 +56,7 @@ export interface PeriodStep {
 }
 /** One liquid's account: opening + made − gone on − loss = closing, L of pure alcohol. */
 export interface Account {
-  readonly liquid: Liquid;
+  readonly liquid: StandingLiquid;
   readonly opening: number;
   readonly made: number;
   readonly goneOn: number;
@@ -90,7 +90,7 @@ const litres = (alcohol: number) => `${formatNumber(alcohol, 1)} L`;
 function unreadable(period: Period): string | undefined {
   const spirits: readonly (readonly [string, Spirit])[] = [
     ...(['opening', 'closing'] as const).flatMap((when) =>
-      (Object.keys(liquids) as Liquid[]).map(
+      (Object.keys(liquids) as StandingLiquid[]).map(
         (liquid) => [`${liquids[liquid]} at the ${when}`, period[when][liquid]] as const,
       ),
     ),

@@ -1,6 +1,6 @@
 // Week after week run forward, each thing begun as soon as all that it needs is there, until a week repeats itself.
 // tests/core/week-rules.ts goes through a week by its rules alone; tests/study/week has what integer programming found.
-import { fermentationOf, HOURS_IN_WEEK, openFrom, type Shift } from './calendar.ts';
+import { fermentationOf, HOURS_IN_WEEK, openFrom, type WorkHours } from './calendar.ts';
 import { divide, type Division, type StillGroup, type WeekCharge } from './charges.ts';
 
 /** A kind of still run. Its charges draw from the low wines and feints receiver, but for the first, which takes wash. */
@@ -28,29 +28,29 @@ export interface WeekNeeds {
   readonly spiritReceiver: number;
   /** The wash stills first. */
   readonly stages: readonly StillStage[];
-  readonly mashing: Shift;
-  readonly distilling: Shift;
+  readonly mashing: WorkHours;
+  readonly distilling: WorkHours;
 }
 
 /** Something that takes a vessel, in steps since the first Monday's midnight. */
-export interface Taken {
+export interface TakenVessel {
   readonly start: number;
   readonly end: number;
   /** Which of its kind, from 0. */
   readonly vessel: number;
 }
 /** A washback with one mash: filling, fermenting, ready, empty, clean. */
-export interface Fermented extends Taken {
+export interface Fermented extends TakenVessel {
   readonly full: number;
   readonly ready: number;
   readonly emptied: number;
 }
-export interface StillRun extends Taken {
+export interface StillRun extends TakenVessel {
   readonly charge: WeekCharge;
 }
 /** Mashes, washbacks with a mash, and still runs: a list for each stage. */
 export interface Doings {
-  readonly mashes: readonly Taken[];
+  readonly mashes: readonly TakenVessel[];
   readonly washbacks: readonly Fermented[];
   readonly runs: readonly (readonly StillRun[])[];
 }
@@ -120,7 +120,7 @@ export function runWeeks(
     };
   });
 
-  const mashed: Taken[] = [];
+  const mashed: TakenVessel[] = [];
   const fermented: { -readonly [K in keyof Fermented]: Fermented[K] }[] = [];
   const ends: { at: number; back: number }[] = []; // runs that will bring something to the receiver
   let [ready, emptied, drawnWash, inReceiver, keptRoom, now] = [0, 0, 0, stockAtFirst, stockAtFirst, 0];
@@ -267,13 +267,13 @@ export function runWeeks(
   /** What begins in a week, and what has gone on since before, in steps from its Monday's midnight; ends may lie beyond it. */
   function weekOf(index: number): RepeatedWeek {
     const from = index * week;
-    const moved = <T extends Taken>(taken: T): T => ({
+    const moved = <T extends TakenVessel>(taken: T): T => ({
       ...taken,
       start: taken.start - from,
       end: taken.end - from,
     });
-    const pick = (test: (taken: Taken) => boolean): Doings => {
-      const of = <T extends Taken>(list: readonly (T | undefined)[]) =>
+    const pick = (test: (taken: TakenVessel) => boolean): Doings => {
+      const of = <T extends TakenVessel>(list: readonly (T | undefined)[]) =>
         list
           .filter((each): each is T => each !== undefined && test(each))
           .map(moved)

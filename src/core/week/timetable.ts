@@ -3,7 +3,7 @@ import { spread } from './calendar.ts';
 import { OWN_CHARGE } from '../plant/group-charges.ts';
 import { divide, type Division } from './charges.ts';
 import { runWeeks, type Behind, type RepeatedWeek, type WeekNeeds } from './run-weeks.ts';
-import { usesOf, type Use } from './uses.ts';
+import { usesOf, type VesselUse } from './uses.ts';
 
 export const STEP = 0.25; // h; a quarter of an hour, as a timetable is written
 
@@ -15,7 +15,7 @@ export interface Timetable extends RepeatedWeek {
   readonly division: Division;
   /** Hours in a step. */
   readonly step: number;
-  readonly uses: readonly Use[];
+  readonly uses: readonly VesselUse[];
 }
 const STOCKS = [1, 0.75, 0.5, 0.25]; // parts of the room that a wash charge leaves in the receiver
 const PATTERNS = ['spread', 'soonest'] as const;
@@ -24,9 +24,9 @@ const quickest = ({ tuns }: WeekNeeds) => Math.min(...tuns.map(({ hours }) => ho
  * The part of their hours for which vessels are needed; and whether that is more than all.
  * @example ratioOf({ needed: 84, available: 168 }) // 0.5 (half)
  */
-export const ratioOf = ({ needed, available }: Use): number => needed / available;
+export const ratioOf = ({ needed, available }: VesselUse): number => needed / available;
 /** @example isOver({ needed: 169, available: 168 }) // true (an hour too much) */
-export const isOver = ({ needed, available }: Use) => needed > available * (1 + 1e-9);
+export const isOver = ({ needed, available }: VesselUse) => needed > available * (1 + 1e-9);
 
 /**
  * The hours at which so many mashes may begin in a pattern.

@@ -1,12 +1,12 @@
 // How many hours of its week each kind of vessel is needed for, and has.
-import { fermentationOf, HOURS_IN_WEEK, isEndless, type Shift } from './calendar.ts';
+import { fermentationOf, HOURS_IN_WEEK, isEndless, type WorkHours } from './calendar.ts';
 import { divide, type Division } from './charges.ts';
 import type { WeekNeeds } from './run-weeks.ts';
 
 export type VesselKind = 'tuns' | 'washbacks' | 'wash' | 'intermediate' | 'spirit';
 
 /** All vessels of a kind together, h a week. */
-export interface Use {
+export interface VesselUse {
   readonly kind: VesselKind;
   readonly needed: number;
   /** Hours of all of them in which whole runs fit into the shift. */
@@ -17,7 +17,7 @@ export interface Use {
  * Hours of a week in which one vessel can do runs that take `hours` each, every run whole within its shift.
  * @example usable({ days: 5, from: 6, hours: 10 }, 4) // 40 (two whole runs of four hours on each of five days)
  */
-export function usable(shift: Shift, hours: number): number {
+export function usable(shift: WorkHours, hours: number): number {
   if (isEndless(shift)) return HOURS_IN_WEEK;
   const [stretches, length] = shift.hours === 24 ? [1, shift.days * 24] : [shift.days, shift.hours];
   return stretches * Math.floor(length / hours + 1e-9) * hours;
@@ -37,7 +37,11 @@ export function overWeekend(needs: WeekNeeds, begins: readonly number[]): number
  * The use of each kind of vessel by mashes that begin at the hours `begins`, if nothing ever waited.
  * @example usesOf({ tuns: [{ number: 1, hours: 8 }], washbacks: 2, turnRound: 6, short: 60, weekend: 60, stages: [], mashing: { days: 7, from: 0, hours: 24 }, distilling: { days: 7, from: 0, hours: 24 } }, [0, 24], 'fewest') // [{ kind: 'tuns', needed: 16, available: 168 }, { kind: 'washbacks', needed: 148, available: 336 }] (twice 8, and twice 8 + 60 + 6)
  */
-export function usesOf(needs: WeekNeeds, begins: readonly number[], division: Division): readonly Use[] {
+export function usesOf(
+  needs: WeekNeeds,
+  begins: readonly number[],
+  division: Division,
+): readonly VesselUse[] {
   const mashes = begins.length;
   const inWeek = needs.tuns.map(({ number, hours }) => (number * usable(needs.mashing, hours)) / hours);
   const mashesPossible = inWeek.reduce((sum, each) => sum + each, 0);
@@ -60,7 +64,7 @@ export function usesOf(needs: WeekNeeds, begins: readonly number[], division: Di
       needed: inWashback.reduce((sum, each) => sum + each, 0),
       available: needs.washbacks * HOURS_IN_WEEK,
     },
-    ...needs.stages.map(({ id, charged, groups }): Use => {
+    ...needs.stages.map(({ id, charged, groups }): VesselUse => {
       const charges = divide(charged, mashes, groups, division);
       return {
         kind: id,

@@ -1,27 +1,27 @@
 // What was taken out or joined last, and putting it back as it was; what came in since stays.
-import { sameName, withThings, type ClassBook, type Entry, type Person, type Thing } from './book.ts';
+import { sameName, withThings, type ClassBook, type BookEntry, type Person, type Thing } from './book.ts';
 
 /** The stamp of what was taken out or joined last; 0 where nothing was. What was told of a name goes only with something else. */
 export const lastOut = ({ entries }: ClassBook): number =>
   Object.values(entries).reduce((last, { gone, is, stamp }) => (gone && is !== 'told' ? Math.max(last, stamp) : last), 0); // prettier-ignore
 export const hasGone = (book: ClassBook): boolean => lastOut(book) > 0;
 
-const plain = ({ gone: _, stamp: __, ...thing }: Entry) => thing as Thing;
+const plain = ({ gone: _, stamp: __, ...thing }: BookEntry) => thing as Thing;
 
 /** A thing as it was before its owner was joined to another. */
-function ofBefore(entry: Entry, owner: string): Thing {
+function ofBefore(entry: BookEntry, owner: string): Thing {
   const { was = [], into: _, ...thing } = plain(entry) as Thing & { was?: readonly string[]; into?: string };
   return { ...thing, person: owner, ...(was.length > 1 ? { was: was.slice(0, -1) } : {}) } as Thing;
 }
 
 /** Whom a person who went was joined to. A join of an older handbook is known by what was told with it. */
-function joinedTo({ entries }: ClassBook, { into, name, stamp }: Entry<Person>): string | undefined {
+function joinedTo({ entries }: ClassBook, { into, name, stamp }: BookEntry<Person>): string | undefined {
   const told = Object.values(entries).find((each) => each.is === 'told' && !each.gone && each.same && each.stamp === stamp && each.name === sameName(name)); // prettier-ignore
   return into ?? (told?.is === 'told' ? told.person : undefined);
 }
 
 /** Two people as they were before one was joined to the other. What was moved or taken out since stays as it is. */
-function parted(book: ClassBook, id: string, person: Entry<Person>, into: string): ClassBook {
+function parted(book: ClassBook, id: string, person: BookEntry<Person>, into: string): ClassBook {
   const { name, role } = person;
   const things: Record<string, Thing> = { [id]: { is: 'person', name, role } };
   const gone: string[] = [];
@@ -46,9 +46,9 @@ export function backIn(book: ClassBook): { readonly book: ClassBook; readonly sa
   const last = lastOut(book);
   const back = Object.entries(book.entries).filter(([, { gone, stamp }]) => gone && stamp === last);
   for (const [id, entry] of back) {
-    const into = entry.is === 'person' ? joinedTo(book, entry as Entry<Person>) : undefined;
+    const into = entry.is === 'person' ? joinedTo(book, entry as BookEntry<Person>) : undefined;
     if (into === undefined) continue;
-    const person = entry as Entry<Person>;
+    const person = entry as BookEntry<Person>;
     return { book: parted(book, id, person, into), says: `${person.name} and ${nameAt(book, into)} are two again, each with what was theirs. What came in since stands where it is.` };
   }
   const next = withThings(book, Object.fromEntries(back.map(([id, entry]) => [id, plain(entry)])));

@@ -1,7 +1,7 @@
 // A trainer's class book: people, what was set, results and standings, each an entry with a stamp, so that two copies of a book are put together and nothing is lost.
 // Of each entry the later counts, so tabs and files join in any order; a join of people leaves on each thing whose it was (back.ts undoes it whole). Nothing computed is kept but the attempt, counted by person and sheet.
 // Promised in tests/exercises/promised-class-book.json.
-import type { Outcome } from '../observed/task.ts';
+import type { TaskOutcome } from '../observed/task.ts';
 import { seedOf } from '../seed.ts';
 
 export const roles = ['trainee', 'trainer', 'assessor'] as const;
@@ -13,10 +13,10 @@ export const countings = ['latest', 'best', 'first'] as const;
 export type Counting = (typeof countings)[number];
 /** How a result came: as a code, from a sealed hand-in, as the line of a shift, or written down by hand. */
 export const ways = ['code', 'sealed', 'line', 'hand'] as const;
-export type Way = (typeof ways)[number];
+export type WayOfWork = (typeof ways)[number];
 
 /** Whose a thing was before people were joined, the first of them first; left out where nobody was. */
-export interface Moved {
+export interface OnceOwned {
   readonly was?: readonly string[];
 }
 export interface Person {
@@ -44,7 +44,7 @@ export interface Work {
   /** The kinds that each version asks, in the order of its questions; empty where that is not known yet. */
   readonly kinds: readonly (readonly string[])[];
 }
-export interface Got extends Moved {
+export interface Got extends OnceOwned {
   readonly is: 'result';
   readonly person: string;
   readonly work: string;
@@ -60,13 +60,13 @@ export interface Got extends Moved {
   readonly answers: string;
   readonly got: number;
   readonly of: number;
-  readonly way: Way;
+  readonly way: WayOfWork;
   readonly note: string;
   /** Minutes from opening to handing in, by the trainee’s machine; left out where the hand-in does not say. */
   readonly minutes?: number;
 }
 /** That somebody can do something, on whose word, and until when. */
-export interface Standing extends Moved {
+export interface StandingOutcome extends OnceOwned {
   readonly is: 'standing';
   readonly person: string;
   readonly outcome: string;
@@ -77,13 +77,13 @@ export interface Standing extends Moved {
   readonly evidence: string;
 }
 /** One task or question that was seen done or heard, from a record of observed tasks. */
-export interface Seen extends Moved {
+export interface SeenDone extends OnceOwned {
   readonly is: 'seen';
   readonly person: string;
   readonly stage: string;
   /** The id of the task or question in its stage. */
   readonly task: string;
-  readonly outcome: Outcome;
+  readonly outcome: TaskOutcome;
   readonly day: string;
   readonly assessor: string;
   /** Until when it is valid, or what ends it sooner, in the assessor's words. */
@@ -96,7 +96,7 @@ export interface Seen extends Moved {
   readonly conditions?: string;
 }
 /** What the trainer said of a name: that it is a person's as well, or that it is somebody else's. */
-export interface Told extends Moved {
+export interface ToldWhose extends OnceOwned {
   readonly is: 'told';
   readonly name: string;
   readonly person: string;
@@ -109,13 +109,13 @@ export interface Settings {
   /** Weeks before the end of validity from which a refresher is due. */
   readonly refresher: number;
 }
-export type Thing = Person | Work | Got | Standing | Seen | Told | Settings;
+export type Thing = Person | Work | Got | StandingOutcome | SeenDone | ToldWhose | Settings;
 /** A thing with its stamp; the higher of two stands. What is taken out stays, marked as gone, so that another copy does not bring it back. */
-export type Entry<T extends Thing = Thing> = T & { readonly stamp: number; readonly gone?: true };
+export type BookEntry<T extends Thing = Thing> = T & { readonly stamp: number; readonly gone?: true };
 export interface ClassBook {
   /** Made by chance when the book is begun: two files of one book know each other by it. */
   readonly id: string;
-  readonly entries: Readonly<Record<string, Entry>>;
+  readonly entries: Readonly<Record<string, BookEntry>>;
 }
 
 export const SETTINGS = 'settings'; // the id of the settings
@@ -136,7 +136,7 @@ export function withThings(book: ClassBook, things: Readonly<Record<string, Thin
 /** The book without a thing; what belongs to a person, or results of a thing set, go with it. */
 export function withoutThing(book: ClassBook, id: string): ClassBook {
   const stamp = lastStamp(book) + 1;
-  const hangsOn = (thing: Entry) =>
+  const hangsOn = (thing: BookEntry) =>
     ('person' in thing && thing.person === id) || (thing.is === 'result' && thing.work === id);
   const entries = Object.entries(book.entries).map(([each, thing]) =>
     (each === id || hangsOn(thing)) && thing.gone === undefined
@@ -147,12 +147,14 @@ export function withoutThing(book: ClassBook, id: string): ClassBook {
 }
 
 /** One text of an entry, whatever the order of its fields. */
-const textOf = (entry: Entry) => JSON.stringify(Object.entries(entry).sort(([a], [b]) => (a < b ? -1 : 1)));
-const isLater = (a: Entry, b: Entry) => a.stamp > b.stamp || (a.stamp === b.stamp && textOf(a) > textOf(b));
+const textOf = (entry: BookEntry) =>
+  JSON.stringify(Object.entries(entry).sort(([a], [b]) => (a < b ? -1 : 1)));
+const isLater = (a: BookEntry, b: BookEntry) =>
+  a.stamp > b.stamp || (a.stamp === b.stamp && textOf(a) > textOf(b));
 
 /** Two copies of one book as one: of each entry the later, and of two at once the same in both copies. */
 export function joined(one: ClassBook, other: ClassBook): ClassBook {
-  const entries: Record<string, Entry> = { ...one.entries };
+  const entries: Record<string, BookEntry> = { ...one.entries };
   for (const [id, theirs] of Object.entries(other.entries)) {
     const ours = Object.hasOwn(entries, id) ? entries[id] : undefined;
     if (!ours || isLater(theirs, ours)) entries[id] = theirs;

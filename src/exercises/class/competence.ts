@@ -1,6 +1,6 @@
 // The matrix of competence: who may be counted on for what, since when, until when, and when a refresher is due. It keeps what was written down and judges nobody.
 import { csvOf } from '../csv.ts';
-import { allOf, peopleOf, settingsOf, type ClassBook, type Person, type Standing } from './book.ts';
+import { allOf, peopleOf, settingsOf, type ClassBook, type Person, type StandingOutcome } from './book.ts';
 
 export const states = ['valid', 'refresher due', 'expired', 'none'] as const;
 export type State = (typeof states)[number];
@@ -31,19 +31,19 @@ export function monthsAfter(day: string, months: number): string {
 }
 
 /** How a standing is on a day. On its last day it is still valid. */
-export function stateOn(standing: Pick<Standing, 'until'> | undefined, day: string, refresherWeeks: number): State {
+export function stateOn(standing: Pick<StandingOutcome, 'until'> | undefined, day: string, refresherWeeks: number): State {
   if (standing === undefined) return 'none';
   if (standing.until === '') return 'valid';
   if (day > standing.until) return 'expired';
   return day >= weeksBefore(standing.until, refresherWeeks) ? 'refresher due' : 'valid';
 } // prettier-ignore
 
-export interface Held {
+export interface HeldOutcome {
   readonly person: Person & { readonly id: string };
   readonly outcome: string;
   readonly state: State;
   /** The latest that was written down up to that day. */
-  readonly standing?: Standing & { readonly id: string };
+  readonly standing?: StandingOutcome & { readonly id: string };
   /** The day from which a refresher is due; empty where no end is set. */
   readonly refresherFrom: string;
 }
@@ -56,7 +56,7 @@ export function outcomesOf(book: ClassBook): readonly string[] {
 }
 
 /** The matrix on a day: what was written down later is not in it, so that years gone by can be asked for. */
-export function matrixOn(book: ClassBook, day: string): readonly (readonly Held[])[] {
+export function matrixOn(book: ClassBook, day: string): readonly (readonly HeldOutcome[])[] {
   const { refresher } = settingsOf(book);
   const all = allOf(book, 'standing').filter((standing) => standing.day <= day);
   const outcomes = outcomesOf(book);

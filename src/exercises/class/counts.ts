@@ -1,6 +1,6 @@
 // Which result counts of each person for each thing set, what it comes to, and the table of who × what.
 import { csvOf } from '../csv.ts';
-import { marksOf, type Result } from '../result.ts';
+import { marksOf, type SheetResult } from '../result.ts';
 import { alikeNotes } from '../results-alike.ts';
 import { pointsOf } from '../verdict.ts';
 import {
@@ -80,7 +80,7 @@ export function grid(book: ClassBook): readonly (readonly Cell[])[] {
 export function alikeIn(book: ClassBook): readonly string[] {
   const names = new Map(peopleOf(book).map(({ id, name }) => [id, name]));
   const marks = new Map(worksOf(book).map(({ id, mark }) => [id, mark]));
-  const results = allOf(book, 'result').flatMap(({ person, work, version, signs, day, attempt, answers }): Result[] => {
+  const results = allOf(book, 'result').flatMap(({ person, work, version, signs, day, attempt, answers }): SheetResult[] => {
     const [name, sheet, read] = [names.get(person), marks.get(work), signs === '' ? undefined : marksOf(signs)];
     return name === undefined || !sheet || !read ? [] : [{ sheet, version, name, marks: read, day, attempt, ...(answers === '' ? {} : { answers }) }];
   });

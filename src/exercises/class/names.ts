@@ -1,5 +1,5 @@
 // The names of a class: whose a name is, which two are written almost alike, and one person joined to another or renamed with nothing lost.
-import { allOf, idOf, peopleOf, sameName, withThings, type ClassBook, type Entry, type Got, type Person, type Thing } from './book.ts'; // prettier-ignore
+import { allOf, idOf, peopleOf, sameName, withThings, type ClassBook, type BookEntry, type Got, type Person, type Thing } from './book.ts'; // prettier-ignore
 
 const MOST_JOINED = 20; // joins that a thing remembers, one after another
 const SHORTEST = 4; // letters of a name from which one letter may be a slip; below it Ada and Una would be asked about
@@ -76,16 +76,16 @@ export const keptApart = (book: ClassBook, one: Known, other: Known): ClassBook 
   withThings(book, { ...tell(one.name, other.id, false), ...tell(other.name, one.id, false) });
 
 /** The person of an id, whether they stand in the book or not. */
-function personAt(book: ClassBook, id: string): Entry<Person> | undefined {
+function personAt(book: ClassBook, id: string): BookEntry<Person> | undefined {
   const entry = Object.hasOwn(book.entries, id) ? book.entries[id] : undefined;
-  return entry?.is === 'person' ? (entry as Entry<Person>) : undefined;
+  return entry?.is === 'person' ? (entry as BookEntry<Person>) : undefined;
 }
 
 /** What an entry says, whoever it is of: by it the same is known under two names. */
-const saysOf = ({ stamp: _, ...thing }: Entry) => JSON.stringify(Object.entries({ ...thing, person: '', was: [] }).sort(([a], [b]) => (a < b ? -1 : 1))); // prettier-ignore
+const saysOf = ({ stamp: _, ...thing }: BookEntry) => JSON.stringify(Object.entries({ ...thing, person: '', was: [] }).sort(([a], [b]) => (a < b ? -1 : 1))); // prettier-ignore
 
 /** Whose a thing was, with one who is joined to another now. */
-const wasOf = (entry: Entry, from: string) =>
+const wasOf = (entry: BookEntry, from: string) =>
   [...(('was' in entry && entry.was) || []), from].slice(-MOST_JOINED);
 
 /** One person with all that two had: what both had stands once, and the name that goes is theirs from now on. */
@@ -104,7 +104,7 @@ export function joinedPeople(book: ClassBook, from: string, into: string): Class
   const stamp = Math.max(...Object.values(next.entries).map((entry) => entry.stamp));
   const gone = [
     [from, { ...goes, into, stamp, gone: true }] as const,
-    ...twice.map((id) => [id, { ...next.entries[id]!, was: wasOf(book.entries[id]!, from), stamp, gone: true } as Entry] as const), // prettier-ignore
+    ...twice.map((id) => [id, { ...next.entries[id]!, was: wasOf(book.entries[id]!, from), stamp, gone: true } as BookEntry] as const), // prettier-ignore
   ];
   return { ...next, entries: { ...next.entries, ...Object.fromEntries(gone) } };
 }
@@ -114,7 +114,7 @@ export function given(book: ClassBook, id: string, to: string): ClassBook {
   const entry = Object.hasOwn(book.entries, id) ? book.entries[id] : undefined;
   const person = personAt(book, to);
   if (entry?.is !== 'result' || entry.gone || !person || person.gone || entry.person === to) return book;
-  const { stamp: _, was: __, ...result } = entry as Entry<Got>;
+  const { stamp: _, was: __, ...result } = entry as BookEntry<Got>;
   return withThings(book, { [id]: { ...result, person: to } });
 }
 

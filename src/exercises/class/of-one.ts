@@ -6,9 +6,9 @@ import {
   type ClassBook,
   type Got,
   type Person,
-  type Seen,
-  type Standing,
-  type Way,
+  type SeenDone,
+  type StandingOutcome,
+  type WayOfWork,
 } from './book.ts';
 import { grid, scored } from './counts.ts';
 
@@ -29,21 +29,24 @@ export interface LineOf {
   readonly kinds: readonly string[];
 }
 /** What was seen under one record: by whom, until when, where, to which standard and how; and its tasks by their days. */
-export interface Sitting {
-  readonly about: Pick<Seen, 'stage' | 'assessor' | 'until' | 'place' | 'standard' | 'method' | 'conditions'>;
-  readonly seen: readonly Seen[];
+export interface RecordSitting {
+  readonly about: Pick<
+    SeenDone,
+    'stage' | 'assessor' | 'until' | 'place' | 'standard' | 'method' | 'conditions'
+  >;
+  readonly seen: readonly SeenDone[];
 }
 export interface OfOne {
   readonly person: Person & { readonly id: string };
   /** The first result for each thing set, and those that came after it. */
   readonly first: readonly LineOf[];
   readonly again: readonly LineOf[];
-  readonly seen: readonly Sitting[];
-  readonly standings: readonly Standing[];
+  readonly seen: readonly RecordSitting[];
+  readonly standings: readonly StandingOutcome[];
 }
 
 /** What each way of a result is called. */
-export const wayWords: Readonly<Record<Way, string>> = {
+export const wayWords: Readonly<Record<WayOfWork, string>> = {
   code: 'open code',
   sealed: 'sealed',
   line: 'line of the trainee’s machine',
@@ -59,8 +62,8 @@ export const modesProve = [
 const byDay = <T extends { readonly day: string }>(all: readonly T[]) => [...all].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0)); // prettier-ignore
 
 /** What was seen, under the records that it came with. */
-function sittings(all: readonly Seen[]): readonly Sitting[] {
-  const found = new Map<string, { about: Sitting['about']; seen: Seen[] }>();
+function sittings(all: readonly SeenDone[]): readonly RecordSitting[] {
+  const found = new Map<string, { about: RecordSitting['about']; seen: SeenDone[] }>();
   for (const each of all) {
     const { stage, assessor, until, place = '', standard = '', method = '', conditions = '' } = each;
     const about = { stage, assessor, until, place, standard, method, conditions };

@@ -1,5 +1,5 @@
 // Puts results into a class book: whose each is, of what, and which attempt.
-import { MOST_ATTEMPTS, scoreOf, signsOf, type Result } from '../result.ts';
+import { MOST_ATTEMPTS, scoreOf, signsOf, type SheetResult } from '../result.ts';
 import {
   allOf,
   idOf,
@@ -10,21 +10,21 @@ import {
   type ClassBook,
   type Got,
   type Thing,
-  type Way,
+  type WayOfWork,
   type WorkKind,
 } from './book.ts';
 import { freeId, idByName } from './names.ts';
 
 /** A result on its way into the book. */
-export interface Found {
+export interface FoundResult {
   readonly name: string;
-  readonly way: Way;
+  readonly way: WayOfWork;
   readonly work: { readonly kind: 'sheet' | 'shift' | 'other'; readonly title: string; readonly mark: string; readonly address: string; readonly day: string };
   readonly got: Omit<Got, 'is' | 'person' | 'work' | 'way'>;
 } // prettier-ignore
 
 /** A result as an entry of the book has it. */
-export const gotOf = (result: Result): Found['got'] => ({
+export const gotOf = (result: SheetResult): FoundResult['got'] => ({
   day: result.day ?? '',
   attempt: result.attempt ?? 1,
   version: result.version,
@@ -85,12 +85,12 @@ function numbered(results: readonly Standing[], kind: WorkKind): Record<string, 
 } // prettier-ignore
 
 /** Puts what was found into the book in its order: people and sheets that it has not got are added; a result that it has is not put in twice. */
-export function put(book: ClassBook, found: readonly Found[]): { readonly book: ClassBook; readonly added: number; readonly known: number; readonly newPeople: readonly string[] } {
+export function put(book: ClassBook, found: readonly FoundResult[]): { readonly book: ClassBook; readonly added: number; readonly known: number; readonly newPeople: readonly string[] } {
   const people = idByName(book);
   const works = worksOf(book);
   const kindAt = new Map(works.map(({ id, kind }) => [id, kind]));
   /** What makes a result that result; its attempt only where it says that itself. */
-  const whole = (person: string, set: string, way: Way, { version, attempt, said, day, signs, answers, got }: Found['got']) =>
+  const whole = (person: string, set: string, way: WayOfWork, { version, attempt, said, day, signs, answers, got }: FoundResult['got']) =>
     [person, set, version, saysAttempt({ way, day }, kindAt.get(set) ?? 'other') ? saidOf({ said, attempt }) : 1, day, signs, answers, got] as const;
   const stood = new Set(allOf(book, 'result').map((each) => whole(each.person, each.work, each.way, each).join()));
   const byMark = new Map(works.filter(({ mark }) => mark !== '').map(({ mark, id }) => [mark, id]));

@@ -1,7 +1,7 @@
 // Records of observed tasks in a class book: each task and question with its outcome, day and assessor.
 import { oneLine } from '../own/one-line.ts';
 import { readRecord, type ObservedRecord } from '../observed/record.ts';
-import { allOf, idOf, peopleOf, withThings, type ClassBook, type Seen } from './book.ts';
+import { allOf, idOf, peopleOf, withThings, type ClassBook, type SeenDone } from './book.ts';
 import { FIRST_OUTCOMES } from './competence.ts';
 import { LONGEST_LINE, LONGEST_NAME } from './text.ts';
 
@@ -21,7 +21,7 @@ export function withSeen(book: ClassBook, person: string, { stage, about, seen }
   const assessor = oneLine([about.assessor, about.role].filter(Boolean).join(', ')).slice(0, LONGEST_LINE).trim();
   const besides = Object.fromEntries(wholeRecord.filter((name) => about[name] !== '').map((name) => [name, about[name]]));
   const stood = new Set(allOf(book, 'seen').map((each) => seenId(each)));
-  const all = Object.entries(seen).map(([task, { outcome, day, note }]): Seen => ({ is: 'seen', person, stage, task, outcome, day, assessor, until: about.validUntil, note, ...besides }));
+  const all = Object.entries(seen).map(([task, { outcome, day, note }]): SeenDone => ({ is: 'seen', person, stage, task, outcome, day, assessor, until: about.validUntil, note, ...besides }));
   const fresh = all.filter((each) => !stood.has(seenId(each)));
   const next = fresh.length === 0 ? book : withThings(book, Object.fromEntries(fresh.map((each) => [placeOf(book, each), each])));
   return { book: next, added: fresh.length, known: all.length - fresh.length };
@@ -31,7 +31,7 @@ export function withSeen(book: ClassBook, person: string, { stage, about, seen }
 export const wholeRecord = ['place', 'standard', 'method', 'conditions'] as const;
 
 /** The id of what was seen. What it may have besides is in it only where there is some, so that ids of older books stay. */
-const seenId = (seen: Seen) => {
+const seenId = (seen: SeenDone) => {
   const { person, stage, task, outcome, day, assessor, until, note } = seen;
   const besides = wholeRecord.flatMap((name) => (seen[name] ? [`${name} ${seen[name]}`] : []));
   return idOf('seen', 'seen', person, stage, task, outcome, day, assessor, until, note, ...besides);
@@ -44,11 +44,12 @@ export const seenWords = (name: string, added: number, known: number, where = 'i
     : `${added} ${added === 1 ? 'task or question' : 'tasks and questions'} of ${name} ${added === 1 ? 'is' : 'are'} ${where} now${known > 0 ? `; ${known} stood in it already` : ''}.`;
 
 /** Where it is put: in place of the same from an older handbook, which did not keep what the record says besides. */
-function placeOf({ entries }: ClassBook, seen: Seen): string {
+function placeOf({ entries }: ClassBook, seen: SeenDone): string {
   const { place: _, standard: __, method: ___, conditions: ____, ...bare } = seen;
   const id = seenId(bare);
   const there = Object.hasOwn(entries, id) ? entries[id] : undefined;
-  const isBare = there?.is === 'seen' && !there.gone && wholeRecord.every((name) => !(there as Seen)[name]);
+  const isBare =
+    there?.is === 'seen' && !there.gone && wholeRecord.every((name) => !(there as SeenDone)[name]);
   return isBare ? id : seenId(seen);
 }
 
@@ -56,7 +57,7 @@ export interface SeenOf {
   readonly person: string;
   readonly name: string;
   readonly stage: string;
-  readonly counts: Readonly<Record<Seen['outcome'], number>>;
+  readonly counts: Readonly<Record<SeenDone['outcome'], number>>;
   readonly lastDay: string;
   readonly assessors: readonly string[];
 }
@@ -69,7 +70,7 @@ export function seenOf(book: ClassBook): readonly SeenOf[] {
       const own = all.filter((each) => each.person === id && each.stage === stage).sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : a.stamp - b.stamp));
       if (own.length === 0) return [];
       const latest = [...new Map(own.map((each) => [each.task, each])).values()];
-      const count = (outcome: Seen['outcome']) => latest.filter((each) => each.outcome === outcome).length;
+      const count = (outcome: SeenDone['outcome']) => latest.filter((each) => each.outcome === outcome).length;
       return [{ person: id, name, stage, counts: { alone: count('alone'), prompted: count('prompted'), 'not yet': count('not yet') }, lastDay: own.at(-1)!.day, assessors: [...new Set(own.map(({ assessor }) => assessor).filter(Boolean))] }];
     }),
   );

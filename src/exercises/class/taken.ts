@@ -3,7 +3,7 @@ import { shown } from '../../core/shown.ts';
 import { oneLine } from '../own/one-line.ts';
 import { readResult } from '../result.ts';
 import type { ClassBook } from './book.ts';
-import { gotOf, put, takenWords, type Found } from './put.ts';
+import { gotOf, put, takenWords, type FoundResult } from './put.ts';
 import { LONGEST_NAME } from './text.ts';
 import { doubtsIn, type Doubtful } from './whose.ts';
 
@@ -24,7 +24,7 @@ const MOST_TOLD = 8;
 const MOST_PIECES = 12; // lines into which a mail breaks a code of at most a thousand signs
 
 /** The line of a shift or of a case at the fault desk; a sentence where it is damaged or nobody's, undefined where it is neither. */
-function lineIn(line: string): Found | string | undefined {
+function lineIn(line: string): FoundResult | string | undefined {
   if (!MEANT.test(line)) return undefined;
   const shift = SHIFT.exec(line);
   const found = shift ?? CASE.exec(line);
@@ -73,7 +73,7 @@ export function withPasted(
   listOf: (mark: string) => string = () => '',
 ): { readonly book: ClassBook; readonly notes: readonly string[]; readonly doubtful: readonly Doubtful[] } {
   const notes: string[] = [];
-  const found: Found[] = [];
+  const found: FoundResult[] = [];
   const take = (code: string, named?: string) => {
     const result = readResult(code);
     if (typeof result === 'string') return void notes.push(result);

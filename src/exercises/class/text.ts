@@ -2,10 +2,10 @@
 import { isData, jsonIn } from '../../core/reading/data.ts';
 import { kindOf, list, number, oneOf, quietly, record, text, whole, written, type Reader } from '../../core/reading/given.ts'; // prettier-ignore
 import { shown } from '../../core/shown.ts';
-import type { Outcome } from '../observed/task.ts';
+import type { TaskOutcome } from '../observed/task.ts';
 import { oneLine } from '../own/one-line.ts';
 import { marksOf, MOST_ATTEMPTS } from '../result.ts';
-import { countings, roles, ways, workKinds, type ClassBook, type Entry } from './book.ts';
+import { countings, roles, ways, workKinds, type ClassBook, type BookEntry } from './book.ts';
 
 export const CLASS_FORMAT = 'malt-spirit-handbook/class-book';
 const VERSION = 1; // raised when the text changes its meaning; the old one is read ever after
@@ -21,7 +21,7 @@ const ADDRESS =
   /^(?:(?:sheet|sheet\/own|sheet\/sealed|shift|shift\/[a-z-]+|faults|tasks|tasks\/[a-z-]+)\/(?:#[^\s"<>]{0,60000})?)?$/;
 export const LONGEST_NAME = 60;
 export const LONGEST_LINE = 160;
-const seenOutcomes: readonly Outcome[] = ['alone', 'prompted', 'not yet'];
+const seenOutcomes: readonly TaskOutcome[] = ['alone', 'prompted', 'not yet'];
 const LAST_STAMP = 1e12;
 
 export const bookText = (book: ClassBook): string =>
@@ -104,7 +104,7 @@ const entry = kindOf('is', {
   ),
   told: record({ stamp, name, person: id, same: oneOf([true, false]) }, { gone, was }),
   settings: record({ stamp, name, counts: oneOf(countings), refresher: whole(0, 52) }, { gone }),
-} satisfies { readonly [K in Entry['is']]: Reader<Omit<Extract<Entry, { readonly is: K }>, 'is'>> });
+} satisfies { readonly [K in BookEntry['is']]: Reader<Omit<Extract<BookEntry, { readonly is: K }>, 'is'>> });
 
 export interface BookRead {
   readonly book: ClassBook;
@@ -123,10 +123,10 @@ export function readBook(text: string): BookRead | string {
     return `This class book is of version ${shown(version)}; this handbook reads version ${VERSION}. Bring the handbook up to date, and open it again.`;
   if (!isData(entries)) return 'This is no class book, or it is damaged.'; // prettier-ignore
   const all = Object.entries(entries);
-  const read: [string, Entry][] = [];
+  const read: [string, BookEntry][] = [];
   const damaged: string[] = [];
   for (const [key, given] of all.slice(0, MOST)) {
-    const one = ID.test(key) ? quietly<Entry>(entry, given) : undefined;
+    const one = ID.test(key) ? quietly<BookEntry>(entry, given) : undefined;
     if (one) read.push([key, one]);
     else damaged.push(key);
   }

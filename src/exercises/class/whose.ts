@@ -2,11 +2,11 @@
 import { handedOut } from '../handed-out.ts';
 import { sameName, type ClassBook } from './book.ts';
 import { idByName } from './names.ts';
-import { put, type Found } from './put.ts';
+import { put, type FoundResult } from './put.ts';
 
 /** A result, and whom the list gives its version to. */
 export interface Doubtful {
-  readonly found: Found;
+  readonly found: FoundResult;
   readonly listed: string;
 }
 
@@ -16,10 +16,10 @@ const MOST_VERSIONS = 99; // of any sheet
  * Parts what was found into what is sure and what is to be asked about, by the list of each sheet: names, one a line, nothing
  * where there is none. A result that already stands in the book under either name is not asked about again.
  */
-export function doubtsIn(book: ClassBook, found: readonly Found[], listOf: (found: Found) => string): { readonly sure: readonly Found[]; readonly doubtful: readonly Doubtful[] } {
+export function doubtsIn(book: ClassBook, found: readonly FoundResult[], listOf: (found: FoundResult) => string): { readonly sure: readonly FoundResult[]; readonly doubtful: readonly Doubtful[] } {
   const people = idByName(book);
   const isOne = (a: string, b: string) => sameName(a) === sameName(b) || (people.has(sameName(a)) && people.get(sameName(a)) === people.get(sameName(b)));
-  const stands = (each: Found) => put(book, [each]).added === 0;
+  const stands = (each: FoundResult) => put(book, [each]).added === 0;
   const doubtful = found.flatMap((each): Doubtful[] => {
     const { version } = each.got;
     const listed = version < 1 ? undefined : handedOut(listOf(each), MOST_VERSIONS)[version - 1]?.name;

@@ -11,7 +11,7 @@ export interface TableRules {
   readonly comma: boolean;
 }
 /** A version of a sheet: its number, questions, and the marks of each where not all have one. */
-export interface Version {
+export interface SheetVersion {
   readonly version: number;
   readonly questions: readonly Question[];
   readonly marks?: readonly number[];
@@ -33,7 +33,7 @@ function answerOf(question: Question): readonly (string | number)[] {
 } // prettier-ignore
 
 /** The table as text. */
-export function questionsTable(versions: readonly Version[], { working, comma }: TableRules): string {
+export function questionsTable(versions: readonly SheetVersion[], { working, comma }: TableRules): string {
   const rows = versions.flatMap(({ version, questions, marks }) =>
     questions.map((question, i) => [
       version,

@@ -1,6 +1,6 @@
 // Results as plain JSON, for whoever keeps records elsewhere. The form is our own and told here; it is no open standard.
 import { families } from '../families.ts';
-import { scoreOf, type Result } from '../result.ts';
+import { scoreOf, type SheetResult } from '../result.ts';
 import { pointsOf } from '../verdict.ts';
 
 /**
@@ -9,8 +9,8 @@ import { pointsOf } from '../verdict.ts';
  * recognised, the mistake in words. Nothing in it proves who answered.
  */
 export const resultsJson = (
-  results: readonly Result[],
-  scored: (result: Result) => {
+  results: readonly SheetResult[],
+  scored: (result: SheetResult) => {
     readonly got: number;
     readonly of: number;
     readonly isPass?: boolean | undefined;

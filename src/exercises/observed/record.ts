@@ -2,7 +2,7 @@
 import { isData, jsonIn } from '../../core/reading/data.ts';
 import { entriesIn, oneOf, quietly, record, text, written, type Reader } from '../../core/reading/given.ts';
 import { oneLine } from '../own/one-line.ts';
-import { outcomes, type Outcome } from './task.ts';
+import { outcomes, type TaskOutcome } from './task.ts';
 
 /** What a record says beside its tasks; each a line of text. */
 export const particulars = {
@@ -19,8 +19,8 @@ export type Particular = keyof typeof particulars;
 export const particularNames = Object.keys(particulars) as Particular[];
 
 /** What was seen of one task or heard of one question. */
-export interface Seen {
-  readonly outcome: Outcome;
+export interface SeenTask {
+  readonly outcome: TaskOutcome;
   /** The day, as 2026-05-14. */
   readonly day: string;
   /** The evidence, in a line: what was seen, a batch number, a sheet’s code. */
@@ -29,7 +29,7 @@ export interface Seen {
 export interface ObservedRecord {
   readonly stage: string;
   readonly about: Readonly<Record<Particular, string>>;
-  readonly seen: Readonly<Record<string, Seen>>;
+  readonly seen: Readonly<Record<string, SeenTask>>;
 }
 
 export const RECORD_FORMAT = 'malt-spirit-handbook/observed-record';
@@ -65,7 +65,7 @@ export function readRecord(kept: string, stage: string): ObservedRecord | string
     return 'This record was written by a newer handbook; bring this one up to date.';
   if (of['stage'] !== stage) return 'This record is of another stage; open it on that stage’s page.';
   const particular = quietly(about, of['about']);
-  const { sound, lost } = entriesIn<Seen>(of['seen'], ID, seen);
+  const { sound, lost } = entriesIn<SeenTask>(of['seen'], ID, seen);
   if (!particular || !isData(of['seen']) || lost > 0 || sound.length > 60) return damaged;
   return { stage, about: particular, seen: Object.fromEntries(sound) };
 }
@@ -74,8 +74,8 @@ export function readRecord(kept: string, stage: string): ObservedRecord | string
 export function summed(
   ids: readonly string[],
   { seen }: Pick<ObservedRecord, 'seen'>,
-): Readonly<Record<Outcome | 'not seen', number>> {
-  const count = (outcome: Outcome) => ids.filter((id) => seen[id]?.outcome === outcome).length;
+): Readonly<Record<TaskOutcome | 'not seen', number>> {
+  const count = (outcome: TaskOutcome) => ids.filter((id) => seen[id]?.outcome === outcome).length;
   const [alone, prompted, notYet] = [count('alone'), count('prompted'), count('not yet')];
   return { alone, prompted, 'not yet': notYet, 'not seen': ids.length - alone - prompted - notYet };
 }

@@ -20,7 +20,7 @@ export interface Oral {
 
 /** How a thing was done; in the order of the buttons. */
 export const outcomes = ['alone', 'prompted', 'not yet'] as const;
-export type Outcome = (typeof outcomes)[number];
+export type TaskOutcome = (typeof outcomes)[number];
 
 const HOLE = /\{([\w.]+)(?:\/(week|year|tonne))?\}/g;
 

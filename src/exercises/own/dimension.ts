@@ -3,16 +3,19 @@ import { refuse, type Refusal } from '../../core/refusal.ts';
 import { shown } from '../../core/shown.ts';
 
 /** Powers of mass, length, time, energy, temperature and money; a plain number has none. */
-export type Dimension = Readonly<Partial<Record<Base, number>>>;
+export type UnitPowers = Readonly<Partial<Record<Base, number>>>;
 type Base = 'mass' | 'length' | 'time' | 'energy' | 'temperature' | 'money' | 'moles';
 
-export const NONE: Dimension = {};
-const volume: Dimension = { length: 3 };
-const pressure: Dimension = { energy: 1, length: -3 };
+export const NONE: UnitPowers = {};
+const volume: UnitPowers = { length: 3 };
+const pressure: UnitPowers = { energy: 1, length: -3 };
 
 /** A sign of a unit: what it measures, and how many of the base units it is: kg, L (so dm, dm²), h, MJ, °C. */
-type Sign = readonly [Dimension, number];
-const each = (measures: Dimension, units: Readonly<Record<string, number>>): Readonly<Record<string, Sign>> =>
+type Sign = readonly [UnitPowers, number];
+const each = (
+  measures: UnitPowers,
+  units: Readonly<Record<string, number>>,
+): Readonly<Record<string, Sign>> =>
   Object.fromEntries(Object.entries(units).map(([unit, scale]) => [unit, [measures, scale] as const]));
 const plainly = (...units: readonly string[]) =>
   each(NONE, Object.fromEntries(units.map((unit) => [unit, 1])));
@@ -34,7 +37,7 @@ const signs: Readonly<Record<string, Sign>> = {
 }; // prettier-ignore
 
 /** Dimensions multiplied, the second to a power. */
-export function times(a: Dimension, b: Dimension, power = 1): Dimension {
+export function times(a: UnitPowers, b: UnitPowers, power = 1): UnitPowers {
   const sum: Partial<Record<Base, number>> = { ...a };
   for (const [base, by] of Object.entries(b) as [Base, number][]) {
     const left = (sum[base] ?? 0) + by * power;
@@ -52,8 +55,8 @@ const partsOf = (unit: string): readonly (readonly [sign: string, power: 1 | -1]
   });
 
 /** What a unit measures: signs with a stroke between them, as kg/m³; a refusal where a sign is not known. */
-export function dimensionOf(unit: string): Dimension | Refusal {
-  let found: Dimension = NONE;
+export function dimensionOf(unit: string): UnitPowers | Refusal {
+  let found: UnitPowers = NONE;
   for (const [sign, power] of partsOf(unit)) {
     if (!Object.hasOwn(signs, sign))
       return refuse(`“${shown(sign)}” is no unit that a formula knows; it is written as the book prints it.`);
@@ -66,9 +69,9 @@ export function dimensionOf(unit: string): Dimension | Refusal {
 export const scaleOf = (unit: string): number =>
   partsOf(unit).reduce((scale, [sign, power]) => scale * (signs[sign]?.[1] ?? NaN) ** power, 1);
 
-export const isSame = (a: Dimension, b: Dimension): boolean => Object.keys(times(a, b, -1)).length === 0;
+export const isSame = (a: UnitPowers, b: UnitPowers): boolean => Object.keys(times(a, b, -1)).length === 0;
 
-const words: readonly (readonly [string, Dimension])[] = [
+const words: readonly (readonly [string, UnitPowers])[] = [
   ['a plain number', NONE],
   ['a mass', { mass: 1 }],
   ['a volume', volume],
@@ -88,7 +91,7 @@ const words: readonly (readonly [string, Dimension])[] = [
   ['an energy to a volume', { energy: 1, length: -3 }],
 ];
 /** A dimension in words. */
-export const inWords = (of: Dimension): string =>
+export const inWords = (of: UnitPowers): string =>
   words.find(([, each]) => isSame(each, of))?.[0] ??
   Object.entries(of)
     .map(([base, power]) => (power === 1 ? base : `${base}^${power}`))

@@ -19,7 +19,7 @@ import { LIMITS, OWN_ID } from './own-question.ts';
 import { unitIn } from './reckon.ts';
 
 /** What is in the form, and the question of the bank that it changes. */
-export interface Written {
+export interface WrittenDraft {
   readonly draft: Draft;
   readonly editing?: string | undefined;
 }
@@ -51,7 +51,8 @@ const form = record({
 } satisfies { readonly [K in keyof Draft]: Reader<Draft[K]> }); // prettier-ignore
 const kept = record({ draft: form }, { editing: written(OWN_ID) });
 
-export const writtenText = ({ draft, editing }: Written): string => JSON.stringify({ draft, editing });
+export const writtenText = ({ draft, editing }: WrittenDraft): string => JSON.stringify({ draft, editing });
 
 /** Reads a kept form; undefined for what no form has written. */
-export const readWritten = (given: string): Written | undefined => quietly(kept, jsonIn(given, LONGEST_TEXT));
+export const readWritten = (given: string): WrittenDraft | undefined =>
+  quietly(kept, jsonIn(given, LONGEST_TEXT));

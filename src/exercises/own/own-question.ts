@@ -5,7 +5,7 @@ import { kinds, type KindName } from '../../core/kinds.ts';
 import { isData } from '../../core/reading/data.ts';
 import { also, list, number, oneOf, record, text, type Reader } from '../../core/reading/given.ts';
 import { levels, topics, type Level, type Topic } from '../topics.ts';
-import type { Whole } from '../question.ts';
+import type { WholeRounding } from '../question.ts';
 import { oneLine } from './one-line.ts';
 import { LONGEST_FORMULA, NAME, isFunction } from './formula.ts';
 import { unitIn } from './reckon.ts';
@@ -51,7 +51,7 @@ export interface OwnNumber extends Written {
   readonly digits: number;
   /** Largest difference that counts as right, in per cent of the answer. */
   readonly within: number;
-  readonly whole?: Whole;
+  readonly whole?: WholeRounding;
   readonly slips: readonly OwnSlip[];
 }
 export interface OwnChoices extends Written {

@@ -2,12 +2,12 @@
 import type { House } from '../../core/line/house.ts';
 import { builtInHouse } from '../../house/figures.ts';
 import type { InSteps } from '../in-steps.ts';
-import { draw, type Drawn } from '../draw.ts';
+import { draw, type DrawnQuestion } from '../draw.ts';
 import { hardnessOf } from '../hardness.ts';
-import { notesText, readNotes, type Step } from '../notes.ts';
+import { notesText, readNotes, type NotedStep } from '../notes.ts';
 import { isNumberQuestion, type Question, type QuestionKind } from '../question.ts';
 import { seedOf } from '../seed.ts';
-import { again, faceOf, type Asked, type SheetHouse } from '../worksheet.ts';
+import { again, faceOf, type AskedQuestion, type SheetHouse } from '../worksheet.ts';
 import type { OwnQuestion } from './own-question.ts';
 
 export const showings = ['at once', 'at the end', 'never'] as const;
@@ -53,14 +53,14 @@ export const marksIn = ({ items }: Pick<OwnSheet, 'items'>): number =>
 
 const isOwn = (id: string) => id.startsWith('own-');
 const seedFor = ({ seed }: Pick<OwnSheet, 'seed'>, { key }: Item, other: number) => `${seed}/${key}/${other}`;
-const stepOf = (text: string | undefined): Step | undefined => readNotes(text ?? '', 1)?.[0];
+const stepOf = (text: string | undefined): NotedStep | undefined => readNotes(text ?? '', 1)?.[0];
 
 /** The next number for an item, that none of a sheet has. */
 export const freshKey = (items: readonly Item[]): number =>
   (Math.max(0, ...items.map(({ key }) => key)) % OWN_LIMITS.key) + 1;
 
 interface Choice {
-  readonly drawn: Drawn;
+  readonly drawn: DrawnQuestion;
   readonly other: number;
   readonly points: number;
 }
@@ -126,7 +126,7 @@ export function* settling(
   const versions = Array.from({ length: sheet.versions }, (_, i) => i);
   const points = versions.map(() => 0);
   const byQuestion: number[][] = versions.map(() => sheet.items.map(() => 0));
-  const steps: Step[][] = versions.map(() => []);
+  const steps: NotedStep[][] = versions.map(() => []);
   const repeated: number[] = [];
   const missing: number[] = [];
   for (const [place, item] of sheet.items.entries()) {
@@ -183,7 +183,7 @@ export function* settling(
 }
 
 /** A question of a version, with the item that asks it. */
-export interface OwnAsked extends Asked {
+export interface OwnAsked extends AskedQuestion {
   readonly item: Item;
 }
 

@@ -2,11 +2,11 @@
 import { refuse, type Refusal, isRefusal } from '../../core/refusal.ts';
 import { unitsRead, type Unit } from '../../core/units.ts';
 import type { KindName } from '../../core/kinds.ts';
-import { dimensionOf, inWords, isSame, NONE, scaleOf, times, type Dimension } from './dimension.ts';
+import { dimensionOf, inWords, isSame, NONE, scaleOf, times, type UnitPowers } from './dimension.ts';
 import type { Formula } from './formula.ts';
 
 /** A value that a formula may name: its kind, and the unit that its number is in. */
-export interface Named {
+export interface NamedValue {
   readonly name: string;
   readonly kind: KindName;
   readonly unit: string;
@@ -19,9 +19,9 @@ export const unitIn = (kind: KindName, sign: string): Unit | undefined =>
 class Mismatch extends Error {}
 
 /** What a formula measures; a sentence where a name is not known, a unit does not fit or unlike things are added. */
-export function measured(formula: Formula, values: readonly Named[]): Dimension | Refusal {
+export function measured(formula: Formula, values: readonly NamedValue[]): UnitPowers | Refusal {
   const known = new Map(values.map((each) => [each.name, each]));
-  const unit = (sign: string): Dimension => {
+  const unit = (sign: string): UnitPowers => {
     const found = dimensionOf(sign);
     if (isRefusal(found)) throw new Mismatch(found.refused);
     return found;
@@ -31,7 +31,7 @@ export function measured(formula: Formula, values: readonly Named[]): Dimension 
     if (!isSame(found, NONE))
       throw new Mismatch(`${what} must be a plain number; here it is ${inWords(found)}.`);
   };
-  const alike = (of: readonly Formula[], doing: string): Dimension => {
+  const alike = (of: readonly Formula[], doing: string): UnitPowers => {
     const [first, ...others] = of.map(look);
     for (const other of others)
       if (!isSame(first!, other))
@@ -40,7 +40,7 @@ export function measured(formula: Formula, values: readonly Named[]): Dimension 
         );
     return first!;
   };
-  function look(of: Formula): Dimension {
+  function look(of: Formula): UnitPowers {
     switch (of.is) {
       case 'number':
         return of.unit === undefined ? NONE : unit(of.unit);
@@ -100,7 +100,7 @@ const fixedNumber = (of: Formula): number | undefined => {
  */
 export function reckoner(
   formula: Formula,
-  values: readonly Named[],
+  values: readonly NamedValue[],
   withUnits = false,
 ): (numbers: ReadonlyMap<string, number>) => number {
   const known = new Map(values.map((each) => [each.name, each]));

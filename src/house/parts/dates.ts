@@ -9,7 +9,7 @@ import { knownPart, type Known } from './known.ts';
 import type { HousePart } from './part.ts';
 
 /** The house as it was put down on a day. */
-export interface Version {
+export interface HouseVersion {
   /** As 2026-05-14. */
   readonly day: string;
   readonly name: string;
@@ -53,7 +53,7 @@ const keys = ['day', 'name', 'figures', 'known'];
  * Reads one version. One without a day, a name or figures cannot be used. A figure that is missing takes the built-in
  * value, as in a house's text, and one that cannot be is told of.
  */
-function readVersion(data: unknown, where: string, tell: (problem: string) => void): Version | undefined {
+function readVersion(data: unknown, where: string, tell: (problem: string) => void): HouseVersion | undefined {
   if (!isData(data)) return void tell(`${where}: this is no version of a house.`);
   const { day, name, figures, known } = data;
   const wrong = dayProblem(day) ?? versionNameProblem(name) ?? (isData(figures) ? undefined : 'it has no figures.'); // prettier-ignore
@@ -74,7 +74,7 @@ function readVersion(data: unknown, where: string, tell: (problem: string) => vo
   return { day: day as string, name: name as string, figures: { ...builtInHouse, ...own }, known: ofKnown.value };
 } // prettier-ignore
 
-export const datesPart: HousePart<readonly Version[]> = {
+export const datesPart: HousePart<readonly HouseVersion[]> = {
   id: 'dates',
   title: 'Earlier versions',
   empty: [],
@@ -93,7 +93,7 @@ export const datesPart: HousePart<readonly Version[]> = {
 };
 
 /** The versions with one more, the latest day first; the same day and name takes the place of the one before. */
-export function withVersion(versions: readonly Version[], next: Version): readonly Version[] {
+export function withVersion(versions: readonly HouseVersion[], next: HouseVersion): readonly HouseVersion[] {
   const others = versions.filter(({ day, name }) => day !== next.day || name !== next.name);
   return [next, ...others].sort((a, b) => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0));
 }

@@ -4,7 +4,7 @@ import { datesPart } from './dates.ts';
 import { factsPart } from './facts.ts';
 import { knownPart } from './known.ts';
 import { malts } from './malts.ts';
-import { readPart, type HousePart, type Parts } from './part.ts';
+import { readPart, type HousePart, type HouseParts } from './part.ts';
 import { periodsPart } from './periods.ts';
 import { plantPart } from './plant.ts';
 import { stock } from './stock.ts';
@@ -21,5 +21,5 @@ export const houseParts: readonly HousePart<unknown>[] = [
 ];
 
 /** A sentence for each thing in the parts of a house that cannot be used; for a door at which a house comes in whole. */
-export const problemsOfParts = (parts: Parts): readonly string[] =>
+export const problemsOfParts = (parts: HouseParts): readonly string[] =>
   houseParts.flatMap((part) => readPart(part, parts[part.id]).problems);

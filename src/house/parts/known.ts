@@ -2,17 +2,17 @@
 import { isData } from '../../core/reading/data.ts';
 import { foreshotsCount } from '../../core/distilling/foreshots.ts';
 import { figureTable, headOf, type FigureId } from '../../core/figures/index.ts';
-import { countedIds, usualWay, waysKept, waysToKnow, type Way } from '../../core/figures/standing.ts';
+import { countedIds, usualWay, waysKept, waysToKnow, type WayKnown } from '../../core/figures/standing.ts';
 import { rangeProblem } from '../../core/format.ts';
 import type { House } from '../../core/line/house.ts';
 import { shown } from '../../core/shown.ts';
 import { few } from '../few.ts';
 import { builtInHouse, isNumberName, numberFigures, type NumberName } from '../figures.ts';
-import { readPart, type HousePart, type Parts } from './part.ts';
+import { readPart, type HousePart, type HouseParts } from './part.ts';
 
 export interface Known {
   /** The figures that the reader has given, and how each is known. */
-  readonly given: Readonly<Partial<Record<NumberName, Way>>>;
+  readonly given: Readonly<Partial<Record<NumberName, WayKnown>>>;
   /** What was counted or read of a computed figure, in the unit of its kind. */
   readonly counted: Readonly<Partial<Record<FigureId, number>>>;
 }
@@ -79,7 +79,7 @@ function knownByDiffering(house: House): Known {
 }
 
 /** What is known of a house. */
-export const knownOf = ({ house, parts }: { readonly house: House; readonly parts: Parts }): Known =>
+export const knownOf = ({ house, parts }: { readonly house: House; readonly parts: HouseParts }): Known =>
   parts.known === undefined ? knownByDiffering(house) : readPart(knownPart, parts.known).value;
 
 /** The figures that a house gives, as it ends its foreshots. */
@@ -87,13 +87,13 @@ export const figuresThatCount = ({ foreshotsBy }: House): readonly NumberName[] 
   (Object.keys(numberFigures) as NumberName[]).filter((name) => foreshotsCount(name, foreshotsBy));
 
 /** What is known, with one figure known, in the usual way if none is named; or, with nothing, not known. */
-export function withGiven(known: Known, name: NumberName, way: Way | undefined): Known {
+export function withGiven(known: Known, name: NumberName, way: WayKnown | undefined): Known {
   const { [name]: _, ...others } = known.given;
   return { ...known, given: way === undefined ? others : { ...others, [name]: way } };
 }
 
 /** How a figure is known that was moved and not typed: nobody has read it anywhere, so it is set where it can be. */
-const wayMoved = (name: NumberName): Way => (waysToKnow(name).includes('set') ? 'set' : usualWay(name));
+const wayMoved = (name: NumberName): WayKnown => (waysToKnow(name).includes('set') ? 'set' : usualWay(name));
 
 /** What is known once a figure was typed, or moved: it is the reader’s, and those given before that gave way to it follow. */
 export function afterTyping(known: Known, name: NumberName, gave: readonly string[], isMoved = false): Known {

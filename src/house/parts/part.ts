@@ -8,7 +8,7 @@ export type PartId = (typeof partIds)[number];
  * The parts of a house as its text carries them, not read yet: a part is read by its own reader, and only where it is
  * used, so a page that shows none carries no reader. A part that is empty is not among them.
  */
-export type Parts = Readonly<Partial<Record<PartId, unknown>>>;
+export type HouseParts = Readonly<Partial<Record<PartId, unknown>>>;
 
 /** A part once it is read, with a sentence that names each thing that could not be used. */
 export interface PartReading<T> {
@@ -35,7 +35,7 @@ function isShallow(data: unknown, depth = DEEPEST): boolean {
 }
 
 /** The parts in a house's text, still to be read; what is no part of a house is told of. */
-export function partsIn(data: Readonly<Record<string, unknown>>): { parts: Parts; unusable: string[] } {
+export function partsIn(data: Readonly<Record<string, unknown>>): { parts: HouseParts; unusable: string[] } {
   const given = partIds.filter((id) => Object.hasOwn(data, id));
   return {
     parts: Object.fromEntries(given.filter((id) => isShallow(data[id])).map((id) => [id, data[id]])),
@@ -52,7 +52,7 @@ const asText = (data: unknown) => JSON.stringify(data);
 export const isSamePart = (a: unknown, b: unknown): boolean => a === b || asText(a) === asText(b);
 
 /** The parts with one of them changed; a value that is empty takes it away. */
-export function withPart<T>(parts: Parts, { id, empty }: HousePart<T>, value: T): Parts {
+export function withPart<T>(parts: HouseParts, { id, empty }: HousePart<T>, value: T): HouseParts {
   const { [id]: _, ...others } = parts;
   return isSamePart(value, empty) ? others : { ...others, [id]: value };
 }

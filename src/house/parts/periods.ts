@@ -4,7 +4,7 @@ import { formatNumber } from '../../core/format.ts';
 import { gravity, kilograms, litres20, strength, type Spirit } from '../../core/quantity.ts';
 import { shown } from '../../core/shown.ts';
 import { weekFigures, type WeekFigure, type WeekSettings } from '../../core/week/settings.ts';
-import { liquids, type Liquid, type Period, type Standing } from '../../core/week/period.ts';
+import { liquids, type StandingLiquid, type Period, type StandingSpirit } from '../../core/week/period.ts';
 import type { HousePart, PartReading } from './part.ts';
 
 export const MOST_PERIODS = 60; // five years of months
@@ -18,7 +18,7 @@ export interface PeriodsPart {
   readonly periods: readonly Period[];
 }
 const nothing: Spirit = { volume: litres20(0), strength: strength(0) };
-const nothingStands: Standing = { wash: nothing, lowWines: nothing, spirit: nothing };
+const nothingStands: StandingSpirit = { wash: nothing, lowWines: nothing, spirit: nothing };
 
 /** A period in which nothing is put down yet, with a house's gravities. */
 export const freshPeriod = (
@@ -97,14 +97,14 @@ function readPeriod(data: unknown, i: number): Period | string {
       strength: strength(number(`${what}, strength`, own(value, 'strength'), 0, 100, '% vol')),
     };
   };
-  const standing = (when: 'opening' | 'closing'): Standing => {
+  const standing = (when: 'opening' | 'closing'): StandingSpirit => {
     const given = own(data, when);
     return Object.fromEntries(
-      (Object.keys(liquids) as Liquid[]).map((liquid) => [
+      (Object.keys(liquids) as StandingLiquid[]).map((liquid) => [
         liquid,
         spirit(`${liquids[liquid]} at the ${when}`, isData(given) ? own(given, liquid) : undefined),
       ]),
-    ) as Record<Liquid, Spirit>;
+    ) as Record<StandingLiquid, Spirit>;
   };
   const figure = (key: keyof typeof numbers) => {
     const [what, low, high, unit] = numbers[key];

@@ -5,7 +5,13 @@ import { readQuantity } from '../../core/reading/quantity.ts';
 import { rowsOf, separatorOf, separators } from '../../core/reading/separated.ts';
 import { shown } from '../../core/shown.ts';
 import { isDay } from '../../core/stock/days.ts';
-import { fieldNames, fields, type CaskGroup, type Field, type FieldName } from '../../core/stock/group.ts';
+import {
+  fieldNames,
+  fields,
+  type CaskGroup,
+  type GroupField,
+  type FieldName,
+} from '../../core/stock/group.ts';
 import { mergeAlike } from '../../core/stock/merge.ts';
 import { readGroup, type Fault, type GroupRead } from '../../core/stock/read-group.ts';
 import { namedSizes } from '../../core/stock/sizes.ts';
@@ -24,7 +30,7 @@ export interface TableRead {
 /** The register as rows, headings first. Days stand as 2016-03-14, choices in words, and what is not known is empty. */
 export function tableOf(groups: readonly CaskGroup[]): readonly (readonly (string | number)[])[] {
   const cell = (group: CaskGroup, name: FieldName) => {
-    const [field, value]: [Field, string | number | undefined] = [fields[name], group[name]];
+    const [field, value]: [GroupField, string | number | undefined] = [fields[name], group[name]];
     return value === undefined ? '' : field.is === 'choice' ? field.options[value]! : value;
   };
   return [
@@ -59,7 +65,7 @@ const BRITISH = /^(\d{1,2})[/.](\d{1,2})[/.](\d{4})$/;
 
 /** A cell as the value of its field; what cannot be read stays as it is, for the reader of groups to refuse by name. */
 function valueOf(name: FieldName, text: string): unknown {
-  const field: Field = fields[name];
+  const field: GroupField = fields[name];
   if (name === 'size' && Object.hasOwn(sizes, bare(text))) return sizes[bare(text)];
   if (field.is === 'number') {
     const read = readQuantity(text, { kind: field.kind });

@@ -1,6 +1,6 @@
 // How a still's vapour is condensed, beside its pot: an upright condenser, or a coil in a tub of water; nothing where nobody has said.
 import { vessels } from '../LineVessel.tsx';
-import type { Drawn } from '../../house/portrait-vessels.ts';
+import type { DrawnVessel } from '../../house/portrait-vessels.ts';
 
 /** What stands beside a still: a filled outline, its lines, and fine strokes. */
 interface Beside {
@@ -12,7 +12,7 @@ interface Beside {
 /** The arm of each still ends at x = 99, here. */
 const arm = { 'wash-still': 30, 'spirit-still': 13 } as const;
 
-export function coolingOf({ shape, condenser }: Drawn): Beside | undefined {
+export function coolingOf({ shape, condenser }: DrawnVessel): Beside | undefined {
   if (condenser === undefined || (shape !== 'wash-still' && shape !== 'spirit-still')) return undefined;
   if (condenser === 'shell-and-tube')
     return {

@@ -3,7 +3,7 @@ import type { CasksEvents } from '../../core/shift/casks/rig.ts';
 import { drawing, round } from '../seed.ts';
 
 /** The second store of a round: its name, temperature, °C, and humidity, %. The first is the house's own. */
-export interface Drawn extends CasksEvents {
+export interface DrawnStores extends CasksEvents {
   readonly store: { readonly name: string; readonly temperature: number; readonly humidity: number };
 }
 
@@ -13,7 +13,7 @@ const STORES = [
   ['cold, damp cellar', [7, 9], [84, 92]],
 ] as const; // temperatures and humidities are of usual stores, from memory
 
-export function drawCasks(seed: number, filling: number): Drawn {
+export function drawCasks(seed: number, filling: number): DrawnStores {
   const { random, between } = drawing(seed, 3_000_000 + filling); // not the numbers of the other shifts
   const [name, warm, damp] = STORES[Math.floor(random() * STORES.length)]!;
   const store = {

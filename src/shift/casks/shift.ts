@@ -3,7 +3,7 @@ import type { Action } from '../../core/shift/casks/course.ts';
 import type { CasksSetup } from '../../core/shift/casks/rig.ts';
 import type { Line } from '../../core/line/line.ts';
 import { celsius, litres20, percent, quantity, strength } from '../../core/quantity.ts';
-import type { Kept } from '../kept.ts';
+import type { KeptShift } from '../kept.ts';
 import { drawCasks } from './draw.ts';
 
 const FOUND_AT = 10; // °C of the store in which the house's loss was found; from memory
@@ -30,7 +30,7 @@ export interface CasksDone {
   readonly secondAge: number;
   readonly score: number;
 }
-export type CasksShift = Kept<CasksHouse, CasksDone, Action>;
+export type CasksShift = KeptShift<CasksHouse, CasksDone, Action>;
 
 export const houseOfCasks = (name: string, { house, filling }: Line): CasksHouse => ({
   name,

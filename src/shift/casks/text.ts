@@ -1,6 +1,7 @@
 // A shift of two casks as text, version 1: its house, its actions and its fillings.
+import { own, type Data } from '../../core/reading/data.ts';
 import { casksCourse, which, type Action } from '../../core/shift/casks/course.ts';
-import { decodeKept, encodeKept, numbers, own, readCommon, readName, record, Unread, type Data, type Form } from '../text.ts'; // prettier-ignore
+import { decodeKept, encodeKept, numbers, readCommon, readName, record, Unread, type TextForm } from '../text.ts'; // prettier-ignore
 import type { CasksDone, CasksHouse, CasksShift } from './shift.ts';
 
 const figures = { strength: [20, 80], indrink: [0, 20], loss: [0, 30], humidity: [0, 100], steady: [0, 80], residue: [0, 50], filter: [0, 100], bottle: [1, 1000], bottled: [10, 80] } as const; // prettier-ignore
@@ -27,7 +28,7 @@ function readDone(given: unknown): CasksDone {
   return done;
 }
 
-const form: Form<CasksShift> = {
+const form: TextForm<CasksShift> = {
   format: 'malt-spirit-casks-shift',
   version: 1,
   longest: casksCourse.longest,

@@ -6,7 +6,7 @@ import { limitOfCharge, spiritCuts } from '../../core/distilling/plan.ts';
 import type { Line } from '../../core/line/line.ts';
 import { litres20, type Quantity, type Spirit } from '../../core/quantity.ts';
 import type { Cuts } from '../../core/distilling/cuts.ts';
-import { withNext, type Kept } from '../kept.ts';
+import { withNext, type KeptShift } from '../kept.ts';
 
 /** The house of a shift: what stays from charge to charge. */
 export interface ShiftHouse {
@@ -32,7 +32,7 @@ export interface ChargeDone {
   readonly score: number;
 }
 
-export interface Shift extends Kept<ShiftHouse, ChargeDone, Action> {
+export interface StillShift extends KeptShift<ShiftHouse, ChargeDone, Action> {
   readonly charge: Spirit;
   /** What found no room in the still and waits in the receiver. */
   readonly waits: Spirit;
@@ -68,17 +68,17 @@ export function houseOfShift(name: string, { house, round }: Line, still: OwnSti
 const empty = ({ strength }: Spirit): Spirit => ({ volume: litres20(0), strength });
 
 /** A shift that begins with empty receivers: its first charge is low wines alone. */
-export function firstShift(seed: number, house: ShiftHouse): Shift {
+export function firstShift(seed: number, house: ShiftHouse): StillShift {
   const { charge, waits } = nextCharge(house.lowWines, [], house.limit, house.holds);
   return { seed, house, charge, waits: waits.volume > 0 ? waits : empty(charge), done: [], log: [], step: 0 };
 }
 
 /** The next charge of a shift: what a charge sent back goes in with the next low wines. */
-export function nextOf(shift: Shift, made: ChargeDone): Shift {
+export function nextOf(shift: StillShift, made: ChargeDone): StillShift {
   const { lowWines, limit, holds } = shift.house;
   const { charge, waits } = nextCharge(lowWines, [made.back, shift.waits], limit, holds);
   return { ...withNext(shift, made), charge, waits };
 }
 
 /** What a rig is made from. */
-export const setupOf = ({ house: { reflux, pressure, cuts, hours }, charge }: Shift): ShiftSetup => ({ charge, reflux, pressure, cuts, hours }); // prettier-ignore
+export const setupOf = ({ house: { reflux, pressure, cuts, hours }, charge }: StillShift): ShiftSetup => ({ charge, reflux, pressure, cuts, hours }); // prettier-ignore

@@ -1,10 +1,11 @@
 // A shift at the still as text, version 1: its house, its actions and its charges; the rest is read as of every shift.
+import { own, type Data } from '../../core/reading/data.ts';
 import { isMark } from '../../core/shift/course.ts';
 import { stillCourse, valves, type Action } from '../../core/shift/still/act.ts';
 import { kilopascals, litres20, share, strength } from '../../core/quantity.ts';
 import type { ForeshotsEnd } from '../../core/distilling/cuts.ts';
-import { decodeKept, encodeKept, number, own, readCommon, readName, readSpirit, record, Unread, type Data, type Form } from '../text.ts'; // prettier-ignore
-import type { ChargeDone, Shift, ShiftHouse } from './shift.ts';
+import { decodeKept, encodeKept, number, readCommon, readName, readSpirit, record, Unread, type TextForm } from '../text.ts'; // prettier-ignore
+import type { ChargeDone, StillShift, ShiftHouse } from './shift.ts';
 
 function readForeshots(given: unknown): ForeshotsEnd {
   const data = record('The end of the foreshots', given, ['share', 'volume', 'strength']);
@@ -56,7 +57,7 @@ const readDone = (given: unknown): ChargeDone => {
   };
 };
 
-const form: Form<Shift> = {
+const form: TextForm<StillShift> = {
   format: 'malt-spirit-shift',
   version: 1,
   longest: stillCourse.longest,
@@ -70,6 +71,7 @@ const form: Form<Shift> = {
   },
 };
 
-export const encodeShift = (shift: Shift): string => encodeKept(form, shift);
+export const encodeShift = (shift: StillShift): string => encodeKept(form, shift);
 /** Reads a shift's text: the shift, or the sentence why it cannot be read. */
-export const decodeShift = (text: string): Shift | { readonly problem: string } => decodeKept(form, text);
+export const decodeShift = (text: string): StillShift | { readonly problem: string } =>
+  decodeKept(form, text);

@@ -2,9 +2,9 @@
 import type { Action } from '../../core/shift/tun/act.ts';
 import { NO_LIQUID, type TunSetup } from '../../core/shift/tun/rig.ts';
 import type { Line } from '../../core/line/line.ts';
-import type { Liquid } from '../../core/mashing/waters.ts';
+import type { Runoff } from '../../core/mashing/waters.ts';
 import { celsius, kilograms, litres20, litresPerKilogram, percent, share } from '../../core/quantity.ts';
-import type { Kept } from '../kept.ts';
+import type { KeptShift } from '../kept.ts';
 
 const WASHING = 0.85; // part of what the grains keep that a later water reaches; as in the calculator of several waters, an assumption
 
@@ -30,7 +30,7 @@ export interface TunDone {
   readonly extract: number;
   readonly score: number;
 }
-export type TunShift = Kept<TunHouse, TunDone, Action>;
+export type TunShift = KeptShift<TunHouse, TunDone, Action>;
 
 export const houseOfTun = (name: string, { house, mash }: Line): TunHouse => ({
   name,
@@ -46,7 +46,7 @@ export const houseOfTun = (name: string, { house, mash }: Line): TunHouse => ({
 });
 
 /** The weak wort that the next mash takes in its first water. */
-export function weakOf({ done }: Pick<TunShift, 'done'>): Liquid {
+export function weakOf({ done }: Pick<TunShift, 'done'>): Runoff {
   const last = done.at(-1);
   return last ? { water: kilograms(last.water), extract: kilograms(last.extract) } : NO_LIQUID;
 }

@@ -1,7 +1,8 @@
 // A shift at a mash tun as text, version 2, which has what the grains keep: its house, its actions and its rounds.
+import { own, type Data } from '../../core/reading/data.ts';
 import { isMark } from '../../core/shift/course.ts';
 import { isLiquor, runsTo, tunCourse, type Action } from '../../core/shift/tun/act.ts';
-import { decodeKept, encodeKept, numbers, own, readCommon, readName, record, Unread, type Data, type Form } from '../text.ts'; // prettier-ignore
+import { decodeKept, encodeKept, numbers, readCommon, readName, record, Unread, type TextForm } from '../text.ts'; // prettier-ignore
 import type { TunDone, TunHouse, TunShift } from './shift.ts';
 
 const figures = { malt: [10, 100_000], moisture: [0, 8], extract: [50, 90], ratio: [1, 10], mash: [50, 75], second: [50, 100], last: [50, 100], collects: [20, 500_000], kept: [0.01, 10] } as const; // prettier-ignore
@@ -39,7 +40,7 @@ function readDone(given: unknown): TunDone {
   return done;
 }
 
-const form: Form<TunShift> = {
+const form: TextForm<TunShift> = {
   format: 'malt-spirit-tun-shift',
   version: 2,
   longest: tunCourse.longest,

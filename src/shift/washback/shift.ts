@@ -3,7 +3,7 @@ import type { Action } from '../../core/shift/washback/act.ts';
 import type { WashbackSetup } from '../../core/shift/washback/rig.ts';
 import type { Line } from '../../core/line/line.ts';
 import { celsius, gravity, hours, kilograms, litres20, type Spirit } from '../../core/quantity.ts';
-import type { Kept } from '../kept.ts';
+import type { KeptShift } from '../kept.ts';
 
 /** The figures of a house that a washback hangs on. */
 export interface WashbackHouse {
@@ -22,7 +22,7 @@ export interface WashbackDone {
   readonly warmest: number;
   readonly score: number;
 }
-export type WashbackShift = Kept<WashbackHouse, WashbackDone, Action>;
+export type WashbackShift = KeptShift<WashbackHouse, WashbackDone, Action>;
 
 export const houseOfWashback = (name: string, { house }: Line): WashbackHouse => ({
   name,

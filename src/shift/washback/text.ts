@@ -1,7 +1,8 @@
 // A shift at a washback as text, version 1: its house, its actions and its rounds.
+import { own, type Data } from '../../core/reading/data.ts';
 import { isMark } from '../../core/shift/course.ts';
 import { isCooler, washbackCourse, type Action } from '../../core/shift/washback/act.ts';
-import { decodeKept, encodeKept, number, numbers, own, readCommon, readName, readSpirit, record, type Data, type Form } from '../text.ts'; // prettier-ignore
+import { decodeKept, encodeKept, number, numbers, readCommon, readName, readSpirit, record, type TextForm } from '../text.ts'; // prettier-ignore
 import type { WashbackHouse, WashbackShift } from './shift.ts';
 
 const figures = { volume: [50, 200_000], gravity: [1.01, 1.12], final: [0.98, 1.1], hours: [24, 150], set: [5, 35], yeast: [0.01, 5000] } as const; // prettier-ignore
@@ -22,7 +23,7 @@ function readAction(data: Data): Action | undefined {
   return one ? { do: one } : readCommon(data, [0.98, 1.12]);
 }
 
-const form: Form<WashbackShift> = {
+const form: TextForm<WashbackShift> = {
   format: 'malt-spirit-washback-shift',
   version: 1,
   longest: washbackCourse.longest,

@@ -1,7 +1,7 @@
 // Talks as they are learnt from: each quantity with its evidence, its candidates, and what the key says it is.
 import { candidatesOf, isFigure, reasons, type Candidate, type Label } from '../../../src/talk/candidates.ts';
 import { evidenceIn, type Evidence } from '../../../src/talk/evidence.ts';
-import { quantitiesIn, type Quantity } from '../../../src/talk/quantities.ts';
+import { quantitiesIn, type SpokenQuantity } from '../../../src/talk/quantities.ts';
 import { unitsBefore } from '../../../src/talk/units-before.ts';
 import type { Script } from '../judge.ts';
 
@@ -16,7 +16,7 @@ export interface LearntTalk {
   readonly name: string;
   readonly author: string;
   readonly text: string;
-  readonly quantities: readonly Quantity[];
+  readonly quantities: readonly SpokenQuantity[];
   readonly examples: readonly Example[];
 }
 

@@ -7,11 +7,11 @@ import {
   goneWrong,
   refusedAsWrong,
   type Acted as Any,
-  type At,
+  type AtStep,
   type Course,
   type Moment,
-  type Note,
-  type Read,
+  type LogNote,
+  type LogRead,
 } from '../course.ts';
 import { bottlesOf, LONGEST, MONTHS, SAMPLE, type Rig } from './rig.ts';
 
@@ -45,8 +45,8 @@ export interface CasksState extends Moment<Happening, Wrong> {
 export type Action =
   | { readonly do: 'regauge' | 'look' | 'nose' | 'mend' | 'bottle'; readonly cask: Which }
   | { readonly do: 'flame' | 'refuse' }
-  | Read
-  | Note;
+  | LogRead
+  | LogNote;
 type Acted = Any<CasksState>;
 
 const ALLOWED = percent(2); // % of the alcohol by which a cask may differ from what is expected; common practice, no source
@@ -86,7 +86,7 @@ function month(rig: Rig, state: CasksState, i: Which): CaskState {
 function step(rig: Rig, state: CasksState): CasksState {
   if (state.isDone) return state;
   const now = state.step + 1;
-  const happened: At<Happening>[] = [];
+  const happened: AtStep<Happening>[] = [];
   if (now % MONTHS === 0) happened.push({ step: now, id: 'year' });
   if (now === rig.events.age) happened.push({ step: now, id: 'age' });
   const asks = rig.events.asks !== undefined && now === rig.events.asks.at;

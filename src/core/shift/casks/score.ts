@@ -1,7 +1,15 @@
 // Points for two casks by a rule that is stated, and why each was lost.
 import { formatNumber } from '../../format.ts';
 import { portionOf } from '../../spirit/amounts.ts';
-import { goalsFor, scored, share, type Goal, type Score, type ScoreRow, type Why } from '../points.ts';
+import {
+  goalsFor,
+  scored,
+  share,
+  type Goal,
+  type Score,
+  type ScoreRow,
+  type ScoreReason,
+} from '../points.ts';
 import { which, type CasksState, type Which, type Wrong } from './course.ts';
 import { MONTHS, type Rig } from './rig.ts';
 
@@ -20,7 +28,7 @@ export const whys = {
   young: ['fault', 'A cask was bottled younger than is wanted. Its youngest drop gives the age.'],
   weak: ['fault', 'A cask was emptied that was weaker than the bottle. Regauge before you empty.'],
   dripping: ['fault', 'A cask leaked for more than two years before it was mended. Look at the casks each year.'],
-} as const satisfies Record<Wrong, Why>; // prettier-ignore
+} as const satisfies Record<Wrong, ScoreReason>; // prettier-ignore
 
 type Part = keyof typeof points;
 const n = (value: number, digits = 1) => formatNumber(value, digits);

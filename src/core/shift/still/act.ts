@@ -1,6 +1,6 @@
 // What a stillman does, and what comes of it: each action changes the shift, or is refused with the reason.
 import { minus, plus } from '../../spirit/amounts.ts';
-import { goneWrong, isMark, refusedAsWrong, type Acted as Any, type Course, type Note, type Read } from '../course.ts'; // prettier-ignore
+import { goneWrong, isMark, refusedAsWrong, type Acted as Any, type Course, type LogNote, type LogRead } from '../course.ts'; // prettier-ignore
 import { atSafe, type Rig } from './rig.ts';
 import { isHazy, sampleOf } from './samples.ts';
 import { beginShift, type Spout, type ShiftState } from './state.ts';
@@ -14,9 +14,9 @@ export type Action =
   | { readonly do: 'steam' | 'water'; readonly to: number }
   | { readonly do: 'spout'; readonly to: Spout }
   | { readonly do: Valve; readonly open: boolean }
-  | Read
+  | LogRead
   | { readonly do: 'haze' | 'refuse' | 'discharge' }
-  | Note;
+  | LogNote;
 type Acted = Any<ShiftState>;
 
 const COLD = 40; // °C below which a still may count as cold; from memory, and the site's own procedure says what holds

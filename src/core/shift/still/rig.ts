@@ -1,5 +1,5 @@
 // A spirit still made ready for a shift: its charge, its heat, its condenser, and what the house would make of the charge.
-import { cutAmounts, portions, type Cuts, type Parts } from '../../distilling/cuts.ts';
+import { cutAmounts, portions, type Cuts, type RunParts } from '../../distilling/cuts.ts';
 import { heatOfRun } from '../../distilling/run-heat.ts';
 import { runStill } from '../../distilling/run.ts';
 import { stillCurve, strengthOfVapour, type StillCurve } from '../../distilling/still.ts';
@@ -54,7 +54,7 @@ export interface Rig {
   readonly events: ShiftEvents;
   readonly charge: Amounts;
   readonly curve: StillCurve;
-  readonly goal: Parts<Portion>;
+  readonly goal: RunParts<Portion>;
   /** All that comes over in the house's own run, L. */
   readonly comesOver: number;
   /** Heat of one mark of steam, kW. */

@@ -8,7 +8,7 @@ import {
   type Goal,
   type Score,
   type ScoreRow,
-  type Why,
+  type ScoreReason,
 } from '../points.ts';
 import { madeOf } from './made.ts';
 import { STEP, type Rig } from './rig.ts';
@@ -43,7 +43,7 @@ export const whys = {
   vacuum: ['danger', 'The discharge was tried with the air valve shut: the still would have collapsed. Air first.'],
   bare: ['danger', 'So much was boiled off that the coil would lie bare. End the run where the feints end.'],
   'hazy-heart': ['fault', 'The heart began while a sample still turned hazy with water.'],
-} as const satisfies Record<Wrong, Why>; // prettier-ignore
+} as const satisfies Record<Wrong, ScoreReason>; // prettier-ignore
 
 type Part = keyof typeof points;
 

@@ -4,7 +4,7 @@ import { minus, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
 import { condense, waterComes } from './condenser.ts';
 import { latentHeat, warmth } from './heat.ts';
 import { atSafe, ROOM, STEP, type Rig } from './rig.ts';
-import { has, lastOf, type At } from '../course.ts';
+import { has, lastOf, type AtStep } from '../course.ts';
 import type { Happening, ShiftState, Wrong } from './state.ts';
 
 const RELIEF = 15; // kPa over the air's at which the relief valve lifts; from memory
@@ -76,8 +76,8 @@ export function stepShift(rig: Rig, state: ShiftState): ShiftState {
   if (state.isDone) return state;
   const { events } = rig;
   const step = state.step + 1;
-  const happened: At<Happening>[] = [];
-  const wrong: At<Wrong>[] = [];
+  const happened: AtStep<Happening>[] = [];
+  const wrong: AtStep<Wrong>[] = [];
   const happens = (id: Happening) => happened.push({ step, id });
   const goesWrong = (id: Wrong) => {
     const last = lastOf(state.wrong, id);

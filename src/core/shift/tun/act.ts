@@ -3,7 +3,7 @@ import { formatNumber as n } from '../../format.ts';
 import { kilograms } from '../../quantity.ts';
 import { isRefusal, refuse, type Refusal } from '../../refusal.ts';
 import { asWort } from '../../mashing/waters.ts';
-import { goneWrong, isMark, refusedAsWrong, type Acted as Any, type Course, type Note, type Read } from '../course.ts'; // prettier-ignore
+import { goneWrong, isMark, refusedAsWrong, type Acted as Any, type Course, type LogNote, type LogRead } from '../course.ts'; // prettier-ignore
 import { jarOf, type GravitySample } from '../gravity-jar.ts';
 import { STEP, type Rig } from './rig.ts';
 import { begin, type Pool, type RunsTo, type TunState } from './state.ts';
@@ -24,8 +24,8 @@ export type Action =
       readonly do:
         'mash-in' | 'water' | 'warm' | 'cool' | 'iodine' | 'underlet' | 'let-in' | 'refuse' | 'empty';
     }
-  | Read
-  | Note;
+  | LogRead
+  | LogNote;
 type Acted = Any<TunState>;
 
 /**

@@ -1,7 +1,7 @@
 // A mash tun made ready for a shift: its bed, its three waters, and what the house would collect from them.
 import { massOfWater } from '../../mashing/hot-water.ts';
 import { mashTemperature, strikeTemperature, type MashIn } from '../../mashing/strike.ts';
-import { asWort, drainWaters, together, type Bed, type Liquid } from '../../mashing/waters.ts';
+import { asWort, drainWaters, together, type Bed, type Runoff } from '../../mashing/waters.ts';
 import { bracketedRoot } from '../../numerics/root.ts';
 import { celsius, kilograms, litres, litresPerKilogram, type Quantity } from '../../quantity.ts';
 import { isRefusal, refuse, type Refusal } from '../../refusal.ts';
@@ -23,7 +23,7 @@ export interface TunSetup {
   /** Wort that the house collects, L at 20 °C. */
   readonly collects: Quantity<'volume20'>;
   /** Weak wort of the mash before, which is part of the first water. */
-  readonly weak: Liquid;
+  readonly weak: Runoff;
 }
 
 /** What a number draws. */
@@ -52,7 +52,7 @@ export interface Rig {
   readonly held: number;
   /** Mash-in as it is today. */
   readonly mashIn: MashIn;
-  readonly goal: { readonly wort: Liquid; readonly weak: Liquid; readonly volume: number; readonly gravity: number; readonly strike: number }; // prettier-ignore
+  readonly goal: { readonly wort: Runoff; readonly weak: Runoff; readonly volume: number; readonly gravity: number; readonly strike: number }; // prettier-ignore
   /** kg of the first run-off, and kg a minute at the usual mark. */
   readonly firstRun: number;
   readonly usual: number;
@@ -115,4 +115,4 @@ export function rigFor(setup: TunSetup, events: TunEvents): Rig | Refusal {
  * @example mashedAt({ mashIn: { ratio: litresPerKilogram(2.68), gristTemperature: celsius(27), maltMoisture: percent(2) } }, 69) // 65.96 (the pocket table’s own formula by hand)
  */
 export const mashedAt = ({ mashIn }: Rig, strike: number): number => mashTemperature(celsius(strike), mashIn);
-export const NO_LIQUID: Liquid = { water: kilograms(0), extract: kilograms(0) };
+export const NO_LIQUID: Runoff = { water: kilograms(0), extract: kilograms(0) };

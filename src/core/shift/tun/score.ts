@@ -8,7 +8,7 @@ import {
   type Goal,
   type Score,
   type ScoreRow,
-  type Why,
+  type ScoreReason,
 } from '../points.ts';
 import { wortOf } from './act.ts';
 import { STEP, type Rig } from './rig.ts';
@@ -38,7 +38,7 @@ export const whys = {
   mixed: ['fault', 'A water went in while wort still stood over the bed: the two mix, and rinse as one. Let the bed drain first.'],
   'not-rinsed': ['fault', 'The draff went out before all the waters were given: what they would have rinsed out is lost with it.'],
   forced: ['fault', 'A set bed was drawn harder. Shut the run-off and lift the bed from below.'],
-} as const satisfies Record<Wrong, Why>; // prettier-ignore
+} as const satisfies Record<Wrong, ScoreReason>; // prettier-ignore
 
 type Part = keyof typeof points;
 const n = (value: number, digits = 1) => formatNumber(value, digits);

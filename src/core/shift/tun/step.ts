@@ -3,7 +3,7 @@ import { halfLife } from '../../mashing/enzymes.ts';
 import { slaking } from '../../mashing/strike.ts';
 import { HYDROLYSIS_WATER } from '../../mashing/wort.ts';
 import { celsius } from '../../quantity.ts';
-import { has, lastOf, type At } from '../course.ts';
+import { has, lastOf, type AtStep } from '../course.ts';
 import { MASHES_IN, mashedAt, STEP, USUAL_MARK, type Rig } from './rig.ts';
 import type { Happening, Pool, TunState, Wrong } from './state.ts';
 
@@ -66,8 +66,8 @@ export function step(rig: Rig, state: TunState): TunState {
   const { events, setup } = rig;
   const { malt, moisture } = setup.bed;
   const now = state.step + 1;
-  const happened: At<Happening>[] = [];
-  const wrong: At<Wrong>[] = [];
+  const happened: AtStep<Happening>[] = [];
+  const wrong: AtStep<Wrong>[] = [];
   const happens = (id: Happening) => happened.push({ step: now, id });
   const once = (is: boolean, id: Happening) => is && !has(state.happened, id) && happens(id);
   const goesWrong = (id: Wrong) => {

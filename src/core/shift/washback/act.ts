@@ -1,6 +1,6 @@
 // What is done at a washback, and what comes of it: each action changes the shift, or is refused with the reason.
 import { formatNumber as n } from '../../format.ts';
-import { goneWrong, isMark, lastOf, refusedAsWrong, type Acted as Any, type Course, type Note, type Read } from '../course.ts'; // prettier-ignore
+import { goneWrong, isMark, lastOf, refusedAsWrong, type Acted as Any, type Course, type LogNote, type LogRead } from '../course.ts'; // prettier-ignore
 import { jarOf, type GravitySample } from '../gravity-jar.ts';
 import { isRefusal, refuse, type Refusal } from '../../refusal.ts';
 import { chargerFree, DOSE_MARK, LIMIT, STEP, type Rig } from './rig.ts';
@@ -18,8 +18,8 @@ export type Action =
   | { readonly do: 'set' | 'dose' | 'cooling'; readonly to: number }
   | { readonly do: 'switcher'; readonly on: boolean }
   | { readonly do: 'pitch' | 'antifoam' | 'meter' | 'report' | 'go-in' | 'let-in' | 'refuse' | 'hand-over' }
-  | Read
-  | Note;
+  | LogRead
+  | LogNote;
 type Acted = Any<WashbackState>;
 
 /**

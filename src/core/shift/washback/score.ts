@@ -8,7 +8,7 @@ import {
   type Goal,
   type Score,
   type ScoreRow,
-  type Why,
+  type ScoreReason,
 } from '../points.ts';
 import { chargerFree, houseEnds, LIMIT, STEP, type Rig } from './rig.ts';
 import type { WashbackState, Wrong } from './state.ts';
@@ -41,7 +41,7 @@ export const whys = {
   climbed: ['danger', 'Somebody was let to the open washback. Say no: only emptied, aired, tested, with a permit and somebody watching.'],
   'too-hot': ['fault', 'The wash passed 35 °C, where yeast suffers. Set it cooler, or cool sooner.'],
   early: ['fault', 'The wash still worked when it was handed over: its gas goes on in the charger, and its sugar is lost to the still.'],
-} as const satisfies Record<Wrong, Why>; // prettier-ignore
+} as const satisfies Record<Wrong, ScoreReason>; // prettier-ignore
 
 type Part = keyof typeof points;
 const n = (value: number, digits = 1) => formatNumber(value, digits);

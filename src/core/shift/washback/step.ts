@@ -3,7 +3,7 @@ import { attenuate, type Attenuation } from '../../wort/attenuation.ts';
 import { gravityFromPlato, platoFromGravity } from '../../wort/extract.ts';
 import { FRESH_AIR, gasVolume } from '../../fermenting/gas.ts';
 import { celsius, gravity, plato } from '../../quantity.ts';
-import { has, lastOf, type At } from '../course.ts';
+import { has, lastOf, type AtStep } from '../course.ts';
 import { chargerFree, FILLS, houseAt, LIMIT, STEP, type Rig } from './rig.ts';
 import type { Happening, WashbackState, Wrong } from './state.ts';
 
@@ -47,8 +47,8 @@ export function step(rig: Rig, state: WashbackState): WashbackState {
   const { events, mass, capacity } = rig;
   const now = state.step + 1;
   const hour = now * STEP;
-  const happened: At<Happening>[] = [];
-  const wrong: At<Wrong>[] = [];
+  const happened: AtStep<Happening>[] = [];
+  const wrong: AtStep<Wrong>[] = [];
   const happens = (id: Happening) => happened.push({ step: now, id });
   const once = (is: boolean, id: Happening) => is && !has(state.happened, id) && happens(id);
   const goesWrong = (id: Wrong) => {

@@ -1,8 +1,8 @@
 // The first half hour after a scald.
 import { choice } from '../../choice.ts';
-import { judging, type Told } from '../../judged.ts';
+import { judging, type JudgedOption } from '../../judged.ts';
 
-const would: readonly Told[] = [
+const would: readonly JudgedOption[] = [
   [
     'Get them to a tap, and keep it running over the burn for twenty minutes.',
     'Cool running water for twenty minutes is what stops the burn going deeper.',
@@ -25,7 +25,7 @@ const would: readonly Told[] = [
   ],
 ];
 
-const wouldNot: readonly Told[] = [
+const wouldNot: readonly JudgedOption[] = [
   [
     'Get them some ice, and hold it on the burn for twenty minutes.',
     'Ice harms burnt skin. Cool running water is what is wanted.',

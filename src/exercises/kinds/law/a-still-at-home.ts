@@ -1,9 +1,9 @@
 // What to say to somebody who wants to distil at home.
 import { choice } from '../../choice.ts';
-import { judgedBefore, judging, ONE_TONE_SINCE, type Told } from '../../judged.ts';
+import { judgedBefore, judging, ONE_TONE_SINCE, type JudgedOption } from '../../judged.ts';
 import before from './before/a-still-at-home.ts';
 
-const would: readonly Told[] = [
+const would: readonly JudgedOption[] = [
   [
     'You need a licence as soon as you begin, nearly everywhere.',
     'Spirits for one’s own use are not exempt in the United Kingdom, and few countries are kinder.',
@@ -25,7 +25,7 @@ const would: readonly Told[] = [
     'The first distilling makes spirit already, as the law has it.',
   ],
 ];
-const wouldNot: readonly Told[] = [
+const wouldNot: readonly JudgedOption[] = [
   [
     'You need a licence as soon as it is sold, and not before.',
     'Making is what the law forbids without a licence, and not only selling.',

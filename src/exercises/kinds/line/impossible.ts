@@ -10,7 +10,7 @@ import type { Level, Topic } from '../../topics.ts';
 export const OWN_FIRST_SINCE = 6;
 
 /** One thing told: as it can be, if this house allows it, and the ways in which it could never be. */
-export interface Claim {
+export interface ClaimPair {
   readonly can: Option | false;
   readonly cannot: readonly Option[];
   /** Both in the same words, so that only their figures tell, where those above differ in more: what generators from 3 on draw. False where this house allows none. */
@@ -18,13 +18,13 @@ export interface Claim {
 }
 
 /** The claims that differ by their figures alone. */
-const evenOf = (claims: readonly Claim[]): readonly Claim[] =>
+const evenOf = (claims: readonly ClaimPair[]): readonly ClaimPair[] =>
   claims.flatMap(({ can, cannot, alike }) => {
     if (alike) return [{ can: alike.can, cannot: [alike.cannot] }];
     return alike === undefined && can && cannot.length > 0 ? [{ can, cannot }] : [];
   });
 
-export interface Impossible {
+export interface ImpossibleKind {
   readonly id: string;
   readonly title: string;
   readonly topic: Topic;
@@ -35,14 +35,14 @@ export interface Impossible {
   /** Whether the amounts are told for one mash, a week or a year of the house. */
   readonly spans?: boolean;
   /** What is told; `mashes` is how many a span has. */
-  readonly claims: (line: Line, chance: Chance, mashes: number) => readonly Claim[];
+  readonly claims: (line: Line, chance: Chance, mashes: number) => readonly ClaimPair[];
 }
 
 /** An option from a sentence and its reason. */
 export const told = (text: string, why: string): Option => ({ text, why });
 
 /** The claim made untrue is never shown as it can be, so that no option gives another away. */
-export function impossible({ scenes, spans, claims, ...about }: Impossible): QuestionKind {
+export function impossible({ scenes, spans, claims, ...about }: ImpossibleKind): QuestionKind {
   return choice({
     ...about,
     form: 'impossible',

@@ -1,8 +1,8 @@
 // A visitor wants a picture where a sign says no telephones.
 import { choice } from '../../choice.ts';
-import { judging, type Told } from '../../judged.ts';
+import { judging, type JudgedOption } from '../../judged.ts';
 
-const would: readonly Told[] = [
+const would: readonly JudgedOption[] = [
   [
     'In the yard you may, with the light so good, and in here it rests in the box.',
     'It says where a picture may be taken, and keeps out of the zone what is not made for it.',
@@ -25,7 +25,7 @@ const would: readonly Told[] = [
   ],
 ];
 
-const wouldNot: readonly Told[] = [
+const wouldNot: readonly JudgedOption[] = [
   [
     'Turn its flash off first: it is the flash that may light the vapour in a room.',
     'The telephone itself is not made for the zone, flash or none.',

@@ -1,8 +1,8 @@
 // A visitor asks for a figure that the guide does not have.
 import { choice } from '../../choice.ts';
-import { judging, type Told } from '../../judged.ts';
+import { judging, type JudgedOption } from '../../judged.ts';
 
-const would: readonly Told[] = [
+const would: readonly JudgedOption[] = [
   [
     'I do not know that one; I will ask and write to you, if you leave an address.',
     'What is not known is said, and found out.',
@@ -25,7 +25,7 @@ const would: readonly Told[] = [
   ],
 ];
 
-const wouldNot: readonly Told[] = [
+const wouldNot: readonly JudgedOption[] = [
   [
     'I think it is about what others have, so you may take their figure for ours.',
     'Another house’s figure is not this one’s.',
