@@ -90,7 +90,7 @@ async function run(
   return { passed: testModules.flatMap((module) => [...module.children.allTests('passed')]).length, failed };
 }
 
-const vitest = await createVitest('test', {
+const vitest = await createVitest({
   root: copy,
   config: join(copy, 'tests', 'vitest.config.ts'),
   watch: false,
