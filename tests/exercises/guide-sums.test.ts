@@ -18,7 +18,9 @@ import { sumOf } from '../../src/house/where-from.ts';
 import { plainPlant } from '../core/plants.ts';
 
 const rows = (name: string) =>
-  JSON.parse(readFileSync(join(import.meta.dirname, '../../src/published/reference', `${name}.json`), 'utf8'));
+  JSON.parse(
+    readFileSync(join(import.meta.dirname, '../../src/published/reference', `${name}.json`), 'utf8'),
+  );
 const own = line(builtInHouse) as Line;
 const questions = guideQuestions(own);
 const answerOf = (id: string) => questions.find(({ question }) => question.kind === id)!.question.answer;
