@@ -15,6 +15,7 @@ export default sum({
     volume: ['volume20', [5000, 6000, 7500, 9000, 12_000, 15_000, 18_000, 21_000], 'wort.volume'],
   },
   answer: (v) => (v.cells * v.volume) / 1000,
+  fits: (_, answer) => answer >= 50 || Math.abs(Math.round(answer) - answer) < 0.4, // the whole number that is printed is right
   prompt: (show, _, v) =>
     `A sample of freshly yeasted wort is counted at ${v.cells} million cells in a millilitre. How many cells are in the whole washback of ${show.volume}, in millions of millions?`,
   slips: [
