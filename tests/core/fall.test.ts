@@ -212,6 +212,18 @@ test.each([
   expect(apart(fit.squares, squares)).toBeLessThan(1e-9);
 });
 
+test('readings within a moment, as nobody takes them, are refused and stop nothing', () => {
+  const atOnce = [
+    [9.6e-150, 1.0013],
+    [3e-262, 1.1018],
+    [2.6e-40, 0.985],
+    [1e-72, 0.9915],
+    [2.7e-59, 0.985],
+  ] as const;
+  const given = atOnce.map(([at, of]) => ({ hour: hours(at), gravity: gravity(of) }));
+  expect(fitFall(given)).toHaveProperty('refused');
+});
+
 test('points that do not settle a curve are said not to', () => {
   // Points on a straight line: the exponential can only come closer and closer to it, and never arrives.
   const line = [1, 2, 3, 4, 5].map((x) => [x, x] as const);

@@ -25,7 +25,7 @@ test('of every talk, as it is and on one line', () => {
     expectWhole(talk);
     expectWhole(talk.replace(/\s+/g, ' '));
   }
-});
+}, 120_000);
 
 test('of any text', () => {
   const piece = fc.constantFrom('9,400\nkilos', 'five and\na half tonnes', '\r\n', '\n', ' ', '. ', 'x', '7 casks', '\u2028'); // prettier-ignore

@@ -19,6 +19,7 @@ export interface CurveFit {
 const MOST_STEPS = 150; // far more than a curve that points do settle has needed
 const STILL = 1e-12; // largest move, as a part of each parameter, that counts as none
 const DAMPED = 1e-3; // at first, as Marquardt takes it
+const SLIGHT = 1e-100; // a column of slopes so short has no square that a double holds: its parameter stays where it is
 const NEVER_FREE = 1e-12; // damping that stays, so that a parameter of which the points say nothing keeps its place
 
 /**
@@ -38,10 +39,11 @@ export function levenbergMarquardt(
     const there = points.map(([x]) => curve(at, x));
     const rows = there.map(({ slopes }) => slopes);
     const holds = at.map((_, j) => {
-      const long = Math.hypot(...rows.map((row) => row[j]!)) || 1;
+      const length = Math.hypot(...rows.map((row) => row[j]!));
+      const long = length > SLIGHT ? length : 1;
       return at.map((_, k) => (j === k ? Math.sqrt(Math.max(damping, NEVER_FREE)) * long : 0));
     });
-    if (!holds.flat().every(Number.isFinite)) return { move: at.map(() => 0), left: 0 };
+    if (![...rows, ...holds].flat().every(Number.isFinite)) return { move: at.map(() => 0), left: Infinity }; // nowhere to go from
     const misses = there.map(({ height }, i) => points[i]![1] - height);
     const { solution: move } = leastSquares([...rows, ...holds], [...misses, ...at.map(() => 0)]);
     return { move, left: Math.max(...move.map((part, i) => Math.abs(part) / (1 + Math.abs(at[i]! + part)))) };
