@@ -8,7 +8,7 @@ import { askingOwn, settling, type Drawings, type Evenness, type Item, type OwnA
 import { ownMark } from '../exercises/own/own-text.ts';
 import { keepDraft } from './own-kept.ts';
 import { kindsById, type KindsById } from './own-kinds.ts';
-import { drawnInSteps } from './use-kinds.ts';
+import { drawnInSteps, versionsInTurn } from './use-kinds.ts';
 
 /** A blank sheet. */
 export const blankSheet = (seed: string): OwnSheet => ({
@@ -95,16 +95,8 @@ export function useDrawnOwnSheet(list: string, say: (sentence: string) => void) 
       if (settled() === now && shown() === version) setAsked(drawn);
     }),
   );
-  /** What some versions of a sheet ask, one after another; nothing when a part of it did not come. */
-  const versionsOf = async (of: OwnSheet, wanted: readonly number[]) => {
-    const versions: { readonly version: number; readonly asked: readonly OwnAsked[] }[] = [];
-    for (const version of wanted) {
-      const drawn = await versionOf(of, version);
-      if (!drawn) return undefined;
-      versions.push({ version, asked: drawn });
-    }
-    return versions;
-  };
+  const versionsOf = (of: OwnSheet, wanted: readonly number[]) =>
+    versionsInTurn(wanted, (version) => versionOf(of, version));
   /** Puts another sheet on the desk, with the draws that it brings. */
   const open = (read: OwnSheet) => {
     drawings = new Map();

@@ -8,7 +8,7 @@ import { lineReady } from '../exercises/own-line.ts';
 import { sheetLink } from '../exercises/sheet-link.ts';
 import { asking, fingerprint, firstKinds, fixing, poolOf, type AskedQuestion, type Worksheet } from '../exercises/worksheet.ts'; // prettier-ignore
 import { turn } from '../house/turn.ts';
-import { drawnInSteps } from './use-kinds.ts';
+import { drawnInSteps, versionsInTurn } from './use-kinds.ts';
 
 /** The sheet, how it is changed, and what it draws; nothing is drawn before `begin`. */
 export function useDrawnSheet(first: Worksheet, kinds: ReturnType<typeof kindsOf>) {
@@ -45,16 +45,8 @@ export function useDrawnSheet(first: Worksheet, kinds: ReturnType<typeof kindsOf
     }
     return made;
   };
-  /** What some versions of a sheet ask, one after another; nothing when a part of it did not come. */
-  const versionsOf = async (of: Worksheet, wanted: readonly number[]) => {
-    const versions: { readonly version: number; readonly asked: readonly AskedQuestion[] }[] = [];
-    for (const version of wanted) {
-      const asked = await versionOf(of, version);
-      if (!asked) return undefined;
-      versions.push({ version, asked });
-    }
-    return versions;
-  };
+  const versionsOf = (of: Worksheet, wanted: readonly number[]) =>
+    versionsInTurn(wanted, (version) => versionOf(of, version));
   const lay = async (asked: readonly AskedQuestion[]) => {
     for (let each = 0; each <= asked.length && drawn()?.asked === asked; each++) {
       setLaid(each);

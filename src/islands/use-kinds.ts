@@ -26,3 +26,17 @@ export const drawnInSteps = <T>(
     await fetchKinds(begins.map(({ id }) => id));
     return stepByStep(work);
   });
+
+/** What some versions of a sheet ask, one after another; nothing when a part of it did not come. */
+export async function versionsInTurn<T>(
+  wanted: readonly number[],
+  versionOf: (version: number) => Promise<readonly T[] | undefined>,
+): Promise<readonly { readonly version: number; readonly asked: readonly T[] }[] | undefined> {
+  const versions: { readonly version: number; readonly asked: readonly T[] }[] = [];
+  for (const version of wanted) {
+    const asked = await versionOf(version);
+    if (!asked) return undefined;
+    versions.push({ version, asked });
+  }
+  return versions;
+}
