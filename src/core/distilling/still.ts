@@ -1,6 +1,5 @@
 // A pot still as a curve: what comes over from each strength of liquid in the pot, and how the pot empties.
 import { remember } from '../numerics/remember.ts';
-import { fromLogit, logit } from '../numerics/logit.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import { celsius, moleFraction, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
@@ -11,6 +10,7 @@ import { boilingPot } from './boiling-pot.ts';
 import {
   follow,
   followedAt,
+  followedToWater,
   integralAt,
   INTEGRAL,
   integrate,
@@ -68,8 +68,9 @@ export interface StillCurve {
   left(from: number, to: number): number;
 }
 
+const CLOSE = 1e-14; // of a pot's mole fraction: to so little it is found, however weak it is
+
 const slope = new Float64Array(POTS.length); // for the drawing of any curve: d ln(moles) by d logit(x), at POTS
-const slopeFollowed = new Float64Array(POTS.length);
 
 /** The curve of one still setting. Rayleigh's law: d ln(moles in the pot) = dx / (y − x). */
 function drawCurve(setting: StillSetting): StillCurve {
@@ -78,37 +79,31 @@ function drawCurve(setting: StillSetting): StillCurve {
   // One block of memory for a curve: to get several, and to clear them away, takes longer than to fill them.
   const block = new Float64Array(2 * POTS.length + INTEGRAL);
   const vapours = block.subarray(0, POTS.length); // at POTS
-  const vapour = block.subarray(POTS.length, 2 * POTS.length); // the same followed
+  const enrichment = block.subarray(POTS.length, 2 * POTS.length); // followed
   const moles = block.subarray(2 * POTS.length); // ln(moles in the pot), followed
   for (let i = 0; i < POTS.length; i++) {
     const x = POTS[i]!;
-    const y = first.values[i]! + reflux * (second.values[i]! - first.values[i]!);
-    vapours[i] = y;
-    vapour[i] = first.followed[i]! + reflux * (second.followed[i]! - first.followed[i]!);
-    slope[i] = (x * (1 - x)) / (y - x); // smooth over the whole range, and steady as x nears nothing
+    const times = first.values[i]! + reflux * (second.values[i]! - first.values[i]!);
+    vapours[i] = times * x;
+    enrichment[i] = first.followed[i]! + reflux * (second.followed[i]! - first.followed[i]!);
+    slope[i] = (1 - x) / (times - 1);
   }
-  integrate(follow(slope, slopeFollowed), moles);
-  const logMoles = (x: number) => integralAt(moles, logit(x));
+  integrate(slope, 1 / (followedToWater(enrichment) - 1), moles);
+  const vapourOver = (x: number) => moleFraction(x * followedAt(enrichment, x));
 
   const findPot = (strength: Quantity<'strength'>) => {
     const y = moleFractionFromMassPercent(massPercentFromStrength(strength));
-    const miss = (u: number) => followedAt(vapour, u) - y;
+    const miss = (x: number) => vapourOver(x) - y;
     const [low, high] = neighbours(vapours, y);
-    return miss(low) > 0 || miss(high) < 0 ? undefined : fromLogit(bracketedRoot(miss, low, high));
+    return miss(low) > 0 || miss(high) < 0 ? undefined : bracketedRoot(miss, low, high, CLOSE * low);
   };
 
   return {
     strengthOver: (x) => strengthOfVapour(distillateOver(moleFraction(x), setting).vapour),
-    vapourOver: (x) => moleFraction(followedAt(vapour, logit(x))),
-    over: (x) => {
-      const u = logit(x);
-      return {
-        vapour: moleFraction(followedAt(vapour, u)),
-        temperature: celsius(followedAt(temperature(), u)),
-      };
-    },
+    vapourOver,
+    over: (x) => ({ vapour: vapourOver(x), temperature: celsius(followedAt(temperature(), x)) }),
     potAt: remember(findPot, 8),
-    left: (from, to) => Math.exp(logMoles(to) - logMoles(from)),
+    left: (from, to) => Math.exp(integralAt(moles, to) - integralAt(moles, from)),
   };
 }
 
