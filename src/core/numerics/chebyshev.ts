@@ -38,13 +38,19 @@ export function chebyshevSeries(
   const half = count / 2;
   const weights = weightsOf(count);
   for (let from = 0; from < values.length; from += count) {
-    for (let order = 0; order < count; order++) {
-      // A cosine weighs the lower half of the points as the upper one, in odd orders with the other sign.
-      const sign = order % 2 === 0 ? 1 : -1;
-      let sum = 0;
-      for (let k = 0; k < half; k++)
-        sum += (values[from + k]! + sign * values[from + count - 1 - k]!) * weights[order * half + k]!;
-      series[from + order] = sum;
+    for (let order = 0; order < count; order += 2) {
+      // A cosine weighs the lower half of the points as the upper one, in odd orders with the other sign: two orders are summed in one go.
+      const row = order * half;
+      let even = 0;
+      let odd = 0;
+      for (let k = 0; k < half; k++) {
+        const upper = values[from + k]!;
+        const lower = values[from + count - 1 - k]!;
+        even += (upper + lower) * weights[row + k]!;
+        odd += (upper - lower) * weights[row + half + k]!;
+      }
+      series[from + order] = even;
+      series[from + order + 1] = odd;
     }
   }
   return series;
