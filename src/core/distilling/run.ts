@@ -37,6 +37,31 @@ export interface Run {
 }
 
 /**
+ * A run whose curve is drawn when first looked at: most callers want only the sums.
+ * @example new SummedRun(line.round.washRun, () => []).curve // [] (as it was drawn)
+ */
+export class SummedRun implements Run {
+  readonly setting: StillSetting;
+  readonly charge: Spirit;
+  readonly distillate: Portion;
+  readonly residue: Portion;
+  readonly #draw: () => readonly RunPoint[];
+  #curve: readonly RunPoint[] | undefined;
+
+  constructor(sums: Omit<Run, 'curve'>, draw: () => readonly RunPoint[]) {
+    this.setting = sums.setting;
+    this.charge = sums.charge;
+    this.distillate = sums.distillate;
+    this.residue = sums.residue;
+    this.#draw = draw;
+  }
+
+  get curve() {
+    return (this.#curve ??= this.#draw());
+  }
+}
+
+/**
  * Moles in the pot once its liquid has come down to mole fraction `x`.
  * @example potAmounts({ ethanol: 1, water: 9 }, { reflux: share(0), pressure: kilopascals(101.325) }, 0.1) // { ethanol: 1, water: 9 } (nothing has come over)
  */
@@ -117,18 +142,8 @@ export function runAmounts(
 
   const residue = potAmounts(before, setting, end);
   const distillate = minus(before, residue);
-  let curve: readonly RunPoint[] | undefined;
-  const run = {
-    setting,
-    charge,
-    // Drawn when first looked at: most callers want only the sums.
-    get curve() {
-      return (curve ??= drawRun(before, setting, end));
-    },
-    distillate: portionOf(distillate),
-    residue: portionOf(residue),
-  };
-  return { run, distillate };
+  const sums = { setting, charge, distillate: portionOf(distillate), residue: portionOf(residue) };
+  return { run: new SummedRun(sums, () => drawRun(before, setting, end)), distillate };
 }
 
 /**
