@@ -1,6 +1,6 @@
 // A pot still as a curve: what comes over from each strength of liquid in the pot, and how the pot empties.
 import { remember } from '../numerics/remember.ts';
-import { bracketedRoot } from '../numerics/root.ts';
+import { risingRoot } from '../numerics/root.ts';
 import { celsius, moleFraction, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 import { massPercentFromMoleFraction, moleFractionFromMassPercent } from '../spirit/amounts.ts';
@@ -64,6 +64,8 @@ export interface StillCurve {
   vapourOver(x: number): Quantity<'moleFraction'>;
   /** Mole fraction in the pot when the distillate has this strength, or undefined when it never has. */
   potAt(strength: Quantity<'strength'>): number | undefined;
+  /** Moles left in the pot at `x`, in `POT_RANGE`, for as many at the beginning as the curve chooses: what counts is how they fall. */
+  molesAt(x: number): number;
   /** Moles left in the pot at `to`, for one mole in it at `from`; both in `POT_RANGE`. */
   left(from: number, to: number): number;
 }
@@ -89,13 +91,14 @@ function drawCurve(setting: StillSetting): StillCurve {
     slope[i] = (1 - x) / (times - 1);
   }
   integrate(slope, 1 / (followedToWater(enrichment) - 1), moles);
+  const molesAt = (x: number) => Math.exp(integralAt(moles, x));
   const vapourOver = (x: number) => moleFraction(x * followedAt(enrichment, x));
 
   const findPot = (strength: Quantity<'strength'>) => {
     const y = moleFractionFromMassPercent(massPercentFromStrength(strength));
     const miss = (x: number) => vapourOver(x) - y;
     const [low, high] = neighbours(vapours, y);
-    return miss(low) > 0 || miss(high) < 0 ? undefined : bracketedRoot(miss, low, high, CLOSE * low);
+    return risingRoot(miss, low, high, CLOSE * low);
   };
 
   return {
@@ -103,7 +106,8 @@ function drawCurve(setting: StillSetting): StillCurve {
     vapourOver,
     over: (x) => ({ vapour: vapourOver(x), temperature: celsius(followedAt(temperature(), x)) }),
     potAt: remember(findPot, 8),
-    left: (from, to) => Math.exp(integralAt(moles, to) - integralAt(moles, from)),
+    molesAt,
+    left: (from, to) => molesAt(to) / molesAt(from),
   };
 }
 
