@@ -6,7 +6,7 @@ import { follow, followedAt, POTS, POT_RANGE, type Followed } from './pot-panels
 
 /** How many times as much of a vapour is ethanol as of the pot: at `POTS`, and followed between them. */
 export interface Enrichment {
-  readonly values: Float64Array;
+  readonly values: readonly number[];
   readonly followed: Followed;
 }
 
@@ -19,7 +19,7 @@ export interface BoilingPot {
   temperature(): Followed;
 }
 
-const enrichment = (vapour: Float64Array): Enrichment => {
+const enrichment = (vapour: number[]): Enrichment => {
   const values = vapour.map((y, i) => y / POTS[i]!);
   return { values, followed: follow(values) };
 };

@@ -21,24 +21,22 @@ const STRONGEST = along(POT_RANGE.strongest);
 const WIDTH = (STRONGEST - WATER) / PANELS;
 
 /** Mole fractions of all points, from the strongest pot to the weakest, as a run goes. */
-export const POTS: Float64Array = Float64Array.from(
-  Array.from({ length: PANELS }, (_, i) => [
-    ...chebyshevPoints(STRONGEST - (i + 1) * WIDTH, STRONGEST - i * WIDTH, POINTS),
-  ]).flat(),
-  potAlong,
-);
+export const POTS: readonly number[] = Array.from({ length: PANELS }, (_, i) =>
+  chebyshevPoints(STRONGEST - (i + 1) * WIDTH, STRONGEST - i * WIDTH, POINTS),
+)
+  .flat()
+  .map(potAlong);
 /** At the same points, how fast logit(x) rises along the panels. */
 const RISES = POTS.map((x) => ((x + BELOW) * (BEYOND - x)) / ((BEYOND + BELOW) * x * (1 - x)));
 
 /** Something followed all over the pot's range: the weights of each panel's polynomial, panel after panel. */
-export type Followed = Float64Array;
+export type Followed = number[];
 
 /**
- * Follows what has these values at `POTS`; into an array to be used again, where there is one.
+ * Follows what has these values at `POTS`.
  * @example follow(POTS.map(() => 2))[0] // 2 (a constant is its own first weight)
  */
-export const follow = (values: Float64Array, into?: Followed): Followed =>
-  chebyshevSeries(values, POINTS, into);
+export const follow = (values: readonly number[]): Followed => chebyshevSeries(values, POINTS);
 
 /**
  * What is followed, over a pot with mole fraction `x`. `weights` of a panel: one more for an integral.
@@ -59,46 +57,41 @@ export function followedAt(followed: Followed, x: number, weights = POINTS): num
 export const followedToWater = (followed: Followed): number =>
   seriesAt(followed, -1, (PANELS - 1) * POINTS, POINTS);
 
-/** Length of an integral: its last number is what is left of its slope in water. */
-export const INTEGRAL = PANELS * (POINTS + 1) + 1;
-
-const slope = new Float64Array(POTS.length); // for any integral
-const slopeFollowed = new Float64Array(POTS.length);
+/** An integral along logit(x): so much with each unit of the logit, as in water, and followed what is beyond that. */
+export interface Integral {
+  readonly inWater: number;
+  readonly beyond: Followed;
+}
 
 /**
  * The integral along logit(x) of what has these values at `POTS`, and `inWater` as the pot comes down to water.
- * Followed is what goes beyond `inWater`, as the rest grows for ever with the logit.
  * @example integralAt(integrate(POTS.map(() => 2), 2), 0.5) // 0 (2 × the logit of a half)
  */
-export function integrate(
-  values: Float64Array,
-  inWater: number,
-  integral: Followed = new Float64Array(INTEGRAL),
-): Followed {
-  for (let i = 0; i < slope.length; i++) slope[i] = (values[i]! - inWater) * RISES[i]!;
-  integralOf(follow(slope, slopeFollowed), POINTS, integral);
+export function integrate(values: readonly number[], inWater: number): Integral {
+  const slopes = new Array<number>(POTS.length);
+  for (let i = 0; i < slopes.length; i++) slopes[i] = (values[i]! - inWater) * RISES[i]!;
+  const beyond = integralOf(follow(slopes), POINTS);
   let sum = 0;
   for (let from = (PANELS - 1) * (POINTS + 1); from >= 0; from -= POINTS + 1) {
-    for (let i = from; i <= from + POINTS; i++) integral[i]! *= WIDTH / 2;
-    integral[from]! += sum;
-    sum = seriesAt(integral, 1, from, POINTS + 1);
+    for (let i = from; i <= from + POINTS; i++) beyond[i]! *= WIDTH / 2;
+    beyond[from]! += sum;
+    sum = seriesAt(beyond, 1, from, POINTS + 1);
   }
-  integral[INTEGRAL - 1] = inWater;
-  return integral;
+  return { inWater, beyond };
 }
 
 /**
  * An integral, at a pot with mole fraction `x`; two of them differ by what lies between.
  * @example integralAt(integrate(POTS.map(() => 2), 2), 0.6) - integralAt(integrate(POTS.map(() => 2), 2), 0.5) // 0.810930 (2 × the logit of 0.6)
  */
-export const integralAt = (integral: Followed, x: number): number =>
-  integral[INTEGRAL - 1]! * logit(x) + followedAt(integral, x, POINTS + 1);
+export const integralAt = ({ inWater, beyond }: Integral, x: number): number =>
+  inWater * logit(x) + followedAt(beyond, x, POINTS + 1);
 
 /**
  * The two neighbours, of all points and the ends of the range, between which values that fall with the pot come down to `value`.
  * @example neighbours(POTS, 0.5).map((x) => x > 0.5) // [false, true] (it lies between)
  */
-export function neighbours(values: Float64Array, value: number): readonly [low: number, high: number] {
+export function neighbours(values: readonly number[], value: number): readonly [low: number, high: number] {
   let [above, below] = [-1, values.length];
   while (below - above > 1) {
     const middle = (above + below) >> 1;

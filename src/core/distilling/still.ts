@@ -8,11 +8,9 @@ import { massPercentFromStrength, strengthFromMassPercent } from '../spirit/stre
 import { vapourOver, type Boiling, type VapourModel } from '../vapour/equilibrium.ts';
 import { boilingPot } from './boiling-pot.ts';
 import {
-  follow,
   followedAt,
   followedToWater,
   integralAt,
-  INTEGRAL,
   integrate,
   neighbours,
   POTS,
@@ -72,26 +70,23 @@ export interface StillCurve {
 
 const CLOSE = 1e-14; // of a pot's mole fraction: to so little it is found, however weak it is
 
-const slope = new Float64Array(POTS.length); // for the drawing of any curve: d ln(moles) by d logit(x), at POTS
-
 /** The curve of one still setting. Rayleigh's law: d ln(moles in the pot) = dx / (y − x). */
 function drawCurve(setting: StillSetting): StillCurve {
   const reflux = within('The reflux', setting.reflux, 0, 1);
   const { first, second, temperature } = boilingPot(setting);
-  // One block of memory for a curve: to get several, and to clear them away, takes longer than to fill them.
-  const block = new Float64Array(2 * POTS.length + INTEGRAL);
-  const vapours = block.subarray(0, POTS.length); // at POTS
-  const enrichment = block.subarray(POTS.length, 2 * POTS.length); // followed
-  const moles = block.subarray(2 * POTS.length); // ln(moles in the pot), followed
+  // Filled in one loop: `map` takes longer.
+  const vapours = new Array<number>(POTS.length); // at POTS
+  const enrichment = new Array<number>(POTS.length); // followed
+  const slopes = new Array<number>(POTS.length); // d ln(moles) by d logit(x): smooth, and steady as x nears nothing
   for (let i = 0; i < POTS.length; i++) {
     const x = POTS[i]!;
     const times = first.values[i]! + reflux * (second.values[i]! - first.values[i]!);
     vapours[i] = times * x;
     enrichment[i] = first.followed[i]! + reflux * (second.followed[i]! - first.followed[i]!);
-    slope[i] = (1 - x) / (times - 1);
+    slopes[i] = (1 - x) / (times - 1);
   }
-  integrate(slope, 1 / (followedToWater(enrichment) - 1), moles);
-  const molesAt = (x: number) => Math.exp(integralAt(moles, x));
+  const logMoles = integrate(slopes, 1 / (followedToWater(enrichment) - 1));
+  const molesAt = (x: number) => Math.exp(integralAt(logMoles, x));
   const vapourOver = (x: number) => moleFraction(x * followedAt(enrichment, x));
 
   const findPot = (strength: Quantity<'strength'>) => {
