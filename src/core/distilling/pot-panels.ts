@@ -6,12 +6,13 @@ import { within } from '../range.ts';
 /** Mole fractions in the pot between which a still can be followed: 0.0033 to 92 % vol. */
 export const POT_RANGE = { weakest: 1e-5, strongest: 0.75 } as const;
 
-// What is followed is smooth from a little below water to the azeotrope: both are put far off, and the panels are even between.
-const BELOW = 0.002; // mole fraction below water; chosen with the next two by trial, they are enough: tests/core/still.test.ts
-const BEYOND = 0.87; // mole fraction, a little short of every azeotrope
+// What is followed is smooth from a little below water to the azeotrope: both are put far off, and the panels are of one width between.
+const BELOW = 0.002; // mole fraction below water; chosen with the next three by trial; that they are enough: tests/core/still.test.ts
+const BEYOND = 0.87; // mole fraction, among the azeotropes: from 0.84 to 0.94 by the two models at 20–150 kPa
 const PANELS = 3;
 const POINTS = 20; // at which each panel is looked at
 const HAIR = 1e-9; // by which rounding may step over an end of the range
+const [LEAST, MOST] = [POT_RANGE.weakest * (1 - HAIR), POT_RANGE.strongest * (1 + HAIR)];
 
 /** How far along the panels a pot lies. */
 const along = (x: number) => Math.log((x + BELOW) / (BEYOND - x));
@@ -43,9 +44,7 @@ export const follow = (values: readonly number[]): Followed => chebyshevSeries(v
  * @example followedAt(follow(POTS.map(() => 2)), 0.1) // 2 (a constant)
  */
 export function followedAt(followed: Followed, x: number, weights = POINTS): number {
-  const { weakest, strongest } = POT_RANGE;
-  within('The pot, as mole fraction,', x, weakest * (1 - HAIR), strongest * (1 + HAIR));
-  const at = (STRONGEST - along(x)) / WIDTH;
+  const at = (STRONGEST - along(within('The pot, as mole fraction,', x, LEAST, MOST))) / WIDTH;
   const panel = Math.min(PANELS - 1, Math.max(0, Math.floor(at)));
   return seriesAt(followed, 1 - 2 * (at - panel), panel * weights, weights);
 }
