@@ -1,6 +1,6 @@
 // One batch run of a pot still: the charge comes over until the distillate is weak enough.
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
-import { bracketedRoot } from '../numerics/root.ts';
+import { risingRoot } from '../numerics/root.ts';
 import { kilopascals, moleFraction, share, type Portion, type Quantity, type Spirit } from '../quantity.ts';
 import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { VERY_MUCH, within } from '../range.ts';
@@ -86,8 +86,8 @@ export function potAfter(
   within('The volume come over, L,', volume, 0, VERY_MUCH);
   const start = charge.ethanol / (charge.ethanol + charge.water);
   if (volume === 0) return start;
-  const over = (x: number) => portionOf(minus(charge, potAmounts(charge, setting, x))).volume - volume;
-  return over(POT_RANGE.weakest) < 0 ? undefined : bracketedRoot(over, POT_RANGE.weakest, start);
+  const stillToCome = (x: number) => volume - portionOf(minus(charge, potAmounts(charge, setting, x))).volume;
+  return risingRoot(stillToCome, POT_RANGE.weakest, start);
 }
 
 /**
