@@ -3,7 +3,7 @@ import { batch } from 'solid-js';
 import type { FigureId } from '../core/figures/index.ts';
 import type { WayKnown } from '../core/figures/standing.ts';
 import type { Giving } from '../core/line/change.ts';
-import { enter, withYeast, type Entered } from '../house/entering.ts';
+import { enterFigure, withYeast, type Entered } from '../house/entering.ts';
 import {
   builtInHouse,
   builtInName,
@@ -20,7 +20,7 @@ import {
   withGiven,
 } from '../house/parts/known.ts';
 import { isSamePart } from '../house/parts/part.ts';
-import { propose, wayOf } from '../house/propose.ts';
+import { proposeFigure, wayOf } from '../house/propose.ts';
 import { changePart, houseNow, lastTrial, liveHouse, liveName, putHouse, setTrial } from './house-store.ts';
 
 /**
@@ -44,10 +44,12 @@ export function changeFigure(
   const way = wayOf(before);
   const isBuiltIn = liveName() === builtInName;
   const isTrial = chosen !== undefined || isBuiltIn || (wasKnown && isMoved);
-  const entered = isTrial ? undefined : enter(before, figure, value, known, way);
+  const entered = isTrial ? undefined : enterFigure(before, figure, value, known, way);
   // A figure that is put right leaves the others that were given as they are, where that can be; else one of them gives way.
   const changed: Entered =
-    entered && !('problem' in entered && wasKnown) ? entered : propose(before, figure, value, chosen, way);
+    entered && !('problem' in entered && wasKnown)
+      ? entered
+      : proposeFigure(before, figure, value, chosen, way);
   const proposal = isBuiltIn ? changed : withYeast(changed, before, figure, known);
   const trial = { figure, value, before, known };
   if ('problem' in proposal) {
@@ -92,7 +94,7 @@ export function giveAsItStands(figure: FigureName, way?: WayKnown): undefined {
 }
 
 /** Puts a figure back to the built-in house's; it is then not known. */
-export function putBack(figure: NumberName): string | undefined {
+export function putFigureBack(figure: NumberName): string | undefined {
   const problem =
     liveHouse()[figure] === builtInHouse[figure] ? undefined : changeFigure(figure, builtInHouse[figure]);
   if (problem === undefined) changePart(knownPart, withGiven(knownOf(houseNow()), figure, undefined));
@@ -100,14 +102,14 @@ export function putBack(figure: NumberName): string | undefined {
 }
 
 /** Puts down what was counted of a computed figure, or that it was not. Returns the sentence to show when it cannot be. */
-export function count(id: FigureId, value: number | undefined): string | undefined {
+export function countFigure(id: FigureId, value: number | undefined): string | undefined {
   const problem = value === undefined ? undefined : countedProblem(id, value);
   if (problem === undefined) changePart(knownPart, withCounted(knownOf(houseNow()), id, value));
   return problem;
 }
 
 /** Takes the last change back, whole. */
-export function takeBack(): void {
+export function takeChangeBack(): void {
   const last = lastTrial();
   if (!last) return;
   const { counted } = knownOf(houseNow());

@@ -1,12 +1,12 @@
 // Practice: one question after another, marked at once; each kind comes round again by the spacing rule.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { fetchKinds, ifHere, kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import type { Mark } from '../exercises/verdict.ts';
 import { passageOf } from '../exercises/passages.ts';
-import { kindNext, practicePool, questionNext } from '../exercises/practise.ts';
+import { nextKindToPractise, practicePool, nextQuestionToPractise } from '../exercises/practise.ts';
 import {
-  answered,
+  keepAnswer,
   loadProgress,
   practiceKeptAside,
   practiceSeed,
@@ -25,13 +25,13 @@ import {
 import { afterFrame, whenIdle } from '../browser/defer.ts';
 import { asInBook } from '../house/line-of.ts';
 import { liveLine, useHouse } from '../browser/house-store.ts';
-import { leftOf } from '../path/left-of.ts';
+import { kindsLeft } from '../path/kinds-left.ts';
 import { lineAt, stepAfter, stepNow, type OpenLesson } from '../path/open-lesson.ts';
 import { FileField } from './FileField.tsx';
 import { announce } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { keepLesson, keptLesson } from './lesson-kept.ts';
-import { fetchMarker } from './marker.ts';
+import { fetchMarker } from './fetched-marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { SecondTry } from './SecondTry.tsx';
 import { QuestionView } from './QuestionView.tsx';
@@ -65,7 +65,7 @@ export default function Practice(props: { readonly list: string }) {
   const [lesson, setLesson] = createSignal<OpenLesson>();
   const after = () => stepAfter(lesson()!);
   /** Kinds that the lesson, or the day, still asks for. */
-  const left = () => leftOf(named(), progress().log, lesson() ? undefined : today());
+  const left = () => kindsLeft(named(), progress().log, lesson() ? undefined : today());
   const pool = createMemo(() => {
     const whole = practicePool(kinds, topic(), level(), mounted() ? practiceSeed() : '');
     const own = whole.filter(({ id }) => named().includes(id));
@@ -105,11 +105,11 @@ export default function Practice(props: { readonly list: string }) {
     setAnswer('');
     setMarked(undefined);
     setFinal(false);
-    const atOnce = ifHere(() => questionNext(pool(), sitting()));
+    const atOnce = ifHere(() => nextQuestionToPractise(pool(), sitting()));
     setComing(!atOnce);
     ask(atOnce?.done);
     if (!atOnce) {
-      const later = await drawnOrLost(() => ({ question: questionNext(pool(), sitting()) }));
+      const later = await drawnOrLost(() => ({ question: nextQuestionToPractise(pool(), sitting()) }));
       if (!later || own !== turn) return; // something else was chosen meanwhile
       ask(later.question);
       setComing(false);
@@ -118,7 +118,7 @@ export default function Practice(props: { readonly list: string }) {
   }
   /** Fetches the kind that will most likely be asked next, while the reader is at this one. */
   function fetchFollowing(): void {
-    const following = kindNext(pool(), sitting());
+    const following = nextKindToPractise(pool(), sitting());
     if (following !== undefined) fetchKinds([following]).catch(() => undefined); // it is told when it is asked for
   }
   const answerField = () => document.getElementById('practice-answer');
@@ -138,7 +138,7 @@ export default function Practice(props: { readonly list: string }) {
     const isFirst = !isSecondTry();
     setMarked(result);
     if (result.verdict === 'unanswered' || result.verdict === 'unreadable') return;
-    if (isFirst) answered(asked.kind, result.verdict, today()); // the first answer counts
+    if (isFirst) keepAnswer(asked.kind, result.verdict, today()); // the first answer counts
     if (isFirst && result.verdict === 'wrong') return void queueMicrotask(() => answerField()?.focus());
     finish();
   }
@@ -158,8 +158,8 @@ export default function Practice(props: { readonly list: string }) {
     const wrong = loadProgress(read.text);
     setSaid(
       wrong.length === 0
-        ? `Your practice is read from ${shown(file.name)}.`
-        : `${shown(file.name)}: ${wrong.join(' ')}`,
+        ? `Your practice is read from ${quotedGiven(file.name)}.`
+        : `${quotedGiven(file.name)}: ${wrong.join(' ')}`,
     );
     void next();
   };

@@ -2,9 +2,9 @@
 import { Show } from 'solid-js';
 import type { Quoted } from '../core/cross-check/quoted.ts';
 import type { Line } from '../core/line/line.ts';
-import { seenName } from '../house/name.ts';
+import { visibleName } from '../house/name.ts';
 import type { TalkBox } from './script-box.ts';
-import { QuotedActions } from './ScriptQuoted.tsx';
+import { ScriptQuoted } from './ScriptQuoted.tsx';
 import { ScriptTalks } from './ScriptTalks.tsx';
 
 export const NOT_KEPT = {
@@ -56,7 +56,7 @@ export function ScriptBox(props: {
           <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
             {field()}
           </form>
-          <QuotedActions
+          <ScriptQuoted
             text={() => box()!.value}
             told={props.told}
             line={props.line}
@@ -69,7 +69,7 @@ export function ScriptBox(props: {
     >
       <details class="talk-box" open={!isFolded()} onToggle={(event) => setFolded(!event.currentTarget.open)}>
         <summary ref={setFold}>
-          <h2 id="script-title">{props.isRead ? seenName(talk().name) : 'Your talk'}</h2>
+          <h2 id="script-title">{props.isRead ? visibleName(talk().name) : 'Your talk'}</h2>
           <span class="change">{isFolded() ? 'Change' : ''}</span>
         </summary>
         <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>

@@ -10,14 +10,14 @@ import { useAnnouncement } from './announce.ts';
 import { ScriptAsk } from './ScriptAsk.tsx';
 import { NOT_KEPT, ScriptBox } from './ScriptBox.tsx';
 import { ScriptCard } from './ScriptCard.tsx';
-import { Follows } from './ScriptFollows.tsx';
+import { ScriptFollows } from './ScriptFollows.tsx';
 import { ScriptMarked } from './ScriptMarked.tsx';
 import { ScriptTwice } from './ScriptTwice.tsx';
 import { ScriptUnanswered } from './ScriptUnanswered.tsx';
 import { ScriptVerdict } from './ScriptVerdict.tsx';
 import { useTalkBox } from './script-box.ts';
-import { correctionAt, placesOf, type PutRight } from './script-corrections.ts';
-import { LONGEST } from './script-kept.ts';
+import { correctionAt, placesOfCorrections, type PutRight } from './script-corrections.ts';
+import { LONGEST_TALK } from './script-kept.ts';
 import { useTalkBesideHouse } from './script-beside-house.ts';
 import { NOTHING_READ, useReadParts } from './script-read-parts.ts';
 import { talkReader } from './script-reading.ts';
@@ -102,8 +102,8 @@ export default function ScriptReader(props: {
   const unread = () => {
     const { quantities, left } = readFor.verdict().script;
     return [
-      box.length() > LONGEST
-        ? `The talk has ${formatNumber(box.length(), 0)} characters; the first ${formatNumber(LONGEST, 0)} are read.`
+      box.length() > LONGEST_TALK
+        ? `The talk has ${formatNumber(box.length(), 0)} characters; the first ${formatNumber(LONGEST_TALK, 0)} are read.`
         : '',
       left > 0
         ? `It has ${formatNumber(quantities.length + left, 0)} quantities; the first ${formatNumber(quantities.length, 0)} are read. Paste the rest separately.`
@@ -137,7 +137,7 @@ export default function ScriptReader(props: {
   );
   /** Puts right what stands at a place of a text that was read; the talk may have gone on meanwhile. */
   const settle = (read: TalkRead, start: number, end: number, figure: PutRight) => {
-    const places = placesOf(box.talk().corrections, read.text, read.script.quantities);
+    const places = placesOfCorrections(box.talk().corrections, read.text, read.script.quantities);
     const others = box.talk().corrections.filter((_, i) => places[i] !== start);
     box.take({ ...box.talk(), corrections: [...others, correctionAt(read.text, start, end, figure)] });
   };
@@ -209,7 +209,7 @@ export default function ScriptReader(props: {
         />
       </Show>
       <div class="together">
-        <Show when={foundIn(readFor.follows())}>{(result) => <Follows of={result()} />}</Show>
+        <Show when={foundIn(readFor.follows())}>{(result) => <ScriptFollows of={result()} />}</Show>
         <Show when={isTalk() && foundIn(readFor.card())}>
           {(result) => (
             <>

@@ -17,10 +17,10 @@ import { fileNameOf } from './file-name.ts';
 import { textOfFile } from './open-file.ts';
 import { HandOutFold } from './HandOutFold.tsx';
 import { saveFile } from './save-file.ts';
-import { isSheetToSeal, isTooLong, LONG_LINK, sealedLink } from './sealed-address.ts';
+import { isSheetToSeal, isSealedLinkTooLong, LONG_LINK, sealedLink } from './sealed-address.ts';
 import type { Sealable } from './sealed-draw.ts';
 import { keepSeal, keptSeals } from './seal-kept.ts';
-import { inWords, today } from './today.ts';
+import { dateInWords, today } from './today.ts';
 
 const LONGEST_OWN = 400_000; // bytes of a sheet's file that are read, as own-text.ts has it
 
@@ -159,7 +159,7 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
   };
   const addressOf = (link: string) => `${location.origin}${location.pathname.replace(/sheets\/sealed\/$/, 'sheet/sealed/')}${link}`; // prettier-ignore
   const copy = async (link: string, what: string) => {
-    if (isTooLong(link)) return void setSaid(`${what} would have ${link.length} characters, too many for a link: save the sheet to a file, which the trainee opens.`); // prettier-ignore
+    if (isSealedLinkTooLong(link)) return void setSaid(`${what} would have ${link.length} characters, too many for a link: save the sheet to a file, which the trainee opens.`); // prettier-ignore
     const address = addressOf(link);
     const long = address.length > LONG_LINK ? ' Some programs cut links as long as this: send one version each, or the file.' : ''; // prettier-ignore
     setSaid(await copyAddress(address, `${what} is copied, ${address.length} characters.${long}`));
@@ -264,7 +264,7 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
         {(now) => (
           <>
             <p>
-              “{now().sealed.title}”, sealed on {inWords(now().day)}: {now().sealed.versions.length}{' '}
+              “{now().sealed.title}”, sealed on {dateInWords(now().day)}: {now().sealed.versions.length}{' '}
               {now().sealed.versions.length === 1 ? 'version' : 'versions'}
               {now().sealed.minutes > 0 ? `, ${now().sealed.minutes} minutes` : ', no time limit'}. A link to
               all has {addressOf(now().all).length} characters, a link to one at most{' '}
@@ -307,7 +307,7 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
               versions={now().ones.length}
               links={() =>
                 Promise.resolve(
-                  now().ones.some(isTooLong)
+                  now().ones.some(isSealedLinkTooLong)
                     ? 'A version is too long for a link: save the sheet to a file, which the trainees open.'
                     : now().ones.map(addressOf),
                 )
@@ -326,7 +326,7 @@ export function SealedMake(props: { readonly key: SecretKey; readonly list: stri
             <For each={kept()}>
               {(each) => (
                 <li>
-                  “{each.title}”, {inWords(each.day)} ({each.id}){' '}
+                  “{each.title}”, {dateInWords(each.day)} ({each.id}){' '}
                   <Show when={each.text} fallback="its links are in the file that was saved">
                     {(text) => (
                       <button type="button" class="reset" onClick={() => void show(text(), each.day)}>

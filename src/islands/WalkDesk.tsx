@@ -4,22 +4,29 @@ import { unwrap } from 'solid-js/store';
 import type { Stage } from '../house/figures.ts';
 import { useHouse } from '../browser/house-store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
-import { joined, moved, movedWithin, split, withNewRoom, withOnlyPiece, withoutRoom, withPiece, withRoom, withRoomMoved, type ChangedWalk } from '../walk/change.ts'; // prettier-ignore
-import { stillThere } from '../walk/pieces.ts';
-import { marks } from '../walk/audience-kinds.ts';
-import { clockOf, lateFor, ofWhole, timesOf, troubleOf } from '../walk/time.ts';
-import { FIRST_NAME } from '../walk/text.ts';
+import { withPiecesJoined, withPieceMoved, withPieceMovedWithin, withPieceSplit, withNewRoom, withOnlyPiece, withoutRoom, withPiece, withRoom, withRoomMoved, type ChangedWalk } from '../walk/change.ts'; // prettier-ignore
+import { figuresStillThere } from '../walk/pieces.ts';
+import { audienceMarks } from '../walk/audience-kinds.ts';
+import { clockOf, lateFor, walkTimeInWords, timesOf, troubleOf } from '../walk/time.ts';
+import { FIRST_WALK_NAME } from '../walk/text.ts';
 import { roomOpen, withTyping } from '../walk/two-tabs.ts';
-import { firstWalk, isTooLong, SHORT, textOf, type Walk } from '../walk/walk.ts';
-import { forHouse, notOfHere, otherHouse, withHouseOf } from '../walk/whose.ts';
+import { firstWalk, isPieceTooLong, SHORT_WALK, textOfWalk, type Walk } from '../walk/walk.ts';
+import { forHouse, notOfHere, otherHouse, withHouseOf } from '../walk/house-of-walk.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
-import { later } from './fetched-part.tsx';
+import { fetchedWhenWanted } from './fetched-part.tsx';
 import { NotKept } from './NotKept.tsx';
-import { inWords, today as now } from './today.ts';
-import { useSaid } from './walk-said.ts';
+import { dateInWords, today as now } from './today.ts';
+import { useCardWords } from './walk-card-words.ts';
 import { useWalkReading } from './walk-reading.ts';
-import { freeWalkName, keepWalk, keptWalk, NO_ROOM, onOtherTab, shelveWalk } from './walk-kept.ts';
+import {
+  freeWalkName,
+  keepWalk,
+  keptWalk,
+  NO_ROOM_FOR_WALK,
+  onWalkChanged,
+  shelveWalk,
+} from './walk-kept.ts';
 import { WalkAudience } from './WalkAudience.tsx';
 import { WalkKept } from './WalkKept.tsx';
 import type { PieceDoes } from './WalkPieces.tsx';
@@ -33,9 +40,9 @@ export interface WalkQuestion extends Pick<VisitorQuestion, 'id' | 'question' | 
   readonly stage: Stage;
 }
 
-const OpenHouse = later(() => import('./OpenHouse.tsx').then((come) => come.OpenHouse));
-const WalkPrinted = later(() => import('./WalkPrinted.tsx').then((come) => come.WalkPrinted));
-const WalkLeaveOut = later(() => import('./WalkLeaveOut.tsx').then((come) => come.WalkLeaveOut));
+const OpenHouse = fetchedWhenWanted(() => import('./OpenHouse.tsx').then((come) => come.OpenHouse));
+const WalkPrinted = fetchedWhenWanted(() => import('./WalkPrinted.tsx').then((come) => come.WalkPrinted));
+const WalkLeaveOut = fetchedWhenWanted(() => import('./WalkLeaveOut.tsx').then((come) => come.WalkLeaveOut));
 const BACK = 'Put it back as it was';
 
 export default function WalkDesk(props: {
@@ -44,7 +51,7 @@ export default function WalkDesk(props: {
   readonly safety: Readonly<Record<Stage, string>>;
 }) {
   const questions = unwrap(props.questions);
-  const [walk, setWalk] = createSignal<Walk>(firstWalk(FIRST_NAME));
+  const [walk, setWalk] = createSignal<Walk>(firstWalk(FIRST_WALK_NAME));
   const [open, setOpen] = createSignal(0);
   const [before, setBefore] = createSignal<{ readonly walk: Walk; readonly label: string }>();
   const [said, setSaid] = createSignal('');
@@ -62,7 +69,7 @@ export default function WalkDesk(props: {
     const { walk, problems } = keptWalk();
     setWalk(walk);
     setProblems(problems);
-    setToday(inWords(now()));
+    setToday(dateInWords(now()));
     setReady(true);
   });
 
@@ -86,7 +93,7 @@ export default function WalkDesk(props: {
   const other = createMemo(() => (isReady() && house.mounted() ? otherHouse(walk(), house.name()) : undefined)); // prettier-ignore
   onMount(() =>
     onCleanup(
-      onOtherTab(
+      onWalkChanged(
         (theirs) => {
           const [mine, now] = [walk(), typing.now];
           delete typing.now;
@@ -124,10 +131,10 @@ export default function WalkDesk(props: {
   const rooms = () => walk().rooms;
   const room = () => rooms()[open()] ?? rooms()[0]!;
   const times = createMemo(() => timesOf(walk()));
-  const whole = createMemo(() => ofWhole(walk()));
+  const whole = createMemo(() => walkTimeInWords(walk()));
   const late = createMemo(() => lateFor(walk()));
   const words = () => times().reduce((sum, time) => sum + time.words, 0);
-  const left = () => rooms().reduce((sum, { pieces }) => sum + pieces.filter((piece) => isTooLong(piece, walk())).length, 0); // prettier-ignore
+  const left = () => rooms().reduce((sum, { pieces }) => sum + pieces.filter((piece) => isPieceTooLong(piece, walk())).length, 0); // prettier-ignore
   const safetyOf = (stages: readonly Stage[]) => [...new Set(stages.map((stage) => props.safety[stage]))];
   useAnnouncement(
     'walk',
@@ -141,7 +148,7 @@ export default function WalkDesk(props: {
     <div class="walk" ref={desk}>
       <WalkTalk
         words={words()}
-        text={() => textOf(walk())}
+        text={() => textOfWalk(walk())}
         isCutting={talk.isCutting()}
         hasFailed={talk.hasFailed()}
         cuts={talk.cuts()}
@@ -201,7 +208,7 @@ export default function WalkDesk(props: {
           </Show>
         </div>
         <WalkLeaveOut
-          isWanted={words() + left() > 0 && (walk().length < SHORT || walk().coming === 'children')}
+          isWanted={words() + left() > 0 && (walk().length < SHORT_WALK || walk().coming === 'children')}
           walk={walk()}
           take={take}
         />
@@ -260,23 +267,23 @@ export default function WalkDesk(props: {
             write: (piece, text) => {
               const at = { room: open(), piece };
               const old = room().pieces[piece]!;
-              const figures = stillThere(old.figures, old.text, text);
+              const figures = figuresStillThere(old.figures, old.text, text);
               take(withPiece(walk(), at, { text, figures }), said());
               talk.lookAgain();
             },
             move: (piece, by) => {
               const to = rooms()[open() + by]?.name;
-              done(moved(walk(), { room: open(), piece }, by), `Moved to the ${to}.`, 'Put it back');
+              done(withPieceMoved(walk(), { room: open(), piece }, by), `Moved to the ${to}.`, 'Put it back');
             },
             shift: (piece, by) =>
               void done(
-                movedWithin(walk(), { room: open(), piece }, by),
+                withPieceMovedWithin(walk(), { room: open(), piece }, by),
                 `It is piece ${piece + by + 1} of the room now.`,
                 'Put it back',
               ),
             split: (piece, place) =>
-              void done(split(walk(), { room: open(), piece }, place), 'Split in two.'),
-            join: (piece) => void done(joined(walk(), { room: open(), piece }), 'Joined.'),
+              void done(withPieceSplit(walk(), { room: open(), piece }, place), 'Split in two.'),
+            join: (piece) => void done(withPiecesJoined(walk(), { room: open(), piece }), 'Joined.'),
             long: (piece, long) =>
               void take(
                 withPiece(walk(), { room: open(), piece }, { long }),
@@ -287,7 +294,7 @@ export default function WalkDesk(props: {
               const { whom: _, ...rest } = room().pieces[piece]!;
               take(
                 withOnlyPiece(walk(), at, mark ? { ...rest, whom: mark } : rest),
-                mark ? `${marks[mark]} now.` : 'Told to all now.',
+                mark ? `${audienceMarks[mark]} now.` : 'Told to all now.',
               );
             },
           }}
@@ -316,7 +323,7 @@ export default function WalkDesk(props: {
       <Show when={other() === undefined}>
         <WalkAudience
           walk={walk()}
-          said={useSaid}
+          said={useCardWords}
           choose={take}
           add={(to, piece) => {
             const { name, pieces } = rooms()[to]!;
@@ -324,7 +331,7 @@ export default function WalkDesk(props: {
             setOpen(to);
           }}
           copy={(next, says) => {
-            if (!shelveWalk(walk())) return NO_ROOM;
+            if (!shelveWalk(walk())) return NO_ROOM_FOR_WALK;
             const { printed: _, ...copy } = next; // its cards have not been printed
             take({ ...copy, name: freeWalkName(next.name) }, says);
             return undefined;

@@ -1,7 +1,7 @@
 // The talk in its box: kept as it is typed, read once the typing rests, folded away once what was pasted is read.
 import { createSignal, onMount } from 'solid-js';
 import type { TalkRead } from './script-reading.worker.ts';
-import { FIRST_NAME, keepTalk, keptTalk, LONGEST, type Talk } from './script-kept.ts';
+import { FIRST_TALK_NAME, keepTalk, keptTalk, LONGEST_TALK, type Talk } from './script-kept.ts';
 import { keepQuoted, keptQuoted } from './script-quoted.ts';
 
 const QUIET = 500; // ms without typing before the talk is read anew
@@ -19,7 +19,7 @@ export function useTalkBox(does: {
   readonly section: () => HTMLElement;
 }) {
   const { isTalk } = does;
-  const [talk, setTalk] = createSignal<Talk>({ name: FIRST_NAME, text: '', corrections: [] });
+  const [talk, setTalk] = createSignal<Talk>({ name: FIRST_TALK_NAME, text: '', corrections: [] });
   const [length, setLength] = createSignal(0);
   const [isKept, setKept] = createSignal(true);
   const [isFolded, setFolded] = createSignal(false);
@@ -61,7 +61,7 @@ export function useTalkBox(does: {
     clearTimeout(timer);
     timer = undefined;
     setLength(box!.value.length);
-    const text = box!.value.slice(0, LONGEST);
+    const text = box!.value.slice(0, LONGEST_TALK);
     if (text !== talk().text) take({ ...talk(), text });
   };
   const readSoon = () => {
@@ -99,7 +99,7 @@ export function useTalkBox(does: {
       if (folds && script.quantities.length > 0) foldAway();
       folds = false;
     },
-    /** Characters in the box, of which no more than `LONGEST` are read. */
+    /** Characters in the box, of which no more than `LONGEST_TALK` are read. */
     length,
     isKept,
     isFolded,
