@@ -21,7 +21,15 @@ import {
 } from '../house/parts/known.ts';
 import { isSamePart } from '../house/parts/part.ts';
 import { proposeFigure, wayOf } from '../house/propose.ts';
-import { changePart, houseNow, lastTrial, liveHouse, liveName, putHouse, setTrial } from './house-store.ts';
+import {
+  changePart,
+  wholeHouseNow,
+  lastTrial,
+  liveHouse,
+  liveName,
+  putHouse,
+  setTrial,
+} from './house-store.ts';
 
 /**
  * Changes one figure, and what gives way to it; or says in a sentence why it cannot be so. Moving one figure on and on
@@ -37,8 +45,8 @@ export function changeFigure(
     return liveName() === builtInName ? undefined : giveAsItStands(figure);
   const last = lastTrial()?.figure === figure ? lastTrial() : undefined;
   const before = last?.before ?? liveHouse();
-  const { counted } = knownOf(houseNow());
-  const known = last?.known ?? knownOf(houseNow());
+  const { counted } = knownOf(wholeHouseNow());
+  const known = last?.known ?? knownOf(wholeHouseNow());
   const wasKnown = figure in known.given;
   const chosen = gives ?? (last?.isChosen ? last.gives : undefined);
   const way = wayOf(before);
@@ -63,7 +71,7 @@ export function changeFigure(
       const gave = proposal.gave.map((each) => each.figure);
       const next = { ...afterTyping(known, figure, gave, isMoved), counted };
       // Moved on and on, it is known as it was after the first move: nothing that hangs on that need look again.
-      const isTold = houseNow().parts.known !== undefined && isSamePart(next, knownOf(houseNow()));
+      const isTold = wholeHouseNow().parts.known !== undefined && isSamePart(next, knownOf(wholeHouseNow()));
       if (!isTold) changePart(knownPart, next);
     }
     setTrial({
@@ -78,7 +86,7 @@ export function changeFigure(
 
 /** Keeps the house’s figures and what is known of them as they stand; what it returns puts them back so. */
 export function keepFigures(): () => void {
-  const [house, known] = [liveHouse(), knownOf(houseNow())];
+  const [house, known] = [liveHouse(), knownOf(wholeHouseNow())];
   return () =>
     batch(() => {
       putHouse(house);
@@ -89,7 +97,7 @@ export function keepFigures(): () => void {
 /** Takes a figure over as it stands: it is the reader's own too. Says how it is known, if that is told. A choice is not put down. */
 export function giveAsItStands(figure: FigureName, way?: WayKnown): undefined {
   if (!isNumberName(figure)) return;
-  const known = afterTyping(knownOf(houseNow()), figure, []);
+  const known = afterTyping(knownOf(wholeHouseNow()), figure, []);
   changePart(knownPart, way === undefined ? known : withGiven(known, figure, way));
 }
 
@@ -97,14 +105,14 @@ export function giveAsItStands(figure: FigureName, way?: WayKnown): undefined {
 export function putFigureBack(figure: NumberName): string | undefined {
   const problem =
     liveHouse()[figure] === builtInHouse[figure] ? undefined : changeFigure(figure, builtInHouse[figure]);
-  if (problem === undefined) changePart(knownPart, withGiven(knownOf(houseNow()), figure, undefined));
+  if (problem === undefined) changePart(knownPart, withGiven(knownOf(wholeHouseNow()), figure, undefined));
   return problem;
 }
 
 /** Puts down what was counted of a computed figure, or that it was not. Returns the sentence to show when it cannot be. */
 export function countFigure(id: FigureId, value: number | undefined): string | undefined {
   const problem = value === undefined ? undefined : countedProblem(id, value);
-  if (problem === undefined) changePart(knownPart, withCounted(knownOf(houseNow()), id, value));
+  if (problem === undefined) changePart(knownPart, withCounted(knownOf(wholeHouseNow()), id, value));
   return problem;
 }
 
@@ -112,7 +120,7 @@ export function countFigure(id: FigureId, value: number | undefined): string | u
 export function takeChangeBack(): void {
   const last = lastTrial();
   if (!last) return;
-  const { counted } = knownOf(houseNow());
+  const { counted } = knownOf(wholeHouseNow());
   batch(() => {
     putHouse(last.before);
     changePart(knownPart, { ...last.known, counted });
@@ -121,7 +129,7 @@ export function takeChangeBack(): void {
 
 /** Goes back to the built-in figures, all at once, none of which is then known; the house keeps its name and its other parts. */
 export function resetHouse(): void {
-  const { counted } = knownOf(houseNow());
+  const { counted } = knownOf(wholeHouseNow());
   batch(() => {
     putHouse({ ...builtInHouse });
     changePart(knownPart, { given: {}, counted });

@@ -90,7 +90,7 @@ function store(key: string, text: string): boolean {
 let written: string | null = null; // the text under the key, as this tab last wrote or read it
 
 /** The house as it stands. */
-export const houseNow = (): WholeHouse => ({ name: name(), house: house(), parts: parts() });
+export const wholeHouseNow = (): WholeHouse => ({ name: name(), house: house(), parts: parts() });
 
 /** Shows a house, whole. */
 export function takeHouse({ house, name, parts }: WholeHouse): void {
@@ -128,10 +128,10 @@ let timer: ReturnType<typeof setTimeout> | undefined;
 export function saveHouse(): void {
   clearTimeout(timer);
   timer = undefined;
-  const text = encodeHouse(houseNow());
+  const text = encodeHouse(wholeHouseNow());
   if (visiting() || text === written || !store(KEY, text)) return;
   written = text;
-  tellOtherTabs(houseNow());
+  tellOtherTabs(wholeHouseNow());
   keepShelf(withHouse(keptShelf(), name(), text));
 }
 
@@ -159,7 +159,7 @@ function takeFromTab(text?: string, join?: (here?: WholeHouse) => HeardChange): 
   tellTrouble('news', join ? [] : [NEWS_UNREAD]);
   if (text === undefined || !join) return;
   written = text;
-  const own = visiting() ? undefined : houseNow();
+  const own = visiting() ? undefined : wholeHouseNow();
   const { here, gaveWay } = join(own);
   if (gaveWay) setAside(gaveWay);
   if (!own) return;
@@ -212,7 +212,7 @@ function keepInBrowser(): void {
   const own = keptText(KEY);
   setShelf(keptShelf());
   if (own !== null) takeKept(own);
-  beginWith(houseNow());
+  beginWith(wholeHouseNow());
   startVisit();
   setReady(moving() === undefined);
   createRoot(() => {
@@ -249,7 +249,7 @@ export function tellOfPart(id: PartId, problems: readonly string[]): void {
     const door = `part:${id}` as const;
     if (problems.length === 0 && !troubles()[door]?.length) return;
     if (problems.length === 0 || visiting()) tellTrouble(door, problems);
-    else tellOf(door, KEY, encodeHouse(houseNow()), problems);
+    else tellOf(door, KEY, encodeHouse(wholeHouseNow()), problems);
   });
 }
 
@@ -309,7 +309,7 @@ export function useHouse() {
   const [isMounted, setMounted] = createSignal(false);
   onMount(() => setMounted(true));
   const mounted = () => isMounted() && isReady();
-  const text = () => encodeHouse(houseNow());
+  const text = () => encodeHouse(wholeHouseNow());
   return {
     mounted,
     house: () => (mounted() ? house() : builtInHouse),

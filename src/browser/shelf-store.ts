@@ -5,7 +5,7 @@ import type { HouseParts } from '../house/parts/part.ts';
 import { freeName, withoutHouse } from '../house/shelf.ts';
 import {
   endVisit,
-  houseNow,
+  wholeHouseNow,
   isVisit,
   keptShelf,
   liveName,
@@ -77,7 +77,7 @@ export function loadHouse(
 
 /** The reader's own house of a name as it stands now; undefined when there is none that can be read. */
 export function ownHouse(wanted: string): WholeHouse | undefined {
-  if (!isVisit() && wanted === liveName()) return houseNow();
+  if (!isVisit() && wanted === liveName()) return wholeHouseNow();
   if (!Object.hasOwn(keptShelf(), wanted)) return undefined;
   const reading = decodeHouse(keptShelf()[wanted]!);
   return reading.isHouse ? { ...reading, name: wanted } : undefined;

@@ -3,7 +3,7 @@ import { cutAmounts, portions, type Cuts, type RunParts } from '../../distilling
 import { heatOfRun } from '../../distilling/run-heat.ts';
 import { runStill } from '../../distilling/run.ts';
 import { stillCurve, strengthOfVapour, type StillCurve } from '../../distilling/still.ts';
-import { celsius, kilopascals, litres20, moleFraction, strength, type Portion, type Quantity, type Spirit } from '../../quantity.ts'; // prettier-ignore
+import { celsius, kilopascals, moleFraction, strength, type Portion, type Quantity, type Spirit } from '../../quantity.ts'; // prettier-ignore
 import { formatNumber } from '../../format.ts';
 import { isRefusal, refuse, type Refusal } from '../../refusal.ts';
 import { amountsOf, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
@@ -143,5 +143,3 @@ export function houseBegins({ charge, goal, curve }: Rig): Quantity<'strength'> 
 
 /** Nothing at all, in kilomoles. */
 export const EMPTY_RECEIVER: Amounts = { ethanol: 0, water: 0 };
-/** @example volumeOf({ ethanol: 0, water: 1 }) // 18.05 (18.015 kg of water at 0.9982 kg/L) */
-export const volumeOf = (amounts: Amounts) => litres20(portionOf(amounts).volume);
