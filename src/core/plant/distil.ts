@@ -20,7 +20,14 @@ import type { House } from '../line/house.ts';
 import { settleThrice, settleTogether, type SettledCharge } from './balance.ts';
 import type { Plant, Stills } from './plant.ts';
 import { foreshotsByRun, runsOfMash } from './runs-of-mash.ts';
-import { NOTHING, runSides, sidesOf, times, type RunEnds, type StillSide } from './side-by-side.ts';
+import {
+  NO_AMOUNTS,
+  runSides,
+  sidesOf,
+  scaledAmounts,
+  type RunEnds,
+  type StillSide,
+} from './side-by-side.ts';
 
 interface Found {
   readonly spirit: SettledCharge;
@@ -92,7 +99,7 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts, model?: Vapour
       };
     };
   }
-  const again = times(plant.runAgain / 100, lowWines);
+  const again = scaledAmounts(plant.runAgain / 100, lowWines);
   const run = runSides(again, between, cuts.feints);
   if (isRefusal(run)) return run;
   const comes = plus(minus(lowWines, again), run.distillate);
@@ -105,8 +112,8 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts, model?: Vapour
         charge: again,
         onward: run.distillate,
         lees: run.residue,
-        weak: NOTHING,
-        fromSpirit: NOTHING,
+        weak: NO_AMOUNTS,
+        fromSpirit: NO_AMOUNTS,
         strong: plus(found.strong, found.weak),
       },
     };

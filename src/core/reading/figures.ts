@@ -43,9 +43,9 @@ const english = pieces(',', '\\.');
 const continental = pieces('\\.', ',');
 /**
  * What a text is cut into.
- * @example '1,250.5 L'.match(pieceOf(false)) // ['1,250.5', 'L'] (a figure and a word)
+ * @example '1,250.5 L'.match(pieceOfText(false)) // ['1,250.5', 'L'] (a figure and a word)
  */
-export const pieceOf = (decimalComma: boolean): RegExp => (decimalComma ? continental : english);
+export const pieceOfText = (decimalComma: boolean): RegExp => (decimalComma ? continental : english);
 
 const LONGEST = 16; // digits before the decimal sign; a double keeps no more
 const LONGEST_PART = 40; // digits behind it
@@ -76,9 +76,9 @@ function decimalSign(figure: string, decimalComma: boolean): number {
 
 /**
  * Size of the last digit of a figure as written: 0.1 for 9.0, 100 for 42,500.
- * @example [placeOf('9.0', false), placeOf('42,500', false)] // [0.1, 100] (the size of the last digit that counts)
+ * @example [lastDigitSize('9.0', false), lastDigitSize('42,500', false)] // [0.1, 100] (the size of the last digit that counts)
  */
-export function placeOf(figure: string, decimalComma: boolean): number {
+export function lastDigitSize(figure: string, decimalComma: boolean): number {
   const tight = figure.replace(/[\s'’_]/g, '').replace('·', '.');
   const decimal = decimalSign(tight, decimalComma);
   if (decimal >= 0) return 10 ** -(tight.length - decimal - 1);

@@ -116,9 +116,9 @@ function slashed(tokens: readonly Token[], i: number, alone: boolean): SaidNumbe
 
 /**
  * The number that starts at a token, or nothing; `alone` where the text is to be one figure and no more.
- * @example numberAt(tokensOf('63.5 per cent'), 0).value // 63.5 (as it stands)
+ * @example numberAtToken(tokensOf('63.5 per cent'), 0).value // 63.5 (as it stands)
  */
-export function numberAt(tokens: readonly Token[], i: number, alone = false): SaidNumber | undefined {
+export function numberAtToken(tokens: readonly Token[], i: number, alone = false): SaidNumber | undefined {
   const fraction = fractionAt(tokens, i, alone);
   if (fraction) return fraction;
   const token = tokens[i]!;
@@ -177,7 +177,7 @@ export const mayBegin = ({ kind, text: word }: Token) =>
 export function numbersIn(whole: string, tokens: readonly Token[] = tokensOf(whole)): { tokens: readonly Token[]; numbers: readonly SaidNumber[] } {
   const numbers: SaidNumber[] = [];
   for (let i = 0; i < tokens.length;) {
-    const found = mayBegin(tokens[i]!) ? numberAt(tokens, i) : undefined;
+    const found = mayBegin(tokens[i]!) ? numberAtToken(tokens, i) : undefined;
     if (found) numbers.push(found);
     i = found ? found.next : i + 1;
   }
