@@ -7,6 +7,7 @@ import type { LedgerPace } from '../core/line/ledger.ts';
 import { mixedDrink, standardDrinks } from './drink-sums.ts';
 import { chain } from './chain.ts';
 import { clausesOf } from './clauses.ts';
+import { compared } from './compared.ts';
 import { convert, ofCask, shareOf, twoScales } from './convert.ts';
 import type { AskedList, AskedEntry } from './entry.ts';
 import { leavesOver } from './left-over.ts';
@@ -31,6 +32,10 @@ import { attenuationOf, extractIn, gravityFromMalt } from './wort-sums.ts';
 import { boils } from './boiling-points.ts';
 import { calories } from './calories.ts';
 import { atPrice } from './money.ts';
+import { likened } from './likened.ts';
+import { moreOf } from './more-of.ts';
+import { oneSize } from './one-size.ts';
+import { toTheAir } from './to-the-air.ts';
 import { maltLasts, sieved, smokeMixed, yieldGot, yieldShort } from './malt-sums.ts';
 import { heatOfWarming, litreDegrees, mashStands, theirTemperature } from './mash-sums.ts';
 import {
@@ -140,6 +145,11 @@ const reckoners: readonly Reckoner[] = [
   convert,
   shareOf,
   atYield,
+  toTheAir,
+  compared,
+  oneSize,
+  moreOf,
+  likened,
   scaled,
   shareMoved,
   otherWash,
@@ -162,9 +172,12 @@ const FOLLOWS =
 
 /** What people hang on what they say: it asks nothing. */
 const TAIL =
-  /[,.;\s–-]*\b(?:is (?:that|this|it) (?:right|true|so|correct)|am i right|are you sure|or what|you know|or something|please|thanks?(?: you)?)\b[\s?!.]*$/i;
+  /[,.;\s–-]*\b(?:is (?:that|this|it|he|she) (?:right|true|so|correct)|are they right|true|am i right|are you sure|or what|you know|or something|please|thanks?(?: you)?)\b[\s?!.]*$/i;
+/** Who says so, and what stands before a question without asking. */
+const LEAD =
+  /^(?:(?:so|and|but|ok|well|hang on|sorry|excuse me|hi|hello|right|now|after all that)[, ]+)*(?:(?:is it|it['’]?s|it is) (?:really )?true (?:that )?|(?:my|our|the|a|his|her) (?:[\w'’-]+ ){1,4}?(?:says?|said|reckons?|swears(?: blind)?|thinks?|told (?:me|us)|claims?|insists?|read|heard)(?: that)?\s+|in plain english,? )/i;
 const withoutTail = (question: string): string => {
-  const rest = question.replace(TAIL, '?');
+  const rest = question.replace(TAIL, '?').replace(LEAD, '');
   return rest.split(/\s+/).length > 2 ? rest : question;
 };
 
@@ -227,9 +240,12 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
   const unknown = new Set(list.entries.filter((entry) => entry.unknown).map(({ id }) => id));
 
   /** The answer to one question, in a unit if one is wanted. */
-  function found({ question, house, telling: wishes = {} }: Asking, wanted: Wanted): Answer | NotKnown {
+  function found(
+    { question, house, telling: wishes = {} }: Asking,
+    wanted: Wanted,
+    country = countryIn(question),
+  ): Answer | NotKnown {
     const line = lineOf(house);
-    const country = countryIn(question);
     const telling: Telling = { ...wishes, line, unit: wanted?.unit, pace: paceIn(question) };
     const asked: Numbered = { text: question, quantities: quantitiesAsked(question, country), wanted, country, house, line, telling }; // prettier-ignore
     const isWhy = /\bwhy\b/i.test(question);
@@ -257,8 +273,8 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
       return { says: filledFrom(line, quoted.text), at: quoted.at, place: quoted.place, paths: [], question, inUnit: false, isQuoted: true }; // prettier-ignore
     return { nearest: [...(best && !best.entry.unknown ? [best.entry] : []), ...others].slice(0, NEAREST) };
   }
-  const alone = (asking: Asking): Answer | NotKnown =>
-    found(asking, wantedUnit(asking.question, countryIn(asking.question)));
+  const alone = (asking: Asking, whole = asking.question): Answer | NotKnown =>
+    found(asking, wantedUnit(asking.question, countryIn(whole)), countryIn(whole));
 
   /** The answer to the first part of a rambling question that has one by itself. */
   function inClause(asking: Asking, whole: NotKnown): Answer | NotKnown {
@@ -278,7 +294,7 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
     if (parts.length === 0) return isAnswer(whole) ? whole : inClause(asking, whole);
     const told = [sureOf(whole) ?? []].flat();
     for (const { ways } of parts) {
-      const answers = ways.map((question) => alone({ ...asking, question })).filter(isAnswer);
+      const answers = ways.map((question) => alone({ ...asking, question }, asking.question)).filter(isAnswer);
       const likely = answers.find((each) => sureOf(each)) ?? answers.find(({ chance = 0, question }) => chance >= LIKELY_PART && question.split(/\s+/).length >= FEWEST_WORDS);
       // A sum of the whole is not a sum of its parts.
       if (likely && !(likely.id === undefined && told[0]?.question === asking.question && told[0].id === undefined) && !told.some(({ id, says }) => (id ?? says) === (likely.id ?? likely.says))) told.push(likely);

@@ -22,13 +22,28 @@ function bottlesIn({ text, quantities, house }: Parameters<Reckoner>[0]): readon
   return [{ litres: (count * house.bottleSize) / 100, said: `${formatNumber(count, count % 1 === 0 ? 0 : 1)} of our bottles` }];
 } // prettier-ignore
 
+/** What a pub or a shop calls by name, L. */
+const served: readonly (readonly [RegExp, string, number])[] = [
+  [/\bpub singles?\b|\bsingles?\b(?! (?:malt|cask|grain))/i, 'A single of 25\u00a0mL', 0.025],
+  [/\bdoubles?\b/i, 'A double of 50\u00a0mL', 0.05],
+  [/\b(?:dram|tot|nip|shot)\b/i, 'A dram of 25\u00a0mL', 0.025],
+  [/\bminiature\b/i, 'A miniature of 50\u00a0mL', 0.05],
+];
+const servedIn = ({ text, house }: Parameters<Reckoner>[0]): readonly Volume[] => [
+  ...served.flatMap(([says, said, litres]) => (says.test(text) ? [{ litres, said }] : [])),
+  ...(/\bbottle\b/i.test(text)
+    ? [{ litres: house.bottleSize / 100, said: `A bottle of ${house.bottleSize}\u00a0cL` }]
+    : []),
+];
+
 /** British units of drink in so much, at the strength of the house’s bottle where none is told. */
 export const unitsOfDrink: Reckoner = (asked) => {
   const { text, line } = asked;
   const isGone = BLOOD.test(text);
   if (!/\bunits?\b/i.test(text) && !isGone) return undefined;
   const { volumes, strengths } = spiritSaid(asked);
-  const [given] = volumes.length === 0 ? bottlesIn(asked) : volumes;
+  const names = volumes.length === 0 && strengths.length > 0 && !isGone ? servedIn(asked) : [];
+  const [given, other] = volumes.length === 0 ? [...bottlesIn(asked), ...names] : volumes;
   if (!given || volumes.length > 1 || strengths.length > 1 || given.litres > 50) return undefined;
   const at = strengths[0] ?? line.bottling.strength;
   const units = (given.litres * at) / 100 / BRITISH_UNIT;
@@ -41,7 +56,7 @@ export const unitsOfDrink: Reckoner = (asked) => {
       paths: strengths.length === 0 ? ['bottling.strength'] : [],
     };
   return {
-    says: `${given.said} at ${resultInWords(at, 'strength')} is ${formatNumber(units, 1)} British units; what is wise to drink is for medical advice, and what is lawful for local law.`,
+    says: `${given.said} at ${resultInWords(at, 'strength')} is ${formatNumber(units, 1)} British units${other && names.includes(other) ? `, and ${other.said[0]!.toLowerCase()}${other.said.slice(1)} ${formatNumber((other.litres * at) / 100 / BRITISH_UNIT, 1)}` : ''}; what is wise to drink is for medical advice, and what is lawful for local law.`,
     sum: `${formatWorking(1000 * given.litres)} mL × ${formatWorking(at)} ÷ 1000; a unit is 10 mL of pure alcohol`,
     ...VISITORS,
     paths: strengths.length === 0 ? ['bottling.strength'] : [],

@@ -70,8 +70,11 @@ export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
     gravity !== undefined &&
     (wanted?.unit === '°P' || wanted?.unit === '° Brix' || /plato|brix/i.test(text))
   ) {
-    const unit = unitOfName('gravity', /brix/i.test(text) ? '° Brix' : '°P')!;
-    return { says: `A gravity of ${gravity.toFixed(3)} is ${resultInWords(gravity, 'gravity', unit)}.`, sum: 'From the sugar tables: grams of extract in 100 g of wort.', ...PLATO, paths: [] }; // prettier-ignore
+    const units = [/plato/i.test(text) ? '°P' : [], /brix/i.test(text) ? '° Brix' : []].flat();
+    const results = (units.length === 0 ? ['°P'] : units).map((name) =>
+      resultInWords(gravity, 'gravity', unitOfName('gravity', name)),
+    );
+    return { says: `A gravity of ${gravity.toFixed(3)} is ${results.join(', or ')}.`, sum: 'From the sugar tables: grams of extract in 100 g of wort.', ...PLATO, paths: [] }; // prettier-ignore
   }
   const isBareProof = given.unit === undefined && quantities.length === 1 && /\bin(?:to)? .{0,12}proof\b/i.test(text) && given.number <= 100; // prettier-ignore
   if ((given.dimension === 'percent' || isBareProof) && (/\bproof\b/i.test(text) || wanted?.dimension === 'strength'))
@@ -86,6 +89,23 @@ export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
     if (value < 0 || value > 100) return undefined;
     if (!isBothProofs(given.unit)) return proofs(value, asGiven(given));
     return { says: `${asGiven(given)} is ${resultInWords(value, 'strength')}.${country ? '' : otherProof(given)}`, sum: 'US proof is twice the % vol at 60 °F; former British proof is about seven quarters of it.', ...PROOF, paths: [] }; // prettier-ignore
+  }
+  // A ton that is not said to be of a country is either.
+  if (
+    given.unit === 't' &&
+    wanted?.dimension === 'mass' &&
+    /\btons?\s*$/i.test(text.slice(given.start, given.end))
+  ) {
+    const unit = unitOfName('mass', wanted.unit)!;
+    const [uk, us] = ['UK tons', 'US tons'].map((name) =>
+      resultInWords(unitOfName('mass', name)!.toCore(given.number), 'mass', unit),
+    );
+    return {
+      says: `${formatWorking(given.number)} British tons are ${uk!}, and American ones ${us!}; where nobody says which, a tonne is mostly meant today.`,
+      sum: 'A British ton is 2,240 lb, an American one 2,000 lb.',
+      ...UNITS,
+      paths: [],
+    };
   }
   if (!wanted || wanted.dimension !== given.dimension || wanted.unit === given.unit) return undefined;
   const unit = unitOfName(kind, wanted.unit);
@@ -104,7 +124,8 @@ export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
 };
 
 /** What a proof would be on the other scale, where no country was named. */
-function otherProof({ number }: AskedQuantity): string {
+function otherProof({ number, unit }: AskedQuantity): string {
+  if (unit !== '° US proof') return '';
   const other = unitOfName('strength', '° former UK proof')!.toCore(number);
   return other >= 0 && other <= 100 && number <= 175 ? ` On the former British scale it would be ${resultInWords(other, 'strength')}.` : ''; // prettier-ignore
 }

@@ -42,7 +42,7 @@ const bottles = ({ bottling }: Line) => bottling.bottles;
 
 /** The longer names before the shorter. */
 export const flowsNamed: readonly AskedFlow[] = [
-  { ...figure(/carbon dioxide|\bco2\b|\bgas\b/i, 'wash.carbonDioxide', 'of carbon dioxide', 'mass'), isGas: true },
+  { ...figure(/carbon dioxide|\bco2\b|\bgas\b(?! (?:and|or|&|\+) (?:electric|power)| bill)/i, 'wash.carbonDioxide', 'of carbon dioxide', 'mass'), isGas: true },
   figure(/draff|spent grains?|leftover grains?|brewers['’]? grains?/i, 'mash.draff', 'of wet draff', 'mass'),
   figure(/pot ale|burnt ale/i, 'potAle.volume', 'of pot ale', 'volume20'),
   figure(/spent lees/i, 'spentLees.volume', 'of spent lees', 'volume20'),
@@ -55,7 +55,7 @@ export const flowsNamed: readonly AskedFlow[] = [
   figure(/barley|grain/i, 'barley.mass', 'of barley', 'mass'),
   figure(/\b(?:first|mash(?:ing)?|strike) (?:water|liquor)\b/i, 'mash.firstWater', 'of first water', 'volume20'),
   { says: /\bwater\b/i, called: 'of water, cooling included', kind: 'volume', perMash: ({ heart }) => WATER_OF_TRADE * heart.alcohol, rests: 'common practice' },
-  { says: /\b(?:energy|kwh|mwh|power)\b(?! cut)(?!.{0,24}\bmalting\b)/i, called: 'of heat and power', kind: 'energy', perMash: ({ heart }) => ENERGY_OF_TRADE * heart.alcohol, rests: 'common practice' },
+  { says: /\b(?:energy|kwh|mwh|power|electric(?:ity)?|gas and electric(?:ity)?|fuel)\b(?! cut)(?!.{0,24}\bmalting\b)/i, called: 'of heat and power', kind: 'energy', perMash: ({ heart }) => ENERGY_OF_TRADE * heart.alcohol, rests: 'common practice' },
   figure(/\bworts?\b/i, 'wort.volume', 'of wort', 'volume20'),
   figure(/\bwash\b|\bbeer\b/i, 'wash.volume', 'of wash', 'volume20'),
   figure(/new (?:make|spirit)|heart|spirit|whisk(?:e)?y/i, 'heart.volume', 'of new spirit', 'volume20'),

@@ -1,6 +1,7 @@
 // Small questions of “what if” that go in proportion: a weaker wash, more days in the week.
 import { formatNumber } from '../core/format.ts';
 import { figureText } from '../house/prose.ts';
+import { isRelative } from './relative.ts';
 import { resultInWords, type Reckoner } from './reckoned.ts';
 import { spiritSaid } from './spirit-said.ts';
 
@@ -33,6 +34,7 @@ export const otherWash: Reckoner = (asked) => {
 /** More days or mashes in a week, or weeks in a year: as many bottles more. */
 export const moreWork: Reckoner = ({ text, quantities, house, line }) => {
   if (!IF.test(text) || !/\bdays?\b|\bmash(?:es|ed)?\b|\bweeks?\b|\bbatch(?:es)?\b/i.test(text)) return undefined;
+  if (quantities.some((each) => isRelative(text, each))) return undefined;
   const counts = quantities.filter(({ unit }) => unit === undefined || unit === 'days' || unit === 'weeks');
   const [first, second] = counts;
   if (!first || counts.length !== quantities.length || first.number <= 0 || first.number > 60) return undefined;

@@ -23,6 +23,7 @@ const DRAM = 0.025; // L; a small British bar measure, Weights and Measures (Int
 const HOURS_IN_WEEK = 168;
 export const ENERGY_OF_ALCOHOL = 7; // kcal a gram; Regulation (EU) No 1169/2011, Annex XIV
 const MALT_BUSHEL = 0.01542214; // t, 34 lb of malt; custom of the American trade, from memory
+const HEART_MINUTES = 165; // of the heart's run; the middle of the 2½–3 hours of the chapter on distilling, common practice
 const COW = 20; // kg of wet draff that a beast eats in a day; common practice
 
 const bottle = ({ house }: Line) => house.bottleSize / 100;
@@ -130,6 +131,13 @@ export const made = {
   bottlesPerMonth: { kind: 'count', of: ({ bottling }) => bottling.bottlesPerYear / 12 },
   alcoholPerMonth: { kind: 'alcohol', of: ({ heart, pace }) => (heart.alcohol * pace.mashesPerYear) / 12, digits: 0 }, // prettier-ignore
   proofGallonsPerBushel: { kind: 'ratio', of: ({ heart, pace }) => ((heart.alcohol / pace.tonnesPerMash) * MALT_BUSHEL) / alcoholFromUsProofGallons(1), digits: 1 }, // prettier-ignore
+  heartPerMinute: { kind: 'volume20', of: ({ heart }) => heart.volume / HEART_MINUTES, digits: 1 },
+  minutesPerCask: {
+    kind: 'count',
+    of: ({ heart, casks }) => casks.meanSize / (heart.volume / HEART_MINUTES),
+    digits: 0,
+  },
+  washMass: { kind: 'mass', of: ({ wash, house }) => wash.volume * house.finalGravity * 0.9982, digits: 0 },
   fall: { kind: 'count', of: ({ house }) => 1000 * (house.originalGravity - house.finalGravity), digits: 0 },
 } as const satisfies Readonly<Record<string, Made>>;
 

@@ -8,7 +8,7 @@ import { spiritSaid } from './spirit-said.ts';
 const LET_DOWN = { at: 'sums/reduce-to-strength/', place: 'Let spirit down to a strength' };
 const BLEND = { at: 'sums/blend-two-spirits/', place: 'Two spirits together' };
 const LOT = 100; // L, of spirit whose volume is not told
-const WATER = /water|dilut|reduc|let(?:ting)?(?: it)? down|bring|\bcut\b|proof(?:ing)? down|\bdown to\b|weaken|knock|\btake\b/i; // prettier-ignore
+const WATER = /water|\bhow (?:do|can|would|could|should) (?:i|we|you) get\b|dilut|reduc|let(?:ting)?(?: it)? down|bring|\bcut\b|proof(?:ing)? down|\bdown to\b|weaken|knock|\btake\b/i; // prettier-ignore
 
 const PINT = unitOfName('volume20', 'pints')!;
 /** A quart, which is two pints in either country: the sum comes to the same in both. */

@@ -89,7 +89,7 @@ export const besideOurs: Reckoner = (asked) => {
 }; // prettier-ignore
 
 /** Vessels of the house, and what of it goes into one. */
-const vessels: readonly (readonly [RegExp, string, string])[] = [
+export const vessels: readonly (readonly [RegExp, string, string])[] = [
   [/\bwash ?backs?\b|\bfermenters?\b/i, 'wash.volume', 'a washback of ours'],
   [/\bwash still\b/i, 'wash.volume', 'a charge of the wash still'],
   [/\bspirit still\b/i, 'charge.volume', 'a charge of the spirit still'],
@@ -102,7 +102,8 @@ export const vesselIn: Reckoner = ({ text, quantities, wanted, line }) => {
   if (quantities.length > 0 || wanted?.dimension !== 'volume' || !/\bhow (?:many|much)\b/i.test(text) || /\bwater\b|left|lost|lose|year|week|pure|per\b/i.test(text)) return undefined;
   const vessel = vessels.find(([says]) => says.test(text));
   const unit = unitOfName('volume20', wanted.unit);
-  if (!vessel || !unit || !/\b(?:in|does|holds?|of|fit)\b/i.test(text)) return undefined;
+  if (!vessel || !unit || !/\b(?:in|does|do|is|are|holds?|of|fit|fill)\b/i.test(text)) return undefined;
+  if (vessel[1] === 'casks.meanSize' && /\b(?:wash|wort|malt|barley|grain|low wines|feints|draff|pot ale|beer)\b/i.test(text)) return undefined;
   const value = figureValue(line, vessel[1]);
   return {
     says: `About ${resultInWords(value, 'volume20', unit)}, for ${vessel[2]}.`,

@@ -47,7 +47,9 @@ function localUnit(unit: string, country?: UnitCountry): string {
 export const countryIn = (text: string): UnitCountry | undefined =>
   /\b(?:us|u\.s\.|american?|states)\b/i.test(text)
     ? 'US'
-    : /\b(?:uk|imperial|british|english|former|old)\b/i.test(text)
+    : /\b(?:uk|imperial|british|english|former|old|navy|naval|gunpowder|sikes|grand(?:ad|dad|pa|father))\b/i.test(
+          text,
+        )
       ? 'UK'
       : undefined;
 
@@ -172,6 +174,7 @@ const others: readonly (readonly [RegExp, string, Dimension])[] = [
   [/^(?:lpa|laa|pure alcohol|litres? of (?:pure )?alcohol)\b/i, 'L pure alcohol', 'alcohol'],
   [/^fahrenheit\b|^f\b/i, '°F', 'temperature'],
   [/^c\b|^celsius\b|^centigrade\b/i, '°C', 'temperature'],
+  [/^(?:his|her|their|old|navy|grandad['’]?s) (?:old )?money\b/i, '° former UK proof', 'strength'],
   [/^american money\b/i, '$', 'money'],
 ];
 function otherUnit(text: string, country?: UnitCountry) {

@@ -7,13 +7,14 @@ import { figureText, kindOfFigure, textOfFigure } from '../house/prose.ts';
 import { numberFigures, type NumberName } from '../house/figures.ts';
 import { proposeFigure } from '../house/propose.ts';
 import { isMade, madeFigure } from './made.ts';
+import { isRelative } from './relative.ts';
 import type { AskedQuantity } from './quantities.ts';
 import { inCore, type Reckoner } from './reckoned.ts';
 
 /** Words for a figure that may be moved, and what its number must look like. */
 const moved: readonly { readonly says: RegExp; readonly name: NumberName; readonly as: 'percent' | 'years' | 'count' | 'mass' | 'gravity' | 'volume' | 'hours' | 'bottle' | 'temperature' }[] = [
   { says: /bottl(?:ed?|ing)\b.{0,20}\bat\b|bottling strength|cask strength/i, name: 'bottlingStrength', as: 'percent' },
-  { says: /\b(?:fill(?:ed|ing)?)\b.{0,24}\bat\b|filling strength|go(?:es|ing)? in(?:to)? (?:the )?casks?.{0,12}\bat\b/i, name: 'fillingStrength', as: 'percent' },
+  { says: /\b(?:fill(?:ed|ing)?)\b.{0,24}\bat\b|filling strength|go(?:es|ing)? in(?:to)? (?:the )?casks?.{0,12}\bat\b|\bput(?:ting)? (?:it|them|the spirit) in(?:to)?\b.{0,20}\bat\b|into (?:the )?(?:casks?|wood) at\b/i, name: 'fillingStrength', as: 'percent' },
   { says: /\bcut(?:ting|s)?\b|\b(?:stop|end|finish|clos)\w* (?:the |your )?heart\b|\bheart\b.{0,16}\b(?:ended|ends|stopped|stops|until|down to)|collect(?:ed|ing)? (?:down )?to|\b(?:hung|hang|held|hold|carr(?:y|ied)|stay(?:ed)?|r[ua]n|kept|keep|went|go)(?: it| going)? on (?:down )?(?:to|until|till|past|below)\b|(?:kept|keep) going/i, name: 'heartEnd', as: 'percent' },
   { says: /angels?|evaporat|loss|lost|loses/i, name: 'alcoholLoss', as: 'percent' },
   { says: /\bfg\b|final gravity|finish(?:ed|es)? (?:off )?at|(?:stop(?:ped|s)?|end(?:ed|s)?|stuck) at/i, name: 'finalGravity', as: 'gravity' },
@@ -79,6 +80,32 @@ function valueFor(quantity: AskedQuantity, { as }: (typeof moved)[number]): numb
   }
 }
 
+/** “Five more years” is more than the house has. */
+function valueMeant(text: string, quantity: AskedQuantity, change: (typeof moved)[number], house: House): number {
+  const amount = valueFor(quantity, change)!;
+  const isLess = /^\s*(?:of )?(?:\w+ )?(?:fewer|less|shorter|lower)\b/i.test(text.slice(quantity.end));
+  return isRelative(text, quantity) ? Number(house[change.name]) + (isLess ? -amount : amount) : amount;
+} // prettier-ignore
+
+/** How many times as much, in words. */
+const FACTORS: readonly (readonly [RegExp, number])[] = [
+  [/\bhalf as (?:much|many|long)\b|\bhalf (?:the|of|your|our|what)\b|\bhalved?\b|\bby half\b/i, 0.5],
+  [/\btwice\b|\bdoubled?\b/i, 2],
+  [/\bthree times\b|\btripled?\b/i, 3],
+];
+/** What may be so many times as much; malt and mashes are told in proportion elsewhere. */
+const timed: readonly { readonly says: RegExp; readonly name: NumberName }[] = [
+  { says: /\bangels?\b|evaporat/i, name: 'alcoholLoss' },
+  {
+    says: /\b(?:years?|long)\b.{0,24}\b(?:cask|wood|store)s?\b|\b(?:cask|wood|store)s?\b.{0,24}\b(?:years|long)\b/i,
+    name: 'yearsInWood',
+  },
+  {
+    says: /\bbottles? (?:were |was )?(?:half|twice|double)|(?:half|twice|double) (?:the )?(?:size|bottle)/i,
+    name: 'bottleSize',
+  },
+];
+
 const textAt = (line: Line, path: string): string => {
   const name = path.replace('made.', '');
   if (!path.startsWith('made.') || !isMade(name)) return figureText(line, path);
@@ -113,22 +140,30 @@ function asItComes(name: NumberName, value: number, { heart, matured }: Line): s
 }
 
 /** The house with one figure moved. */
-export const whatIf: Reckoner = ({ text, quantities, house, line }) => {
-  if (quantities.every(({ unit }) => unit === 'years') && (!/cask|barrel|wood|store|\bage|matur|keep|kept|leave|left/i.test(text) || /\bbottle\b/i.test(text))) return undefined; // prettier-ignore
+export const whatIf: Reckoner = ({ text, quantities: said, house, line }) => {
+  // “Five more years” is so many years.
+  const quantities = said.map((each): AskedQuantity => (each.unit === undefined && /^\s*(?:more|extra|further)\s+years?\b/i.test(text.slice(each.end)) ? { ...each, unit: 'years', dimension: 'time' } : each));
+  if (quantities.length > 0 && quantities.every(({ unit }) => unit === 'years') && (!/cask|barrel|wood|store|\bage|matur|keep|kept|leave|left/i.test(text) || /\bbottle\b/i.test(text))) return undefined; // prettier-ignore
   const supposes = /\bif\b|suppose|instead of|\bwere\b|would/i.test(text);
-  if (quantities.length === 0 || quantities.length > 2 || !IF.test(text)) return undefined;
+  if (quantities.length > 2 || !IF.test(text)) return undefined;
   if (COUNTED.test(text) || /\bhow long\b.{0,40}\blasts?\b/i.test(text)) return undefined;
-  for (const quantity of quantities) {
-    const change = moved.find((each) => each.says.test(text) && valueFor(quantity, each) !== undefined);
+  const times = quantities.length === 0 ? FACTORS.find(([says]) => says.test(text))?.[1] : undefined;
+  const multiplied = times === undefined || !supposes ? undefined : timed.find(({ says }) => says.test(text));
+  if (quantities.length === 0 && !multiplied) return undefined;
+  const ways: readonly (AskedQuantity | undefined)[] = multiplied ? [undefined] : quantities;
+  for (const quantity of ways) {
+    const change = quantity === undefined ? moved.find(({ name }) => name === multiplied!.name) : moved.find((each) => each.says.test(text) && valueFor(quantity, each) !== undefined);
     if (!change || (!supposes && change.name !== 'yearsInWood')) continue;
-    const value = valueFor(quantity, change)!;
-    const found = asked.find(([says]) => says.test(text));
+    const value = quantity === undefined ? times! * Number(house[change.name]) : valueMeant(text, quantity, change, house as House);
+    // What is lost by another cut does not go to the air.
+    const found = asked.find(([says, path]) => says.test(text) && !(path === 'made.lostInWood' && change.name === 'heartEnd'));
     if (!supposes && (!found || !/\bhow\b|what(?: i)?s left|what would/i.test(text))) return undefined;
     const isCutAlone = change.name === 'heartEnd' && found?.[1] === 'heart.alcohol' && !/alcohol|\blpa\b/i.test(text);
     const [path, called] = found && !isCutAlone ? [found[1], found[2]] : (OTHERWISE[change.name] ?? BOTTLES);
     const proposal = proposeFigure(house as House, change.name, value);
     const label = numberFigures[change.name].label;
     const place = { at: 'house/', place: 'The house’s figures' };
+    if ('problem' in proposal && change.name === 'yearsInWood') return undefined;
     if ('problem' in proposal) return { says: proposal.problem, ...place, paths: [] };
     const [was, now] = [textAt(line, path), textAt(proposal.line, path)];
     const gave = gaveText(proposal.gave); // prettier-ignore

@@ -60,7 +60,7 @@ const shares: readonly (readonly [RegExp, number])[] = [
 /** Half the malt, twice the mashes, ten per cent less barley: as much alcohol in proportion. */
 export const shareMoved: Reckoner = ({ text, quantities, line }) => {
   if (!/\bmalt\b|\bbarley\b|\bgrain\b|\bmash(?:es)?\b|\bharvest\b|\bcrop\b/i.test(text)) return undefined;
-  if (!/\bif\b|suppose|\bwhat\b|would|how (?:many|much)|imagine/i.test(text) || /yeast|water|\bbottle\b|strong/i.test(text)) return undefined; // prettier-ignore
+  if (!/\bif\b|suppose|\bwhat\b|would|how (?:many|much)|imagine/i.test(text) || /yeast|water|\bbottle\b|strong|\bcosts?\b|\bprices?\b|dear\b|expensive|cheap/i.test(text)) return undefined; // prettier-ignore
   const [first] = quantities;
   const by = quantities.length === 1 && first!.dimension === 'percent' ? first!.number / 100 : undefined;
   const isLess = /\bless\b|fewer|lower|down|drop|fell|worse|lost|short/i.test(text);

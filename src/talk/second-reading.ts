@@ -4,7 +4,7 @@ import { stages } from '../core/figures/index.ts';
 import { isFigure, reasons, type Candidate, type Reason } from './candidates.ts';
 import { inOneHouse, type TakenFigure } from './one-house.ts';
 import type { SpokenQuantity } from './quantities.ts';
-import { sumsHeld, type Telling } from './sums.ts';
+import { sumsHeld, type FigureTelling } from './sums.ts';
 import { gainOf, type Together } from './told-together.ts';
 
 /** A talk between two readings. */
@@ -76,7 +76,7 @@ function inTheHouse({ candidates }: TalkReading, chances: Chances): ReadonlyMap<
 
 /** Where each figure may be told: the quantity, its value there, and how likely. */
 function tellings({ candidates }: TalkReading, chances: Chances) {
-  const told = new Map<string, Telling[]>();
+  const told = new Map<string, FigureTelling[]>();
   candidates.forEach((all, quantity) =>
     all.forEach(({ label, values }, k) => {
       const chance = chances[quantity]![k]!;

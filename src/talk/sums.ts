@@ -2,12 +2,12 @@
 import type { TalkFigureId } from './figures.ts';
 
 /** Where a figure may be told: the quantity, its value there, and how likely. */
-export interface Telling {
+export interface FigureTelling {
   readonly quantity: number;
   readonly value: number;
   readonly chance: number;
 }
-export type Tellings = ReadonlyMap<string, readonly Telling[]>;
+export type FigureTellings = ReadonlyMap<string, readonly FigureTelling[]>;
 
 /** A figure and what it is reckoned from, each in its own unit. */
 interface Sum {
@@ -65,10 +65,10 @@ export interface Held {
 }
 
 /** The sums in which each telling of each figure stands: by its figure, then by its quantity. */
-export function sumsHeld(told: Tellings): ReadonlyMap<string, ReadonlyMap<number, Held>> {
+export function sumsHeld(told: FigureTellings): ReadonlyMap<string, ReadonlyMap<number, Held>> {
   const found = new Map<string, Map<number, { near: number; far: number }>>();
-  const likeliest = new Map<string, readonly Telling[]>();
-  const of = (figure: string): readonly Telling[] => {
+  const likeliest = new Map<string, readonly FigureTelling[]>();
+  const of = (figure: string): readonly FigureTelling[] => {
     let own = likeliest.get(figure);
     if (!own) likeliest.set(figure, (own = (told.get(figure) ?? []).toSorted((a, b) => b.chance - a.chance).slice(0, MOST)));
     return own;
@@ -85,7 +85,7 @@ export function sumsHeld(told: Tellings): ReadonlyMap<string, ReadonlyMap<number
     const figures = [result, ...from];
     const lists = figures.map(of);
     if (lists.some((list) => list.length === 0)) continue;
-    const taken: Telling[] = [];
+    const taken: FigureTelling[] = [];
     const go = () => {
       if (taken.length < lists.length) {
         for (const each of lists[taken.length]!) {
@@ -96,7 +96,7 @@ export function sumsHeld(told: Tellings): ReadonlyMap<string, ReadonlyMap<number
         }
         return;
       }
-      const [wanted, ...parts] = taken as [Telling, ...Telling[]];
+      const [wanted, ...parts] = taken as [FigureTelling, ...FigureTelling[]];
       const apart = Math.abs(reckon(...parts.map(({ value }) => value)) / wanted.value - 1);
       if (!(apart <= ROUNDED)) return;
       const places = taken.map(({ quantity }) => quantity);

@@ -24,6 +24,39 @@ test.each([
   ['mix 50 litres of 100 % with 50 litres of 0.001 %', '96.4'], // OIML R 22: 50 and 50 make 96.46
   ['how many units in 25 ml of 40 %', '1.0 British units'], // UK Chief Medical Officers’ guidelines 2016: 25 mL at 40 % is a unit
   ['what if the angels took 4 percent instead of 2, after ten years', '66 %'], // 0.96^10 = 0.665
+  // So much more or less is never the whole: a mash here is 1,500 kg, 276 of them a year make 1,145 casks and 163,541 L of pure alcohol.
+  ['if we mash 2 t more, how many more casks?', '5.5 casks more, once'], // 2 ÷ 1.5 × 1,145 ÷ 276 = 5.53
+  [
+    'say every mash had one tonne more malt in it, how many more casks by the end of the year?',
+    '763 casks more in a year',
+  ], // 1,145 ÷ 1.5 = 763.3
+  ['if you ran two more mashes a week how much more pure alcohol a year', '54,510 L pure alcohol more'], // 163,541 × 2 ÷ 6 = 54,514
+  ['what if you shut for four more weeks, how many bottles fewer?', '34,862 bottles fewer'], // 400,911 × 4 ÷ 46 = 34,862
+  ['if you worked Sundays as well how many more bottles would that be a year', '66,819 bottles more'], // 400,911 ÷ 6 days = 66,818.5
+  ['how many casks less if we did one mash less a week', '191 casks fewer'], // 1,145 ÷ 6 = 190.8
+  ['suppose we put 200 kg more in each mash, how many extra bottles a year', '53,455 bottles more'], // 400,911 × 200 ÷ 1,500 = 53,455
+  ['if yield went up by 5 litres a tonne how much more would that be a year', '2,070 L pure alcohol more'], // 5 × 1.5 × 276 = 2,070
+  ['what if the angels took twice as much', '36 %'], // from 225 L of the mean cask: 1 − 0.96^10 = 0.335 of what is left when the wood has drunk
+  // What all casks lose, in a full store: 108.2 L × 276 mashes = 29,863 L a year, ÷ 0.322 a bottle.
+  ['how many bottles evaporate every day', '254 bottles'], // 29,863 ÷ 365.25 ÷ 0.322 = 253.9
+  ['how much whisky do the angels take in a year from the whole place, in bottles', '92742'], // 29,863 ÷ 0.322 = 92,742, rounded on the way
+  // Things that everybody knows.
+  ['how many football pitches of barley do you get through in a year', '120 football pitches'], // 499.3 t ÷ 6 t/ha ÷ 0.714 ha = 116.5
+  ['how many Olympic pools of water do you use in a year', '12 Olympic pools'], // 190 L × 163,541 L ÷ 2,500 m³ = 12.4
+  ['how many bathtubs is a washback', '50 baths'], // 7,447 ÷ 150 = 49.6
+  ['how many road tankers for 56,000 litres of pot ale', '2 road tankers'], // 56,000 ÷ 28,000
+  ['how many pints is a washback', '13105'], // 7,447 ÷ 0.56826125 = 13,105
+  ['how many litres of wash make one cask', '1,796 L of wash'], // 7,447 ÷ (933 ÷ 225) = 1,796
+  ['if you used butts only, how many casks would you fill', '515 butts'], // 933.1 L × 276 ÷ 500 = 515.1
+  ['one tonne of malt, what’s that in bottles and in casks', '2.8 casks'], // 1 ÷ 1.5 × 1,145 ÷ 276 = 2.77
+  ['how much energy is in my dram? 35 ml measure', '0.136'], // 6.66 kWh × 0.0161 L of pure alcohol, and as much again as the cask has lost: 3,946 ÷ 1,452 ÷ 20 = 0.136
+  // Scales of the navy, and of both tables.
+  ['my grandad was navy and talked about 100 proof, what is that in per cent', '57.15 % vol'], // 4/7 by the Customs and Excise Act 1952, as the chapter on proof has it
+  ['what is 65 over proof', '94.1 % vol'], // 165 × 0.5706 = 94.1
+  ['how many units in the whole bottle and how many in a pub single? 40 per cent.', '28.0'], // 700 × 40 ÷ 1000; a single is 25 × 40 ÷ 1000 = 1.0
+  ['what’s 20 tons in tonnes', '20.32 t'], // 20 × 1.0160469, Weights and Measures Act 1985
+  ['what’s 20 tons in tonnes', '18.14 t'], // 20 × 0.90718474, NIST Handbook 44
+  ['how do I get 46 from 58 per cent, 10 litres', '2.69'], // by mass, OIML R 22: 10 × 58 ÷ 46 = 12.609 L, less 10, and 0.084 that they shrink
   ['20 t of malt makes how many mashes', '13'], // 20 ÷ 1.5 = 13.3
   ['hogshead in US gal?', '66.04 US gal'], // 250 ÷ 3.785411784, NIST Handbook 44
   ['3 hogsheads in litres', '750 L'], // 3 × 250
@@ -275,3 +308,20 @@ test('numbers that are none of these are left to the list', () => {
     expect(isAnswer(found) && (found.id ?? found.says), question).toMatch(new RegExp(`^(?:${id}|grist-numbers)$`));
   }
 }); // prettier-ignore
+
+test('what is not asked for is not reckoned as if it were', () => {
+  // No flow of what is made is a loss to the air, dearer malt makes no more spirit, and a vessel of no known size is no amount.
+  expect(told('how many bottles evaporate every day')).not.toContain('1,245');
+  expect(told('what if the malt cost twice as much')).not.toContain('801,8');
+  expect(told('how many skips of draff a week')).not.toMatch(/^About 9,4/);
+  expect(told('what is 65 over proof')).not.toContain('37.2');
+  expect(told('what would you lose if the cut was 60 rather than 62')).not.toContain('from the cask');
+});
+
+test('two things of the house are held beside each other, the greater first', () => {
+  // A mash has 6,000 L of first water alone on 1,809 kg of barley; the wash still gathers 8 % to 23, the spirit still 23 to 70.
+  expect(told('do you use more water or more barley')).toMatch(/^Water/);
+  expect(told('is the wash stronger than the low wines')).toMatch(/^The low wines/);
+  expect(told('which is weaker, the heart or the low wines')).toMatch(/^The low wines/);
+  expect(told('which is bigger the wash still or the spirit still')).toMatch(/^The charge of the wash still/);
+});

@@ -1,11 +1,11 @@
 // Sums between the figures of a house, and sums done aloud: by numbers made here by hand.
 import { expect, test } from 'vitest';
 import { quantitiesIn } from '../../src/talk/quantities.ts';
-import { reckonedIn } from '../../src/talk/reckoned.ts';
-import { sumsHeld, type Telling } from '../../src/talk/sums.ts';
+import { sumsAloudIn } from '../../src/talk/sums-aloud.ts';
+import { sumsHeld, type FigureTelling } from '../../src/talk/sums.ts';
 
-const told = (all: Readonly<Record<string, readonly Telling[]>>) => new Map(Object.entries(all));
-const telling = (quantity: number, value: number, chance = 1): Telling => ({ quantity, value, chance });
+const told = (all: Readonly<Record<string, readonly FigureTelling[]>>) => new Map(Object.entries(all));
+const telling = (quantity: number, value: number, chance = 1): FigureTelling => ({ quantity, value, chance });
 
 test('Fourteen mashes in each of 43 weeks are 602 a year: all three stand in one sum', () => {
   const held = sumsHeld(
@@ -43,13 +43,13 @@ test.each([
   ['15,640 and 7,760 make 23,400.', 'plus'],
   ['51,100 less 15,640 leaves 35,460.', 'less'],
 ] as const)('A sum done aloud is seen: %s', (text, manner) => {
-  const [first, second, result] = reckonedIn(quantitiesIn(text));
+  const [first, second, result] = sumsAloudIn(quantitiesIn(text));
   expect(result?.result[manner]).toBe(1);
   expect(first?.part[manner]).toBe(1);
   expect(second?.part[manner]).toBe(1);
 });
 
 test('Numbers that make no sum are told of none', () => {
-  for (const { result, part } of reckonedIn(quantitiesIn('Ten tonnes, 38,700 litres, then 51,130 of wort.')))
+  for (const { result, part } of sumsAloudIn(quantitiesIn('Ten tonnes, 38,700 litres, then 51,130 of wort.')))
     expect([result, part]).toEqual([{}, {}]);
 });

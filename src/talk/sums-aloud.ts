@@ -5,7 +5,7 @@ export const manners = ['times', 'over', 'plus', 'less'] as const;
 type Manner = (typeof manners)[number];
 
 /** How surely a quantity is what a sum comes to, and how surely it goes into one, in each manner. */
-export interface Reckoned {
+export interface SumAloud {
   readonly result: Partial<Record<Manner, number>>;
   readonly part: Partial<Record<Manner, number>>;
 }
@@ -22,7 +22,7 @@ const digitsOf = (value: number): number =>
     .replace(/^0+|0+$/g, '').length;
 
 /** What each quantity of a talk is to the sums that are done aloud, in order. */
-export function reckonedIn(quantities: readonly SpokenQuantity[]): Reckoned[] {
+export function sumsAloudIn(quantities: readonly SpokenQuantity[]): SumAloud[] {
   const found = quantities.map((): { result: Partial<Record<Manner, number>>; part: Partial<Record<Manner, number>> } => ({ result: {}, part: {} }));
   const raise = (of: Partial<Record<Manner, number>>, manner: Manner, sure: number) => {
     of[manner] = Math.max(of[manner] ?? 0, sure);
