@@ -252,6 +252,21 @@ describe('deciding', () => {
     expect(cheapest([reading('a', 3)], 'own', { a: 9, b: 9 }, supposed)).toBeUndefined();
     expect(cheapest([reading('a', 3), reading('b', 4)], 'own', { a: 9, b: 9 }, supposed.slice(0, 2))!.map(({ id }) => id)).toEqual(['a']);
   });
+  test('a cheaper reading takes the place of a dearer one, and of two sets that cost the same the shorter is taken', () => {
+    const told = (...minutes: readonly number[]) => {
+      const readings = minutes.map((each, i) => reading('abc'[i]!, each));
+      // By hand: c alone tells the truth from both others; a tells it from x alone, b from y alone.
+      const all = (a: number, b: number, c: number) => ({ a, b, c });
+      const others = [['x', all(0, 9, 0)], ['y', all(9, 0, 0)]] as const;
+      return cheapest(readings, 'own', all(9, 9, 9), others.map(([cause, shows]) => ({ cause, ends: [shows, shows] as const })))!.map(({ id }) => id);
+    };
+    expect(told(3, 4, 9)).toEqual(['a', 'b']);
+    expect(told(3, 4, 6)).toEqual(['c']);
+    expect(told(3, 4, 7)).toEqual(['c']);
+    const two = [reading('b', 5), reading('a', 3)];
+    expect(cheapest(two, 'own', { a: 9, b: 9 }, [at('x', 0, 0)])!.map(({ id }) => id)).toEqual(['a']);
+    expect(cheapest([reading('a', 3)], 'own', { a: 9 }, [at('own', 9, 9)])).toEqual([]); // nothing is left to tell apart
+  });
 }); // prettier-ignore
 
 describe('marking', () => {
