@@ -141,5 +141,11 @@ test('the ends of a range are printed as short as they are, two decimals at leas
   expect(allowed('strength', [20, 60])).toBe('it can be from 20 to 60 % vol.');
   expect(allowed('mass', [0.5, 1500])).toBe('it can be from 0.50 to 1,500 kg.');
   expect(allowed('gravity', [1, 1.12])).toBe('it can be from 1.000 to 1.120.');
-  expect(allowed('temperature', [0, 37.5], unitsOf('temperature').find(({ unit }) => unit === '°F'))).toBe('it can be from 32 to 99.50 °F.'); // 37.5 × 1.8 + 32
+  expect(
+    allowed(
+      'temperature',
+      [0, 37.5],
+      unitsOf('temperature').find(({ unit }) => unit === '°F'),
+    ),
+  ).toBe('it can be from 32 to 99.50 °F.'); // 37.5 × 1.8 + 32
 });
