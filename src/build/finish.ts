@@ -56,10 +56,7 @@ export function withoutInline(page: string): {
   // An island's address is relative to this script, also when it is asked for a second time.
   const script =
     inOrder && `const islandsAt = document.currentScript.src;\n${all.base.in(inOrder, () => 'islandsAt')}`;
-  const style = inline.style
-    .map((each) => all.islands.in(each, () => ''))
-    .filter((each) => each !== '')
-    .join('\n');
+  const style = inline.style.map((each) => all.islands.in(each, () => '')).join('');
   const [scriptFile, styleFile] = [
     `${ASSETS}/islands.${hashOf(script)}.js`,
     `${ASSETS}/islands.${hashOf(style)}.css`,

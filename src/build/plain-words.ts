@@ -47,7 +47,7 @@ function wordsOf(node: MdastNode, isOpen: boolean): string {
     const { name, attributes } = component;
     if (name === 'Figure') return isOpen ? holeOf(attributes) : figureOf(attributes);
     if (name === 'When') return !isOpen && isTrue(attributes) ? inside() : '';
-    return name === 'Source' ? '' : ` ${inside()} `;
+    return ` ${inside()} `;
   }
   switch (node.type) {
     case 'text':

@@ -65,6 +65,14 @@ test('the style that Astro writes for islands goes, as the book’s own says it'
   expect(withoutInline(`<head></head>${of}`)).toEqual({ page: '<head></head>', files: {} });
 });
 
+test('the styles of a page stand in one file, in their order, and the same text has the same name', () => {
+  const of = (...styles: readonly string[]) => withoutInline(`<head></head>${styles.map((each) => `<style>${each}</style>`).join('')}`).files; // prettier-ignore
+  const [name, text] = Object.entries(of('a{b:c}', 'd{e:f}'))[0]!;
+  expect(text).toBe('a{b:c}d{e:f}');
+  expect(Object.keys(of('a{b:c}', 'd{e:f}'))).toEqual([name]);
+  expect(Object.keys(of('d{e:f}', 'a{b:c}'))).not.toEqual([name]);
+});
+
 test('addresses in a style sheet are found from its folder', () => {
   expect(relativeStyle('a{b:url("/_astro/c.woff2")}d{e:url(/_astro/f.svg)}')).toBe(
     'a{b:url("./c.woff2")}d{e:url(./f.svg)}',

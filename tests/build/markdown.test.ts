@@ -5,7 +5,7 @@ import { formulas } from '../../src/build/katex.ts';
 import { spaces } from '../../src/build/spaces.ts';
 import { tables } from '../../src/build/tables.ts';
 import { terms } from '../../src/build/terms.ts';
-import { chapterText } from '../../src/build/chapter-text.ts';
+import { cautionsIn, chapterText, namedIn } from '../../src/build/chapter-text.ts';
 import { plainWordsOf } from '../../src/build/plain-words.ts';
 
 /** As astro.config.mjs has them. */
@@ -44,6 +44,22 @@ test.each(processors)('%s: a table stands in a box of its own, and the corner ab
   expect(text.match(/<th>|_components\.th,/g)).toHaveLength(1);
 }); // prettier-ignore
 
+test('a long formula in a line may break behind each sign between two sides, and nowhere within a part', async () => {
+  const breaks = async (tex: string) => (await markdownToHtml(`So $${tex}$ here.`, options)).html.match(/<wbr>/g)?.length ?? 0; // prettier-ignore
+  expect(await breaks('a = b + c')).toBe(0); // nine signs
+  expect(await breaks('a = b \\times c')).toBe(0); // a name is one sign
+  expect(await breaks('a = b + c - d / e')).toBe(4);
+  expect(await breaks('a \\times b = c + d')).toBe(3);
+  expect(await breaks('a = \\frac{b + c - d}{e + f}')).toBe(1);
+});
+
+test('every sign that formulas may use is set, and one that the faces lack stops the build by name', async () => {
+  const set = async (tex: string) => markdownToHtml(`$$\n${tex}\n$$`, options);
+  const signs = '\\times \\div - \\cdot \\approx \\le \\ge \\propto \\infty \\longrightarrow \\Delta \\alpha \\rho A h z 0 9 ( ) , . / = \\%';
+  expect((await set(signs)).html).toMatch(/×.*÷.*−.*⋅.*≈.*≤.*≥.*∝.*∞.*⟶/);
+  await expect(set('x = \\beta')).rejects.toThrow(/The formula x = \\beta needs β/);
+}); // prettier-ignore
+
 test('a chapter is read once: sections, addresses, components with what they are given, links and bold words', () => {
   const text = chapterText(
     '---\ntitle: A\n---\n\nOpening.\n\n## What 40 % vol is\n\nSee [it](/law/), **wort**.\n\n### Again\n\n<Caution of="drink" brief />\n\n## Again\n\n<Figure of="heart.volume" digits={1} /> here.\n',
@@ -61,3 +77,17 @@ test('a chapter is read once: sections, addresses, components with what they are
   expect([text.links, text.bold]).toEqual([['/law/'], ['wort']]);
   expect(plainWordsOf(text.sections[0]!.nodes)).toBe('Opening.');
 });
+
+test('a heading of the fourth depth opens no section, and a component in a heading is no word of it', () => {
+  const { headings, sections } = chapterText('## Wort <Source of="memory" />\n\nIt runs.\n\n#### Small\n\nIt stops.\n');
+  expect(headings.map(({ text, slug }) => [text, slug])).toEqual([['Wort', 'wort'], ['Small', 'small']]);
+  expect(sections.map(({ nodes }) => plainWordsOf(nodes))).toEqual(['', 'It runs. Small It stops.']);
+}); // prettier-ignore
+
+test('figures and cautions of a text are found by what they are of: whole or in brief, and no other component', () => {
+  const text = '<Caution of="gas" />\n\n<Caution of="drink" brief />\n\n<Caution />\n\n<Fact of="water">Ask.</Fact>\n\nIt is <Figure of="wash.strength" /> and <Figure of="heart.volume" />.\n';
+  expect(cautionsIn(text, 'whole')).toEqual(['gas']);
+  expect(cautionsIn(text, 'brief')).toEqual(['drink']);
+  expect(namedIn(text, 'Figure')).toEqual(['wash.strength', 'heart.volume']);
+  expect(namedIn(text, 'Caution')).toEqual(['gas', 'drink']);
+}); // prettier-ignore

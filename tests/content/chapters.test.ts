@@ -115,9 +115,8 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
       expect(check.match(/<details>/g)).toHaveLength(5);
     });
 
-    test('dangers carry their cautions', () => {
-      if (isStage)
-        expect(namedIn(pages.find(({ part }) => part === 'safe')!.body, 'Caution')).not.toEqual([]);
+    test.runIf(isStage)('dangers carry their cautions', () => {
+      expect(namedIn(pages.find(({ part }) => part === 'safe')!.body, 'Caution')).not.toEqual([]);
     });
   },
 );

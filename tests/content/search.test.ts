@@ -7,6 +7,8 @@ import { parse } from 'yaml';
 import { chapterText } from '../../src/build/chapter-text.ts';
 import { plainWordsOf } from '../../src/build/plain-words.ts';
 import { searchEntries } from '../../src/build/search-entries.ts';
+import { calculators } from '../../src/calculators/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { searchOptions } from '../../src/islands/search-options.ts';
 import { chapters, glossary } from './read.ts';
 
@@ -74,6 +76,29 @@ test.each([
   const first = found(asked).slice(0, 5);
   expect(first.some(({ title, text }) => about.test(`${title} ${text}`))).toBe(true);
 });
+
+test('an entry says what it is and where it stands, with other words for it, and open where it hangs on the house', () => {
+  const page = { id: 'wash', at: 'wash/', title: 'Wash', body: 'Two washbacks.\n\n## Gas\n\nIt holds <Figure of="house.bottleSize" />.\n\n## Why gas?\n\nYeast.' };
+  const all = searchEntries([page], [{ id: 'wort', term: 'Wort', says: 'What runs.' }], [{ word: 'washback', asked: ['tub', 'vat'] }, { word: 'gas', asked: ['fumes'] }, { word: 'as', asked: ['never'] }]);
+  const own = all.filter(({ at }) => /^(wash|glossary)\//.test(at));
+  expect(own).toEqual([
+    { id: 0, title: 'Wash', where: 'Chapter', at: 'wash/', text: 'Two washbacks.', called: '', also: 'tub vat' },
+    { id: 1, title: 'Gas', where: 'Section of Wash', at: 'wash/#gas', text: 'It holds 70 cL.', open: 'It holds {house.bottleSize;;;}.', called: 'fumes', also: '' },
+    { id: 2, title: 'Why gas?', where: 'A visitor’s question, Wash', at: 'wash/#why-gas', text: 'Yeast.', called: 'fumes', also: '' },
+    { id: expect.any(Number), title: 'Wort', where: 'Term', at: 'glossary/#wort', text: 'What runs.', called: '', also: '' },
+  ]);
+  expect(all.map(({ id }) => id)).toEqual(all.keys().toArray());
+}); // prettier-ignore
+
+test('every calculator is found by what it gives, and every kind of question by its topic', () => {
+  for (const { id, title, outputs } of calculators) {
+    const [entry, ...more] = entries.filter(({ at }) => at === `sums/${id}/`);
+    expect([entry?.title, more]).toEqual([title, []]);
+    for (const { label } of Object.values(outputs)) expect(entry!.text).toContain(label);
+  }
+  for (const { title, topic } of questionKinds)
+    expect(entries.filter((each) => each.title === title && each.at === `practice/#topic=${topic}`)).toHaveLength(1);
+}); // prettier-ignore
 
 test('words of a question alone find nothing', () => {
   expect(found('what is it?')).toEqual([]);

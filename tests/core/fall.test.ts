@@ -124,6 +124,13 @@ test('no curve beside the one found lies closer to rough readings', () => {
   );
 });
 
+test('readings from which the fall would go on below all that a table has are refused', () => {
+  // A fall from 14 to −9 °P, as no wort has: read to its three quarters, of which the lowest is −3.25 °P.
+  const one = fall(14, -9, 16, 0.2);
+  expect(fitFall(read(one, [0, 4, 8, 12, 14, 16, 18, 21]))).toMatchObject({ refused: expect.stringContaining('do not show both ends') });
+  expect(answer(fitFall(read(fall(14, -3, 16, 0.2), [0, 4, 8, 12, 14, 16, 18, 21]))).final).toBeCloseTo(-3, 4);
+}); // prettier-ignore
+
 test('a slip in one reading is pointed out', () => {
   const one = fall(14, -0.5, 16, 0.2);
   const at = [0, 4, 8, 12, 16, 20, 24, 32, 48];

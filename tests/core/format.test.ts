@@ -1,12 +1,20 @@
 // Figures as text and text as figures, and the table of kinds.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { asShown, format, formatCount, formatNumber, formatWorking } from '../../src/core/format.ts';
+import {
+  allowedInWords,
+  asShown,
+  format,
+  formatCount,
+  formatNumber,
+  formatWorking,
+} from '../../src/core/format.ts';
 import { parseNumber } from '../../src/core/reading/plain.ts';
 import { kindMeanings } from '../../src/core/kind-meanings.ts';
 import { kinds, type KindName } from '../../src/core/kinds.ts';
 import { numberFigures } from '../../src/house/figures.ts';
 import { typedValue } from '../../src/house/codec.ts';
+import { unitsOf } from '../../src/core/units.ts';
 import { always, between } from './draw.ts';
 
 test.each<[number, string]>([
@@ -104,7 +112,7 @@ test('no two kinds mean the same', () => {
   expect(new Set(meanings).size).toBe(meanings.length);
 });
 
-test('a house figure as typed reads back as itself over its whole range', () => {
+test('a house figure as typedValue reads back as itself over its whole range', () => {
   for (const name of Object.keys(numberFigures) as (keyof typeof numberFigures)[]) {
     const [low, high] = numberFigures[name].range;
     for (let i = 0; i <= 20; i++) {
@@ -134,4 +142,17 @@ test('numbers print as the platform’s own British numbers do (Unicode CLDR, en
     }),
     { numRuns: 20_000 },
   );
+});
+
+test('the ends of a range are printed as short as they are, two decimals at least where they are not whole, and a gravity with three', () => {
+  expect(allowedInWords('strength', [20, 60])).toBe('it can be from 20 to 60 % vol.');
+  expect(allowedInWords('mass', [0.5, 1500])).toBe('it can be from 0.50 to 1,500 kg.');
+  expect(allowedInWords('gravity', [1, 1.12])).toBe('it can be from 1.000 to 1.120.');
+  expect(
+    allowedInWords(
+      'temperature',
+      [0, 37.5],
+      unitsOf('temperature').find(({ unit }) => unit === '°F'),
+    ),
+  ).toBe('it can be from 32 to 99.50 °F.'); // 37.5 × 1.8 + 32
 });

@@ -407,6 +407,8 @@ describe('peat', () => {
     expect(blend(2, 40, 41)).toHaveProperty('refused');
     expect(blend(10, 10, 10)).toHaveProperty('refused');
     expect(blend(10, 5, 7)).toHaveProperty('refused');
+    expect(blend(2, 40, 2)).toEqual({ plain: 100, peated: 0 }); // the level of one of them is had from it alone
+    expect(blend(2, 40, 40)).toEqual({ plain: 0, peated: 100 });
   });
 });
 

@@ -15,7 +15,7 @@ import { builtInHouse } from '../../src/house/figures.ts';
 
 const TOPICS = ['ingredients', 'heat', 'running', 'visitors', 'nose'] as const;
 const kindOf = (id: string) => questionKinds.find((kind) => kind.id === id)!;
-const houseAt = (seed: number) => (seed % 3 === 2 ? randomHouse(String(seed), GENERATOR) : builtInHouse);
+const houseAt = (seed: number) => (seed % 3 === 2 ? randomHouse(`key/${seed}`, GENERATOR) : builtInHouse);
 const numbersDrawn = (id: string, draws: number): readonly NumberQuestion[] =>
   Array.from({ length: draws }, (_, seed) => drawQuestion(kindOf(id), `key/${seed}`, houseAt(seed))!).filter(
     isNumberQuestion,

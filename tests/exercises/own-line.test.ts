@@ -56,7 +56,7 @@ const settings: Worksheet = {
   forms,
   levels,
   count: 40,
-  seed: 'spring-7',
+  seed: 'three-stills',
   versions: 2,
   house: { name: 'Threefold', house, ...partsOfLine({ plant, facts: { maltings: 'own' } }) },
 };

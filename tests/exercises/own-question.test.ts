@@ -88,7 +88,7 @@ test('draws that meet by chance are counted, left out, and never drawn', () => {
   expect(yields([400, 410]).map((each) => /; .*/.exec(each)?.[0])).toEqual([undefined, '; so does one more draw.']);
   expect(yields([400])[1]).not.toContain(';');
   const kind = kindOfOwnQuestion(question);
-  for (let seed = 0; seed < 40; seed++) expect(draw(kind, String(seed), builtInHouse)!.question.prompt).not.toContain('5,000');
+  for (let seed = 0; seed < 40; seed++) expect(draw(kind, `own/${seed}`, builtInHouse)!.question.prompt).not.toContain('5,000');
 }); // prettier-ignore
 
 test('choices: one right, none alike', () => {

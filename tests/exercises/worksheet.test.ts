@@ -95,7 +95,10 @@ test('links are short, and one that would be too long is not made', () => {
 
 test('no house by chance has more extract in its wort than its malt had', () => {
   for (let seed = 0; seed < 200; seed++) {
-    const { maltPerMash, solubleExtract, wortVolume, originalGravity } = randomHouse(String(seed), GENERATOR);
+    const { maltPerMash, solubleExtract, wortVolume, originalGravity } = randomHouse(
+      `extract/${seed}`,
+      GENERATOR,
+    );
     const litreDegrees = 386 * maltPerMash * (solubleExtract / 100); // a kilogram of sugar brings a litre to 1386 by the trade's rule; common practice
     expect((1000 * wortVolume * (originalGravity - 1)) / litreDegrees, String(seed)).toBeLessThan(1);
   }

@@ -118,7 +118,7 @@ describe('three hundred cases', () => {
       expect(leftOpen(readings, truthOf(readings), supposed)).toEqual([cause.id]);
     }
   });
-  test('the cheapest readings tell the cause from every other, by more than the error, at sizes between those that were looked at', () => {
+  test('the cheapestReadings readings tell the cause from every other, by more than the error, at sizes between those that were looked at', () => {
     const finer = new Map(benches.map((bench) => [bench.id, supposedTruths(bench, here, Array.from({ length: 12 }, (_, i) => i / 11))!]));
     for (const each of cases) {
       const { readings, least, bench, cause, supposed } = each!;
@@ -246,11 +246,26 @@ describe('deciding', () => {
     expect(tellsApart(reading('a', 1), { a: 2.9, b: 0 }, at('other', 1, 0))).toBe(false);
     expect(tellsApart(reading('a', 1), { a: 5, b: 0 }, { cause: 'wide', ends: [{ a: 9 }, { a: 1 }] })).toBe(false);
   });
-  test('the cheapest set is found, or none', () => {
+  test('the cheapestReadings set is found, or none', () => {
     const supposed = [at('own', 9, 9), at('x', 0, 9), at('y', 9, 0)];
     expect(cheapestReadings([reading('a', 3), reading('b', 4)], 'own', { a: 9, b: 9 }, supposed)!.map(({ id }) => id)).toEqual(['a', 'b']);
     expect(cheapestReadings([reading('a', 3)], 'own', { a: 9, b: 9 }, supposed)).toBeUndefined();
     expect(cheapestReadings([reading('a', 3), reading('b', 4)], 'own', { a: 9, b: 9 }, supposed.slice(0, 2))!.map(({ id }) => id)).toEqual(['a']);
+  });
+  test('a cheaper reading takes the place of a dearer one, and of two sets that cost the same the shorter is taken', () => {
+    const told = (...minutes: readonly number[]) => {
+      const readings = minutes.map((each, i) => reading('abc'[i]!, each));
+      // By hand: c alone tells the truth from both others; a tells it from x alone, b from y alone.
+      const all = (a: number, b: number, c: number) => ({ a, b, c });
+      const others = [['x', all(0, 9, 0)], ['y', all(9, 0, 0)]] as const;
+      return cheapestReadings(readings, 'own', all(9, 9, 9), others.map(([cause, shows]) => ({ cause, ends: [shows, shows] as const })))!.map(({ id }) => id);
+    };
+    expect(told(3, 4, 9)).toEqual(['a', 'b']);
+    expect(told(3, 4, 6)).toEqual(['c']);
+    expect(told(3, 4, 7)).toEqual(['c']);
+    const two = [reading('b', 5), reading('a', 3)];
+    expect(cheapestReadings(two, 'own', { a: 9, b: 9 }, [at('x', 0, 0)])!.map(({ id }) => id)).toEqual(['a']);
+    expect(cheapestReadings([reading('a', 3)], 'own', { a: 9 }, [at('own', 9, 9)])).toEqual([]); // nothing is left to tell apart
   });
 }); // prettier-ignore
 

@@ -10,7 +10,7 @@ import { cardFigures, saidOnCard } from '../../src/house/card-figures.ts';
 import { conditions } from '../../src/house/conditions.ts';
 import { decodeHouse, encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { reckonBy, lineIn, lineOf, problemOfHouse } from '../../src/house/line-of.ts';
+import { reckonBy, lineIfAny, lineIn, lineOf, problemOfHouse } from '../../src/house/line-of.ts';
 import { wayWith } from '../../src/house/line-with.ts';
 import { bottlesPart } from '../../src/house/parts/bottles.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
@@ -107,6 +107,7 @@ test('a house with three distillations goes by them in every figure, and its fig
     expect(lineOf(builtInHouse).heart).toEqual(answer(line(builtInHouse)).heart); // as the page was built
     // A heart that ends at 78 % vol cannot be had from two distillations of such stills, and can from three.
     expect(line(high)).toHaveProperty('refused');
+    expect(lineIfAny(high)).toBeUndefined(); // by its figures alone
     expect(proposeFigure(builtInHouse, 'heartEnd', 78)).toHaveProperty('problem');
     expect(proposeFigure({ ...builtInHouse }, 'heartEnd', 78, undefined, wayOf({ ...builtInHouse }))).not.toHaveProperty('problem');
     expect(proposeFigure({ ...builtInHouse }, 'heartEnd', 86, undefined, wayOf({ ...builtInHouse }))).toHaveProperty('problem');

@@ -27,6 +27,14 @@ test('a vessel that cannot be is named, with what it can be, and the others are 
   expect(told({ spiritStills: [{ ...good, number: 1.5 }] })).toEqual(['Spirit still 1: a number of 1.5: there can be 1 to 20.']);
   expect(told({ spiritStills: [{ ...good, reflux: -0.1 }] })).toEqual(['Spirit still 1: a reflux of −0.10: a still has 0 to 1.']);
   expect(told({ spiritStills: [{ ...good, hours: undefined }] })).toEqual(['Spirit still 1: a time is missing: a charge takes 1 to 48 h.']);
+  expect(told({ spiritStills: [{ ...good, hours: 'long' }] })).toEqual(['Spirit still 1: a time of “long” h: a charge takes 1 to 48 h.']);
+  expect(told({ spiritStills: [{ ...good, hours: 1e15 }] })).toEqual(['Spirit still 1: a time of “1000000000000000” h: a charge takes 1 to 48 h.']);
+  expect(told({ spiritStills: [{ ...good, number: 'two' }] })).toEqual(['Spirit still 1: a number of “two”: there can be 1 to 20.']);
+  const ghosts = Object.fromEntries(Array.from({ length: 9 }, (_, i) => [`ghost${i}`, i]));
+  expect(told({ spiritStills: [{ ...good, ...ghosts }] })).toEqual([0, 1, 2, 3, 4, 5].map((i) => `Spirit still 1: “ghost${i}” is nothing that is known of a vessel.`));
+  expect(told(ghosts)).toEqual([0, 1, 2, 3, 4, 5].map((i) => `Stills and vessels: “ghost${i}” is no vessel of a plant.`));
+  expect(told({ spiritStills: 'two' })).toEqual(['Spirit stills: “two” is no list of vessels.']);
+  expect(told({ spiritStills: ['pot'] })).toEqual(['Spirit still 1: “pot” is no vessel.']);
   expect(told({ spiritStills: [{ ...good, heating: 'peat' }] })).toEqual(['Spirit still 1: “peat” is none of steam, flame.']);
   expect(told({ washbacks: [{ number: 2, full: 8000, working: 9000, material: 'wood' }] })).toEqual(['Washback 1: filled to 9,000 L, and it holds 8,000 L to the brim.']);
   expect(told({ washCharger: { holds: -1 } })).toEqual(['Wash charger: a volume of −1 L: it can hold 0 to 500,000 L.']);

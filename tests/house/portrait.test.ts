@@ -10,7 +10,15 @@ import { builtInParts } from '../../src/house/parts/built-in.ts';
 import { plantPart } from '../../src/house/parts/plant.ts';
 import { stockPart } from '../../src/house/parts/stock.ts';
 import { figuresOfRoom, ownWords, portraitRoomNames, type HowKnown } from '../../src/house/portrait.ts';
-import { letterHeight, inRanks, inTiers, wrappedLines } from '../../src/house/portrait-layout.ts';
+import {
+  letterHeight,
+  inRanks,
+  inTiers,
+  PORTRAIT_LEFT,
+  PORTRAIT_RIGHT,
+  innerWalls,
+  wrappedLines,
+} from '../../src/house/portrait-layout.ts';
 import { portraitFoot } from '../../src/house/portrait-says.ts';
 import { caskMix, namesOfCasks, vesselsIn } from '../../src/house/portrait-vessels.ts';
 import { plainPlant, stills } from '../core/plants.ts';
@@ -68,6 +76,22 @@ test('a house with 3 wash stills, 2 spirit stills and 12 washbacks has so many d
   ]);
   expect(pots.drawn[4]!.size).toBeCloseTo(0.5, 12);
   expect(vesselsIn('stills', { ...plant, scheme: 'thrice' }).says).toBe('3 wash stills, 1 intermediate still, 2 spirit stills, distilled three times, worm tubs, shell-and-tube condensers'); // prettier-ignore
+  // Of what nobody has told the size a usual one is drawn: the largest washback, a spirit still as a sign of one.
+  const unsized = {
+    ...plant,
+    washbacks: plant.washbacks.map((each) => ({ ...each, usual: ['full'] })),
+    spiritStills: [{ ...stills(2, 2000, 0.1), usual: ['charge'] }],
+  };
+  expect(new Set(vesselsIn('wash', unsized).drawn.map(({ size }) => size))).toEqual(new Set([1]));
+  expect(vesselsIn('stills', unsized).drawn.map(({ size }) => size)).toEqual([1, 1, 1, 0.85, 0.85]);
+  expect(vesselsIn('stills', { ...plant, spiritStills: [] })).toMatchObject({
+    says: '3 wash stills, worm tubs',
+    isSign: true,
+  });
+  const many = vesselsIn('wash', { ...plant, washbacks: [{ ...plant.washbacks[0]!, number: 60 }] });
+  expect([many.says, many.drawn.length]).toEqual(['60 washbacks of wood', 48]);
+  expect(vesselsIn('malt', plant).drawn).toEqual([{ shape: 'sacks', size: 1 }]);
+  expect(vesselsIn('mill', plant).drawn).toEqual([{ shape: 'mill', size: 1 }]);
   for (const room of ['mash', 'wash', 'stills'] as const)
     expect(vesselsIn(room, plantPart.empty)).toMatchObject({ says: '', isSign: true });
 });
@@ -134,6 +158,27 @@ test('vessels and casks stay between their walls, above the floor, and are all t
   expect(new Set(casks.map(({ r }) => r)).size).toBe(3); // the rarest size is there too
   for (const { x, y, r } of casks)
     expect(x - r >= 20 && x + r <= 120 && y + r <= 90 + 1e-9 && y - r >= 50).toBe(true);
+});
+
+test('the walls make room for what stands between them, in order and within the house', () => {
+  for (const tuns of [0, 1, 2, 3, 20])
+    for (const pots of [0, 2, 3, 4, 20]) {
+      const [above, below] = innerWalls(tuns, pots);
+      for (const walls of [above, below]) {
+        const all = [PORTRAIT_LEFT, ...walls, PORTRAIT_RIGHT];
+        expect(all).toEqual(all.toSorted((a, b) => a - b));
+      }
+      const [, , mash] = above.map((wall, i) => wall - (above[i - 1] ?? PORTRAIT_LEFT)) as [
+        number,
+        number,
+        number,
+      ];
+      expect(mash).toBeCloseTo([60, 60, 72, 84, 84][[0, 1, 2, 3, 20].indexOf(tuns)]!, 9); // 48 mm and 12 for each tun, from 60 to 84
+      expect(below[0]! - PORTRAIT_LEFT).toBeCloseTo(
+        [116, 116, 136, 160, 166][[0, 2, 3, 4, 20].indexOf(pots)]!,
+        9,
+      ); // 64 mm and 24 for each still, from 116 to 166
+    }
 });
 
 test('words are one bounded line, long names shrink, and a long foot is broken where there are spaces', () => {

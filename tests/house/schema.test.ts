@@ -91,6 +91,47 @@ function* withLeaf(data: unknown, leaf: unknown): Generator<unknown> {
         : { ...data, [key]: changed };
 }
 
+/** Held against the schema and the reader of a part. */
+function bothTakePart(parts: Parameters<typeof problemsOfParts>[0], taken: boolean) {
+  const text = JSON.stringify(parts).slice(0, 200);
+  expect(isValid(house({}, parts)), text).toBe(taken);
+  expect(problemsOfParts(parts).length === 0, text).toBe(taken);
+}
+
+test('what is counted is whole in both, and what is measured need not be', () => {
+  const still = {
+    number: 2,
+    charge: 5000.5,
+    hours: 6.5,
+    reflux: 0.1,
+    condenser: 'worm-tub',
+    heating: 'steam',
+  };
+  bothTakePart({ plant: { spiritStills: [still] } }, true);
+  bothTakePart({ plant: { spiritStills: [{ ...still, number: 1.5 }] } }, false);
+  bothTakePart({ periods: { week: { mashDays: 5, mashFrom: 6.5 } } }, true);
+  bothTakePart({ periods: { week: { mashDays: 5.5, mashFrom: 6 } } }, false);
+  bothTakePart({ stock: { emptied: 12, soldUnfilled: 12.5 } }, true);
+  bothTakePart({ stock: { emptied: 12.5 } }, false);
+});
+
+test('of what must be whole neither takes a piece', () => {
+  const still = { number: 2, charge: 5000, hours: 6, reflux: 0.1, condenser: 'worm-tub', heating: 'steam' };
+  for (const name of Object.keys(still)) {
+    const { [name as keyof typeof still]: _, ...rest } = still;
+    bothTakePart({ plant: { spiritStills: [rest] } }, false);
+  }
+  const malt = { mass: 1500, moisture: 4.5, extract: 77, fermentability: 87, phenols: 1 };
+  const campaign = { name: 'Plain', weeks: 40, malts: [malt] };
+  bothTakePart({ malts: { basis: 'as-is', campaigns: [campaign] } }, true);
+  for (const name of Object.keys(malt)) {
+    const { [name as keyof typeof malt]: _, ...rest } = malt;
+    bothTakePart({ malts: { basis: 'as-is', campaigns: [{ ...campaign, malts: [rest] }] } }, false);
+  }
+  bothTakePart({ bottles: [{ size: 70, strength: 46, share: 70 }] }, true);
+  bothTakePart({ bottles: [{ size: 70, strength: 46 }] }, false);
+});
+
 test('every part of the built-in house is valid, and with any value that cannot be neither takes it', () => {
   const given = house({}, builtInParts);
   expect(isValid(given), JSON.stringify(isValid.errors)).toBe(true);

@@ -239,3 +239,10 @@ describe('the table', () => {
     for (const label of labels) expect(label).toMatch(/^[A-Z][a-z]+( [a-z]+){0,2}( \((L|% vol)\))?$/);
   });
 });
+
+test('groups that are no list, and what a register has not, are told of, and the rest is taken', () => {
+  expect(stockPart.read({ groups: 'many', opened: 1898 })).toEqual({ value: { opened: 1898, groups: [] }, problems: ['Casks in store: “many” was given; the groups must be a list.'] });
+  expect(stockPart.read({ groups: [plain], ghosts: 1 })).toEqual({ value: { groups: [plain] }, problems: ['Casks in store: “ghosts” was given; a register has no such thing.'] });
+  expect(stockPart.read({})).toEqual({ value: { groups: [] }, problems: [] });
+  expect(stockPart.read('casks')).toEqual({ value: { groups: [] }, problems: ['Casks in store: this is no register.'] });
+}); // prettier-ignore

@@ -104,6 +104,28 @@ test('a fact is told in the words of the house, and the sentence that asks for i
   expect(() => said('<Fact of="ghosts">Say so.</Fact>')).toThrow('ghosts');
 });
 
+test('the questions of a chapter end with their section, and a word in bold is no label', () => {
+  const answer = (word: string) => `**To say.** A **${word}** it is.\n\n**To understand.** Yes.\n\n`;
+  const body = `## Froth\n\n### No question?\n\n${answer('foam')}## What visitors ask here\n\n### Why so?\n\n${answer('wort')}### No answer?\n\nNothing.\n\n## Sums\n\n### How much?\n\n${answer('sum')}`;
+  const found = questionsOfChapter('wash', 'Wash', body);
+  expect(found).toEqual([{ id: 'wash-why-so', chapter: 'wash', title: 'Wash', question: 'Why so?', say: ['A wort it is.'], know: ['Yes.'] }]);
+  expect(questionsOfChapter('wash', 'Wash', '## Froth\n\nNothing.')).toEqual([]);
+}); // prettier-ignore
+
+test('an order by any of its words becomes a blank, within other pieces too; a colon or a full stop ends it', () => {
+  for (const order of ['Say the age of your oldest cask.', 'Name the one that you like.', 'Say what yours is called here.'])
+    expect(said(`Some. ${order} Then go.`)).toBe('Some. Ours: ____________. Then go.');
+  for (const kept of ['Say it: yours is old.', 'Say it. Yours is old.', 'You say that yours is old.'])
+    expect(said(kept)).toBe(kept);
+  expect(said('<When is="strength-falls">Say yours.</When>')).toBe('Ours: ____________.'); // so damp is the built-in store
+}); // prettier-ignore
+
+test('what a figure was given goes with it, and a source stands close behind its word', () => {
+  expect(read('<Figure of="heart.alcohol" per="year" digits={-3} /> in all<Source of="memory" />.').say).toEqual([{ figure: 'heart.alcohol', per: 'year', digits: -3 }, ' in all (from memory).']); // prettier-ignore
+  expect(read('<Figure of="wash.strength" />').say).toEqual([{ figure: 'wash.strength' }]);
+  expect(() => read('It is so <Source of="hearsay" />.')).toThrow('hearsay');
+});
+
 test('no answer asks the guide for what is not on the fact sheet, and the built-in house’s cards have no blank', () => {
   const given = readPart(factsPart, builtInParts.facts).value;
   const says = (fact: FactId) => factSays(given, fact);

@@ -63,6 +63,7 @@ const options = {
   concurrency: 1,
   ignorePatterns: ['dist', '.astro'],
   timeoutMS: 20_000,
+  disableTypeChecks: false, // tests read files as they are written, and nothing reads the types
   dryRunTimeoutMinutes: 60,
   allowConsoleColors: false,
 };

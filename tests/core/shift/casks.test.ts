@@ -128,3 +128,16 @@ test('a filling weaker than the bottle, and an age at which nothing is left, are
   expect(rigOfCasks({ ...setup, strength: strength(70) }, events)).toHaveProperty('refused');
   expect(rigOfCasks({ ...setup, alcoholLoss: percent(25) }, events)).toHaveProperty('refused');
 });
+
+test('a cask noses by its years, and in a store that is ten degrees warmer by twice as many', () => {
+  const nose = (years: number, cask: 0 | 1) => {
+    const { state } = play(tight, 12 * years);
+    return casksCourse.act(tight, state, { do: 'nose', cask }).says.match(/sharp|softer|rounded|rich|wood before/)![0];
+  };
+  const stages = ['sharp', 'softer', 'rounded', 'rich', 'wood before'];
+  // The words change at 2, 5, 9 and 16 years: common practice, as the course says it.
+  for (const [i, [below, from]] of ([[1.75, 2], [4.75, 5], [8.75, 9], [15.75, 16]] as const).entries()) {
+    expect([nose(below, 0), nose(from, 0)]).toEqual([stages[i], stages[i + 1]]);
+    expect([nose((below - 0.25) / 2, 1), nose(from / 2, 1)]).toEqual([stages[i], stages[i + 1]]);
+  }
+}); // prettier-ignore

@@ -180,7 +180,10 @@ test('a warm jar shows less than it has, by water’s own swelling', () => {
 });
 
 test('a washback that is none for a shift is refused in a sentence', () => {
-  expect(rigOfWashback({ ...setup, hours: hours(12) }, calm)).toHaveProperty('refused');
+  for (const off of [12, 23.9, 150.1, NaN])
+    expect(rigOfWashback({ ...setup, hours: hours(off) }, calm)).toHaveProperty('refused');
+  for (const end of [24, 150])
+    expect(rigOfWashback({ ...setup, hours: hours(end) }, calm)).not.toHaveProperty('refused');
   expect(rigOfWashback({ ...setup, final: gravity(1.06) }, calm)).toHaveProperty('refused');
 });
 
